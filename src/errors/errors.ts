@@ -1,0 +1,76 @@
+import type { DataIssue } from "./data-issue.ts";
+
+/** Base of every error evencatch throws on purpose. `code` is stable; the message is for a person. */
+export abstract class EvencatchError extends Error {
+  abstract readonly code: string;
+}
+
+/** Problems a message lists before it says how many more there are; all stay in `issues`. */
+const issuesShown = 20;
+
+/** The input cannot be used. Carries every problem found, not only the first. */
+export class DataError extends EvencatchError {
+  override readonly name = "DataError";
+  readonly code = "bad-data";
+  readonly source: string;
+  readonly issues: readonly DataIssue[];
+
+  constructor(source: string, issues: readonly DataIssue[]) {
+    const shown = issues.slice(0, issuesShown).map((issue) => issue.text);
+    const more = issues.length - shown.length;
+    const lines = more > 0 ? [...shown, `and ${more} more`] : shown;
+    super(
+      `${source}: ${issues.length === 1 ? "1 problem" : `${issues.length} problems`}\n${lines.join("\n")}`,
+    );
+    this.source = source;
+    this.issues = issues;
+  }
+}
+
+/** An option has a value it cannot have, or a name nobody knows. */
+export class OptionError extends EvencatchError {
+  override readonly name = "OptionError";
+  readonly code = "bad-option";
+  readonly option: string;
+  readonly received: unknown;
+  readonly allowed: string;
+
+  constructor(option: string, received: unknown, allowed: string) {
+    super(`Option "${option}" is ${describe(received)}; it must be ${allowed}.`);
+    this.option = option;
+    this.received = received;
+    this.allowed = allowed;
+  }
+}
+
+/** A unit that is unknown, or that cannot be converted into the one asked for. */
+export class UnitError extends EvencatchError {
+  override readonly name = "UnitError";
+  readonly code = "bad-unit";
+}
+
+/** A numerical routine was given arguments outside its domain, or did not converge. */
+export class NumericalError extends EvencatchError {
+  override readonly name = "NumericalError";
+  readonly code = "numerical";
+}
+
+/** A chart could not be drawn: its specification is not one, or asks for something outside itself. */
+export class DrawingError extends EvencatchError {
+  override readonly name = "DrawingError";
+  readonly code = "drawing";
+  readonly chart: string;
+
+  constructor(chart: string, cause: unknown) {
+    super(`Chart "${chart}" could not be drawn: ${messageOf(cause)}`, { cause });
+    this.chart = chart;
+  }
+}
+
+function messageOf(cause: unknown): string {
+  return cause instanceof Error ? cause.message : String(cause);
+}
+
+function describe(value: unknown): string {
+  return typeof value === "string" ? JSON.stringify(value) : String(value);
+}
