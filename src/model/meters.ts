@@ -1,0 +1,83 @@
+import type { Catch } from "../data/types.ts";
+import { deliveryOf, type FillTotals, totalsOf } from "./totals.ts";
+
+/** One filling of a bin with one product. */
+export interface Fill {
+  readonly bin: string;
+  readonly product: string;
+  readonly fill: number;
+  /** Earliest time the file gives for it. */
+  readonly takenAt: string | null;
+  /** Catches that count, in catch order. */
+  readonly catches: readonly Catch[];
+  /** Catches the person asked to leave out, with the reason in `leftOut`. */
+  readonly leftOut: readonly Catch[];
+  readonly totals: FillTotals;
+  /** Σm/Σt, kg/turn. */
+  readonly delivery: number;
+}
+
+/** One bin's meter with one product: the thing whose delivery per turn is asked for. */
+export interface Meter {
+  readonly bin: string;
+  readonly product: string;
+  /** Fills with at least one catch that counts, in fill order. */
+  readonly fills: readonly Fill[];
+}
+
+/**
+ * Sorts catches into bin × product, and within it into fills.
+ *
+ * Bins and products keep the order in which the file first names them. A fill all of whose catches are left out has
+ * no delivery and does not appear.
+ */
+export function metersOf(catches: readonly Catch[]): readonly Meter[] {
+  return [...groupBy(catches, ({ bin, product }) => JSON.stringify([bin, product])).values()]
+    .map((rows) => ({
+      bin: firstOf(rows).bin,
+      product: firstOf(rows).product,
+      fills: [...groupBy(rows, ({ fill }) => fill).values()]
+        .flatMap((fillRows) => fillOf(fillRows) ?? [])
+        .sort((a, b) => a.fill - b.fill),
+    }))
+    .filter(({ fills }) => fills.length > 0);
+}
+
+/** The newest fill of a meter: the one that is in the bin now. */
+export function newestFill(meter: Meter): Fill {
+  return firstOf(meter.fills.slice(-1));
+}
+
+function fillOf(rows: readonly Catch[]): Fill | null {
+  const ordered = [...rows].sort((a, b) => a.catch - b.catch);
+  const catches = ordered.filter(({ leftOut }) => leftOut === null);
+  if (catches.length === 0) return null;
+  const { bin, product, fill } = firstOf(ordered);
+  const totals = totalsOf(catches);
+  return {
+    bin,
+    product,
+    fill,
+    takenAt: ordered.flatMap(({ takenAt }) => takenAt ?? []).sort()[0] ?? null,
+    catches,
+    leftOut: ordered.filter(({ leftOut }) => leftOut !== null),
+    totals,
+    delivery: deliveryOf(totals),
+  };
+}
+
+function groupBy<T, K>(items: readonly T[], key: (item: T) => K): Map<K, T[]> {
+  const groups = new Map<K, T[]>();
+  for (const item of items) {
+    const group = groups.get(key(item));
+    if (group) group.push(item);
+    else groups.set(key(item), [item]);
+  }
+  return groups;
+}
+
+function firstOf<T>(items: readonly T[]): T {
+  const [first] = items;
+  if (first === undefined) throw new RangeError("A group holds at least one row by construction.");
+  return first;
+}

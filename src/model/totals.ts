@@ -1,0 +1,52 @@
+/**
+ * All that one fill's catches say about anything beyond that fill: a small record that adds up. Two records merge
+ * in any order, so a season and a million fills run through the same code.
+ */
+export interface FillTotals {
+  readonly catches: number;
+  /** Σ turns. */
+  readonly turns: number;
+  /** Σ net mass, kg. */
+  readonly massKg: number;
+  /** Σ (m − b·t)²/t about the fill's own b = Σm/Σt, in kg²/turn. */
+  readonly scatterSum: number;
+}
+
+interface Weighed {
+  readonly turns: number;
+  readonly netKg: number;
+}
+
+export const noTotals: FillTotals = { catches: 0, turns: 0, massKg: 0, scatterSum: 0 };
+
+export function totalsOf(catches: Iterable<Weighed>): FillTotals {
+  let totals = noTotals;
+  for (const { turns, netKg } of catches)
+    totals = mergeTotals(totals, { catches: 1, turns, massKg: netKg, scatterSum: 0 });
+  return totals;
+}
+
+/**
+ * Totals of two sets of catches of one fill taken together.
+ *
+ * The scatter sum is updated by the distance of the two deliveries, (b₁−b₂)²·T₁T₂/(T₁+T₂), never as a difference of
+ * large sums: Σm²/t − (Σm)²/Σt loses every digit when catches agree closely.
+ * Source: Chan, Golub & LeVeque, The American Statistician 37 (1983) 242, with turns as weights.
+ */
+export function mergeTotals(a: FillTotals, b: FillTotals): FillTotals {
+  if (a.catches === 0) return b;
+  if (b.catches === 0) return a;
+  const turns = a.turns + b.turns;
+  const gap = a.massKg / a.turns - b.massKg / b.turns;
+  return {
+    catches: a.catches + b.catches,
+    turns,
+    massKg: a.massKg + b.massKg,
+    scatterSum: a.scatterSum + b.scatterSum + gap ** 2 * ((a.turns * b.turns) / turns),
+  };
+}
+
+/** Delivery of the fill, ratio of sums Σm/Σt, kg/turn. */
+export function deliveryOf(totals: FillTotals): number {
+  return totals.massKg / totals.turns;
+}

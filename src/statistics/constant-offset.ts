@@ -1,0 +1,83 @@
+import { sum } from "simple-statistics";
+import {
+  noncentralTLowerTail,
+  noncentralTUpperTail,
+} from "../numeric/distributions/noncentral-t.ts";
+import { studentTQuantile, studentTTwoSided } from "../numeric/distributions/student-t.ts";
+import { findRoot } from "../numeric/roots.ts";
+import { weightedLine } from "./straight-line.ts";
+import type { Point } from "./through-origin.ts";
+
+/** Error variance known from elsewhere, at x = 1, with its degrees of freedom. */
+export interface OutsideVariance {
+  readonly variance: number;
+  readonly df: number;
+}
+
+/** A straight line with intercept, looked at only for its intercept. */
+export interface OffsetFit {
+  readonly offset: number;
+  readonly slope: number;
+  readonly standardError: number;
+  readonly df: number;
+  readonly statistic: number;
+  readonly pValue: number;
+}
+
+/**
+ * Is the same amount added to every y? t test of the intercept of a weighted line, weights 1/x.
+ *
+ * @param points   n >= 3 with at least two different x
+ * @param outside  variance from elsewhere, pooled with the line's own residuals: s² = (RSS + ν₀s₀²)/(n − 2 + ν₀)
+ * @returns        null when the residuals leave no scatter to test against
+ * Source          Draper & Smith, Applied Regression Analysis (weighted straight line)
+ */
+export function testOffset(
+  points: readonly Point[],
+  outside: OutsideVariance | null,
+): OffsetFit | null {
+  const line = weightedLine(
+    points.map(({ x }) => x),
+    points.map(({ y }) => y),
+    points.map(({ x }) => 1 / x),
+  );
+  const df = line.df + (outside?.df ?? 0);
+  const residual = line.residualSumOfSquares + (outside ? outside.df * outside.variance : 0);
+  const dust = 1e-24 * sum(points.map(({ x, y }) => y ** 2 / x));
+  if (df < 1 || residual <= dust) return null;
+
+  const standardError = Math.sqrt((residual / df) * offsetVarianceFactor(points));
+  const statistic = line.intercept / standardError;
+  return {
+    offset: line.intercept,
+    slope: line.slope,
+    standardError,
+    df,
+    statistic,
+    pValue: studentTTwoSided(statistic, df),
+  };
+}
+
+/** Chance that the two-sided test at 1 − level sees a true offset of this size: noncentral t. */
+export function offsetPower(fit: OffsetFit, trueOffset: number, level: number): number {
+  const critical = studentTQuantile((1 + level) / 2, fit.df);
+  const noncentrality = Math.abs(trueOffset) / fit.standardError;
+  return (
+    noncentralTUpperTail(critical, fit.df, noncentrality) +
+    noncentralTLowerTail(-critical, fit.df, noncentrality)
+  );
+}
+
+/** The offset that the test would see with the given chance. */
+export function detectableOffset(fit: OffsetFit, power: number, level: number): number {
+  const ofErrors = (errors: number) => offsetPower(fit, errors * fit.standardError, level) - power;
+  let upper = 4;
+  while (ofErrors(upper) < 0) upper *= 2;
+  return findRoot(ofErrors, 0, upper) * fit.standardError;
+}
+
+// Var(intercept)/σ² with weights 1/x: Σx / (Σx·Σ1/x − n²).
+function offsetVarianceFactor(points: readonly Point[]): number {
+  const total = sum(points.map(({ x }) => x));
+  return total / (total * sum(points.map(({ x }) => 1 / x)) - points.length ** 2);
+}

@@ -1,0 +1,59 @@
+import { mean, sum } from "simple-statistics";
+import { fUpperTail } from "../numeric/distributions/f.ts";
+import type { Point, ThroughOriginFit } from "./through-origin.ts";
+
+export interface LackOfFit {
+  readonly levels: number;
+  readonly statistic: number;
+  readonly dfLackOfFit: number;
+  readonly dfPureError: number;
+  readonly lackOfFitSumOfSquares: number;
+  readonly pureErrorSumOfSquares: number;
+  readonly pValue: number;
+}
+
+/**
+ * Does a line through the origin follow the level means? F test of lack of fit against pure error, with the
+ * weights of the variance-proportional fit: F = (SS_lack/(levels−1)) / (SS_pure/(n−levels)).
+ *
+ * @param fit  fit with the law "proportional"
+ * @returns    null when fewer than two levels of x exist, no level repeats, or repeats agree exactly (no pure
+ *             error to compare with)
+ * Source      Draper & Smith, Applied Regression Analysis, "lack of fit and pure error"; weighted as R's
+ *             anova(lm(y ~ 0 + x, weights = 1/x), lm(y ~ 0 + factor(x), weights = 1/x))
+ */
+export function lackOfFit(fit: ThroughOriginFit): LackOfFit | null {
+  const levels = [...groupByX(fit.points).entries()];
+  const dfLackOfFit = levels.length - 1;
+  const dfPureError = fit.points.length - levels.length;
+  if (dfLackOfFit < 1 || dfPureError < 1) return null;
+
+  const pureErrorSumOfSquares = sum(
+    levels.map(([x, ys]) => sum(ys.map((y) => (y - mean(ys)) ** 2)) / x),
+  );
+  const lackOfFitSumOfSquares = Math.max(0, fit.residualSumOfSquares - pureErrorSumOfSquares);
+  if (isRoundingDust(pureErrorSumOfSquares, fit)) return null;
+
+  const statistic = lackOfFitSumOfSquares / dfLackOfFit / (pureErrorSumOfSquares / dfPureError);
+  return {
+    levels: levels.length,
+    statistic,
+    dfLackOfFit,
+    dfPureError,
+    lackOfFitSumOfSquares,
+    pureErrorSumOfSquares,
+    pValue: fUpperTail(statistic, dfLackOfFit, dfPureError),
+  };
+}
+
+function groupByX(points: readonly Point[]): Map<number, number[]> {
+  const groups = new Map<number, number[]>();
+  for (const { x, y } of points) groups.set(x, [...(groups.get(x) ?? []), y]);
+  return groups;
+}
+
+// Identical weighings leave 1e-32, not 0, once b·t has been rounded; an F over that would be fiction.
+function isRoundingDust(sumOfSquares: number, fit: ThroughOriginFit): boolean {
+  const scale = sum(fit.points.map(({ x, y }) => y ** 2 / x));
+  return sumOfSquares <= 1e-24 * scale;
+}

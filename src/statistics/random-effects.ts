@@ -1,0 +1,145 @@
+import { mean, sum } from "simple-statistics";
+import { NumericalError } from "../errors/errors.ts";
+import { minimize } from "../numeric/optimize.ts";
+
+/** One group of a one-way random-effects layout, reduced to what matters across groups. */
+export interface Group {
+  /** The group's own estimate. */
+  readonly estimate: number;
+  /** Its information T: within variance σ² gives the estimate the variance σ²/T (observations, or turns). */
+  readonly information: number;
+  /** Sum of squares within the group, in units of σ². */
+  readonly sumOfSquares: number;
+  /** Degrees of freedom of that sum. */
+  readonly df: number;
+}
+
+export interface RandomEffectsFit {
+  readonly mean: number;
+  readonly betweenVariance: number;
+  readonly withinVariance: number;
+  /** True when the between variance is estimated as exactly zero. */
+  readonly atBoundary: boolean;
+  /** Plain standard error of the mean, 1/√Σ(1/V). */
+  readonly standardError: number;
+  /** Standard error with the small-sample adjustment of Kenward & Roger. */
+  readonly adjustedStandardError: number;
+  /** Degrees of freedom that go with it. */
+  readonly df: number;
+}
+
+/**
+ * One-way random effects by restricted maximum likelihood, with small-sample adjusted standard error and degrees of
+ * freedom for the mean. For a single mean the whole problem is one-dimensional in λ = τ²/σ²:
+ * minimise (N−1)·ln[SSW + Σw(b−μ)²] + Σln(1+λT) + lnΣw, w = T/(1+λT), μ = Σwb/Σw; then σ² = [..]/(N−1), τ² = λσ².
+ *
+ * @param groups  k >= 2 groups, information above zero
+ * @returns       null when no within-group scatter exists to compare with (no degrees of freedom, or a sum of zero):
+ *                then λ has no finite estimate
+ * @throws        NumericalError with fewer than two groups or information not above zero
+ * Source         Searle, Casella & McCulloch, Variance Components, ch. 3 and 6; Kenward & Roger, Biometrics 53 (1997)
+ *                983
+ */
+export function fitRandomEffects(groups: readonly Group[]): RandomEffectsFit | null {
+  if (groups.length < 2)
+    throw new NumericalError(`Random effects need at least 2 groups; got ${groups.length}.`);
+  if (groups.some(({ information }) => !(information > 0 && Number.isFinite(information))))
+    throw new NumericalError("Every group needs information above zero.");
+  const within = sum(groups.map((group) => group.sumOfSquares));
+  const withinDf = sum(groups.map((group) => group.df));
+  if (withinDf === 0 || within === 0) return null;
+
+  const lambda = bestVarianceRatio(groups, within, withinDf);
+  const total = weightedMean(groups, lambda);
+  const withinVariance = (within + total.sumOfSquares) / (withinDf + groups.length - 1);
+  const betweenVariance = lambda * withinVariance;
+  return {
+    mean: total.mean,
+    betweenVariance,
+    withinVariance,
+    atBoundary: lambda === 0,
+    ...adjustedError(groups, betweenVariance, withinVariance, withinDf),
+  };
+}
+
+interface WeightedMean {
+  readonly mean: number;
+  readonly weight: number;
+  readonly sumOfSquares: number;
+}
+
+function weightedMean(groups: readonly Group[], lambda: number): WeightedMean {
+  const weights = groups.map(({ information }) => information / (1 + lambda * information));
+  const weight = sum(weights);
+  // Weighting distances from the first estimate keeps digits when estimates agree closely.
+  const origin = groups[0]?.estimate ?? 0;
+  const shift =
+    sum(groups.map(({ estimate }, i) => (weights[i] ?? 0) * (estimate - origin))) / weight;
+  const center = origin + shift;
+  const sumOfSquares = sum(
+    groups.map(({ estimate }, i) => (weights[i] ?? 0) * (estimate - center) ** 2),
+  );
+  return { mean: center, weight, sumOfSquares };
+}
+
+function restrictedDeviance(
+  groups: readonly Group[],
+  within: number,
+  withinDf: number,
+  lambda: number,
+): number {
+  const { weight, sumOfSquares } = weightedMean(groups, lambda);
+  return (
+    (withinDf + groups.length - 1) * Math.log(within + sumOfSquares) +
+    sum(groups.map(({ information }) => Math.log1p(lambda * information))) +
+    Math.log(weight)
+  );
+}
+
+// λ runs over [0, ∞): searched as share = λT̄/(1+λT̄) in [0, 1), which is the intraclass correlation of a typical
+// group, so that one tolerance serves every scale of T.
+function bestVarianceRatio(groups: readonly Group[], within: number, withinDf: number): number {
+  const typical = mean(groups.map(({ information }) => information));
+  const ratio = (share: number) => share / (1 - share) / typical;
+  const deviance = (share: number) => restrictedDeviance(groups, within, withinDf, ratio(share));
+  const { argument, value } = minimize(deviance, 0, 1 - 1e-12);
+  return deviance(0) <= value ? 0 : ratio(argument);
+}
+
+// The letters are those of the source: Φ the variance of the mean, P and Q the first and second derivative terms, I
+// the expected information of (τ², σ²), W its inverse. For one mean the scale factor of the F statistic is exactly 1.
+function adjustedError(
+  groups: readonly Group[],
+  betweenVariance: number,
+  withinVariance: number,
+  withinDf: number,
+): Pick<RandomEffectsFit, "standardError" | "adjustedStandardError" | "df"> {
+  const terms = groups.map(({ information }) => ({
+    v: betweenVariance + withinVariance / information,
+    g: [1, 1 / information] as const,
+  }));
+  const phi = 1 / sum(terms.map(({ v }) => 1 / v));
+  const p = ([0, 1] as const).map((i) => -sum(terms.map(({ v, g }) => g[i] / v ** 2))) as [
+    number,
+    number,
+  ];
+  const q = (i: 0 | 1, j: 0 | 1) => sum(terms.map(({ v, g }) => (g[i] * g[j]) / v ** 3));
+  const information = (i: 0 | 1, j: 0 | 1) =>
+    0.5 *
+    (sum(terms.map(({ v, g }) => (g[i] * g[j]) / v ** 2)) +
+      (i === 1 && j === 1 ? withinDf / withinVariance ** 2 : 0) -
+      2 * phi * q(i, j) +
+      phi ** 2 * p[i] * p[j]);
+
+  const [a, b, d] = [information(0, 0), information(0, 1), information(1, 1)];
+  const determinant = a * d - b * b;
+  const w = [
+    [d / determinant, -b / determinant],
+    [-b / determinant, a / determinant],
+  ] as const;
+  const overPairs = (term: (i: 0 | 1, j: 0 | 1) => number) =>
+    term(0, 0) * w[0][0] + (term(0, 1) + term(1, 0)) * w[0][1] + term(1, 1) * w[1][1];
+  const df = 2 / (phi ** 2 * overPairs((i, j) => p[i] * p[j]));
+  const adjusted = phi + 2 * phi ** 2 * overPairs((i, j) => q(i, j) - phi * p[i] * p[j]);
+  return { standardError: Math.sqrt(phi), adjustedStandardError: Math.sqrt(adjusted), df };
+}

@@ -1,0 +1,106 @@
+import { sum } from "simple-statistics";
+import { NumericalError } from "../errors/errors.ts";
+
+export interface Point {
+  readonly x: number;
+  readonly y: number;
+}
+
+export interface FittedPoint extends Point {
+  readonly fitted: number;
+  readonly residual: number;
+  /** Share of the line this point decides by itself; over all points they sum to 1. */
+  readonly leverage: number;
+}
+
+/**
+ * How the error variance grows with x: "constant" (ordinary least squares, Σxy/Σx²), "proportional"
+ * (variance ∝ x, ratio of sums Σy/Σx) or "squared" (variance ∝ x², mean of ratios).
+ */
+export type VarianceLaw = "constant" | "proportional" | "squared";
+
+export interface ThroughOriginFit {
+  readonly law: VarianceLaw;
+  readonly slope: number;
+  /** n − 1. */
+  readonly df: number;
+  /** Σ residual²/x^power. */
+  readonly residualSumOfSquares: number;
+  /** Error variance at x = 1; null with a single point. */
+  readonly residualVariance: number | null;
+  /** Standard error that trusts the variance law; null with a single point. */
+  readonly modelStandardError: number | null;
+  /** Standard error that does not trust it (HC3); null with a single point. */
+  readonly robustStandardError: number | null;
+  readonly points: readonly FittedPoint[];
+}
+
+/** Exponent p of the law variance ∝ x^p. */
+export const variancePowers: Readonly<Record<VarianceLaw, 0 | 1 | 2>> = {
+  constant: 0,
+  proportional: 1,
+  squared: 2,
+};
+
+/**
+ * Straight line through the origin by weighted least squares: slope = Σwxy/Σwx², w = 1/x^power.
+ *
+ * @param points  n >= 1, every x above zero
+ * @param law     how the error variance grows with x; default "proportional", the ratio of sums
+ * @returns       slope in units of y per x, its classical standard error √(s²/Σwx²) with s² = Σwr²/(n−1), and the
+ *                heteroscedasticity-consistent one, √Σ(wxr/(1−h))² / Σwx²
+ * @throws        NumericalError when there is no point, an x is not above zero, or a value is not finite
+ * Source         Cochran, Sampling Techniques, 3rd ed., ch. 6 (ratio estimators); Long & Ervin, The American
+ *                Statistician 54 (2000) 217 (HC3)
+ */
+export function fitThroughOrigin(
+  points: readonly Point[],
+  law: VarianceLaw = "proportional",
+): ThroughOriginFit {
+  checkPoints(points);
+  const power = variancePowers[law];
+  const information = ({ x }: Point) => x ** (2 - power);
+  const totalInformation = sum(points.map(information));
+  const slope = sum(points.map(({ x, y }) => y * x ** (1 - power))) / totalInformation;
+
+  const fittedPoints = points.map((point) => ({
+    ...point,
+    fitted: slope * point.x,
+    residual: point.y - slope * point.x,
+    leverage: information(point) / totalInformation,
+  }));
+  const residualSumOfSquares = sum(
+    fittedPoints.map(({ x, residual }) => residual ** 2 / x ** power),
+  );
+  const df = points.length - 1;
+  const common = { law, slope, df, residualSumOfSquares, points: fittedPoints };
+  if (df === 0)
+    return {
+      ...common,
+      residualVariance: null,
+      modelStandardError: null,
+      robustStandardError: null,
+    };
+
+  const residualVariance = residualSumOfSquares / df;
+  const influences = fittedPoints.map(
+    ({ x, residual, leverage }) => (residual * x ** (1 - power)) / (1 - leverage),
+  );
+  return {
+    ...common,
+    residualVariance,
+    modelStandardError: Math.sqrt(residualVariance / totalInformation),
+    robustStandardError: Math.sqrt(sum(influences.map((value) => value ** 2))) / totalInformation,
+  };
+}
+
+function checkPoints(points: readonly Point[]): void {
+  if (points.length === 0)
+    throw new NumericalError("A line through the origin needs at least 1 point; got none.");
+  for (const [i, { x, y }] of points.entries()) {
+    if (!(x > 0 && Number.isFinite(x)))
+      throw new NumericalError(`points[${i}].x is ${x}; it must be a finite number above zero.`);
+    if (!Number.isFinite(y))
+      throw new NumericalError(`points[${i}].y is ${y}; it must be a finite number.`);
+  }
+}
