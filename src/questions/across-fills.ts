@@ -1,0 +1,150 @@
+import type { AcrossFills, FillSpread } from "../model/across-fills.ts";
+import {
+  chooseScatter,
+  scatterDiffers,
+  standardDeviationInterval,
+} from "../model/catch-scatter.ts";
+import { estimateFill } from "../model/fill-estimate.ts";
+import { curveOf, type MeterModel, type ModelOptions } from "../model/model.ts";
+import type { NextCatchCurve } from "../model/next-catch.ts";
+import { type Caution, type CautionCode, type CautionFacts, caution } from "../results/caution.ts";
+import type { Estimate } from "../results/estimate.ts";
+import type { BartlettTest } from "../statistics/bartlett.ts";
+
+/** One fill as a point among the others. */
+export interface FillPoint {
+  readonly fill: number;
+  readonly takenAt: string | null;
+  readonly catches: number;
+  readonly turns: number;
+  /** Interval about this fill's delivery. */
+  readonly estimate: Estimate<"kg/turn">;
+}
+
+/** Scatter of catches within fills, all fills together. */
+export interface CatchScatter {
+  /** Of a catch of typical turns, kg; interval about "catch scatter". */
+  readonly standardDeviation: Estimate<"kg"> | null;
+  /** The same relative to the catch's mass. */
+  readonly relative: number | null;
+  readonly turns: number;
+  readonly df: number;
+  readonly fills: number;
+  readonly homogeneity: BartlettTest | null;
+}
+
+/** What all fills of one meter say together. */
+export interface AcrossFillsAnswer extends AcrossFills {
+  readonly kind: "across-fills";
+  readonly bin: string;
+  readonly product: string;
+  readonly options: ModelOptions;
+  readonly points: readonly FillPoint[];
+  readonly catchScatter: CatchScatter;
+  /** How well the next fill would be known after 0, 1, 2, … catches of it. */
+  readonly curve: NextCatchCurve;
+  readonly cautions: readonly Caution[];
+}
+
+const comfortableFills = 4;
+
+/**
+ * What do all fills of this bin and product say together: the mean over fills, the band for the next fill, how much
+ * fills and catches scatter, and what the next catch would buy?
+ *
+ * One estimate a fill, t on fills − 1 degrees of freedom (two-stage); catches of one fill are not independent evidence
+ * about the next. REML with adjusted degrees of freedom stands beside it as a named alternative.
+ *
+ * @returns    estimates in kg/turn; intervals about "mean over fills" and "next fill", both null for a lone fill with
+ *             nothing to borrow (caution one-fill)
+ * Assumes     fills alike apart from chance and far enough apart in time to be unrelated. Coverage: reports/coverage.md
+ * Source      Hahn & Meeker, Statistical Intervals, ch. 4; Searle, Casella & McCulloch, Variance Components
+ */
+export function acrossFillsAnswer(meter: MeterModel, options: ModelOptions): AcrossFillsAnswer {
+  const { level, scaleDivisionKg } = options;
+  const curve = curveOf(meter, options);
+  return {
+    kind: "across-fills",
+    bin: meter.bin,
+    product: meter.product,
+    options,
+    ...meter.across,
+    points: meter.fills.map((fill) => ({
+      fill: fill.fill,
+      takenAt: fill.takenAt,
+      catches: fill.totals.catches,
+      turns: fill.totals.turns,
+      estimate: estimateFill(fill, chooseScatter(fill, meter.scatter), scaleDivisionKg, level)
+        .estimate,
+    })),
+    catchScatter: catchScatterOf(meter, level),
+    curve,
+    cautions: cautionsOf(meter, curve),
+  };
+}
+
+function catchScatterOf(meter: MeterModel, level: number): CatchScatter {
+  const { variance, df, fills, homogeneity } = meter.scatter;
+  const turns = meter.turnsPerCatch;
+  const common = { turns, df, fills, homogeneity };
+  if (variance === null || variance === 0)
+    return { ...common, standardDeviation: null, relative: null };
+  const value = Math.sqrt(variance * turns);
+  return {
+    ...common,
+    relative: value / (meter.across.mean.value * turns),
+    standardDeviation: {
+      value,
+      unit: "kg",
+      standardError: null,
+      df,
+      interval: standardDeviationInterval(value, df, level, "catch scatter"),
+    },
+  };
+}
+
+function cautionsOf(meter: MeterModel, curve: NextCatchCurve): readonly Caution[] {
+  const { across, scatter } = meter;
+  const { spread } = across;
+  const found: Caution[] = [];
+  const say = <C extends CautionCode>(code: C, facts: CautionFacts[C]) =>
+    found.push(caution(code, { bin: meter.bin, product: meter.product }, facts));
+
+  if (across.fills === 1) say("one-fill", { borrowedFrom: spread.fills });
+  if (spread.source === "borrowed") say("spread-borrowed", { fills: spread.fills, df: spread.df });
+  if (across.fills === 2) say("two-fills", { bandInDifferences: bandInDifferences(meter) });
+  if (across.fills === 3) say("few-fills", { fills: across.fills });
+  if (across.between?.atBoundary) say("spread-at-boundary", { upperKgPerTurn: upperOf(spread) });
+  if (scatter.homogeneity !== null && scatterDiffers(scatter))
+    say("scatter-differs", { pValue: scatter.homogeneity.pValue, fellBack: false });
+  const tooNarrow = timesTooNarrow(across);
+  if (tooNarrow !== null && tooNarrow > 1 && across.fills >= comfortableFills)
+    say("fills-are-not-catches", { timesTooNarrow: tooNarrow });
+  const [skip, first] = curve.points;
+  if (curve.firstCatchTellsLess && skip?.halfWidth && first?.halfWidth)
+    say("first-catch-tells-less", {
+      skipHalfWidth: skip.halfWidth,
+      firstHalfWidth: first.halfWidth,
+    });
+  return found;
+}
+
+function upperOf(spread: FillSpread): number | null {
+  return spread.standardDeviation?.interval?.upper ?? null;
+}
+
+/** Half-width of the next-fill band of two fills in units of their difference. */
+function bandInDifferences({ across, fills }: MeterModel): number {
+  const [first, second] = fills;
+  const upper = across.nextFill.interval?.upper;
+  if (first === undefined || second === undefined || typeof upper !== "number") return 0;
+  return (upper - across.nextFill.value) / Math.abs(first.delivery - second.delivery);
+}
+
+function timesTooNarrow({ mean, ignoringFills }: AcrossFills): number | null {
+  if (mean.standardError === null || ignoringFills?.standardError == null) return null;
+  const width = ({ interval }: Estimate) =>
+    interval?.upper != null && interval.lower !== null ? interval.upper - interval.lower : null;
+  const [honest, naive] = [width(mean), width(ignoringFills)];
+  return honest === null || naive === null ? null : honest / naive;
+}

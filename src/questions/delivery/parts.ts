@@ -1,0 +1,81 @@
+import { sum } from "simple-statistics";
+import {
+  type ChosenScatter,
+  chooseScatter,
+  type PooledScatter,
+} from "../../model/catch-scatter.ts";
+import type { FillEstimate, FillVariance } from "../../model/fill-estimate.ts";
+import type { Fill } from "../../model/meters.ts";
+import { noTotals } from "../../model/totals.ts";
+import type { OutsideVariance } from "../../statistics/constant-offset.ts";
+import { fitThroughOrigin, type VarianceLaw } from "../../statistics/through-origin.ts";
+import type { CatchPoint, Delivery, WeightedDelivery } from "../delivery.ts";
+
+const varianceLaws: readonly VarianceLaw[] = ["proportional", "constant", "squared"];
+
+/** The scatter for a fill; a law other than "proportional" cannot borrow, because pooling assumes that one. */
+export function scatterByLaw(fill: Fill, pooled: PooledScatter, law: VarianceLaw): ChosenScatter {
+  if (law === "proportional") return chooseScatter(fill, pooled);
+  const ownOnly = { variance: null, df: 0, fills: 0, homogeneity: null };
+  return chooseScatter(fill, ownOnly);
+}
+
+/** Catch scatter that a meter's other fills know of, for a test on this fill; null when they know none. */
+export function scatterOfOthers(fill: Fill, pooled: PooledScatter): OutsideVariance | null {
+  const df = pooled.df - (fill.totals.catches - 1);
+  if (pooled.variance === null || df <= 0) return null;
+  const others = pooled.variance * pooled.df - fill.totals.scatterSum;
+  return { variance: Math.max(0, others) / df, df };
+}
+
+/** Turns most catches of the fill have; the longer where two are equally common. */
+export function typicalTurns({ catches }: Fill): number {
+  const counts = new Map<number, number>();
+  for (const { turns } of catches) counts.set(turns, (counts.get(turns) ?? 0) + 1);
+  const [typical] = [...counts].sort(([a, m], [b, n]) => n - m || b - a);
+  return typical?.[0] ?? noTotals.turns;
+}
+
+export function inputOf(fill: Fill, earlierFills: number): Delivery["input"] {
+  return {
+    catches: fill.totals.catches,
+    turns: fill.totals.turns,
+    massKg: sum(fill.catches.map(({ netKg }) => netKg)),
+    earlierFills,
+    leftOut: fill.leftOut.map((row) => ({
+      catch: row.catch,
+      row: row.row,
+      reason: row.leftOut ?? "",
+    })),
+  };
+}
+
+export function pointsOf(fill: Fill, { fit }: FillEstimate): readonly CatchPoint[] {
+  return fit.points.map((point, i) => ({
+    row: fill.catches[i]?.row ?? 0,
+    catch: fill.catches[i]?.catch ?? 0,
+    turns: point.x,
+    netKg: point.y,
+    fittedKg: point.fitted,
+    residualKg: point.residual,
+    relativeResidual: point.residual / point.fitted,
+    leverage: point.leverage,
+  }));
+}
+
+export function weightingsOf(fill: Fill): readonly WeightedDelivery[] {
+  const points = fill.catches.map(({ turns, netKg }) => ({ x: turns, y: netKg }));
+  return varianceLaws.map((law) => {
+    const { slope, modelStandardError, robustStandardError } = fitThroughOrigin(points, law);
+    return { law, delivery: slope, modelStandardError, robustStandardError };
+  });
+}
+
+export function standardErrorFrom(
+  scatter: ChosenScatter,
+  { model, robust }: FillVariance,
+): Delivery["standardErrorFrom"] {
+  if (scatter.source === "none") return "none";
+  if (scatter.source === "pooled") return "pooled scatter";
+  return model !== null && robust !== null && robust > model ? "robust" : "model";
+}
