@@ -1,0 +1,77 @@
+import type { Catch, CatchLog } from "../data/types.ts";
+import { fitModel, type MeterModel } from "../model/model.ts";
+import { type AcrossFillsAnswer, acrossFillsAnswer } from "../questions/across-fills.ts";
+import { type Delivery, delivery } from "../questions/delivery.ts";
+import type { Caution } from "../results/caution.ts";
+import { type AnalysisOptions, resolveOptions } from "./options.ts";
+import { type Verdict, verdictOf } from "./verdict.ts";
+
+/** Every answer about one bin and product. */
+export interface MeterAnswers {
+  readonly bin: string;
+  readonly product: string;
+  readonly verdict: Verdict;
+  /** The fill in the bin now. */
+  readonly delivery: Delivery;
+  readonly acrossFills: AcrossFillsAnswer;
+}
+
+/** Every answer about a file of catches; what reports are written from. */
+export interface Analysis {
+  readonly kind: "analysis";
+  readonly source: string;
+  readonly options: AnalysisOptions;
+  readonly input: {
+    readonly catches: number;
+    readonly fills: number;
+    /** First and last time the file gives; null when it gives none. */
+    readonly period: { readonly first: string; readonly last: string } | null;
+    readonly leftOut: readonly Catch[];
+  };
+  readonly meters: readonly MeterAnswers[];
+  /** About the file as a whole; each answer carries its own. */
+  readonly cautions: readonly Caution[];
+}
+
+/**
+ * Asks every question of a file of catches. Holds no arithmetic of its own.
+ *
+ * @param log      catches as read
+ * @param options  level (default 0.95), tolerance (0.05), scaleDivisionKg (null: unknown), varianceLaw
+ * @throws         OptionError for an option that is unknown or out of range
+ */
+export function analyse(log: CatchLog, options: Partial<AnalysisOptions> = {}): Analysis {
+  const resolved = resolveOptions(options);
+  const model = fitModel(log.catches, resolved);
+  return {
+    kind: "analysis",
+    source: log.source,
+    options: resolved,
+    input: {
+      catches: log.catches.length,
+      fills: model.meters.reduce((count, { fills }) => count + fills.length, 0),
+      period: periodOf(log.catches),
+      leftOut: log.catches.filter(({ leftOut }) => leftOut !== null),
+    },
+    meters: model.meters.map((meter) => answersAbout(meter, resolved)),
+    cautions: log.cautions,
+  };
+}
+
+function answersAbout(meter: MeterModel, options: AnalysisOptions): MeterAnswers {
+  const deliveryAnswer = delivery(meter, options);
+  const acrossFills = acrossFillsAnswer(meter, options);
+  return {
+    bin: meter.bin,
+    product: meter.product,
+    verdict: verdictOf(deliveryAnswer, acrossFills),
+    delivery: deliveryAnswer,
+    acrossFills,
+  };
+}
+
+function periodOf(catches: readonly Catch[]): Analysis["input"]["period"] {
+  const times = catches.flatMap(({ takenAt }) => takenAt ?? []).sort();
+  const [first, last] = [times[0], times.at(-1)];
+  return first === undefined || last === undefined ? null : { first, last };
+}

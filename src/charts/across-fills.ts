@@ -1,0 +1,69 @@
+import type { AcrossFillsAnswer } from "../questions/across-fills.ts";
+import type { Words } from "../wording/words.ts";
+import type { ChartSpec } from "./chart-spec.ts";
+import { baseSpec } from "./theme.ts";
+
+/**
+ * Every fill in order as a point with its interval, against the band in which the next fill is expected.
+ *
+ * @returns a plain Vega-Lite specification, data inline; every number is one of the result's, in the units the words
+ *          show
+ */
+export function fillsChart(result: AcrossFillsAnswer, words: Words): ChartSpec {
+  const say = words.acrossFills.fills;
+  const { format } = words;
+  const size = result.mean.value;
+  const shown = (value: number | null) =>
+    value === null ? null : format.convert(value, "delivery", size);
+  const deliveryTitle = say.delivery(format.unit("delivery", size));
+  const fills = result.points.map(({ fill, catches, estimate }) => ({
+    fill,
+    catches,
+    delivery: shown(estimate.value),
+    lower: shown(estimate.interval?.lower ?? null),
+    upper: shown(estimate.interval?.upper ?? null),
+  }));
+  const next = result.nextFill.interval;
+  const y = { type: "quantitative", title: deliveryTitle, scale: { zero: false } };
+  const x = { field: "fill", type: "ordinal", title: say.fill, axis: { labelAngle: 0 } };
+  const band = {
+    values: [{ lower: shown(next?.lower ?? null), upper: shown(next?.upper ?? null) }],
+  };
+  return {
+    ...baseSpec({ title: say.title(result), description: say.description(result) }),
+    layer: [
+      ...(next === null
+        ? []
+        : [
+            {
+              data: band,
+              mark: { type: "rect", style: "next-band" },
+              encoding: { y: { ...y, field: "lower" }, y2: { field: "upper" } },
+            },
+          ]),
+      {
+        data: { values: [{ mean: shown(result.mean.value) }] },
+        mark: { type: "rule", style: "estimate" },
+        encoding: { y: { ...y, field: "mean" } },
+      },
+      {
+        data: { values: fills },
+        mark: { type: "rule", style: "earlier" },
+        encoding: { x, y: { ...y, field: "lower" }, y2: { field: "upper" } },
+      },
+      {
+        data: { values: fills },
+        mark: { type: "point", style: "observation" },
+        encoding: {
+          x,
+          y: { ...y, field: "delivery" },
+          tooltip: [
+            { field: "fill", type: "quantitative", title: say.fill },
+            { field: "delivery", type: "quantitative", title: deliveryTitle },
+            { field: "catches", type: "quantitative", title: say.catches },
+          ],
+        },
+      },
+    ],
+  };
+}

@@ -1,0 +1,99 @@
+import type { Analysis, MeterAnswers } from "../analysis/analyse.ts";
+import type { Words } from "../wording/words.ts";
+import type { Block, ReportDocument, Section } from "./document.ts";
+import { englishFrameWords } from "./frame-words.ts";
+import { acrossFillsSection, nextCatchSection } from "./sections/across-fills.ts";
+import { cautionList } from "./sections/cautions.ts";
+import { howComputedSection, safetySection } from "./sections/closing.ts";
+import { deliverySection } from "./sections/delivery.ts";
+import { summarySection } from "./sections/summary.ts";
+import { slugs } from "./slug.ts";
+
+/** What a report says of itself beyond the answers. */
+export interface ReportMeta {
+  /** Title the person gave; null: the usual one. */
+  readonly title: string | null;
+  /** Where the setup came from; null: none was given. */
+  readonly setupSource: string | null;
+  /** False when the tolerance is evencatch's default. */
+  readonly toleranceGiven: boolean;
+  /** Version of evencatch. */
+  readonly version: string;
+}
+
+/**
+ * The report of an analysis as a tree, for `renderHtml` and `renderMarkdown`.
+ *
+ * Holds no date of its own, so that the same catches give the same bytes.
+ */
+export function reportDocument(analysis: Analysis, meta: ReportMeta, words: Words): ReportDocument {
+  const ids = slugs(analysis.meters.map(nameOf));
+  const { format, report } = words;
+  const { input, options } = analysis;
+  const say = report.meta;
+  return {
+    title: report.title(meta.title),
+    subtitle: report.subtitle(
+      new Set(analysis.meters.map(({ bin }) => bin)).size,
+      input.fills,
+      input.catches,
+    ),
+    language: format.language,
+    words: englishFrameWords,
+    meta: [
+      { term: say.source, description: analysis.source },
+      { term: say.setup, description: meta.setupSource ?? say.none },
+      ...(input.period === null
+        ? []
+        : [
+            {
+              term: say.period,
+              description: say.periodWords(input.period.first, input.period.last),
+            },
+          ]),
+      { term: say.level, description: format.percent(options.level, 0) },
+      {
+        term: say.tolerance,
+        description: say.toleranceWords(options.tolerance, meta.toleranceGiven),
+      },
+      { term: say.version, description: `evencatch ${meta.version}` },
+    ],
+    blocks: [
+      summarySection(analysis, words),
+      ...analysis.meters.map((answers) =>
+        meterSection(answers, words, `bin-${ids.get(nameOf(answers))}`),
+      ),
+      howComputedSection(analysis, words),
+      safetySection(words),
+    ],
+    footer: report.safety.deferral,
+  };
+}
+
+function nameOf({ bin, product }: MeterAnswers): string {
+  return `${bin} ${product}`;
+}
+
+function meterSection(answers: MeterAnswers, words: Words, id: string): Section {
+  const { acrossFills, delivery } = answers;
+  const notes = [...delivery.cautions, ...acrossFills.cautions];
+  return {
+    kind: "section",
+    id,
+    heading: words.report.bin(answers.bin, answers.product),
+    blocks: [
+      ...(notes.length === 0 ? [] : [cautionList(notes, words)]),
+      part(`${id}-now`, words.delivery.heading, deliverySection(delivery, words, id)),
+      part(
+        `${id}-curve`,
+        words.acrossFills.curve.heading,
+        nextCatchSection(acrossFills, words, id),
+      ),
+      part(`${id}-across`, words.acrossFills.heading, acrossFillsSection(acrossFills, words, id)),
+    ],
+  };
+}
+
+function part(id: string, heading: string, blocks: readonly Block[]): Section {
+  return { kind: "section", id, heading, blocks };
+}

@@ -1,0 +1,98 @@
+import { fillsChart } from "../../charts/across-fills.ts";
+import { nextCatchChart } from "../../charts/next-catch.ts";
+import type { AcrossFillsAnswer } from "../../questions/across-fills.ts";
+import type { Words } from "../../wording/words.ts";
+import type { Block } from "../document.ts";
+import { chartBlock } from "./chart-block.ts";
+
+/** The fills of one bin together: the sentence, every fill against the band for the next, and the figures. */
+export function acrossFillsSection(
+  result: AcrossFillsAnswer,
+  words: Words,
+  id: string,
+): readonly Block[] {
+  const say = words.acrossFills;
+  return [
+    { kind: "paragraph", role: "lead", text: say.sentence(result) },
+    chartBlock(`${id}-fills`, fillsChart(result, words)),
+    {
+      kind: "list",
+      items: [
+        say.meanSentence(result),
+        say.spread(result),
+        say.scatter(result),
+        say.correlation(result),
+      ].flatMap((text) => text ?? []),
+    },
+    {
+      kind: "details",
+      id: `${id}-fills-detail`,
+      summary: say.fills.caption,
+      blocks: [fillTable(result, words, id), { kind: "paragraph", text: say.reml(result) }],
+    },
+  ];
+}
+
+/** What the next catch of the next fill would buy: the curve, a sentence and its figures. */
+export function nextCatchSection(
+  result: AcrossFillsAnswer,
+  words: Words,
+  id: string,
+): readonly Block[] {
+  const say = words.acrossFills.curve;
+  const { format } = words;
+  const percent = (value: number | null) =>
+    value === null ? words.acrossFills.fills.unknown : format.percent(value);
+  return [
+    { kind: "paragraph", role: "lead", text: say.sentence(result) },
+    chartBlock(`${id}-next-catch`, nextCatchChart(result, words)),
+    {
+      kind: "table",
+      id: `${id}-next-catch-figures`,
+      caption: say.caption,
+      columns: [
+        { heading: say.columns.catches, align: "end" },
+        { heading: say.columns.halfWidth, align: "end" },
+        { heading: say.columns.chance, align: "end" },
+        { heading: say.columns.basis },
+      ],
+      rows: result.curve.points.map((point) => ({
+        cells: [
+          format.count(point.catches),
+          percent(point.halfWidth),
+          percent(point.chanceOffTolerance),
+          say.basis[point.basis],
+        ],
+      })),
+    },
+  ];
+}
+
+function fillTable(result: AcrossFillsAnswer, words: Words, id: string): Block {
+  const { format, acrossFills } = words;
+  const say = acrossFills.fills;
+  const size = result.mean.value;
+  return {
+    kind: "table",
+    id: `${id}-fill-table`,
+    caption: say.caption,
+    columns: [
+      { heading: say.fill, align: "end" },
+      { heading: say.date },
+      { heading: say.catches, align: "end" },
+      { heading: say.turns, align: "end" },
+      { heading: say.delivery(format.unit("delivery", size)), align: "end" },
+      { heading: say.interval, align: "end" },
+    ],
+    rows: result.points.map(({ fill, takenAt, catches, turns, estimate }) => ({
+      cells: [
+        format.count(fill),
+        takenAt === null ? "" : format.date(takenAt),
+        format.count(catches),
+        format.plain(turns, 6),
+        format.number(estimate.value, "delivery", size, estimate.standardError),
+        format.estimateInterval(estimate, "delivery") ?? say.unknown,
+      ],
+    })),
+  };
+}

@@ -1,0 +1,120 @@
+import type { NextCatchCurve } from "../../model/next-catch.ts";
+import type { AcrossFillsAnswer } from "../../questions/across-fills.ts";
+import type { Format } from "../format.ts";
+
+export type AcrossFillsWords = ReturnType<typeof englishAcrossFills>;
+
+/** Everything said about the fills of one bin together, and about what the next catch buys. */
+export function englishAcrossFills(format: Format) {
+  const level = ({ options }: { options: { level: number } }) => format.percent(options.level, 0);
+  const basis: Record<NextCatchCurve["points"][number]["basis"], string> = {
+    history: "earlier fills",
+    "borrowed history": "other bins' fills",
+    catches: "catches of the fill",
+    unknown: "nothing yet",
+  };
+
+  return {
+    heading: "Across fills",
+    sentence: (result: AcrossFillsAnswer): string => {
+      const next = format.estimateInterval(result.nextFill, "delivery");
+      const who = `Bin ${result.bin} (${result.product})`;
+      if (next === null)
+        return `${who}: one fill so far, so nothing can be said about the next one.`;
+      const mean = format.value(result.mean.value, "delivery", result.nextFill.standardError);
+      const from = result.fills === 1 ? "its one fill" : `${result.fills} fills`;
+      return `${who}: ${mean} on average over ${from}; the next fill should deliver ${next} (${level(result)} band), that is within ${halfWidth(result)} of that.`;
+      function halfWidth({ nextFill }: AcrossFillsAnswer): string {
+        const upper = nextFill.interval?.upper ?? nextFill.value;
+        return format.percent((upper - nextFill.value) / nextFill.value);
+      }
+    },
+    meanSentence: (result: AcrossFillsAnswer): string | null => {
+      const range = format.estimateInterval(result.mean, "delivery");
+      return range === null
+        ? null
+        : `Mean over fills: ${format.value(result.mean.value, "delivery", result.mean.standardError)}, ${level(result)} interval ${range} (Student's t on ${result.mean.df} degrees of freedom: one estimate a fill).`;
+    },
+    spread: (result: AcrossFillsAnswer): string => {
+      const { spread, between } = result;
+      if (spread.relative === null) return "How much fills differ is not known.";
+      const range = spread.standardDeviation?.interval;
+      const size = format.percent(spread.relative);
+      const limits =
+        range?.upper == null || range.lower === null
+          ? ""
+          : ` (${level(result)} interval ${format.percent(range.lower / result.mean.value)} to ${format.percent(range.upper / result.mean.value)})`;
+      const rest =
+        between === null
+          ? ""
+          : between.atBoundary
+            ? " Catch scatter alone explains that much."
+            : ` With catch scatter taken out, ${format.percent(between.value / result.mean.value)} remain.`;
+      return `Fill-to-fill spread: ${size}${limits}${spread.source === "borrowed" ? ", borrowed from other bins" : ""}.${rest}`;
+    },
+    scatter: ({ catchScatter }: AcrossFillsAnswer): string => {
+      if (catchScatter.relative === null) return "Catch scatter is not known from these fills.";
+      return `Catch scatter within a fill: ${format.percent(catchScatter.relative)} of a ${format.plain(catchScatter.turns)}-turn catch (${catchScatter.df} degrees of freedom from ${catchScatter.fills} fills).`;
+    },
+    reml: ({ reml, mean }: AcrossFillsAnswer): string =>
+      reml === null
+        ? "Restricted maximum likelihood needs two fills and some catch scatter."
+        : `Restricted maximum likelihood (REML), for comparison: mean ${format.value(reml.mean, "delivery", mean.standardError)}, adjusted standard error ${format.value(reml.adjustedStandardError, "delivery")} on ${format.plain(reml.df)} degrees of freedom; fill-to-fill component ${reml.atBoundary ? "at zero, not told apart from catch scatter" : format.percent(Math.sqrt(reml.betweenVariance) / reml.mean)}.`,
+    correlation: ({ between }: AcrossFillsAnswer): string | null =>
+      between === null
+        ? null
+        : `Intraclass correlation: ${format.percent(between.intraclassCorrelation, 0)} of the variance of one catch belongs to its fill.`,
+    fills: {
+      title: (result: AcrossFillsAnswer) => `Delivery of each fill, bin ${result.bin}`,
+      description: (result: AcrossFillsAnswer) =>
+        `${result.fills} fills in order, each with its interval, against the band in which the next fill is expected: ${format.estimateInterval(result.nextFill, "delivery") ?? "not known"}.`,
+      fill: "Fill",
+      delivery: (unit: string) => `Delivery (${unit})`,
+      interval: "Interval",
+      catches: "Catches",
+      turns: "Turns",
+      date: "Date",
+      band: "band for the next fill",
+      unknown: "not known",
+      caption: "Fills in order",
+    },
+    curve: {
+      heading: "What the next catch buys",
+      title: (result: AcrossFillsAnswer) =>
+        `How well the next fill is known after so many catches, bin ${result.bin}`,
+      description: ({ curve }: AcrossFillsAnswer) =>
+        `Half-width of the interval for a fill's delivery against the number of catches of ${format.plain(curve.turnsPerCatch)} turns. ${curve.points
+          .filter(({ halfWidth }) => halfWidth !== null)
+          .map(({ catches, halfWidth }) => `${catches}: ${format.percent(halfWidth ?? 0)}`)
+          .join("; ")}. Tolerance ${format.percent(curve.tolerance)}.`,
+      catches: "Catches of the fill (0: calibration skipped)",
+      halfWidth: "Delivery known within ± (%)",
+      chance: "Chance that the rate is off by more than the tolerance",
+      tolerance: "tolerance",
+      skipped: "skipped",
+      basis,
+      sentence: ({ curve, bin }: AcrossFillsAnswer): string => {
+        const tolerance = format.percent(curve.tolerance);
+        const [skip, one] = curve.points;
+        const start =
+          skip?.halfWidth == null
+            ? `Bin ${bin}: skipping the next calibration risks an unknown error`
+            : `Bin ${bin}: skipping the next calibration leaves the delivery known to ± ${format.percent(skip.halfWidth)}`;
+        const first =
+          one?.halfWidth == null ? "" : `, one catch to ± ${format.percent(one.halfWidth)}`;
+        if (curve.catchesForTolerance === null)
+          return `${start}${first}; ${curve.points.length - 1} catches of ${format.plain(curve.turnsPerCatch)} turns do not reach the tolerance of ${tolerance}.`;
+        if (curve.catchesForTolerance === 0)
+          return `${start}${first}; the tolerance of ${tolerance} is met even without a catch, as long as nothing has changed.`;
+        return `${start}${first}; ${curve.catchesForTolerance} ${curve.catchesForTolerance === 1 ? "catch" : "catches"} of ${format.plain(curve.turnsPerCatch)} turns ${curve.catchesForTolerance === 1 ? "meets" : "meet"} the tolerance of ${tolerance}.`;
+      },
+      caption: "The next-catch curve in figures",
+      columns: {
+        catches: "Catches",
+        halfWidth: "Known within ±",
+        chance: "Chance off by more than the tolerance",
+        basis: "Rests on",
+      },
+    },
+  };
+}

@@ -1,0 +1,80 @@
+import type { CautionCode, CautionFacts, Where } from "../../results/caution.ts";
+import type { Format } from "../format.ts";
+
+/** One sentence or two for every caution: what was found, what it means, what to do. */
+export type CautionWords = {
+  readonly [C in CautionCode]: (facts: CautionFacts[C], where: Where) => string;
+};
+
+export function englishCautions(format: Format): CautionWords {
+  return {
+    ...aboutTheFile(format),
+    ...aboutOneFill(format),
+    ...aboutFills(format),
+  };
+}
+
+function aboutTheFile(format: Format) {
+  return {
+    "catch-far-from-fellows": ({ timesMedian }) =>
+      `This catch delivers ${format.plain(timesMedian)} times what its fellows do per turn. Look for a slipped decimal point, another unit or miscounted turns. Nothing was changed.`,
+    "unit-looks-wrong": ({ unit, medianKgPerTurn }) =>
+      `Read as ${unit}, the meter delivers ${format.value(medianKgPerTurn, "delivery")}, which is unusual. Check that the mass columns really are in ${unit}.`,
+    "turns-all-equal": ({ turns, tareShare }) =>
+      `All catches have ${format.plain(turns)} turns, so a tare left in every catch cannot be seen${tareShare === null ? "" : `; it would make the delivery ${format.percent(tareShare)} too high`}. Mix two turn levels, the longer twice the shorter, once a season.`,
+  } satisfies Partial<CautionWords>;
+}
+
+function aboutOneFill(format: Format) {
+  return {
+    "one-catch": ({ earlierFills }) =>
+      earlierFills > 0
+        ? `One catch gives a value; its error is borrowed from ${earlierFills} earlier ${earlierFills === 1 ? "fill" : "fills"}, where they show any.`
+        : "One catch gives a value but no idea of its error. Take at least two more.",
+    "two-catches": ({ widthFactor }) =>
+      `Two catches cannot say which one is wrong, and their own interval is ${format.plain(widthFactor)} standard errors each way: take a third.`,
+    "few-degrees-of-freedom": ({ df }) =>
+      `The catch scatter rests on ${df} degrees of freedom only, so the interval is wide on purpose; every further catch narrows it.`,
+    "zero-scatter": ({ divisionKg }) =>
+      divisionKg === null
+        ? "The catches agree exactly, which says that the scale is coarse, not that the meter is perfect. Give the scale's division in the setup, then an interval can be stated."
+        : `The catches agree to within the scale's division of ${format.value(divisionKg, "mass")}: the scale, not the meter, sets this precision.`,
+    "scale-division-unknown": () =>
+      "The scale's division is not given, so the error of reading it is left out. Give it in the setup (scale, division).",
+    "scale-limits-result": ({ share }) =>
+      `Reading the scale makes up ${format.percent(share, 0)} of the variance. More turns a catch, or a finer scale, help here; more catches do not.`,
+    "constant-mass": ({ constantKg, lowerKg, upperKg, interceptSlopeKgPerTurn, pValue }) =>
+      `About ${format.value(constantKg, "mass")} seem to be in every catch whatever the turns (${lowerKg === null || upperKg === null ? "" : `${format.value(lowerKg, "mass")} to ${format.value(upperKg, "mass")}, `}${format.pValue(pValue)}), as when the bag's tare is left in or the meter was not primed. Check the tare; until then ${format.value(interceptSlopeKgPerTurn, "delivery")}, the slope with that constant taken out, is the safer delivery.`,
+    "lack-of-fit": ({ pValue }) =>
+      `The means at the turn levels do not lie on one straight line through zero (${format.pValue(pValue)}): look for miscounted turns at one level, or a constant mass.`,
+    "heteroscedastic-error-used": ({ ratio }) =>
+      `Long and short catches scatter out of proportion, so the larger standard error is used (${format.plain(ratio)} times the usual one).`,
+    "scale-looks-coarser": ({ stepKg, divisionKg }) =>
+      `These readings move in steps of ${format.value(stepKg, "mass")}, while the setup gives a division of ${format.value(divisionKg, "mass")}. If another scale was used, give its division in a column division_kg; the interval here is too narrow until then.`,
+    "scatter-differs": ({ pValue, fellBack }) =>
+      `Catches scatter differently from fill to fill (${format.pValue(pValue)})${fellBack ? ", so this fill rests on its own catches" : "; the pooled figure may not suit this fill"}. Look for a fill with a careless catch or another scale.`,
+    "weighting-by-name": ({ usualKgPerTurn }) =>
+      `Another weighting was asked for; the usual one (sum of mass over sum of turns) gives ${format.value(usualKgPerTurn, "delivery")}.`,
+  } satisfies Partial<CautionWords>;
+}
+
+function aboutFills(format: Format) {
+  return {
+    "one-fill": ({ borrowedFrom }) =>
+      borrowedFrom > 0
+        ? "One fill says nothing of its own about the next one."
+        : "One fill says nothing about the next one: the rate error from skipping calibration is unknown.",
+    "two-fills": ({ bandInDifferences }) =>
+      `Two fills only: the band for the next one is ± ${format.plain(bandInDifferences, 2)} times the difference between the two. A third fill narrows it more than anything else.`,
+    "few-fills": ({ fills }) =>
+      `${fills} fills say little about how much fills differ; the intervals are wide on purpose.`,
+    "spread-at-boundary": ({ upperKgPerTurn }) =>
+      `The fills differ no more than catch scatter explains. That means "not told apart", not "no difference"${upperKgPerTurn === null ? "" : `: the spread may be up to ${format.value(upperKgPerTurn, "delivery")}`}.`,
+    "spread-borrowed": ({ fills, df }) =>
+      `How much fills differ is borrowed from ${fills} fills of the other bins, on the relative scale (${df} degrees of freedom). It is a stand-in until this bin has fills of its own.`,
+    "fills-are-not-catches": ({ timesTooNarrow }) =>
+      `Taking every catch as a fill of its own would make the interval ${format.plain(timesTooNarrow, 2)} times narrower, and wrong: such intervals hold the truth 40–76 % of the time where they say 95 %.`,
+    "first-catch-tells-less": ({ skipHalfWidth, firstHalfWidth }) =>
+      `One catch (± ${format.percent(firstHalfWidth)}) tells less than the earlier fills do (± ${format.percent(skipHalfWidth)}): take two or three, or none.`,
+  } satisfies Partial<CautionWords>;
+}

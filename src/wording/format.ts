@@ -1,0 +1,172 @@
+import type { Estimate, Interval } from "../results/estimate.ts";
+import { convert } from "../units/convert.ts";
+
+/** Which units a person reads. Results are always metric; only words change. */
+export type UnitSystem = "metric" | "us";
+
+/** Kinds of number that have a unit of their own on paper. */
+export type Quantity = "delivery" | "mass" | "rate" | "area" | "density";
+
+/** Turns numbers into words in one language and one system of units. Nothing else in evencatch rounds. */
+export interface Format {
+  readonly language: string;
+  readonly units: UnitSystem;
+  /** "0.3125 kg/turn", as precise as the error beside it deserves: two digits of the error. */
+  value(value: number, quantity: Quantity, error?: number | null): string;
+  /** The number alone, in the unit that suits `size`: one unit for a whole column or axis. */
+  number(value: number, quantity: Quantity, size: number, error?: number | null): string;
+  /** The value itself, unrounded, in the unit that suits `size`. */
+  convert(value: number, quantity: Quantity, size: number): number;
+  /** The unit that suits a value of this size. */
+  unit(quantity: Quantity, size: number): string;
+  /** "0.310 to 0.315 kg/turn"; an unbounded end is said in words. */
+  interval(interval: Interval, quantity: Quantity, error?: number | null): string;
+  /** An estimate's interval with the precision of its standard error; null when it has none. */
+  estimateInterval(estimate: Estimate, quantity: Quantity): string | null;
+  /** 0.034 → "3.4 %". */
+  percent(fraction: number, digits?: number): string;
+  /** With an explicit sign, for errors. */
+  signedPercent(fraction: number, digits?: number): string;
+  /** A plain number with so many significant digits. */
+  plain(value: number, significant?: number): string;
+  count(value: number): string;
+  /** "p = 0.032", "p < 0.001". */
+  pValue(p: number): string;
+  money(value: number, currency: string): string;
+  /** "bins 1, 2 and 3". */
+  list(items: readonly string[]): string;
+  /** ISO date as this language writes it; text that is no date comes back as it is. */
+  date(iso: string): string;
+}
+
+/** Words between numbers that a format needs. */
+export interface FormatWords {
+  readonly to: string;
+  readonly unboundedBelow: string;
+  readonly unboundedAbove: string;
+  readonly percentSpace: string;
+}
+
+const small = 0.1;
+const mostDecimals = 7;
+const narrowSpace = "\u202f";
+
+export function formatFor(language: string, units: UnitSystem, words: FormatWords): Format {
+  const decimals = (value: number, digits: number) =>
+    new Intl.NumberFormat(language, {
+      minimumFractionDigits: digits,
+      maximumFractionDigits: digits,
+      useGrouping: Math.abs(value) >= 10_000,
+    }).format(Object.is(value, -0) ? 0 : value);
+  const shown = (value: number, quantity: Quantity, size: number) =>
+    convertFor(value, quantity, displayUnit(quantity, size, units));
+  const withError = (value: number, quantity: Quantity, error: number | null, size: number) => {
+    const inUnit = shown(value, quantity, size);
+    const digits =
+      error === null || error === 0
+        ? digitsForSignificant(shown(size, quantity, size), 4)
+        : digitsForSignificant(shown(error, quantity, size), 2);
+    return decimals(inUnit, digits);
+  };
+  const percent = (fraction: number, digits = digitsForPercent(fraction)) =>
+    `${decimals(fraction * 100, digits)}${words.percentSpace}%`;
+  const intervalWords = (
+    { lower, upper }: Interval,
+    quantity: Quantity,
+    error: number | null,
+    size: number,
+  ) => {
+    const unit = displayUnit(quantity, size, units);
+    const end = (value: number | null, unbounded: string) =>
+      value === null ? unbounded : withError(value, quantity, error, size);
+    return `${end(lower, words.unboundedBelow)} ${words.to} ${end(upper, words.unboundedAbove)} ${unit}`;
+  };
+
+  return {
+    language,
+    units,
+    value: (value, quantity, error = null) =>
+      `${withError(value, quantity, error, value)} ${displayUnit(quantity, value, units)}`,
+    number: (value, quantity, size, error = null) => withError(value, quantity, error, size),
+    convert: shown,
+    unit: (quantity, size) => displayUnit(quantity, size, units),
+    interval: (interval, quantity, error = null) =>
+      intervalWords(interval, quantity, error, largest(interval)),
+    estimateInterval: ({ interval, standardError, value }, quantity) =>
+      interval === null ? null : intervalWords(interval, quantity, standardError, value),
+    percent,
+    signedPercent: (fraction, digits) =>
+      `${fraction < 0 ? "−" : "+"}${percent(Math.abs(fraction), digits)}`,
+    plain: (value, significant = 3) =>
+      new Intl.NumberFormat(language, { maximumSignificantDigits: significant }).format(value),
+    count: (value) => new Intl.NumberFormat(language).format(value),
+    pValue: (p) =>
+      p < 0.001
+        ? `p${narrowSpace}<${narrowSpace}${decimals(0.001, 3)}`
+        : `p${narrowSpace}=${narrowSpace}${decimals(p, p < 0.1 ? 3 : 2)}`,
+    money: (value, currency) => `${decimals(value, Math.abs(value) < 100 ? 2 : 0)} ${currency}`,
+    list: (items) =>
+      new Intl.ListFormat(language, { style: "long", type: "conjunction" }).format(items),
+    date: (iso) => dateWords(iso, language),
+  };
+}
+
+function displayUnit(quantity: Quantity, size: number, units: UnitSystem): string {
+  const isSmall = Math.abs(size) < small;
+  switch (quantity) {
+    case "delivery":
+      return units === "metric"
+        ? isSmall
+          ? "g/turn"
+          : "kg/turn"
+        : isSmall
+          ? "oz/turn"
+          : "lb/turn";
+    case "mass":
+      return units === "metric" ? (isSmall ? "g" : "kg") : isSmall ? "oz" : "lb";
+    case "rate":
+      return units === "metric" ? "kg/ha" : "lb/ac";
+    case "area":
+      return units === "metric" ? "ha" : "ac";
+    case "density":
+      return units === "metric" ? "kg/m³" : "lb/ft³";
+  }
+}
+
+function convertFor(value: number, quantity: Quantity, unit: string): number {
+  const base = {
+    delivery: "kg/turn",
+    mass: "kg",
+    rate: "kg/ha",
+    area: "ha",
+    density: "kg/m³",
+  } as const;
+  return convertLoosely(value, base[quantity], unit);
+}
+
+// displayUnit never leaves the dimension it was asked for; convert still checks at run time.
+const convertLoosely: (value: number, from: string, to: string) => number = convert as never;
+
+/** Decimals that show so many significant digits of a size. */
+function digitsForSignificant(size: number, significant: number): number {
+  if (size === 0) return 0;
+  const magnitude = Math.floor(Math.log10(Math.abs(size)));
+  return Math.min(mostDecimals, Math.max(0, significant - 1 - magnitude));
+}
+
+function digitsForPercent(fraction: number): number {
+  const percent = Math.abs(fraction) * 100;
+  if (percent >= 20) return 0;
+  return percent >= 0.095 || percent === 0 ? 1 : 2;
+}
+
+function largest({ lower, upper }: Interval): number {
+  return Math.max(Math.abs(lower ?? 0), Math.abs(upper ?? 0));
+}
+
+function dateWords(iso: string, language: string): string {
+  const [, day, time] = /^(\d{4}-\d{2}-\d{2})(?:T(\d{2}:\d{2}))?/.exec(iso) ?? [];
+  if (day === undefined) return iso;
+  const date = new Intl.DateTimeFormat(language, { dateStyle: "medium", timeZone: "UTC" });
+  return [date.format(new Date(`${day}T00:00:00Z`)), time].filter(Boolean).join(", ");
+}
