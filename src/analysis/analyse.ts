@@ -1,3 +1,4 @@
+import type { Setup } from "../data/setup.ts";
 import type { Catch, CatchLog } from "../data/types.ts";
 import { fitModel, type MeterModel } from "../model/model.ts";
 import { type AcrossFillsAnswer, acrossFillsAnswer } from "../questions/across-fills.ts";
@@ -14,6 +15,8 @@ export interface MeterAnswers {
   /** The fill in the bin now. */
   readonly delivery: Delivery;
   readonly acrossFills: AcrossFillsAnswer;
+  /** Every caution of the answers above. */
+  readonly cautions: readonly Caution[];
 }
 
 /** Every answer about a file of catches; what reports are written from. */
@@ -37,11 +40,17 @@ export interface Analysis {
  * Asks every question of a file of catches. Holds no arithmetic of its own.
  *
  * @param log      catches as read
- * @param options  level (default 0.95), tolerance (0.05), scaleDivisionKg (null: unknown), varianceLaw
+ * @param setup    tolerance, confidence, scale and the rest, as read; null: none
+ * @param options  override the setup: level (default 0.95), tolerance (0.05), scaleDivisionKg (null: unknown),
+ *                 varianceLaw ("proportional")
  * @throws         OptionError for an option that is unknown or out of range
  */
-export function analyse(log: CatchLog, options: Partial<AnalysisOptions> = {}): Analysis {
-  const resolved = resolveOptions(options);
+export function analyse(
+  log: CatchLog,
+  setup: Setup | null = null,
+  options: Partial<AnalysisOptions> = {},
+): Analysis {
+  const resolved = resolveOptions(options, setup);
   const model = fitModel(log.catches, resolved);
   return {
     kind: "analysis",
@@ -67,6 +76,7 @@ function answersAbout(meter: MeterModel, options: AnalysisOptions): MeterAnswers
     verdict: verdictOf(deliveryAnswer, acrossFills),
     delivery: deliveryAnswer,
     acrossFills,
+    cautions: [deliveryAnswer, acrossFills].flatMap(({ cautions }) => cautions),
   };
 }
 

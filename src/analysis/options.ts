@@ -1,3 +1,4 @@
+import type { Setup } from "../data/setup.ts";
 import { OptionError } from "../errors/errors.ts";
 import type { DeliveryOptions } from "../questions/delivery.ts";
 import { defaults } from "../results/defaults.ts";
@@ -20,20 +21,29 @@ const names: readonly (keyof AnalysisOptions)[] = [
 const laws: readonly VarianceLaw[] = ["proportional", "constant", "squared"];
 
 /**
- * Fills in defaults and refuses what cannot be meant.
+ * Fills in what is not given: an option counts before the setup, the setup before the default.
  *
  * @throws OptionError for an unknown name, a level or tolerance outside (0, 1), a division not above zero, or an
  *         unknown variance law
  */
-export function resolveOptions(given: Partial<AnalysisOptions>): AnalysisOptions {
+export function resolveOptions(
+  given: Partial<AnalysisOptions>,
+  setup: Setup | null,
+): AnalysisOptions {
   refuseUnknownOptions(given, names);
   const varianceLaw = given.varianceLaw ?? "proportional";
   if (!laws.includes(varianceLaw))
     throw new OptionError("varianceLaw", varianceLaw, `one of ${laws.join(", ")}`);
   return {
-    level: requireFraction("level", given.level ?? defaults.level),
-    tolerance: requireFraction("tolerance", given.tolerance ?? defaults.tolerance),
-    scaleDivisionKg: requirePositiveOrNull("scaleDivisionKg", given.scaleDivisionKg ?? null),
+    level: requireFraction("level", given.level ?? setup?.confidence ?? defaults.level),
+    tolerance: requireFraction(
+      "tolerance",
+      given.tolerance ?? setup?.tolerance ?? defaults.tolerance,
+    ),
+    scaleDivisionKg: requirePositiveOrNull(
+      "scaleDivisionKg",
+      given.scaleDivisionKg ?? setup?.scale.divisionKg ?? null,
+    ),
     varianceLaw,
   };
 }

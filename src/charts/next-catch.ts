@@ -30,7 +30,12 @@ export function nextCatchChart(result: AcrossFillsAnswer, words: Words): ChartSp
     type: "quantitative",
     title: say.catches,
     scale: { domain: [-0.3, curve.points.length - 0.7], nice: false },
-    axis: { values: curve.points.map(({ catches }) => catches), format: "d" },
+    // Vega thins given values to tickCount, so it must be told all of them.
+    axis: {
+      values: curve.points.map(({ catches }) => catches),
+      tickCount: curve.points.length,
+      format: "d",
+    },
   };
   const y = (field: string) => ({
     field,

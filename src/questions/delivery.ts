@@ -1,18 +1,11 @@
-import type { ChosenScatter } from "../model/catch-scatter.ts";
-import { estimateFill, type FillVariance } from "../model/fill-estimate.ts";
+import { estimateFill } from "../model/fill-estimate.ts";
 import { type Fill, newestFill } from "../model/meters.ts";
-import type { MeterModel, ModelOptions } from "../model/model.ts";
-import type { Caution } from "../results/caution.ts";
-import type { Estimate } from "../results/estimate.ts";
-import { type LackOfFit, lackOfFit } from "../statistics/lack-of-fit.ts";
-import {
-  fitThroughOrigin,
-  type VarianceLaw,
-  variancePowers,
-} from "../statistics/through-origin.ts";
+import type { MeterModel } from "../model/model.ts";
+import { lackOfFit } from "../statistics/lack-of-fit.ts";
+import { fitThroughOrigin, variancePowers } from "../statistics/through-origin.ts";
 import { deliveryCautions } from "./delivery/cautions.ts";
-import { type ConstantMassCheck, constantMassCheck } from "./delivery/constant-mass.ts";
-import { deliveryLine, type LinePoint, nextCatchEstimate } from "./delivery/line.ts";
+import { constantMassCheck } from "./delivery/constant-mass.ts";
+import { deliveryLine, nextCatchEstimate } from "./delivery/line.ts";
 import {
   inputOf,
   pointsOf,
@@ -22,71 +15,9 @@ import {
   typicalTurns,
   weightingsOf,
 } from "./delivery/parts.ts";
+import type { Delivery, DeliveryOptions } from "./delivery/result.ts";
 
-/** One catch beside what the fit says of it. */
-export interface CatchPoint {
-  readonly row: number;
-  readonly catch: number;
-  readonly turns: number;
-  readonly netKg: number;
-  readonly fittedKg: number;
-  readonly residualKg: number;
-  /** residual ÷ fitted. */
-  readonly relativeResidual: number;
-  readonly leverage: number;
-}
-
-/** The delivery by one weighting, from the fill's own catches alone and before the scale's division. */
-export interface WeightedDelivery {
-  readonly law: VarianceLaw;
-  /** kg/turn. */
-  readonly delivery: number;
-  readonly modelStandardError: number | null;
-  readonly robustStandardError: number | null;
-}
-
-export interface DeliveryOptions extends ModelOptions {
-  /** How catch scatter grows with turns; default "proportional" (ratio of sums). */
-  readonly varianceLaw: VarianceLaw;
-}
-
-/** Delivery per turn of one fill of one bin. */
-export interface Delivery {
-  readonly kind: "delivery";
-  readonly bin: string;
-  readonly product: string;
-  readonly fill: number;
-  readonly takenAt: string | null;
-  readonly options: DeliveryOptions;
-  readonly input: {
-    readonly catches: number;
-    readonly turns: number;
-    readonly massKg: number;
-    readonly earlierFills: number;
-    readonly leftOut: readonly {
-      readonly catch: number;
-      readonly row: number;
-      readonly reason: string;
-    }[];
-  };
-  /** Interval about this fill's delivery. */
-  readonly estimate: Estimate<"kg/turn">;
-  /** Which standard error the interval uses. */
-  readonly standardErrorFrom: "model" | "robust" | "pooled scatter" | "none";
-  readonly variance: FillVariance;
-  readonly scatter: ChosenScatter;
-  /** Catch scatter of a catch of typical turns, relative to its mass; null when unknown. */
-  readonly scatterOfTypicalCatch: { readonly turns: number; readonly relative: number } | null;
-  /** Net mass expected of one more catch of typical turns; interval about "next catch". */
-  readonly nextCatch: { readonly turns: number; readonly estimate: Estimate<"kg"> };
-  readonly points: readonly CatchPoint[];
-  /** Fitted line with both bands, ready to draw. */
-  readonly line: readonly LinePoint[];
-  readonly constantMass: ConstantMassCheck | null;
-  readonly lackOfFit: LackOfFit | null;
-  readonly weightings: readonly WeightedDelivery[];
-  readonly cautions: readonly Caution[];
-}
+export type { CatchPoint, Delivery, DeliveryOptions, WeightedDelivery } from "./delivery/result.ts";
 
 /**
  * What does the meter deliver per turn with this fill, and how sure is that?

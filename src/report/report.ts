@@ -76,13 +76,12 @@ function nameOf({ bin, product }: MeterAnswers): string {
 
 function meterSection(answers: MeterAnswers, words: Words, id: string): Section {
   const { acrossFills, delivery } = answers;
-  const notes = [...delivery.cautions, ...acrossFills.cautions];
   return {
     kind: "section",
     id,
     heading: words.report.bin(answers.bin, answers.product),
     blocks: [
-      ...(notes.length === 0 ? [] : [cautionList(notes, words)]),
+      ...(answers.cautions.length === 0 ? [] : [cautionList(answers.cautions, words)]),
       part(`${id}-now`, words.delivery.heading, deliverySection(delivery, words, id)),
       part(
         `${id}-curve`,

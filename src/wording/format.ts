@@ -49,6 +49,8 @@ export interface FormatWords {
 
 const small = 0.1;
 const mostDecimals = 7;
+/** Below this a percentage is only said to be below it. */
+const smallestPercent = 0.0001;
 const narrowSpace = "\u202f";
 
 export function formatFor(language: string, units: UnitSystem, words: FormatWords): Format {
@@ -68,8 +70,10 @@ export function formatFor(language: string, units: UnitSystem, words: FormatWord
         : digitsForSignificant(shown(error, quantity, size), 2);
     return decimals(inUnit, digits);
   };
-  const percent = (fraction: number, digits = digitsForPercent(fraction)) =>
-    `${decimals(fraction * 100, digits)}${words.percentSpace}%`;
+  const percent = (fraction: number, digits?: number) =>
+    digits === undefined && fraction !== 0 && Math.abs(fraction) < smallestPercent
+      ? `<${narrowSpace}${decimals(smallestPercent * 100, 2)}${words.percentSpace}%`
+      : `${decimals(fraction * 100, digits ?? digitsForPercent(fraction))}${words.percentSpace}%`;
   const intervalWords = (
     { lower, upper }: Interval,
     quantity: Quantity,

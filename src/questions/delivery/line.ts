@@ -13,6 +13,9 @@ export interface LinePoint {
   /** Band for one more catch. */
   readonly nextLowerKg: number | null;
   readonly nextUpperKg: number | null;
+  /** The same band divided by the turns: what one catch of these turns may deliver per turn, kg/turn. */
+  readonly nextLowerPerTurn: number | null;
+  readonly nextUpperPerTurn: number | null;
 }
 
 /** What the bands are made from; null where unknown. */
@@ -69,5 +72,11 @@ function linePoint(turns: number, line: LineUncertainty): LinePoint {
     meanUpperKg: half === null ? null : fittedKg + half,
     nextLowerKg: next?.lower ?? null,
     nextUpperKg: next?.upper ?? null,
+    nextLowerPerTurn: perTurn(next?.lower ?? null, turns),
+    nextUpperPerTurn: perTurn(next?.upper ?? null, turns),
   };
+}
+
+function perTurn(massKg: number | null, turns: number): number | null {
+  return massKg === null ? null : massKg / turns;
 }

@@ -6,10 +6,9 @@ import {
 } from "../../model/catch-scatter.ts";
 import type { FillEstimate, FillVariance } from "../../model/fill-estimate.ts";
 import type { Fill } from "../../model/meters.ts";
-import { noTotals } from "../../model/totals.ts";
 import type { OutsideVariance } from "../../statistics/constant-offset.ts";
 import { fitThroughOrigin, type VarianceLaw } from "../../statistics/through-origin.ts";
-import type { CatchPoint, Delivery, WeightedDelivery } from "../delivery.ts";
+import type { CatchPoint, Delivery, WeightedDelivery } from "./result.ts";
 
 const varianceLaws: readonly VarianceLaw[] = ["proportional", "constant", "squared"];
 
@@ -32,8 +31,8 @@ export function scatterOfOthers(fill: Fill, pooled: PooledScatter): OutsideVaria
 export function typicalTurns({ catches }: Fill): number {
   const counts = new Map<number, number>();
   for (const { turns } of catches) counts.set(turns, (counts.get(turns) ?? 0) + 1);
-  const [typical] = [...counts].sort(([a, m], [b, n]) => n - m || b - a);
-  return typical?.[0] ?? noTotals.turns;
+  const [[typical] = [0]] = [...counts].sort(([a, m], [b, n]) => n - m || b - a);
+  return typical;
 }
 
 export function inputOf(fill: Fill, earlierFills: number): Delivery["input"] {
@@ -56,6 +55,7 @@ export function pointsOf(fill: Fill, { fit }: FillEstimate): readonly CatchPoint
     catch: fill.catches[i]?.catch ?? 0,
     turns: point.x,
     netKg: point.y,
+    deliveryKgPerTurn: point.y / point.x,
     fittedKg: point.fitted,
     residualKg: point.residual,
     relativeResidual: point.residual / point.fitted,

@@ -15,6 +15,11 @@ export function englishDelivery(format: Format) {
   };
   const level = (result: Delivery) => format.percent(result.options.level, 0);
 
+  const bandWords = (result: Delivery) =>
+    interval(result) === null
+      ? ""
+      : `; the inner band is its ${level(result)} interval, the outer one where one more catch is expected`;
+
   return {
     heading: "Delivery per turn",
     plusMinus,
@@ -26,7 +31,7 @@ export function englishDelivery(format: Format) {
       const catches = catchWords(result.input.catches);
       if (range === null)
         return `Bin ${result.bin} (${result.product}), fill ${result.fill}: ${value(result)} from ${catches}; how far off that may be cannot be told from ${result.input.catches === 1 ? "one catch" : "these catches"}.`;
-      return `Bin ${result.bin} (${result.product}), fill ${result.fill}: ${value(result)} from ${catches}; with ${level(result)} confidence this fill's delivery is between ${range}, that is within ${plusMinus(result)}.`;
+      return `Bin ${result.bin} (${result.product}), fill ${result.fill}: ${value(result)} from ${catches}; with ${level(result)} confidence this fill delivers ${range}, so the figure is good to ± ${plusMinus(result)}.`;
     },
     intervalAbout: (result: Delivery) => `${level(result)} interval for this fill's delivery`,
     nextCatch: (result: Delivery): string | null => {
@@ -67,15 +72,16 @@ export function englishDelivery(format: Format) {
     chart: {
       title: (result: Delivery) => `Net mass against turns, bin ${result.bin}, fill ${result.fill}`,
       description: (result: Delivery) =>
-        `Scatter plot of ${catchWords(result.input.catches)}: net mass against meter turns, with the line through zero at ${value(result)}${interval(result) === null ? "" : `, its ${level(result)} band, and the wider band in which one more catch is expected`}.`,
+        `${catchWords(result.input.catches)}: net mass against meter turns, with the line through zero at ${value(result)}${bandWords(result)}.`,
+      perTurnTitle: (result: Delivery) =>
+        `What each catch delivered per turn, bin ${result.bin}, fill ${result.fill}`,
+      perTurnDescription: (result: Delivery) =>
+        `${catchWords(result.input.catches)}: net mass divided by turns, against turns, with the fill's delivery at ${value(result)}${bandWords(result)}.`,
       turns: "Meter turns",
       mass: (unit: string) => `Net mass (${unit})`,
-      catch: "Catch",
-      line: "fitted line",
-      band: (result: Delivery) => `${level(result)} band of the line`,
-      nextBand: (result: Delivery) => `${level(result)} band for one more catch`,
-      point: "catch",
-      outlying: "catch outside the band",
+      perTurn: (unit: string) => `Delivery per turn (${unit})`,
+      catch: (point: Delivery["points"][number]) =>
+        `Catch ${point.catch}: ${format.value(point.netKg, "mass")} in ${format.plain(point.turns)} turns, ${format.signedPercent(point.relativeResidual)}`,
     },
     table: {
       caption: (result: Delivery) => `Catches of fill ${result.fill}`,

@@ -1,0 +1,28 @@
+import { InvalidArgumentError } from "commander";
+import type { LeaveOutKey } from "../data/leave-out.ts";
+import type { Severity } from "../results/caution.ts";
+
+/** "3%", "3 %" or "0.03" → 0.03. */
+export function parseFraction(text: string): number {
+  const match = /^\s*(\d+(?:[.,]\d+)?)\s*(%?)\s*$/.exec(text);
+  const number = Number(match?.[1]?.replace(",", ".") ?? Number.NaN);
+  const fraction = match?.[2] === "%" ? number / 100 : number;
+  if (!(fraction > 0 && fraction < 1))
+    throw new InvalidArgumentError('It must be a share above 0 and below 1, such as "3%" or 0.03.');
+  return fraction;
+}
+
+/** "rear:4:2" → bin rear, fill 4, catch 2. A bin name may hold colons itself; the last two parts count. */
+export function parseCatchKey(text: string, earlier: readonly LeaveOutKey[] = []): LeaveOutKey[] {
+  const match = /^(.+):(\d+):(\d+)$/.exec(text);
+  if (!match?.[1])
+    throw new InvalidArgumentError('It must name bin, fill and catch, such as "rear:4:2".');
+  return [...earlier, { bin: match[1], fill: Number(match[2]), catch: Number(match[3]) }];
+}
+
+const severities: readonly Severity[] = ["note", "caution", "serious"];
+
+/** Whether a finding of one severity is at least as grave as another. */
+export function atLeast(severity: Severity, limit: Severity): boolean {
+  return severities.indexOf(severity) >= severities.indexOf(limit);
+}

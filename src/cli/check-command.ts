@@ -1,0 +1,35 @@
+import { checkCatchesFile } from "../node.ts";
+import { cautionSentence } from "../report/sections/cautions.ts";
+import { english } from "../wording/english/english.ts";
+import { type ExitCode, exitCodes } from "./exit-codes.ts";
+import { readOptions, setupFor } from "./input.ts";
+import type { Io } from "./io.ts";
+
+export interface CheckFlags {
+  readonly setup?: string;
+  readonly sheet?: string;
+  readonly json?: boolean;
+}
+
+/** `evencatch check`: every problem of a file, or what is in it. Writes nothing. */
+export async function checkCommand(path: string, flags: CheckFlags, io: Io): Promise<ExitCode> {
+  const check = await checkCatchesFile(path, readOptions(flags));
+  if (!check.ok) {
+    if (flags.json) io.out(JSON.stringify({ ok: false, issues: check.issues }, null, 2));
+    else for (const issue of check.issues) io.err(issue.text);
+    return exitCodes.badInput;
+  }
+  const { log } = check;
+  await setupFor(log, flags.setup);
+
+  const words = english();
+  const texts = log.cautions.map((found) => cautionSentence(found, words));
+  if (flags.json) {
+    const cautions = log.cautions.map((found, i) => ({ ...found, text: texts[i] }));
+    io.out(JSON.stringify({ ok: true, catches: log.catches.length, cautions }, null, 2));
+  } else {
+    io.out(`${path}: ${log.catches.length} catches, nothing wrong.`);
+    for (const text of texts) io.out(`${io.outColors.yellow("look at")} ${text}`);
+  }
+  return exitCodes.fine;
+}

@@ -1,0 +1,85 @@
+import { Command, Option } from "commander";
+import { version } from "../version.ts";
+import { languageTags } from "../wording/languages.ts";
+import { parseCatchKey, parseFraction } from "./arguments.ts";
+import { checkCommand } from "./check-command.ts";
+import type { ExitCode } from "./exit-codes.ts";
+import type { Io } from "./io.ts";
+import { reportCommand } from "./report-command.ts";
+import { templateCommand } from "./template-command.ts";
+
+const exitCodeHelp = `
+Exit codes: 0 fine; 1 cautions, only when --fail-on asks for it; 2 bad input; 3 a fault of the program.
+Answers go to standard output, everything else to standard error.`;
+
+/** The command with its subcommands; `ended` hears the exit code of the one that ran. */
+export function program(io: Io, ended: (code: ExitCode) => void): Command {
+  const root = new Command("evencatch")
+    .description("How good is a catch test? Delivery per meter turn from repeated catches.")
+    .version(version)
+    .exitOverride()
+    .configureOutput({
+      writeOut: (text) => io.out(text.trimEnd()),
+      writeErr: (text) => io.err(text.trimEnd()),
+    })
+    .showHelpAfterError("(add --help for how it is used)")
+    .addHelpText("after", exitCodeHelp);
+  for (const command of [reportSubcommand, checkSubcommand, templateSubcommand])
+    root.addCommand(
+      command(io, ended).copyInheritedSettings(root).addHelpText("after", exitCodeHelp),
+    );
+  return root;
+}
+
+function reportSubcommand(io: Io, ended: (code: ExitCode) => void): Command {
+  return new Command("report")
+    .description("Analyse a file of catches: a table and a sentence for each bin, and a report.")
+    .argument("<catches>", "file of catches: .csv, .xlsx or .json")
+    .option("--setup <file>", "setup.json: scale, tolerance, targets, prices")
+    .option("--out <dir>", "folder to write the report into", "evencatch-report")
+    .option("--level <share>", "confidence level, such as 0.95 or 95%", parseFraction)
+    .option("--tolerance <share>", "rate error that is accepted, such as 3%", parseFraction)
+    .addOption(
+      new Option("--weighting <law>", "how catch scatter grows with turns").choices([
+        "proportional",
+        "constant",
+        "squared",
+      ]),
+    )
+    .option("--sheet <name>", "sheet of a workbook (default: the first)")
+    .option(
+      "--leave-out <bin:fill:catch>",
+      "leave a catch out; may be given several times",
+      parseCatchKey,
+    )
+    .addOption(new Option("--units <system>").choices(["metric", "us"]).default("metric"))
+    .addOption(new Option("--language <tag>").choices([...languageTags]).default("en"))
+    .option("--interactive", "charts that answer the pointer (a larger HTML file)")
+    .option("--json", "print the whole analysis as JSON instead of the table")
+    .addOption(
+      new Option("--fail-on <severity>", "exit with 1 when there are such findings").choices([
+        "note",
+        "caution",
+        "serious",
+      ]),
+    )
+    .action(async (catches, flags) => ended(await reportCommand(catches, flags, io)));
+}
+
+function checkSubcommand(io: Io, ended: (code: ExitCode) => void): Command {
+  return new Command("check")
+    .description("Say everything that is wrong with a file of catches. Writes nothing.")
+    .argument("<catches>", "file of catches: .csv, .xlsx or .json")
+    .option("--setup <file>", "check this setup against the catches too")
+    .option("--sheet <name>", "sheet of a workbook (default: the first)")
+    .option("--json", "print the findings as JSON")
+    .action(async (catches, flags) => ended(await checkCommand(catches, flags, io)));
+}
+
+function templateSubcommand(io: Io, ended: (code: ExitCode) => void): Command {
+  return new Command("template")
+    .description("Write an empty catch sheet, a setup file, and what their columns mean.")
+    .argument("[dir]", "folder to write into", ".")
+    .option("--force", "overwrite files that are there")
+    .action(async (dir, flags) => ended(await templateCommand(dir, flags, io)));
+}

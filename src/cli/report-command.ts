@@ -1,0 +1,86 @@
+import { join } from "node:path";
+import { type Analysis, analyse } from "../analysis/analyse.ts";
+import type { AnalysisOptions } from "../analysis/options.ts";
+import { type LeaveOutKey, leaveOut } from "../data/leave-out.ts";
+import type { CatchLog } from "../data/types.ts";
+import { readCatchesFile } from "../node.ts";
+import { reportFiles } from "../report/files.ts";
+import type { Severity } from "../results/caution.ts";
+import { version } from "../version.ts";
+import type { UnitSystem } from "../wording/format.ts";
+import { wordsFor } from "../wording/languages.ts";
+import type { Words } from "../wording/words.ts";
+import { answerTable } from "./answer-table.ts";
+import { atLeast } from "./arguments.ts";
+import { chartRuntime } from "./chart-runtime.ts";
+import { type ExitCode, exitCodes } from "./exit-codes.ts";
+import { readOptions, setupFor } from "./input.ts";
+import { type Io, writeFiles } from "./io.ts";
+
+export interface ReportFlags {
+  readonly setup?: string;
+  readonly out: string;
+  readonly level?: number;
+  readonly tolerance?: number;
+  readonly weighting?: AnalysisOptions["varianceLaw"];
+  readonly sheet?: string;
+  readonly leaveOut?: readonly LeaveOutKey[];
+  readonly units: UnitSystem;
+  readonly language: string;
+  readonly interactive?: boolean;
+  readonly json?: boolean;
+  readonly failOn?: Severity;
+}
+
+/** `evencatch report`: table and sentences on stdout, the report's files in a folder. */
+export async function reportCommand(path: string, flags: ReportFlags, io: Io): Promise<ExitCode> {
+  const log = withoutLeftOut(await readCatchesFile(path, readOptions(flags)), flags.leaveOut ?? []);
+  const setup = await setupFor(log, flags.setup);
+  const analysis = analyse(log, setup, optionsOf(flags));
+  const words = wordsFor(flags.language, flags.units);
+
+  const files = await reportFiles(
+    analysis,
+    {
+      title: setup?.title ?? null,
+      setupSource: setup?.source ?? null,
+      toleranceGiven: flags.tolerance !== undefined || setup?.tolerance != null,
+      version,
+    },
+    words,
+    flags.interactive ? await chartRuntime() : null,
+  );
+  await writeFiles(flags.out, files);
+
+  io.out(flags.json ? (files["report.json"] ?? "") : answers(analysis, words));
+  io.err(`Report: ${join(flags.out, "report.html")}`);
+  return exitCodeOf(analysis, flags.failOn);
+}
+
+function withoutLeftOut(log: CatchLog, keys: readonly LeaveOutKey[]): CatchLog {
+  return keys.length === 0 ? log : leaveOut(log, keys, "asked for by --leave-out");
+}
+
+function optionsOf({ level, tolerance, weighting }: ReportFlags): Partial<AnalysisOptions> {
+  return {
+    ...(level === undefined ? {} : { level }),
+    ...(tolerance === undefined ? {} : { tolerance }),
+    ...(weighting === undefined ? {} : { varianceLaw: weighting }),
+  };
+}
+
+function answers(analysis: Analysis, words: Words): string {
+  const sentences = analysis.meters.map(({ delivery }) => words.delivery.sentence(delivery));
+  return [answerTable(analysis, words), "", ...sentences].join("\n");
+}
+
+function exitCodeOf(analysis: Analysis, failOn: Severity | undefined): ExitCode {
+  if (failOn === undefined) return exitCodes.fine;
+  const cautions = [
+    ...analysis.cautions,
+    ...analysis.meters.flatMap(({ cautions: ofMeter }) => ofMeter),
+  ];
+  return cautions.some(({ severity }) => atLeast(severity, failOn))
+    ? exitCodes.cautions
+    : exitCodes.fine;
+}

@@ -1,0 +1,28 @@
+import type { Analysis } from "../analysis/analyse.ts";
+import type { Caution } from "../results/caution.ts";
+import type { Words } from "../wording/words.ts";
+import type { ReportMeta } from "./report.ts";
+import { cautionSentence } from "./sections/cautions.ts";
+
+/**
+ * An analysis as JSON, unrounded, with its sentence beside every caution. Every number of the report is in it.
+ *
+ * @throws RangeError when a number is not finite: JSON would turn it into null without a word
+ */
+export function reportJson(analysis: Analysis, meta: ReportMeta, words: Words): string {
+  const whole = {
+    evencatch: meta.version,
+    title: meta.title,
+    setup: meta.setupSource,
+    ...analysis,
+  };
+  return `${JSON.stringify(whole, (key, value) => prepare(key, value, words), 2)}\n`;
+}
+
+function prepare(key: string, value: unknown, words: Words): unknown {
+  if (typeof value === "number" && !Number.isFinite(value))
+    throw new RangeError(`${key} is ${value}; a result must hold finite numbers or null.`);
+  if (key === "cautions" && Array.isArray(value))
+    return value.map((found: Caution) => ({ ...found, text: cautionSentence(found, words) }));
+  return value;
+}

@@ -1,0 +1,97 @@
+import { mean, sampleVariance, sum } from "simple-statistics";
+import { describe, expect, it } from "vitest";
+import { fitRandomEffects, type Group } from "../../src/statistics/random-effects.ts";
+import { column, digits, present, recomputed, reference } from "../support/reference.ts";
+
+/** Plain observations in groups: information is their number. */
+function groupsOf(labels: readonly number[], values: readonly number[]): Group[] {
+  return [...new Set(labels)].map((label) => {
+    const own = values.filter((_, i) => labels[i] === label);
+    return {
+      estimate: mean(own),
+      information: own.length,
+      sumOfSquares: sum(own.map((value) => (value - mean(own)) ** 2)),
+      df: own.length - 1,
+    };
+  });
+}
+
+const sets = ["rail", "dyestuff", "dyestuff2", "bull-conception-unbalanced"];
+
+describe("fitRandomEffects", () => {
+  it.each(sets)("reaches the REML values of %s, computed with R", (name) => {
+    const set = reference(`varcomp/${name}.json`);
+    const values = set.data.y ?? column(set, "travel");
+    const fit = present(fitRandomEffects(groupsOf(column(set, "group"), values)));
+
+    expect(digits(fit.mean, recomputed(set, "mean"))).toBeGreaterThan(12);
+    expect(digits(fit.withinVariance, recomputed(set, "reml_var_within"))).toBeGreaterThan(11);
+    expect(digits(fit.standardError, recomputed(set, "se_mean"))).toBeGreaterThan(11);
+    const between = recomputed(set, "reml_var_between");
+    if (between === 0) expect(fit.betweenVariance).toBe(0);
+    else expect(digits(fit.betweenVariance, between)).toBeGreaterThan(11);
+  });
+
+  it("says that Dyestuff2 is at the boundary and Dyestuff is not", () => {
+    const [zero, not] = ["dyestuff2", "dyestuff"].map((name) => {
+      const set = reference(`varcomp/${name}.json`);
+      return present(fitRandomEffects(groupsOf(column(set, "group"), column(set, "y"))));
+    });
+    expect(present(zero).atBoundary).toBe(true);
+    expect(present(not).atBoundary).toBe(false);
+  });
+
+  // Five unequal fills, analysed on the catches with R 4.2.2, lme4 1.1-31 and pbkrtest 0.5.2; 7 to 8 digits printed.
+  it("reaches the small-sample adjusted error and df of pbkrtest on unequal groups", () => {
+    const turns = [30, 170, 60, 100, 140];
+    const deliveries = [0.2916608, 0.2959976, 0.3022604, 0.2893293, 0.2989419];
+    const within = 0.00416288;
+    const groups = turns.map((information, i) => ({
+      estimate: present(deliveries[i]),
+      information,
+      sumOfSquares: within / 5,
+      df: 3,
+    }));
+    const fit = present(fitRandomEffects(groups));
+    expect(fit.mean).toBeCloseTo(0.2957366, 7);
+    expect(Math.sqrt(fit.betweenVariance)).toBeCloseTo(0.004816, 6);
+    expect(Math.sqrt(fit.withinVariance)).toBeCloseTo(0.016677, 6);
+    expect(fit.standardError).toBeCloseTo(0.0023237, 7);
+    expect(fit.adjustedStandardError).toBeCloseTo(0.0023353, 7);
+    expect(fit.df).toBeCloseTo(3.9412, 4);
+  });
+
+  it("agrees with the analysis-of-variance formula when groups are alike", () => {
+    const set = reference("varcomp/rail.json");
+    const groups = groupsOf(column(set, "group"), set.data.y ?? column(set, "travel"));
+    const fit = present(fitRandomEffects(groups));
+    const size = present(groups[0]).information;
+    const within = sum(groups.map((g) => g.sumOfSquares)) / sum(groups.map((g) => g.df));
+    const between = sampleVariance(groups.map((g) => g.estimate)) - within / size;
+    expect(digits(fit.withinVariance, within)).toBeGreaterThan(11);
+    expect(digits(fit.betweenVariance, between)).toBeGreaterThan(11);
+    expect(fit.df).toBeCloseTo(groups.length - 1, 9);
+  });
+
+  it("loses no digits when a large constant is added to every estimate", () => {
+    const set = reference("varcomp/dyestuff.json");
+    const groups = groupsOf(column(set, "group"), column(set, "y"));
+    const plain = present(fitRandomEffects(groups));
+    const shifted = groups.map((group) => ({ ...group, estimate: group.estimate + 2 ** 30 }));
+    const fit = present(fitRandomEffects(shifted));
+    expect(digits(fit.betweenVariance, plain.betweenVariance)).toBeGreaterThan(8);
+  });
+
+  it("has no estimate without scatter inside groups", () => {
+    const groups = [1, 2].map((estimate) => ({ estimate, information: 1, sumOfSquares: 0, df: 0 }));
+    expect(fitRandomEffects(groups)).toBeNull();
+  });
+
+  it("refuses a single group and groups without information", () => {
+    const group = { estimate: 1, information: 2, sumOfSquares: 1, df: 1 };
+    expect(() => fitRandomEffects([group])).toThrow("at least 2 groups; got 1");
+    expect(() => fitRandomEffects([group, { ...group, information: 0 }])).toThrow(
+      "information above zero",
+    );
+  });
+});

@@ -1,0 +1,36 @@
+import type { Catch } from "../../src/data/types.ts";
+
+/** A catch for a test; only what matters need be said. */
+export function aCatch(given: Partial<Catch> & Pick<Catch, "turns" | "netKg">): Catch {
+  return {
+    row: 2,
+    bin: "1",
+    product: "wheat",
+    fill: 1,
+    catch: 1,
+    grossKg: null,
+    tareKg: null,
+    divisionKg: null,
+    takenAt: null,
+    meterRpm: null,
+    bulkDensityKgPerM3: null,
+    moisturePercent: null,
+    binLevelPercent: null,
+    outlet: null,
+    operator: null,
+    note: null,
+    leftOut: null,
+    extra: {},
+    ...given,
+  };
+}
+
+/** Catches of one fill, numbered in order, from [turns, net mass] pairs. */
+export function aFill(
+  pairs: readonly (readonly [turns: number, netKg: number])[],
+  given: Partial<Catch> = {},
+): Catch[] {
+  return pairs.map(([turns, netKg], i) =>
+    aCatch({ row: i + 2, catch: i + 1, turns, netKg, ...given }),
+  );
+}
