@@ -3,6 +3,11 @@ import type { Words } from "../wording/words.ts";
 import type { ChartSpec } from "./chart-spec.ts";
 import { baseSpec } from "./theme.ts";
 
+interface Axes {
+  readonly x: object;
+  readonly y: (field: string, lower?: string) => object;
+}
+
 /**
  * Net mass against turns of one fill: catches, the line through zero, its confidence band, and the band for one more
  * catch.
@@ -20,7 +25,7 @@ export function deliveryChart(
   const { format } = words;
   const longest = Math.max(...result.points.map(({ netKg }) => netKg));
   const mass = (kg: number | null) => (kg === null ? null : format.convert(kg, "mass", longest));
-  const massTitle = say.mass(format.unit("mass", longest));
+  const axes = axesOf(say.turns, say.mass(format.unit("mass", longest)), true);
   const line = result.line.map((place) => ({
     turns: place.turns,
     fitted: mass(place.fittedKg),
@@ -29,62 +34,102 @@ export function deliveryChart(
     nextLower: mass(place.nextLowerKg),
     nextUpper: mass(place.nextUpperKg),
   }));
-  const catches = result.points.map((point) => ({
-    catch: point.catch,
-    turns: point.turns,
-    net: mass(point.netKg),
-    suspect: suspects.includes(point.catch),
-  }));
-  const x = { field: "turns", type: "quantitative", title: say.turns, scale: { zero: true } };
-  const y = (field: string, lower?: string) => ({
-    y: { field, type: "quantitative", title: massTitle, scale: { zero: true } },
-    ...(lower === undefined ? {} : { y2: { field: lower } }),
-  });
-  const hasBands = result.estimate.interval !== null;
   return {
     ...baseSpec({ title: say.title(result), description: say.description(result) }),
     layer: [
-      ...(hasBands
-        ? [
-            band(line, "next-band", { x, ...y("nextUpper", "nextLower") }),
-            band(line, "band", { x, ...y("meanUpper", "meanLower") }),
-          ]
-        : []),
-      {
-        data: { values: line },
-        mark: { type: "line", style: "estimate" },
-        encoding: { x, ...y("fitted") },
-      },
-      ...pointLayers(catches, x, y("net"), [
-        { field: "catch", type: "quantitative", title: say.catch },
-        { field: "turns", type: "quantitative", title: say.turns },
-        { field: "net", type: "quantitative", title: massTitle },
-      ]),
+      ...lineLayers(line, axes, result.estimate.interval !== null),
+      ...pointLayers(result, (point) => mass(point.netKg), axes, words, suspects),
     ],
   };
 }
 
-function band(values: readonly object[], style: string, encoding: object) {
-  return { data: { values }, mark: { type: "area", style }, encoding };
+/**
+ * The same, magnified: what each catch delivered per turn against its turns. A scatter of one percent cannot be seen
+ * on an axis that starts at zero.
+ */
+export function deliveryPerTurnChart(
+  result: Delivery,
+  words: Words,
+  suspects: readonly number[] = [],
+): ChartSpec {
+  const say = words.delivery.chart;
+  const { format } = words;
+  const { value, interval } = result.estimate;
+  const shown = (delivery: number | null) =>
+    delivery === null ? null : format.convert(delivery, "delivery", value);
+  const axes = axesOf(say.turns, say.perTurn(format.unit("delivery", value)), false);
+  const shortest = Math.min(...result.points.map(({ turns }) => turns));
+  const line = result.line
+    .filter(({ turns }) => turns >= shortest / 2)
+    .map((place) => ({
+      turns: place.turns,
+      fitted: shown(value),
+      meanLower: shown(interval?.lower ?? null),
+      meanUpper: shown(interval?.upper ?? null),
+      nextLower: shown(place.nextLowerPerTurn),
+      nextUpper: shown(place.nextUpperPerTurn),
+    }));
+  return {
+    ...baseSpec({
+      title: say.perTurnTitle(result),
+      description: say.perTurnDescription(result),
+    }),
+    layer: [
+      ...lineLayers(line, axes, interval !== null),
+      ...pointLayers(result, (point) => shown(point.deliveryKgPerTurn), axes, words, suspects),
+    ],
+  };
+}
+
+function axesOf(xTitle: string, yTitle: string, zero: boolean): Axes {
+  const scale = { zero, nice: true };
+  return {
+    x: { field: "turns", type: "quantitative", title: xTitle, scale },
+    y: (field, lower) => ({
+      y: { field, type: "quantitative", title: yTitle, scale },
+      ...(lower === undefined ? {} : { y2: { field: lower } }),
+    }),
+  };
+}
+
+function lineLayers(values: readonly object[], { x, y }: Axes, hasBands: boolean) {
+  const layer = (mark: object, encoding: object) => ({ data: { values }, mark, encoding });
+  const bands = [
+    layer({ type: "area", style: "next-band" }, { x, ...y("nextUpper", "nextLower") }),
+    layer({ type: "area", style: "band" }, { x, ...y("meanUpper", "meanLower") }),
+  ];
+  return [
+    ...(hasBands ? bands : []),
+    layer({ type: "line", style: "estimate" }, { x, ...y("fitted") }),
+  ];
 }
 
 function pointLayers(
-  catches: readonly { readonly suspect: boolean }[],
-  x: object,
-  y: object,
-  tooltip: readonly object[],
+  result: Delivery,
+  height: (point: Delivery["points"][number]) => number | null,
+  { x, y }: Axes,
+  words: Words,
+  suspects: readonly number[],
 ): readonly object[] {
-  const layer = (values: readonly object[], style: string) => ({
-    data: { values },
+  const say = words.delivery.chart;
+  const layer = (style: string, points: readonly Delivery["points"][number][]) => ({
+    data: {
+      values: points.map((point) => ({
+        turns: point.turns,
+        height: height(point),
+        words: say.catch(point),
+      })),
+    },
     mark: { type: "point", style },
-    encoding: { x, ...y, tooltip },
+    encoding: { x, ...y("height"), tooltip: { field: "words", type: "nominal" } },
   });
-  const suspects = catches.filter(({ suspect }) => suspect);
+  const doubted = (point: Delivery["points"][number]) => suspects.includes(point.catch);
+  const flagged = result.points.filter(doubted);
   return [
     layer(
-      catches.filter(({ suspect }) => !suspect),
       "observation",
+      result.points.filter((point) => !doubted(point)),
     ),
-    ...(suspects.length > 0 ? [layer(suspects, "flagged")] : []),
+    ...(flagged.length > 0 ? [layer("flagged", flagged)] : []),
   ];
 }

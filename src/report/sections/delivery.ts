@@ -1,4 +1,4 @@
-import { deliveryChart } from "../../charts/delivery.ts";
+import { deliveryChart, deliveryPerTurnChart } from "../../charts/delivery.ts";
 import type { Delivery } from "../../questions/delivery.ts";
 import type { Words } from "../../wording/words.ts";
 import type { Block, Row } from "../document.ts";
@@ -20,7 +20,7 @@ export function deliverySection(
   const next = say.nextCatch(result);
   return [
     { kind: "paragraph", role: "lead", text: say.sentence(result) },
-    chartBlock(`${id}-delivery`, deliveryChart(result, words, suspects)),
+    chartBlock(`${id}-delivery-per-turn`, deliveryPerTurnChart(result, words, suspects)),
     ...(next === null ? [] : [{ kind: "paragraph", text: next } as const]),
     { kind: "paragraph", text: say.scatter(result) },
     {
@@ -29,6 +29,7 @@ export function deliverySection(
       summary: say.detail,
       blocks: [
         { kind: "paragraph", text: say.basis(result) },
+        chartBlock(`${id}-delivery`, deliveryChart(result, words, suspects)),
         catchTable(result, words, id),
         { kind: "paragraph", text: say.constantMass(result) },
         { kind: "paragraph", text: say.lackOfFit(result) },

@@ -1,0 +1,53 @@
+import { describe, expect, it } from "vitest";
+import { command, demo, fileWith, inFolder } from "../support/command.ts";
+
+const header = "bin,product,fill,catch,turns,net_kg";
+
+describe("evencatch check", () => {
+  it("says what a good file holds", async () => {
+    const { code, out } = await command("check", demo("first-morning/catches.csv"));
+    expect(code).toBe(0);
+    expect(out).toContain("3 catches, nothing wrong");
+  });
+
+  it("says every problem of a bad one, and ends with 2", async () => {
+    await inFolder(async (folder) => {
+      const path = await fileWith(
+        folder,
+        "bad.csv",
+        `${header}\n1,pea,1,1,0,6\n1,pea,1,2,20,heavy\n`,
+      );
+      const { code, out, err } = await command("check", path);
+      expect(code).toBe(2);
+      expect(out).toBe("");
+      expect(err).toContain("row 2, column turns");
+      expect(err).toContain("row 3, column net_kg");
+      const json = JSON.parse((await command("check", path, "--json")).out);
+      expect(json.issues.map(({ row }: { row: number }) => row)).toEqual([2, 3]);
+    });
+  });
+
+  it("points at what is suspicious without calling it wrong", async () => {
+    await inFolder(async (folder) => {
+      const rows = [6, 6.1, 61].map((net, i) => `1,pea,1,${i + 1},20,${net}`).join("\n");
+      const path = await fileWith(folder, "odd.csv", `${header}\n${rows}\n`);
+      const { code, out } = await command("check", path);
+      expect(code).toBe(0);
+      expect(out).toMatch(/look at .*times what its fellows do/);
+    });
+  });
+
+  it("checks a setup against the catches", async () => {
+    await inFolder(async (folder) => {
+      const setup = await fileWith(folder, "setup.json", '{"bins": [{"bin": "9"}]}');
+      const { code, err } = await command(
+        "check",
+        demo("first-morning/catches.csv"),
+        "--setup",
+        setup,
+      );
+      expect(code).toBe(2);
+      expect(err).toContain('"9"');
+    });
+  });
+});

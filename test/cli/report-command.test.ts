@@ -1,0 +1,131 @@
+import { readFile } from "node:fs/promises";
+import { join } from "node:path";
+import { describe, expect, it } from "vitest";
+import { command, demo, filesIn, fileWith, inFolder, processOf } from "../support/command.ts";
+
+const season = ["report", demo("season/catches.csv"), "--setup", demo("season/setup.json")];
+
+describe("evencatch report", () => {
+  it("prints a table and a sentence for each bin, and writes every kind of file", async () => {
+    await inFolder(async (folder) => {
+      const { code, out, err } = await command(...season, "--out", folder);
+      expect(code).toBe(0);
+      for (const bin of ["front", "middle", "rear"]) expect(out).toContain(`Bin ${bin} (`);
+      expect(err).toBe(`Report: ${join(folder, "report.html")}`);
+      const files = await filesIn(folder);
+      expect(files).toEqual(expect.arrayContaining(["report.html", "report.json", "report.md"]));
+      expect(files.filter((name) => name.endsWith(".vl.json")).length).toBeGreaterThanOrEqual(12);
+    });
+  });
+
+  it("prints the whole analysis as JSON when asked, the same as report.json", async () => {
+    await inFolder(async (folder) => {
+      const { out } = await command(...season, "--out", folder, "--json");
+      expect(JSON.parse(out)).toEqual(
+        JSON.parse(await readFile(join(folder, "report.json"), "utf8")),
+      );
+    });
+  });
+
+  it("lets an option count before the setup", async () => {
+    await inFolder(async (folder) => {
+      const flags = ["--out", folder, "--json", "--level", "90%", "--tolerance", "1.5 %"];
+      const { options } = JSON.parse((await command(...season, ...flags)).out);
+      expect(options).toMatchObject({ level: 0.9, tolerance: 0.015, scaleDivisionKg: 0.02 });
+    });
+  });
+
+  it("leaves out the catches it is asked to, and says so in the report", async () => {
+    await inFolder(async (folder) => {
+      const { code } = await command(...season, "--out", folder, "--leave-out", "front:9:1");
+      expect(code).toBe(0);
+      const markdown = await readFile(join(folder, "report.md"), "utf8");
+      expect(markdown).toContain("Bin front, fill 9, catch 1");
+      expect(markdown).toContain("--leave-out");
+    });
+  });
+
+  it("ends with 1 on cautions only when asked", async () => {
+    await inFolder(async (folder) => {
+      const catches = await fileWith(
+        folder,
+        "one.csv",
+        "bin,product,fill,catch,turns,net_kg\n1,pea,1,1,20,6\n",
+      );
+      const out = join(folder, "report");
+      expect((await command("report", catches, "--out", out)).code).toBe(0);
+      expect((await command("report", catches, "--out", out, "--fail-on", "caution")).code).toBe(1);
+    });
+  });
+
+  it("writes nothing when the input is bad, and ends with 2", async () => {
+    await inFolder(async (folder) => {
+      const catches = await fileWith(
+        folder,
+        "bad.csv",
+        "bin,product,fill,catch,turns,net_kg\n1,pea,1,1,-20,6\n",
+      );
+      const { code, out, err } = await command("report", catches, "--out", join(folder, "report"));
+      expect(code).toBe(2);
+      expect(out).toBe("");
+      expect(err).toContain("row 2, column turns");
+      expect(await filesIn(folder)).toEqual(["bad.csv"]);
+    });
+  });
+
+  it("refuses a folder it cannot write into", async () => {
+    await inFolder(async (folder) => {
+      const file = await fileWith(folder, "taken", "");
+      const { code, err } = await command(...season, "--out", file);
+      expect(code).toBe(2);
+      expect(err).toContain("a folder that can be written to");
+    });
+  });
+
+  it("works as a process of its own: answers on stdout, the rest on stderr, no colour codes", async () => {
+    await inFolder(async (folder) => {
+      const { code, out, err } = await processOf(...season, "--out", folder);
+      expect(code).toBe(0);
+      expect(out).toContain("kg/turn");
+      expect(err).toContain("report.html");
+      expect(out + err).not.toContain("\u001b[");
+    });
+  });
+});
+
+describe("evencatch", () => {
+  it("explains every command, and its exit codes", async () => {
+    for (const args of [
+      ["--help"],
+      ["report", "--help"],
+      ["check", "--help"],
+      ["template", "--help"],
+    ]) {
+      const { code, out } = await command(...args);
+      expect(code).toBe(0);
+      expect(out).toContain("Usage: evencatch");
+      expect(out).toContain("Exit codes");
+    }
+  });
+
+  it.each([
+    [["report"], "missing required argument 'catches'"],
+    [["report", "x.csv", "--tolerance", "many"], 'such as "3%"'],
+    [["report", "x.csv", "--leave-out", "4"], 'such as "rear:4:2"'],
+    [["report", "x.csv", "--sooner"], "unknown option '--sooner'"],
+    [["reports"], "unknown command 'reports'"],
+    [["report", "no-such-file.csv"], "no-such-file.csv"],
+    [["check", "no-such-file.csv"], "no-such-file.csv"],
+  ])("refuses %j with 2 and says what to do", async (args, message) => {
+    const { code, err } = await command(...args);
+    expect(code).toBe(2);
+    expect(err).toContain(message);
+  });
+
+  it("says which version it is", async () => {
+    const { version } = JSON.parse(
+      await readFile(new URL("../../package.json", import.meta.url), "utf8"),
+    );
+    expect((await command("--version")).out).toBe(version);
+  });
+});
