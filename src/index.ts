@@ -35,6 +35,7 @@ export { reportFiles } from "./report/files.ts";
 export { renderHtml } from "./report/html.ts";
 export { renderMarkdown } from "./report/markdown.ts";
 export { type ReportMeta, reportDocument } from "./report/report.ts";
+export { cautionSentence } from "./report/sections/cautions.ts";
 export { renderSvg } from "./report/svg.ts";
 export type { Caution, CautionCode, Severity, Where } from "./results/caution.ts";
 export { defaults } from "./results/defaults.ts";

@@ -1,0 +1,60 @@
+import { roundedNumber } from "./cell-text.ts";
+import { chartPng } from "./chart-png.ts";
+import type { MimeBundle } from "./notebook-file.ts";
+import { type Table, tableHtml, tableOf, tableText } from "./table.ts";
+
+/** Text that a viewer sets as Markdown. */
+export class Markdown {
+  readonly text: string;
+
+  constructor(text: string) {
+    this.text = text;
+  }
+}
+
+/** Everything a viewer may want of a value. There is always a plain text, which the tests compare. */
+export async function mimeBundle(value: unknown): Promise<MimeBundle> {
+  if (typeof value === "string") {
+    return { "text/plain": value };
+  }
+  if (value instanceof Markdown) {
+    return { "text/markdown": value.text, "text/plain": value.text };
+  }
+  if (isChart(value)) {
+    return {
+      // The newest name that common viewers know; specs of the next version draw there as well.
+      "application/vnd.vegalite.v5+json": value,
+      "image/png": await chartPng(value),
+      "text/plain": chartText(value),
+    };
+  }
+  const table = tableOf(value);
+  return table === null ? { "text/plain": json(value) } : tableBundle(table);
+}
+
+function tableBundle(table: Table): MimeBundle {
+  return { "text/html": tableHtml(table), "text/plain": tableText(table) };
+}
+
+/** A Vega-Lite spec. */
+export interface Chart {
+  readonly $schema: string;
+  readonly title?: unknown;
+  readonly description?: unknown;
+}
+
+function isChart(value: unknown): value is Chart {
+  const schema = (value as Partial<Chart> | null | undefined)?.$schema;
+  return typeof schema === "string" && schema.includes("/vega-lite/");
+}
+
+function chartText({ title, description }: Chart): string {
+  const words = [title, description].filter((text) => typeof text === "string");
+  return ["Chart", ...words].join("\n");
+}
+
+function json(value: unknown): string {
+  const rounded = (_: string, part: unknown): unknown =>
+    typeof part === "number" ? roundedNumber(part) : part;
+  return JSON.stringify(value, rounded, 2) ?? String(value);
+}
