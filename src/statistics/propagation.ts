@@ -1,0 +1,225 @@
+import { sum } from "simple-statistics";
+import { NumericalError } from "../errors/errors.ts";
+import { studentTQuantile } from "../numeric/distributions/student-t.ts";
+import type { RandomStream } from "../numeric/random.ts";
+
+/** What is believed about an input around its value: scaled Student's t, normal, or rectangular. */
+export type InputLaw = "t" | "normal" | "rectangular";
+
+/** One input of a measurement. */
+export interface Input {
+  readonly name: string;
+  readonly value: number;
+  /** Standard deviation of what is believed about it, in its own unit. */
+  readonly standardUncertainty: number;
+  readonly law: InputLaw;
+  /** Degrees of freedom of the standard uncertainty; null: known well. */
+  readonly df: number | null;
+}
+
+export interface Contribution extends Input {
+  /** How far the result moves when the input moves by one unit. */
+  readonly sensitivity: number;
+  /** |sensitivity| × standard uncertainty, in the unit of the result. */
+  readonly contribution: number;
+  /** Share of the combined variance. */
+  readonly share: number;
+}
+
+/** A result with its uncertainty budget. */
+export interface Budget {
+  readonly value: number;
+  readonly combined: number;
+  /** Welch–Satterthwaite; null: infinite. */
+  readonly effectiveDf: number | null;
+  readonly coverageFactor: number;
+  readonly expanded: number;
+  readonly contributions: readonly Contribution[];
+}
+
+/** Two inputs, by their place in the list, that were not found independently of one another. */
+export interface Correlation {
+  readonly between: readonly [number, number];
+  /** −1 … 1. */
+  readonly coefficient: number;
+}
+
+/** A result as a function of its inputs, in their order. */
+export type Measurement = (values: readonly number[]) => number;
+
+/**
+ * Uncertainty budget of a result y = f(x₁ … xₙ) with independent inputs: u² = Σ(cᵢuᵢ)², cᵢ = ∂f/∂xᵢ by central
+ * differences, effective df = u⁴/Σ((cᵢuᵢ)⁴/νᵢ), expanded = t(level, df)·u.
+ *
+ * @param level  coverage of the expanded uncertainty, such as 0.95
+ * @throws       NumericalError when there is no input, an uncertainty is negative or not finite, or f is not finite
+ * Source        JCGM 100:2008 (GUM) 5.1.2, 5.1.4, G.4.1, equation G.2b
+ */
+export function uncertaintyBudget(
+  measurement: Measurement,
+  inputs: readonly Input[],
+  level: number,
+): Budget {
+  checkInputs(inputs);
+  const values = inputs.map(({ value }) => value);
+  const value = finite(measurement(values));
+  const effects = inputs.map((input, i) => {
+    const sensitivity = sensitivityOf(measurement, values, i, input.standardUncertainty);
+    return {
+      ...input,
+      sensitivity,
+      contribution: Math.abs(sensitivity) * input.standardUncertainty,
+    };
+  });
+  const variance = sum(effects.map(({ contribution }) => contribution ** 2));
+  const effectiveDf = welchSatterthwaite(effects);
+  const coverageFactor = studentTQuantile((1 + level) / 2, effectiveDf ?? Infinity);
+  const combined = Math.sqrt(variance);
+  return {
+    value,
+    combined,
+    effectiveDf,
+    coverageFactor,
+    expanded: coverageFactor * combined,
+    contributions: effects.map((effect) => ({
+      ...effect,
+      share: variance > 0 ? effect.contribution ** 2 / variance : 0,
+    })),
+  };
+}
+
+/**
+ * Combined standard uncertainty when some inputs are correlated: u² = ΣΣ cᵢcⱼuᵢuⱼrᵢⱼ. Gives no degrees of freedom: the
+ * Welch–Satterthwaite formula holds for independent inputs only.
+ *
+ * @throws NumericalError for a coefficient outside −1 … 1, or a place that is not in the list
+ * Source  JCGM 100:2008 (GUM) 5.2.2, equation 16
+ */
+export function combinedWithCorrelation(
+  measurement: Measurement,
+  inputs: readonly Input[],
+  correlations: readonly Correlation[],
+): number {
+  const { contributions } = uncertaintyBudget(measurement, inputs, 0.95);
+  const signed = contributions.map(
+    ({ sensitivity, standardUncertainty }) => sensitivity * standardUncertainty,
+  );
+  const cross = correlations.map(({ between: [i, j], coefficient }) => {
+    const [a, b] = [signed[i], signed[j]];
+    if (a === undefined || b === undefined || !(Math.abs(coefficient) <= 1))
+      throw new NumericalError(
+        `A correlation of ${coefficient} between inputs ${i} and ${j} cannot be.`,
+      );
+    return 2 * coefficient * a * b;
+  });
+  return Math.sqrt(Math.max(0, sum(signed.map((value) => value ** 2)) + sum(cross)));
+}
+
+/**
+ * Effective degrees of freedom of a combined standard uncertainty; null when every part is known well.
+ * Source: JCGM 100:2008 (GUM) equation G.2b.
+ */
+export function welchSatterthwaite(
+  parts: readonly { readonly contribution: number; readonly df: number | null }[],
+): number | null {
+  const variance = sum(parts.map(({ contribution }) => contribution ** 2));
+  const doubt = sum(
+    parts.map(({ contribution, df }) => (df === null ? 0 : contribution ** 4 / df)),
+  );
+  return doubt > 0 ? variance ** 2 / doubt : null;
+}
+
+export interface MonteCarloCheck {
+  readonly draws: number;
+  readonly seed: number;
+  readonly mean: number;
+  readonly standardDeviation: number;
+  /** Probabilistically symmetric interval. */
+  readonly lower: number;
+  readonly upper: number;
+}
+
+/**
+ * The same result by drawing inputs: what the budget's linear sum is checked against.
+ *
+ * @param random  seeded stream; the same seed gives the same check
+ * Source         JCGM 101:2008 (GUM supplement 1), clause 7; scaled t for inputs with finite df, 6.4.9
+ */
+export function monteCarloCheck(
+  measurement: Measurement,
+  inputs: readonly Input[],
+  level: number,
+  draws: number,
+  random: RandomStream,
+  seed: number,
+): MonteCarloCheck {
+  checkInputs(inputs);
+  const results = Float64Array.from({ length: draws }, () =>
+    measurement(inputs.map((input) => drawOf(input, random))),
+  ).sort();
+  const tail = (1 - level) / 2;
+  const mean = sum([...results]) / draws;
+  const squares = sum(Array.from(results, (value) => (value - mean) ** 2));
+  return {
+    draws,
+    seed,
+    mean: finite(mean),
+    standardDeviation: Math.sqrt(squares / (draws - 1)),
+    lower: results[Math.round(tail * (draws - 1))] ?? mean,
+    upper: results[Math.round((1 - tail) * (draws - 1))] ?? mean,
+  };
+}
+
+function drawOf({ value, standardUncertainty, law, df }: Input, random: RandomStream): number {
+  switch (law) {
+    case "rectangular":
+      return value + standardUncertainty * Math.sqrt(3) * (2 * random.uniform() - 1);
+    case "normal":
+      return value + standardUncertainty * random.normal();
+    case "t":
+      return (
+        value +
+        (standardUncertainty * random.normal()) /
+          Math.sqrt(df === null ? 1 : random.chiSquared(df) / df)
+      );
+  }
+}
+
+// A step of the size of the uncertainty itself sees the curvature that the uncertainty would see.
+function sensitivityOf(
+  measurement: Measurement,
+  values: readonly number[],
+  index: number,
+  standardUncertainty: number,
+): number {
+  const center = values[index] ?? 0;
+  const step = Math.max(
+    standardUncertainty * 0.01,
+    Math.abs(center) * 1e-6,
+    Number.MIN_VALUE * 2 ** 60,
+  );
+  const at = (shift: number) =>
+    measurement(values.map((v, i) => (i === index ? center + shift : v)));
+  return finite((at(step) - at(-step)) / (2 * step));
+}
+
+function checkInputs(inputs: readonly Input[]): void {
+  if (inputs.length === 0)
+    throw new NumericalError("An uncertainty budget needs at least 1 input.");
+  for (const { name, standardUncertainty, df } of inputs) {
+    if (!(standardUncertainty >= 0 && Number.isFinite(standardUncertainty)))
+      throw new NumericalError(
+        `${name}: the standard uncertainty is ${standardUncertainty}; it must be zero or more.`,
+      );
+    if (df !== null && !(df > 0))
+      throw new NumericalError(`${name}: df is ${df}; it must be above zero, or null.`);
+  }
+}
+
+function finite(value: number): number {
+  if (!Number.isFinite(value))
+    throw new NumericalError(
+      `The result is ${value}; it must be finite for inputs near their values.`,
+    );
+  return value;
+}
