@@ -1,0 +1,138 @@
+import type { ChartSpec } from "./chart-spec.ts";
+import { lightPalette as color, lightSeries } from "./palette.ts";
+
+/** Size of a chart in pixels, axes and legend included, where the caller does not say otherwise. */
+export const chartSize = { width: 720, height: 340 } as const;
+
+/** What every chart must say about itself. */
+export interface ChartFrame {
+  readonly title: string;
+  /** What the chart shows and what it tells, in words, for who cannot see it. */
+  readonly description: string;
+  readonly width?: number;
+  readonly height?: number;
+}
+
+/**
+ * The part all charts share: schema, title, description, size and theme; spread it first, then add data and
+ * marks. Made for one view or layers in one view, whose outer size it fixes. A facet or concatenation is as
+ * wide as its parts: take `composedSpec` there.
+ *
+ * Marks get their role by name, e.g. `{ mark: { type: "area", style: "band" } }`; the names are the keys of
+ * `chartConfig.style`.
+ */
+export function baseSpec(frame: ChartFrame): ChartSpec {
+  return {
+    ...composedSpec(frame),
+    width: frame.width ?? chartSize.width,
+    height: frame.height ?? chartSize.height,
+    autosize: { type: "fit", contains: "padding" },
+  };
+}
+
+/** As `baseSpec`, for charts of several views (facet, concat, repeat), each with a size of its own. */
+export function composedSpec(frame: Pick<ChartFrame, "title" | "description">): ChartSpec {
+  return {
+    $schema: "https://vega.github.io/schema/vega-lite/v6.json",
+    title: frame.title,
+    description: frame.description,
+    background: color.paper,
+    padding: 6,
+    config: chartConfig,
+  };
+}
+
+const font = "system-ui, sans-serif";
+
+const label = { font, fontSize: 12.5, color: color.muted };
+
+/** Looks of every chart: quiet frame, readable words, and one named style per role of the palette. */
+export const chartConfig: ChartSpec = {
+  font,
+  view: { stroke: null },
+  title: {
+    anchor: "start",
+    font,
+    fontSize: 15,
+    fontWeight: 600,
+    color: color.ink,
+    subtitleFont: font,
+    subtitleFontSize: 12.5,
+    subtitleColor: color.muted,
+    offset: 14,
+  },
+  axis: {
+    labelFont: label.font,
+    labelFontSize: label.fontSize,
+    labelColor: label.color,
+    labelPadding: 6,
+    titleFont: font,
+    titleFontSize: 12.5,
+    titleFontWeight: 600,
+    titleColor: color.ink,
+    titlePadding: 12,
+    domainColor: color.axis,
+    tickColor: color.axis,
+    tickSize: 5,
+    gridColor: color.grid,
+  },
+  axisX: { grid: false, tickCount: 8, labelFlush: false },
+  axisY: { domain: false, ticks: false, tickCount: 6 },
+  header: {
+    labelFont: font,
+    labelFontSize: 13,
+    labelFontWeight: 600,
+    labelColor: color.ink,
+    titleFont: font,
+    titleFontSize: 12.5,
+    titleColor: color.muted,
+  },
+  legend: {
+    orient: "top",
+    direction: "horizontal",
+    labelFont: label.font,
+    labelFontSize: label.fontSize,
+    labelColor: color.ink,
+    labelLimit: 320,
+    titleFont: font,
+    titleFontSize: 12.5,
+    titleColor: color.ink,
+    symbolSize: 90,
+    symbolStrokeWidth: 2,
+    columnPadding: 18,
+    offset: 14,
+  },
+  text: { font, fontSize: 12.5, color: color.ink },
+  range: { category: lightSeries },
+  point: { filled: true, size: 64, opacity: 1, color: color.point, tooltip: true },
+  bar: { color: color.estimate, tooltip: true },
+  line: { strokeWidth: 2.25, color: color.estimate },
+  rule: { strokeWidth: 1.5, color: color.axis },
+  // The roles. Each differs from its neighbours in more than colour. `color` is the line of a line, the inside of
+  // a filled mark; a filled mark may have a `stroke` besides.
+  style: {
+    estimate: { color: color.estimate, strokeWidth: 2.25 },
+    band: { color: color.band, fillOpacity: 0.5 },
+    "next-band": { color: color.nextBand, fillOpacity: 0.22 },
+    "next-edge": { color: color.nextBand, strokeWidth: 1.25, strokeDash: [5, 3] },
+    observation: { color: color.point, size: 64, shape: "circle", filled: true },
+    flagged: {
+      color: color.paper,
+      stroke: color.flagged,
+      strokeWidth: 2.25,
+      size: 120,
+      shape: "diamond",
+      filled: true,
+    },
+    earlier: {
+      color: color.paper,
+      stroke: color.earlier,
+      strokeWidth: 1.5,
+      size: 56,
+      filled: true,
+    },
+    reference: { color: color.reference, strokeWidth: 1.75, strokeDash: [8, 4] },
+    "reference-label": { color: color.reference, fontSize: 12, fontWeight: 600 },
+    remark: { color: color.muted, fontSize: 12 },
+  },
+};

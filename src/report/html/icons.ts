@@ -1,0 +1,22 @@
+import type { Severity } from "../../results/caution.ts";
+import type { Tone } from "../document.ts";
+
+/** A sign of its own shape for each tone, so that nothing rests on colour; the words beside it are read aloud. */
+const shapes: Readonly<Record<Tone, string>> = {
+  fine: '<circle cx="8" cy="8" r="7"/><path class="sign" d="M4.8 8.3l2.2 2.2 4.2-4.8"/>',
+  attention: '<path d="M8 .9L15.6 14.4H.4Z"/><path class="sign" d="M8 5.6v4.2M8 11.6v.9"/>',
+  problem:
+    '<path d="M5 .9h6l4.1 4.1v6L11 15.1H5L.9 11V5Z"/><path class="sign" d="M5.4 5.4l5.2 5.2M10.6 5.4l-5.2 5.2"/>',
+  neutral:
+    '<rect x="1" y="1" width="14" height="14" rx="3"/><path class="sign" d="M8 7.2v4M8 4.4v.9"/>',
+};
+
+export function toneIcon(tone: Tone): string {
+  return `<svg class="icon" viewBox="0 0 16 16" width="16" height="16" aria-hidden="true" focusable="false">${shapes[tone]}</svg>`;
+}
+
+export const toneOfSeverity: Readonly<Record<Severity, Tone>> = {
+  note: "neutral",
+  caution: "attention",
+  serious: "problem",
+};

@@ -1,0 +1,91 @@
+import type { Loader, LoggerInterface } from "vega";
+import type { TopLevelSpec } from "vega-lite";
+import type { ChartSpec } from "../charts/chart-spec.ts";
+import { DrawingError } from "../errors/errors.ts";
+import { cleanSvg } from "./svg/clean-svg.ts";
+import { type Fit, fitSpec } from "./svg/fit-spec.ts";
+import { fittingView } from "./svg/fitting-view.ts";
+
+export interface SvgOptions extends Fit {
+  /** Begins every id inside the drawing, so it must be unique in the page. */
+  readonly id: string;
+  /** Called for each warning of vega or vega-lite. Default: none is heard. */
+  readonly onWarning?: (message: string) => void;
+}
+
+/**
+ * Draws a Vega-Lite spec as SVG text, without canvas, browser or network: `viewBox` and full width, ids
+ * prefixed by `options.id`, no style attribute, the spec's title and description as name and description for
+ * screen readers. The same spec and options give the same text.
+ *
+ * vega is loaded at the first call, so that importing this module costs nothing.
+ *
+ * @param spec     plain Vega-Lite; data inline. Not changed
+ * @throws         DrawingError `drawing` when the spec does not compile, is not valid, or asks for a file or address
+ */
+export async function renderSvg(spec: ChartSpec, options: SvgOptions): Promise<string> {
+  const [{ compile }, vega] = await Promise.all([import("vega-lite"), import("vega")]);
+  const logger = listeningLogger(options.onWarning);
+  const loader = closedLoader();
+  try {
+    const view = await fittingView(fitSpec(spec, options), (wanted) => {
+      // A copy, because vega marks the data objects it is given. Vega-Lite checks the spec itself; the plain type
+      // of ours says nothing it could be assigned from.
+      const compiled = compile(structuredClone(wanted) as unknown as TopLevelSpec, { logger });
+      return new vega.View(vega.parse(compiled.spec), {
+        renderer: "none",
+        loader,
+        logger,
+      });
+    });
+    const drawing = await view.toSVG();
+    view.finalize();
+    loader.check();
+    return cleanSvg(drawing, { id: options.id, ...naming(spec) });
+  } catch (error) {
+    throw new DrawingError(options.id, error);
+  }
+}
+
+function naming(spec: ChartSpec): { title: string; description: string } {
+  const words = (value: unknown): string => (typeof value === "string" ? value : "");
+  return { title: words(spec.title), description: words(spec.description) };
+}
+
+/**
+ * Data are inline; anything else would be a request, which no chart of ours may make. Vega draws on without what it
+ * could not load, so a refusal has to be asked for afterwards.
+ */
+function closedLoader(): Loader & { check(): void } {
+  const refused: string[] = [];
+  const refuse = (uri: string): Promise<never> => {
+    refused.push(uri);
+    return Promise.reject(new Error("refused"));
+  };
+  return {
+    load: refuse,
+    sanitize: refuse,
+    http: refuse,
+    file: refuse,
+    check() {
+      if (refused.length === 0) return;
+      throw new Error(`charts carry their data; "${refused.join(", ")}" was not loaded`);
+    },
+  };
+}
+
+function listeningLogger(onWarning: SvgOptions["onWarning"]): LoggerInterface {
+  const logger: LoggerInterface = {
+    level: () => logger,
+    error: (...messages) => {
+      throw messages[0] instanceof Error ? messages[0] : new Error(messages.join(" "));
+    },
+    warn: (...messages) => {
+      onWarning?.(messages.join(" "));
+      return logger;
+    },
+    info: () => logger,
+    debug: () => logger,
+  };
+  return logger;
+}
