@@ -38,8 +38,6 @@ export interface AcrossFills {
   readonly nextFill: Estimate<"kg/turn">;
   readonly spread: FillSpread;
   readonly between: BetweenComponent | null;
-  /** REML with small-sample adjusted error, the named alternative; null below two fills or without catch scatter. */
-  readonly reml: RandomEffectsFit | null;
   /** t interval that takes every catch as an observation of its own. For a caution only: it covers 40–76 %. */
   readonly ignoringFills: Estimate<"kg/turn"> | null;
 }
@@ -88,9 +86,17 @@ export function acrossFills(
     nextFill: estimate(1 + 1 / k, "next fill", true),
     spread,
     between: spread.source === "own" && sd !== null ? betweenComponent(fills, sd, scatter) : null,
-    reml: k >= 2 ? fitRandomEffects(fills.map(asGroup)) : null,
     ignoringFills: ignoringFills(fills, level),
   };
+}
+
+/**
+ * The same fills by restricted maximum likelihood with small-sample adjusted error, the named alternative.
+ *
+ * @returns null below two fills, or without any catch scatter to compare with
+ */
+export function remlAcrossFills(fills: readonly Fill[]): RandomEffectsFit | null {
+  return fills.length >= 2 ? fitRandomEffects(fills.map(asGroup)) : null;
 }
 
 /** Pools the fill-to-fill spread of meters with two or more fills on the relative scale; null when there is none. */

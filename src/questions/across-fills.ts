@@ -1,4 +1,4 @@
-import type { AcrossFills, FillSpread } from "../model/across-fills.ts";
+import { type AcrossFills, type FillSpread, remlAcrossFills } from "../model/across-fills.ts";
 import {
   chooseScatter,
   scatterDiffers,
@@ -10,6 +10,7 @@ import type { NextCatchCurve } from "../model/next-catch.ts";
 import { type Caution, type CautionCode, type CautionFacts, caution } from "../results/caution.ts";
 import type { Estimate } from "../results/estimate.ts";
 import type { BartlettTest } from "../statistics/bartlett.ts";
+import type { RandomEffectsFit } from "../statistics/random-effects.ts";
 
 /** One fill as a point among the others. */
 export interface FillPoint {
@@ -41,6 +42,8 @@ export interface AcrossFillsAnswer extends AcrossFills {
   readonly options: ModelOptions;
   readonly points: readonly FillPoint[];
   readonly catchScatter: CatchScatter;
+  /** Restricted maximum likelihood, the named alternative; null below two fills or without catch scatter. */
+  readonly reml: RandomEffectsFit | null;
   /** How well the next fill would be known after 0, 1, 2, … catches of it. */
   readonly curve: NextCatchCurve;
   readonly cautions: readonly Caution[];
@@ -78,6 +81,7 @@ export function acrossFillsAnswer(meter: MeterModel, options: ModelOptions): Acr
         .estimate,
     })),
     catchScatter: catchScatterOf(meter, level),
+    reml: remlAcrossFills(meter.fills),
     curve,
     cautions: cautionsOf(meter, curve),
   };

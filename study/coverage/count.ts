@@ -1,3 +1,4 @@
+import { remlAcrossFills } from "../../src/model/across-fills.ts";
 import { fitModel, type ModelOptions } from "../../src/model/model.ts";
 import { studentTQuantile } from "../../src/numeric/distributions/student-t.ts";
 import { randomStream } from "../../src/numeric/random.ts";
@@ -59,7 +60,7 @@ function ask(name: IntervalName, simulated: Simulated, season: Season): Asked {
     case "mean over fills":
       return { interval: meter.across.mean.interval, truth: meanDelivery };
     case "mean over fills, REML":
-      return { interval: remlInterval(meter.across.reml), truth: meanDelivery };
+      return { interval: remlInterval(remlAcrossFills(meter.fills)), truth: meanDelivery };
     case "next fill":
       return { interval: meter.across.nextFill.interval, truth: simulated.nextFill };
     case "fill-to-fill spread":

@@ -1,0 +1,105 @@
+import {
+  blockLayout,
+  type ComparisonLayout,
+  independentLayout,
+} from "../statistics/comparison-layout.ts";
+import type { SpreadLaw } from "../statistics/contrasts.ts";
+import { compareMeans, type MeanContrast } from "../statistics/mean-comparison.ts";
+import { allPairs, type Pair, pairsWithReference } from "../statistics/simultaneous.ts";
+import type { Fill } from "./meters.ts";
+import { type BlockTable, blockTable, type ProductGroup } from "./product-groups.ts";
+
+/** How products are compared; every choice resolved. */
+export interface ComparisonDesign {
+  readonly level: number;
+  /** Product that every other one is compared with; null: all pairs. */
+  readonly reference: string | null;
+  readonly spread: SpreadLaw;
+  readonly scale: "as measured" | "log";
+  /** Null: fills of different products share nothing. */
+  readonly blocks: string | null;
+  readonly equivalenceMargin: number | null;
+}
+
+export interface ComparedProducts {
+  readonly layout: ComparisonLayout;
+  readonly contrasts: readonly MeanContrast[];
+  /** Null without blocks. */
+  readonly blocks: BlockTable | null;
+}
+
+/** The pairs of a comparison: every two products, or every other one against the reference if that is among them. */
+export function pairsOfProducts(
+  groups: readonly ProductGroup[],
+  reference: string | null,
+): readonly Pair[] {
+  if (reference === null) return allPairs(groups.length);
+  const place = placeOf(groups, reference);
+  return place === null ? [] : pairsWithReference(groups.length, place);
+}
+
+/**
+ * Compares products with fills as the units: one value a fill, or one a block and product.
+ *
+ * @param groups       at least two products of at least two fills each
+ * @param valueOfFill  what is compared, such as the delivery; above zero on the log scale
+ */
+export function compareProducts(
+  groups: readonly ProductGroup[],
+  design: ComparisonDesign,
+  valueOfFill: (fill: Fill) => number,
+): ComparedProducts {
+  const value = onScale(design, valueOfFill);
+  if (design.blocks === null) {
+    const values = groups.map(({ fills }) => fills.map(({ fill }) => value(fill)));
+    return { ...compareValues(groups, design, values), blocks: null };
+  }
+  const pairs = pairsOfProducts(groups, design.reference);
+  const blocks = blockTable(groups, value);
+  const reference = placeOf(groups, design.reference);
+  const layout = blockLayout(blocks.rows, pairs, reference, design.spread);
+  return { layout, contrasts: contrastsBy(layout, pairs, design), blocks };
+}
+
+/**
+ * The same with every catch counted as if it were a fill of its own, and without blocks. It finds differences that are
+ * not there; only worth knowing where it would mislead.
+ */
+export function compareCatches(
+  groups: readonly ProductGroup[],
+  design: ComparisonDesign,
+): readonly MeanContrast[] {
+  const value = onScale(design, (delivery: number) => delivery);
+  const values = groups.map(({ fills }) =>
+    fills.flatMap(({ fill }) => fill.catches.map(({ netKg, turns }) => value(netKg / turns))),
+  );
+  return compareValues(groups, design, values).contrasts;
+}
+
+function compareValues(
+  groups: readonly ProductGroup[],
+  design: ComparisonDesign,
+  values: readonly (readonly number[])[],
+): Omit<ComparedProducts, "blocks"> {
+  const pairs = pairsOfProducts(groups, design.reference);
+  const reference = placeOf(groups, design.reference);
+  const layout = independentLayout(values, pairs, reference, design.spread);
+  return { layout, contrasts: contrastsBy(layout, pairs, design) };
+}
+
+function contrastsBy(
+  layout: ComparisonLayout,
+  pairs: readonly Pair[],
+  { level, scale, equivalenceMargin }: ComparisonDesign,
+): readonly MeanContrast[] {
+  return compareMeans(layout, pairs, { level, scale, margin: equivalenceMargin });
+}
+
+function onScale<T>({ scale }: ComparisonDesign, value: (of: T) => number): (of: T) => number {
+  return scale === "log" ? (of) => Math.log(value(of)) : value;
+}
+
+function placeOf(groups: readonly ProductGroup[], reference: string | null): number | null {
+  const place = groups.findIndex(({ product }) => product === reference);
+  return place < 0 ? null : place;
+}

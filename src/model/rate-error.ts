@@ -1,0 +1,104 @@
+import { mean } from "simple-statistics";
+import { OptionError } from "../errors/errors.ts";
+import type { About, Estimate } from "../results/estimate.ts";
+import type { ErrorLaw } from "../statistics/expected-loss.ts";
+import type { AcrossFills } from "./across-fills.ts";
+import type { Meter } from "./meters.ts";
+
+/** What the drive is left at when no catch is made. */
+export type AssumedValue =
+  | { readonly source: "book value"; readonly kgPerTurn: number }
+  /** The newest fill's value, whichever that is at the time. */
+  | { readonly source: "previous fill" }
+  /** One fill's value, kept. */
+  | { readonly source: "fill"; readonly fill: number }
+  | { readonly source: "mean of fills" };
+
+/** The assumed value in figures. */
+export interface Setting {
+  /** For the fill in the bin now, had it not been caught; null: no earlier fill to take it from. */
+  readonly todayKgPerTurn: number | null;
+  /** For the next fill. */
+  readonly nextKgPerTurn: number;
+}
+
+/**
+ * The figure a drive would be left at. A value that follows the fills is that of the fills before today's for today, and
+ * includes today's for the next fill.
+ *
+ * @throws OptionError when a book value is not above zero or the fill is not one of the meter's
+ */
+export function settingOf(assumed: AssumedValue, { fills }: Meter): Setting {
+  const deliveries = fills.map(({ delivery }) => delivery);
+  const earlier = deliveries.slice(0, -1);
+  const always = (kgPerTurn: number) => ({ todayKgPerTurn: kgPerTurn, nextKgPerTurn: kgPerTurn });
+  switch (assumed.source) {
+    case "book value":
+      return always(bookValue(assumed.kgPerTurn));
+    case "fill":
+      return always(valueOfFill(assumed.fill, fills));
+    case "previous fill":
+      return { todayKgPerTurn: earlier.at(-1) ?? null, nextKgPerTurn: deliveries.at(-1) ?? 0 };
+    case "mean of fills":
+      return {
+        todayKgPerTurn: earlier.length > 0 ? mean(earlier) : null,
+        nextKgPerTurn: mean(deliveries),
+      };
+  }
+}
+
+/** A delivery as a rate error: delivered ÷ what the drive believes − 1. */
+export function asRateError(
+  delivery: Estimate<"kg/turn">,
+  setTo: number,
+  about: About,
+): Estimate<"fraction"> {
+  const { value, standardError, df, interval } = delivery;
+  const relative = (kgPerTurn: number | null) =>
+    kgPerTurn === null ? null : kgPerTurn / setTo - 1;
+  return {
+    value: value / setTo - 1,
+    unit: "fraction",
+    standardError: standardError === null ? null : standardError / setTo,
+    df,
+    interval:
+      interval === null
+        ? null
+        : {
+            lower: relative(interval.lower),
+            upper: relative(interval.upper),
+            level: interval.level,
+            about,
+          },
+  };
+}
+
+/**
+ * How the rate error of the next fill is distributed when the drive is left at a value A: location (b̄ − A)/A and scale
+ * s_b·√(1 + 1/k)/A with Student's t on k − 1 degrees of freedom. The spread holds the catch scatter of the fills too, so
+ * it errs on the wide side.
+ *
+ * @returns null when nothing is known of how fills differ
+ */
+export function nextFillErrorLaw({ nextFill }: AcrossFills, setTo: number): ErrorLaw | null {
+  const { value, standardError, df } = nextFill;
+  if (standardError === null || df === null) return null;
+  return { location: (value - setTo) / setTo, scale: standardError / setTo, df };
+}
+
+function bookValue(kgPerTurn: number): number {
+  if (!(kgPerTurn > 0 && Number.isFinite(kgPerTurn)))
+    throw new OptionError("assumed.kgPerTurn", kgPerTurn, "a finite number above zero");
+  return kgPerTurn;
+}
+
+function valueOfFill(number: number, fills: Meter["fills"]): number {
+  const found = fills.find(({ fill }) => fill === number);
+  if (found === undefined)
+    throw new OptionError(
+      "assumed.fill",
+      number,
+      `one of the fills ${fills.map(({ fill }) => fill).join(", ")}`,
+    );
+  return found.delivery;
+}

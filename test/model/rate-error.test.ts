@@ -1,0 +1,81 @@
+import { describe, expect, it } from "vitest";
+import { OptionError } from "../../src/errors/errors.ts";
+import { fitModel } from "../../src/model/model.ts";
+import { asRateError, nextFillErrorLaw, settingOf } from "../../src/model/rate-error.ts";
+import { aFill } from "../support/catches.ts";
+import { present } from "../support/reference.ts";
+
+const options = { level: 0.95, tolerance: 0.05, scaleDivisionKg: null };
+const meterOf = (masses: readonly number[]) =>
+  present(
+    fitModel(
+      masses.flatMap((mass, i) => aFill([[20, mass]], { fill: i + 1 })),
+      options,
+    ).meters[0],
+  );
+const meter = meterOf([6, 6.2, 6.6]);
+
+describe("what a drive is left at", () => {
+  it("a book value stays what it is", () => {
+    expect(settingOf({ source: "book value", kgPerTurn: 0.29 }, meter)).toEqual({
+      todayKgPerTurn: 0.29,
+      nextKgPerTurn: 0.29,
+    });
+  });
+
+  it("the value of a fill by number stays that fill's", () => {
+    const { todayKgPerTurn, nextKgPerTurn } = settingOf({ source: "fill", fill: 2 }, meter);
+    expect(todayKgPerTurn).toBeCloseTo(0.31, 14);
+    expect(nextKgPerTurn).toBeCloseTo(0.31, 14);
+  });
+
+  it("the previous fill's is the one before today's, and today's for the next", () => {
+    const { todayKgPerTurn, nextKgPerTurn } = settingOf({ source: "previous fill" }, meter);
+    expect(todayKgPerTurn).toBeCloseTo(0.31, 14);
+    expect(nextKgPerTurn).toBeCloseTo(0.33, 14);
+  });
+
+  it("the mean is that of the fills before today's, and with today's for the next", () => {
+    const { todayKgPerTurn, nextKgPerTurn } = settingOf({ source: "mean of fills" }, meter);
+    expect(todayKgPerTurn).toBeCloseTo(0.305, 14);
+    expect(nextKgPerTurn).toBeCloseTo((0.3 + 0.31 + 0.33) / 3, 14);
+  });
+
+  it("a first fill has nothing before it", () => {
+    const first = meterOf([6]);
+    expect(settingOf({ source: "previous fill" }, first).todayKgPerTurn).toBeNull();
+    expect(settingOf({ source: "mean of fills" }, first).todayKgPerTurn).toBeNull();
+  });
+
+  it("a fill that is not there, or a book value of nothing, is refused with what there is", () => {
+    expect(() => settingOf({ source: "fill", fill: 9 }, meter)).toThrow(/one of the fills 1, 2, 3/);
+    for (const kgPerTurn of [0, -1, Number.NaN, Number.POSITIVE_INFINITY])
+      expect(() => settingOf({ source: "book value", kgPerTurn }, meter)).toThrow(OptionError);
+  });
+});
+
+describe("a delivery as a rate error", () => {
+  it("is delivered over believed, less one, with its interval", () => {
+    const estimate = {
+      value: 0.33,
+      unit: "kg/turn",
+      standardError: 0.003,
+      df: 4,
+      interval: { lower: 0.321, upper: null, level: 0.95, about: "next fill" },
+    } as const;
+    const error = asRateError(estimate, 0.3, "rate error at the next fill");
+    expect(error.value).toBeCloseTo(0.1, 14);
+    expect(error.standardError).toBeCloseTo(0.01, 14);
+    expect(error.interval?.lower).toBeCloseTo(0.07, 14);
+    expect(error.interval?.upper).toBeNull();
+    expect(error.interval?.about).toBe("rate error at the next fill");
+  });
+
+  it("of the next fill has the location and scale of the interval across fills", () => {
+    const law = present(nextFillErrorLaw(meter.across, 0.3));
+    expect(law.location).toBeCloseTo((0.3 + 0.31 + 0.33) / 3 / 0.3 - 1, 13);
+    expect(law.scale).toBeCloseTo(present(meter.across.nextFill.standardError) / 0.3, 14);
+    expect(law.df).toBe(2);
+    expect(nextFillErrorLaw(meterOf([6]).across, 0.3)).toBeNull();
+  });
+});
