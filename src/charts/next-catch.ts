@@ -43,6 +43,8 @@ export function nextCatchChart(result: AcrossFillsAnswer, words: Words): ChartSp
     title: say.halfWidth,
     scale: { zero: true },
   });
+  // The answers people ask for; a label at every point runs together on a phone.
+  const labelled = [0, 1, curve.catchesForTolerance, 4];
   const tolerance = [
     { tolerance: curve.tolerance * 100, words: say.tolerance, end: curve.points.length - 1 },
   ];
@@ -79,7 +81,7 @@ export function nextCatchChart(result: AcrossFillsAnswer, words: Words): ChartSp
         },
       },
       {
-        data: { values: points },
+        data: { values: points.filter(({ catches }) => labelled.includes(catches)) },
         mark: { type: "text", style: "remark", dy: -13, dx: 4, align: "left" },
         encoding: { x, y: y("halfWidth"), text: { field: "label" } },
       },

@@ -1,5 +1,6 @@
 import { median } from "simple-statistics";
 import type { Catch } from "../data/types.ts";
+import { OptionError } from "../errors/errors.ts";
 import { type AcrossFills, acrossFills, relativeSpreadOf } from "./across-fills.ts";
 import { type PooledScatter, pooledScatter } from "./catch-scatter.ts";
 import { type Meter, metersOf, newestFill } from "./meters.ts";
@@ -55,14 +56,32 @@ export function fitModel(catches: readonly Catch[], options: ModelOptions): Mode
   };
 }
 
-/** The next-catch curve of a meter: how well the next fill's delivery is known after 0, 1, 2, … catches of it. */
+/** How a curve is asked for. */
+export interface CurveOptions {
+  /** Default: the typical turns of the newest fill's catches. */
+  readonly turnsPerCatch?: number;
+  /** Default 8. */
+  readonly mostCatches?: number;
+  /** Default false; see `CurveInput`. Below six fills of the meter's own it is refused. */
+  readonly withHistory?: boolean;
+}
+
+const fewestFillsForHistory = 6;
+
+/**
+ * The next-catch curve of a meter: how well the next fill's delivery is known after 0, 1, 2, … catches of it.
+ *
+ * @throws OptionError when `withHistory` is asked of fewer than six fills
+ */
 export function curveOf(
   meter: MeterModel,
   options: ModelOptions,
-  turnsPerCatch: number = meter.turnsPerCatch,
-  mostCatches: number = catchesOnCurve,
+  asked: CurveOptions = {},
 ): NextCatchCurve {
-  const { nextFill, spread } = meter.across;
+  const { nextFill, spread, fills } = meter.across;
+  const withHistory = asked.withHistory ?? false;
+  if (withHistory && fills < fewestFillsForHistory)
+    throw new OptionError("withHistory", true, `false below ${fewestFillsForHistory} fills`);
   return nextCatchCurve({
     delivery: nextFill.value,
     history:
@@ -75,9 +94,10 @@ export function curveOf(
           },
     scatter: meter.scatter,
     divisionKg: options.scaleDivisionKg,
-    turnsPerCatch,
+    turnsPerCatch: asked.turnsPerCatch ?? meter.turnsPerCatch,
     level: options.level,
     tolerance: options.tolerance,
-    mostCatches,
+    mostCatches: asked.mostCatches ?? catchesOnCurve,
+    withHistory,
   });
 }

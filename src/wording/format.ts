@@ -25,6 +25,8 @@ export interface Format {
   estimateInterval(estimate: Estimate, quantity: Quantity): string | null;
   /** 0.034 → "3.4 %". */
   percent(fraction: number, digits?: number): string;
+  /** 0.034 → "± 3.4 %", never broken over lines. */
+  plusMinus(fraction: number): string;
   /** With an explicit sign, for errors. */
   signedPercent(fraction: number, digits?: number): string;
   /** A plain number with so many significant digits. */
@@ -52,6 +54,7 @@ const mostDecimals = 7;
 /** Below this a percentage is only said to be below it. */
 const smallestPercent = 0.0001;
 const narrowSpace = "\u202f";
+const noBreak = "\u00a0";
 
 export function formatFor(language: string, units: UnitSystem, words: FormatWords): Format {
   const decimals = (value: number, digits: number) =>
@@ -83,14 +86,14 @@ export function formatFor(language: string, units: UnitSystem, words: FormatWord
     const unit = displayUnit(quantity, size, units);
     const end = (value: number | null, unbounded: string) =>
       value === null ? unbounded : withError(value, quantity, error, size);
-    return `${end(lower, words.unboundedBelow)} ${words.to} ${end(upper, words.unboundedAbove)} ${unit}`;
+    return `${end(lower, words.unboundedBelow)} ${words.to} ${end(upper, words.unboundedAbove)}${noBreak}${unit}`;
   };
 
   return {
     language,
     units,
     value: (value, quantity, error = null) =>
-      `${withError(value, quantity, error, value)} ${displayUnit(quantity, value, units)}`,
+      `${withError(value, quantity, error, value)}${noBreak}${displayUnit(quantity, value, units)}`,
     number: (value, quantity, size, error = null) => withError(value, quantity, error, size),
     convert: shown,
     unit: (quantity, size) => displayUnit(quantity, size, units),
@@ -99,6 +102,7 @@ export function formatFor(language: string, units: UnitSystem, words: FormatWord
     estimateInterval: ({ interval, standardError, value }, quantity) =>
       interval === null ? null : intervalWords(interval, quantity, standardError, value),
     percent,
+    plusMinus: (fraction) => `±${noBreak}${percent(fraction)}`,
     signedPercent: (fraction, digits) =>
       `${fraction < 0 ? "−" : "+"}${percent(Math.abs(fraction), digits)}`,
     plain: (value, significant = 3) =>

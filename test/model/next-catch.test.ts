@@ -36,7 +36,7 @@ describe("the next-catch curve", () => {
         fc.double({ min: 0.5, max: 0.98, noNaN: true }),
         (turns, level) => {
           const at = (given: ModelOptions, t: number) =>
-            curveOf(present(fitModel(season, given).meters[0]), given, t)
+            curveOf(present(fitModel(season, given).meters[0]), given, { turnsPerCatch: t })
               .points.slice(1)
               .map(({ halfWidth }) => present(halfWidth));
           const widths = at({ ...options, level }, turns);

@@ -67,6 +67,6 @@ function spanOf({ estimate, options }: MeterAnswers["delivery"], words: Words): 
     lower: interval.lower,
     upper: interval.upper,
     band: { lower: value * (1 - tolerance), upper: value * (1 + tolerance) },
-    caption: words.report.cardSpan(words.format.percent(halfWidth), tolerance),
+    caption: words.report.cardSpan(halfWidth, tolerance),
   };
 }

@@ -11,6 +11,7 @@ export function englishAcrossFills(format: Format) {
     history: "earlier fills",
     "borrowed history": "other bins' fills",
     catches: "catches of the fill",
+    "catches with history": "catches and earlier fills",
     unknown: "nothing yet",
   };
 
@@ -99,9 +100,9 @@ export function englishAcrossFills(format: Format) {
         const start =
           skip?.halfWidth == null
             ? `Bin ${bin}: skipping the next calibration risks an unknown error`
-            : `Bin ${bin}: skipping the next calibration leaves the delivery known to ± ${format.percent(skip.halfWidth)}`;
+            : `Bin ${bin}: skipping the next calibration leaves the delivery known to ${format.plusMinus(skip.halfWidth)}`;
         const first =
-          one?.halfWidth == null ? "" : `, one catch to ± ${format.percent(one.halfWidth)}`;
+          one?.halfWidth == null ? "" : `, one catch to ${format.plusMinus(one.halfWidth)}`;
         if (curve.catchesForTolerance === null)
           return `${start}${first}; ${curve.points.length - 1} catches of ${format.plain(curve.turnsPerCatch)} turns do not reach the tolerance of ${tolerance}.`;
         if (curve.catchesForTolerance === 0)

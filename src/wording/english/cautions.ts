@@ -75,6 +75,6 @@ function aboutFills(format: Format) {
     "fills-are-not-catches": ({ timesTooNarrow }) =>
       `Taking every catch as a fill of its own would make the interval ${format.plain(timesTooNarrow, 2)} times narrower, and wrong: such intervals hold the truth 40–76 % of the time where they say 95 %.`,
     "first-catch-tells-less": ({ skipHalfWidth, firstHalfWidth }) =>
-      `One catch (± ${format.percent(firstHalfWidth)}) tells less than the earlier fills do (± ${format.percent(skipHalfWidth)}): take two or three, or none.`,
+      `One catch (${format.plusMinus(firstHalfWidth)}) tells less than the earlier fills do (${format.plusMinus(skipHalfWidth)}): take two or three, or none.`,
   } satisfies Partial<CautionWords>;
 }

@@ -11,7 +11,7 @@ export function englishDelivery(format: Format) {
     format.value(result.estimate.value, "delivery", result.estimate.standardError);
   const plusMinus = ({ estimate }: Delivery) => {
     const upper = estimate.interval?.upper ?? null;
-    return upper === null ? null : format.percent((upper - estimate.value) / estimate.value);
+    return upper === null ? null : format.plusMinus((upper - estimate.value) / estimate.value);
   };
   const level = (result: Delivery) => format.percent(result.options.level, 0);
 
@@ -31,7 +31,7 @@ export function englishDelivery(format: Format) {
       const catches = catchWords(result.input.catches);
       if (range === null)
         return `Bin ${result.bin} (${result.product}), fill ${result.fill}: ${value(result)} from ${catches}; how far off that may be cannot be told from ${result.input.catches === 1 ? "one catch" : "these catches"}.`;
-      return `Bin ${result.bin} (${result.product}), fill ${result.fill}: ${value(result)} from ${catches}; with ${level(result)} confidence this fill delivers ${range}, so the figure is good to ± ${plusMinus(result)}.`;
+      return `Bin ${result.bin} (${result.product}), fill ${result.fill}: ${value(result)} from ${catches}; with ${level(result)} confidence this fill delivers ${range}, so the figure is good to ${plusMinus(result)}.`;
     },
     intervalAbout: (result: Delivery) => `${level(result)} interval for this fill's delivery`,
     nextCatch: (result: Delivery): string | null => {

@@ -20,8 +20,8 @@ export function englishReport(format: Format) {
       tolerance: "Tolerance",
       toleranceWords: (tolerance: number, given: boolean) =>
         given
-          ? `± ${format.percent(tolerance)}`
-          : `± ${format.percent(tolerance)} (assumed: the commonest advice in extension bulletins)`,
+          ? `${format.plusMinus(tolerance)}`
+          : `${format.plusMinus(tolerance)} (assumed: the commonest advice in extension bulletins)`,
       version: "Made with",
     },
     columns: ["Bin", "Product", "Fill", "Catches", "Delivery", "Interval", "Verdict"],
@@ -30,8 +30,8 @@ export function englishReport(format: Format) {
     cardSubtitle: (product: string, fill: number) => `${product}, fill ${fill}`,
     cardInterval: (level: number, interval: string | null) =>
       interval === null ? "no interval can be given" : `${format.percent(level, 0)}: ${interval}`,
-    cardSpan: (plusMinus: string, tolerance: number) =>
-      `known within ± ${plusMinus}; tolerance ± ${format.percent(tolerance)}`,
+    cardSpan: (halfWidth: number, tolerance: number) =>
+      `known within ${format.plusMinus(halfWidth)}; tolerance ${format.plusMinus(tolerance)}`,
     cardFacts: { catches: "Catches today", fills: "Fills in the log", scatter: "Catch scatter" },
     verdict: (verdict: Verdict): string => {
       switch (verdict.code) {
