@@ -57,7 +57,7 @@ export function combineScaledT(a: ScaledT, b: ScaledT, level: number): CombinedT
   const total = below[places] ?? 0;
   if (!(total > 0)) return null;
 
-  const curve = { heights, below };
+  const curve = { heights, below: corrected(below, heights) };
   const share = (x: number) =>
     areaAt(curve, Math.min(places, Math.max(0, (x - from) / step))) / total;
   const mean = moment / total;
@@ -80,6 +80,13 @@ function common(a: ScaledT, b: ScaledT): readonly [number, number] {
 
 function density({ center, scale, df }: ScaledT, x: number): number {
   return studentTDensity((x - center) / scale, df) / scale;
+}
+
+// The end correction of Euler and Maclaurin: over the whole range trapezoids are exact, up to a point inside they are not.
+function corrected(below: Float64Array, heights: Float64Array): Float64Array {
+  return below.map((area, i) =>
+    i === 0 || i === places ? area : area - ((heights[i + 1] ?? 0) - (heights[i - 1] ?? 0)) / 24,
+  );
 }
 
 /** A density at equal steps, and the area below it up to each step, by trapezoids. */

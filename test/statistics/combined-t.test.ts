@@ -33,7 +33,7 @@ describe("combineScaledT", () => {
     const a = { center: 5, scale: 1, df: 7 };
     const combined = present(combineScaledT(a, { center: 5, scale: 1e4, df: 7 }, 0.9));
     expect(combined.upper - 5).toBeCloseTo(studentTQuantile(0.95, 7), 3);
-    expect(combined.chanceBeyond(2)).toBeCloseTo(studentTTwoSided(2, 7), 5);
+    expect(combined.chanceBeyond(2)).toBeCloseTo(studentTTwoSided(2, 7), 4);
   });
 
   it("finds nothing in common where the two contradict each other", () => {
