@@ -5,7 +5,7 @@ export interface DataIssue {
   readonly source: string;
   /** Row as a spreadsheet shows it (the header is row 1); null when the whole file is meant. */
   readonly row: number | null;
-  /** Column as the file spells it; null when no single column is meant. */
+  /** Column as the file spells it, or the path within a setup; null when no single one is meant. */
   readonly column: string | null;
   /** What was found, shortened when long. */
   readonly received: string;
@@ -32,6 +32,7 @@ export type DataIssueCode =
   | "two-mass-units"
   | "value-missing"
   | "not-a-number"
+  | "not-a-text"
   | "not-finite"
   | "out-of-range"
   | "not-whole"

@@ -1,0 +1,181 @@
+import { convert } from "../units/convert.ts";
+import { type CatchColumn, columnByName, type MassKind } from "./columns.ts";
+import { complain, printedNumber, type RowReading } from "./fields.ts";
+import type { MassColumn } from "./headers.ts";
+import { type PrintedNumber, paperDifference, roundingOf } from "./numbers.ts";
+import { cellText, isBlank } from "./table.ts";
+import type { MassUnit } from "./types.ts";
+
+/** The masses of one row, and the unit they were written in. */
+export interface RowMass {
+  readonly unit: MassUnit;
+  readonly netKg: number;
+  readonly grossKg: number | null;
+  readonly tareKg: number | null;
+}
+
+interface Weighed {
+  readonly column: MassColumn;
+  readonly number: PrintedNumber;
+}
+
+/** No scale for catches shows less, in any of the units; below it a mass is a slip. */
+const smallestMass = 1e-6;
+
+/**
+ * Net mass of a row: as written, or gross less tare worked out on the written digits. Where all three are written they
+ * must agree to within rounding: each may be off by half a unit in its last digit, so net may differ from gross less tare
+ * by the sum of the three halves and not by more.
+ *
+ * @param leftOut  a catch that is left out may have a net mass of zero, such as when nothing came
+ */
+export function readMass(reading: RowReading, leftOut: boolean): RowMass | null {
+  const { row, columns } = reading;
+  const filled = columns.mass.filter(
+    ({ kind, index }) => kind !== "division" && !isBlank(row.cells[index]),
+  );
+  const units = [...new Set(filled.map(({ unit }) => unit))];
+  const [unit] = units;
+  if (unit === undefined) return noMass(reading);
+  if (units.length > 1) return twoUnits(reading, filled, "all masses of a catch in one unit");
+  const problemsBefore = reading.issues.length;
+  const weighed = new Map<MassKind, Weighed>();
+  for (const column of filled) {
+    const number = printedNumber(reading, column, rulesFor(column));
+    if (number !== null) weighed.set(column.kind, { column, number });
+  }
+  if (reading.issues.length > problemsBefore) return null;
+  const gross = weighed.get("gross");
+  const tare = weighed.get("tare");
+  const net = weighed.get("net") ?? netOf(reading, unit, gross, tare);
+  if (net === null || !agrees(reading, net, gross, tare)) return null;
+  if (net.number.value < smallestMass && !(leftOut && net.number.value === 0)) {
+    return noNet(reading, net);
+  }
+  const inKg = (mass: Weighed | undefined) =>
+    mass === undefined ? null : convert(mass.number.value, unit, "kg");
+  return {
+    unit,
+    netKg: convert(net.number.value, unit, "kg"),
+    grossKg: inKg(gross),
+    tareKg: inKg(tare),
+  };
+}
+
+/** Step of the scale in kg; it may be in another unit than the masses, as in net_kg and division_g. */
+export function readDivision(reading: RowReading): number | null {
+  const { row, columns } = reading;
+  const filled = columns.mass.filter(
+    ({ kind, index }) => kind === "division" && !isBlank(row.cells[index]),
+  );
+  const [column] = filled;
+  if (column === undefined) return null;
+  if (filled.length > 1) {
+    return twoUnits(reading, filled, "one scale division");
+  }
+  const number = printedNumber(reading, column, columnByName.division_kg);
+  return number === null ? null : convert(number.value, column.unit, "kg");
+}
+
+/** Every mass that is written must be right, since net may be worked out from it. */
+function rulesFor({ kind, unit }: MassColumn): CatchColumn {
+  return { ...columnByName[`${kind}_kg`], unit, required: true };
+}
+
+function netOf(
+  reading: RowReading,
+  unit: MassUnit,
+  gross: Weighed | undefined,
+  tare: Weighed | undefined,
+): Weighed | null {
+  if (gross === undefined || tare === undefined) {
+    const absent = gross === undefined ? "gross" : "tare";
+    const there = absent === "gross" ? "tare" : "gross";
+    const kinds = reading.columns.mass.map(({ kind }) => kind);
+    // A file without the column, and without a net column, has been refused for its header.
+    if (!kinds.includes(absent) && !kinds.includes("net")) return null;
+    const column = reading.columns.mass.find((mass) => mass.kind === absent && mass.unit === unit);
+    return complain(reading, column?.header ?? `${absent}_${unit}`, {
+      code: "value-missing",
+      received: "",
+      expected: `the ${absent} mass in ${unit} beside the ${there} mass, or the net mass`,
+      remedy:
+        absent === "tare"
+          ? "Write the mass of the empty container; 0 if the scale was set to zero with it."
+          : "Write the mass with the container, or the net mass.",
+    });
+  }
+  if (gross.number.value < tare.number.value) {
+    return complain(reading, gross.column.header, {
+      code: "gross-below-tare",
+      received: textOf(reading, gross),
+      expected: `at least the tare, ${textOf(reading, tare)} ${unit}`,
+      remedy:
+        "Gross is weighed with the container, tare without product: look whether the two were swapped.",
+    });
+  }
+  return { column: gross.column, number: paperDifference(gross.number, tare.number) };
+}
+
+function agrees(
+  reading: RowReading,
+  net: Weighed,
+  gross: Weighed | undefined,
+  tare: Weighed | undefined,
+): boolean {
+  if (gross === undefined || tare === undefined) return true;
+  const difference = paperDifference(gross.number, tare.number);
+  const rounding = [net, gross, tare].reduce((sum, { number }) => sum + roundingOf(number), 0);
+  // A millionth on top, so that a difference of exactly the three halves is not lost to binary arithmetic.
+  if (Math.abs(net.number.value - difference.value) <= rounding * 1.000001) return true;
+  const worked = `${difference.value.toFixed(difference.decimals)} ${net.column.unit}`;
+  complain(reading, net.column.header, {
+    code: "net-disagrees",
+    received: textOf(reading, net),
+    expected: `${worked}, which is gross ${textOf(reading, gross)} less tare ${textOf(reading, tare)}, give or take ${Number(rounding.toPrecision(2))} for rounding`,
+    remedy: "Compare the three with what was written down; if net is right, empty gross and tare.",
+  });
+  return false;
+}
+
+function noNet(reading: RowReading, net: Weighed): null {
+  return complain(reading, net.column.header, {
+    code: "out-of-range",
+    received: textOf(reading, net),
+    found:
+      net.column.kind === "gross"
+        ? `gross ${textOf(reading, net)}, which leaves a net mass of ${net.number.value}`
+        : `a net mass of ${textOf(reading, net)}`,
+    expected: "a net mass above 0",
+    remedy: "Fill in the mass, or delete the row, or write yes under exclude with the reason.",
+  });
+}
+
+function noMass(reading: RowReading): null {
+  const mass = reading.columns.mass.filter(({ kind }) => kind !== "division");
+  const net = mass.find(({ kind }) => kind === "net");
+  // Without any mass column the header has been refused already.
+  if (mass.length === 0) return null;
+  return complain(reading, net?.header ?? mass[0]?.header ?? "net_kg", {
+    code: "value-missing",
+    received: "",
+    expected: "a net mass, or gross and tare",
+    remedy: "Fill in the mass, or delete the row.",
+  });
+}
+
+function twoUnits(reading: RowReading, filled: readonly MassColumn[], expected: string): null {
+  const units = [...new Set(filled.map(({ unit }) => unit))];
+  const headers = filled.map(({ header }) => header).join(", ");
+  return complain(reading, headers, {
+    code: "two-mass-units",
+    received: headers,
+    found: `figures in ${units.join(" and ")}`,
+    expected,
+    remedy: "Keep what was read off the scale, and empty the cells in the other unit.",
+  });
+}
+
+function textOf(reading: RowReading, { column }: Weighed): string {
+  return cellText(reading.row.cells[column.index]);
+}

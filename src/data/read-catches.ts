@@ -1,0 +1,142 @@
+import type { DataIssue } from "../errors/data-issue.ts";
+import { DataError, OptionError } from "../errors/errors.ts";
+import { readCsv } from "./csv.ts";
+import { decodeText } from "./decode.ts";
+import { findColumns } from "./headers.ts";
+import { type Checked, dataIssue, failed, type Place, passed } from "./issues.ts";
+import { readJson } from "./json.ts";
+import { type ReadRow, readRows } from "./rows.ts";
+import {
+  type CatchSource,
+  type FileFormat,
+  formatOf,
+  largestBytes,
+  tooLarge,
+  unknownType,
+} from "./source.ts";
+import { suspicions } from "./suspicions.ts";
+import type { Table } from "./table.ts";
+import { checkTogether } from "./together.ts";
+import type { CatchLog, MassUnit } from "./types.ts";
+import { readXlsx } from "./xlsx.ts";
+
+export interface ReadOptions {
+  /** Sheet of a workbook by the name on its tab; the first one when left out. */
+  readonly sheet?: string;
+}
+
+export type CatchCheck =
+  | { readonly ok: true; readonly log: CatchLog }
+  | { readonly ok: false; readonly issues: readonly DataIssue[] };
+
+/**
+ * The catches in a file, read and checked.
+ *
+ * @param source   name and content of a .csv, .tsv, .txt, .xlsx or .json file; the ending of the name tells the format
+ * @param options  sheet: which sheet of a workbook
+ * @returns        catches in file order, masses in kg, with cautions for what is suspicious but possible
+ * @throws         DataError with every problem found in the file; OptionError for an option that does not apply
+ * @example
+ *   const text = "bin,product,fill,catch,turns,net_kg\nfront,oats,1,1,20,6.36";
+ *   const log = await readCatches({ name: "catches.csv", text });
+ *   log.catches[0]?.netKg // -> 6.36
+ */
+export async function readCatches(
+  source: CatchSource,
+  options: ReadOptions = {},
+): Promise<CatchLog> {
+  const check = await checkCatches(source, options);
+  if (!check.ok) throw new DataError(source.name, check.issues);
+  return check.log;
+}
+
+/**
+ * Can this file be used?  The twin of readCatches that returns the problems instead of throwing them.
+ *
+ * @param source   as for readCatches
+ * @param options  as for readCatches
+ * @returns        ok with the log, or every problem found: first those of the file, then of the header, then row by row
+ * @throws         OptionError for an option that does not apply
+ */
+export async function checkCatches(
+  source: CatchSource,
+  options: ReadOptions = {},
+): Promise<CatchCheck> {
+  const format = formatOf(source.name);
+  checkOptions(options, format);
+  const table = await readTable(source, format, options.sheet);
+  if (!table.ok) return table;
+  const log = readLog(table.value, source.name);
+  return log.ok ? { ok: true, log: log.value } : log;
+}
+
+function checkOptions(options: ReadOptions, format: FileFormat | null): void {
+  const unknown = Object.keys(options).find((name) => name !== "sheet");
+  if (unknown !== undefined) throw new OptionError(unknown, "given", "left out; known: sheet");
+  if (options.sheet !== undefined && format !== "xlsx") {
+    throw new OptionError("sheet", options.sheet, "left out unless the file is an .xlsx workbook");
+  }
+}
+
+async function readTable(
+  source: CatchSource,
+  format: FileFormat | null,
+  sheet: string | undefined,
+): Promise<Checked<Table>> {
+  const { name } = source;
+  if (format === null) return failed([unknownType(name)]);
+  const size = "bytes" in source ? source.bytes.length : source.text.length;
+  if (size > largestBytes[format]) return failed([tooLarge(name, format, size)]);
+  if (format === "xlsx") {
+    const bytes = "bytes" in source ? source.bytes : new TextEncoder().encode(source.text);
+    return readXlsx(name, bytes, sheet);
+  }
+  const text = decodeText(
+    source,
+    format === "csv"
+      ? "a first row that names the columns and one row for each catch"
+      : "a list of catches",
+  );
+  if (!text.ok) return text;
+  return format === "csv" ? readCsv(name, text.value) : readJson(name, text.value);
+}
+
+function readLog(table: Table, source: string): Checked<CatchLog> {
+  const place: Place = { source, rowWord: table.rowWord };
+  if (table.rows.length === 0) {
+    return failed(table.issues.length === 0 ? [noRows(place)] : table.issues);
+  }
+  const { columns, issues: headerIssues } = findColumns(table, place);
+  const rows = readRows(table, columns, place);
+  const identities = rows.flatMap(({ identity }) => identity ?? []);
+  const rowIssues = [
+    ...table.issues,
+    ...rows.flatMap((row) => row.issues),
+    ...checkTogether(identities, columns, place),
+  ].sort((one, other) => (one.row ?? 0) - (other.row ?? 0));
+  const issues = [...headerIssues, ...rowIssues];
+  if (issues.length > 0) return failed(issues);
+  const catches = rows.flatMap((row) => row.catch ?? []);
+  const massUnit = usualUnit(rows);
+  return passed({ source, massUnit, catches, cautions: suspicions(catches, massUnit) });
+}
+
+function usualUnit(rows: readonly ReadRow[]): MassUnit {
+  const counts = new Map<MassUnit, number>();
+  for (const { massUnit } of rows) {
+    if (massUnit !== null) counts.set(massUnit, (counts.get(massUnit) ?? 0) + 1);
+  }
+  const [most] = [...counts].sort(([, one], [, other]) => other - one);
+  return most?.[0] ?? "kg";
+}
+
+function noRows(place: Place): DataIssue {
+  const json = place.rowWord === "entry";
+  return dataIssue(place, {
+    code: "no-rows",
+    received: "",
+    found: json ? "an empty list" : "a header and nothing below it",
+    expected: json ? "one entry for each catch" : "one row for each catch",
+    remedy: "Write the catches in, and save the file.",
+  });
+}

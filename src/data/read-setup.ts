@@ -1,0 +1,58 @@
+import type { DataIssue } from "../errors/data-issue.ts";
+import { DataError } from "../errors/errors.ts";
+import { decodeText } from "./decode.ts";
+import { dataIssue } from "./issues.ts";
+import { parseJson } from "./json.ts";
+import type { Setup } from "./setup.ts";
+import { setupFromFile } from "./setup-from-file.ts";
+import { setupIssues } from "./setup-issues.ts";
+import { setupSchema } from "./setup-schema.ts";
+import { type CatchSource, formatOf } from "./source.ts";
+
+export type SetupSource = CatchSource;
+
+export type SetupCheck =
+  | { readonly ok: true; readonly setup: Setup }
+  | { readonly ok: false; readonly issues: readonly DataIssue[] };
+
+/**
+ * The setup in a .json file: targets, drives, scale, money, field checks.
+ *
+ * @param source  name and content of the file
+ * @returns       the setup in kg, m, ha and fractions, null where the file says nothing
+ * @throws        DataError with every problem found
+ * @example       readSetup({ name: "setup.json", text: '{ "tolerance_percent": 3 }' }).tolerance // -> 0.03
+ */
+export function readSetup(source: SetupSource): Setup {
+  const check = checkSetup(source);
+  if (!check.ok) throw new DataError(source.name, check.issues);
+  return check.setup;
+}
+
+/**
+ * Can this setup be used?  The twin of readSetup that returns the problems instead of throwing them; each names the path
+ * in the file, such as bins[0].target_rate.unit, as its column.
+ */
+export function checkSetup(source: SetupSource): SetupCheck {
+  if (formatOf(source.name) !== "json") return { ok: false, issues: [notJsonFile(source.name)] };
+  const text = decodeText(source, "a setup in braces, {}, which may hold nothing else");
+  if (!text.ok) return text;
+  const parsed = parseJson(source.name, text.value);
+  if (!parsed.ok) return parsed;
+  const checked = setupSchema.safeParse(parsed.value);
+  return checked.success
+    ? { ok: true, setup: setupFromFile(checked.data, source.name) }
+    : { ok: false, issues: setupIssues(checked.error.issues, parsed.value, source.name) };
+}
+
+function notJsonFile(name: string): DataIssue {
+  return dataIssue(
+    { source: name, rowWord: "line" },
+    {
+      code: "file-type-unknown",
+      received: name,
+      expected: "a setup file that ends in .json",
+      remedy: "`evencatch template` writes an empty one.",
+    },
+  );
+}

@@ -1,0 +1,88 @@
+import type { DataIssue } from "../errors/data-issue.ts";
+import { columnByName, plainColumns } from "./columns.ts";
+import { leftOutField, numberField, type RowReading, takenAtField, textField } from "./fields.ts";
+import type { FoundColumns } from "./headers.ts";
+import type { Place } from "./issues.ts";
+import { readDivision, readMass } from "./mass.ts";
+import { type DecimalMarks, decimalMarks } from "./numbers.ts";
+import { type Cell, cellText, type Table, type TableRow } from "./table.ts";
+import type { Catch, MassUnit } from "./types.ts";
+
+/** What tells one catch from another. Known even when the rest of the row cannot be used. */
+export type CatchIdentity = Pick<Catch, "row" | "bin" | "product" | "fill" | "catch" | "outlet">;
+
+export interface ReadRow {
+  readonly identity: CatchIdentity | null;
+  readonly catch: Catch | null;
+  readonly massUnit: MassUnit | null;
+  readonly issues: readonly DataIssue[];
+}
+
+/** Every row of a table, read on its own. */
+export function readRows(table: Table, columns: FoundColumns, place: Place): readonly ReadRow[] {
+  const marks = decimalMarks(numberCells(table, columns));
+  return table.rows.map((row) => readRow(row, columns, marks, place));
+}
+
+function readRow(row: TableRow, columns: FoundColumns, marks: DecimalMarks, place: Place): ReadRow {
+  const reading: RowReading = { row, columns, marks, place, issues: [] };
+  const identity = readIdentity(reading);
+  const turns = numberField(reading, "turns");
+  const leftOut = leftOutField(reading);
+  const mass = readMass(reading, leftOut !== undefined);
+  const divisionKg = readDivision(reading);
+  const around = readSurroundings(reading);
+  const { issues } = reading;
+  const massUnit = mass?.unit ?? null;
+  if (identity === null || turns === null || mass === null || issues.length > 0) {
+    return { identity, catch: null, massUnit, issues };
+  }
+  const { netKg, grossKg, tareKg } = mass;
+  const extra = readExtra(row, columns);
+  const weighed = { ...identity, turns, netKg, grossKg, tareKg, divisionKg };
+  return {
+    identity,
+    catch: { ...weighed, ...around, leftOut: leftOut ?? null, extra },
+    massUnit,
+    issues,
+  };
+}
+
+function readIdentity(reading: RowReading): CatchIdentity | null {
+  const bin = textField(reading, "bin");
+  const product = textField(reading, "product");
+  const fill = numberField(reading, "fill");
+  const number = numberField(reading, "catch");
+  const outlet = textField(reading, "outlet");
+  if (bin === null || product === null || fill === null || number === null) return null;
+  return { row: reading.row.number, bin, product, fill, catch: number, outlet };
+}
+
+function readSurroundings(reading: RowReading) {
+  return {
+    takenAt: takenAtField(reading),
+    meterRpm: numberField(reading, "meter_rpm"),
+    bulkDensityKgPerM3: numberField(reading, "bulk_density_kg_m3"),
+    moisturePercent: numberField(reading, "moisture_pct"),
+    binLevelPercent: numberField(reading, "bin_level_pct"),
+    operator: textField(reading, "operator"),
+    note: textField(reading, "note"),
+  };
+}
+
+function readExtra(row: TableRow, columns: FoundColumns): Readonly<Record<string, string>> {
+  return Object.fromEntries(
+    columns.extra.map(({ header, index }) => [header, cellText(row.cells[index])]),
+  );
+}
+
+function* numberCells(table: Table, columns: FoundColumns): Generator<Cell> {
+  const numeric = plainColumns.filter((name) => columnByName[name].maximum !== null);
+  const indices = [
+    ...numeric.flatMap((name) => columns.plain.get(name)?.index ?? []),
+    ...columns.mass.map(({ index }) => index),
+  ];
+  for (const row of table.rows) {
+    for (const index of indices) yield row.cells[index] ?? null;
+  }
+}

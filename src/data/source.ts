@@ -1,0 +1,64 @@
+import type { DataIssue } from "../errors/data-issue.ts";
+import { dataIssue } from "./issues.ts";
+
+/** A file already in memory, so that reading works in a browser too. The format follows from the name's ending. */
+export type CatchSource =
+  | { readonly name: string; readonly bytes: Uint8Array }
+  | { readonly name: string; readonly text: string };
+
+export type FileFormat = "csv" | "xlsx" | "json";
+
+const formats: Readonly<Record<string, FileFormat>> = {
+  csv: "csv",
+  tsv: "csv",
+  txt: "csv",
+  xlsx: "xlsx",
+  json: "json",
+};
+
+/** Format of a file by the ending of its name; null when evencatch cannot read that kind. */
+export function formatOf(name: string): FileFormat | null {
+  const ending = /\.([a-z0-9]+)$/i.exec(name)?.[1]?.toLowerCase() ?? "";
+  return Object.hasOwn(formats, ending) ? (formats[ending] ?? null) : null;
+}
+
+/** The issue for a name whose ending says nothing, or names a kind that is not read. */
+export function unknownType(name: string): DataIssue {
+  const ending = /\.[^./\\]*$/.exec(name)?.[0] ?? "";
+  return dataIssue(
+    { source: name, rowWord: "row" },
+    {
+      code: "file-type-unknown",
+      received: ending,
+      found: ending === "" ? "a name without an ending" : `the ending "${ending}"`,
+      expected: "a file that ends in .csv, .tsv, .txt, .xlsx or .json",
+      remedy:
+        "Save the table as .xlsx or CSV from the program that made it, and give that file; renaming alone does not change the kind.",
+    },
+  );
+}
+
+/**
+ * Largest files that are read, in bytes. A million catches come to about 60 MB of CSV; a workbook is compressed about
+ * tenfold and is unpacked in memory, so its limit is lower.
+ */
+export const largestBytes: Readonly<Record<FileFormat, number>> = {
+  csv: 100_000_000,
+  json: 100_000_000,
+  xlsx: 20_000_000,
+};
+
+/** The issue for a file above its limit. */
+export function tooLarge(name: string, format: FileFormat, bytes: number): DataIssue {
+  const megabytes = (size: number) => `${Math.ceil(size / 1_000_000)} MB`;
+  return dataIssue(
+    { source: name, rowWord: "row" },
+    {
+      code: "file-too-large",
+      received: megabytes(bytes),
+      found: `a file of ${megabytes(bytes)}`,
+      expected: `at most ${megabytes(largestBytes[format])} for this kind of file`,
+      remedy: "Check that it is the file of catches; if it is, split it by season or by bin.",
+    },
+  );
+}

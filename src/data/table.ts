@@ -1,0 +1,36 @@
+import type { DataIssue } from "../errors/data-issue.ts";
+
+/** A value as a file gives it. Text from CSV; numbers and truth values as such from a workbook or JSON. */
+export type Cell = string | number | boolean | null;
+
+/** One row of cells under the header, with its number as a spreadsheet shows it. */
+export interface TableRow {
+  readonly number: number;
+  /** May have holes where nobody wrote anything. */
+  readonly cells: readonly Cell[];
+}
+
+/** What every file format is turned into before anybody asks what the columns mean. */
+export interface Table {
+  readonly headers: readonly string[];
+  /** Null where names stand beside every value, as in JSON. */
+  readonly headerRow: number | null;
+  readonly rows: readonly TableRow[];
+  /** What is wrong with single rows as such; these rows are not among `rows`. */
+  readonly issues: readonly DataIssue[];
+  readonly rowWord: "row" | "entry";
+}
+
+export function isBlank(cell: Cell | undefined): boolean {
+  return cell === undefined || cell === null || (typeof cell === "string" && cell.trim() === "");
+}
+
+/** A cell as text, outer space off. */
+export function cellText(cell: Cell | undefined): string {
+  return cell === undefined || cell === null ? "" : String(cell).trim();
+}
+
+/** A name as it is compared: composed letters, single spaces, none around it. */
+export function tidyText(text: string): string {
+  return text.normalize("NFC").replace(/\s+/g, " ").trim();
+}

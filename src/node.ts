@@ -1,0 +1,125 @@
+import { open, readFile, stat } from "node:fs/promises";
+import { basename, dirname, resolve } from "node:path";
+import { lineTooLong, longestLine } from "./data/csv.ts";
+import { type Checked, dataIssue, failed, type Place, passed } from "./data/issues.ts";
+import { type CatchCheck, checkCatches, type ReadOptions } from "./data/read-catches.ts";
+import { checkSetup, type SetupCheck } from "./data/read-setup.ts";
+import type { Setup } from "./data/setup.ts";
+import { formatOf, largestBytes, tooLarge, unknownType } from "./data/source.ts";
+import type { CatchLog } from "./data/types.ts";
+import type { DataIssue } from "./errors/data-issue.ts";
+import { DataError } from "./errors/errors.ts";
+
+/**
+ * The catches in a file on disk. As readCatches, for a path.
+ *
+ * @param path     .csv, .tsv, .txt, .xlsx or .json
+ * @param options  sheet: which sheet of a workbook
+ * @throws         DataError when the file cannot be opened, or with every problem found in it
+ */
+export async function readCatchesFile(path: string, options: ReadOptions = {}): Promise<CatchLog> {
+  const check = await checkCatchesFile(path, options);
+  if (!check.ok) throw new DataError(path, check.issues);
+  return check.log;
+}
+
+/** As checkCatches, for a path. A file that cannot be opened is one of the problems returned. */
+export async function checkCatchesFile(
+  path: string,
+  options: ReadOptions = {},
+): Promise<CatchCheck> {
+  const bytes = await load(path);
+  return bytes.ok ? checkCatches({ name: path, bytes: bytes.value }, options) : bytes;
+}
+
+/** The setup in a file on disk. As readSetup, for a path. Throws DataError. */
+export async function readSetupFile(path: string): Promise<Setup> {
+  const check = await checkSetupFile(path);
+  if (!check.ok) throw new DataError(path, check.issues);
+  return check.setup;
+}
+
+/** As checkSetup, for a path. */
+export async function checkSetupFile(path: string): Promise<SetupCheck> {
+  const bytes = await load(path);
+  return bytes.ok ? checkSetup({ name: path, bytes: bytes.value }) : bytes;
+}
+
+/** Looks at kind and size before reading, so that a wrong file of any size is answered at once. */
+async function load(path: string): Promise<Checked<Uint8Array>> {
+  try {
+    const about = await stat(path);
+    if (about.isDirectory()) return failed([isFolder(path)]);
+    const format = formatOf(path);
+    if (format === null) return failed([unknownType(path)]);
+    if (!about.isFile()) return failed([notAFile(path)]);
+    if (about.size > largestBytes[format]) {
+      const oneLine = format === "csv" && (await startsWithLongLine(path));
+      return failed([
+        oneLine
+          ? lineTooLong({ source: path, rowWord: "line", row: 1 })
+          : tooLarge(path, format, about.size),
+      ]);
+    }
+    return passed(await readFile(path));
+  } catch (error) {
+    return failed([fromSystem(path, error)]);
+  }
+}
+
+async function startsWithLongLine(path: string): Promise<boolean> {
+  const file = await open(path);
+  try {
+    const { bytesRead, buffer } = await file.read(Buffer.alloc(longestLine + 1), 0);
+    return bytesRead > longestLine && !/[\r\n]/.test(buffer.toString("latin1"));
+  } finally {
+    await file.close();
+  }
+}
+
+function fromSystem(path: string, error: unknown): DataIssue {
+  const code = error instanceof Error && "code" in error ? String(error.code) : "";
+  if (code === "ENOENT" || code === "ENOTDIR") return notFound(path);
+  const forbidden = code === "EACCES" || code === "EPERM";
+  return unreadable(
+    path,
+    forbidden
+      ? "a file that may not be opened"
+      : `a file that cannot be opened${code === "" ? "" : ` (${code})`}`,
+    forbidden
+      ? "Ask for permission to read it, or copy it to a folder of your own."
+      : "Check that the name is right and that the file opens in the program that made it.",
+  );
+}
+
+function notFound(path: string): DataIssue {
+  return dataIssue(wholeFile(path), {
+    code: "file-not-found",
+    received: basename(path),
+    found: `no file of that name in ${dirname(resolve(path))}`,
+    expected: "a file that exists",
+    remedy: "Check the spelling and the ending, and that the folder is the right one.",
+  });
+}
+
+function isFolder(path: string): DataIssue {
+  return unreadable(path, "a folder", "Give the name of the file in it.");
+}
+
+function notAFile(path: string): DataIssue {
+  return unreadable(path, "a device or a pipe", "Save the table to a file and give its name.");
+}
+
+function unreadable(path: string, found: string, remedy: string): DataIssue {
+  return dataIssue(wholeFile(path), {
+    code: "file-unreadable",
+    received: "",
+    found,
+    expected: "a file that can be read",
+    remedy,
+  });
+}
+
+function wholeFile(path: string): Place {
+  return { source: path, rowWord: "row" };
+}

@@ -1,0 +1,217 @@
+import { describe, expect, it } from "vitest";
+import { readSetup } from "../../src/data/read-setup.ts";
+import { binSetup } from "../../src/data/setup.ts";
+
+function read(setup: unknown) {
+  return readSetup({ name: "setup.json", text: JSON.stringify(setup) });
+}
+
+describe("a setup", () => {
+  it("may be empty, and then says nothing", () => {
+    expect(read({})).toEqual({
+      source: "setup.json",
+      title: null,
+      tolerance: null,
+      confidence: null,
+      assurance: null,
+      scale: { divisionKg: null, testedError: null },
+      cart: {
+        workingWidthM: null,
+        speedKmPerH: null,
+        wheelCircumferenceM: null,
+        skid: null,
+        turnCountStandardUncertainty: null,
+      },
+      bins: [],
+      money: {
+        currency: null,
+        valueOfHour: null,
+        minutesPerCatch: null,
+        minutesToSetUp: null,
+        areaHectares: null,
+        areaPerFillHectares: null,
+      },
+      fieldChecks: [],
+    });
+  });
+
+  it("is read into kg, m, ha, km/h and fractions", () => {
+    const setup = read({
+      title: " North  farm ",
+      tolerance_percent: 5,
+      confidence_percent: 95,
+      assurance_percent: 80,
+      scale: { division: { value: 10, unit: "g" }, tested_error_percent: -0.1 },
+      cart: {
+        working_width: { value: 40, unit: "ft", standard_uncertainty: 0.5 },
+        speed: { from: { value: 4, unit: "mph" }, to: { value: 9, unit: "km/h" } },
+        wheel_circumference: { value: 90, unit: "in" },
+        skid_percent: 3,
+        skid_standard_uncertainty_percent: 1,
+        turn_count_standard_uncertainty: 0.1,
+      },
+    });
+    expect(setup).toMatchObject({
+      title: "North farm",
+      tolerance: 0.05,
+      confidence: 0.95,
+      assurance: 0.8,
+      scale: { divisionKg: 0.01, testedError: -0.001 },
+      cart: {
+        workingWidthM: { value: 12.192, standardUncertainty: 0.1524 },
+        speedKmPerH: { from: 6.437376, to: 9 },
+        wheelCircumferenceM: { value: 2.286, standardUncertainty: null },
+        skid: { value: 0.03, standardUncertainty: 0.01 },
+        turnCountStandardUncertainty: 0.1,
+      },
+    });
+  });
+
+  it("is read for each bin", () => {
+    const [bin] = read({
+      bins: [
+        {
+          bin: 1,
+          product: "wheat",
+          target_rate: { value: 30, unit: "plants/ft2" },
+          book_value: { value: 400, unit: "g/turn", standard_uncertainty: 8 },
+          assumed: "book",
+          turns_per_hectare: 300,
+          drive: { kind: "ground-wheel", ratio: 0.85, steps: [0.8, 0.9], step_names: ["A", "B"] },
+          seed: {
+            thousand_kernel_mass_g: 38,
+            thousand_kernel_mass_standard_uncertainty_g: 0.5,
+            germination_percent: 95,
+            germination_standard_uncertainty_percent: 1,
+            emergence_percent: 85,
+          },
+          money: {
+            price_per_kg: 0.6,
+            response: {
+              kind: "linear",
+              heavy_cost_per_ha_per_percent: 0.7,
+              light_cost_per_ha_per_percent: 1.2,
+            },
+            area_ha: 250,
+          },
+        },
+      ],
+    }).bins;
+    expect(bin).toEqual({
+      bin: "1",
+      product: "wheat",
+      targetRate: { kind: "plants", plantsPerM2: 322.9173125012917 },
+      bookValueKgPerTurn: { value: 0.4, standardUncertainty: 0.008 },
+      assumed: "book",
+      turnsPerHectare: 300,
+      drive: { kind: "ground-wheel", ratio: 0.85, steps: [0.8, 0.9], stepNames: ["A", "B"] },
+      seed: {
+        thousandKernelMassG: { value: 38, standardUncertainty: 0.5 },
+        germination: { value: 0.95, standardUncertainty: 0.01 },
+        emergence: { value: 0.85, standardUncertainty: null },
+      },
+      money: {
+        pricePerKg: 0.6,
+        response: {
+          kind: "linear",
+          heavyCostPerHectarePerPercent: 0.7,
+          lightCostPerHectarePerPercent: 1.2,
+        },
+        areaHectares: 250,
+      },
+    });
+  });
+
+  it.each([
+    [
+      { value: 100, unit: "lb/ac" },
+      { kind: "mass", kgPerHectare: 112.0851156194456 },
+    ],
+    [
+      { value: 30, unit: "seeds/ft²" },
+      { kind: "seeds", seedsPerM2: 322.9173125012917 },
+    ],
+    [
+      { value: 300, unit: "plants/m²" },
+      { kind: "plants", plantsPerM2: 300 },
+    ],
+  ])("reads the target rate %j", (target_rate, wanted) => {
+    const found = read({ bins: [{ bin: "1", target_rate }] }).bins[0]?.targetRate;
+    expect(found).toEqual(wanted);
+  });
+
+  it("reads a motor and a quadratic response", () => {
+    const [bin] = read({
+      bins: [
+        {
+          bin: "1",
+          drive: {
+            kind: "motor",
+            meter_speed: {
+              from: { value: 5, unit: "turns/min" },
+              to: { value: 90, unit: "turns/min" },
+            },
+          },
+          money: { response: { kind: "quadratic", curvature_per_ha_per_percent_squared: 0.04 } },
+        },
+      ],
+    }).bins;
+    expect(bin?.drive).toEqual({ kind: "motor", meterSpeedTurnsPerMin: { from: 5, to: 90 } });
+    expect(bin?.money?.response).toEqual({
+      kind: "quadratic",
+      curvaturePerHectarePerPercentSquared: 0.04,
+    });
+  });
+
+  it("reads money and field checks", () => {
+    const setup = read({
+      money: { currency: "EUR", value_of_hour: 90, minutes_per_catch: 4, area_per_fill_ha: 25 },
+      field_checks: [
+        {
+          bin: "1",
+          fill: 2,
+          date: "2026-04-14",
+          filled: { value: 3, unit: "t" },
+          left: { value: 0, unit: "kg" },
+          area: { value: 50, unit: "ac", standard_uncertainty: 0.5 },
+          intended_rate: { value: 120, unit: "kg/ha" },
+          assumed_delivery: { value: 400, unit: "g/turn" },
+        },
+      ],
+    });
+    expect(setup.money).toMatchObject({ currency: "EUR", valueOfHour: 90, areaHectares: null });
+    expect(setup.fieldChecks).toEqual([
+      {
+        bin: "1",
+        product: null,
+        fill: 2,
+        date: "2026-04-14",
+        filledKg: { value: 3000, standardUncertainty: null },
+        leftKg: { value: 0, standardUncertainty: null },
+        areaHectares: { value: 20.234282112, standardUncertainty: 0.20234282112 },
+        intendedRateKgPerHectare: 120,
+        assumedDeliveryKgPerTurn: 0.4,
+      },
+    ]);
+  });
+
+  it("survives being written to JSON and back", () => {
+    const setup = read({ bins: [{ bin: "1" }] });
+    expect(JSON.parse(JSON.stringify(setup))).toEqual(setup);
+  });
+});
+
+describe("binSetup", () => {
+  const setup = read({
+    bins: [
+      { bin: "1", turns_per_hectare: 300 },
+      { bin: "1", product: "wheat", turns_per_hectare: 310 },
+    ],
+  });
+
+  it("prefers the entry that names the product, then the one for the bin", () => {
+    expect(binSetup(setup, "1", "wheat")?.turnsPerHectare).toBe(310);
+    expect(binSetup(setup, "1", "oats")?.turnsPerHectare).toBe(300);
+    expect(binSetup(setup, "2", "wheat")).toBeNull();
+  });
+});
