@@ -1,10 +1,18 @@
 import type { Setup } from "../data/setup.ts";
 import type { Catch, CatchLog } from "../data/types.ts";
-import { fitModel, type MeterModel } from "../model/model.ts";
+import { fitModel, type MeterModel, type Model } from "../model/model.ts";
 import { type AcrossFillsAnswer, acrossFillsAnswer } from "../questions/across-fills.ts";
+import { type CatchesNeeded, catchesNeeded } from "../questions/catches-needed.ts";
+import { type Cost, cost } from "../questions/cost.ts";
 import { type Delivery, delivery } from "../questions/delivery.ts";
+import { type Drift, drift } from "../questions/drift.ts";
+import { type Outliers, outliers } from "../questions/outliers.ts";
+import { type Repeatability, repeatability } from "../questions/repeatability.ts";
+import { type Skipping, skipping } from "../questions/skipping.ts";
 import type { Caution } from "../results/caution.ts";
+import { defaults } from "../results/defaults.ts";
 import { type AnalysisOptions, resolveOptions } from "./options.ts";
+import { planningOptions } from "./planning-options.ts";
 import { type Verdict, verdictOf } from "./verdict.ts";
 
 /** Every answer about one bin and product. */
@@ -14,7 +22,13 @@ export interface MeterAnswers {
   readonly verdict: Verdict;
   /** The fill in the bin now. */
   readonly delivery: Delivery;
+  readonly outliers: Outliers;
+  readonly drift: Drift;
+  readonly repeatability: Repeatability;
   readonly acrossFills: AcrossFillsAnswer;
+  readonly catchesNeeded: CatchesNeeded;
+  readonly skipping: Skipping;
+  readonly cost: Cost;
   /** Every caution of the answers above. */
   readonly cautions: readonly Caution[];
 }
@@ -51,7 +65,8 @@ export function analyse(
   options: Partial<AnalysisOptions> = {},
 ): Analysis {
   const resolved = resolveOptions(options, setup);
-  const model = fitModel(log.catches, resolved);
+  const { varianceLaw: _, ...modelOptions } = resolved;
+  const model = fitModel(log.catches, modelOptions);
   return {
     kind: "analysis",
     source: log.source,
@@ -62,21 +77,48 @@ export function analyse(
       period: periodOf(log.catches),
       leftOut: log.catches.filter(({ leftOut }) => leftOut !== null),
     },
-    meters: model.meters.map((meter) => answersAbout(meter, resolved)),
+    meters: model.meters.map((meter) => answersAbout(meter, model, resolved, log, setup)),
     cautions: log.cautions,
   };
 }
 
-function answersAbout(meter: MeterModel, options: AnalysisOptions): MeterAnswers {
-  const deliveryAnswer = delivery(meter, options);
-  const acrossFills = acrossFillsAnswer(meter, options);
+function answersAbout(
+  meter: MeterModel,
+  model: Model,
+  options: AnalysisOptions,
+  log: CatchLog,
+  setup: Setup | null,
+): MeterAnswers {
+  const planning = planningOptions(meter, options, setup);
+  const answers = {
+    delivery: delivery(meter, options),
+    outliers: outliers(meter, {
+      ...model.options,
+      screeningLevel: defaults.screeningLevel,
+      metersInLog: model.meters.length,
+      massUnit: log.massUnit,
+    }),
+    drift: drift(
+      meter,
+      {
+        ...model.options,
+        shiftOfInterest: defaults.shiftOfInterest,
+        productChange: "starts afresh",
+      },
+      model.meters,
+    ),
+    repeatability: repeatability(meter, model.options),
+    acrossFills: acrossFillsAnswer(meter, model.options),
+    catchesNeeded: catchesNeeded(meter, planning.catchesNeeded),
+    skipping: skipping(meter, planning.skipping),
+    cost: cost(meter, planning.cost),
+  };
   return {
     bin: meter.bin,
     product: meter.product,
-    verdict: verdictOf(deliveryAnswer, acrossFills),
-    delivery: deliveryAnswer,
-    acrossFills,
-    cautions: [deliveryAnswer, acrossFills].flatMap(({ cautions }) => cautions),
+    verdict: verdictOf(answers),
+    ...answers,
+    cautions: Object.values(answers).flatMap(({ cautions }) => cautions),
   };
 }
 

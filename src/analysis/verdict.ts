@@ -1,37 +1,46 @@
-import type { AcrossFillsAnswer } from "../questions/across-fills.ts";
+import type { CatchesNeeded } from "../questions/catches-needed.ts";
 import type { Delivery } from "../questions/delivery.ts";
+import type { Drift } from "../questions/drift.ts";
+import type { Outliers } from "../questions/outliers.ts";
 
 /** Where one bin stands, in a word. The wording layer makes the sentence and the next step of it. */
 export type Verdict =
-  | { readonly code: "check-first" }
-  | { readonly code: "moved" }
+  /** Something about the fill in the bin may be wrong whatever its interval says. */
+  | { readonly code: "check-first"; readonly catches: readonly number[] }
+  /** The fills have moved; earlier figures do not hold for this one. */
+  | { readonly code: "moved"; readonly wellEnough: boolean }
   | { readonly code: "known-well-enough" }
   /** null: more catches of these turns alone do not reach the tolerance. */
-  | { readonly code: "not-yet"; readonly moreCatches: number | null }
-  | { readonly code: "unknown" };
+  | { readonly code: "not-yet"; readonly moreCatches: number | null; readonly turns: number }
+  | { readonly code: "unknown"; readonly turns: number };
 
-/**
- * Sums up one bin. A serious finding about the fill in the bin comes before everything else, because the figure may
- * be wrong whatever its interval says.
- */
-export function verdictOf(delivery: Delivery, across: AcrossFillsAnswer): Verdict {
-  if (delivery.cautions.some(({ severity }) => severity === "serious"))
-    return { code: "check-first" };
-  const halfWidth = relativeHalfWidth(delivery);
-  if (halfWidth === null) return { code: "unknown" };
-  const { curve } = across;
-  if (halfWidth <= curve.tolerance) return { code: "known-well-enough" };
-  const enough = curve.points.find(
-    ({ catches, halfWidth: width }) =>
-      catches > delivery.input.catches && width !== null && width <= curve.tolerance,
-  );
-  return {
-    code: "not-yet",
-    moreCatches: enough === undefined ? null : enough.catches - delivery.input.catches,
-  };
+interface Answers {
+  readonly delivery: Delivery;
+  readonly outliers: Outliers;
+  readonly drift: Drift;
+  readonly catchesNeeded: CatchesNeeded;
 }
 
-function relativeHalfWidth({ estimate }: Delivery): number | null {
-  const upper = estimate.interval?.upper ?? null;
-  return upper === null ? null : (upper - estimate.value) / estimate.value;
+/** Sums up one bin: first what may be wrong, then whether the meter has moved, then whether more catches are needed. */
+export function verdictOf({ delivery, outliers, drift, catchesNeeded }: Answers): Verdict {
+  const suspects = [
+    ...outliers.suspects.filter(({ fill }) => fill === delivery.fill).map((one) => one.catch),
+    ...outliers.pairs.filter(({ fill }) => fill === delivery.fill).flatMap((pair) => pair.catches),
+  ];
+  const serious = [...delivery.cautions, ...outliers.cautions].some(
+    ({ severity, where }) =>
+      severity === "serious" && (where.fill === null || where.fill === delivery.fill),
+  );
+  if (suspects.length > 0 || serious) return { code: "check-first", catches: suspects };
+
+  const { met, recommended, basis } = catchesNeeded;
+  if (["moved", "trending", "newest differs"].includes(drift.verdict))
+    return { code: "moved", wellEnough: met === true };
+  if (met === true) return { code: "known-well-enough" };
+  if (met === null) return { code: "unknown", turns: basis.turnsPerCatch };
+  return {
+    code: "not-yet",
+    moreCatches: recommended?.further ?? null,
+    turns: recommended?.turns ?? basis.turnsPerCatch,
+  };
 }

@@ -3,9 +3,15 @@ import type { Words } from "../wording/words.ts";
 import type { Block, ReportDocument, Section } from "./document.ts";
 import { englishFrameWords } from "./frame-words.ts";
 import { acrossFillsSection, nextCatchSection } from "./sections/across-fills.ts";
+import { catchesNeededSection } from "./sections/catches-needed.ts";
 import { cautionList } from "./sections/cautions.ts";
 import { howComputedSection, safetySection } from "./sections/closing.ts";
+import { costSection } from "./sections/cost.ts";
 import { deliverySection } from "./sections/delivery.ts";
+import { driftSection } from "./sections/drift.ts";
+import { outliersSection } from "./sections/outliers.ts";
+import { repeatabilitySection } from "./sections/repeatability.ts";
+import { skippingSection } from "./sections/skipping.ts";
 import { summarySection } from "./sections/summary.ts";
 import { slugs } from "./slug.ts";
 
@@ -75,20 +81,41 @@ function nameOf({ bin, product }: MeterAnswers): string {
 }
 
 function meterSection(answers: MeterAnswers, words: Words, id: string): Section {
-  const { acrossFills, delivery } = answers;
+  const suspects = answers.outliers.suspects
+    .filter(({ fill }) => fill === answers.delivery.fill)
+    .map((suspect) => suspect.catch);
+  const { acrossFills, catchesNeeded, cost } = answers;
   return {
     kind: "section",
     id,
     heading: words.report.bin(answers.bin, answers.product),
     blocks: [
       ...(answers.cautions.length === 0 ? [] : [cautionList(answers.cautions, words)]),
-      part(`${id}-now`, words.delivery.heading, deliverySection(delivery, words, id)),
+      part(
+        `${id}-now`,
+        words.delivery.heading,
+        deliverySection(answers.delivery, words, id, suspects),
+      ),
+      part(
+        `${id}-enough`,
+        words.catchesNeeded.heading,
+        catchesNeededSection(catchesNeeded, words, id, cost),
+      ),
+      part(`${id}-suspects`, words.outliers.heading, outliersSection(answers.outliers, words, id)),
+      part(`${id}-moved`, words.drift.heading, driftSection(answers.drift, words, id)),
+      part(`${id}-across`, words.acrossFills.heading, acrossFillsSection(acrossFills, words, id)),
       part(
         `${id}-curve`,
         words.acrossFills.curve.heading,
         nextCatchSection(acrossFills, words, id),
       ),
-      part(`${id}-across`, words.acrossFills.heading, acrossFillsSection(acrossFills, words, id)),
+      part(`${id}-skip`, words.skipping.heading, skippingSection(answers.skipping, words, id)),
+      part(`${id}-money`, words.cost.heading, costSection(cost, words, id)),
+      part(
+        `${id}-practice`,
+        words.repeatability.heading,
+        repeatabilitySection(answers.repeatability, words, id),
+      ),
     ],
   };
 }

@@ -20,3 +20,24 @@ export function requirePositiveOrNull(option: string, value: number | null): num
     throw new OptionError(option, value, "a finite number above zero, or null when unknown");
   return value;
 }
+
+/** A finite number above zero. */
+export function requirePositive(option: string, value: number): number {
+  if (!(value > 0 && Number.isFinite(value)))
+    throw new OptionError(option, value, "a finite number above zero");
+  return value;
+}
+
+/** A finite number of zero or more. */
+export function requireNotNegative(option: string, value: number): number {
+  if (!(value >= 0 && Number.isFinite(value)))
+    throw new OptionError(option, value, "a finite number of zero or more");
+  return value;
+}
+
+/** A whole number of at least `least`. */
+export function requireCount(option: string, value: number, least: number): number {
+  if (!(Number.isSafeInteger(value) && value >= least))
+    throw new OptionError(option, value, `a whole number of at least ${least}`);
+  return value;
+}

@@ -1,7 +1,13 @@
 import type { AcrossFillsWords } from "./english/across-fills.ts";
+import type { CatchesNeededWords } from "./english/catches-needed.ts";
 import type { CautionWords } from "./english/cautions.ts";
+import type { CostWords } from "./english/cost.ts";
 import type { DeliveryWords } from "./english/delivery.ts";
+import type { DriftWords } from "./english/drift.ts";
+import type { OutlierWords } from "./english/outliers.ts";
+import type { RepeatabilityWords } from "./english/repeatability.ts";
 import type { ReportWords } from "./english/report.ts";
+import type { SkippingWords } from "./english/skipping.ts";
 import type { Format } from "./format.ts";
 
 /**
@@ -13,5 +19,11 @@ export interface Words {
   readonly cautions: CautionWords;
   readonly delivery: DeliveryWords;
   readonly acrossFills: AcrossFillsWords;
+  readonly outliers: OutlierWords;
+  readonly catchesNeeded: CatchesNeededWords;
+  readonly skipping: SkippingWords;
+  readonly cost: CostWords;
+  readonly drift: DriftWords;
+  readonly repeatability: RepeatabilityWords;
   readonly report: ReportWords;
 }

@@ -1,5 +1,8 @@
 import type { CautionCode, CautionFacts, Where } from "../../results/caution.ts";
 import type { Format } from "../format.ts";
+import { englishCatchCautions } from "./cautions-catches.ts";
+import { englishDriftCautions } from "./cautions-drift.ts";
+import { englishPlanningCautions } from "./cautions-planning.ts";
 
 /** One sentence or two for every caution: what was found, what it means, what to do. */
 export type CautionWords = {
@@ -11,6 +14,9 @@ export function englishCautions(format: Format): CautionWords {
     ...aboutTheFile(format),
     ...aboutOneFill(format),
     ...aboutFills(format),
+    ...englishPlanningCautions(format),
+    ...englishDriftCautions(format),
+    ...englishCatchCautions(format),
   };
 }
 

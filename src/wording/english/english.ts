@@ -1,9 +1,15 @@
 import { formatFor, type UnitSystem } from "../format.ts";
 import type { Words } from "../words.ts";
 import { englishAcrossFills } from "./across-fills.ts";
+import { englishCatchesNeeded } from "./catches-needed.ts";
 import { englishCautions } from "./cautions.ts";
+import { englishCost } from "./cost.ts";
 import { englishDelivery } from "./delivery.ts";
+import { englishDrift } from "./drift.ts";
+import { englishOutliers } from "./outliers.ts";
+import { englishRepeatability } from "./repeatability.ts";
 import { englishReport } from "./report.ts";
+import { englishSkipping } from "./skipping.ts";
 
 /** evencatch in English. */
 export function english(units: UnitSystem = "metric"): Words {
@@ -18,6 +24,12 @@ export function english(units: UnitSystem = "metric"): Words {
     cautions: englishCautions(format),
     delivery: englishDelivery(format),
     acrossFills: englishAcrossFills(format),
+    outliers: englishOutliers(format),
+    catchesNeeded: englishCatchesNeeded(format),
+    skipping: englishSkipping(format),
+    cost: englishCost(format),
+    drift: englishDrift(format),
+    repeatability: englishRepeatability(format),
     report: englishReport(format),
   };
 }

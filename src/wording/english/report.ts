@@ -50,17 +50,21 @@ export function englishReport(format: Format) {
     nextStep: (verdict: Verdict): string => {
       switch (verdict.code) {
         case "check-first":
-          return "Read the serious note on this bin below, settle it, then set the drive.";
+          return verdict.catches.length > 0
+            ? `Look at ${verdict.catches.length === 1 ? "catch" : "catches"} ${format.list(verdict.catches.map(String))} of this fill before you set the drive; what probably happened is said below.`
+            : "Read the serious note on this bin below and settle it before you set the drive.";
         case "moved":
-          return "Do not use earlier figures. Catch again, inspect the meter, then set the drive to today's value.";
+          return verdict.wellEnough
+            ? "Set the drive to today's value, not to an earlier one, and inspect the meter."
+            : "Do not use earlier figures: catch again, then set the drive to today's value, and inspect the meter.";
         case "known-well-enough":
           return "Set the drive to this value. Check the rate after the first hectares.";
         case "not-yet":
           return verdict.moreCatches === null
             ? "More catches alone will not reach the tolerance: use longer catches or a finer scale, or accept a wider one."
-            : `Take ${format.count(verdict.moreCatches)} more ${verdict.moreCatches === 1 ? "catch" : "catches"} of this fill.`;
+            : `Take ${format.count(verdict.moreCatches)} more ${verdict.moreCatches === 1 ? "catch" : "catches"} of ${format.plain(verdict.turns)} turns from this fill.`;
         case "unknown":
-          return "Take at least two more catches of this fill.";
+          return `Take at least two more catches of ${format.plain(verdict.turns)} turns from this fill.`;
       }
     },
     bin: (bin: string, product: string) => `Bin ${bin}: ${product}`,

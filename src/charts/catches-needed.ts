@@ -1,0 +1,195 @@
+import type { CatchesNeeded } from "../questions/catches-needed.ts";
+import type { Cost } from "../questions/cost.ts";
+import type { Words } from "../wording/words.ts";
+import type { ChartSpec } from "./chart-spec.ts";
+import { composedSpec } from "./theme.ts";
+
+const width = 610;
+const heights = { curve: 230, cost: 130 } as const;
+/** Wider intervals than this many tolerances leave the picture: nobody decides by them. */
+const tolerancesShown = 4;
+
+/**
+ * What each catch buys on one picture: half-width against catches with the tolerance, and below it, on the same axis of
+ * catches, what so many catches of every fill cost.
+ *
+ * @param cost  of the same bin and product; null, or without prices: the curve alone
+ * @returns     a plain Vega-Lite specification, data inline; every number is one of the results', in percent and money
+ */
+export function catchesNeededChart(
+  result: CatchesNeeded,
+  words: Words,
+  cost: Cost | null = null,
+): ChartSpec {
+  const say = words.catchesNeeded.chart;
+  const most = Math.max(...result.further.map(({ catches }) => catches));
+  const x = {
+    field: "catches",
+    type: "quantitative",
+    title: say.catches,
+    scale: { domain: [-0.3, most + 0.3], nice: false },
+    // With fewer ticks than values every other value is left out.
+    axis: {
+      values: Array.from({ length: most + 1 }, (_, i) => i),
+      format: "d",
+      tickCount: most + 1,
+    },
+  };
+  const totals = cost === null ? [] : totalsOf(cost, words, most);
+  return {
+    ...composedSpec({ title: say.title(result), description: say.description(result) }),
+    vconcat: [
+      { width, height: heights.curve, layer: curveLayers(result, most, words, x) },
+      ...(totals.length > 1 && cost !== null
+        ? [{ width, height: heights.cost, layer: costLayers(totals, cost, words, x) }]
+        : []),
+    ],
+  };
+}
+
+function curveLayers(
+  result: CatchesNeeded,
+  most: number,
+  words: Words,
+  x: object,
+): readonly object[] {
+  const say = words.catchesNeeded.chart;
+  const { format } = words;
+  const tolerance = result.options.tolerance;
+  const highest = tolerancesShown * tolerance * 100;
+  const y = (field: string) => ({
+    field,
+    type: "quantitative",
+    title: say.halfWidth,
+    scale: { domainMin: 0 },
+  });
+  const point = (catches: number, halfWidth: number, basis: string) => ({
+    catches,
+    halfWidth: halfWidth * 100,
+    label: format.plusMinus(halfWidth),
+    basis,
+  });
+  const expected = result.further
+    .flatMap(({ catches, halfWidth, further }) =>
+      halfWidth === null ? [] : [point(catches, halfWidth, further === 0 ? say.now : say.expected)],
+    )
+    .filter(({ halfWidth }) => halfWidth <= highest);
+  const skip = result.curve?.points[0]?.halfWidth ?? null;
+  const history = skip === null ? [] : [point(0, skip, say.history)];
+  const assured = result.further
+    .flatMap(({ catches, halfWidthAssured: half }) =>
+      half === null ? [] : [point(catches, half, say.assured(result.options.assurance))],
+    )
+    .filter(({ halfWidth }) => halfWidth <= highest);
+  return [
+    ...toleranceLayers(tolerance, most, words, x, y),
+    line(assured, "next-edge", x, y("halfWidth")),
+    line(expected, "estimate", x, y("halfWidth")),
+    {
+      // One place names the dashed line: where there is room, in its middle.
+      data: { values: assured.slice(Math.floor(assured.length / 2)).slice(0, 1) },
+      mark: { type: "text", style: "remark", dy: -9, align: "left" },
+      encoding: { x, y: y("halfWidth"), text: { field: "basis" } },
+    },
+    {
+      data: { values: [...history, ...expected] },
+      mark: { type: "point", style: "observation" },
+      encoding: {
+        x,
+        y: y("halfWidth"),
+        tooltip: [
+          { field: "catches", type: "quantitative", title: say.catches },
+          { field: "label", type: "nominal", title: say.halfWidth },
+          { field: "basis", type: "nominal", title: words.catchesNeeded.further.caption },
+        ],
+      },
+    },
+    {
+      data: { values: [...history, ...expected] },
+      mark: { type: "text", style: "remark", dy: 16 },
+      encoding: { x, y: y("halfWidth"), text: { field: "label" } },
+    },
+  ];
+}
+
+function toleranceLayers(
+  tolerance: number,
+  most: number,
+  words: Words,
+  x: object,
+  y: (field: string) => object,
+): readonly object[] {
+  const values = [
+    { tolerance: tolerance * 100, words: words.catchesNeeded.chart.tolerance, catches: most },
+  ];
+  return [
+    {
+      data: { values },
+      mark: { type: "rule", style: "reference" },
+      encoding: { y: y("tolerance") },
+    },
+    {
+      data: { values },
+      mark: { type: "text", style: "reference-label", align: "right", dy: -8 },
+      encoding: { x, y: y("tolerance"), text: { field: "words" } },
+    },
+  ];
+}
+
+interface Total {
+  readonly catches: number;
+  readonly total: number;
+  readonly label: string;
+}
+
+function totalsOf(cost: Cost, words: Words, most: number): readonly Total[] {
+  const perArea = words.format.convert(1, "area", 1);
+  return cost.points.flatMap(({ catches, totalPerHectare }) =>
+    totalPerHectare === null || catches > most
+      ? []
+      : [
+          {
+            catches,
+            total: totalPerHectare / perArea,
+            label: words.cost.perArea(totalPerHectare, cost),
+          },
+        ],
+  );
+}
+
+function costLayers(
+  totals: readonly Total[],
+  cost: Cost,
+  words: Words,
+  x: object,
+): readonly object[] {
+  const say = words.cost.chart;
+  const y = {
+    field: "total",
+    type: "quantitative",
+    title: say.cost(cost),
+    scale: { zero: true },
+  };
+  const least = totals.filter(({ catches }) => catches === cost.cheapest?.catches);
+  const tooltip = [
+    { field: "catches", type: "quantitative", title: say.catches },
+    { field: "label", type: "nominal", title: say.cost(cost) },
+  ];
+  return [
+    line(totals, "estimate", x, y),
+    {
+      data: { values: totals },
+      mark: { type: "point", style: "observation" },
+      encoding: { x, y, tooltip },
+    },
+    {
+      data: { values: least.map((one) => ({ ...one, words: say.cheapest })) },
+      mark: { type: "text", style: "remark", dy: -14 },
+      encoding: { x, y, text: { field: "words" } },
+    },
+  ];
+}
+
+function line(values: readonly object[], style: string, x: object, y: object): object {
+  return { data: { values }, mark: { type: "line", style }, encoding: { x, y } };
+}

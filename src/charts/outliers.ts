@@ -1,0 +1,166 @@
+import type { CatchJudgement, Influence, Outliers } from "../questions/outliers.ts";
+import type { FamilyJudgement } from "../statistics/deleted-residuals.ts";
+import type { Words } from "../wording/words.ts";
+import type { ChartSpec } from "./chart-spec.ts";
+import { baseSpec } from "./theme.ts";
+
+/** Distances are drawn nearly in proportion up to this many standard errors; a slipped decimal mark stays on the page. */
+const nearlyLinear = 6;
+const rowHeight = 26;
+const frameHeight = 110;
+
+/**
+ * How far every catch lies from what the others of its fill predict, in standard errors, with the limits of its fill and
+ * of the whole log.
+ *
+ * @returns a plain Vega-Lite specification, data inline; every number is one of the result's; null when no catch could
+ *          be judged
+ */
+export function residualsChart(result: Outliers, words: Words): ChartSpec | null {
+  const say = words.outliers.chart;
+  const judged = result.catches.filter(({ statistic }) => statistic !== null);
+  if (judged.length === 0) return null;
+  const axes = {
+    x: {
+      x: { field: "fill", type: "ordinal", title: say.fill, axis: { labelAngle: 0 } },
+      xOffset: { field: "catch", type: "ordinal" },
+    },
+    y: {
+      type: "quantitative",
+      title: say.statistic,
+      scale: { type: "symlog", constant: nearlyLinear },
+    },
+  };
+  const flagged = judged.filter(({ family }) => family !== null);
+  const unflagged = judged.filter(({ family }) => family === null);
+  return {
+    ...baseSpec({
+      title: say.residualTitle(result),
+      description: say.residualDescription(result),
+    }),
+    layer: [
+      limitLayer("next-band", judged, ({ inLog }) => inLog, axes),
+      limitLayer("band", judged, ({ inFill }) => inFill, axes),
+      residualLayer("observation", unflagged, axes, words),
+      ...(flagged.length > 0 ? [residualLayer("flagged", flagged, axes, words)] : []),
+    ],
+  };
+}
+
+interface ResidualAxes {
+  readonly x: object;
+  readonly y: object;
+}
+
+function limitLayer(
+  style: string,
+  judged: readonly CatchJudgement[],
+  family: (one: CatchJudgement) => FamilyJudgement | null,
+  { x, y }: ResidualAxes,
+): object {
+  const values = judged.map((one) => {
+    const limit = family(one)?.criticalValue ?? 0;
+    return { fill: one.fill, catch: one.catch, lower: -limit, upper: limit };
+  });
+  return {
+    data: { values },
+    mark: { type: "bar", style },
+    encoding: { ...x, y: { ...y, field: "lower" }, y2: { field: "upper" } },
+  };
+}
+
+function residualLayer(
+  style: string,
+  shown: readonly CatchJudgement[],
+  { x, y }: ResidualAxes,
+  words: Words,
+): object {
+  const values = shown.map((one) => ({
+    fill: one.fill,
+    catch: one.catch,
+    statistic: one.statistic,
+    words: words.outliers.chart.point(one),
+  }));
+  return {
+    data: { values },
+    mark: { type: "point", style },
+    encoding: {
+      ...x,
+      y: { ...y, field: "statistic" },
+      tooltip: { field: "words", type: "nominal" },
+    },
+  };
+}
+
+/**
+ * The delivery of the newest fill with all its catches, and without each of them in turn.
+ *
+ * @returns a plain Vega-Lite specification, data inline; every number is one of the result's, in the units the words
+ *          show; null when the fill has one catch
+ */
+export function influenceChart(result: Outliers, words: Words): ChartSpec | null {
+  const [first] = result.influence;
+  if (first === undefined) return null;
+  const say = words.outliers.chart;
+  const size = first.now.value;
+  const shown = (value: number | null | undefined) =>
+    value == null ? null : words.format.convert(value, "delivery", size);
+  const rowOf = (label: string, { value, interval }: Influence["now"]) => ({
+    label,
+    delivery: shown(value),
+    lower: shown(interval?.lower),
+    upper: shown(interval?.upper),
+  });
+  const whole = rowOf(say.all, first.now);
+  const rows = result.influence.map((one) => ({
+    ...rowOf(say.without(one.catch), one.without),
+    stands: result.today.standingOut.includes(one.catch),
+  }));
+  return {
+    ...baseSpec({
+      title: say.influenceTitle(result),
+      description: say.influenceDescription(result),
+      height: frameHeight + rowHeight * (rows.length + 1),
+    }),
+    layer: influenceLayers(whole, rows, say.delivery(words.format.unit("delivery", size))),
+  };
+}
+
+interface InfluenceRow {
+  readonly label: string;
+  readonly delivery: number | null;
+  readonly lower: number | null;
+  readonly upper: number | null;
+  readonly stands?: boolean;
+}
+
+function influenceLayers(
+  whole: InfluenceRow,
+  rows: readonly InfluenceRow[],
+  title: string,
+): readonly object[] {
+  const all = [whole, ...rows];
+  const y = { field: "label", type: "nominal", title: null, sort: all.map(({ label }) => label) };
+  const x = (field: string) => ({ field, type: "quantitative", title, scale: { zero: false } });
+  const layer = (values: readonly InfluenceRow[], mark: object, encoding: object) => ({
+    data: { values },
+    mark,
+    encoding,
+  });
+  const point = (style: string, values: readonly InfluenceRow[]) =>
+    layer(values, { type: "point", style }, { y, x: x("delivery") });
+  const flagged = rows.filter(({ stands }) => stands);
+  return [
+    layer([whole], { type: "rule", style: "estimate" }, { x: x("delivery") }),
+    layer(
+      all.filter(({ lower }) => lower !== null),
+      { type: "rule", style: "earlier", size: 2 },
+      { y, x: x("lower"), x2: { field: "upper" } },
+    ),
+    point(
+      "observation",
+      all.filter(({ stands }) => !stands),
+    ),
+    ...(flagged.length > 0 ? [point("flagged", flagged)] : []),
+  ];
+}

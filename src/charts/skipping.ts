@@ -1,0 +1,98 @@
+import type { Skipping } from "../questions/skipping.ts";
+import type { Words } from "../wording/words.ts";
+import type { ChartSpec } from "./chart-spec.ts";
+import { baseSpec } from "./theme.ts";
+
+/**
+ * How the rate error of the next fill is distributed when the drive is left alone, with the tolerance on both sides and
+ * the error of the newest fill.
+ *
+ * @returns a plain Vega-Lite specification, data inline; every number is one of the result's, in percent; null when
+ *          there is no distribution to draw
+ */
+export function skippingChart(result: Skipping, words: Words): ChartSpec | null {
+  if (result.distribution === null) return null;
+  const say = words.skipping.chart;
+  const { tolerance } = result.options;
+  const density = result.density.map(({ rateError, density: height }) => ({
+    rateError: rateError * 100,
+    height,
+  }));
+  const within = density.filter(({ rateError }) => Math.abs(rateError) <= tolerance * 100);
+  const x = { field: "rateError", type: "quantitative", title: say.error };
+  const y = { field: "height", type: "quantitative", axis: null };
+  return {
+    ...baseSpec({ title: say.title(result), description: say.description(result) }),
+    layer: [
+      area(density, "next-band", x, y),
+      area(within, "band", x, y),
+      { data: { values: density }, mark: { type: "line", style: "estimate" }, encoding: { x, y } },
+      ...rules(tolerance, words, x),
+      ...todayLayers(result, words, x),
+    ],
+  };
+}
+
+function area(values: readonly object[], style: string, x: object, y: object): object {
+  return { data: { values }, mark: { type: "area", style }, encoding: { x, y } };
+}
+
+function rules(tolerance: number, words: Words, x: object): readonly object[] {
+  const say = words.skipping.chart;
+  const values = [
+    { rateError: -tolerance * 100, words: say.tolerance(tolerance) },
+    { rateError: tolerance * 100, words: "" },
+  ];
+  return [
+    { data: { values }, mark: { type: "rule", style: "reference" }, encoding: { x } },
+    {
+      data: { values },
+      mark: { type: "text", style: "reference-label", align: "right", dx: -6, y: 8 },
+      encoding: { x, text: { field: "words" } },
+    },
+  ];
+}
+
+function todayLayers({ today }: Skipping, words: Words, x: object): readonly object[] {
+  if (today === null) return [];
+  const say = words.skipping.chart;
+  const { format } = words;
+  const values = [
+    {
+      rateError: today.value * 100,
+      lower: today.interval?.lower == null ? null : today.interval.lower * 100,
+      upper: today.interval?.upper == null ? null : today.interval.upper * 100,
+      label: format.signedPercent(today.value),
+      words: say.today,
+    },
+  ];
+  const y = { value: { expr: "height - 10" } };
+  return [
+    ...(today.interval === null
+      ? []
+      : [
+          {
+            data: { values },
+            mark: { type: "rule" },
+            encoding: { x: { ...x, field: "lower" }, x2: { field: "upper" }, y },
+          },
+        ]),
+    {
+      data: { values },
+      mark: { type: "point", style: "observation" },
+      encoding: {
+        x,
+        y,
+        tooltip: [
+          { field: "words", type: "nominal", title: say.error },
+          { field: "label", type: "nominal", title: say.error },
+        ],
+      },
+    },
+    {
+      data: { values },
+      mark: { type: "text", style: "remark", dy: -12 },
+      encoding: { x, y, text: { field: "words" } },
+    },
+  ];
+}

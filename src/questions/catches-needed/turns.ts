@@ -1,0 +1,79 @@
+import { studentTQuantile } from "../../numeric/distributions/student-t.ts";
+import { findRoot } from "../../numeric/roots.ts";
+import type { TimeBudget, TurnsChoice, TurnsPlan } from "./plans.ts";
+import type { CatchesNeededOptions, Knowledge } from "./result.ts";
+import { fewestCatches } from "./stopping.ts";
+
+/** Reading the scale is to stay below this part of the tolerance. */
+const shareOfTolerance = 1 / 4;
+
+/** Turns from which on the standard error of reading gross and tare, d/√6, is below a quarter of the tolerance. */
+export function turnsForScale({ divisionInTurns }: Knowledge, tolerance: number): number | null {
+  if (divisionInTurns === null) return null;
+  return Math.ceil(divisionInTurns / Math.sqrt(6) / (shareOfTolerance * tolerance));
+}
+
+/**
+ * How many catches of how many turns for the time there is? For each number of catches the longest that fit are the best,
+ * so one choice for each number is compared by its half-width.
+ */
+export function turnsForTime(
+  basis: Knowledge,
+  options: CatchesNeededOptions,
+  time: TimeBudget,
+): TurnsPlan {
+  const choices = Array.from({ length: options.mostCatches }, (_, i) =>
+    choiceOf(i + 1, basis, options, time),
+  ).filter((choice) => choice !== null);
+  const fewest = fewestCatches(basis.scatter, options);
+  const best = choices
+    .filter(({ catches }) => catches >= fewest)
+    .reduce<TurnsChoice | null>(
+      (narrowest, choice) =>
+        narrowest === null || choice.halfWidth < narrowest.halfWidth ? choice : narrowest,
+      null,
+    );
+  return { choices, best, worthwhileTurns: worthwhileTurns(basis, time) };
+}
+
+function choiceOf(
+  catches: number,
+  basis: Knowledge,
+  { level }: CatchesNeededOptions,
+  time: TimeBudget,
+): TurnsChoice | null {
+  const spare = time.minutes / catches - time.minutesPerCatch;
+  // A hair is added so that time that fits exactly is not lost to rounding.
+  const turns = Math.min(time.longestTurns, Math.floor(spare * time.turnsPerMinute + 1e-9));
+  const df = basis.scatter === "pooled" ? basis.df : catches - 1;
+  if (turns < 1 || df < 1) return null;
+  const reading = (basis.divisionInTurns ?? 0) ** 2 / 6 / turns ** 2;
+  const ofCatch = basis.variancePerTurn / turns + time.proportionalScatter ** 2;
+  return {
+    catches,
+    turns,
+    minutes: catches * (time.minutesPerCatch + turns / time.turnsPerMinute),
+    halfWidth: studentTQuantile((1 + level) / 2, df) * Math.sqrt(ofCatch / catches + reading),
+  };
+}
+
+/**
+ * With catches without number the best length minimises (σ0² + σ1²t + σ2²t²)(c0 + c1t)/t², whose derivative is zero where
+ * σ2²c1·t³ − (σ0²c1 + σ1²c0)·t − 2σ0²c0 = 0: constant, proportional and squared parts of a catch's variance, cost of a
+ * catch and of a turn.
+ *
+ * @returns at least 1; null where no part grows with the square of turns, or the root lies beyond the longest catch
+ */
+export function worthwhileTurns(basis: Knowledge, time: TimeBudget): number | null {
+  const constant = (basis.divisionInTurns ?? 0) ** 2 / 6;
+  const proportional = basis.variancePerTurn;
+  const squared = time.proportionalScatter ** 2;
+  const perCatch = time.minutesPerCatch;
+  const perTurn = 1 / time.turnsPerMinute;
+  const slope = (t: number) =>
+    squared * perTurn * t ** 3 -
+    (constant * perTurn + proportional * perCatch) * t -
+    2 * constant * perCatch;
+  if (squared === 0 || slope(time.longestTurns) <= 0) return null;
+  return slope(1) >= 0 ? 1 : findRoot(slope, 1, time.longestTurns);
+}

@@ -1,0 +1,132 @@
+import { newestFill } from "../model/meters.ts";
+import { curveOf, type MeterModel } from "../model/model.ts";
+import { nextFillErrorLaw, settingOf } from "../model/rate-error.ts";
+import { breakEvens, firstToPay } from "./cost/break-even.ts";
+import { costCautions } from "./cost/cautions.ts";
+import { lossOf, lossUnknown } from "./cost/loss.ts";
+import { catchingCost, missingPrices } from "./cost/prices.ts";
+import type { Cost, CostOptions, CostPoint, Prices } from "./cost/result.ts";
+
+export type {
+  BreakEven,
+  Cost,
+  CostOptions,
+  CostPoint,
+  LossOfError,
+  MissingPrice,
+  Prices,
+} from "./cost/result.ts";
+
+const flatness = 0.05;
+
+/**
+ * What do 0, 1, 2, … catches of every fill cost, errors and minutes together, and how many cost least?
+ *
+ * Expected loss of the rate error e = μ + σ·t(ν) under the response given: linear, cost of a percent too heavy times
+ * E max(e, 0) plus cost of a percent too light times E max(−e, 0); quadratic, curvature times E e². For 0 catches the law
+ * is that of the next fill with the drive left at the assumed value; for m >= 1 it is centred, with the width of the
+ * next-catch curve. To this the minutes of the catches are added, spread over the area of a fill. Break-even area: cost
+ * of the catches ÷ (loss when skipping − loss with them), as a range from the χ² limits of the fill-to-fill spread.
+ *
+ * @param meter    one bin × product of a fitted model
+ * @param options  as resolved; prices in any one currency
+ * @returns        money per hectare, per season, hectares per fill
+ * Null when       a price is not given (caution prices-missing); fewer than three fills, for skipping (skip-not-priced);
+ *                 2 degrees of freedom or fewer with a quadratic response, whose mean loss is infinite then
+ *                 (quadratic-needs-more)
+ * @throws         OptionError when the assumed value does not exist
+ * Assumes         response as given; the quadratic one is about the economically best rate and holds the product already
+ * Source          Berger, Statistical Decision Theory (expected loss); Jensen & Pesek, SSSA Proceedings 26 (1962)
+ */
+export function cost(meter: MeterModel, options: CostOptions): Cost {
+  const { prices } = options;
+  const setting = settingOf(options.assumed, meter).nextKgPerTurn;
+  const catchesToday = newestFill(meter).totals.catches;
+  const points = pointsOf(meter, setting, options, catchesToday);
+  const breakEven = breakEvens(points, prices);
+  return {
+    kind: "cost",
+    bin: meter.bin,
+    product: meter.product,
+    options,
+    input: { fills: meter.across.fills, catchesToday },
+    setToKgPerTurn: setting,
+    missing: missingPrices(prices),
+    points,
+    cheapest: cheapestOf(points),
+    breakEvens: breakEven,
+    paysFrom: firstToPay(breakEven),
+    nextCatch: nextCatchOf(points, catchesToday, prices),
+    cautions: costCautions(meter, setting, options),
+  };
+}
+
+function pointsOf(
+  meter: MeterModel,
+  setting: number,
+  options: CostOptions,
+  catchesToday: number,
+): readonly CostPoint[] {
+  const { prices } = options;
+  const most = Math.max(options.mostCatches, catchesToday + 1);
+  const curve = curveOf(meter, options, { mostCatches: most });
+  return curve.points.map(({ catches, basis, relativeError, df }) => {
+    const law =
+      catches === 0
+        ? nextFillErrorLaw(meter.across, setting)
+        : relativeError === null || df === null
+          ? null
+          : { location: 0, scale: relativeError, df };
+    const loss = law === null ? lossUnknown : lossOf(law, prices);
+    const catchingPerHectare = perHectare(catchingCost(catches, prices), prices);
+    const total = added(loss.perHectare, catchingPerHectare);
+    return {
+      catches,
+      basis,
+      loss,
+      catchingPerHectare,
+      totalPerHectare: total,
+      totalPerSeason:
+        total === null || prices.areaHectares === null ? null : total * prices.areaHectares,
+    };
+  });
+}
+
+function perHectare(money: number | null, { areaPerFillHectares }: Prices): number | null {
+  if (money === 0) return 0;
+  return money === null || areaPerFillHectares === null ? null : money / areaPerFillHectares;
+}
+
+function added(a: number | null, b: number | null): number | null {
+  return a === null || b === null ? null : a + b;
+}
+
+function cheapestOf(points: readonly CostPoint[]): Cost["cheapest"] {
+  const priced = points.flatMap(({ catches, totalPerHectare, totalPerSeason }) =>
+    totalPerHectare === null ? [] : [{ catches, totalPerHectare, totalPerSeason }],
+  );
+  const least = Math.min(...priced.map(({ totalPerHectare }) => totalPerHectare));
+  const cheapest = priced.find(({ totalPerHectare }) => totalPerHectare === least);
+  const nearly = priced.find(({ totalPerHectare }) => totalPerHectare <= least * (1 + flatness));
+  if (cheapest === undefined || nearly === undefined) return null;
+  return {
+    ...cheapest,
+    nearlyAsCheap: nearly.catches,
+    comparedWithSkipping: priced[0]?.catches === 0,
+  };
+}
+
+function nextCatchOf(
+  points: readonly CostPoint[],
+  catchesToday: number,
+  prices: Prices,
+): Cost["nextCatch"] {
+  const lossAt = (catches: number) => points[catches]?.loss.perHectare ?? null;
+  const [now, then] = [lossAt(catchesToday), lossAt(catchesToday + 1)];
+  const [costNow, costThen] = [catchesToday, catchesToday + 1].map((n) => catchingCost(n, prices));
+  if (now === null || then === null || costNow == null || costThen == null) return null;
+  if (prices.areaPerFillHectares === null) return null;
+  const saves = (now - then) * prices.areaPerFillHectares;
+  const costs = costThen - costNow;
+  return { catches: catchesToday + 1, saves, costs, pays: saves > costs };
+}

@@ -1,0 +1,48 @@
+import type { MeterModel } from "../../model/model.ts";
+import { nextFillErrorLaw } from "../../model/rate-error.ts";
+import {
+  type Caution,
+  type CautionCode,
+  type CautionFacts,
+  caution,
+} from "../../results/caution.ts";
+import { missingPrices, productPerPercent } from "./prices.ts";
+import type { CostOptions } from "./result.ts";
+
+const fewestDf = 2;
+const comfortableFills = 5;
+
+/** Everything about the money that a person should know before relying on it. */
+export function costCautions(
+  meter: MeterModel,
+  setting: number,
+  { prices }: CostOptions,
+): readonly Caution[] {
+  const { across, bin, product } = meter;
+  const { fills, spread } = across;
+  const found: Caution[] = [];
+  const say = <C extends CautionCode>(code: C, facts: CautionFacts[C]) =>
+    found.push(caution(code, { bin, product }, facts));
+
+  const law = nextFillErrorLaw(across, setting);
+  const missing = missingPrices(prices);
+  if (missing.length > 0) say("prices-missing", { missing });
+  if (fills >= 2 && law === null) say("fills-agree-exactly", { fills });
+  else if (law === null || law.df < fewestDf) say("skip-not-priced", { fills, df: spread.df });
+  else if (spread.source === "borrowed")
+    say("spread-borrowed", { fills: spread.fills, df: spread.df });
+  else if (fills < comfortableFills) say("few-fills", { fills });
+  if (prices.response?.kind === "quadratic") {
+    say("quadratic-about-best-rate", {});
+    if (law?.df === fewestDf) say("quadratic-needs-more", { df: law.df });
+  }
+  if (prices.response?.kind === "linear") {
+    const heavy = prices.response.heavyCostPerHectarePerPercent;
+    const productCost = productPerPercent(prices);
+    if (productCost !== null && heavy < productCost)
+      say("heavy-cost-below-product", { heavyPerPercent: heavy, productPerPercent: productCost });
+  }
+  if (prices.minutesPerCatch !== null && prices.minutesToSetUp === null)
+    say("set-up-time-not-counted", {});
+  return found;
+}

@@ -1,0 +1,104 @@
+import type { MoneyResponse } from "../../data/setup.ts";
+import type { ModelOptions } from "../../model/model.ts";
+import type { CurveBasis } from "../../model/next-catch.ts";
+import type { AssumedValue } from "../../model/rate-error.ts";
+import type { Caution } from "../../results/caution.ts";
+
+/** What things cost, all in one currency; null: not given, and what needs it is left out by name. */
+export interface Prices {
+  readonly currency: string | null;
+  /** What a rate error costs a hectare; whatever it costs, product included. */
+  readonly response: MoneyResponse | null;
+  /** For the value of product wasted alone. */
+  readonly pricePerKg: number | null;
+  readonly targetKgPerHectare: number | null;
+  readonly valueOfHour: number | null;
+  readonly minutesPerCatch: number | null;
+  /** Before the first catch of a fill; null counts as none (caution set-up-time-not-counted). */
+  readonly minutesToSetUp: number | null;
+  /** Drilled with this product in a season. */
+  readonly areaHectares: number | null;
+  /** Drilled with one fill. */
+  readonly areaPerFillHectares: number | null;
+}
+
+export interface CostOptions extends ModelOptions {
+  /** What the drive is left at when no catch is made. */
+  readonly assumed: AssumedValue;
+  readonly prices: Prices;
+  /** Catches of a fill up to which costs are worked out. */
+  readonly mostCatches: number;
+}
+
+/** What so many catches of every fill cost, errors and time together. */
+export interface CostPoint {
+  /** Catches of each fill; 0: skipped. */
+  readonly catches: number;
+  readonly basis: CurveBasis;
+  /** Expected cost of the rate error, money/ha. */
+  readonly loss: LossOfError;
+  /** Time for the catches, money/ha. */
+  readonly catchingPerHectare: number | null;
+  readonly totalPerHectare: number | null;
+  readonly totalPerSeason: number | null;
+}
+
+/** Money for one bin and product. */
+export interface Cost {
+  readonly kind: "cost";
+  readonly bin: string;
+  readonly product: string;
+  readonly options: CostOptions;
+  readonly input: { readonly fills: number; readonly catchesToday: number };
+  /** What the drive is left at, kg/turn. */
+  readonly setToKgPerTurn: number;
+  readonly missing: readonly MissingPrice[];
+  readonly points: readonly CostPoint[];
+  /** The number of catches with the least total; null: no total is known. */
+  readonly cheapest: {
+    readonly catches: number;
+    readonly totalPerHectare: number;
+    readonly totalPerSeason: number | null;
+    /** Fewest catches whose total is within 5 % of the least: the minimum is flat. */
+    readonly nearlyAsCheap: number;
+    /** False: what skipping costs is not known, so the least is among catching only. */
+    readonly comparedWithSkipping: boolean;
+  } | null;
+  /** For each number of catches the area a fill must cover for them to pay. */
+  readonly breakEvens: readonly BreakEven[];
+  /** The smallest of these areas; null: catching does not pay at any area, or it cannot be said. */
+  readonly paysFrom: BreakEven | null;
+  /** One catch more of the fill in the bin: what it saves on this fill's area and what its time costs. */
+  readonly nextCatch: {
+    readonly catches: number;
+    readonly saves: number;
+    readonly costs: number;
+    readonly pays: boolean;
+  } | null;
+  readonly cautions: readonly Caution[];
+}
+
+/** Expected cost of a rate error, money/ha. */
+export interface LossOfError {
+  readonly perHectare: number | null;
+  /** The same with the spread at its lower and upper χ² limit, each with 90 % confidence, taken as known. */
+  readonly lowerPerHectare: number | null;
+  readonly upperPerHectare: number | null;
+  /** Value of the product put out beyond the target; for its own sake, since the response holds it already. */
+  readonly productWastedPerHectare: number | null;
+}
+
+/** The area a fill must cover for so many catches of it to pay. */
+export interface BreakEven {
+  readonly catches: number;
+  /** ha; null: they do not pay at any area, or it cannot be said. */
+  readonly hectares: number | null;
+  /** By the upper 90 % limit of the spread. */
+  readonly lowerHectares: number | null;
+  /** By the lower 90 % limit; null: at that spread they do not pay at any area. */
+  readonly upperHectares: number | null;
+  readonly verdict: "pays above" | "does not pay" | "unknown";
+}
+
+/** A figure that is not given, by the name of its option. */
+export type MissingPrice = Exclude<keyof Prices, "currency" | "minutesToSetUp">;

@@ -1,0 +1,17 @@
+const isoParts =
+  /^(\d{4})-(\d\d)-(\d\d)(?:T(\d\d):(\d\d)(?::(\d\d))?(?:[.,]\d+)?(?:Z|([+-])(\d\d):?(\d\d)?)?)?$/;
+
+/**
+ * An ISO 8601 date as milliseconds, for ordering. A date without an offset counts as UTC, because the offset of the
+ * computer that reads the file would make the order depend on where it is read.
+ *
+ * @returns null without a date, or for text that is none
+ */
+export function instantOf(takenAt: string | null): number | null {
+  const parts = takenAt === null ? null : isoParts.exec(takenAt);
+  if (parts === null) return null;
+  const part = (i: number) => Number(parts[i] ?? 0);
+  const local = Date.UTC(part(1), part(2) - 1, part(3), part(4), part(5), part(6));
+  const offsetMinutes = (parts[7] === "-" ? -1 : 1) * (60 * part(8) + part(9));
+  return local - 60_000 * offsetMinutes;
+}

@@ -1,0 +1,44 @@
+import type { Catch } from "../../data/types.ts";
+import { chooseScatter, pooledScatter } from "../../model/catch-scatter.ts";
+import { estimateFill } from "../../model/fill-estimate.ts";
+import type { Fill } from "../../model/meters.ts";
+import type { MeterModel, ModelOptions } from "../../model/model.ts";
+import { deliveryOf, totalsOf } from "../../model/totals.ts";
+import type { Estimate } from "../../results/estimate.ts";
+import type { Influence } from "../outliers.ts";
+
+/** Delivery of a fill as the model has it. */
+export function deliveryNow(
+  meter: MeterModel,
+  fill: Fill,
+  { scaleDivisionKg, level }: ModelOptions,
+): Estimate<"kg/turn"> {
+  return estimateFill(fill, chooseScatter(fill, meter.scatter), scaleDivisionKg, level).estimate;
+}
+
+/** Delivery of a fill had it these catches only; the scatter of all fills is pooled anew. */
+export function deliveryWith(
+  meter: MeterModel,
+  fill: Fill,
+  catches: readonly Catch[],
+  { scaleDivisionKg, level }: ModelOptions,
+): Estimate<"kg/turn"> {
+  const totals = totalsOf(catches);
+  const changed = { ...fill, catches, totals, delivery: deliveryOf(totals) };
+  const scatter = pooledScatter(meter.fills.map((one) => (one === fill ? changed : one)));
+  return estimateFill(changed, chooseScatter(changed, scatter), scaleDivisionKg, level).estimate;
+}
+
+/** What leaving some catches out would do; null when none would remain. */
+export function influenceOf(
+  meter: MeterModel,
+  fill: Fill,
+  gone: ReadonlySet<Catch>,
+  options: ModelOptions,
+): Influence | null {
+  const stay = fill.catches.filter((row) => !gone.has(row));
+  if (stay.length === 0) return null;
+  const now = deliveryNow(meter, fill, options);
+  const without = deliveryWith(meter, fill, stay, options);
+  return { now, without, relativeChange: without.value / now.value - 1 };
+}

@@ -1,0 +1,74 @@
+import type { Catch, MassUnit } from "../../data/types.ts";
+import type { MeterModel } from "../../model/model.ts";
+import type { CatchJudgement, DisagreeingPair, OutlierOptions, Suspect } from "../outliers.ts";
+import { explanationsOf } from "./explanations.ts";
+import { soundLine } from "./judge-catch.ts";
+import type { FillFinding, JudgingRule } from "./judge-fill.ts";
+import type { CatchInDoubt } from "./mishap-laws.ts";
+import { influenceOf } from "./refit.ts";
+import { judgedPoint } from "./screened-history.ts";
+
+/** A fill's finding with the judgement of each of its catches. */
+export interface JudgedFill {
+  readonly finding: FillFinding;
+  readonly judgements: readonly { readonly row: Catch; readonly judgement: CatchJudgement }[];
+}
+
+/** The catches of one fill that stand out, with what they do and what may have happened. */
+export function suspectsOf(
+  meter: MeterModel,
+  { finding, judgements }: JudgedFill,
+  options: OutlierOptions,
+  rule: JudgingRule,
+): readonly Suspect[] {
+  if (finding.isPair) return [];
+  return judgements
+    .filter(({ judgement }) => judgement.family !== null)
+    .flatMap(({ row, judgement }) => {
+      const influence = influenceOf(meter, finding.fill, new Set([row]), options);
+      const doubt = doubtOf(row, meter, finding, options.massUnit, rule);
+      return influence === null
+        ? []
+        : [{ ...judgement, influence, explanations: explanationsOf(doubt) }];
+    });
+}
+
+/** The two catches of a fill of two, when they differ too much. */
+export function pairOf({ finding, judgements }: JudgedFill): DisagreeingPair | null {
+  const [first, second] = judgements;
+  if (!finding.isPair || !first || !second) return null;
+  const { statistic, inFill, inLog, family } = first.judgement;
+  if (family === null || statistic === null || inFill === null || inLog === null) return null;
+  const [a, b] = [first.row, second.row];
+  return {
+    fill: finding.fill.fill,
+    catches: [a.catch, b.catch],
+    relativeDifference: Math.abs(a.netKg / a.turns - b.netKg / b.turns) / finding.fill.delivery,
+    statistic: Math.abs(statistic),
+    inFill,
+    inLog,
+    family,
+  };
+}
+
+function doubtOf(
+  row: Catch,
+  meter: MeterModel,
+  finding: FillFinding,
+  massUnit: MassUnit,
+  rule: JudgingRule,
+): CatchInDoubt {
+  const ofFill = [...finding.fill.catches, ...finding.fill.leftOut];
+  const before = ofFill.filter((other) => other.catch < row.catch);
+  const [previous] = before.sort((a, b) => b.catch - a.catch);
+  return {
+    row,
+    line: soundLine(row, finding, rule),
+    readingVariance: judgedPoint(row, rule.divisionKg).knownVariance,
+    previous: previous ?? null,
+    fellows: meter.fills
+      .flatMap(({ catches, leftOut }) => [...catches, ...leftOut])
+      .filter((other) => other !== row),
+    massUnit,
+  };
+}

@@ -1,0 +1,139 @@
+import type { ModelOptions } from "../../model/model.ts";
+import type { Caution } from "../../results/caution.ts";
+import type { Estimate } from "../../results/estimate.ts";
+import type { ComparisonMethod } from "../../statistics/comparison-layout.ts";
+import type { SpreadLaw } from "../../statistics/contrasts.ts";
+import type { ComparisonVerdict } from "../../statistics/mean-comparison.ts";
+import type { RatioSet } from "../../statistics/ratio-interval.ts";
+import type { MeansTest } from "../../statistics/welch.ts";
+
+export interface ProductComparisonOptions extends ModelOptions {
+  /** Product that every other one is compared with; null: all pairs. */
+  readonly reference: string | null;
+  /** Whether fills of every product spread alike (a claim of the person's, never found by a test) or each its own way. */
+  readonly spread: SpreadLaw;
+  /** "log" compares ratios of geometric means: for spreads that grow with the delivery. */
+  readonly scale: "as measured" | "log";
+  /** What fills of different products share: "bin", "date", or a column of the file, such as "day"; null: nothing. */
+  readonly blocks: string | null;
+  /** Products count as equivalent when their ratio is within 1/(1 + margin) … 1 + margin; a fraction; null: not asked. */
+  readonly equivalenceMargin: number | null;
+}
+
+/** One fill as a point of the comparison. */
+export interface ProductPoint {
+  readonly bin: string;
+  readonly fill: number;
+  readonly takenAt: string | null;
+  readonly block: string | null;
+  readonly catches: number;
+  readonly delivery: number;
+}
+
+/** What the fills of one product say by themselves. */
+export interface ProductEstimate {
+  readonly product: string;
+  readonly bins: readonly string[];
+  readonly fills: number;
+  readonly catches: number;
+  /** Mean over fills (geometric on the log scale), t on fills − 1; not adjusted for the comparison. */
+  readonly estimate: Estimate<"kg/turn">;
+  /** Relative fill-to-fill spread, shown and not tested: with few fills even a doubled spread is rarely found. */
+  readonly spread: Estimate<"fraction"> | null;
+  readonly points: readonly ProductPoint[];
+}
+
+/** Two products compared, together with the other pairs of the trial. */
+export interface ProductContrast {
+  readonly first: string;
+  readonly second: string;
+  /** Fills, or shared blocks, behind each of the two. */
+  readonly n: readonly [first: number, second: number];
+  /** First minus second; simultaneous interval about "difference". Null on the log scale, where ratios are compared. */
+  readonly difference: Estimate<"kg/turn"> | null;
+  /** First over second, with the simultaneous set of ratios that the fills cannot rule out. */
+  readonly ratio: {
+    readonly value: number;
+    readonly unit: "ratio";
+    readonly level: number;
+    readonly set: RatioSet | null;
+  };
+  readonly statistic: number | null;
+  readonly df: number | null;
+  readonly unadjustedPValue: number | null;
+  /** Adjusted for all pairs of the comparison. */
+  readonly pValue: number | null;
+  readonly differenceFound: boolean;
+  /** Null without a margin. */
+  readonly equivalence: Equivalence | null;
+  readonly verdict: ComparisonVerdict;
+}
+
+/** Two one-sided tests of the ratio against limits given beforehand. */
+export interface Equivalence {
+  readonly lowerLimit: number;
+  readonly upperLimit: number;
+  readonly pValue: number;
+  /** Adjusted by Holm for all pairs of the comparison. */
+  readonly adjustedPValue: number;
+}
+
+/** Catch scatter of one product: how much catches of one fill differ. */
+export interface ProductScatter {
+  readonly product: string;
+  /** Coefficient of variation of a catch of the turns named in the result; interval about "catch scatter". */
+  readonly variation: Estimate<"fraction"> | null;
+  /** Fills with two or more catches. */
+  readonly fills: number;
+  /** Fills that can enter the comparison of products: three or more catches that do not agree exactly. */
+  readonly comparableFills: number;
+  /** Fills set aside because their catches agree exactly: the scale hid their scatter. */
+  readonly withoutScatter: number;
+}
+
+/** How many times the catch scatter of one product is that of another. */
+export interface ScatterContrast {
+  readonly first: string;
+  readonly second: string;
+  readonly method:
+    | "ln s² of fills, Welch's t"
+    | "ln s² of fills, pooled t"
+    | "Brown–Forsythe"
+    | "none";
+  /** Ratio of standard deviations relative to the delivery; null by a test that gives none. */
+  readonly ratio: Estimate<"ratio"> | null;
+  readonly unadjustedPValue: number | null;
+  /** Adjusted by Holm for all pairs. */
+  readonly pValue: number | null;
+  readonly differenceFound: boolean;
+}
+
+export interface ScatterComparison {
+  /** Turns of the catch that the coefficients of variation are for: the median of all catches. */
+  readonly turns: number;
+  readonly products: readonly ProductScatter[];
+  readonly contrasts: readonly ScatterContrast[];
+}
+
+/** How products differ in delivery per turn and in catch scatter. */
+export interface ProductComparison {
+  readonly kind: "product-comparison";
+  readonly options: ProductComparisonOptions;
+  readonly input: {
+    readonly products: number;
+    readonly bins: readonly string[];
+    readonly fills: number;
+    readonly catches: number;
+    /** Blocks found, and those in which every compared product was filled; null without blocks. */
+    readonly blocks: { readonly count: number; readonly complete: number } | null;
+  };
+  readonly products: readonly ProductEstimate[];
+  /** Null when fewer than two products have two fills. */
+  readonly method: ComparisonMethod | null;
+  /** F test that no product differs at all. */
+  readonly overall: MeansTest | null;
+  /** Pairs of products with two or more fills. */
+  readonly contrasts: readonly ProductContrast[];
+  readonly scatter: ScatterComparison;
+  readonly cautions: readonly Caution[];
+}

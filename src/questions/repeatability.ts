@@ -1,0 +1,206 @@
+import { median } from "simple-statistics";
+import { chooseScatter, pooledScatter } from "../model/catch-scatter.ts";
+import { estimateFill } from "../model/fill-estimate.ts";
+import { type Fill, newestFill } from "../model/meters.ts";
+import type { MeterModel, ModelOptions } from "../model/model.ts";
+import { studentTQuantile } from "../numeric/distributions/student-t.ts";
+import { type Caution, caution } from "../results/caution.ts";
+import {
+  type AdviceReason,
+  adviceFor,
+  type CatchingAdvice,
+  type CatchingState,
+  type Remedies,
+  remediesFor,
+} from "./repeatability/advice.ts";
+import {
+  compareScatter,
+  type Practice,
+  practiceOf,
+  type RelativeScatter,
+  relativeScatter,
+  type ScatterComparison,
+} from "./repeatability/scatter.ts";
+
+/** How repeatable are this person's catches, and what would help most? */
+export interface Repeatability {
+  readonly kind: "repeatability";
+  readonly bin: string;
+  readonly product: string;
+  readonly fill: number;
+  readonly takenAt: string | null;
+  readonly options: ModelOptions;
+  readonly input: {
+    readonly catches: number;
+    /** Of a typical catch of this fill. */
+    readonly turns: number;
+    readonly earlierFills: number;
+  };
+  /** Null with one catch, or when catches agree exactly. */
+  readonly today: RelativeScatter | null;
+  /** Null without earlier fills of two or more catches. */
+  readonly earlier: RelativeScatter | null;
+  readonly comparison: ScatterComparison | null;
+  readonly practice: Practice;
+  /**
+   * Two good catches of typical turns differ by more than this only in 1 − level of cases (repeatability limit), as a
+   * fraction of their mass; null while the scatter is unknown.
+   */
+  readonly twoCatchesWithin: number | null;
+  readonly scale: {
+    readonly divisionKg: number | null;
+    /** Standard deviation of reading gross and tare, d/√6, as a fraction of a typical catch; null without a division. */
+    readonly relativeError: number | null;
+    /** Part of the variance of a single catch that reading gross and tare makes up. */
+    readonly shareOfCatch: number | null;
+    /** The same of this fill's delivery, where reading errors do not average out. */
+    readonly shareOfFill: number | null;
+  };
+  /** Half-width of the interval for this fill's delivery, relative; null: unknown. */
+  readonly halfWidth: number | null;
+  readonly remedies: Remedies;
+  readonly advice: CatchingAdvice;
+  readonly reason: AdviceReason;
+  /** Scatter of every fill by its own catches, for the chart; fills with one catch have none. */
+  readonly fills: readonly {
+    readonly fill: number;
+    readonly takenAt: string | null;
+    readonly catches: number;
+    readonly scatter: RelativeScatter | null;
+  }[];
+  readonly cautions: readonly Caution[];
+}
+
+/**
+ * How repeatable are the catches of this fill: as usual, and what would help most?
+ *
+ * Catch scatter of the fill against that of earlier fills by the two-sided F test. What reading the scale makes up is
+ * d²/6 (gross and tare, each rounded to the division d) over the variance of a catch. The advice compares what is needed
+ * for the tolerance by more catches, longer catches or a finer scale alone, each from
+ * t·√(s²/(n·t) + d²/(6·t²)) ≤ tolerance.
+ *
+ * @param meter    one bin × product of a fitted model
+ * @param options  level, tolerance and the scale's division (kg, null: unknown)
+ * @param fill     which fill; default the newest
+ * @returns        scatters as fractions of the mass of a typical catch of this fill
+ * Null when       one catch, exact agreement, or no earlier scatter (caution no-scatter-to-compare)
+ * Assumes         scatter variance in proportion to turns, normal errors; one bad catch makes the F test say "more than
+ *                 usual", so look at outlying catches first
+ * Source          ISO 5725-6 (repeatability limit); GUM (JCGM 100:2008) F.2.2; NIST/SEMATECH e-Handbook 1.3.5.9
+ */
+export function repeatability(
+  meter: MeterModel,
+  options: ModelOptions,
+  fill: Fill = newestFill(meter),
+): Repeatability {
+  const { level } = options;
+  const turns = median(fill.catches.map((row) => row.turns));
+  const earlierFills = meter.fills.slice(0, meter.fills.indexOf(fill));
+  const [own, before] = [[fill], earlierFills].map((fills) =>
+    relativeScatter(pooledScatter(fills), turns, fill.delivery, level),
+  );
+  const comparison = compareScatter(own ?? null, before ?? null, level);
+  const state = stateOf(fill, meter, turns, options);
+  const { estimate, variance } = estimateFill(
+    fill,
+    chooseScatter(fill, meter.scatter),
+    options.scaleDivisionKg,
+    level,
+  );
+  const upper = estimate.interval?.upper ?? null;
+  const halfWidth = upper === null ? null : upper / estimate.value - 1;
+  const shareOfFill =
+    variance.total === null || variance.total === 0 || variance.division === null
+      ? null
+      : variance.division / variance.total;
+  const remedies = remediesFor(state);
+  return {
+    kind: "repeatability",
+    bin: fill.bin,
+    product: fill.product,
+    fill: fill.fill,
+    takenAt: fill.takenAt,
+    options,
+    input: { catches: fill.totals.catches, turns, earlierFills: earlierFills.length },
+    today: own ?? null,
+    earlier: before ?? null,
+    comparison,
+    practice: practiceOf(comparison, level),
+    twoCatchesWithin: twoCatchesWithin(state),
+    scale: {
+      divisionKg: state.divisionKg > 0 ? state.divisionKg : null,
+      relativeError: readingError(state),
+      shareOfCatch: shareOfCatch(state),
+      shareOfFill,
+    },
+    halfWidth,
+    remedies,
+    ...adviceFor(state, remedies, halfWidth, shareOfFill),
+    fills: meter.fills.map((one) => ({
+      fill: one.fill,
+      takenAt: one.takenAt,
+      catches: one.totals.catches,
+      scatter: relativeScatter(pooledScatter([one]), turns, one.delivery, level),
+    })),
+    cautions: cautionsOf(fill, comparison, before ?? null, level),
+  };
+}
+
+function stateOf(
+  fill: Fill,
+  meter: MeterModel,
+  turns: number,
+  { level, tolerance, scaleDivisionKg }: ModelOptions,
+): CatchingState {
+  const { variance, df, source } = chooseScatter(fill, meter.scatter);
+  const divisions = fill.catches.map((row) => row.divisionKg ?? scaleDivisionKg ?? 0);
+  return {
+    catches: fill.totals.catches,
+    turns,
+    delivery: fill.delivery,
+    scatter: variance === null ? null : { variance, df, own: source === "own" },
+    divisionKg: Math.max(...divisions),
+    level,
+    tolerance,
+  };
+}
+
+function twoCatchesWithin({ scatter, turns, delivery, level }: CatchingState): number | null {
+  if (scatter === null || scatter.variance === 0) return null;
+  const ofDifference = Math.sqrt((2 * scatter.variance) / turns) / delivery;
+  return studentTQuantile((1 + level) / 2, scatter.df) * ofDifference;
+}
+
+function readingError({ divisionKg, turns, delivery }: CatchingState): number | null {
+  return divisionKg > 0 ? divisionKg / Math.sqrt(6) / (delivery * turns) : null;
+}
+
+/** Readings are rounded already when their scatter is seen, so the share cannot exceed all of it. */
+function shareOfCatch({ scatter, turns, divisionKg }: CatchingState): number | null {
+  if (scatter === null || divisionKg === 0) return null;
+  const ofReading = divisionKg ** 2 / 6;
+  return Math.min(1, ofReading / Math.max(scatter.variance * turns, ofReading));
+}
+
+function cautionsOf(
+  fill: Fill,
+  comparison: ScatterComparison | null,
+  earlier: RelativeScatter | null,
+  level: number,
+): readonly Caution[] {
+  const where = { bin: fill.bin, product: fill.product, fill: fill.fill };
+  if (comparison === null)
+    return [
+      caution("no-scatter-to-compare", where, {
+        catches: fill.totals.catches,
+        earlierDf: earlier?.df ?? 0,
+      }),
+    ];
+  if (practiceOf(comparison, level) !== "more than usual") return [];
+  return [
+    caution("scatter-unusual", where, {
+      ratio: comparison.ratio.value,
+      pValue: comparison.pValue,
+    }),
+  ];
+}

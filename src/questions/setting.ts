@@ -1,0 +1,113 @@
+import type { Span } from "../data/setup.ts";
+import { hectaresPerWheelTurn } from "../model/drive.ts";
+import type { Meter } from "../model/meters.ts";
+import { type Derived, derived, derivedEstimate, perDelivery } from "../model/worked-out.ts";
+import { meterSpeed } from "../units/rates.ts";
+import type { Delivery } from "./delivery/result.ts";
+import { settingCautions } from "./setting/cautions.ts";
+import { missingForSetting } from "./setting/missing.ts";
+import { nearestSteps, rateNow, ratesAround, ratesOfSteps } from "./setting/rates.ts";
+import { reachOf } from "./setting/reach.ts";
+import type { DriveSetting, MeterSpeedNeeded, SettingOptions } from "./setting/result.ts";
+import { targetRateOf } from "./setting/target.ts";
+
+export type {
+  DriveSetting,
+  MeterSpeedNeeded,
+  MissingForSetting,
+  NearestSteps,
+  RateAtSetting,
+  Reach,
+  SetNow,
+  SettingOptions,
+} from "./setting/result.ts";
+
+/**
+ * What must the drive be set to for the target rate, and what does each setting put out?
+ *
+ * With delivery per turn k, rate R (kg/ha), width W (m), travel per wheel turn in work c = free travel ÷ (1 − skid) (m)
+ * and speed v (km/h): turns per hectare T = R/k, drive ratio i = R·W·c/(10000·k), meter speed n = R·W·v/(600·k). Their
+ * intervals are Fieller's; where the delivery alone is uncertain they are its t interval turned upside down, and exact.
+ * The rate of a setting is k·T: the t interval scaled, or GUM propagation where width, travel or skid are uncertain too.
+ *
+ * @param meter    the meter whose fill was answered; its catches say at which meter speeds the delivery was found
+ * @param delivery answer about the fill
+ * @param options  as resolved; null switches off what needs it and is named in `missing`
+ * @returns        turns/ha, ratio, turns/min and kg/ha, intervals about "setting" and "rate"; rate errors are fractions of
+ *                 the target taken as a figure, so doubts about seed move the setting and not the errors
+ * Null when       a figure is not given (caution setting-needs); intervals where the delivery has none
+ * Assumes         the delivery holds at the meter speed of the setting (caution setting-outside-caught-speeds), and in the
+ *                 moving field as in the catch: that is what a field check is for
+ * Source          Fieller 1954, Journal of the Royal Statistical Society B 16, 175–185; JCGM 100:2008 (GUM)
+ */
+export function setting(
+  meter: Meter,
+  { bin, product, fill, estimate }: Delivery,
+  options: SettingOptions,
+): DriveSetting {
+  const { level } = options;
+  const found = targetRateOf(options);
+  const target = found.rate;
+  const basis = { delivery: estimate, options, targetKgPerHa: target?.value ?? null };
+  const turnsPerHectare = target === null ? null : perDelivery(target, estimate, "turns/ha", level);
+  const ratio = ratioNeeded(target, estimate, options);
+  const steps = ratesOfSteps(basis);
+  const result = {
+    kind: "setting",
+    bin,
+    product,
+    fill,
+    options,
+    delivery: estimate,
+    target: target === null ? null : derivedEstimate(target, "kg/ha", level, "rate"),
+    turnsPerHectare,
+    ratio,
+    meterSpeeds: meterSpeedsNeeded(target, estimate, options),
+    reach: reachOf(basis, steps, turnsPerHectare),
+    steps,
+    nearest: nearestSteps(steps, ratio?.value ?? null),
+    around: ratesAround({ ratio, turnsPerHectare }, basis),
+    now: rateNow(basis),
+    caughtTurnsPerMin: speedsCaught(meter, fill),
+    missing: missingForSetting(options, found.missing),
+  } as const;
+  return { ...result, cautions: settingCautions(result) };
+}
+
+function ratioNeeded(
+  target: Derived | null,
+  delivery: Delivery["estimate"],
+  options: SettingOptions,
+): DriveSetting["ratio"] {
+  const hectares = hectaresPerWheelTurn(options);
+  if (target === null || hectares === null || options.drive?.kind === "motor") return null;
+  const massPerWheelTurn = derived(([rate = 0, area = 0]) => rate * area, [target, hectares]);
+  return perDelivery(massPerWheelTurn, delivery, "ratio", options.level);
+}
+
+function meterSpeedsNeeded(
+  target: Derived | null,
+  delivery: Delivery["estimate"],
+  { workingWidthM, speedKmPerH, level }: SettingOptions,
+): readonly MeterSpeedNeeded[] {
+  if (target === null || workingWidthM === null || speedKmPerH === null) return [];
+  const speeds = [...new Set([speedKmPerH.from, speedKmPerH.to])];
+  return speeds.map((speed) => {
+    // Mass a minute: the meter speed of a meter that delivers 1 kg a turn.
+    const massPerMinute = derived(
+      ([rate = 0, width = 0]) => meterSpeed(rate, width, speed),
+      [target, workingWidthM],
+    );
+    return {
+      speedKmPerH: speed,
+      turnsPerMin: perDelivery(massPerMinute, delivery, "turns/min", level),
+    };
+  });
+}
+
+function speedsCaught(meter: Meter, fill: number): Span | null {
+  const speeds = meter.fills
+    .filter((one) => one.fill === fill)
+    .flatMap(({ catches }) => catches.flatMap(({ meterRpm }) => meterRpm ?? []));
+  return speeds.length === 0 ? null : { from: Math.min(...speeds), to: Math.max(...speeds) };
+}

@@ -1,0 +1,79 @@
+import {
+  type Caution,
+  type CautionCode,
+  type CautionFacts,
+  caution,
+} from "../../results/caution.ts";
+import type { DriveSetting } from "./result.ts";
+
+/** The answer before anything is said about it. */
+export type Uncautioned = Omit<DriveSetting, "cautions">;
+
+type Say = <C extends CautionCode>(code: C, facts: CautionFacts[C]) => Caution;
+
+/**
+ * A meter's delivery is taken to hold this much beyond the speeds it was caught at. Chosen by us: nobody publishes such a
+ * figure, and without any slack a range of working speeds always lies partly outside the one speed of a catch.
+ */
+const slack = 1.25;
+
+/** Everything about a setting that a person should know before turning to the drive. */
+export function settingCautions(result: Uncautioned): readonly Caution[] {
+  const { bin, product, fill } = result;
+  const say: Say = (code, facts) => caution(code, { bin, product, fill }, facts);
+  return [
+    ...(result.missing.length > 0 ? [say("setting-needs", { missing: result.missing })] : []),
+    ...aboutDelivery(result, say),
+    ...aboutDrive(result, say),
+    ...aboutMeterSpeed(result, say),
+  ];
+}
+
+function aboutDelivery({ turnsPerHectare, options }: Uncautioned, say: Say): Caution[] {
+  const interval = turnsPerHectare?.interval ?? null;
+  return interval !== null && interval.upper === null
+    ? [say("delivery-not-told-from-zero", { level: options.level })]
+    : [];
+}
+
+function aboutDrive(result: Uncautioned, say: Say): Caution[] {
+  const { options, target, reach, steps, nearest, now } = result;
+  const found: Caution[] = [];
+  if (options.drive?.kind === "ground-wheel" && options.skid === null && result.ratio !== null)
+    found.push(say("skid-not-given", {}));
+  const rates = reach?.rates ?? null;
+  if (
+    target !== null &&
+    rates !== null &&
+    (target.value < rates.lower || target.value > rates.upper)
+  )
+    found.push(
+      say("target-out-of-reach", {
+        targetKgPerHa: target.value,
+        lowestKgPerHa: rates.lower,
+        highestKgPerHa: rates.upper,
+      }),
+    );
+  const best = nearest === null ? null : (steps[nearest.nearest]?.rateError ?? null);
+  if (best !== null && Math.abs(best.value) > options.tolerance)
+    found.push(
+      say("no-step-within-tolerance", { rateError: best.value, tolerance: options.tolerance }),
+    );
+  if (now?.rateError != null && Math.abs(now.rateError.value) > options.tolerance)
+    found.push(
+      say("drive-set-off", { rateError: now.rateError.value, tolerance: options.tolerance }),
+    );
+  return found;
+}
+
+function aboutMeterSpeed({ meterSpeeds, caughtTurnsPerMin }: Uncautioned, say: Say): Caution[] {
+  const needed = meterSpeeds.map(({ turnsPerMin }) => turnsPerMin.value);
+  if (needed.length === 0) return [];
+  const [lower, upper] = [Math.min(...needed), Math.max(...needed)];
+  if (caughtTurnsPerMin === null) return [say("meter-speed-not-recorded", { lower, upper })];
+  const { from, to } = caughtTurnsPerMin;
+  if (lower >= from / slack && upper <= to * slack) return [];
+  return [
+    say("setting-outside-caught-speeds", { lower, upper, caughtLower: from, caughtUpper: to }),
+  ];
+}

@@ -1,0 +1,18 @@
+import type { MissingForSetting, SettingOptions } from "./result.ts";
+
+/** What is not given and would say more, in the order a person would look for it. */
+export function missingForSetting(
+  options: SettingOptions,
+  ofTarget: readonly MissingForSetting[],
+): readonly MissingForSetting[] {
+  const { drive, workingWidthM, wheelTravelM, speedKmPerH } = options;
+  const isMotor = drive?.kind === "motor";
+  return [
+    ...ofTarget,
+    ...(drive === null ? (["drive"] as const) : []),
+    ...(workingWidthM === null ? (["working width"] as const) : []),
+    ...(drive?.kind === "ground-wheel" && wheelTravelM === null ? (["wheel travel"] as const) : []),
+    ...(isMotor && speedKmPerH === null ? (["working speed"] as const) : []),
+    ...(isMotor && drive.meterSpeedTurnsPerMin === null ? (["meter speeds"] as const) : []),
+  ];
+}

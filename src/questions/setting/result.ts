@@ -1,0 +1,103 @@
+import type { SeedSetup, Span, TargetRate } from "../../data/setup.ts";
+import type { DriveGeometry, TurnsSet } from "../../model/drive.ts";
+import type { ModelOptions } from "../../model/model.ts";
+import type { WorkedOut } from "../../model/worked-out.ts";
+import type { Caution } from "../../results/caution.ts";
+import type { Estimate } from "../../results/estimate.ts";
+
+export interface SettingOptions extends ModelOptions, DriveGeometry {
+  /** Rate wanted; null: not given. */
+  readonly target: TargetRate | null;
+  /** Turns a target of seeds or plants into mass. */
+  readonly seed: SeedSetup | null;
+  /** Range of working speed. */
+  readonly speedKmPerH: Span | null;
+}
+
+/** A figure the setting needs that is not given. */
+export type MissingForSetting =
+  | "target rate"
+  | "thousand-kernel mass"
+  | "germination"
+  | "emergence"
+  | "working width"
+  | "drive"
+  | "wheel travel"
+  | "working speed"
+  | "meter speeds";
+
+/** Meter speed that the target needs at one working speed. */
+export interface MeterSpeedNeeded {
+  readonly speedKmPerH: number;
+  readonly turnsPerMin: WorkedOut<"turns/min">;
+}
+
+/** What the drive can do, worked out with the delivery's value. */
+export interface Reach {
+  /** Rates in kg/ha that can be drilled, a motor's at every working speed; null: nothing given limits them. */
+  readonly rates: {
+    readonly lower: number;
+    readonly upper: number;
+    /** True: `lower` is above `upper`, so no rate can be held at every working speed. */
+    readonly empty: boolean;
+  } | null;
+  /** Speeds over ground at which a motor can keep up the target; null for a ground wheel, or without a target. */
+  readonly speedsKmPerH: { readonly lower: number; readonly upper: number } | null;
+}
+
+/** What one setting of the drive puts out. */
+export interface RateAtSetting {
+  /** Name of the step; null: it has none. */
+  readonly name: string | null;
+  readonly setting: number;
+  readonly rate: WorkedOut<"kg/ha">;
+  /** Against the target as a figure; null without one. */
+  readonly rateError: Estimate<"fraction"> | null;
+}
+
+/** Where the drive stands now. */
+export interface SetNow extends TurnsSet {
+  readonly rate: WorkedOut<"kg/ha">;
+  /** About "rate error today"; null without a target. */
+  readonly rateError: Estimate<"fraction"> | null;
+}
+
+/** Steps beside the ratio needed, as places in `steps`; null: there is none on that side. */
+export interface NearestSteps {
+  readonly nearest: number;
+  readonly below: number | null;
+  readonly above: number | null;
+}
+
+/** What to set the drive to for the target rate, for one fill. */
+export interface DriveSetting {
+  readonly kind: "setting";
+  readonly bin: string;
+  readonly product: string;
+  readonly fill: number;
+  readonly options: SettingOptions;
+  /** Delivery per turn it rests on. */
+  readonly delivery: Estimate<"kg/turn">;
+  /** Rate wanted; with an interval where it comes from seed figures that have an uncertainty. */
+  readonly target: WorkedOut<"kg/ha"> | null;
+  /** Meter turns per hectare needed; interval about "setting". */
+  readonly turnsPerHectare: WorkedOut<"turns/ha"> | null;
+  /** Meter turns per wheel turn needed; null for a motor. */
+  readonly ratio: WorkedOut<"ratio"> | null;
+  /** At the lowest and the highest working speed; one entry where they are equal, none where not known. */
+  readonly meterSpeeds: readonly MeterSpeedNeeded[];
+  readonly reach: Reach | null;
+  /** In the order given; empty where no steps are listed. Settings are ratios. */
+  readonly steps: readonly RateAtSetting[];
+  readonly nearest: NearestSteps | null;
+  /** The setting needed, and a little up and down from it. */
+  readonly around: {
+    readonly of: "ratio" | "turns/ha";
+    readonly rows: readonly RateAtSetting[];
+  } | null;
+  readonly now: SetNow | null;
+  /** Lowest and highest meter speed of the fill's catches; null: not recorded. */
+  readonly caughtTurnsPerMin: Span | null;
+  readonly missing: readonly MissingForSetting[];
+  readonly cautions: readonly Caution[];
+}

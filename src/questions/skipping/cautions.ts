@@ -1,0 +1,48 @@
+import type { MeterModel } from "../../model/model.ts";
+import type { AssumedValue, Setting } from "../../model/rate-error.ts";
+import {
+  type Caution,
+  type CautionCode,
+  type CautionFacts,
+  caution,
+} from "../../results/caution.ts";
+import type { ErrorLaw } from "../../statistics/expected-loss.ts";
+
+export interface SkippingFindings {
+  /** What fills say of the next one; null: nothing. */
+  readonly law: ErrorLaw | null;
+  /** The same where it is good enough for chances. */
+  readonly distribution: ErrorLaw | null;
+  readonly setting: Setting;
+  readonly assumed: AssumedValue;
+}
+
+const comfortableFills = 5;
+
+/** Everything about skipping that a person should know before relying on it. */
+export function skippingCautions(
+  meter: MeterModel,
+  { law, distribution, setting, assumed }: SkippingFindings,
+): readonly Caution[] {
+  const { across, bin, product } = meter;
+  const { fills, spread, nextFill } = across;
+  const found: Caution[] = [];
+  const say = <C extends CautionCode>(code: C, facts: CautionFacts[C]) =>
+    found.push(caution(code, { bin, product }, facts));
+
+  if (spread.source === "borrowed") say("spread-borrowed", { fills: spread.fills, df: spread.df });
+  if (fills === 1 && spread.source === "none") say("one-fill", { borrowedFrom: 0 });
+  if (fills >= 2 && law === null) say("fills-agree-exactly", { fills });
+  else if (distribution === null) say("skip-not-priced", { fills, df: spread.df });
+  else if (spread.source === "own" && fills < comfortableFills) say("few-fills", { fills });
+  const { interval } = nextFill;
+  const book = setting.nextKgPerTurn;
+  if (assumed.source === "book value" && interval?.lower != null && interval.upper !== null)
+    if (book < interval.lower || book > interval.upper)
+      say("book-value-outside", {
+        bookKgPerTurn: book,
+        lowerKgPerTurn: interval.lower,
+        upperKgPerTurn: interval.upper,
+      });
+  return found;
+}

@@ -1,0 +1,114 @@
+import type { AcrossFills } from "../../model/across-fills.ts";
+import type { Setting } from "../../model/rate-error.ts";
+import type { Estimate } from "../../results/estimate.ts";
+import {
+  chanceBeyond,
+  type ErrorLaw,
+  errorDensity,
+  expectedAbsolute,
+  expectedExcess,
+  expectedShortfall,
+  lawAtScaleLimit,
+} from "../../statistics/expected-loss.ts";
+import { howeToleranceFactor } from "../../statistics/tolerance-interval.ts";
+import type {
+  ChanceOfError,
+  CommonPractice,
+  DensityPoint,
+  ExpectedError,
+  ShareOfFills,
+  SkippingOptions,
+} from "./result.ts";
+
+const boundConfidence = 0.9;
+const practice = { lower: 0.1, upper: 0.12, source: "common practice, no source" } as const;
+const placesOnDensity = 161;
+const scalesShown = 4;
+const beyondLimit = 1.15;
+
+/**
+ * The law with the spread at its upper limit, taken as known: the true chance exceeds the one by it in at most about one
+ * case in ten.
+ */
+export function cautiousLaw(law: ErrorLaw): ErrorLaw {
+  return lawAtScaleLimit(law, boundConfidence);
+}
+
+export function chancesOfError(law: ErrorLaw, limits: readonly number[]): readonly ChanceOfError[] {
+  const bound = cautiousLaw(law);
+  return limits.map((limit) => {
+    const { above, below, either } = chanceBeyond(law, limit);
+    // Far out the t tail is the larger of the two; a bound below the chance it bounds would only puzzle.
+    const upperBound = Math.max(either, chanceBeyond(bound, limit).either);
+    return { limit, heavy: above, light: below, either, upperBound };
+  });
+}
+
+/** @returns null when the degrees of freedom leave no mean */
+export function expectedErrorOf(law: ErrorLaw): ExpectedError | null {
+  const heavy = expectedExcess(law);
+  const light = expectedShortfall(law);
+  const bound = expectedAbsolute(cautiousLaw(law));
+  if (heavy === null || light === null || bound === null) return null;
+  return { heavy, light, absolute: heavy + light, absoluteUpperBound: bound };
+}
+
+/** Tolerance interval of the fills' rate errors; null when the fills' spread is not known. */
+export function shareOfFills(
+  { fills, spread, nextFill }: AcrossFills,
+  { nextKgPerTurn }: Setting,
+  { content, level }: SkippingOptions,
+): ShareOfFills | null {
+  if (spread.standardDeviation === null) return null;
+  const factor = howeToleranceFactor({ n: fills, df: spread.df }, { content, confidence: level });
+  const reach = factor * spread.standardDeviation.value;
+  return {
+    content,
+    factor,
+    interval: {
+      lower: (nextFill.value - reach) / nextKgPerTurn - 1,
+      upper: (nextFill.value + reach) / nextKgPerTurn - 1,
+      level,
+      about: "proportion of fills",
+    },
+  };
+}
+
+export function commonPracticeOf(
+  { interval }: Estimate<"fraction">,
+  law: ErrorLaw | null,
+): CommonPractice {
+  const chance = (limit: number) => (law === null ? null : chanceBeyond(law, limit).either);
+  const farthest =
+    interval === null
+      ? null
+      : Math.max(Math.abs(interval.lower ?? 0), Math.abs(interval.upper ?? 0));
+  return {
+    ...practice,
+    chanceBeyondLower: chance(practice.lower),
+    chanceBeyondUpper: chance(practice.upper),
+    farthest,
+    compared: compare(farthest),
+  };
+}
+
+function compare(farthest: number | null): CommonPractice["compared"] {
+  if (farthest === null) return "unknown";
+  if (farthest < practice.lower) return "smaller";
+  return farthest > practice.upper ? "larger" : "alike";
+}
+
+/** The density over four scales each way and a little beyond the largest limit; every limit is a place of its own. */
+export function densityOf(law: ErrorLaw, limits: readonly number[]): readonly DensityPoint[] {
+  const reach = beyondLimit * Math.max(...limits);
+  const from = Math.min(law.location - scalesShown * law.scale, -reach);
+  const to = Math.max(law.location + scalesShown * law.scale, reach);
+  const even = Array.from(
+    { length: placesOnDensity },
+    (_, i) => from + ((to - from) * i) / (placesOnDensity - 1),
+  );
+  const places = new Set([...even, ...limits.flatMap((limit) => [-limit, limit])]);
+  return [...places]
+    .sort((a, b) => a - b)
+    .map((rateError) => ({ rateError, density: errorDensity(law, rateError) }));
+}

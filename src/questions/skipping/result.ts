@@ -1,0 +1,114 @@
+import type { ModelOptions } from "../../model/model.ts";
+import type { AssumedValue, Setting } from "../../model/rate-error.ts";
+import type { Caution } from "../../results/caution.ts";
+import type { Estimate, Interval } from "../../results/estimate.ts";
+import type { ErrorLaw } from "../../statistics/expected-loss.ts";
+
+export interface SkippingOptions extends ModelOptions {
+  /** What the drive is left at; default the mean of fills, because it errs least of those the log can give. */
+  readonly assumed: AssumedValue;
+  /** Rate errors whose chance is asked for, fractions above zero; the tolerance is always added. */
+  readonly limits: readonly number[];
+  /** Chance that can be borne of any fill between two calibrations being off by more than the tolerance. */
+  readonly acceptedRisk: number;
+  /** Share of fills that an interval is to hold. */
+  readonly content: number;
+}
+
+/** What leaving the drive alone risks, for one bin and product. */
+export interface Skipping {
+  readonly kind: "skipping";
+  readonly bin: string;
+  readonly product: string;
+  readonly options: SkippingOptions;
+  readonly input: { readonly fills: number; readonly catches: number; readonly newestFill: number };
+  readonly setting: Setting;
+  /** Of the newest fill had it not been caught; about "rate error today"; null: nothing to leave the drive at. */
+  readonly today: Estimate<"fraction"> | null;
+  /** Expected error; interval about "rate error at the next fill". */
+  readonly nextFill: Estimate<"fraction">;
+  /** The t distribution of the error at the next fill; null: refused (caution skip-not-priced). */
+  readonly distribution: ErrorLaw | null;
+  /** By growing limit; empty: refused. */
+  readonly chances: readonly ChanceOfError[];
+  readonly expected: ExpectedError | null;
+  /** Rate errors that hold the share `content` of fills with confidence `level`; about "proportion of fills". */
+  readonly shareOfFills: ShareOfFills | null;
+  readonly betweenCalibrations: BetweenCalibrations | null;
+  readonly commonPractice: CommonPractice;
+  /** Places on the density of the distribution, ready to draw; empty: refused. */
+  readonly density: readonly DensityPoint[];
+  readonly cautions: readonly Caution[];
+}
+
+/** Chance of a rate error beyond a limit at the next fill. */
+export interface ChanceOfError {
+  readonly limit: number;
+  /** Too heavy by more than the limit. */
+  readonly heavy: number;
+  /** Too light by more than the limit. */
+  readonly light: number;
+  readonly either: number;
+  /** The chance of either, as large as the fills so far leave possible at 90 % confidence. */
+  readonly upperBound: number;
+}
+
+/** Mean rate error at the next fill, fractions of the rate. */
+export interface ExpectedError {
+  readonly heavy: number;
+  readonly light: number;
+  readonly absolute: number;
+  /** Of the absolute error, at 90 % confidence. */
+  readonly absoluteUpperBound: number;
+}
+
+export interface ShareOfFills {
+  /** Share of fills held. */
+  readonly content: number;
+  /** About "proportion of fills"; its level is the confidence of holding the share. */
+  readonly interval: Interval;
+  /** Howe's factor on the fill-to-fill spread. */
+  readonly factor: number;
+}
+
+/** A figure heard often, for a check only. */
+export interface CommonPractice {
+  readonly lower: number;
+  readonly upper: number;
+  readonly source: "common practice, no source";
+  /** Chance of an error beyond each end; null: refused. */
+  readonly chanceBeyondLower: number | null;
+  readonly chanceBeyondUpper: number | null;
+  /** The farther end of this meter's interval for the next fill. */
+  readonly farthest: number | null;
+  readonly compared: "smaller" | "alike" | "larger" | "unknown";
+}
+
+export interface DensityPoint {
+  readonly rateError: number;
+  readonly density: number;
+}
+
+/** How many fills in a row may be drilled without a catch. */
+export interface BetweenCalibrations {
+  readonly tolerance: number;
+  readonly acceptedRisk: number;
+  readonly points: readonly RiskPoint[];
+  /** Most skipped fills whose risk is accepted; 0: not even one. */
+  readonly mostFills: number;
+  /** The same by the upper bound of the risk, for the cautious. */
+  readonly mostFillsByBound: number;
+  /** True: the search ended there, the risk would still be accepted. */
+  readonly openEnded: boolean;
+}
+
+export interface RiskPoint {
+  /** Fills drilled without a catch, one after the other. */
+  readonly fills: number;
+  /** Chance that at least one of them is off by more than the tolerance. */
+  readonly chanceAny: number;
+  /** The same with the spread at its upper limit of 90 % confidence. */
+  readonly upperBound: number;
+  /** Fills of them expected to be off by more than the tolerance. */
+  readonly expectedOff: number;
+}

@@ -1,0 +1,199 @@
+import type { PlainRow } from "../data/write-csv.ts";
+import { chooseScatter } from "../model/catch-scatter.ts";
+import { estimateFill } from "../model/fill-estimate.ts";
+import type { Fill } from "../model/meters.ts";
+import type { MeterModel, Model } from "../model/model.ts";
+import type { Estimate, Interval } from "../results/estimate.ts";
+import type { ExplainingVariables } from "./explaining-variables/result.ts";
+import type { ProductComparison } from "./product-comparison/result.ts";
+
+/**
+ * Every catch with what the fit of its fill says of it: one row a catch, in order of bin, product, fill and catch.
+ *
+ * Fitted mass is delivery × turns, the delivery being the fill's ratio of sums; leverage is the catch's share of the
+ * fill's turns. A catch that was left out has a fitted mass and a residual, no leverage, and the reason in left_out.
+ *
+ * @returns plain rows: texts, numbers, null; masses in kg
+ */
+export function catchTable(model: Model): readonly PlainRow[] {
+  return model.meters.flatMap(({ fills }) =>
+    fills.flatMap((fill) =>
+      [...fill.catches, ...fill.leftOut]
+        .sort((a, b) => a.catch - b.catch)
+        .map((row): PlainRow => {
+          const fittedKg = fill.delivery * row.turns;
+          return {
+            bin: row.bin,
+            product: row.product,
+            fill: row.fill,
+            catch: row.catch,
+            row: row.row,
+            taken_at: row.takenAt,
+            turns: row.turns,
+            net_kg: row.netKg,
+            delivery_kg_per_turn: row.netKg / row.turns,
+            fitted_kg: fittedKg,
+            residual_kg: row.netKg - fittedKg,
+            relative_residual: row.netKg / fittedKg - 1,
+            leverage: row.leftOut === null ? row.turns / fill.totals.turns : null,
+            meter_rpm: row.meterRpm,
+            bulk_density_kg_m3: row.bulkDensityKgPerM3,
+            moisture_pct: row.moisturePercent,
+            left_out: row.leftOut,
+          };
+        }),
+    ),
+  );
+}
+
+/**
+ * Every estimate of the model: one row an estimate. Of every bin and product the mean over fills, the next fill and the
+ * fill-to-fill spread, and of each fill its delivery. `about` says what the interval is about.
+ */
+export function estimateTable(model: Model): readonly PlainRow[] {
+  return model.meters.flatMap((meter) => {
+    const { mean, nextFill, spread } = meter.across;
+    const row = estimateRow(meter.bin, meter.product);
+    return [
+      row("delivery", null, mean, "mean over fills"),
+      row("delivery", null, nextFill, "next fill"),
+      ...(spread.standardDeviation === null
+        ? []
+        : [
+            row(
+              "standard deviation of fills",
+              null,
+              spread.standardDeviation,
+              "fill-to-fill spread",
+            ),
+          ]),
+      ...meter.fills.map((fill) =>
+        row("delivery", fill.fill, fillEstimate(fill, meter, model), "this fill's delivery"),
+      ),
+    ];
+  });
+}
+
+/** The products of a comparison: one row a product. */
+export function productTable({ products, scatter }: ProductComparison): readonly PlainRow[] {
+  return products.map(({ product, bins, fills, catches, estimate, spread }): PlainRow => {
+    const variation = scatter.products.find((one) => one.product === product)?.variation ?? null;
+    return {
+      product,
+      bins: bins.join(", "),
+      fills,
+      catches,
+      ...estimateCells(estimate),
+      fill_spread: spread?.value ?? null,
+      ...endCells("fill_spread", spread?.interval ?? null),
+      catch_cv: variation?.value ?? null,
+      ...endCells("catch_cv", variation?.interval ?? null),
+      catch_cv_turns: scatter.turns,
+    };
+  });
+}
+
+/** The pairs of a comparison: one row a contrast, first against second. */
+export function contrastTable(comparison: ProductComparison): readonly PlainRow[] {
+  const { method, contrasts, options } = comparison;
+  return contrasts.map((contrast): PlainRow => {
+    const { difference, ratio, equivalence } = contrast;
+    const interval = ratio.set?.shape === "interval" ? ratio.set : null;
+    return {
+      first: contrast.first,
+      second: contrast.second,
+      n_first: contrast.n[0],
+      n_second: contrast.n[1],
+      difference_kg_per_turn: difference?.value ?? null,
+      ...endCells("difference", difference?.interval ?? null),
+      standard_error: difference?.standardError ?? null,
+      df: contrast.df,
+      statistic: contrast.statistic,
+      ratio: ratio.value,
+      ratio_lower: interval?.lower ?? null,
+      ratio_upper: interval?.upper ?? null,
+      ratio_shape: ratio.set?.shape ?? null,
+      p_unadjusted: contrast.unadjustedPValue,
+      p_adjusted: contrast.pValue,
+      p_equivalence: equivalence?.adjustedPValue ?? null,
+      margin: options.equivalenceMargin,
+      verdict: contrast.verdict,
+      method,
+      level: options.level,
+    };
+  });
+}
+
+/** Effects of explaining variables: one row an effect, whichever level it was found at. */
+export function effectTable(result: ExplainingVariables): readonly PlainRow[] {
+  const regressions = [
+    ...result.betweenProducts,
+    ...(result.withinProducts === null ? [] : [result.withinProducts]),
+  ];
+  return [
+    ...regressions.flatMap(({ units, points, effects }) =>
+      effects.map(
+        ({ variable, perUnit, elasticity, pValue }): PlainRow => ({
+          variable,
+          between: units,
+          together_with: othersOf(effects, variable),
+          points,
+          ...estimateCells(perUnit),
+          elasticity,
+          p: pValue,
+        }),
+      ),
+    ),
+    ...result.withinFills.map(
+      ({ variable, fills, perUnit, pValue }): PlainRow => ({
+        variable,
+        between: "catches within fills",
+        together_with: null,
+        points: fills,
+        ...estimateCells(perUnit),
+        elasticity: null,
+        p: pValue,
+      }),
+    ),
+  ];
+}
+
+function othersOf(effects: readonly { readonly variable: string }[], variable: string) {
+  const others = effects.map((effect) => effect.variable).filter((name) => name !== variable);
+  return others.length === 0 ? null : others.join(", ");
+}
+
+function fillEstimate(fill: Fill, meter: MeterModel, { options }: Model): Estimate {
+  const scatter = chooseScatter(fill, meter.scatter);
+  return estimateFill(fill, scatter, options.scaleDivisionKg, options.level).estimate;
+}
+
+function estimateRow(bin: string, product: string) {
+  return (quantity: string, fill: number | null, estimate: Estimate, about: string): PlainRow => ({
+    quantity,
+    bin,
+    product,
+    fill,
+    ...estimateCells(estimate),
+    about,
+  });
+}
+
+function estimateCells({ value, unit, standardError, df, interval }: Estimate): PlainRow {
+  return {
+    value,
+    unit,
+    standard_error: standardError,
+    df,
+    lower: interval?.lower ?? null,
+    upper: interval?.upper ?? null,
+    level: interval?.level ?? null,
+  };
+}
+
+function endCells(name: string, interval: Interval | null): PlainRow {
+  return {
+    [`${name}_lower`]: interval?.lower ?? null,
+    [`${name}_upper`]: interval?.upper ?? null,
+  };
+}

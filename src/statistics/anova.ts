@@ -1,0 +1,83 @@
+import { NumericalError } from "../errors/errors.ts";
+import { fUpperTail } from "../numeric/distributions/f.ts";
+import { requireFinite } from "../numeric/domain.ts";
+import { accurateSum } from "../numeric/summation.ts";
+
+export interface OneWayAnova {
+  readonly groups: number;
+  readonly observations: number;
+  /** Groups minus 1. */
+  readonly betweenDf: number;
+  readonly betweenSumOfSquares: number;
+  readonly betweenMeanSquare: number;
+  /** Observations minus groups. */
+  readonly withinDf: number;
+  readonly withinSumOfSquares: number;
+  /** Null without degrees of freedom within groups. */
+  readonly withinMeanSquare: number | null;
+  /** F ratio; null when it has no denominator: no degrees of freedom within, or all values of every group equal. */
+  readonly statistic: number | null;
+  /** Chance of so large an F ratio when all groups have one mean; null when there is no ratio. */
+  readonly pValue: number | null;
+  readonly groupMeans: readonly number[];
+}
+
+/**
+ * Do the groups differ by more than the scatter within them explains? One-way analysis of variance, sums of squares
+ * taken about means in two passes so that a large common part of the values costs no digits.
+ *
+ * @param groups at least 2 groups of at least 1 finite value each
+ * @throws NumericalError when there are fewer than 2 groups, a group is empty, or a value is not finite
+ * Source Snedecor and Cochran 1989, Statistical Methods, 8th edition, chapter 12
+ */
+export function oneWayAnova(groups: readonly (readonly number[])[]): OneWayAnova {
+  check(groups);
+  // Any value near the data will do as origin: differences from it are small, so their rounding is small too.
+  const origin = groups[0]?.[0] ?? 0;
+  const shifted = groups.map((group) => group.map((value) => value - origin));
+  const means = shifted.map(centre);
+  const grandMean = centre(shifted.flat());
+  const betweenSumOfSquares = accurateSum(
+    means.map((mean, i) => (shifted[i]?.length ?? 0) * (mean - grandMean) ** 2),
+  );
+  const withinSumOfSquares = accurateSum(
+    shifted.flatMap((group, i) => group.map((value) => (value - (means[i] ?? 0)) ** 2)),
+  );
+  const observations = shifted.flat().length;
+  const betweenDf = groups.length - 1;
+  const withinDf = observations - groups.length;
+  const betweenMeanSquare = betweenSumOfSquares / betweenDf;
+  const withinMeanSquare = withinDf > 0 ? withinSumOfSquares / withinDf : null;
+  const statistic = withinMeanSquare ? betweenMeanSquare / withinMeanSquare : null;
+  return {
+    groups: groups.length,
+    observations,
+    betweenDf,
+    betweenSumOfSquares,
+    betweenMeanSquare,
+    withinDf,
+    withinSumOfSquares,
+    withinMeanSquare,
+    statistic,
+    pValue: statistic === null ? null : fUpperTail(statistic, betweenDf, withinDf),
+    groupMeans: means.map((mean) => mean + origin),
+  };
+}
+
+/** Mean in two passes: the second removes what rounding left of the deviations. */
+function centre(values: readonly number[]): number {
+  const first = accurateSum(values) / values.length;
+  return first + accurateSum(values.map((value) => value - first)) / values.length;
+}
+
+function check(groups: readonly (readonly number[])[]): void {
+  if (groups.length < 2) {
+    throw new NumericalError(`oneWayAnova: ${groups.length} groups; at least 2 are needed.`);
+  }
+  groups.forEach((group, i) => {
+    if (group.length === 0) throw new NumericalError(`oneWayAnova: group ${i + 1} is empty.`);
+    group.forEach((value, j) => {
+      requireFinite("oneWayAnova", `group ${i + 1}, value ${j + 1}`, value);
+    });
+  });
+}

@@ -1,0 +1,157 @@
+import { NumericalError } from "../errors/errors.ts";
+import { studentTQuantile } from "../numeric/distributions/student-t.ts";
+import type { OutsideVariance } from "./constant-offset.ts";
+import {
+  type Distance,
+  distanceFrom,
+  type JudgedPoint,
+  lineOf,
+  type Residual,
+  withPValue,
+} from "./predicting-line.ts";
+
+/** The point farthest off among those still there. */
+export interface DeletionStep extends Residual {
+  /** Place in the list given, from 0. */
+  readonly index: number;
+  /** Points still there, this one included. */
+  readonly remaining: number;
+}
+
+/** How a deletion step is judged: as the largest of its family. */
+export interface FamilyRule {
+  /** Chance that clean points raise no flag, in (0, 1). */
+  readonly level: number;
+  /** Tests in the family when so many points are still there; default `familyOf`. */
+  readonly comparisons?: (remaining: number) => number;
+  /**
+   * Share of 1 − level that every step after the first gets; default 1, as in generalized ESD. Below about ten
+   * degrees of freedom a second look at the full rate lets clean points raise nearly twice the flags promised.
+   */
+  readonly laterShare?: number;
+}
+
+/** A statistic judged as the largest of so many. */
+export interface FamilyJudgement {
+  readonly comparisons: number;
+  /** |statistic| that the largest of so many exceeds with the chance allowed. */
+  readonly criticalValue: number;
+  /** p value as the largest of so many (Bonferroni), raised by the share of a later look; at most 1. */
+  readonly pValue: number;
+}
+
+/**
+ * How far is each point from where the others put it? Externally studentized (deleted) residuals of a line through the
+ * origin with variance proportional to x, the scatter pooled with that of other lines:
+ * s² = (SS of the others + ν₀s₀²)/(n − 2 + ν₀), T = (y − b'x)/√(s²·x(1 + x/Σx') + known), t on n − 2 + ν₀ df.
+ *
+ * @param points   n >= 2, x above zero
+ * @param outside  scatter s₀² at x = 1 known from elsewhere, with its ν₀; null: the other points alone
+ * @returns        one for each point, in order; null when there is no scatter to compare with
+ * @throws         NumericalError when a point cannot be used, or with fewer than two
+ * Source          Cook & Weisberg, Residuals and Influence in Regression (1982), 2.2.1
+ */
+export function deletedResiduals(
+  points: readonly JudgedPoint[],
+  outside: OutsideVariance | null,
+): readonly Residual[] | null {
+  return distances(points, outside)?.map(withPValue) ?? null;
+}
+
+/**
+ * The order in which points would be taken away: the one with the largest deleted residual, then the next, at most
+ * `most` times. `outlyingOf` says how many of them stand out.
+ *
+ * @param points  n >= 2; with two left both have the same statistic, so the pair is one test and neither is "the" one
+ * @returns       fewer steps than `most` where no scatter is left to compare with, or one point
+ * @throws        NumericalError when a point cannot be used, or with fewer than two
+ * Source         Rosner, Technometrics 25 (1983) 165, with the pooled scatter of ISO 5725-2
+ */
+export function deletionSteps(
+  points: readonly JudgedPoint[],
+  outside: OutsideVariance | null,
+  most: number,
+): readonly DeletionStep[] {
+  const steps: DeletionStep[] = [];
+  let left = points.map((point, index) => ({ ...point, index }));
+  while (steps.length < most && (left.length >= 2 || steps.length === 0)) {
+    const farthest = farthestPlace(distances(left, outside) ?? []);
+    const point = left[farthest?.place ?? -1];
+    if (farthest === null || point === undefined) break;
+    const { index } = point;
+    steps.push({ ...withPValue(farthest.distance), index, remaining: left.length });
+    left = left.filter((other) => other.index !== index);
+  }
+  return steps;
+}
+
+/**
+ * Which points stand out? All up to the last step whose statistic exceeds t(1 − (1−level)/(2·comparisons), df), so that
+ * two bad points that hide each other are found, while a good point beside a bad one is not flagged for company.
+ *
+ * With no outside scatter and equal x the first step is Grubbs' test and all together generalized ESD.
+ *
+ * @returns  their places in the list that the steps were made from. Rates: reports/outlier-study.md
+ * Source    Rosner, Technometrics 25 (1983) 165
+ */
+export function outlyingOf(steps: readonly DeletionStep[], rule: FamilyRule): readonly number[] {
+  const exceeding = steps.findLastIndex((step, i) => exceeds(step, i, rule));
+  return steps.slice(0, exceeding + 1).map(({ index }) => index);
+}
+
+/** Whether a step, the i-th from 0, exceeds its critical value. */
+export function exceeds(
+  { pValue, remaining }: DeletionStep,
+  i: number,
+  { level, comparisons = familyOf, laterShare = 1 }: FamilyRule,
+): boolean {
+  return comparisons(remaining) * pValue < (1 - level) * (i === 0 ? 1 : laterShare);
+}
+
+/**
+ * A residual as the largest of so many.
+ *
+ * @param share  share of 1 − level that this look gets, in (0, 1]
+ */
+export function judgeInFamily(
+  { df, pValue }: Pick<Residual, "df" | "pValue">,
+  comparisons: number,
+  share: number,
+  level: number,
+): FamilyJudgement {
+  return {
+    comparisons,
+    criticalValue: studentTQuantile(1 - ((1 - level) * share) / (2 * comparisons), df),
+    pValue: Math.min(1, (comparisons * pValue) / share),
+  };
+}
+
+/** Tests among so many points of one line: one each, but a pair is a single difference, and one point is none. */
+export function familyOf(points: number): number {
+  return points > 2 ? points : points - 1;
+}
+
+function distances(
+  points: readonly JudgedPoint[],
+  outside: OutsideVariance | null,
+): readonly Distance[] | null {
+  if (points.length < 2)
+    throw new NumericalError(`Got ${points.length} points; at least 2 are needed.`);
+  const found = points.flatMap((point, i) => {
+    const others = points.filter((_, j) => j !== i);
+    return distanceFrom(lineOf(others, outside), point) ?? [];
+  });
+  return found.length === points.length ? found : null;
+}
+
+function farthestPlace(
+  found: readonly Distance[],
+): { readonly distance: Distance; readonly place: number } | null {
+  return found.reduce<{ distance: Distance; place: number } | null>(
+    (farthest, distance, place) =>
+      farthest === null || Math.abs(distance.statistic) > Math.abs(farthest.distance.statistic)
+        ? { distance, place }
+        : farthest,
+    null,
+  );
+}

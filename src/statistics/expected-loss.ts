@@ -1,0 +1,116 @@
+import { chiSquaredQuantile } from "../numeric/distributions/chi-squared.ts";
+import {
+  studentTDensity,
+  studentTLowerTail,
+  studentTQuantile,
+  studentTUpperTail,
+} from "../numeric/distributions/student-t.ts";
+import {
+  finiteResult,
+  requireFinite,
+  requirePositive,
+  requirePositiveOrInfinite,
+} from "../numeric/domain.ts";
+
+/** How an error e is distributed: e = location + scale·t(df); df = Infinity: normal. */
+export interface ErrorLaw {
+  readonly location: number;
+  /** Above zero. */
+  readonly scale: number;
+  /** Above zero, need not be whole. */
+  readonly df: number;
+}
+
+/** Chances of an error beyond a limit on either side. */
+export interface ChanceBeyond {
+  /** P(e < −limit). */
+  readonly below: number;
+  /** P(e > limit). */
+  readonly above: number;
+  readonly either: number;
+}
+
+/**
+ * How likely is an error beyond a limit? P(|e| > δ) = F((−δ − μ)/σ) + 1 − F((δ − μ)/σ), each tail by itself so that
+ * small chances keep their digits.
+ *
+ * @param limit  0 or more, in the unit of the error
+ */
+export function chanceBeyond(law: ErrorLaw, limit: number): ChanceBeyond {
+  check("chanceBeyond", law);
+  requireFinite("chanceBeyond", "limit", limit);
+  const { location, scale, df } = law;
+  const below = studentTLowerTail((-limit - location) / scale, df);
+  const above = studentTUpperTail((limit - location) / scale, df);
+  return { below, above, either: Math.min(1, below + above) };
+}
+
+/**
+ * The mean of what exceeds zero, E max(e, 0) = σ·G(μ/σ) with G(z) = f(z)·(ν + z²)/(ν − 1) + z·F(z); for normal errors
+ * f(z) + z·F(z).
+ *
+ * @returns  null when df <= 1: the mean does not exist
+ * Source    integration of the t density by parts; Degroot, Optimal Statistical Decisions, 11.8 (normal case)
+ */
+export function expectedExcess(law: ErrorLaw): number | null {
+  check("expectedExcess", law);
+  const { location, scale, df } = law;
+  if (df <= 1) return null;
+  const z = location / scale;
+  const spread = df === Number.POSITIVE_INFINITY ? 1 : (df + z * z) / (df - 1);
+  const gain = studentTDensity(z, df) * spread + z * studentTLowerTail(z, df);
+  // Far below zero the two terms cancel to rounding dust of either sign.
+  return Math.max(0, finiteResult("expectedExcess", scale * gain));
+}
+
+/** The mean of what falls short of zero, E max(−e, 0); null when df <= 1. */
+export function expectedShortfall(law: ErrorLaw): number | null {
+  return expectedExcess({ ...law, location: -law.location });
+}
+
+/** E|e|: excess and shortfall together; null when df <= 1. */
+export function expectedAbsolute(law: ErrorLaw): number | null {
+  const excess = expectedExcess(law);
+  const shortfall = expectedShortfall(law);
+  return excess === null || shortfall === null ? null : excess + shortfall;
+}
+
+/** E e² = μ² + σ²·ν/(ν − 2), for a loss that grows with the square of the error; null when df <= 2: it is infinite. */
+export function expectedSquare(law: ErrorLaw): number | null {
+  check("expectedSquare", law);
+  const { location, scale, df } = law;
+  if (df <= 2) return null;
+  const inflation = df === Number.POSITIVE_INFINITY ? 1 : df / (df - 2);
+  return finiteResult("expectedSquare", location ** 2 + scale ** 2 * inflation);
+}
+
+/** Density of the error at x. */
+export function errorDensity(law: ErrorLaw, x: number): number {
+  check("errorDensity", law);
+  return studentTDensity((x - law.location) / law.scale, law.df) / law.scale;
+}
+
+/** The error that is exceeded with chance 1 − p. */
+export function errorQuantile(law: ErrorLaw, p: number): number {
+  check("errorQuantile", law);
+  return law.location + law.scale * studentTQuantile(p, law.df);
+}
+
+/**
+ * The normal law with the scale at its confidence limit, scale·√(ν/χ²(1 − confidence, ν)), as if that were known: the
+ * true scale is below it with that confidence. With a confidence below one half it is the lower limit.
+ *
+ * @param confidence  0 < confidence < 1, one-sided
+ */
+export function lawAtScaleLimit(law: ErrorLaw, confidence: number): ErrorLaw {
+  check("lawAtScaleLimit", law);
+  const { location, scale, df } = law;
+  const factor = Math.sqrt(df / chiSquaredQuantile(1 - confidence, df));
+  return { location, scale: scale * factor, df: Number.POSITIVE_INFINITY };
+}
+
+function check(routine: string, { location, scale, df }: ErrorLaw): void {
+  requireFinite(routine, "location", location);
+  requirePositive(routine, "scale", scale);
+  requirePositiveOrInfinite(routine, "df", df);
+}

@@ -1,0 +1,100 @@
+import { chiSquaredQuantile } from "../numeric/distributions/chi-squared.ts";
+import { normalDensity, normalLowerTail } from "../numeric/distributions/normal.ts";
+import {
+  requireFinite,
+  requirePositive,
+  requirePositiveOrInfinite,
+  requireWhole,
+} from "../numeric/domain.ts";
+import { gaussLegendreRule } from "../numeric/quadrature.ts";
+
+/** Errors e_i = location + shared + own_i of several future cases that hang together. */
+export interface RepeatedLaw {
+  /** Expected error of every case. */
+  readonly location: number;
+  /** Estimated standard deviation of a case's own part, above zero. */
+  readonly spread: number;
+  /** Degrees of freedom of that estimate; Infinity: known. */
+  readonly df: number;
+  /** Variance of the part all cases share, in units of spread²: 1/k for a mean of k, 1 for a single earlier case. */
+  readonly sharedVariance: number;
+}
+
+/** A value of something unknown, with the weight it has in a mean. */
+interface Weighted {
+  readonly value: number;
+  readonly weight: number;
+}
+
+/** Probability panels for the unknown spread, fine towards both ends; eight nodes each leave an error below 1e-6. */
+const spreadPanels = [0, 1e-6, 1e-4, 3e-3, 0.05, 0.3, 0.7, 0.95, 0.997, 0.9999, 0.999999, 1];
+const nodesPerPanel = 8;
+/** The shared part is followed this many of its standard deviations out. */
+const farthest = 6.5;
+const sharedNodes = 40;
+
+/**
+ * Chance that at least one of several future cases has an error beyond ±limit. The cases are independent once the true
+ * spread and the shared part are given; neither is known, so the chance is averaged over both:
+ * 1 − E[(Φ((δ − μ)/σ − a) − Φ((−δ − μ)/σ − a))^count], a ~ N(0, sharedVariance), σ = spread·√(ν/χ²(ν)).
+ * For one case it is the t chance with scale spread·√(1 + sharedVariance).
+ *
+ * @param law    location and spread in the unit of the limit
+ * @param limit  above zero
+ * @returns      the chance as a function of the number of cases, good to about 1e-6; the work is done once, for all
+ *               counts
+ */
+export function chanceAnyBeyond(law: RepeatedLaw, limit: number): (count: number) => number {
+  check(law, limit);
+  const parts = sharedParts(law.sharedVariance);
+  const inside = possibleSpreads(law).flatMap(({ value: sigma, weight }) =>
+    parts.map((part) => ({
+      log: logChanceInside(law.location / sigma + part.value, limit / sigma),
+      weight: weight * part.weight,
+    })),
+  );
+  return (count) => {
+    requireWhole("chanceAnyBeyond", "count", count, 1);
+    let total = 0;
+    // −expm1 keeps the digits of small chances.
+    for (const { log, weight } of inside) total -= weight * Math.expm1(count * log);
+    return Math.min(1, total);
+  };
+}
+
+/** ln of the chance that one case stays inside, everything in units of the spread. */
+function logChanceInside(center: number, limit: number): number {
+  return Math.log1p(
+    -Math.min(1, normalLowerTail(-limit - center) + normalLowerTail(center - limit)),
+  );
+}
+
+/** Values the true spread may have, by equal steps of probability. */
+function possibleSpreads({ spread, df }: RepeatedLaw): readonly Weighted[] {
+  if (df === Number.POSITIVE_INFINITY) return [{ value: spread, weight: 1 }];
+  const { nodes, weights } = gaussLegendreRule(nodesPerPanel);
+  return spreadPanels.slice(1).flatMap((upper, i) => {
+    const half = (upper - (spreadPanels[i] ?? 0)) / 2;
+    return Array.from(nodes, (node, j) => ({
+      value: spread * Math.sqrt(df / chiSquaredQuantile(upper - half + half * node, df)),
+      weight: half * (weights[j] ?? 0),
+    }));
+  });
+}
+
+/** Values the shared part may have, in units of the spread. */
+function sharedParts(variance: number): readonly Weighted[] {
+  const { nodes, weights } = gaussLegendreRule(sharedNodes);
+  return Array.from(nodes, (node, i) => ({
+    value: Math.sqrt(variance) * farthest * node,
+    weight: farthest * (weights[i] ?? 0) * normalDensity(farthest * node),
+  }));
+}
+
+function check({ location, spread, df, sharedVariance }: RepeatedLaw, limit: number): void {
+  requireFinite("chanceAnyBeyond", "location", location);
+  requirePositive("chanceAnyBeyond", "spread", spread);
+  requirePositiveOrInfinite("chanceAnyBeyond", "df", df);
+  requirePositive("chanceAnyBeyond", "sharedVariance", sharedVariance);
+  requirePositive("chanceAnyBeyond", "limit", limit);
+}

@@ -1,0 +1,145 @@
+import { NumericalError } from "../errors/errors.ts";
+import { requireFinite, requirePositive } from "../numeric/domain.ts";
+import { accurateSum } from "../numeric/summation.ts";
+
+/** A weighted straight line y = intercept + slope·x. */
+export interface LineFit {
+  readonly intercept: number;
+  readonly slope: number;
+  /** Null without degrees of freedom, as are the next two: the scatter about the line is then unknown. */
+  readonly interceptStandardError: number | null;
+  readonly slopeStandardError: number | null;
+  /** Covariance of intercept and slope. */
+  readonly covariance: number | null;
+  /** Σ weight · residual². */
+  readonly residualSumOfSquares: number;
+  /** Scatter of an observation of weight 1 about the line; null without degrees of freedom. */
+  readonly residualStandardDeviation: number | null;
+  /** Observations minus 2. */
+  readonly df: number;
+  /** Weighted mean of x, Σwx/Σw. */
+  readonly meanX: number;
+  readonly sumOfWeights: number;
+  /** Σ w (x − meanX)². */
+  readonly sumOfSquaresX: number;
+  /** Share of each fitted value that comes from its own observation; they sum to 2. */
+  readonly leverages: readonly number[];
+  /** y minus the line, not weighted. */
+  readonly residuals: readonly number[];
+}
+
+/**
+ * Straight line through points of unequal weight: weighted least squares, centred on the weighted means so that large
+ * x or y cost no digits. slope = Σw(x − x̄)(y − ȳ)/Σw(x − x̄)², intercept = ȳ − slope·x̄.
+ *
+ * @param x at least 2 finite values, not all equal
+ * @param y finite values, as many as x
+ * @param weights inverse error variances up to a common factor, above 0; default all 1
+ * @throws NumericalError when lengths disagree, a value is out of range, or all x are equal
+ * Source Draper and Smith 1998, Applied Regression Analysis, 3rd edition, sections 1.2–1.4 and 9.2
+ */
+export function weightedLine(
+  x: readonly number[],
+  y: readonly number[],
+  weights: readonly number[] = x.map(() => 1),
+): LineFit {
+  check(x, y, weights);
+  const sumOfWeights = accurateSum(weights);
+  const meanX = centre(x, weights, sumOfWeights);
+  const meanY = centre(y, weights, sumOfWeights);
+  const dx = x.map((value) => value - meanX);
+  const dy = y.map((value) => value - meanY);
+  const weightedSum = (term: (i: number) => number) =>
+    accurateSum(weights.map((w, i) => w * term(i)));
+  const sumOfSquaresX = weightedSum((i) => (dx[i] ?? 0) ** 2);
+  if (!(sumOfSquaresX > 0)) {
+    throw new NumericalError("weightedLine: all x are equal; a slope cannot be told.");
+  }
+  const slope = weightedSum((i) => (dx[i] ?? 0) * (dy[i] ?? 0)) / sumOfSquaresX;
+  const residuals = dy.map((value, i) => value - slope * (dx[i] ?? 0));
+  const residualSumOfSquares = weightedSum((i) => (residuals[i] ?? 0) ** 2);
+  const df = x.length - 2;
+  const variance = df > 0 ? residualSumOfSquares / df : null;
+  const scaled = (factor: number) => (variance === null ? null : variance * factor);
+  return {
+    intercept: meanY - slope * meanX,
+    slope,
+    interceptStandardError: root(scaled(1 / sumOfWeights + meanX ** 2 / sumOfSquaresX)),
+    slopeStandardError: root(scaled(1 / sumOfSquaresX)),
+    covariance: scaled(-meanX / sumOfSquaresX),
+    residualSumOfSquares,
+    residualStandardDeviation: root(variance),
+    df,
+    meanX,
+    sumOfWeights,
+    sumOfSquaresX,
+    leverages: dx.map((d, i) => (weights[i] ?? 0) * (1 / sumOfWeights + d ** 2 / sumOfSquaresX)),
+    residuals,
+  };
+}
+
+/** Height of the line at `x`. */
+export function lineAt(fit: LineFit, x: number): number {
+  return fit.intercept + fit.slope * x;
+}
+
+/** Standard error of the height of the line at `x`; null without degrees of freedom. */
+export function standardErrorOfLine(fit: LineFit, x: number): number | null {
+  return spread(fit, x, 0);
+}
+
+/**
+ * Standard deviation of a new observation at `x` minus the line: its own scatter and the line's error together.
+ * Null without degrees of freedom.
+ *
+ * @param weight of the new observation, on the scale of the fit's weights, above 0; default 1
+ * @throws NumericalError when the weight is out of range
+ */
+export function standardErrorOfNewObservation(fit: LineFit, x: number, weight = 1): number | null {
+  requirePositive("standardErrorOfNewObservation", "weight", weight);
+  return spread(fit, x, 1 / weight);
+}
+
+function spread(fit: LineFit, x: number, ownVariance: number): number | null {
+  if (fit.residualStandardDeviation === null) return null;
+  const factor = ownVariance + 1 / fit.sumOfWeights + (x - fit.meanX) ** 2 / fit.sumOfSquaresX;
+  return fit.residualStandardDeviation * Math.sqrt(factor);
+}
+
+/** Weighted mean in two passes: the second removes what rounding left of the deviations. */
+function centre(
+  values: readonly number[],
+  weights: readonly number[],
+  sumOfWeights: number,
+): number {
+  const average = (shift: number) =>
+    accurateSum(values.map((value, i) => (weights[i] ?? 0) * (value - shift))) / sumOfWeights;
+  const first = average(0);
+  return first + average(first);
+}
+
+function root(value: number | null): number | null {
+  return value === null ? null : Math.sqrt(value);
+}
+
+function check(x: readonly number[], y: readonly number[], weights: readonly number[]): void {
+  if (x.length < 2) {
+    throw new NumericalError(
+      `weightedLine: a line needs at least 2 points; there are ${x.length}.`,
+    );
+  }
+  if (y.length !== x.length || weights.length !== x.length) {
+    throw new NumericalError(
+      `weightedLine: ${x.length} x, ${y.length} y and ${weights.length} weights; they must be as many.`,
+    );
+  }
+  x.forEach((value, i) => {
+    requireFinite("weightedLine", `x ${i + 1}`, value);
+  });
+  y.forEach((value, i) => {
+    requireFinite("weightedLine", `y ${i + 1}`, value);
+  });
+  weights.forEach((value, i) => {
+    requirePositive("weightedLine", `weight ${i + 1}`, value);
+  });
+}

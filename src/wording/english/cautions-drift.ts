@@ -1,0 +1,71 @@
+import type { Format } from "../format.ts";
+import type { CautionWords } from "./cautions.ts";
+
+/** Cautions about fills in order of time, and about how repeatable catches are. */
+export function englishDriftCautions(format: Format) {
+  return { ...aboutOrder(format), ...aboutFindings(format), ...aboutPractice(format) };
+}
+
+function aboutOrder(format: Format) {
+  return {
+    "no-trend-yet": ({ fills, needed }) =>
+      `${fills === 1 ? "One fill" : `${fills} fills`}: no trend can be tested before the ${ordinal(needed)} fill.`,
+    "no-change-point-yet": ({ fills, needed }) =>
+      `${fills} fills: whether the meter shifted, and when, can be tested from the ${ordinal(needed)} fill on.`,
+    "fills-agree-exactly": ({ fills }) =>
+      `All ${fills} fills agree to the last digit. That says that the scale is coarse, not that the meter is perfect; whether it moved cannot be tested.`,
+    "product-changed": ({ otherProducts, fillsSetAside }) =>
+      fillsSetAside > 0
+        ? `The bin held ${format.list(otherProducts)} in between. Fills are compared since then; the ${fillsSetAside} before are shown but not judged.`
+        : `The bin held ${format.list(otherProducts)} in between; the fills before it were asked to count all the same.`,
+    "product-order-unknown": () =>
+      "Without dates, and with each product numbering its own fills, it cannot be told whether another product was in the bin between two fills. All fills are compared as if none was. Give dates (taken_at), or number the fills of a bin through.",
+    "fill-numbers-against-dates": () =>
+      "Fill numbers and dates put the fills in different orders. The dates are followed; check both.",
+    "gaps-between-fills": ({ missingFills, longestPauseDays }) => {
+      const missing =
+        missingFills === 0
+          ? null
+          : `${missingFills === 1 ? "one fill is" : `${missingFills} fills are`} missing from the log`;
+      const pause =
+        longestPauseDays === null ? null : `the longest step is ${days(longestPauseDays, format)}`;
+      return `There are gaps between fills: ${[missing, pause].filter((part) => part !== null).join("; ")}. A change cannot be dated more closely than the gap.`;
+    },
+  } satisfies Partial<CautionWords>;
+}
+
+function aboutFindings(format: Format) {
+  return {
+    "trend-or-wander": ({ pValue }) =>
+      `A trend or a slow wander (${format.pValue(pValue)}): fills that are alike when close in time look like a trend twice as often as chance alone would make them, or more often still. Look for a cause before believing in wear.`,
+    "delivery-settles": ({ scope, against, change, pValue }) => {
+      const amount = format.percent(Math.abs(change));
+      const direction = change < 0 ? "less" : "more";
+      if (against === "bin level")
+        return `The delivery goes with how full the bin is: ${amount} ${direction} with a full bin than with an empty one (${format.pValue(pValue)}, ${scope === "between fills" ? "from fill to fill" : "within fills"}). Catch at the level you drill at.`;
+      return `The delivery settles: ${amount} ${direction} with every further catch of a fill (${format.pValue(pValue)}). Turn the meter until it runs evenly before the first catch that counts.`;
+    },
+  } satisfies Partial<CautionWords>;
+}
+
+function aboutPractice(format: Format) {
+  return {
+    "scatter-unusual": ({ ratio, pValue }) =>
+      `These catches scatter ${format.plain(ratio, 2)} times as much as those of earlier fills (${format.pValue(pValue)}). Look for a doubtful catch first, then for what was done differently: bag, scale, turns, time between catches.`,
+    "no-scatter-to-compare": ({ catches, earlierDf }) =>
+      catches === 1
+        ? "One catch shows no scatter, so it cannot be compared with earlier fills."
+        : earlierDf === 0
+          ? "No earlier fill has two catches, so whether this scatter is usual cannot be told yet."
+          : "The catches agree exactly, so their scatter cannot be compared with that of earlier fills.",
+  } satisfies Partial<CautionWords>;
+}
+
+function ordinal(count: number): string {
+  return { 4: "fourth", 5: "fifth", 6: "sixth" }[count] ?? `${count}th`;
+}
+
+function days(count: number, format: Format): string {
+  const whole = Math.round(count);
+  return whole === 1 ? "one day" : `${format.count(whole)} days`;
+}

@@ -1,0 +1,105 @@
+import type { CautionCode, CautionFacts } from "../../results/caution.ts";
+import type { Format } from "../format.ts";
+
+type Sentences<C extends CautionCode> = {
+  readonly [K in C]: (facts: CautionFacts[K]) => string;
+};
+
+type PlanningCode =
+  | "scatter-assumed"
+  | "spread-assumed"
+  | "scale-limits-tolerance"
+  | "stopped-on-width"
+  | "tolerance-needs-more-catches"
+  | "skip-not-priced"
+  | "book-value-outside"
+  | "prices-missing"
+  | "quadratic-about-best-rate"
+  | "quadratic-needs-more"
+  | "heavy-cost-below-product"
+  | "set-up-time-not-counted";
+
+/** Cautions about how many catches are enough, what skipping risks, and what it costs. */
+export function englishPlanningCautions(format: Format): Sentences<PlanningCode> {
+  return { ...aboutCatches(format), ...aboutSkipping(format), ...aboutMoney(format) };
+}
+
+type CatchesCode = Extract<
+  PlanningCode,
+  | "scatter-assumed"
+  | "spread-assumed"
+  | "scale-limits-tolerance"
+  | "stopped-on-width"
+  | "tolerance-needs-more-catches"
+>;
+
+function aboutCatches(format: Format): Sentences<CatchesCode> {
+  return {
+    "scatter-assumed": ({ relative, turns }) =>
+      `No catch scatter is known yet, so the plan assumes ${format.percent(relative)} for a catch of ${format.plain(turns)} turns. That is an assumption, not your meter: published repeat-to-repeat unevenness of metered flow runs from 0.8 to 3.7 % (Yazgi et al., 2017). After three catches the plan rests on your own.`,
+    "spread-assumed": ({ relative }) =>
+      `The log shows no fill-to-fill spread apart from catch scatter, so the plan for a trial assumes ${format.percent(relative)}. No published figure was found for it.`,
+    "scale-limits-tolerance": ({ turns, leastTurns }) =>
+      `With catches of ${format.plain(turns)} turns, reading the scale takes up much of the tolerance. Take at least ${format.count(leastTurns)} turns a catch, or a finer scale.`,
+    "stopped-on-width": ({ tolerance }) =>
+      `Stopped when ${format.plusMinus(tolerance)} was reached; shown as ${format.plusMinus(tolerance)}, since stopping on the width makes the smaller figure too good.`,
+    "tolerance-needs-more-catches": ({ mostCatches, catchesNeeded, halfWidthThen }) => {
+      const then =
+        halfWidthThen === null
+          ? `${mostCatches} catches are not likely to reach the tolerance`
+          : `${mostCatches} catches are likely to end near ${format.plusMinus(halfWidthThen)}, not safely within the tolerance`;
+      const instead =
+        catchesNeeded === null
+          ? "No number of catches of this length would do: take longer ones, or a finer scale"
+          : `It would take ${catchesNeeded} of this length; longer catches are quicker`;
+      return `${then}. ${instead}, or accept a wider tolerance. Do not go on until it happens to fit.`;
+    },
+  };
+}
+
+function aboutSkipping(format: Format): Sentences<"skip-not-priced" | "book-value-outside"> {
+  return {
+    "skip-not-priced": ({ fills }) =>
+      fills === 2
+        ? "Two fills cannot price a skip: the chance of an error and its cost need at least three fills, better five."
+        : fills === 1
+          ? "One fill cannot price a skip: the chance of an error and its cost need at least three fills, better five."
+          : "What is known of the spread of fills is too little to price a skip.",
+    "book-value-outside": ({ bookKgPerTurn, lowerKgPerTurn, upperKgPerTurn }) =>
+      `The book value of ${format.value(bookKgPerTurn, "delivery")} lies outside the band in which this meter's fills are expected (${format.value(lowerKgPerTurn, "delivery")} to ${format.value(upperKgPerTurn, "delivery")}). A drive left at it is off in nearly every fill.`,
+  };
+}
+
+type MoneyCode = Extract<
+  PlanningCode,
+  | "prices-missing"
+  | "quadratic-about-best-rate"
+  | "quadratic-needs-more"
+  | "heavy-cost-below-product"
+  | "set-up-time-not-counted"
+>;
+
+function aboutMoney(format: Format): Sentences<MoneyCode> {
+  return {
+    "prices-missing": ({ missing }) =>
+      `Not given, so what needs it is left out: ${format.list(missing.map((name) => missingWords[name] ?? name))}. No price is ever assumed.`,
+    "quadratic-about-best-rate": () =>
+      "The quadratic response is taken about the economically best rate: too much and too little cost alike, and the product's own price is already inside. It does not fit a target set well above or below that rate.",
+    "quadratic-needs-more": () =>
+      "After three fills the mean of a squared error is infinite, so skipping cannot be priced with a quadratic response; the upper figure stands for it. A fourth fill settles this.",
+    "heavy-cost-below-product": ({ heavyPerPercent, productPerPercent }) =>
+      `A percent too heavy is said to cost ${format.plain(heavyPerPercent)} a hectare, less than the product alone (${format.plain(productPerPercent)}). Check the response: it is to hold the product too.`,
+    "set-up-time-not-counted": () =>
+      "Minutes to set up before the first catch are not given and count as none, so catches look cheaper than they are.",
+  };
+}
+
+const missingWords: Readonly<Record<string, string>> = {
+  response: "what a rate error costs",
+  pricePerKg: "the price of the product",
+  targetKgPerHectare: "the target rate by mass",
+  valueOfHour: "the value of an hour",
+  minutesPerCatch: "the minutes a catch takes",
+  areaHectares: "the area of the season",
+  areaPerFillHectares: "the area of one fill",
+};
