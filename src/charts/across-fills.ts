@@ -48,7 +48,7 @@ export function fillsChart(result: AcrossFillsAnswer, words: Words): ChartSpec {
       },
       {
         data: { values: fills },
-        mark: { type: "rule", style: "earlier" },
+        mark: { type: "rule" },
         encoding: { x, y: { ...y, field: "lower" }, y2: { field: "upper" } },
       },
       {

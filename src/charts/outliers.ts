@@ -1,5 +1,9 @@
-import type { CatchJudgement, Influence, Outliers } from "../questions/outliers.ts";
-import type { FamilyJudgement } from "../statistics/deleted-residuals.ts";
+import type {
+  CatchJudgement,
+  FamilyJudgement,
+  Influence,
+  Outliers,
+} from "../questions/outliers.ts";
 import type { Words } from "../wording/words.ts";
 import type { ChartSpec } from "./chart-spec.ts";
 import { baseSpec } from "./theme.ts";

@@ -101,20 +101,32 @@ function meterSection(answers: MeterAnswers, words: Words, id: string): Section 
         words.catchesNeeded.heading,
         catchesNeededSection(catchesNeeded, words, id, cost),
       ),
-      part(`${id}-suspects`, words.outliers.heading, outliersSection(answers.outliers, words, id)),
-      part(`${id}-moved`, words.drift.heading, driftSection(answers.drift, words, id)),
-      part(`${id}-across`, words.acrossFills.heading, acrossFillsSection(acrossFills, words, id)),
       part(
         `${id}-curve`,
         words.acrossFills.curve.heading,
         nextCatchSection(acrossFills, words, id),
       ),
-      part(`${id}-skip`, words.skipping.heading, skippingSection(answers.skipping, words, id)),
-      part(`${id}-money`, words.cost.heading, costSection(cost, words, id)),
+      part(`${id}-suspects`, words.outliers.heading, outliersSection(answers.outliers, words, id)),
+      part(`${id}-moved`, words.drift.heading, driftSection(answers.drift, words, id)),
+      part(
+        `${id}-across`,
+        words.acrossFills.heading,
+        folded(`${id}-across`, acrossFillsSection(acrossFills, words, id), words),
+      ),
+      part(
+        `${id}-skip`,
+        words.skipping.heading,
+        folded(`${id}-skip`, skippingSection(answers.skipping, words, id), words),
+      ),
+      part(
+        `${id}-money`,
+        words.cost.heading,
+        folded(`${id}-money`, costSection(cost, words, id), words),
+      ),
       part(
         `${id}-practice`,
         words.repeatability.heading,
-        repeatabilitySection(answers.repeatability, words, id),
+        folded(`${id}-practice`, repeatabilitySection(answers.repeatability, words, id), words),
       ),
     ],
   };
@@ -122,4 +134,10 @@ function meterSection(answers: MeterAnswers, words: Words, id: string): Section 
 
 function part(id: string, heading: string, blocks: readonly Block[]): Section {
   return { kind: "section", id, heading, blocks };
+}
+
+/** The first sentence stands open; charts and figures are folded away on a screen, never on paper. */
+function folded(id: string, [lead, ...rest]: readonly Block[], words: Words): readonly Block[] {
+  if (lead === undefined || rest.length === 0) return lead === undefined ? [] : [lead];
+  return [lead, { kind: "details", id: `${id}-more`, summary: words.report.more, blocks: rest }];
 }

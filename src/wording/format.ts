@@ -11,7 +11,7 @@ export type Quantity = "delivery" | "mass" | "rate" | "area" | "density";
 export interface Format {
   readonly language: string;
   readonly units: UnitSystem;
-  /** "0.3125 kg/turn", as precise as the error beside it deserves: two digits of the error. */
+  /** "0.3125 kg/turn", as precise as the error beside it deserves. */
   value(value: number, quantity: Quantity, error?: number | null): string;
   /** The number alone, in the unit that suits `size`: one unit for a whole column or axis. */
   number(value: number, quantity: Quantity, size: number, error?: number | null): string;
@@ -70,7 +70,7 @@ export function formatFor(language: string, units: UnitSystem, words: FormatWord
     const digits =
       error === null || error === 0
         ? digitsForSignificant(shown(size, quantity, size), 4)
-        : digitsForSignificant(shown(error, quantity, size), 2);
+        : digitsForError(shown(error, quantity, size));
     return decimals(inUnit, digits);
   };
   const percent = (fraction: number, digits?: number) =>
@@ -160,6 +160,12 @@ function digitsForSignificant(size: number, significant: number): number {
   if (size === 0) return 0;
   const magnitude = Math.floor(Math.log10(Math.abs(size)));
   return Math.min(mostDecimals, Math.max(0, significant - 1 - magnitude));
+}
+
+/** Two digits of an error that starts with 1, 2 or 3, one digit of a larger one. */
+function digitsForError(error: number): number {
+  const leading = Number(Math.abs(error).toExponential()[0]);
+  return digitsForSignificant(error, leading <= 3 ? 2 : 1);
 }
 
 function digitsForPercent(fraction: number): number {

@@ -68,6 +68,7 @@ export function englishReport(format: Format) {
       }
     },
     bin: (bin: string, product: string) => `Bin ${bin}: ${product}`,
+    more: "Chart and figures",
     notes: "Before you rely on these figures",
     noNotes: "Nothing stood out.",
     about: {
