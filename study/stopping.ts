@@ -30,8 +30,9 @@ writeStudy("stopping-study", { replicates, seed, summary, outcomes }, [
   "# Stopping when the tolerance is reached: coverage",
   "",
   "Catches of one fill are taken one at a time until the half-width of the 95 % interval is within the tolerance. Stopping",
-  "on the width favours fills whose catches happen to agree, so the half-width itself is too good. Stated as the larger of",
-  "half-width and tolerance, with a fewest and a most number of catches, the interval keeps its coverage.",
+  "on the width favours fills whose catches happen to agree, so the half-width itself is too good. In use it is stated as",
+  "the larger of half-width and tolerance, with a fewest and a most number of catches: then the worst cell covers",
+  `${worstInUse(6).toFixed(3)} with at most 6 catches, and ${worstInUse(12).toFixed(3)} with at most 12.`,
   "",
   `Simulated: normal catches, ${replicates} fills a cell, catch scatter and tolerance 1, 1.5, 2 and 3 % in all 16 pairs, seed ${seed}.`,
   "Monte Carlo error of a coverage near 0.95: ± 0.003 (two standard errors).",
@@ -48,6 +49,14 @@ writeStudy("stopping-study", { replicates, seed, summary, outcomes }, [
     .filter(({ stated }) => stated !== "half-width")
     .flatMap(({ name }) => ["", `**${name}**`, "", ...cellTable(name)]),
 ]);
+
+/** The worst cell of the rules that end at so many catches. */
+function worstInUse(mostCatches: number): number {
+  const names = studiedRules
+    .filter((rule) => rule.mostCatches === mostCatches)
+    .map(({ name }) => name);
+  return Math.min(...summary.filter(({ rule }) => names.includes(rule)).map(({ worst }) => worst));
+}
 
 function cellTable(rule: string): string[] {
   return [

@@ -12,6 +12,14 @@ export function parseFraction(text: string): number {
   return fraction;
 }
 
+/** A number above zero. */
+export function parseAmount(text: string): number {
+  const number = Number(text.replace(",", "."));
+  if (!(number > 0 && Number.isFinite(number)))
+    throw new InvalidArgumentError("It must be a number above zero.");
+  return number;
+}
+
 /** "rear:4:2" → bin rear, fill 4, catch 2. A bin name may hold colons itself; the last two parts count. */
 export function parseCatchKey(text: string, earlier: readonly LeaveOutKey[] = []): LeaveOutKey[] {
   const match = /^(.+):(\d+):(\d+)$/.exec(text);

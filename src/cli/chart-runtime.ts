@@ -8,8 +8,8 @@ import { readFile } from "node:fs/promises";
 export async function chartRuntime(): Promise<string> {
   const built = new URL("../report/interactive/runtime.txt", import.meta.url);
   if (existsSync(built)) return readFile(built, "utf8");
-  // Not a literal path: the script is no part of the package, and the compiler must not take it for one.
-  const bundler = new URL("../../scripts/bundle-chart-runtime.ts", import.meta.url).href;
+  // Not a literal path: the bundler is no part of the package, and the compiler must not take it for one.
+  const bundler = new URL("./bundle-chart-runtime.ts", import.meta.url).href;
   const { bundleChartRuntime } = (await import(bundler)) as {
     bundleChartRuntime(): Promise<string>;
   };

@@ -1,8 +1,9 @@
 import { Command, Option } from "commander";
 import { version } from "../version.ts";
 import { languageTags } from "../wording/languages.ts";
-import { parseCatchKey, parseFraction } from "./arguments.ts";
+import { parseAmount, parseCatchKey, parseFraction } from "./arguments.ts";
 import { checkCommand } from "./check-command.ts";
+import { enoughCommand } from "./enough-command.ts";
 import type { ExitCode } from "./exit-codes.ts";
 import type { Io } from "./io.ts";
 import { reportCommand } from "./report-command.ts";
@@ -24,7 +25,7 @@ export function program(io: Io, ended: (code: ExitCode) => void): Command {
     })
     .showHelpAfterError("(add --help for how it is used)")
     .addHelpText("after", exitCodeHelp);
-  for (const command of [reportSubcommand, checkSubcommand, templateSubcommand])
+  for (const command of [reportSubcommand, enoughSubcommand, checkSubcommand, templateSubcommand])
     root.addCommand(
       command(io, ended).copyInheritedSettings(root).addHelpText("after", exitCodeHelp),
     );
@@ -64,6 +65,35 @@ function reportSubcommand(io: Io, ended: (code: ExitCode) => void): Command {
       ]),
     )
     .action(async (catches, flags) => ended(await reportCommand(catches, flags, io)));
+}
+
+function enoughSubcommand(io: Io, ended: (code: ExitCode) => void): Command {
+  return new Command("enough")
+    .description("Are today's catches enough, and what would the next one buy?")
+    .argument("[catches]", "file of catches; left out: plan before any catch")
+    .option("--setup <file>", "setup.json: scale, tolerance")
+    .option("--level <share>", "confidence level, such as 0.95 or 95%", parseFraction)
+    .option("--tolerance <share>", "rate error that is accepted, such as 3%", parseFraction)
+    .option("--assurance <share>", "chance wanted of reaching the tolerance", parseFraction)
+    .option("--turns <n>", "turns of each further catch", parseAmount)
+    .option("--next", "plan the next fill instead of the newest one")
+    .option(
+      "--minutes <n>",
+      "time there is: finds the best number and length of catches",
+      parseAmount,
+    )
+    .option("--minutes-per-catch <n>", "bag, scale and note of each catch", parseAmount, 1.5)
+    .option("--turns-per-minute <n>", "speed of turning", parseAmount, 30)
+    .option("--longest-turns <n>", "turns the bag and the scale allow", parseAmount, 60)
+    .option("--trial-budget <n>", "plan a trial: what may be spent, money or minutes", parseAmount)
+    .option("--cost-per-fill <n>", "cost of a fill in a trial", parseAmount, 30)
+    .option("--cost-per-catch <n>", "cost of a catch in a trial", parseAmount, 3)
+    .option("--cost-per-turn <n>", "cost of a turn in a trial", parseAmount, 0.03)
+    .option("--sheet <name>", "sheet of a workbook (default: the first)")
+    .addOption(new Option("--units <system>").choices(["metric", "us"]).default("metric"))
+    .addOption(new Option("--language <tag>").choices([...languageTags]).default("en"))
+    .option("--json", "print the answers as JSON")
+    .action(async (catches, flags) => ended(await enoughCommand(catches, flags, io)));
 }
 
 function checkSubcommand(io: Io, ended: (code: ExitCode) => void): Command {

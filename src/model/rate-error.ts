@@ -47,9 +47,9 @@ export function settingOf(assumed: AssumedValue, { fills }: Meter): Setting {
   }
 }
 
-/** A delivery as a rate error: delivered ÷ what the drive believes − 1. */
+/** A delivery, or a rate, as a rate error: delivered ÷ what the drive believes, or what was intended − 1. */
 export function asRateError(
-  delivery: Estimate<"kg/turn">,
+  delivery: Estimate<"kg/turn" | "kg/ha">,
   setTo: number,
   about: About,
 ): Estimate<"fraction"> {

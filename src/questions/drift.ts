@@ -111,6 +111,13 @@ export function drift(
   const newest = newestFillOf(judged, level);
   const verdict = driftVerdict(judged.length, changes, newest, level);
   const center = centerOf(judged, verdict === "moved" ? changes.shift : null);
+  const rates = ratesOf({
+    fills: judged.length,
+    spread: spreadOf(judged, changes, verdict, level),
+    delivery: center,
+    shift: shiftOfInterest,
+    level,
+  });
   const settling = settlingTests([...setAside, ...judged], level);
   const shiftBeyondTolerance = Math.abs(changes.shift?.relativeSize.value ?? 0) > tolerance;
   return {
@@ -134,13 +141,7 @@ export function drift(
       lower: center * (1 - tolerance),
       upper: center * (1 + tolerance),
     },
-    ...ratesOf({
-      fills: judged.length,
-      spread: spreadOf(judged, changes, verdict, level),
-      delivery: center,
-      shift: shiftOfInterest,
-      level,
-    }),
+    ...rates,
     scoreCharts: scoreCharts(judged, againstEarlier(deliveriesOf(judged), level)),
     byName: byName(judged),
     settling,

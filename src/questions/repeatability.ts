@@ -101,18 +101,7 @@ export function repeatability(
   );
   const comparison = compareScatter(own ?? null, before ?? null, level);
   const state = stateOf(fill, meter, turns, options);
-  const { estimate, variance } = estimateFill(
-    fill,
-    chooseScatter(fill, meter.scatter),
-    options.scaleDivisionKg,
-    level,
-  );
-  const upper = estimate.interval?.upper ?? null;
-  const halfWidth = upper === null ? null : upper / estimate.value - 1;
-  const shareOfFill =
-    variance.total === null || variance.total === 0 || variance.division === null
-      ? null
-      : variance.division / variance.total;
+  const { halfWidth, shareOfFill } = uncertaintyOf(fill, meter, options);
   const remedies = remediesFor(state);
   return {
     kind: "repeatability",
@@ -127,12 +116,7 @@ export function repeatability(
     comparison,
     practice: practiceOf(comparison, level),
     twoCatchesWithin: twoCatchesWithin(state),
-    scale: {
-      divisionKg: state.divisionKg > 0 ? state.divisionKg : null,
-      relativeError: readingError(state),
-      shareOfCatch: shareOfCatch(state),
-      shareOfFill,
-    },
+    scale: { ...readingOf(state), shareOfFill },
     halfWidth,
     remedies,
     ...adviceFor(state, remedies, halfWidth, shareOfFill),
@@ -143,6 +127,18 @@ export function repeatability(
       scatter: relativeScatter(pooledScatter([one]), turns, one.delivery, level),
     })),
     cautions: cautionsOf(fill, comparison, before ?? null, level),
+  };
+}
+
+/** How well the fill is known, and what reading the scale has to do with it. */
+function uncertaintyOf(fill: Fill, meter: MeterModel, { level, scaleDivisionKg }: ModelOptions) {
+  const scatter = chooseScatter(fill, meter.scatter);
+  const { estimate, variance } = estimateFill(fill, scatter, scaleDivisionKg, level);
+  const upper = estimate.interval?.upper ?? null;
+  const { division, total } = variance;
+  return {
+    halfWidth: upper === null ? null : upper / estimate.value - 1,
+    shareOfFill: division === null || total === null || total === 0 ? null : division / total,
   };
 }
 
@@ -171,15 +167,15 @@ function twoCatchesWithin({ scatter, turns, delivery, level }: CatchingState): n
   return studentTQuantile((1 + level) / 2, scatter.df) * ofDifference;
 }
 
-function readingError({ divisionKg, turns, delivery }: CatchingState): number | null {
-  return divisionKg > 0 ? divisionKg / Math.sqrt(6) / (delivery * turns) : null;
-}
-
-/** Readings are rounded already when their scatter is seen, so the share cannot exceed all of it. */
-function shareOfCatch({ scatter, turns, divisionKg }: CatchingState): number | null {
-  if (scatter === null || divisionKg === 0) return null;
-  const ofReading = divisionKg ** 2 / 6;
-  return Math.min(1, ofReading / Math.max(scatter.variance * turns, ofReading));
+function readingOf({ scatter, turns, delivery, divisionKg }: CatchingState) {
+  if (divisionKg === 0) return { divisionKg: null, relativeError: null, shareOfCatch: null };
+  const variance = divisionKg ** 2 / 6;
+  return {
+    divisionKg,
+    relativeError: Math.sqrt(variance) / (delivery * turns),
+    // Readings are rounded already when their scatter is seen, so the share cannot exceed all of it.
+    shareOfCatch: scatter === null ? null : variance / Math.max(scatter.variance * turns, variance),
+  };
 }
 
 function cautionsOf(

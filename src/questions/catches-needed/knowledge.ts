@@ -13,48 +13,59 @@ export function knowledgeOf(meter: MeterModel | null, options: CatchesNeededOpti
   const turnsPerCatch = options.turnsPerCatch ?? meter?.turnsPerCatch ?? typicalScatter.turns;
   const fill = meter === null || options.fill === "next" ? null : newestFill(meter);
   const delivery = fill?.delivery ?? meter?.across.nextFill.value ?? assumedKgPerTurn;
-  const divisionInTurns =
-    scaleDivisionKg === null || delivery === null ? null : scaleDivisionKg / delivery;
-  const found = meter === null ? null : scatterOf(meter, fill, options);
-  const usable = found !== null && (found.variance > relativeDust || divisionInTurns !== null);
-  const assumed = {
-    scatter: "assumed" as const,
-    variance: typicalScatter.relative ** 2 * typicalScatter.turns,
-    df: 0,
-  };
-  const { scatter, variance, df } = usable ? found : assumed;
+  const found = findingsOf(meter, fill, options);
+  const divisionKg = found.divisionKg ?? scaleDivisionKg;
+  const divisionInTurns = divisionKg === null || delivery === null ? null : divisionKg / delivery;
+  const shown =
+    found.scatter !== null && (found.scatter.variance > relativeDust || divisionInTurns !== null)
+      ? found.scatter
+      : null;
+  const variance = shown?.variance ?? typicalScatter.relative ** 2 * typicalScatter.turns;
   return {
     fill: fill?.fill ?? null,
     catches: fill?.totals.catches ?? 0,
     turns: fill?.totals.turns ?? 0,
     earlierFills: (meter?.fills.length ?? 0) - (fill === null ? 0 : 1),
     turnsPerCatch,
-    scatter,
+    scatter: shown?.source ?? "assumed",
     variancePerTurn: variance,
-    df,
+    df: shown?.df ?? 0,
     relativeScatter: Math.sqrt(variance / turnsPerCatch),
     divisionInTurns,
   };
 }
 
-interface FoundScatter {
-  readonly scatter: "pooled" | "own";
-  readonly variance: number;
-  readonly df: number;
+interface Findings {
+  /** Relative variance of a one-turn catch; null: not known. */
+  readonly scatter: {
+    readonly source: "pooled" | "own";
+    readonly variance: number;
+    readonly df: number;
+  } | null;
+  /** The division that the readings of the fill's catches amount to; null: not known. */
+  readonly divisionKg: number | null;
 }
 
-function scatterOf(
-  meter: MeterModel,
+function findingsOf(
+  meter: MeterModel | null,
   fill: Fill | null,
   { level, scaleDivisionKg }: CatchesNeededOptions,
-): FoundScatter | null {
-  if (fill === null) return relative(scatterForNewFill(meter), meter.across.nextFill.value);
+): Findings {
+  if (meter === null) return { scatter: null, divisionKg: null };
+  if (fill === null) {
+    const scatter = relative(scatterForNewFill(meter), meter.across.nextFill.value);
+    return { scatter, divisionKg: null };
+  }
   const chosen = chooseScatter(fill, meter.scatter);
   const { variance } = estimateFill(fill, chosen, scaleDivisionKg, level);
-  if (variance.model === null) return null;
+  const { catches, turns } = fill.totals;
+  // Reading adds (d²/6)·(n/Σt)²; catches weighed on several scales have the d that makes it so.
+  const divisionKg =
+    variance.division === null ? null : Math.sqrt(6 * variance.division) * (turns / catches);
+  if (variance.model === null) return { scatter: null, divisionKg };
   // The larger standard error of a fill with unequal turns goes on into the plan for its further catches.
-  const largest = Math.max(variance.model, variance.robust ?? 0) * fill.totals.turns;
-  return relative({ ...chosen, variance: largest }, fill.delivery);
+  const largest = Math.max(variance.model, variance.robust ?? 0) * turns;
+  return { scatter: relative({ ...chosen, variance: largest }, fill.delivery), divisionKg };
 }
 
 /** A fill without catches adds nothing of its own: the pooled scatter of the others, if it has enough behind it. */
@@ -63,7 +74,7 @@ function scatterForNewFill(meter: MeterModel): ChosenScatter {
   return chooseScatter(nothingYet, meter.scatter);
 }
 
-function relative({ source, variance, df }: ChosenScatter, delivery: number): FoundScatter | null {
+function relative({ source, variance, df }: ChosenScatter, delivery: number): Findings["scatter"] {
   if (source === "none" || variance === null) return null;
-  return { scatter: source, variance: variance / delivery ** 2, df };
+  return { source, variance: variance / delivery ** 2, df };
 }

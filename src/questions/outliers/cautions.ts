@@ -1,5 +1,5 @@
 import { type Caution, caution } from "../../results/caution.ts";
-import type { Outliers } from "../outliers.ts";
+import type { Outliers } from "./result.ts";
 
 type Found = Omit<Outliers, "kind" | "cautions">;
 

@@ -5,9 +5,23 @@ import {
   judgeInFamily,
 } from "../../statistics/deleted-residuals.ts";
 import { lineOf, type PredictingLine, residualFrom } from "../../statistics/predicting-line.ts";
-import type { CatchJudgement, CatchVerdict } from "../outliers.ts";
 import { type FillFinding, type JudgingRule, laterShare } from "./judge-fill.ts";
+import type { CatchJudgement, CatchVerdict } from "./result.ts";
 import { judgedPoint } from "./screened-history.ts";
+
+/** A fill's finding with the judgement of each of its catches. */
+export interface JudgedFill {
+  readonly finding: FillFinding;
+  readonly judgements: readonly { readonly row: Catch; readonly judgement: CatchJudgement }[];
+}
+
+export function judgeFill(finding: FillFinding, rule: JudgingRule, isNewest: boolean): JudgedFill {
+  const judgements = finding.fill.catches.map((row) => ({
+    row,
+    judgement: judgeCatch(row, finding, rule, isNewest),
+  }));
+  return { finding, judgements };
+}
 
 /**
  * One catch against the others of its fill that do not stand out. A catch that was taken away first is so compared with
@@ -15,7 +29,7 @@ import { judgedPoint } from "./screened-history.ts";
  *
  * @param isNewest  the newest fill is its own family; an earlier one belongs to the log
  */
-export function judgeCatch(
+function judgeCatch(
   row: Catch,
   finding: FillFinding,
   rule: JudgingRule,

@@ -1,6 +1,6 @@
 import type { MeterModel, ModelOptions } from "../../model/model.ts";
-import type { LeftOutOfFill } from "../outliers.ts";
 import { deliveryNow, deliveryWith } from "./refit.ts";
+import type { LeftOutOfFill } from "./result.ts";
 
 /** What the person left out of each fill, in whose words, and the delivery with and without it. */
 export function leftOutOf(meter: MeterModel, options: ModelOptions): readonly LeftOutOfFill[] {

@@ -5,7 +5,7 @@ import type { Fill } from "../../model/meters.ts";
 import type { MeterModel, ModelOptions } from "../../model/model.ts";
 import { deliveryOf, totalsOf } from "../../model/totals.ts";
 import type { Estimate } from "../../results/estimate.ts";
-import type { Influence } from "../outliers.ts";
+import type { Influence, Outliers } from "./result.ts";
 
 /** Delivery of a fill as the model has it. */
 export function deliveryNow(
@@ -41,4 +41,16 @@ export function influenceOf(
   const now = deliveryNow(meter, fill, options);
   const without = deliveryWith(meter, fill, stay, options);
   return { now, without, relativeChange: without.value / now.value - 1 };
+}
+
+/** What each catch of a fill does to its delivery; empty for a single catch. */
+export function influenceOfEach(
+  meter: MeterModel,
+  fill: Fill,
+  options: ModelOptions,
+): Outliers["influence"] {
+  return fill.catches.flatMap((row) => {
+    const influence = influenceOf(meter, fill, new Set([row]), options);
+    return influence === null ? [] : [{ catch: row.catch, ...influence }];
+  });
 }

@@ -1,18 +1,12 @@
 import type { Catch, MassUnit } from "../../data/types.ts";
 import type { MeterModel } from "../../model/model.ts";
-import type { CatchJudgement, DisagreeingPair, OutlierOptions, Suspect } from "../outliers.ts";
 import { explanationsOf } from "./explanations.ts";
-import { soundLine } from "./judge-catch.ts";
+import { type JudgedFill, soundLine } from "./judge-catch.ts";
 import type { FillFinding, JudgingRule } from "./judge-fill.ts";
 import type { CatchInDoubt } from "./mishap-laws.ts";
 import { influenceOf } from "./refit.ts";
+import type { DisagreeingPair, OutlierOptions, Suspect } from "./result.ts";
 import { judgedPoint } from "./screened-history.ts";
-
-/** A fill's finding with the judgement of each of its catches. */
-export interface JudgedFill {
-  readonly finding: FillFinding;
-  readonly judgements: readonly { readonly row: Catch; readonly judgement: CatchJudgement }[];
-}
 
 /** The catches of one fill that stand out, with what they do and what may have happened. */
 export function suspectsOf(

@@ -23,7 +23,10 @@ export function writtenReading(
   unit: MassUnit,
 ): WrittenReading {
   const inUnit = (one: Catch) => convert(readingKg(one), "kg", unit);
-  const decimals = Math.max(...[row, ...fellows].map((one) => decimalsOf(inUnit(one))));
+  const decimals = fellows.reduce(
+    (most, one) => Math.max(most, decimalsOf(inUnit(one))),
+    decimalsOf(inUnit(row)),
+  );
   return { text: inUnit(row).toFixed(decimals), kg: readingKg(row), unit };
 }
 

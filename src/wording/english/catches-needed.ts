@@ -22,7 +22,7 @@ export function englishCatchesNeeded(format: Format) {
           ? "how well the delivery is known cannot be told yet"
           : `known within ${format.plusMinus(result.halfWidth)} after ${catches(result.input.catches)}`;
       if (stopping.reason === "within tolerance")
-        return `${who(result)}: ${known}, enough for the tolerance of ${tolerance}. Stop and go; state ${tolerance}.`;
+        return `${who(result)}: ${known}, enough for the tolerance of ${tolerance}.`;
       if (stopping.reason === "most catches reached")
         return `${who(result)}: ${known}, wider than the tolerance of ${tolerance}. Stop here and state what was reached; next time take longer catches.`;
       const start = result.input.catches === 0 ? who(result) : `${who(result)}: ${known}`;
@@ -35,6 +35,8 @@ export function englishCatchesNeeded(format: Format) {
       const [now, next] = further;
       if (now?.halfWidth == null || next?.halfWidth == null) return null;
       const step = `One catch more takes the figure from ${format.plusMinus(now.halfWidth)} to about ${format.plusMinus(next.halfWidth)}`;
+      if (format.percent(now.halfWidth) === format.percent(next.halfWidth))
+        return `One catch more would change little (${format.plusMinus(now.halfWidth)}).`;
       return now.halfWidth <= options.tolerance || next.chance === null
         ? `${step}.`
         : `${step}, and reaches the tolerance with a chance of ${format.percent(next.chance, 0)}; ${format.percent(options.assurance, 0)} is wanted.`;

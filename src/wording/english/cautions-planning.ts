@@ -42,7 +42,7 @@ function aboutCatches(format: Format): Sentences<CatchesCode> {
     "scale-limits-tolerance": ({ turns, leastTurns }) =>
       `With catches of ${format.plain(turns)} turns, reading the scale takes up much of the tolerance. Take at least ${format.count(leastTurns)} turns a catch, or a finer scale.`,
     "stopped-on-width": ({ tolerance }) =>
-      `Stopped when ${format.plusMinus(tolerance)} was reached; shown as ${format.plusMinus(tolerance)}, since stopping on the width makes the smaller figure too good.`,
+      `If you stopped catching because ${format.plusMinus(tolerance)} was reached, state ${format.plusMinus(tolerance)}: stopping on the width makes a smaller figure too good.`,
     "tolerance-needs-more-catches": ({ mostCatches, catchesNeeded, halfWidthThen }) => {
       const then =
         halfWidthThen === null

@@ -1,0 +1,33 @@
+import Table from "cli-table3";
+import type { Block, Text } from "../report/document.ts";
+
+/** Blocks of a report for a terminal: sentences, lists and tables; charts are left to the report. */
+export function plainBlocks(blocks: readonly Block[]): readonly string[] {
+  return blocks.flatMap((block) => {
+    switch (block.kind) {
+      case "paragraph":
+        return [plainText(block.text)];
+      case "list":
+        return block.items.map((item) => `- ${plainText(item)}`);
+      case "details":
+      case "section":
+        return plainBlocks(block.blocks);
+      case "table": {
+        const table = new Table({
+          head: block.columns.map(({ heading }) => heading),
+          colAligns: block.columns.map(({ align }) => (align === "end" ? "right" : "left")),
+          style: { head: [], border: [], compact: true },
+        });
+        for (const { cells } of block.rows) table.push(cells.map(plainText));
+        return [`\n${block.caption}\n${table.toString()}`];
+      }
+      default:
+        return [];
+    }
+  });
+}
+
+function plainText(text: Text): string {
+  if (typeof text === "string") return text;
+  return text.map((part) => (typeof part === "string" ? part : part.text)).join("");
+}

@@ -1,0 +1,98 @@
+import erfc from "@stdlib/math-base-special-erfc";
+import { gaussLegendreRule } from "../quadrature.ts";
+
+/** Below this width Φ(z) − Φ(z − width) is integrated instead of subtracted, to keep its leading digits. */
+const narrow = 0.5;
+
+/** So far below the largest value no other can be, to more digits than a number has. */
+const nothingBelow = -12;
+
+/** Steps of the largest value z: Φ(z) and the probability of z, each with the step's width. */
+interface LargestValue {
+  readonly first: number;
+  readonly step: number;
+  readonly below: Float64Array;
+  readonly mass: Float64Array;
+  /** How many other values there are. */
+  readonly others: number;
+}
+
+/**
+ * Distribution of the range of `size` independent standard normal values: returns the function that gives one tail of
+ * it at a width above 0.
+ *
+ * P(range ≤ w) = size ∫ φ(z)·(Φ(z) − Φ(z − w))^(size − 1) dz, z being the largest value. The integrand is analytic and
+ * dies away like a Gaussian, so equal steps converge faster than any power of the step; steps of 0.55/√size leave an
+ * error below 1e-17 up to size 100.
+ *
+ * @param size how many values, whole number of at least 2
+ * @param side which tail the returned function gives
+ */
+export function rangeTail(size: number, side: "lower" | "upper"): (width: number) => number {
+  const largest = largestValue(size);
+  if (side === "upper") return (width) => upperTail(width, largest);
+  return (width) => (width < narrow ? narrowTail(width, largest) : lowerTail(width, largest));
+}
+
+function largestValue(size: number): LargestValue {
+  const step = 0.55 / Math.sqrt(size);
+  // Below `first` and above 9.5 the largest value has a probability under 1e-20.
+  const first = -Math.sqrt(120 / size);
+  const others = size - 1;
+  const z = Float64Array.from(
+    { length: Math.ceil((9.5 - first) / step) },
+    (_, i) => first + i * step,
+  );
+  const below = z.map(standardLower);
+  const mass = z.map((value, i) => size * step * density(value) * (below[i] ?? 0) ** others);
+  return { first, step, below, mass, others };
+}
+
+function lowerTail(width: number, { first, step, below, mass, others }: LargestValue): number {
+  let total = 0;
+  for (let i = 0; i < mass.length; i++) {
+    const lowest = first + i * step - width;
+    const inside = lowest < nothingBelow ? 1 : 1 - standardLower(lowest) / (below[i] ?? 1);
+    total += (mass[i] ?? 0) * inside ** others;
+  }
+  return Math.min(1, total);
+}
+
+/** As the lower tail with 1 − inside^others in place of inside^others, which is small where the tail is. */
+function upperTail(width: number, { first, step, below, mass, others }: LargestValue): number {
+  let total = 0;
+  for (let i = mass.length - 1; i >= 0; i--) {
+    const lowest = first + i * step - width;
+    if (lowest < nothingBelow) break;
+    const outside = standardLower(lowest) / (below[i] ?? 1);
+    total -= (mass[i] ?? 0) * Math.expm1(others * Math.log1p(-outside));
+  }
+  return Math.min(1, total);
+}
+
+function narrowTail(width: number, { first, step, mass, others }: LargestValue): number {
+  let total = 0;
+  for (let i = 0; i < mass.length; i++) {
+    const z = first + i * step;
+    total += density(z) * slice(z, width) ** others;
+  }
+  return (others + 1) * step * total;
+}
+
+/** Φ(z) − Φ(z − width) for a narrow slice. */
+function slice(z: number, width: number): number {
+  const { nodes, weights } = gaussLegendreRule(8);
+  const half = 0.5 * width;
+  let sum = 0;
+  for (let i = 0; i < 8; i++) sum += (weights[i] ?? 0) * density(z - half + half * (nodes[i] ?? 0));
+  return half * sum;
+}
+
+// The public normal functions check their argument; these run thousands of times per tail.
+function standardLower(z: number): number {
+  return 0.5 * erfc(-z * Math.SQRT1_2);
+}
+
+function density(z: number): number {
+  return Math.exp(-0.5 * z * z) / Math.sqrt(2 * Math.PI);
+}

@@ -1,0 +1,54 @@
+import { chiLogShape, chiScale } from "./chi-mixture.ts";
+
+/** Terms that add less than this share of the total end the walk to their side. */
+const negligible = 1e-18;
+
+/** ln of the smallest positive double: where the density ends, the walk ends whatever it has found. */
+const lowestLog = -745;
+
+/** Where v − e^−v is 0. */
+const origin = 0.5671432904097838;
+
+/** What is known beforehand about the function whose mean is taken. */
+export interface Landscape {
+  /** About where density times g is highest, or anywhere to its left. */
+  readonly peak: number;
+  /** How sharply g bends there: minus the second derivative of its logarithm by ln S. */
+  readonly sharpness: number;
+}
+
+/**
+ * Mean of a smooth g(S) over the estimated standard deviation S of normal values with true deviation 1, that is S²·df
+ * is chi-squared with df degrees of freedom: what `chiMean` gives, with a fifth of the work, where g is analytic.
+ *
+ * Puts ln S = v − e^−v + constant and sums in equal steps of v: the long exponential slope that few df leave on the left
+ * then falls off doubly exponentially, as the right side does anyhow, and the sum converges faster than any power of
+ * the step.
+ *
+ * @param g analytic function of S > 0 with values from 0 to 1; density times g must have a single peak
+ * @param df degrees of freedom, finite and above 0
+ * @param landscape where and how sharply the integrand peaks
+ * Source Takahasi and Mori 1974, Publications of the Research Institute for Mathematical Sciences 9, 721–741
+ */
+export function smoothChiMean(
+  g: (deviation: number) => number,
+  df: number,
+  { peak, sharpness }: Landscape,
+): number {
+  const shift = Math.log(peak);
+  // 2·df is the sharpness of the density itself; 30 keeps the step short enough for the double exponential at few df.
+  const step = 0.45 / Math.sqrt(2 * df + sharpness + 30);
+  let total = 0;
+  for (const direction of [1, -1]) {
+    for (let i = direction === 1 ? 0 : 1; ; i++) {
+      const v = origin + direction * i * step;
+      const slope = Math.exp(-v);
+      const u = shift + v - slope;
+      const logDensity = df * chiLogShape(u);
+      const term = Math.exp(logDensity) * g(Math.exp(u)) * (1 + slope);
+      total += term;
+      if (term < negligible * total || (logDensity < lowestLog && direction * u > 0)) break;
+    }
+  }
+  return chiScale(df) * step * total;
+}

@@ -1,0 +1,38 @@
+import type { MassUnit } from "../../data/types.ts";
+import { OptionError } from "../../errors/errors.ts";
+import type { ModelOptions } from "../../model/model.ts";
+import { refuseUnknownOptions, requireCount, requireFraction } from "../../results/options.ts";
+import type { OutlierOptions } from "./result.ts";
+
+/** What this question can be told beyond level, tolerance and scale. */
+export type OutlierChoices = Omit<OutlierOptions, keyof ModelOptions>;
+
+/** Defaults of this question, with the reason for each. */
+export const outlierDefaults: OutlierChoices = {
+  /** One false flag in twenty clean fills, or in twenty clean logs, is what a person will still look into. */
+  screeningLevel: 0.95,
+  /** One meter by itself; a log with several gives their number. */
+  metersInLog: 1,
+  /** The unit results are in. */
+  massUnit: "kg",
+};
+
+const massUnits: readonly MassUnit[] = ["kg", "g", "lb", "oz"];
+
+/**
+ * Fills in what is not given.
+ *
+ * @throws OptionError for an unknown name or a value that cannot be meant
+ */
+export function outlierOptions(
+  { level, tolerance, scaleDivisionKg }: ModelOptions,
+  given: Partial<OutlierChoices> = {},
+): OutlierOptions {
+  refuseUnknownOptions(given, Object.keys(outlierDefaults));
+  const chosen = { ...outlierDefaults, ...given };
+  requireFraction("screeningLevel", chosen.screeningLevel);
+  requireCount("metersInLog", chosen.metersInLog, 1);
+  if (!massUnits.includes(chosen.massUnit))
+    throw new OptionError("massUnit", chosen.massUnit, `one of ${massUnits.join(", ")}`);
+  return { level, tolerance, scaleDivisionKg, ...chosen };
+}

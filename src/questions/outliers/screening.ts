@@ -1,0 +1,26 @@
+import type { MeterModel } from "../../model/model.ts";
+import type { FillFinding } from "./judge-fill.ts";
+import { namedTests } from "./named-tests.ts";
+import { influenceOf } from "./refit.ts";
+import type { FillScreening, OutlierOptions } from "./result.ts";
+
+/** What was found in one fill, as the result tells it. */
+export function screeningOf(
+  meter: MeterModel,
+  { fill, status, outside, isPair, inFill, moreThanCanBeTold }: FillFinding,
+  options: OutlierOptions,
+): FillScreening {
+  const deliveries = fill.catches.map(({ netKg, turns }) => netKg / turns);
+  return {
+    fill: fill.fill,
+    takenAt: fill.takenAt,
+    catches: fill.catches.length,
+    status,
+    outsideDf: outside?.df ?? 0,
+    relativeRange: Math.max(...deliveries) / Math.min(...deliveries) - 1,
+    standingOut: [...inFill].map((row) => row.catch).sort((a, b) => a - b),
+    moreThanCanBeTold,
+    withoutSuspects: isPair || inFill.size === 0 ? null : influenceOf(meter, fill, inFill, options),
+    named: namedTests(fill, options.screeningLevel),
+  };
+}

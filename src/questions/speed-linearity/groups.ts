@@ -1,0 +1,62 @@
+import { sampleCorrelation, sum } from "simple-statistics";
+import type { Catch } from "../../data/types.ts";
+import type { Fill, Meter } from "../../model/meters.ts";
+import type { SlopeGroup } from "../../statistics/pooled-slope.ts";
+
+/** A catch whose meter speed is known. */
+export interface SpeedCatch {
+  readonly row: Catch;
+  readonly fill: Fill;
+  readonly turnsPerMin: number;
+}
+
+/** One fill's catches with a known meter speed. */
+export interface SpeedGroup extends SlopeGroup {
+  readonly catches: readonly SpeedCatch[];
+}
+
+/**
+ * Catches with a meter speed, by fill: delivery relative to the fill's own against meter speed, weights turns, because
+ * catch scatter of a delivery goes with 1/turns.
+ */
+export function speedGroups(meter: Meter): readonly SpeedGroup[] {
+  return meter.fills
+    .map((fill) =>
+      fill.catches.flatMap((row) =>
+        row.meterRpm === null ? [] : [{ row, fill, turnsPerMin: row.meterRpm }],
+      ),
+    )
+    .filter((catches) => catches.length > 0)
+    .map((catches) => ({
+      catches,
+      x: catches.map(({ turnsPerMin }) => turnsPerMin),
+      y: catches.map(({ row, fill }) => row.netKg / row.turns / fill.delivery),
+      weights: catches.map(({ row }) => row.turns),
+    }));
+}
+
+/** Mean meter speed weighted by turns. */
+export function referenceSpeed(groups: readonly SpeedGroup[]): number {
+  const over = (term: (group: SpeedGroup, i: number) => number) =>
+    sum(groups.flatMap((group) => group.x.map((_, i) => term(group, i))));
+  return (
+    over(({ x, weights }, i) => (x[i] ?? 0) * (weights[i] ?? 0)) /
+    over(({ weights }, i) => weights[i] ?? 0)
+  );
+}
+
+/**
+ * How far meter speed and turns go together within fills: where they do, a constant mass in every catch looks like an
+ * effect of speed. Correlation of deviations from the fill's means; null when either never varies.
+ */
+export function speedAgainstTurns(groups: readonly SpeedGroup[]): number | null {
+  const speeds = groups.flatMap(({ x }) => deviations(x));
+  const turns = groups.flatMap(({ weights }) => deviations(weights));
+  const varies = (values: readonly number[]) => values.some((value) => Math.abs(value) > 1e-9);
+  return varies(speeds) && varies(turns) ? sampleCorrelation(speeds, turns) : null;
+}
+
+function deviations(values: readonly number[]): number[] {
+  const middle = sum([...values]) / values.length;
+  return values.map((value) => value - middle);
+}

@@ -1,0 +1,340 @@
+import fc from "fast-check";
+import { mean } from "simple-statistics";
+import { describe, expect, it } from "vitest";
+import type { Catch } from "../../src/data/types.ts";
+import { OptionError } from "../../src/errors/errors.ts";
+import { curveOf, fitModel } from "../../src/model/model.ts";
+import { randomStream } from "../../src/numeric/random.ts";
+import { type SkippingChoices, skippingOptions } from "../../src/questions/skipping/options.ts";
+import { skipping } from "../../src/questions/skipping.ts";
+import { simulateSeasons } from "../../study/skipping/simulate.ts";
+import { aFill } from "../support/catches.ts";
+import { present } from "../support/reference.ts";
+import { inventedFills } from "../support/simulated-fills.ts";
+
+const model = { level: 0.95, tolerance: 0.05, scaleDivisionKg: 0.02 };
+
+function ask(catches: readonly Catch[], given: Partial<SkippingChoices> = {}, changes = {}) {
+  const options = { ...model, ...changes };
+  const meter = present(fitModel(catches, options).meters[0]);
+  return { meter, options, result: skipping(meter, skippingOptions(options, given)) };
+}
+
+const codesOf = ({ result }: ReturnType<typeof ask>) => result.cautions.map(({ code }) => code);
+const season = inventedFills({ fills: 6, catches: 3, spread: 0.025, scatter: 0.015 }, 11);
+const single = (masses: readonly number[], bin = "1") =>
+  masses.flatMap((mass, i) => aFill([[20, mass]], { bin, fill: i + 1 }));
+
+describe("skipping calibration", () => {
+  it("agrees with the next-catch curve at no catches, and with the interval for the next fill", () => {
+    const { meter, options, result } = ask(season);
+    const skip = present(curveOf(meter, options).points[0]);
+    expect(result.distribution?.scale).toBeCloseTo(present(skip.relativeError), 15);
+    expect(result.distribution?.df).toBe(skip.df);
+    expect(result.distribution?.location).toBe(0);
+    expect(result.nextFill.interval?.upper).toBeCloseTo(present(skip.halfWidth), 13);
+    const atTolerance = present(result.chances.find(({ limit }) => limit === 0.05));
+    expect(atTolerance.either).toBeCloseTo(present(skip.chanceOffTolerance), 13);
+    const { interval, value } = meter.across.nextFill;
+    expect(result.nextFill.interval?.lower).toBeCloseTo(present(interval?.lower) / value - 1, 13);
+  });
+
+  it("by hand for three fills left at a book value: t(.975, 2) = 4.302653", () => {
+    const { result } = ask(single([6, 6.2, 6.4]), {
+      assumed: { source: "book value", kgPerTurn: 0.3 },
+    });
+    // Fills .30, .31, .32: mean .31, spread .01; next fill ± 4.302653·.01·√(4/3).
+    const reach = (4.302653 * 0.01 * Math.sqrt(4 / 3)) / 0.3;
+    expect(result.nextFill.value).toBeCloseTo(1 / 30, 12);
+    expect(result.nextFill.interval?.lower).toBeCloseTo(1 / 30 - reach, 6);
+    expect(result.nextFill.interval?.upper).toBeCloseTo(1 / 30 + reach, 6);
+    // Today: the newest fill delivers .32 where .30 is believed.
+    expect(result.today?.value).toBeCloseTo(0.32 / 0.3 - 1, 12);
+    // Student's t on 2 df has F(x) = ½ + x/(2√(2 + x²)) in closed form.
+    const scale = (0.01 * Math.sqrt(4 / 3)) / 0.3;
+    const above = (limit: number) => {
+      const x = (limit - 1 / 30) / scale;
+      return 0.5 - x / (2 * Math.sqrt(2 + x * x));
+    };
+    const chance = present(result.chances.find(({ limit }) => limit === 0.05));
+    expect(chance.heavy).toBeCloseTo(above(0.05), 10);
+    expect(chance.light).toBeCloseTo(1 - above(-0.05), 10);
+    expect(chance.either).toBeCloseTo(above(0.05) + 1 - above(-0.05), 10);
+  });
+
+  it("gives the share of fills with Howe's factor: 8.4, 5.4, 4.3, 3.7 at three to six fills", () => {
+    // Factors for 90 % content with 95 % confidence, by an independent program.
+    const factors = [3, 4, 5, 6].map((fills) => {
+      const catches = inventedFills({ fills, catches: 2, spread: 0.03, scatter: 0.01 }, fills);
+      return present(ask(catches).result.shareOfFills).factor;
+    });
+    expect(factors.map((factor) => factor.toFixed(1))).toEqual(["8.4", "5.4", "4.3", "3.7"]);
+  });
+
+  it("adds the tolerance to the limits, once, and sorts them", () => {
+    const limits = (given: Partial<SkippingChoices>, tolerance: number) =>
+      ask(season, given, { tolerance }).result.chances.map(({ limit }) => limit);
+    expect(limits({}, 0.03)).toEqual([0.02, 0.03, 0.05, 0.1]);
+    expect(limits({ limits: [0.1, 0.05] }, 0.05)).toEqual([0.05, 0.1]);
+  });
+
+  it("keeps the previous fill's value at a higher price than the mean, on the average of seasons", () => {
+    const stream = randomStream(5);
+    const expected = (source: "previous fill" | "mean of fills", catches: readonly Catch[]) =>
+      present(ask(catches, { assumed: { source } }).result.expected).absolute;
+    const seasons = Array.from({ length: 100 }, () =>
+      inventedFills({ fills: 6, catches: 3, spread: 0.03, scatter: 0.015 }, stream),
+    );
+    const previous = mean(seasons.map((catches) => expected("previous fill", catches)));
+    const ofMean = mean(seasons.map((catches) => expected("mean of fills", catches)));
+    expect(previous).toBeGreaterThan(1.15 * ofMean);
+  });
+
+  it("compares with the common-practice figure, which has no source, as a check only", () => {
+    const compared = (spread: number) =>
+      ask(inventedFills({ fills: 8, catches: 3, spread, scatter: 0.01 }, 21)).result.commonPractice;
+    expect(compared(0.01)).toMatchObject({
+      lower: 0.1,
+      upper: 0.12,
+      source: "common practice, no source",
+      compared: "smaller",
+    });
+    expect(compared(0.08).compared).toBe("larger");
+    expect(ask(single([6])).result.commonPractice).toMatchObject({
+      farthest: null,
+      chanceBeyondLower: null,
+      compared: "unknown",
+    });
+  });
+
+  it("draws a density that encloses all but a sliver of the chance", () => {
+    const { density } = ask(season).result;
+    const area = density.slice(1).reduce((sum, point, i) => {
+      const before = present(density[i]);
+      const width = point.rateError - before.rateError;
+      return sum + (width * (point.density + before.density)) / 2;
+    }, 0);
+    expect(area).toBeGreaterThan(0.97);
+    expect(area).toBeLessThan(1.001);
+    expect(density[0]?.rateError).toBeLessThan(-0.1);
+    expect(density.at(-1)?.rateError).toBeGreaterThan(0.1);
+    const places = density.map(({ rateError }) => rateError);
+    expect(places).toEqual(expect.arrayContaining([-0.05, 0.05, -0.1, 0.1]));
+  });
+});
+
+describe("what fills cannot say", () => {
+  it("one fill says nothing of the next one", () => {
+    const asked = ask(season.filter(({ fill }) => fill === 1));
+    expect(asked.result).toMatchObject({
+      today: null,
+      distribution: null,
+      chances: [],
+      expected: null,
+      shareOfFills: null,
+      betweenCalibrations: null,
+      density: [],
+    });
+    expect(asked.result.nextFill.interval).toBeNull();
+    expect(codesOf(asked)).toEqual(["one-fill", "skip-not-priced"]);
+  });
+
+  it("one fill borrows the spread of other bins, and says so", () => {
+    const others = inventedFills(
+      { fills: 5, catches: 3, spread: 0.03, scatter: 0.01, bin: "2" },
+      4,
+    );
+    const asked = ask([...single([6]), ...others]);
+    expect(asked.result.distribution?.df).toBe(4);
+    expect(asked.result.chances).toHaveLength(3);
+    expect(asked.result.shareOfFills).not.toBeNull();
+    expect(codesOf(asked)).toEqual(["spread-borrowed"]);
+  });
+
+  it("two fills give the band but no chance and no expectation", () => {
+    const asked = ask(season.filter(({ fill }) => fill <= 2));
+    expect(asked.result.nextFill.interval).not.toBeNull();
+    expect(asked.result.today).not.toBeNull();
+    expect(asked.result).toMatchObject({ distribution: null, chances: [], expected: null });
+    expect(codesOf(asked)).toEqual(["skip-not-priced"]);
+  });
+
+  it("three and four fills are few, five are not", () => {
+    const codes = (fills: number) => codesOf(ask(season.filter(({ fill }) => fill <= fills)));
+    expect(codes(3)).toEqual(["few-fills"]);
+    expect(codes(4)).toEqual(["few-fills"]);
+    expect(codes(5)).toEqual([]);
+  });
+
+  it("fills that agree exactly do not say that the next will", () => {
+    const asked = ask(single([6, 6, 6, 6]));
+    expect(asked.result.distribution).toBeNull();
+    expect(asked.result.nextFill.interval).toBeNull();
+    expect(codesOf(asked)).toEqual(["fills-agree-exactly"]);
+  });
+
+  it("a book value outside the band of the fills is named", () => {
+    const book = (kgPerTurn: number) =>
+      codesOf(ask(season, { assumed: { source: "book value", kgPerTurn } }));
+    expect(book(0.3)).toEqual([]);
+    expect(book(0.4)).toEqual(["book-value-outside"]);
+    expect(book(0.2)).toEqual(["book-value-outside"]);
+  });
+
+  it("options that cannot be meant are refused", () => {
+    expect(() => skippingOptions(model, { limits: [0] })).toThrow(OptionError);
+    expect(() => skippingOptions(model, { acceptedRisk: 1 })).toThrow(OptionError);
+    expect(() => skippingOptions(model, { content: 1.2 })).toThrow(OptionError);
+    expect(() => skippingOptions(model, { tolerence: 0.1 } as never)).toThrow(/tolerence/);
+  });
+});
+
+describe("fills between calibrations", () => {
+  const points = (given: Partial<SkippingChoices>, catches = season) =>
+    present(ask(catches, given).result.betweenCalibrations);
+
+  it("one fill is the chance of the next fill", () => {
+    const { result } = ask(season);
+    const [one] = present(result.betweenCalibrations).points;
+    const chance = present(result.chances.find(({ limit }) => limit === 0.05));
+    expect(one?.chanceAny).toBeCloseTo(chance.either, 5);
+    expect(one?.upperBound).toBeCloseTo(chance.upperBound, 5);
+  });
+
+  it("grow with the risk accepted, and the cautious count is never larger", () => {
+    const calm = inventedFills({ fills: 8, catches: 3, spread: 0.008, scatter: 0.005 }, 8);
+    const counts = [0.05, 0.1, 0.2, 0.4].map((acceptedRisk) => points({ acceptedRisk }, calm));
+    for (const [i, { mostFills, mostFillsByBound }] of counts.entries()) {
+      expect(mostFills).toBeGreaterThanOrEqual(counts[i - 1]?.mostFills ?? 0);
+      expect(mostFillsByBound).toBeLessThanOrEqual(mostFills);
+    }
+    expect(counts.at(-1)?.mostFills).toBeGreaterThan(0);
+  });
+
+  it("are none where a single one is too risky, and open-ended where the risk never gets there", () => {
+    const wild = inventedFills({ fills: 6, catches: 3, spread: 0.08, scatter: 0.01 }, 3);
+    expect(points({}, wild)).toMatchObject({ mostFills: 0, openEnded: false });
+    const still = inventedFills({ fills: 30, catches: 3, spread: 0.004, scatter: 0.003 }, 3);
+    expect(points({}, still)).toMatchObject({ mostFills: 50, openEnded: true });
+  });
+
+  it.each([
+    ["mean of fills", 5],
+    ["previous fill", 4],
+  ] as const)(
+    "left at the %s, any of %i: happens as often as stated with a long log",
+    (source, count) => {
+      // With 300 fills the spread is known well, so what is stated can be compared with plain frequencies.
+      const truth = { spread: 0.022, scatter: 0.006, catches: 2 };
+      const stated = present(
+        points({ assumed: { source } }, inventedFills({ fills: 300, ...truth }, 99)).points.find(
+          ({ fills }) => fills === count,
+        ),
+      ).chanceAny;
+      const stream = randomStream(100, count);
+      const ofFill = Math.hypot(truth.spread, truth.scatter / Math.sqrt(truth.catches));
+      const trials = 40_000;
+      let any = 0;
+      for (let i = 0; i < trials; i++) {
+        const setTo = source === "mean of fills" ? 1 : 1 + ofFill * stream.normal();
+        const off = Array.from(
+          { length: count },
+          () => Math.abs((1 + ofFill * stream.normal()) / setTo - 1) > 0.05,
+        );
+        if (off.some(Boolean)) any++;
+      }
+      // The spread of 300 fills is known to 4 %, which moves a chance of this size by about 0.02.
+      expect(Math.abs(any / trials - stated)).toBeLessThan(0.04);
+    },
+  );
+});
+
+describe("chances stated against chances that happen, over simulated seasons", () => {
+  // By an independent program (numpy, R = 60,000): spread log-uniform 1–6 %, stated → happened.
+  it.each([
+    [3, 0.22, 0.14],
+    [6, 0.16, 0.12],
+    [10, 0.14, 0.12],
+  ])("%i fills: %s stated, %s happened", (fills, stated, happened) => {
+    const plan = { fills, spreadFrom: 0.01, spreadTo: 0.06, limit: 0.05 };
+    const outcomes = simulateSeasons(plan, 6_000, 41);
+    expect(Math.abs(mean(outcomes.map((one) => one.stated)) - stated)).toBeLessThan(0.012);
+    expect(Math.abs(mean(outcomes.map((one) => one.happened)) - happened)).toBeLessThan(0.012);
+    const sure = outcomes.filter((one) => one.stated >= 0.3);
+    expect(mean(sure.map((one) => one.happened))).toBeLessThan(mean(sure.map((one) => one.stated)));
+  });
+
+  it.each([
+    [3, 0.44],
+    [5, 0.24],
+    [8, 0.15],
+  ])("%i fills: the bound holds nine times in ten, and is %s in the middle", (fills, median) => {
+    const plan = { fills, spreadFrom: 0.02, spreadTo: 0.02, limit: 0.05 };
+    const outcomes = simulateSeasons(plan, 4_000, 43);
+    const holds = mean(outcomes.map(({ bound, happened }) => (bound >= happened ? 1 : 0)));
+    expect(holds).toBeGreaterThan(0.89);
+    expect(holds).toBeLessThan(0.945);
+    const bounds = outcomes.map(({ bound }) => bound).sort((a, b) => a - b);
+    expect(Math.abs(present(bounds[2_000]) - median)).toBeLessThan(0.02);
+  });
+});
+
+describe("properties", () => {
+  const plan = fc.record({
+    fills: fc.integer({ min: 3, max: 9 }),
+    catches: fc.integer({ min: 1, max: 4 }),
+    spread: fc.double({ min: 0.003, max: 0.08, noNaN: true }),
+    scatter: fc.double({ min: 0.003, max: 0.04, noNaN: true }),
+  });
+
+  it("chances fall with the limit, stay below their bound, and add up from both sides", () => {
+    fc.assert(
+      fc.property(plan, fc.integer({ min: 0, max: 1e6 }), (one, seed) => {
+        const { chances, expected } = ask(inventedFills(one, seed)).result;
+        for (const [i, { either, heavy, light, upperBound }] of chances.entries()) {
+          expect(either).toBeLessThanOrEqual(chances[i - 1]?.either ?? 1);
+          expect(upperBound).toBeGreaterThanOrEqual(either);
+          expect(heavy + light).toBeCloseTo(either, 14);
+        }
+        expect(present(expected).absoluteUpperBound).toBeGreaterThan(present(expected).absolute);
+      }),
+      { numRuns: 40 },
+    );
+  });
+
+  it("are the same whatever the product weighs", () => {
+    fc.assert(
+      fc.property(plan, fc.double({ min: 0.01, max: 40, noNaN: true }), (one, times) => {
+        const catches = inventedFills(one, 5);
+        const heavier = catches.map((row) => ({ ...row, netKg: row.netKg * times }));
+        const [a, b] = [ask(catches), ask(heavier, {}, { scaleDivisionKg: 0.02 * times })];
+        expect(b.result.nextFill.standardError).toBeCloseTo(
+          present(a.result.nextFill.standardError),
+          10,
+        );
+        expect(b.result.chances[1]?.either).toBeCloseTo(present(a.result.chances[1]).either, 9);
+        expect(b.result.today?.value).toBeCloseTo(present(a.result.today).value, 10);
+      }),
+      { numRuns: 20 },
+    );
+  });
+
+  it("hold no number that is not finite, whatever the fills", () => {
+    const mass = fc.double({ min: 1e-3, max: 90, noNaN: true });
+    fc.assert(
+      fc.property(fc.array(mass, { minLength: 1, maxLength: 7 }), (masses) => {
+        const { result } = ask(single(masses));
+        // What is not finite would come back as null.
+        expect(JSON.parse(JSON.stringify(result))).toEqual(result);
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it("survive a journey through JSON unchanged", () => {
+    for (const fills of [1, 2, 3, 6]) {
+      const { result } = ask(season.filter(({ fill }) => fill <= fills));
+      expect(JSON.parse(JSON.stringify(result))).toEqual(result);
+    }
+  });
+});

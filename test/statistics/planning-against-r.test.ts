@@ -1,0 +1,90 @@
+import { describe, expect, it } from "vitest";
+import {
+  chanceBeyond,
+  expectedExcess,
+  expectedSquare,
+} from "../../src/statistics/expected-loss.ts";
+import { chanceAnyBeyond } from "../../src/statistics/repeated-exceedance.ts";
+import { chanceOfWidth, sampleSizeAssured } from "../../src/statistics/sample-size.ts";
+import { detectableShift, shiftSampleSize } from "../../src/statistics/shift-power.ts";
+import { digits, present } from "../support/reference.ts";
+import { evalR } from "../support/webr.ts";
+
+const numberFromR = async (code: string, data: Readonly<Record<string, number>>) =>
+  present((await evalR(code, data))[0]);
+
+describe("planning against R", () => {
+  it.each([
+    [0.5, 0.8, "two"],
+    [1, 0.9, "one"],
+    [2, 0.95, "two"],
+  ] as const)("shift %s, power %s, %s-sided: power.t.test", async (delta, power, sides) => {
+    // strict = TRUE counts findings on both sides, as here; the tolerance is tightened from R's 1e-4.
+    const n = await numberFromR(
+      `power.t.test(delta = delta, power = power, sig.level = 0.05, type = "one.sample",
+         alternative = "${sides}.sided", strict = TRUE, tol = 1e-12)$n`,
+      { delta, power },
+    );
+    expect(digits(shiftSampleSize(delta, power, { level: 0.95, sides }), n)).toBeGreaterThan(8);
+  });
+
+  it("detectable shift of six fills: power.t.test", async () => {
+    const delta = await numberFromR(
+      `power.t.test(n = 6, power = 0.8, sig.level = 0.05, type = "one.sample", strict = TRUE,
+         tol = 1e-12)$delta`,
+      {},
+    );
+    expect(digits(detectableShift(6, 0.8, { level: 0.95, sides: "two" }), delta)).toBeGreaterThan(
+      8,
+    );
+  });
+
+  it("the chance of reaching a width, and the sample it takes: pchisq and a plain search", async () => {
+    const aim = { scatter: 0.017, halfWidth: 0.013, level: 0.95 };
+    const code = `f <- function(n) pchisq((n - 1) * n * (w / (qt(0.975, n - 1) * s))^2, n - 1)`;
+    const chance = await numberFromR(`${code}; f(9)`, { s: 0.017, w: 0.013 });
+    expect(digits(chanceOfWidth(9, aim), chance)).toBeGreaterThan(10);
+    const n = await numberFromR(`${code}; min(which(c(0, sapply(2:200, f)) >= 0.8))`, {
+      s: 0.017,
+      w: 0.013,
+    });
+    expect(sampleSizeAssured(aim, 0.8)).toBe(n);
+  });
+
+  it.each([
+    [0.01, 0.02, 3],
+    [-0.03, 0.01, 6],
+    [0, 0.05, 2.5],
+  ])("expected loss, location %s, scale %s, df %s: integrate() of dt", async (mu, sigma, df) => {
+    const law = { location: mu, scale: sigma, df };
+    const integral = (g: string) =>
+      numberFromR(
+        `integrate(function(x) { e <- mu + sigma * x; ${g} * dt(x, df) }, ${g.includes("max0") ? "-mu / sigma" : "-Inf"}, Inf,
+           rel.tol = 1e-10, subdivisions = 2000)$value`.replaceAll("max0", "e"),
+        { mu, sigma, df },
+      );
+    expect(digits(present(expectedExcess(law)), await integral("max0"))).toBeGreaterThan(7);
+    expect(digits(present(expectedSquare(law)), await integral("e^2"))).toBeGreaterThan(
+      df < 3 ? 3 : 6,
+    );
+    const tails = await numberFromR(
+      "pt((-0.05 - mu) / sigma, df) + pt((0.05 - mu) / sigma, df, lower.tail = FALSE)",
+      { mu, sigma, df },
+    );
+    expect(digits(chanceBeyond(law, 0.05).either, tails)).toBeGreaterThan(11);
+  });
+
+  it("any of four fills beyond the limit: a double integral in R", async () => {
+    const law = { location: 0.01, spread: 0.02, df: 5, sharedVariance: 0.3 };
+    const any = await numberFromR(
+      `inner <- function(s) sapply(s, function(one) { sigma <- 0.02 / one
+         1 - integrate(function(u) { a <- sqrt(0.3) * u
+           inside <- pnorm((0.05 - 0.01) / sigma - a) - pnorm((-0.05 - 0.01) / sigma - a)
+           inside^4 * dnorm(u) }, -8, 8, rel.tol = 1e-9)$value })
+       density <- function(s) dchisq(5 * s^2, 5) * 10 * s
+       integrate(function(s) inner(s) * density(s), 0, 6, rel.tol = 1e-9, subdivisions = 1000)$value`,
+      {},
+    );
+    expect(Math.abs(chanceAnyBeyond(law, 0.05)(4) - any)).toBeLessThan(1e-6);
+  });
+});

@@ -1,0 +1,98 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { NumericalError } from "../../src/errors/errors.ts";
+import { fiellerSet, type RatioParts, ratioOfMeans } from "../../src/statistics/ratio-interval.ts";
+import { sampleOf } from "../../src/statistics/sample.ts";
+import reference from "../reference/ratio/fieller-welch.json" with { type: "json" };
+
+describe("Fieller's interval published with the R package mratios", () => {
+  const { x, y } = reference.data;
+  const { ratio, df, set } = ratioOfMeans(sampleOf(x), sampleOf(y));
+
+  it("prints the published ratio and limits", () => {
+    expect(ratio.toFixed(7)).toBe(reference.certified.ratio);
+    expect(df).toBeCloseTo(reference.recomputed_in_R.df_at_ratio, 11);
+    if (set.shape !== "interval") throw new Error(`It is a ${set.shape}.`);
+    expect(set.lower.toFixed(7)).toBe(reference.certified.lower95);
+    expect(set.upper).toBeCloseTo(Number(reference.certified.upper95), 6);
+    expect(set.upper).toBeCloseTo(reference.recomputed_in_R.upper95, 11);
+  });
+});
+
+const parts = (change: Partial<RatioParts> = {}): RatioParts => ({
+  numerator: 2,
+  denominator: 1,
+  numeratorVariance: 0.01,
+  denominatorVariance: 0.01,
+  ...change,
+});
+
+describe("the three shapes of a set of ratios", () => {
+  it("is an interval when the denominator is clear of zero", () => {
+    expect(fiellerSet(parts(), 2)).toMatchObject({ shape: "interval" });
+  });
+
+  it("is all but an interval when only the numerator is clear of zero", () => {
+    const set = fiellerSet(parts({ denominatorVariance: 1 }), 2);
+    if (set.shape !== "two half-lines") throw new Error(`It is a ${set.shape}.`);
+    expect(set.below).toBeLessThan(0);
+    expect(set.above).toBeGreaterThan(0);
+    // The estimate is among the ratios that stay possible.
+    expect(2).toBeGreaterThanOrEqual(set.above);
+  });
+
+  it("is every ratio when neither is clear of zero", () => {
+    const vague = parts({ numeratorVariance: 9, denominatorVariance: 9 });
+    expect(fiellerSet(vague, 2)).toEqual({ shape: "whole line" });
+  });
+});
+
+describe("properties", () => {
+  const positive = fc.double({ min: 0.01, max: 10, noNaN: true });
+
+  it("holds exactly the ratios that a direct test does not reject", () => {
+    fc.assert(
+      fc.property(positive, positive, positive, positive, (a, b, va, vb) => {
+        const all = {
+          numerator: a,
+          denominator: b,
+          numeratorVariance: va,
+          denominatorVariance: vb,
+        };
+        const set = fiellerSet(all, 2);
+        for (const theta of [-20, -3, -0.5, 0, 0.2, a / b, 1, 4, 50]) {
+          const excess = (a - theta * b) ** 2 - 4 * (va + theta ** 2 * vb);
+          if (Math.abs(excess) < 1e-9) continue;
+          const inside =
+            set.shape === "whole line" ||
+            (set.shape === "interval"
+              ? theta >= set.lower && theta <= set.upper
+              : theta <= set.below || theta >= set.above);
+          expect(inside).toBe(excess < 0);
+        }
+      }),
+    );
+  });
+
+  it("turns upside down when numerator and denominator change places", () => {
+    const there = fiellerSet(parts(), 2);
+    const back = fiellerSet(parts({ numerator: 1, denominator: 2 }), 2);
+    if (there.shape !== "interval" || back.shape !== "interval") throw new Error("No intervals.");
+    expect(back.lower).toBeCloseTo(1 / there.upper, 12);
+    expect(back.upper).toBeCloseTo(1 / there.lower, 12);
+  });
+
+  it("narrows when the two estimates err together", () => {
+    const width = (covariance: number) => {
+      const set = fiellerSet(parts({ covariance }), 2);
+      return set.shape === "interval" ? set.upper - set.lower : Number.NaN;
+    };
+    expect(width(0.004)).toBeLessThan(width(0));
+  });
+});
+
+it("refuses a denominator that is exactly zero", () => {
+  expect(() => fiellerSet(parts({ denominator: 0, denominatorVariance: 0 }), 2)).toThrow(
+    NumericalError,
+  );
+});

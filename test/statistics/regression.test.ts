@@ -1,0 +1,188 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { NumericalError } from "../../src/errors/errors.ts";
+import { nestedTest } from "../../src/statistics/nested-test.ts";
+import { predict } from "../../src/statistics/prediction.ts";
+import { regression } from "../../src/statistics/regression.ts";
+import {
+  lineAt,
+  standardErrorOfNewObservation,
+  weightedLine,
+} from "../../src/statistics/straight-line.ts";
+import draperSmith from "../reference/regression/draper-smith-lack-of-fit.json" with {
+  type: "json",
+};
+import arsenic from "../reference/regression/inverse-prediction-arsenic.json" with { type: "json" };
+import norris from "../reference/strd/linear-norris.json" with { type: "json" };
+import { digits } from "../support/reference.ts";
+
+const rowsOf = (x: readonly number[]) => x.map((value) => [value]);
+
+describe("NIST StRD Norris, certified to 15 digits", () => {
+  const fit = regression(["x"], rowsOf(norris.data.x), norris.data.y);
+  const { estimate, sd_of_estimate } = norris.certified;
+
+  it.each([
+    ["slope", fit.slopes[0]?.value, estimate.B1, 13],
+    ["slope error", fit.slopes[0]?.standardError, sd_of_estimate.B1, 12],
+    ["intercept", fit.intercept.value, estimate.B0, 11],
+    ["intercept error", fit.intercept.standardError, sd_of_estimate.B0, 12],
+    ["residual deviation", fit.residualStandardDeviation, norris.certified.residual_sd, 12],
+    ["R²", fit.rSquared, norris.certified.r_squared, 14],
+  ])("has the certified %s", (_, found, certified, least) => {
+    expect(digits(found ?? Number.NaN, Number(certified))).toBeGreaterThanOrEqual(least);
+  });
+});
+
+describe("Draper and Smith's lack-of-fit data (from memory, agrees with R)", () => {
+  const fit = regression(["x"], rowsOf(draperSmith.data.x), draperSmith.data.y);
+
+  it("prints the book's line", () => {
+    expect(fit.intercept.value.toFixed(3)).toBe(draperSmith.certified.intercept);
+    expect(fit.slopes[0]?.value.toFixed(3)).toBe(draperSmith.certified.slope);
+    expect(fit.residualSumOfSquares).toBeCloseTo(draperSmith.recomputed_in_R.residual_ss, 10);
+  });
+
+  it("tests lack of fit as the gain of one mean a level over the line", () => {
+    const { pure_error_df, lack_of_fit_F, lack_of_fit_p } = draperSmith.recomputed_in_R;
+    const pure = {
+      residualSumOfSquares: draperSmith.recomputed_in_R.pure_error_ss,
+      df: pure_error_df,
+    };
+    const test = nestedTest(fit, pure);
+    expect(test?.statistic).toBeCloseTo(lack_of_fit_F, 10);
+    expect(test?.pValue).toBeCloseTo(lack_of_fit_p, 10);
+  });
+});
+
+describe("prediction", () => {
+  const { x, y } = arsenic.data;
+  const fit = regression(["x"], rowsOf(x), y);
+
+  it("agrees with the straight line computed another way (arsenic data of Graybill and Iyer)", () => {
+    const line = weightedLine(x, y);
+    const place = predict(fit, [4.4]);
+    expect(place.value).toBeCloseTo(lineAt(line, 4.4), 13);
+    const error = standardErrorOfNewObservation(line, 4.4) ?? Number.NaN;
+    // t(0.975, 30) = 2.042272, NIST/SEMATECH e-Handbook table 1.3.6.7.2 prints 2.042.
+    const half = ((place.newUpper ?? 0) - (place.newLower ?? 0)) / 2;
+    expect(half / error).toBeCloseTo(2.042272456, 8);
+    expect(fit.residualStandardDeviation).toBeCloseTo(arsenic.recomputed_in_R.residual_sd, 12);
+  });
+
+  it("knows a place beyond the data, also where each variable is within its range", () => {
+    const rows = [
+      [0, 0],
+      [1, 1.1],
+      [2, 1.9],
+      [3, 3.1],
+      [4, 3.9],
+    ];
+    const plane = regression(["a", "b"], rows, [1, 2, 2.9, 4.2, 5]);
+    expect(predict(plane, [2, 2]).extrapolates).toBe(false);
+    expect(predict(plane, [3.8, 0.3]).extrapolates).toBe(true);
+    for (const row of rows) expect(predict(plane, row).extrapolates).toBe(false);
+  });
+
+  it("has the observation's own leverage at its place, and leverages add up to the coefficients", () => {
+    const at = fit.points[5];
+    expect(predict(fit, [x[5] ?? 0]).leverage).toBeCloseTo(at?.leverage ?? 0, 14);
+    expect(fit.points.reduce((sum, { leverage }) => sum + leverage, 0)).toBeCloseTo(2, 12);
+  });
+});
+
+/** Whether two columns carry nearly the same information: the angle between them, about their means, is small. */
+function nearlyCollinear(rows: readonly (readonly number[])[]): boolean {
+  const centred = [0, 1].map((j) => {
+    const column = rows.map((row) => row[j] ?? 0);
+    const center = column.reduce((a, b) => a + b) / column.length;
+    return column.map((value) => value - center);
+  });
+  const [a = [], b = []] = centred;
+  const dot = (x: readonly number[], y: readonly number[]) =>
+    x.reduce((sum, value, i) => sum + value * (y[i] ?? 0), 0);
+  return dot(a, b) ** 2 > 0.999 * dot(a, a) * dot(b, b);
+}
+
+describe("properties of a fit on two variables", () => {
+  const value = fc.double({ min: -10, max: 10, noNaN: true });
+  const observation = fc.tuple(value, value, value);
+  const data = fc.array(observation, { minLength: 6, maxLength: 12 });
+
+  it("leaves residuals that no variable can explain further", () => {
+    fc.assert(
+      fc.property(data, (all) => {
+        const rows = all.map(([a, b]) => [a, b]);
+        const varies = [0, 1].every((j) => {
+          const column = rows.map((row) => row[j] ?? 0);
+          return Math.max(...column) - Math.min(...column) > 0.1;
+        });
+        fc.pre(varies && !nearlyCollinear(rows));
+        const fit = regression(
+          ["a", "b"],
+          rows,
+          all.map(([, , y]) => y),
+        );
+        for (const column of [0, 1]) {
+          const inner = fit.points.reduce(
+            (sum, { residual }, i) => sum + residual * (rows[i]?.[column] ?? 0),
+            0,
+          );
+          expect(Math.abs(inner)).toBeLessThan(1e-6);
+        }
+      }),
+    );
+  });
+
+  it("does not change its slopes when a large constant is added to a variable", () => {
+    const rows = [
+      [1, 4],
+      [2, 1],
+      [3, 5],
+      [4, 2],
+      [5, 9],
+    ];
+    const y = [2.1, 2.9, 4.2, 4.8, 7.1];
+    const moved = rows.map(([a = 0, b = 0]) => [a + 2 ** 20, b]);
+    const [plain, shifted] = [regression(["a", "b"], rows, y), regression(["a", "b"], moved, y)];
+    shifted.slopes.forEach((slope, j) => {
+      expect(slope.value).toBeCloseTo(plain.slopes[j]?.value ?? 0, 9);
+      expect(slope.standardError).toBeCloseTo(plain.slopes[j]?.standardError ?? 0, 9);
+    });
+  });
+});
+
+describe("what cannot be known", () => {
+  it("is null without degrees of freedom", () => {
+    const fit = regression(["x"], [[1], [2]], [3, 5]);
+    expect(fit.slopes[0]).toMatchObject({ value: 2, standardError: null, lower: null });
+    expect(predict(fit, [3])).toMatchObject({ newLower: null, standardError: null });
+  });
+
+  it("is null when every point lies on the plane", () => {
+    const fit = regression(["x"], [[1], [2], [3]], [3, 5, 7]);
+    expect(fit.residualStandardDeviation).toBeNull();
+    expect(
+      nestedTest({ residualSumOfSquares: 1, df: 2 }, { residualSumOfSquares: 0, df: 1 }),
+    ).toBeNull();
+  });
+
+  it("is refused when variables cannot be told apart", () => {
+    expect(() =>
+      regression(
+        ["a", "b"],
+        [
+          [1, 2],
+          [2, 4],
+          [3, 6],
+          [4, 8],
+        ],
+        [1, 2, 3, 5],
+      ),
+    ).toThrow(NumericalError);
+    expect(() => regression(["a"], [[1], [1], [1]], [1, 2, 3])).toThrow(NumericalError);
+    expect(() => predict(regression(["x"], [[1], [2], [4]], [3, 5, 7]), [1, 2])).toThrow(
+      "2 values for 1 variables",
+    );
+  });
+});

@@ -1,0 +1,42 @@
+import { describe, expect, it } from "vitest";
+import { english } from "../../../src/wording/english/english.ts";
+import { aLog, priced } from "../../support/planning-answers.ts";
+
+const words = english();
+const plain = (text: string | null) => (text ?? "").replaceAll(/[\u00a0\u202f]/g, " ");
+const season = aLog(6, 2);
+
+describe("money, in words", () => {
+  const say = words.cost;
+
+  it("names the cheapest, what is nearly as cheap, and skipping beside it", () => {
+    expect(plain(say.sentence(priced(season)))).toMatch(
+      /^Bin 1 \(wheat\): \d catches of every fill cost least, \d\.\d\d CAD\/ha for minutes and the rate errors that remain( \(\d catche?s? within 5 % of that\))?, \d+ CAD a season; skipping costs \d\.\d\d CAD\/ha\.$/,
+    );
+  });
+
+  it("speaks of acres to those who use them", () => {
+    expect(english("us").cost.sentence(priced(season))).toContain("CAD/ac");
+    expect(english("us").cost.breakEven(priced(season))).toContain(" ac");
+  });
+
+  it("gives the area from which catches pay as a range", () => {
+    expect(say.breakEven(priced(season))).toMatch(
+      /^Catching pays from about [\d.]+ ha a fill on \(with \d catche?s?\); the spread of fills is poorly known, so it may be /,
+    );
+    expect(say.breakEven(priced(season, { valueOfHour: null }))).toBeNull();
+  });
+
+  it("says what the next catch saves and costs", () => {
+    expect(say.nextCatch(priced(season))).toMatch(
+      /^Catch 3 of the fill in the bin saves [\d.]+ CAD and costs 4\.00 CAD/,
+    );
+  });
+
+  it("does not guess without prices", () => {
+    const bare = priced(season, { response: null });
+    expect(say.sentence(bare)).toContain("cannot be worked out yet");
+    expect(say.wasted(bare)).toContain("Product put out beyond the target when skipping");
+    expect(say.wasted(priced(season, { pricePerKg: null }))).toBeNull();
+  });
+});

@@ -1,0 +1,129 @@
+import { describe, expect, test } from "vitest";
+import type { Catch } from "../../../src/data/types.ts";
+import type { Outliers } from "../../../src/questions/outliers.ts";
+import { cautionList } from "../../../src/report/sections/cautions.ts";
+import { english } from "../../../src/wording/english/english.ts";
+import { fillOf, outliersIn, quietFills } from "../../support/outliers.ts";
+import { present } from "../../support/reference.ts";
+
+const words = english("metric");
+const say = words.outliers;
+
+/** Today's fill after three quiet ones; gross and tare written, the bag weighs 0.42 kg. */
+function today(masses: readonly number[], given: Partial<Catch> = {}): Outliers {
+  return outliersIn(...quietFills, fillOf(4, masses, given));
+}
+
+function cautionsOf(result: Outliers): readonly string[] {
+  return cautionList(result.cautions, words).items.map(({ text }) => spaced(String(text)));
+}
+
+/** The same with ordinary spaces where the words hold a number and its sign together. */
+function spaced(text: string): string {
+  return text.replace(/[\u00a0\u202f]/g, " ");
+}
+
+describe("the sentence about the newest fill", () => {
+  test.each([
+    [today([6.02, 6.04, 5.95, 6.0]), "none of 4 catches stands out."],
+    [today([6.02, 6.44, 5.95, 6.0]), "one of 4 catches stands out. Nothing was changed."],
+    [today([6.02, 6.52, 5.95, 6.5, 6.0, 5.97]), "2 of 6 catches stand out. Nothing was changed."],
+    [today([6.02, 6.04]), "its two catches agree."],
+    [
+      today([6.02, 6.5]),
+      "its two catches differ more than this meter's scatter allows. Nobody can say which one is wrong: take a third.",
+    ],
+  ])("%#", (result, sentence) => {
+    expect(spaced(say.sentence(result))).toBe(`Bin 1 (wheat), fill 4: ${sentence}`);
+  });
+
+  test("says that three catches alone are too few, and how far apart they lie", () => {
+    expect(spaced(say.sentence(outliersIn(fillOf(1, [6.0, 6.12, 6.06]))))).toBe(
+      "Bin 1 (wheat), fill 1: 3 catches are too few to judge one of them; they lie 2.0 % apart.",
+    );
+    expect(spaced(say.sentence(outliersIn(fillOf(1, [6.0]))))).toContain(
+      "one catch cannot be judged.",
+    );
+  });
+});
+
+describe("a suspect", () => {
+  test("comes with what fits, how much better than bad luck, and the delivery without it", () => {
+    const sentence = spaced(say.suspect(present(today([6.02, 6.44, 5.95, 6.0]).suspects[0])));
+    expect(sentence).toMatch(
+      /^Fill 4, catch 2 \(row 3\) stands \+7\.5 % off \(p < 0\.001, among the catches of its fill\): fits /,
+    );
+    expect(sentence).toContain("a tare left in (0.45 kg)");
+    expect(sentence).toContain("times likelier than bad luck");
+    expect(sentence).toMatch(/Without it the fill delivers 0\.2995 kg\/turn \(−1\.8 %\)\.$/);
+  });
+
+  test("that nothing explains is said to be unexplained", () => {
+    const sentence = spaced(say.suspect(present(today([6.02, 8.1, 5.95, 6.0]).suspects[0])));
+    expect(sentence).toContain("no explanation fits");
+    expect(sentence).not.toContain("likelier");
+  });
+
+  test("is not counted in millions of millions", () => {
+    const sentence = spaced(say.suspect(present(today([6.02, 11.96, 5.95, 6.0]).suspects[0])));
+    expect(sentence).toContain(
+      "a bag not emptied before (6.0 kg of the catch before still in it), more than a million times likelier than bad luck",
+    );
+  });
+});
+
+describe("cautions about catches", () => {
+  test("a suspect: what it would fit, that nothing was changed, whom to ask", () => {
+    const [text] = cautionsOf(today([6.02, 6.44, 5.95, 6.0]));
+    expect(text).toMatch(/^This catch stands \+7\.5 % off what the others predict/);
+    expect(text).toContain("It would fit a tare left in");
+    expect(text).toContain("Nothing was changed; without it the delivery is 0.2995 kg/turn");
+  });
+
+  test("a pair: never which one", () => {
+    const [text] = cautionsOf(today([6.02, 6.5]));
+    expect(text).toMatch(/^These two catches differ by 7\.7 %/);
+    expect(text).toContain("Nobody can say which one is wrong: take a third.");
+  });
+
+  test("too few: what would show, and one more catch", () => {
+    expect(cautionsOf(outliersIn(fillOf(1, [6.0, 6.12, 6.06])))).toEqual([
+      "3 catches and no earlier fill are too few to judge one of them; only an error above about 15 % would show. They lie 2.0 % apart; one more catch tells most.",
+    ]);
+  });
+
+  test("an earlier fill looked at alone: how many show one by chance", () => {
+    const more = [5, 6, 7, 8].map((fill) => fillOf(fill, [6.04, 5.96, 6.02, 5.91]));
+    const slight = fillOf(2, [6.21, 6.4, 6.25, 6.18]);
+    const result = outliersIn(present(quietFills[0]), slight, present(quietFills[2]), ...more);
+    const [text] = cautionsOf(result);
+    expect(text).toContain("but only when its fill is looked at alone");
+    expect(text).toContain("among so many fills 0.35 show one by chance");
+    expect(spaced(say.suspect(present(result.suspects[0])))).toContain(
+      "only when its fill is looked at alone",
+    );
+  });
+
+  test("more than can be told: the fill as a whole", () => {
+    expect(cautionsOf(today([6.02, 6.6, 7.4])).join(" ")).toContain(
+      "More catches of this fill stand out than can be told apart among 3.",
+    );
+  });
+});
+
+test("catches left out are told with the reason, and what that did", () => {
+  const rows = fillOf(4, [6.02, 6.44, 5.95, 6.0]).map((row) =>
+    row.catch === 2 ? { ...row, leftOut: "bag not tared" } : row,
+  );
+  const [left] = outliersIn(...quietFills, rows).leftOut;
+  expect(spaced(say.leftOut(present(left)))).toMatch(
+    /^Fill 4, left out as asked: catch 2 \(row 3: bag not tared\)\. With it the delivery would be 0\.3051 kg\/turn; leaving out made it 0\.2995 kg\/turn \(−1\.8 %\)\.$/,
+  );
+});
+
+test("the named tests are told with statistic, limit and p", () => {
+  const result = today([6.02, 6.44, 5.95, 6.0, 6.03]);
+  expect(spaced(say.named(result.today))).toMatch(
+    /^Grubbs' test on the catches' deliveries, own scatter only: G = 1\.7\d* against 1\.72, p .*Generalized ESD, at most two: 1 declared\.$/,
+  );
+});

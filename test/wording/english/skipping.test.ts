@@ -1,0 +1,47 @@
+import { describe, expect, it } from "vitest";
+import { english } from "../../../src/wording/english/english.ts";
+import { aLog, skipped } from "../../support/planning-answers.ts";
+
+const words = english();
+const plain = (text: string | null) => (text ?? "").replaceAll(/[\u00a0\u202f]/g, " ");
+const season = aLog(6, 2);
+
+describe("skipping, in words", () => {
+  const say = words.skipping;
+
+  it("gives the band, the chance with its bound, and the mean error", () => {
+    expect(plain(say.sentence(skipped(season)))).toMatch(
+      /^Bin 1 \(wheat\), left at the mean of its fills, 0\.\d+ kg\/turn: the rate error of the next fill is expected within −\d\.\d % to \+\d\.\d % \(95 % band\)\. The chance of more than ± 3\.0 % is \d+ % \(\d+ % at most, with 90 % confidence\); on average the rate is off by \d\.\d %\.$/,
+    );
+  });
+
+  it("refuses a chance after two fills and everything after one", () => {
+    expect(say.sentence(skipped(aLog(1, 2)))).toContain("a chance or a cost cannot be given yet");
+    expect(say.sentence(skipped(aLog(0, 2)))).toContain("cannot be told from these fills");
+    expect(say.practice(skipped(aLog(0, 2)))).toContain("cannot check it");
+  });
+
+  it("names what the drive is left at", () => {
+    const at = (assumed: Parameters<typeof skipped>[1]) => say.sentence(skipped(season, assumed));
+    expect(plain(at({ assumed: { source: "book value", kgPerTurn: 0.3 } }))).toContain(
+      "the book value, 0.3000 kg/turn",
+    );
+    expect(at({ assumed: { source: "previous fill" } })).toContain("the previous fill's value");
+    expect(at({ assumed: { source: "fill", fill: 2 } })).toContain("the value of fill 2");
+  });
+
+  it("counts the fills that can be skipped in a row", () => {
+    expect(say.between(skipped(season))).toMatch(/^Not even one fill can be skipped/);
+    expect(say.between(skipped(season, { acceptedRisk: 0.9 }))).toMatch(
+      /^Between calibrations up to \d+ fills? in a row/,
+    );
+    expect(say.between(skipped(season, {}, 0.5))).toMatch(/50 fills and more/);
+    expect(say.between(skipped(aLog(0, 2)))).toBeNull();
+  });
+
+  it("calls the common-practice figure what it is", () => {
+    expect(plain(say.practice(skipped(season)))).toMatch(
+      /^Common practice puts the error of skipping at 10 % to 12 %; no source was found for it\. This meter's band ends at \d\.\d %: smaller\.$/,
+    );
+  });
+});
