@@ -4,9 +4,9 @@
  *
  *   npm run study -- --replicates 4000 --seed 1 --workers 2
  */
+import { fork } from "node:child_process";
 import { mkdir, writeFile } from "node:fs/promises";
 import { availableParallelism } from "node:os";
-import { Worker } from "node:worker_threads";
 import { SingleBar } from "cli-progress";
 import { Command } from "commander";
 import { renderSvg } from "../src/report/svg.ts";
@@ -15,6 +15,7 @@ import { coverageChart } from "./coverage/chart.ts";
 import { type Count, level } from "./coverage/count.ts";
 import { coverageMarkdown } from "./coverage/markdown.ts";
 import { type CoverageRow, coverageRow } from "./coverage/verdict.ts";
+import type { Counted } from "./coverage/worker.ts";
 
 const whole = (text: string) => Math.max(1, Math.trunc(Number(text)));
 const { replicates, seed, workers } = new Command("study")
@@ -42,18 +43,21 @@ function countAll(): Promise<Count[]> {
   let next = 0;
   const oneWorker = () =>
     new Promise<void>((resolve, reject) => {
-      const worker = new Worker(new URL("./coverage/worker.ts", import.meta.url), {
-        execArgv: ["--import", "tsx"],
-        workerData: { replicates, seed },
-      });
-      const deal = () => (next < cells.length ? worker.postMessage(next++) : worker.terminate());
-      worker.on("message", ({ cell, count }: { cell: number; count: Count }) => {
+      const worker = fork(
+        new URL("./coverage/worker.ts", import.meta.url),
+        [String(replicates), String(seed)],
+        { execArgv: ["--import", "tsx"] },
+      );
+      const deal = () => (next < cells.length ? worker.send(next++) : worker.disconnect());
+      worker.on("message", ({ cell, count }: Counted) => {
         results[cell] = count;
         bar.increment();
         deal();
       });
       worker.on("error", reject);
-      worker.on("exit", () => resolve());
+      worker.on("exit", (code) =>
+        code === 0 ? resolve() : reject(new Error(`exit code ${code}`)),
+      );
       deal();
     });
   return Promise.all(Array.from({ length: workers }, oneWorker)).then(() => results);

@@ -6,6 +6,7 @@ import { type CatchesNeeded, catchesNeeded } from "../questions/catches-needed.t
 import { type Cost, cost } from "../questions/cost.ts";
 import { type Delivery, delivery } from "../questions/delivery.ts";
 import { type Drift, drift } from "../questions/drift.ts";
+import { outlierOptions } from "../questions/outliers/options.ts";
 import { type Outliers, outliers } from "../questions/outliers.ts";
 import { type Repeatability, repeatability } from "../questions/repeatability.ts";
 import { type Skipping, skipping } from "../questions/skipping.ts";
@@ -92,12 +93,10 @@ function answersAbout(
   const planning = planningOptions(meter, options, setup);
   const answers = {
     delivery: delivery(meter, options),
-    outliers: outliers(meter, {
-      ...model.options,
-      screeningLevel: defaults.screeningLevel,
-      metersInLog: model.meters.length,
-      massUnit: log.massUnit,
-    }),
+    outliers: outliers(
+      meter,
+      outlierOptions(model.options, { metersInLog: model.meters.length, massUnit: log.massUnit }),
+    ),
     drift: drift(
       meter,
       {

@@ -81,9 +81,7 @@ function nameOf({ bin, product }: MeterAnswers): string {
 }
 
 function meterSection(answers: MeterAnswers, words: Words, id: string): Section {
-  const suspects = answers.outliers.suspects
-    .filter(({ fill }) => fill === answers.delivery.fill)
-    .map((suspect) => suspect.catch);
+  const suspects = answers.outliers.today.standingOut;
   const { acrossFills, catchesNeeded, cost } = answers;
   return {
     kind: "section",

@@ -6,8 +6,6 @@ export const defaults = {
   tolerance: 0.05,
   /** Chance of reaching a width that was planned for; below it a plan fails little less often than it holds. */
   assurance: 0.8,
-  /** A clean fill raises a false flag one time in twenty, and so does a clean log as a whole. */
-  screeningLevel: 0.95,
   /** Shift for which the power of the drift tests is stated: the commonest tolerance, so that "moved" means "off". */
   shiftOfInterest: 0.05,
 } as const;

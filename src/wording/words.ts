@@ -4,10 +4,13 @@ import type { CautionWords } from "./english/cautions.ts";
 import type { CostWords } from "./english/cost.ts";
 import type { DeliveryWords } from "./english/delivery.ts";
 import type { DriftWords } from "./english/drift.ts";
+import type { ExplainingVariablesWords } from "./english/explaining-variables.ts";
 import type { OutlierWords } from "./english/outliers.ts";
+import type { ProductComparisonWords } from "./english/product-comparison.ts";
 import type { RepeatabilityWords } from "./english/repeatability.ts";
 import type { ReportWords } from "./english/report.ts";
 import type { SkippingWords } from "./english/skipping.ts";
+import type { TrialPlanWords } from "./english/trial-plan.ts";
 import type { Format } from "./format.ts";
 
 /**
@@ -25,5 +28,8 @@ export interface Words {
   readonly cost: CostWords;
   readonly drift: DriftWords;
   readonly repeatability: RepeatabilityWords;
+  readonly productComparison: ProductComparisonWords;
+  readonly explainingVariables: ExplainingVariablesWords;
+  readonly trialPlan: TrialPlanWords;
   readonly report: ReportWords;
 }

@@ -20,7 +20,9 @@ const highest = 0.97;
 /** Whether the documentation's claim held, allowing for the error of the simulation itself. */
 export function coverageRow(cell: Cell, count: Count, nominal: number): CoverageRow {
   const achieved = count.covered / count.given;
-  const monteCarloError = 2 * Math.sqrt((achieved * (1 - achieved)) / count.given);
+  // Two successes and two failures added (Agresti & Coull 1998), so that 100 % is not taken for certain.
+  const share = (count.covered + 2) / (count.given + 4);
+  const monteCarloError = 2 * Math.sqrt((share * (1 - share)) / (count.given + 4));
   const notBelow = achieved + monteCarloError >= lowest;
   const notAbove = achieved - monteCarloError <= highest;
   return {

@@ -1,11 +1,17 @@
-import { parentPort, workerData } from "node:worker_threads";
 import { cells } from "./cells.ts";
-import { countCell } from "./count.ts";
+import { type Count, countCell } from "./count.ts";
 
-const { replicates, seed } = workerData as { replicates: number; seed: number };
+/** What a worker sends back. */
+export interface Counted {
+  readonly cell: number;
+  readonly count: Count;
+}
 
-parentPort?.on("message", (index: number) => {
+const [replicates = 0, seed = 0] = process.argv.slice(2).map(Number);
+
+process.on("message", (index: number) => {
   const cell = cells[index];
   if (cell === undefined) throw new Error(`There is no situation ${index}.`);
-  parentPort?.postMessage({ cell: index, count: countCell(cell, replicates, seed, index) });
+  const counted: Counted = { cell: index, count: countCell(cell, replicates, seed, index) };
+  process.send?.(counted);
 });

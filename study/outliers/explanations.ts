@@ -1,3 +1,4 @@
+import { median } from "simple-statistics";
 import { fitModel } from "../../src/model/model.ts";
 import { randomStream } from "../../src/numeric/random.ts";
 import { type OutlierOptions, outliers, type Suspect } from "../../src/questions/outliers.ts";
@@ -18,6 +19,8 @@ export interface ExplanationCell {
   readonly first: number | null;
   readonly named: number | null;
   readonly unexplained: number | null;
+  /** Median of how much better than bad luck the first one named is. */
+  readonly medianTimesBetter: number | null;
 }
 
 const earlierFills = 4;
@@ -42,11 +45,13 @@ export function explanationCell(
   seed: number,
 ): ExplanationCell {
   const count = { flagged: 0, first: 0, named: 0, unexplained: 0 };
+  const timesBetter: number[] = [];
   for (let replicate = 0; replicate < replicates; replicate++) {
     const suspect = suspectOf(scene, catches, mishap, randomStream(seed, replicate));
     if (suspect === null) continue;
     const named = suspect.explanations.map((one) => one.mishap);
     count.flagged++;
+    timesBetter.push(...suspect.explanations.slice(0, 1).map((one) => one.timesBetter));
     if (named.length === 0) count.unexplained++;
     if (mishap !== null && named[0] === mishap) count.first++;
     if (mishap !== null && named.includes(mishap)) count.named++;
@@ -61,6 +66,7 @@ export function explanationCell(
     first: mishap === null ? null : share(count.first),
     named: mishap === null ? null : share(count.named),
     unexplained: share(count.unexplained),
+    medianTimesBetter: timesBetter.length === 0 ? null : median(timesBetter),
   };
 }
 

@@ -23,6 +23,14 @@ export interface LogAlarmCell {
   readonly logAsFamily: number;
 }
 
+/** The same when fills truly scatter differently: log-normal, with this standard deviation of the logarithm. */
+export interface UnlikeAlarmCell {
+  readonly catches: number;
+  readonly earlierFills: number;
+  readonly sdOfLog: number;
+  readonly falseAlarm: number;
+}
+
 const level = 0.95;
 
 /** Table 2: clean fills of n catches after k clean fills of four. */
@@ -42,6 +50,20 @@ export function fillAlarmTable(replicates: number, seed: number): readonly FillA
   );
 }
 
+/** Fills whose scatter differs by chance of its own, against the assumption that all scatter alike. */
+export function unlikeAlarmTable(replicates: number, seed: number): readonly UnlikeAlarmCell[] {
+  return [3, 4, 6].flatMap((catches) =>
+    [4, 8].flatMap((earlierFills) =>
+      [0.3, 0.5].map((sdOfLog) => ({
+        catches,
+        earlierFills,
+        sdOfLog,
+        falseAlarm: fillAlarm(usualScene, catches, earlierFills, replicates, seed, sdOfLog),
+      })),
+    ),
+  );
+}
+
 /** Share of clean newest fills in which any catch stands out. */
 export function fillAlarm(
   scene: Scene,
@@ -49,12 +71,17 @@ export function fillAlarm(
   earlierFills: number,
   replicates: number,
   seed: number,
+  sdOfLog = 0,
 ): number {
   let alarms = 0;
   for (let replicate = 0; replicate < replicates; replicate++) {
     const random = randomStream(seed, replicate);
     const sizes = [...Array.from({ length: earlierFills }, () => 4), catches];
-    const fills = asFills(sizes.flatMap((n, i) => simulateFill(scene, i + 1, n, random)));
+    const ownScene = () =>
+      sdOfLog === 0
+        ? scene
+        : { ...scene, scatter: scene.scatter * Math.exp(sdOfLog * random.normal()) };
+    const fills = asFills(sizes.flatMap((n, i) => simulateFill(ownScene(), i + 1, n, random)));
     const history = screenHistory(fills, scene.divisionKg);
     const newest = fills.at(-1);
     const rule = { level, testsInLog: 1, divisionKg: scene.divisionKg };

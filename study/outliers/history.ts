@@ -2,9 +2,7 @@ import type { Catch } from "../../src/data/types.ts";
 import type { Fill } from "../../src/model/meters.ts";
 import { totalsOf } from "../../src/model/totals.ts";
 import { type RandomStream, randomStream } from "../../src/numeric/random.ts";
-import {
-  findInFill,
-} from "../../src/questions/outliers/judge-fill.ts";
+import { findInFill } from "../../src/questions/outliers/judge-fill.ts";
 import {
   judgedPoint,
   mostOfFill,
@@ -12,7 +10,7 @@ import {
   screenHistory,
 } from "../../src/questions/outliers/screened-history.ts";
 import type { OutsideVariance } from "../../src/statistics/constant-offset.ts";
-import { backwardDeletion } from "../../src/statistics/deleted-residuals.ts";
+import { deletionSteps, outlyingOf } from "../../src/statistics/deleted-residuals.ts";
 import { withFault } from "./faults.ts";
 import { asFills, type Scene, simulateFill, usualScene } from "./simulate.ts";
 
@@ -71,11 +69,12 @@ function cells(
   for (let replicate = 0; replicate < replicates; replicate++) {
     const random = randomStream(seed, replicate);
     const { rows, bad } = contaminatedLog(usualScene, fills, catches, contamination, random);
+    const log = asFills(rows);
     const clean = simulateFill(usualScene, fills + 1, catchesToday, random);
     const faulty = withFault(clean, 1, "tare-left-in", usualScene, random);
     for (const [i, way] of waysOfScreening.entries()) {
       const count = counts[i];
-      const lent = lentBy(way, asFills(rows), bad);
+      const lent = lentBy(way, log, bad);
       if (count === undefined) continue;
       count.scatter += Math.sqrt((lent?.variance ?? 0) / trueVariance);
       if (flagged(clean, lent).size > 0) count.falseAlarm++;
@@ -126,19 +125,14 @@ function flagged(today: readonly Catch[], lent: OutsideVariance | null): Readonl
 }
 
 function historyLending(fill: Fill, lent: OutsideVariance | null): ScreenedHistory {
-  const other = { ...fill, fill: 0 };
-  const kept =
-    lent === null
-      ? totalsOf([])
-      : { catches: lent.df + 1, turns: 1, massKg: 1, scatterSum: lent.variance * lent.df };
+  const df = (lent?.df ?? 0) + fill.totals.catches - 1;
+  const squares = (lent ? lent.variance * lent.df : 0) + fill.totals.scatterSum;
+  const after = { variance: squares / df, df };
   return {
-    fills: [
-      { fill: other, kept },
-      { fill, kept: fill.totals },
-    ],
+    kept: new Map([[fill, fill.totals]]),
     setAside: [],
-    before: lent,
-    after: lent,
+    before: after,
+    after,
     homogeneity: null,
   };
 }
@@ -152,7 +146,10 @@ function lentBy(
     case "none":
       return pooled(fills, () => false);
     case "each fill by itself":
-      return pooled(fills, setAsideByFill(fills, () => null));
+      return pooled(
+        fills,
+        setAsideByFill(fills, () => null),
+      );
     case "each fill against the others":
       return pooled(
         fills,
@@ -178,18 +175,14 @@ function setAsideByFill(
     fills.flatMap((fill) => {
       const points = fill.catches.map((row) => judgedPoint(row, null));
       if (points.length < 3) return [];
-      const rule = { level: 0.95, most: mostOfFill(points.length) };
-      const { outlying } = backwardDeletion(points, scatterFor(fill), rule);
-      return outlying.flatMap((place) => fill.catches[place] ?? []);
+      const steps = deletionSteps(points, scatterFor(fill), mostOfFill(points.length));
+      return outlyingOf(steps, { level: 0.95 }).flatMap((place) => fill.catches[place] ?? []);
     }),
   );
   return (row) => aside.has(row);
 }
 
-function pooled(
-  fills: readonly Fill[],
-  isAside: (row: Catch) => boolean,
-): OutsideVariance | null {
+function pooled(fills: readonly Fill[], isAside: (row: Catch) => boolean): OutsideVariance | null {
   const totals = fills
     .map(({ catches }) => totalsOf(catches.filter((row) => !isAside(row))))
     .filter(({ catches }) => catches > 1);

@@ -20,7 +20,7 @@ export interface PowerCell {
   readonly hit: number;
 }
 
-const mishaps = ["tare-left-in", "one-turn-more", "one-turn-fewer", "meter-starved", "bag-not-emptied"] as const;
+const mishaps = ["tare-left-in", "one-turn-more", "one-turn-fewer", "meter-starved"] as const;
 const fillSizes = [3, 4, 6, 12] as const;
 
 /** Table 4: the usual fill of 20-turn catches. */

@@ -37,8 +37,7 @@ export function simulateFill(
   const delivery = scene.kgPerTurn * (1 + scene.spread * random.normal());
   return Array.from({ length: catches }, (_, i) => {
     const kg =
-      delivery * scene.turns +
-      scene.scatter * scene.kgPerTurn * scene.turns * random.normal();
+      delivery * scene.turns + scene.scatter * scene.kgPerTurn * scene.turns * random.normal();
     return written(scene, fill, i + 1, scene.turns, kg, random);
   });
 }
@@ -60,34 +59,32 @@ function written(
   const grossKg = read(kg + scene.bagKg, scene);
   const hasGross = scene.columns === "gross and tare";
   return {
-    ...blank,
     row: 100 * fill + number,
+    bin: "1",
+    product: "wheat",
     fill,
     catch: number,
     turns,
     grossKg: hasGross ? grossKg : null,
     tareKg: hasGross ? tareKg : null,
     netKg: hasGross ? grossKg - tareKg : read(kg, scene),
+    divisionKg: null,
+    takenAt: null,
+    meterRpm: null,
+    bulkDensityKgPerM3: null,
+    moisturePercent: null,
+    binLevelPercent: null,
+    outlet: null,
+    operator: null,
+    note: null,
+    leftOut: null,
+    extra: {},
   };
 }
 
 /** What the scale shows. */
 export function read(kg: number, { divisionKg }: Pick<Scene, "divisionKg">): number {
-  return Number((Math.round(kg / divisionKg) * divisionKg).toFixed(6));
+  const shown = Math.round(kg / divisionKg) * divisionKg;
+  // 637 × 0.01 is not 6.37 to the last bit, but what a person writes down is.
+  return Math.round(shown * 1e6) / 1e6;
 }
-
-const blank = {
-  bin: "1",
-  product: "wheat",
-  divisionKg: null,
-  takenAt: null,
-  meterRpm: null,
-  bulkDensityKgPerM3: null,
-  moisturePercent: null,
-  binLevelPercent: null,
-  outlet: null,
-  operator: null,
-  note: null,
-  leftOut: null,
-  extra: {},
-} as const;

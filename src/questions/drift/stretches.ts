@@ -48,10 +48,10 @@ export function stretchesOf(
 ): Stretches {
   const others = meters
     .filter(({ bin, product }) => bin === meter.bin && product !== meter.product)
-    .flatMap(({ fills }) => fills);
+    .flatMap(({ fills }) => fills.map(placed));
   const numbers = new Set(meter.fills.map(({ fill }) => fill));
-  const shared = others.every(({ fill }) => !numbers.has(fill));
-  const ordered = inTimeOrder(meter.fills);
+  const shared = others.every(({ fill }) => !numbers.has(fill.fill));
+  const ordered = inTimeOrder(meter.fills.map(placed));
   const between = ordered.slice(1).map((later, i) => {
     const earlier = ordered[i] ?? later;
     return others.filter((other) => liesBetween(earlier, other, later, shared));
@@ -59,32 +59,45 @@ export function stretchesOf(
   const starts = between.map((found) => found.length > 0 && productChange === "starts afresh");
   const stretches = cut(ordered, starts);
   return {
-    stretches,
-    otherProducts: [...new Set(between.flat().map(({ product }) => product))],
+    stretches: stretches.map((one) => one.map(({ fill }) => fill)),
+    otherProducts: [...new Set(between.flat().map(({ fill }) => fill.product))],
     gaps: gapsIn(stretches.at(-1) ?? [], shared ? others : []),
-    numbersFollowDates: ordered.every(({ fill }, i) => fill === meter.fills[i]?.fill),
-    productsInOrder:
-      shared || [...meter.fills, ...others].every(({ takenAt }) => instantOf(takenAt) !== null),
+    numbersFollowDates: ordered.every(({ fill }, i) => fill === meter.fills[i]),
+    productsInOrder: shared || [...ordered, ...others].every(({ instant }) => instant !== null),
   };
 }
 
-function inTimeOrder(fills: readonly Fill[]): readonly Fill[] {
-  const dated = fills.map((fill) => ({ fill, instant: instantOf(fill.takenAt) }));
-  if (dated.some(({ instant }) => instant === null)) return fills;
-  return dated
-    .sort((a, b) => (a.instant ?? 0) - (b.instant ?? 0) || a.fill.fill - b.fill.fill)
-    .map(({ fill }) => fill);
+/** A fill with its moment; null without a date. */
+interface Placed {
+  readonly fill: Fill;
+  readonly instant: number | null;
 }
 
-function liesBetween(earlier: Fill, other: Fill, later: Fill, sharedNumbers: boolean): boolean {
-  const [from, at, to] = [earlier, other, later].map(({ takenAt }) => instantOf(takenAt));
-  const dated = typeof from === "number" && typeof at === "number" && typeof to === "number";
-  if (dated && (from < at || at < to) && from !== at && at !== to) return from < at && at < to;
-  return sharedNumbers && earlier.fill < other.fill && other.fill < later.fill;
+function placed(fill: Fill): Placed {
+  return { fill, instant: instantOf(fill.takenAt) };
 }
 
-function cut(fills: readonly Fill[], starts: readonly boolean[]): readonly (readonly Fill[])[] {
-  const stretches: Fill[][] = [];
+function inTimeOrder(fills: readonly Placed[]): readonly Placed[] {
+  if (fills.some(({ instant }) => instant === null)) return fills;
+  return fills.toSorted((a, b) => (a.instant ?? 0) - (b.instant ?? 0) || a.fill.fill - b.fill.fill);
+}
+
+/** By date, unless a date is missing or does not tell the two apart; then by number. */
+function liesBetween(
+  earlier: Placed,
+  other: Placed,
+  later: Placed,
+  sharedNumbers: boolean,
+): boolean {
+  const [from, at, to] = [earlier.instant, other.instant, later.instant];
+  const toldByDate = from !== null && at !== null && to !== null && at !== from && at !== to;
+  if (toldByDate) return from < at && at < to;
+  const [first, middle, last] = [earlier.fill.fill, other.fill.fill, later.fill.fill];
+  return sharedNumbers && first < middle && middle < last;
+}
+
+function cut(fills: readonly Placed[], starts: readonly boolean[]): readonly (readonly Placed[])[] {
+  const stretches: Placed[][] = [];
   fills.forEach((fill, i) => {
     if (i === 0 || starts[i - 1]) stretches.push([fill]);
     else stretches.at(-1)?.push(fill);
@@ -92,22 +105,24 @@ function cut(fills: readonly Fill[], starts: readonly boolean[]): readonly (read
   return stretches;
 }
 
-function gapsIn(fills: readonly Fill[], others: readonly Fill[]): readonly FillGap[] {
-  const steps = fills.slice(1).map((later, i) => {
-    const earlier = fills[i] ?? later;
-    const [from, to] = [instantOf(earlier.takenAt), instantOf(later.takenAt)];
-    const used = others.filter(({ fill }) => fill > earlier.fill && fill < later.fill).length;
-    return {
-      afterFill: earlier.fill,
-      beforeFill: later.fill,
-      missingFills: Math.max(0, later.fill - earlier.fill - 1 - used),
-      days: from === null || to === null ? null : (to - from) / millisecondsPerDay,
-    };
-  });
+function gapsIn(fills: readonly Placed[], others: readonly Placed[]): readonly FillGap[] {
+  const steps = fills.slice(1).map((later, i) => stepBetween(fills[i] ?? later, later, others));
   const pauses = steps.flatMap(({ days }) => days ?? []);
   const long =
     pauses.length === 0 ? 0 : Math.max(daysOfLongPause, timesUsualPause * median(pauses));
   return steps.filter(
     ({ missingFills, days }) => missingFills > 0 || (days !== null && days > long),
   );
+}
+
+function stepBetween(earlier: Placed, later: Placed, others: readonly Placed[]): FillGap {
+  const [afterFill, beforeFill] = [earlier.fill.fill, later.fill.fill];
+  const used = others.filter(({ fill }) => fill.fill > afterFill && fill.fill < beforeFill).length;
+  const [from, to] = [earlier.instant, later.instant];
+  return {
+    afterFill,
+    beforeFill,
+    missingFills: Math.max(0, beforeFill - afterFill - 1 - used),
+    days: from === null || to === null ? null : (to - from) / millisecondsPerDay,
+  };
 }

@@ -38,7 +38,7 @@ const fewestWithOthers = 3;
 
 /**
  * Share of the error rate that a second look at a fill gets: with it false alarms stay at 5–6 %, and with lent scatter
- * two bad catches of five or more are still found. reports/outlier-study.md, tables 2 and 4.
+ * two bad catches of five or more are still found. reports/outlier-study.md, section 2.
  */
 export const laterShare = { lent: 0.5, alone: 0.25 } as const;
 

@@ -18,9 +18,9 @@ export interface ScreenedHistory {
 }
 
 /**
- * p < 0.001 by itself, whatever the size of the log: strict enough that a clean log of three fills of three raises no
- * more than 6 % false flags afterwards, loose enough to win back half of the power that one bad catch in twenty costs.
- * Judged by simulation in reports/outlier-study.md, table 1.
+ * p < 0.001 by itself, whatever the size of the log: strict enough that today's false flags stay below 6 % after a clean
+ * history of three fills of three, loose enough to win back about half of the power that one bad catch in twenty costs
+ * a longer log. Judged by simulation in reports/outlier-study.md, section 1.
  */
 const pointLevel = 0.999;
 const mostShare = 0.2;

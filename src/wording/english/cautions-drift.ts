@@ -1,5 +1,7 @@
+import type { CautionCode, CautionFacts } from "../../results/caution.ts";
 import type { Format } from "../format.ts";
-import type { CautionWords } from "./cautions.ts";
+
+type Sentences = { readonly [C in CautionCode]?: (facts: CautionFacts[C]) => string };
 
 /** Cautions about fills in order of time, and about how repeatable catches are. */
 export function englishDriftCautions(format: Format) {
@@ -31,7 +33,7 @@ function aboutOrder(format: Format) {
         longestPauseDays === null ? null : `the longest step is ${days(longestPauseDays, format)}`;
       return `There are gaps between fills: ${[missing, pause].filter((part) => part !== null).join("; ")}. A change cannot be dated more closely than the gap.`;
     },
-  } satisfies Partial<CautionWords>;
+  } satisfies Sentences;
 }
 
 function aboutFindings(format: Format) {
@@ -45,7 +47,7 @@ function aboutFindings(format: Format) {
         return `The delivery goes with how full the bin is: ${amount} ${direction} with a full bin than with an empty one (${format.pValue(pValue)}, ${scope === "between fills" ? "from fill to fill" : "within fills"}). Catch at the level you drill at.`;
       return `The delivery settles: ${amount} ${direction} with every further catch of a fill (${format.pValue(pValue)}). Turn the meter until it runs evenly before the first catch that counts.`;
     },
-  } satisfies Partial<CautionWords>;
+  } satisfies Sentences;
 }
 
 function aboutPractice(format: Format) {
@@ -58,7 +60,7 @@ function aboutPractice(format: Format) {
         : earlierDf === 0
           ? "No earlier fill has two catches, so whether this scatter is usual cannot be told yet."
           : "The catches agree exactly, so their scatter cannot be compared with that of earlier fills.",
-  } satisfies Partial<CautionWords>;
+  } satisfies Sentences;
 }
 
 function ordinal(count: number): string {

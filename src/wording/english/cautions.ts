@@ -3,6 +3,7 @@ import type { Format } from "../format.ts";
 import { englishCatchCautions } from "./cautions-catches.ts";
 import { englishDriftCautions } from "./cautions-drift.ts";
 import { englishPlanningCautions } from "./cautions-planning.ts";
+import { englishProductCautions } from "./cautions-products.ts";
 
 /** One sentence or two for every caution: what was found, what it means, what to do. */
 export type CautionWords = {
@@ -17,6 +18,7 @@ export function englishCautions(format: Format): CautionWords {
     ...englishPlanningCautions(format),
     ...englishDriftCautions(format),
     ...englishCatchCautions(format),
+    ...englishProductCautions(format),
   };
 }
 

@@ -6,10 +6,13 @@ import { englishCautions } from "./cautions.ts";
 import { englishCost } from "./cost.ts";
 import { englishDelivery } from "./delivery.ts";
 import { englishDrift } from "./drift.ts";
+import { englishExplainingVariables } from "./explaining-variables.ts";
 import { englishOutliers } from "./outliers.ts";
+import { englishProductComparison } from "./product-comparison.ts";
 import { englishRepeatability } from "./repeatability.ts";
 import { englishReport } from "./report.ts";
 import { englishSkipping } from "./skipping.ts";
+import { englishTrialPlan } from "./trial-plan.ts";
 
 /** evencatch in English. */
 export function english(units: UnitSystem = "metric"): Words {
@@ -30,6 +33,9 @@ export function english(units: UnitSystem = "metric"): Words {
     cost: englishCost(format),
     drift: englishDrift(format),
     repeatability: englishRepeatability(format),
+    productComparison: englishProductComparison(format),
+    explainingVariables: englishExplainingVariables(format),
+    trialPlan: englishTrialPlan(format),
     report: englishReport(format),
   };
 }

@@ -71,7 +71,7 @@ export function englishOutliers(format: Format) {
     unlikeScatter: ({ scatter }: Outliers): string | null =>
       scatter.homogeneity === null || scatter.homogeneity.pValue >= 0.01
         ? null
-        : `Even so the fills scatter differently (${format.pValue(scatter.homogeneity.pValue)}); false flags are then up to twice as frequent.`,
+        : `Even so the fills scatter differently (${format.pValue(scatter.homogeneity.pValue)}); false flags are then two to three times as frequent.`,
     named: ({ named }: FillScreening): string => {
       const { grubbs, generalizedEsd } = named;
       if (grubbs === null) return "Grubbs' test needs three catches that differ.";

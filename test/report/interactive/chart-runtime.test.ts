@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, test } from "vitest";
-import { bundleChartRuntime } from "../../../scripts/bundle-chart-runtime.ts";
+import { bundleChartRuntime } from "../../../src/cli/bundle-chart-runtime.ts";
 import { drawCharts } from "../../../src/report/drawings.ts";
 import { renderHtml } from "../../../src/report/html.ts";
 import { seriousFindings } from "../../support/accessibility.ts";

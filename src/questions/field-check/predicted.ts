@@ -1,0 +1,62 @@
+import type { FieldCheckSetup } from "../../data/setup.ts";
+import { chooseScatter } from "../../model/catch-scatter.ts";
+import { turnsSetNow } from "../../model/drive.ts";
+import { estimateFill } from "../../model/fill-estimate.ts";
+import type { MeterModel } from "../../model/model.ts";
+import { type Derived, derived, exactly, timesDelivery } from "../../model/worked-out.ts";
+import type { FieldCheckOptions, PredictedRate } from "./result.ts";
+
+/**
+ * The rate that the catches let expect: delivery × turns per hectare. The turns are those of the drive set for an assumed
+ * delivery (intended rate ÷ assumed delivery), else as it stands now. Where the check names a fill that was caught, its
+ * own delivery counts; else that of any fill of the meter, with the spread of fills in its interval.
+ *
+ * @returns null when nothing says how the drive was set
+ */
+export function predictedRate(
+  check: FieldCheckSetup,
+  meter: MeterModel,
+  options: FieldCheckOptions,
+): PredictedRate | null {
+  const turns = turnsOf(check, options);
+  if (turns === null) return null;
+  const { delivery, deliveryOf } = deliveryFor(check, meter, options);
+  return {
+    rate: timesDelivery(turns.perHectare, delivery, "kg/ha", options.level, "rate"),
+    basis: turns.basis,
+    deliveryOf,
+    delivery,
+  };
+}
+
+function turnsOf(
+  { intendedRateKgPerHectare: intended, assumedDeliveryKgPerTurn: assumed }: FieldCheckSetup,
+  options: FieldCheckOptions,
+): { readonly perHectare: Derived; readonly basis: PredictedRate["basis"] } | null {
+  if (intended !== null && assumed !== null)
+    return { perHectare: overWidth(intended / assumed, options), basis: "assumed delivery" };
+  const now = turnsSetNow(options);
+  if (now === null) return null;
+  const { turnsPerHectare, from } = now;
+  return from === "drive ratio"
+    ? { perHectare: turnsPerHectare, basis: from }
+    : { perHectare: overWidth(turnsPerHectare.value, options), basis: from };
+}
+
+/** Turns per hectare are counted over the width the drive believes in; the field has the width that was worked. */
+function overWidth(turnsPerHectare: number, { workingWidthM }: FieldCheckOptions): Derived {
+  if (workingWidthM === null) return exactly(turnsPerHectare);
+  const believed = workingWidthM.value;
+  return derived(([width = believed]) => (turnsPerHectare * believed) / width, [workingWidthM]);
+}
+
+function deliveryFor(
+  { fill: number }: FieldCheckSetup,
+  { fills, scatter, across }: MeterModel,
+  { scaleDivisionKg, level }: FieldCheckOptions,
+): Pick<PredictedRate, "delivery" | "deliveryOf"> {
+  const fill = fills.find((one) => one.fill === number);
+  if (fill === undefined) return { delivery: across.nextFill, deliveryOf: "any fill" };
+  const { estimate } = estimateFill(fill, chooseScatter(fill, scatter), scaleDivisionKg, level);
+  return { delivery: estimate, deliveryOf: "this fill" };
+}

@@ -1,0 +1,129 @@
+import type { MeterModel } from "../model/model.ts";
+import { type Budget, type Measurement, uncertaintyBudget } from "../statistics/propagation.ts";
+import type { Delivery } from "./delivery/result.ts";
+import { budgetCautions } from "./uncertainty-budget/cautions.ts";
+import { checkBudget } from "./uncertainty-budget/check.ts";
+import type { BudgetLine, BudgetOptions, RateUncertainty } from "./uncertainty-budget/result.ts";
+import {
+  areaSources,
+  deliverySources,
+  type Found,
+  fillSource,
+  type Source,
+} from "./uncertainty-budget/sources.ts";
+
+export type {
+  BudgetCheck,
+  BudgetLine,
+  BudgetOptions,
+  BudgetSource,
+  LeftOut,
+  RateUncertainty,
+} from "./uncertainty-budget/result.ts";
+
+/**
+ * How far off may the applied rate be, what is that made of, and what should be improved first?
+ *
+ * Uncertainty budget in the manner of the GUM. The rate, relative to what the drive is set for, is a product of factors:
+ * delivery by the catches, readings of the scale (gross and tare each rectangular, u = division/√12, the same in every
+ * catch), tested error of the scale (rectangular, ± its size, not taken off), turn count, difference of the next fill,
+ * working width, wheel travel and skid. u² = Σ(cᵢuᵢ)² with cᵢ by central differences, Welch–Satterthwaite's degrees of
+ * freedom, expanded = t·u; checked by drawing the sources at random.
+ *
+ * @param meter    one bin × product of a fitted model; its fill-to-fill spread counts where the value is kept
+ * @param delivery answer about the fill whose value is used
+ * @param options  as resolved; what is null is left out and named in `leftOut`
+ * @returns        fractions of the rate, half-widths at the level
+ * Null when       the catch scatter is unknown (caution budget-unknown)
+ * Assumes         independent sources. A turn count that errs at random from catch to catch is in the catch scatter
+ *                 already; the source "turn count" is what all catches share. What a moving field does that a standing
+ *                 drill does not is not in it: that is what a field check is for
+ * Source          JCGM 100:2008 (GUM) 4.3.7, 5.1.2, G.4.1; JCGM 101:2008 (GUM supplement 1)
+ */
+export function rateUncertainty(
+  meter: MeterModel,
+  delivery: Delivery,
+  options: BudgetOptions,
+): RateUncertainty {
+  const found: readonly Found[] = [
+    ...deliverySources(delivery, options),
+    ...fillSource(meter.across.spread, delivery, options),
+    ...areaSources(options),
+  ];
+  const sources = found.filter((one) => typeof one !== "string");
+  const leftOut = found.filter((one) => typeof one === "string");
+  const { bin, product, fill } = delivery;
+  const about = { kind: "uncertainty-budget", bin, product, fill, options, leftOut } as const;
+  const result = leftOut.includes("catch scatter")
+    ? { ...about, lines: [], total: null, check: null, improveFirst: null }
+    : { ...about, ...budgetOf(sources, options) };
+  return { ...result, cautions: budgetCautions(result) };
+}
+
+function budgetOf(
+  sources: readonly Source[],
+  options: BudgetOptions,
+): Pick<RateUncertainty, "lines" | "total" | "check" | "improveFirst"> {
+  const rate = rateOf(sources);
+  const budget = uncertaintyBudget(rate, sources, options.level);
+  const { combined, effectiveDf, coverageFactor, expanded } = budget;
+  const lines = linesOf(budget, sources);
+  return {
+    lines,
+    total: {
+      combined,
+      effectiveDf,
+      coverageFactor,
+      expanded,
+      withinTolerance: expanded <= options.tolerance,
+    },
+    check: checkBudget(rate, sources, budget, options),
+    improveFirst: improveFirst(lines, sources, options.level),
+  };
+}
+
+/** The rate relative to the one that is set for, as a function of the sources in their order. */
+function rateOf(sources: readonly Source[]): Measurement {
+  return (values) =>
+    sources.reduce((product, { factor, value }, i) => product * factor(values[i] ?? value), 1);
+}
+
+function linesOf({ contributions }: Budget, sources: readonly Source[]): readonly BudgetLine[] {
+  return contributions
+    .flatMap(({ value, standardUncertainty, law, df, sensitivity, contribution, share }, i) => {
+      const source = sources[i];
+      if (source === undefined) return [];
+      return [
+        {
+          source: source.name,
+          unit: source.unit,
+          value,
+          standardUncertainty,
+          law,
+          df,
+          sensitivity,
+          contribution,
+          share,
+        },
+      ];
+    })
+    .sort((a, b) => b.share - a.share);
+}
+
+function improveFirst(
+  [largest]: readonly BudgetLine[],
+  sources: readonly Source[],
+  level: number,
+): RateUncertainty["improveFirst"] {
+  if (largest === undefined) return null;
+  const halved = sources.map((source) =>
+    source.name === largest.source
+      ? { ...source, standardUncertainty: source.standardUncertainty / 2 }
+      : source,
+  );
+  return {
+    source: largest.source,
+    share: largest.share,
+    expandedIfHalved: uncertaintyBudget(rateOf(halved), halved, level).expanded,
+  };
+}

@@ -1,0 +1,32 @@
+import { randomStream } from "../../numeric/random.ts";
+import { type Budget, type Measurement, monteCarloCheck } from "../../statistics/propagation.ts";
+import type { BudgetCheck, BudgetOptions } from "./result.ts";
+import type { Source } from "./sources.ts";
+
+/**
+ * Do the budget and random draws from the same sources agree? They do where both ends of their intervals lie within half
+ * a unit of the first digit of the combined uncertainty.
+ *
+ * Source  JCGM 101:2008 (GUM supplement 1), clauses 7 and 8
+ */
+export function checkBudget(
+  rate: Measurement,
+  sources: readonly Source[],
+  { combined, expanded }: Budget,
+  { level, draws, seed }: BudgetOptions,
+): BudgetCheck {
+  const drawn = monteCarloCheck(rate, sources, level, draws, randomStream(seed), seed);
+  const [lower, upper] = [drawn.lower - 1, drawn.upper - 1];
+  const difference = Math.max(Math.abs(lower + expanded), Math.abs(upper - expanded));
+  const limit = 0.5 * 10 ** Math.floor(Math.log10(combined));
+  return {
+    draws,
+    seed,
+    lower,
+    upper,
+    standardDeviation: drawn.standardDeviation,
+    difference,
+    limit,
+    agrees: difference <= limit,
+  };
+}

@@ -1,0 +1,97 @@
+import type { DriveGeometry } from "../../model/drive.ts";
+import type { ModelOptions } from "../../model/model.ts";
+import type { Caution } from "../../results/caution.ts";
+import type { InputLaw } from "../../statistics/propagation.ts";
+
+/** Where doubt about the applied rate comes from. */
+export type BudgetSource =
+  /** How repeated catches differ. */
+  | "catch scatter"
+  | "reading gross"
+  | "reading tare"
+  /** What a known mass showed the scale to be wrong by; the same for every catch, so it does not average out. */
+  | "scale error"
+  /** What is common to the counts of all catches, such as a stop mark; what differs between them is catch scatter. */
+  | "turn count"
+  | "fill to fill"
+  | "working width"
+  | "wheel travel"
+  | "skid";
+
+/** A source that nothing given says anything about. */
+export type LeftOut = BudgetSource | "drive" | "speed measure";
+
+export interface BudgetOptions extends ModelOptions, DriveGeometry {
+  /** Shown ÷ known − 1, found with a known mass; null: not tested. */
+  readonly scaleTestedError: number | null;
+  /** Of one catch, in turns; null: not given. */
+  readonly turnCountStandardUncertainty: number | null;
+  /** Whether the value is used for the fill that was caught, or kept for those that follow. */
+  readonly valueFor: "this fill" | "next fills";
+  /** Of the Monte Carlo check. */
+  readonly draws: number;
+  readonly seed: number;
+}
+
+/** One line of the budget. */
+export interface BudgetLine {
+  readonly source: BudgetSource;
+  /** Unit of value and standard uncertainty. */
+  readonly unit: "kg/turn" | "turns" | "m" | "fraction";
+  readonly value: number;
+  readonly standardUncertainty: number;
+  readonly law: InputLaw;
+  /** null: known well. */
+  readonly df: number | null;
+  /** Relative change of the rate for each unit. */
+  readonly sensitivity: number;
+  /** |sensitivity| × standard uncertainty: a fraction of the rate. */
+  readonly contribution: number;
+  /** Of the combined variance. */
+  readonly share: number;
+}
+
+/** The budget's linear sum against the same sources drawn at random. */
+export interface BudgetCheck {
+  readonly draws: number;
+  readonly seed: number;
+  /** Rate errors that enclose the level's share of the draws, as many outside on either side. */
+  readonly lower: number;
+  readonly upper: number;
+  readonly standardDeviation: number;
+  /** Larger of the two distances between the ends of the drawn and of the budget's interval. */
+  readonly difference: number;
+  /** Half a unit of the first digit of the combined uncertainty: what the ends may differ by. */
+  readonly limit: number;
+  readonly agrees: boolean;
+}
+
+/** The applied rate's uncertainty, relative to the rate, and what it is made of. */
+export interface RateUncertainty {
+  readonly kind: "uncertainty-budget";
+  readonly bin: string;
+  readonly product: string;
+  readonly fill: number;
+  readonly options: BudgetOptions;
+  /** Largest share first; empty where the catch scatter is unknown. */
+  readonly lines: readonly BudgetLine[];
+  readonly leftOut: readonly LeftOut[];
+  /** Fractions of the rate; null where the catch scatter is unknown. */
+  readonly total: {
+    readonly combined: number;
+    /** Welch–Satterthwaite; null: infinite. */
+    readonly effectiveDf: number | null;
+    readonly coverageFactor: number;
+    /** Half-width at the level. */
+    readonly expanded: number;
+    readonly withinTolerance: boolean;
+  } | null;
+  readonly check: BudgetCheck | null;
+  /** The largest source, and the expanded uncertainty if it were half as large. */
+  readonly improveFirst: {
+    readonly source: BudgetSource;
+    readonly share: number;
+    readonly expandedIfHalved: number;
+  } | null;
+  readonly cautions: readonly Caution[];
+}

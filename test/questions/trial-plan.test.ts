@@ -1,0 +1,184 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { readCatches } from "../../src/data/read-catches.ts";
+import { rowsToCsv } from "../../src/data/write-csv.ts";
+import { OptionError } from "../../src/errors/errors.ts";
+import { randomStream } from "../../src/numeric/random.ts";
+import { trialDesignOptions } from "../../src/questions/trial-plan/options.ts";
+import type { TrialDesignOptions } from "../../src/questions/trial-plan/result.ts";
+import { sheetRows } from "../../src/questions/trial-plan/sheet.ts";
+import { trialDesign } from "../../src/questions/trial-plan.ts";
+import { independentLayout } from "../../src/statistics/comparison-layout.ts";
+import { allPairs } from "../../src/statistics/simultaneous.ts";
+import { present } from "../support/reference.ts";
+
+const products = ["wheat", "pea", "barley"];
+
+function design(given: Partial<TrialDesignOptions> = {}) {
+  return trialDesign(trialDesignOptions({ products, ...given }));
+}
+
+describe("the sheet", () => {
+  it("fills every product once in every block, and catches every turn level in every fill", () => {
+    const { rows, input } = design({ fills: 4, meterSpeeds: [40, 70], catchesPerLevel: 1 });
+    expect(input).toEqual({ products: 3, fills: 12, catches: 48, turns: 12 * 120 });
+    for (const block of [1, 2, 3, 4]) {
+      const own = rows.filter((row) => row.block === block);
+      for (const product of products) {
+        const fill = own.filter((row) => row.product === product);
+        expect(fill.map(({ turns, meter_rpm }) => `${turns} at ${meter_rpm}`).sort()).toEqual([
+          "20 at 40",
+          "20 at 70",
+          "40 at 40",
+          "40 at 70",
+        ]);
+        expect(new Set(fill.map((row) => row.fill)).size).toBe(1);
+      }
+    }
+  });
+
+  it("numbers fills through the bin and catches through the fill, in the order of work", () => {
+    const { rows } = design({ fills: 3 });
+    expect([...new Set(rows.map(({ fill }) => fill))]).toEqual([1, 2, 3, 4, 5, 6, 7, 8, 9]);
+    expect(rows.slice(0, 5).map((row) => row.catch)).toEqual([1, 2, 3, 4, 1]);
+  });
+
+  it("is the same for the same seed and another for another", () => {
+    expect(design({ seed: 7 }).rows).toEqual(design({ seed: 7 }).rows);
+    expect(design({ seed: 8 }).rows).not.toEqual(design({ seed: 7 }).rows);
+  });
+
+  it("puts every product first about equally often", () => {
+    const firsts = new Map<unknown, number>();
+    for (let seed = 1; seed <= 300; seed++) {
+      const options = trialDesignOptions({ products, seed, fills: 2, turnLevels: [20] });
+      const first = sheetRows(options)[0]?.product;
+      firsts.set(first, (firsts.get(first) ?? 0) + 1);
+    }
+    // 300 draws at 1/3 scatter by 8.2.
+    for (const product of products) {
+      expect(Math.abs((firsts.get(product) ?? 0) - 100)).toBeLessThan(33);
+    }
+  });
+
+  it("is a file of catches once the masses are filled in", async () => {
+    const { rows } = design({ massUnit: "g" });
+    const filled = rows.map((row) => ({
+      ...row,
+      gross_g: Number(row.turns) * 400 + 350,
+      tare_g: 350,
+    }));
+    const log = await readCatches({ name: "sheet.csv", text: rowsToCsv(filled) });
+    expect(log.massUnit).toBe("g");
+    expect(log.catches).toHaveLength(rows.length);
+    expect(log.catches[0]?.extra).toEqual({ block: "1" });
+  });
+});
+
+describe("what to expect", () => {
+  it("has the power that simulated trials of the same design have", () => {
+    const plan = design({
+      fills: 4,
+      fillSpread: 0.02,
+      catchScatter: { relative: 0.015, turns: 20 },
+      difference: 0.05,
+    });
+    const random = randomStream(5);
+    const pairs = allPairs(3);
+    const runs = 500;
+    let found = 0;
+    let width = 0;
+    for (let run = 0; run < runs; run++) {
+      const groups = [1.05, 1, 1].map((mean) =>
+        Array.from({ length: 4 }, () => mean + plan.spreadOfFills * random.normal()),
+      );
+      const { pairOf, rule } = independentLayout(groups, pairs, null, "separate");
+      const { first, second, error } = present(pairOf({ first: 0, second: 1 }));
+      const { variance, df } = present(error).at(1);
+      if (rule.adjustedPValue((first - second) / Math.sqrt(variance), df) < 0.05) found++;
+      width += variance / runs;
+    }
+    const error = 4 * Math.sqrt((plan.expected.power * (1 - plan.expected.power)) / runs);
+    expect(Math.abs(found / runs - plan.expected.power)).toBeLessThan(error);
+    expect(Math.sqrt(width)).toBeCloseTo(plan.spreadOfFills * Math.sqrt(2 / 4), 2);
+  });
+
+  it("adds the scatter of a whole fill's catches to the spread between fills", () => {
+    // Four catches of 20 and 40 turns: 120 turns a fill, scatter 2 % at 20 turns.
+    expect(design().spreadOfFills).toBeCloseTo(Math.sqrt(0.03 ** 2 + 0.02 ** 2 / 6), 14);
+  });
+
+  it("narrows and gains power with every further fill", () => {
+    const { alternatives } = design({ equivalenceMargin: 0.05 });
+    alternatives.slice(1).forEach((one, i) => {
+      const before = present(alternatives[i]);
+      expect(one.halfWidth).toBeLessThan(before.halfWidth);
+      expect(one.power).toBeGreaterThan(before.power);
+      expect(present(one.equivalencePower)).toBeGreaterThan(present(before.equivalencePower));
+    });
+  });
+
+  it("gains by a common spread, and loses degrees of freedom within blocks", () => {
+    const separate = design().expected.halfWidth;
+    expect(design({ spread: "common" }).expected.halfWidth).toBeLessThan(separate);
+    expect(design({ analysis: "blocks" }).expected.halfWidth).toBeGreaterThan(separate);
+  });
+
+  it("does not state equivalence without a margin", () => {
+    expect(design().expected.equivalencePower).toBeNull();
+  });
+
+  it("is plain JSON with chances between 0 and 1, whatever the plan", () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 2, max: 6 }),
+        fc.double({ min: 0.002, max: 0.2, noNaN: true }),
+        fc.constantFrom("fills" as const, "blocks" as const),
+        (fills, fillSpread, analysis) => {
+          const plan = design({ fills, fillSpread, analysis, equivalenceMargin: 0.05 });
+          expect(JSON.parse(JSON.stringify(plan))).toEqual(plan);
+          for (const { power, equivalencePower } of [plan.expected, ...plan.alternatives]) {
+            expect(power).toBeGreaterThan(0);
+            expect(power).toBeLessThanOrEqual(1);
+            expect(present(equivalencePower)).toBeGreaterThanOrEqual(0);
+            expect(present(equivalencePower)).toBeLessThanOrEqual(1);
+          }
+        },
+      ),
+      { numRuns: 6 },
+    );
+  });
+});
+
+describe("cautions", () => {
+  const codes = (given: Partial<TrialDesignOptions>) =>
+    design(given).cautions.map(({ code }) => code);
+
+  it.each([
+    ["plan-few-fills", { fills: 3 }],
+    ["plan-little-power", { fillSpread: 0.06 }],
+    ["plan-one-turn-level", { turnLevels: [20], catchesPerLevel: 4 }],
+    ["plan-scatter-not-compared", { catchesPerLevel: 1 }],
+  ] as const)("%s", (code, given) => {
+    expect(codes(given)).toContain(code);
+  });
+
+  it("has none for a plan that can be expected to show what it is for", () => {
+    expect(codes({ fills: 10, fillSpread: 0.02 })).toEqual([]);
+  });
+});
+
+it.each([
+  ["one product", { products: ["wheat"] }],
+  ["a product named twice", { products: ["wheat", "wheat"] }],
+  ["one fill", { fills: 1 }],
+  ["no turn level", { turnLevels: [] }],
+  ["turns of zero", { turnLevels: [0] }],
+  ["a seed that is no number", { seed: 0.5 }],
+  ["an unknown analysis", { analysis: "days" as never }],
+  ["an unknown unit", { massUnit: "st" as never }],
+  ["a sheet without end", { fills: 100_000 }],
+  ["a spread of zero", { fillSpread: 0 }],
+])("refuses %s", (_, given) => {
+  expect(() => design(given)).toThrow(OptionError);
+});

@@ -1,0 +1,206 @@
+import { describe, expect, it } from "vitest";
+import type { Catch } from "../../src/data/types.ts";
+import { OptionError } from "../../src/errors/errors.ts";
+import { fitModel } from "../../src/model/model.ts";
+import { delivery } from "../../src/questions/delivery.ts";
+import {
+  type BudgetChoices,
+  budgetOptions,
+} from "../../src/questions/uncertainty-budget/options.ts";
+import { rateUncertainty } from "../../src/questions/uncertainty-budget.ts";
+import { aFill } from "../support/catches.ts";
+import { demo } from "../support/demo.ts";
+import { present } from "../support/reference.ts";
+import { inventedFills } from "../support/simulated-fills.ts";
+
+const model = { level: 0.95, tolerance: 0.05, scaleDivisionKg: 0.02 };
+const fill = aFill([
+  [20, 8.1],
+  [20, 7.9],
+  [20, 8.05],
+  [20, 7.95],
+]);
+const field: Partial<BudgetChoices> = {
+  scaleTestedError: 0.003,
+  turnCountStandardUncertainty: 0.1,
+  workingWidthM: { value: 12, standardUncertainty: 0.06 },
+  wheelTravelM: { value: 2.2, standardUncertainty: 0.011 },
+  skid: { value: 0.05, standardUncertainty: 0.019 },
+  drive: { kind: "ground-wheel", ratio: 0.9, steps: null, stepNames: null },
+};
+
+function ask(
+  given: Partial<BudgetChoices>,
+  catches: readonly Catch[] = fill,
+  changes: Partial<typeof model> & { scaleDivisionKg?: number | null } = {},
+) {
+  const options = { ...model, ...changes };
+  const meter = present(fitModel(catches, options).meters[0]);
+  const answer = delivery(meter, { ...options, varianceLaw: "proportional" });
+  return { answer, meter, result: rateUncertainty(meter, answer, budgetOptions(options, given)) };
+}
+
+const codes = ({ result }: ReturnType<typeof ask>) => result.cautions.map(({ code }) => code);
+const line = ({ result }: ReturnType<typeof ask>, source: string) =>
+  present(result.lines.find((one) => one.source === source));
+
+describe("the budget", () => {
+  it("by hand, source by source", () => {
+    const asked = ask(field);
+    const { answer, result } = asked;
+    // Four catches of 20 turns, 0.4 kg/turn.
+    expect(answer.estimate.value).toBeCloseTo(0.4, 12);
+    const reading = 0.02 / Math.sqrt(12) / 20 / 0.4;
+    const scatter = Math.sqrt(present(answer.variance.model)) / 0.4;
+    const expected: Record<string, number> = {
+      "catch scatter": scatter,
+      "reading gross": reading,
+      "reading tare": reading,
+      "scale error": 0.003 / Math.sqrt(3),
+      "turn count": 0.1 / 20,
+      "working width": 0.06 / 12,
+      "wheel travel": 0.011 / 2.2,
+      skid: 0.019 / 0.95,
+    };
+    expect(result.lines.map(({ source }) => source).sort()).toEqual(Object.keys(expected).sort());
+    for (const [source, contribution] of Object.entries(expected))
+      expect(line(asked, source).contribution / contribution).toBeCloseTo(1, 5);
+    const combined = Math.hypot(...Object.values(expected));
+    const total = present(result.total);
+    expect(total.combined / combined).toBeCloseTo(1, 5);
+    // Only the catch scatter's standard deviation is itself in doubt, on 3 degrees of freedom.
+    expect(total.effectiveDf).toBeCloseTo(combined ** 4 / (scatter ** 4 / 3), 0);
+    expect(total.expanded).toBeCloseTo(total.coverageFactor * total.combined, 12);
+    expect(result.lines.reduce((sum, { share }) => sum + share, 0)).toBeCloseTo(1, 12);
+    expect(line(asked, "working width").sensitivity).toBeCloseTo(-1 / 12, 6);
+    expect(line(asked, "skid").sensitivity).toBeCloseTo(-1 / 0.95, 6);
+    expect(line(asked, "turn count").sensitivity).toBeCloseTo(-1 / 20, 6);
+  });
+
+  it("is the delivery's own standard error when nothing else is given", () => {
+    const { answer, result } = ask({});
+    const { value, standardError } = answer.estimate;
+    expect(present(result.total).combined).toBeCloseTo(present(standardError) / value, 9);
+    expect(result.leftOut).toEqual(["scale error", "turn count", "working width", "drive"]);
+  });
+
+  it("puts the largest source first, and says what halving it would do", () => {
+    const { result } = ask(field);
+    const first = present(result.improveFirst);
+    expect(first.source).toBe("skid");
+    expect(first.share).toBe(result.lines[0]?.share);
+    const halved = ask({ ...field, skid: { value: 0.05, standardUncertainty: 0.0095 } });
+    expect(first.expandedIfHalved).toBeCloseTo(present(halved.result.total).expanded, 12);
+  });
+
+  it("counts fills only when the value is kept for those that follow: √2 times their spread", () => {
+    const season = inventedFills({ fills: 6, catches: 4, spread: 0.03, scatter: 0.01 }, 4);
+    expect(ask({}, season).result.lines.map(({ source }) => source)).not.toContain("fill to fill");
+    const kept = ask({ valueFor: "next fills" }, season);
+    const spread = present(kept.meter.across.spread.standardDeviation).value;
+    expect(line(kept, "fill to fill")).toMatchObject({ law: "t", df: 5 });
+    expect(line(kept, "fill to fill").contribution).toBeCloseTo(
+      (Math.SQRT2 * spread) / kept.answer.estimate.value,
+      6,
+    );
+    expect(present(kept.result.improveFirst).source).toBe("fill to fill");
+    expect(ask({ valueFor: "next fills" }).result.leftOut).toContain("fill to fill");
+  });
+
+  it("leaves out by name what nothing is said about", () => {
+    const asked = ask({
+      drive: { kind: "motor", meterSpeedTurnsPerMin: null },
+      workingWidthM: { value: 12, standardUncertainty: null },
+    });
+    expect(asked.result.leftOut).toEqual([
+      "scale error",
+      "turn count",
+      "working width",
+      "speed measure",
+    ]);
+    expect(codes(asked)).toEqual(["budget-leaves-out"]);
+    expect(ask({}, fill, { scaleDivisionKg: null }).result.leftOut).toContain("reading tare");
+  });
+
+  it("rests on reading the scale alone when catches agree exactly", () => {
+    const same = aFill([
+      [20, 8],
+      [20, 8],
+    ]);
+    const asked = ask({}, same);
+    expect(line(asked, "catch scatter").contribution).toBe(0);
+    expect(line(asked, "reading tare").share).toBeCloseTo(0.5, 9);
+  });
+
+  it("is unknown for a single catch, and says so", () => {
+    const asked = ask(field, aFill([[20, 8]]));
+    expect(asked.result).toMatchObject({ total: null, lines: [], check: null, improveFirst: null });
+    expect(codes(asked)).toContain("budget-unknown");
+  });
+
+  it("tells that a tested error is there and was not taken off", () => {
+    expect(codes(ask(field))).toContain("scale-error-not-corrected");
+    expect(codes(ask({ ...field, scaleTestedError: 0 }))).not.toContain(
+      "scale-error-not-corrected",
+    );
+  });
+});
+
+describe("the Monte Carlo check", () => {
+  it("agrees with the budget, and with itself for one seed", () => {
+    const { result } = ask(field);
+    const check = present(result.check);
+    expect(check.agrees).toBe(true);
+    expect(check).toMatchObject({ draws: 50_000, seed: 1, limit: 0.005 });
+    const { expanded } = present(result.total);
+    expect(Math.abs(check.upper - expanded)).toBeLessThan(0.1 * expanded);
+    expect(Math.abs(check.lower + expanded)).toBeLessThan(0.1 * expanded);
+    expect(ask(field).result.check).toEqual(check);
+    const other = present(ask({ ...field, seed: 2 }).result.check);
+    expect(other.upper).not.toBe(check.upper);
+    expect(other.upper / check.upper).toBeCloseTo(1, 1);
+  });
+
+  it("does not confirm a budget whose linear sum is wrong, and says so", () => {
+    // Wheel travel known to a third only: its reciprocal is far from a straight line there.
+    const wild = ask({
+      ...field,
+      wheelTravelM: { value: 2.2, standardUncertainty: 0.7 },
+    });
+    expect(present(wild.result.check).agrees).toBe(false);
+    expect(codes(wild)).toContain("budget-not-confirmed");
+  });
+});
+
+describe("the demo season", () => {
+  it("knows the rate of every bin to 1 to 3 %, confirmed by drawing", async () => {
+    const { log, setup } = await demo("season");
+    for (const meter of fitModel(log.catches, model).meters) {
+      const answer = delivery(meter, { ...model, varianceLaw: "proportional" });
+      const result = rateUncertainty(
+        meter,
+        answer,
+        budgetOptions(model, { workingWidthM: setup.cart.workingWidthM }),
+      );
+      const total = present(result.total);
+      expect(total.expanded).toBeGreaterThan(0.009);
+      expect(total.expanded).toBeLessThan(0.03);
+      expect(present(result.check).agrees).toBe(true);
+      expect(JSON.parse(JSON.stringify(result))).toEqual(result);
+    }
+  });
+});
+
+describe("budgetOptions", () => {
+  it.each([
+    [{ draws: 1000 }, "draws"],
+    [{ seed: -1 }, "seed"],
+    [{ scaleTestedError: 1 }, "scaleTestedError"],
+    [{ turnCountStandardUncertainty: -0.1 }, "turnCountStandardUncertainty"],
+    [{ valueFor: "ever" as never }, "valueFor"],
+    [{ width: 12 } as never, "width"],
+  ] satisfies [Partial<BudgetChoices>, string][])("refuses %j", (given, option) => {
+    expect(() => budgetOptions(model, given)).toThrow(OptionError);
+    expect(() => budgetOptions(model, given)).toThrow(`"${option}"`);
+  });
+});
