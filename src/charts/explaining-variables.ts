@@ -123,11 +123,15 @@ function predictedLayers(
     },
   ];
   return [
-    {
-      data: { values },
-      mark: { type: "rule", style: "next-edge" },
-      encoding: { x, y: y("lower"), y2: { field: "upper" } },
-    },
+    ...(proportional.interval === null
+      ? []
+      : [
+          {
+            data: { values },
+            mark: { type: "rule", style: "next-edge" },
+            encoding: { x, y: y("lower"), y2: { field: "upper" } },
+          },
+        ]),
     {
       data: { values },
       mark: { type: "point", style: "flagged" },

@@ -65,11 +65,7 @@ export function productEstimatesChart(result: ProductComparison, words: Words): 
           ],
         },
       },
-      {
-        data: { values: means },
-        mark: { type: "rule", style: "estimate" },
-        encoding: { y, x: x("lower"), x2: { field: "upper" } },
-      },
+      ...intervalLayer(means, y, x("lower")),
       {
         data: { values: means },
         mark: { type: "point", style: "observation" },
@@ -129,12 +125,8 @@ export function productContrastsChart(result: ProductComparison, words: Words): 
         mark: { type: "rule", style: "reference" },
         encoding: { x: x("ratio") },
       },
-      {
-        data: { values },
-        mark: { type: "rule", style: "estimate", size: lineThickness },
-        encoding: { y, x: x("lower"), x2: { field: "upper" } },
-      },
-      ...[true, false].map((decided) => ({
+      ...intervalLayer(values, y, x("lower")),
+      ...[...new Set(values.map(({ decided }) => decided))].map((decided) => ({
         data: { values: values.filter((one) => one.decided === decided) },
         mark: { type: "point", style: decided ? "observation" : "earlier" },
         encoding: {
@@ -172,6 +164,24 @@ function equivalenceBand(
       encoding: { x: x("upper"), y: { value: 0 }, text: { field: "label" } },
     },
   ];
+}
+
+/** Intervals of the rows that have one; a layer without any would have no extent. */
+function intervalLayer(
+  rows: readonly { readonly lower: number | null; readonly upper: number | null }[],
+  y: object,
+  x: object,
+): readonly object[] {
+  const values = rows.filter(({ lower, upper }) => lower !== null && upper !== null);
+  return values.length === 0
+    ? []
+    : [
+        {
+          data: { values },
+          mark: { type: "rule", style: "estimate", size: lineThickness },
+          encoding: { y, x, x2: { field: "upper" } },
+        },
+      ];
 }
 
 /** Rows of the chart; a label may have several lines, so that long names leave room for the numbers. */

@@ -32,7 +32,7 @@ const field: Partial<BudgetChoices> = {
 function ask(
   given: Partial<BudgetChoices>,
   catches: readonly Catch[] = fill,
-  changes: Partial<typeof model> & { scaleDivisionKg?: number | null } = {},
+  changes: { readonly scaleDivisionKg?: null } = {},
 ) {
   const options = { ...model, ...changes };
   const meter = present(fitModel(catches, options).meters[0]);
