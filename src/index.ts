@@ -2,17 +2,27 @@ export { type Analysis, analyse, type MeterAnswers } from "./analysis/analyse.ts
 export { type AnalysisOptions, resolveOptions } from "./analysis/options.ts";
 export type { Verdict } from "./analysis/verdict.ts";
 export { fillsChart } from "./charts/across-fills.ts";
+export { catchesNeededChart } from "./charts/catches-needed.ts";
 export type { ChartSpec } from "./charts/chart-spec.ts";
+export { costChart } from "./charts/cost.ts";
 export { deliveryChart, deliveryPerTurnChart } from "./charts/delivery.ts";
+export { driftChart } from "./charts/drift.ts";
 export { nextCatchChart } from "./charts/next-catch.ts";
+export { influenceChart, residualsChart } from "./charts/outliers.ts";
+export { repeatabilityChart } from "./charts/repeatability.ts";
+export { skippingChart } from "./charts/skipping.ts";
+export { type LeaveOutKey, leaveOut } from "./data/leave-out.ts";
 export {
   type CatchCheck,
   checkCatches,
   type ReadOptions,
   readCatches,
 } from "./data/read-catches.ts";
+export { checkSetup, readSetup, type SetupCheck } from "./data/read-setup.ts";
 export type { Setup } from "./data/setup.ts";
+export { checkSetupAgainst } from "./data/setup-against.ts";
 export type { CatchSource } from "./data/source.ts";
+export { templateFiles } from "./data/template.ts";
 export type { Catch, CatchLog, MassUnit } from "./data/types.ts";
 export type { DataIssue, DataIssueCode } from "./errors/data-issue.ts";
 export {
@@ -23,14 +33,27 @@ export {
   UnitError,
 } from "./errors/errors.ts";
 export {
+  type CurveOptions,
   curveOf,
   fitModel,
   type MeterModel,
   type Model,
   type ModelOptions,
 } from "./model/model.ts";
+export type { CurvePoint, NextCatchCurve } from "./model/next-catch.ts";
 export { type AcrossFillsAnswer, acrossFillsAnswer } from "./questions/across-fills.ts";
+export { catchesNeededOptions } from "./questions/catches-needed/options.ts";
+export { type CatchesNeeded, catchesNeeded } from "./questions/catches-needed.ts";
+export { costOptions } from "./questions/cost/options.ts";
+export { type Cost, cost } from "./questions/cost.ts";
 export { type Delivery, type DeliveryOptions, delivery } from "./questions/delivery.ts";
+export { type Drift, type DriftOptions, drift } from "./questions/drift.ts";
+export { outlierOptions } from "./questions/outliers/options.ts";
+export { type Outliers, outliers } from "./questions/outliers.ts";
+export { type Repeatability, repeatability } from "./questions/repeatability.ts";
+export { skippingOptions } from "./questions/skipping/options.ts";
+export { type Skipping, skipping } from "./questions/skipping.ts";
+export { type WithHistory, withHistory } from "./questions/with-history.ts";
 export { reportFiles } from "./report/files.ts";
 export { renderHtml } from "./report/html.ts";
 export { renderMarkdown } from "./report/markdown.ts";
