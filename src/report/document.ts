@@ -1,5 +1,6 @@
 import type { ChartSpec } from "../charts/chart-spec.ts";
 import type { Severity } from "../results/caution.ts";
+import type { FrameWords } from "../wording/frame.ts";
 
 /**
  * A report as a tree that knows neither HTML nor Markdown. Every number in it is already words: formatted,
@@ -16,19 +17,6 @@ export interface ReportDocument {
   readonly meta: readonly Entry[];
   readonly blocks: readonly Block[];
   readonly footer?: Text;
-}
-
-/** The few words a writer adds by itself. */
-export interface FrameWords {
-  readonly skipToContent: string;
-  readonly contents: string;
-  readonly nextStep: string;
-  /** Stands where a card has no value. */
-  readonly notKnown: string;
-  readonly chart: string;
-  /** Before the name of the file that holds a chart's specification. */
-  readonly specification: string;
-  readonly severity: Readonly<Record<Severity, string>>;
 }
 
 /** Plain words, or words with marks inside. Never markup: writers escape everything. */

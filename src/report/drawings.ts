@@ -1,6 +1,6 @@
 import type { Chart, ReportDocument } from "./document.ts";
 import { canRefit } from "./svg/fit-spec.ts";
-import { renderSvg, type SvgOptions } from "./svg.ts";
+import { renderSvgs, type SvgOptions } from "./svg.ts";
 import { chartsIn } from "./walk.ts";
 
 /** A chart as SVG text, twice: words in a drawing shrink with it, so a phone gets one of its own. */
@@ -35,8 +35,8 @@ export async function drawCharts(
 
 async function drawChart(chart: Chart, options: Pick<SvgOptions, "onWarning">): Promise<Drawing> {
   const spec = { ...chart.spec, title: chart.title, description: chart.description };
-  const wide = await renderSvg(spec, { ...options, id: `${chart.id}_wide`, title: false });
-  if (!canRefit(spec)) return { wide, narrow: null };
-  const fit = { id: `${chart.id}_narrow`, title: false, width: narrowWidth };
-  return { wide, narrow: await renderSvg(spec, { ...options, ...fit }) };
+  const narrower = canRefit(spec) ? [{ id: `${chart.id}_narrow`, width: narrowWidth }] : [];
+  const drawing = { ...options, id: `${chart.id}_wide`, title: false };
+  const [wide = "", narrow = null] = await renderSvgs(spec, drawing, narrower);
+  return { wide, narrow };
 }

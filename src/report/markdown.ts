@@ -1,10 +1,10 @@
 import { markdownTable } from "markdown-table";
+import type { FrameWords } from "../wording/frame.ts";
 import type {
   Block,
   CautionList,
   Chart,
   Entry,
-  FrameWords,
   KeyFigure,
   List,
   ReportDocument,

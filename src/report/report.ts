@@ -1,7 +1,6 @@
 import type { Analysis, MeterAnswers } from "../analysis/analyse.ts";
 import type { Words } from "../wording/words.ts";
 import type { Block, ReportDocument, Section } from "./document.ts";
-import { englishFrameWords } from "./frame-words.ts";
 import { acrossFillsSection, nextCatchSection } from "./sections/across-fills.ts";
 import { catchesNeededSection } from "./sections/catches-needed.ts";
 import { cautionList } from "./sections/cautions.ts";
@@ -45,7 +44,7 @@ export function reportDocument(analysis: Analysis, meta: ReportMeta, words: Word
       input.catches,
     ),
     language: format.language,
-    words: englishFrameWords,
+    words: words.frame,
     meta: [
       { term: say.source, description: analysis.source },
       { term: say.setup, description: meta.setupSource ?? say.none },

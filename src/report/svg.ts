@@ -1,10 +1,10 @@
-import type { Loader, LoggerInterface } from "vega";
+import type { Loader, LoggerInterface, View } from "vega";
 import type { TopLevelSpec } from "vega-lite";
 import type { ChartSpec } from "../charts/chart-spec.ts";
 import { DrawingError } from "../errors/errors.ts";
 import { cleanSvg } from "./svg/clean-svg.ts";
 import { type Fit, fitSpec } from "./svg/fit-spec.ts";
-import { fittingView } from "./svg/fitting-view.ts";
+import { fittingView, refittedView } from "./svg/fitting-view.ts";
 
 export interface SvgOptions extends Fit {
   /** Begins every id inside the drawing, so it must be unique in the page. */
@@ -24,27 +24,53 @@ export interface SvgOptions extends Fit {
  * @throws         DrawingError `drawing` when the spec does not compile, is not valid, or asks for a file or address
  */
 export async function renderSvg(spec: ChartSpec, options: SvgOptions): Promise<string> {
+  const [drawing = ""] = await renderSvgs(spec, options, []);
+  return drawing;
+}
+
+/** One more drawing of the same chart. */
+export interface FurtherSvg {
+  readonly id: string;
+  readonly width: number;
+}
+
+/**
+ * As `renderSvg`, and then the same chart at further widths. A chart that is only made narrower is laid out anew, not
+ * compiled anew, which is most of the work.
+ *
+ * @returns one drawing for `options`, then one for each of `further`
+ */
+export async function renderSvgs(
+  spec: ChartSpec,
+  options: SvgOptions,
+  further: readonly FurtherSvg[],
+): Promise<readonly string[]> {
   const [{ compile }, vega] = await Promise.all([import("vega-lite"), import("vega")]);
   const logger = listeningLogger(options.onWarning);
   const loader = closedLoader();
+  const makeView = (wanted: ChartSpec) => {
+    // A copy, because vega marks the data objects it is given. Vega-Lite checks the spec itself; the plain type
+    // of ours says nothing it could be assigned from.
+    const compiled = compile(structuredClone(wanted) as unknown as TopLevelSpec, { logger });
+    return new vega.View(vega.parse(compiled.spec), { renderer: "none", loader, logger });
+  };
   try {
-    const view = await fittingView(fitSpec(spec, options), (wanted) => {
-      // A copy, because vega marks the data objects it is given. Vega-Lite checks the spec itself; the plain type
-      // of ours says nothing it could be assigned from.
-      const compiled = compile(structuredClone(wanted) as unknown as TopLevelSpec, { logger });
-      return new vega.View(vega.parse(compiled.spec), {
-        renderer: "none",
-        loader,
-        logger,
-      });
-    });
-    const drawing = await view.toSVG();
+    let view = await fittingView(fitSpec(spec, options), makeView);
+    const drawings = [await drawn(view, options.id, spec)];
+    for (const { id, width } of further) {
+      view = await refittedView(view, fitSpec(spec, { ...options, width }), makeView);
+      drawings.push(await drawn(view, id, spec));
+    }
     view.finalize();
     loader.check();
-    return cleanSvg(drawing, { id: options.id, ...naming(spec) });
+    return drawings;
   } catch (error) {
     throw new DrawingError(options.id, error);
   }
+}
+
+async function drawn(view: View, id: string, spec: ChartSpec): Promise<string> {
+  return cleanSvg(await view.toSVG(), { id, ...naming(spec) });
 }
 
 function naming(spec: ChartSpec): { title: string; description: string } {

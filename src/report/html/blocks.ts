@@ -1,9 +1,9 @@
+import type { FrameWords } from "../../wording/frame.ts";
 import type {
   Block,
   CautionItem,
   CautionList,
   Details,
-  FrameWords,
   List,
   Paragraph,
   Section,

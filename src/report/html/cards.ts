@@ -1,4 +1,5 @@
-import type { FrameWords, KeyFigure, KeyFigures, Verdict } from "../document.ts";
+import type { FrameWords } from "../../wording/frame.ts";
+import type { KeyFigure, KeyFigures, Verdict } from "../document.ts";
 import { definitions } from "./definitions.ts";
 import { escapeHtml } from "./escape.ts";
 import { toneIcon } from "./icons.ts";

@@ -95,7 +95,7 @@ function differenceCells(
     number(value),
     lower === null || upper === null
       ? productComparison.unknown
-      : `${number(lower)} to ${number(upper)}`,
+      : format.range(number(lower), number(upper)),
   ];
 }
 
@@ -139,7 +139,7 @@ function percentRange({ interval }: Estimate, { format }: Words): string | null 
   const [lower, upper] = [interval?.lower ?? null, interval?.upper ?? null];
   return lower === null || upper === null
     ? null
-    : `${format.percent(lower)} to ${format.percent(upper)}`;
+    : format.range(format.percent(lower), format.percent(upper));
 }
 
 function scatterTable({ scatter }: ProductComparison, words: Words, id: string): Block {
@@ -170,6 +170,8 @@ function ratioCell({ value, interval }: Estimate, { format, productComparison }:
   const [lower, upper] = [interval?.lower ?? null, interval?.upper ?? null];
   return productComparison.products.withInterval(
     format.plain(value),
-    lower === null || upper === null ? null : `${format.plain(lower)} to ${format.plain(upper)}`,
+    lower === null || upper === null
+      ? null
+      : format.range(format.plain(lower), format.plain(upper)),
   );
 }

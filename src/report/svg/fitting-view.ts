@@ -25,6 +25,23 @@ export async function fittingView(
   return await makeView(withLegendColumns(spec, layouts.at(-1))).runAsync();
 }
 
+/**
+ * The same chart at another width: the view laid out anew where its legend still has room, else a new view.
+ *
+ * @param view  run, of the same chart; finalized here when it is replaced
+ */
+export async function refittedView(
+  view: View,
+  spec: ChartSpec,
+  makeView: (spec: ChartSpec) => View,
+): Promise<View> {
+  const width = Number(spec.width);
+  await view.width(width).runAsync();
+  if (fits(view, width)) return view;
+  view.finalize();
+  return fittingView(spec, makeView);
+}
+
 function withLegendColumns(spec: ChartSpec, columns: number | undefined): ChartSpec {
   if (columns === undefined) return spec;
   const config = record(spec.config);
