@@ -30,7 +30,11 @@ export function fillsChart(result: AcrossFillsAnswer, words: Words): ChartSpec {
     values: [{ lower: shown(next?.lower ?? null), upper: shown(next?.upper ?? null) }],
   };
   return {
-    ...baseSpec({ title: say.title(result), description: say.description(result) }),
+    ...baseSpec({
+      language: words.format.language,
+      title: say.title(result),
+      description: say.description(result),
+    }),
     layer: [
       ...(next === null
         ? []

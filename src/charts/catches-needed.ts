@@ -4,7 +4,7 @@ import type { Words } from "../wording/words.ts";
 import type { ChartSpec } from "./chart-spec.ts";
 import { composedSpec } from "./theme.ts";
 
-const width = 610;
+const width = 590;
 const heights = { curve: 230, cost: 130 } as const;
 /** Wider intervals than this many tolerances leave the picture: nobody decides by them. */
 const tolerancesShown = 4;
@@ -37,7 +37,11 @@ export function catchesNeededChart(
   };
   const totals = cost === null ? [] : totalsOf(cost, words, most);
   return {
-    ...composedSpec({ title: say.title(result), description: say.description(result) }),
+    ...composedSpec({
+      language: words.format.language,
+      title: say.title(result),
+      description: say.description(result),
+    }),
     vconcat: [
       { width, height: heights.curve, layer: curveLayers(result, most, words, x) },
       ...(totals.length > 1 && cost !== null
@@ -105,8 +109,9 @@ function curveLayers(
       },
     },
     {
-      data: { values: [...history, ...expected] },
-      mark: { type: "text", style: "remark", dy: 16 },
+      // Where the fill stands and what one catch more would give; labels at every point run together.
+      data: { values: [...history, ...expected.slice(0, 2)] },
+      mark: { type: "text", style: "remark", dx: 6, dy: -10, align: "left" },
       encoding: { x, y: y("halfWidth"), text: { field: "label" } },
     },
   ];

@@ -31,7 +31,11 @@ export function costChart(result: Cost, words: Words): ChartSpec | null {
   const x = { field: "catches", type: "ordinal", title: say.catches, axis: { labelAngle: 0 } };
   const y = (field: string) => ({ field, type: "quantitative", title: say.cost(result) });
   return {
-    ...baseSpec({ title: say.title(result), description: say.description(result) }),
+    ...baseSpec({
+      language: words.format.language,
+      title: say.title(result),
+      description: say.description(result),
+    }),
     layer: [
       {
         data: { values: parts },

@@ -35,7 +35,11 @@ export function deliveryChart(
     nextUpper: mass(place.nextUpperKg),
   }));
   return {
-    ...baseSpec({ title: say.title(result), description: say.description(result) }),
+    ...baseSpec({
+      language: words.format.language,
+      title: say.title(result),
+      description: say.description(result),
+    }),
     layer: [
       ...lineLayers(line, axes, result.estimate.interval !== null),
       ...pointLayers(result, (point) => mass(point.netKg), axes, words, suspects),
@@ -71,6 +75,7 @@ export function deliveryPerTurnChart(
     }));
   return {
     ...baseSpec({
+      language: words.format.language,
       title: say.perTurnTitle(result),
       description: say.perTurnDescription(result),
     }),

@@ -33,7 +33,11 @@ export function driftScoreChart(result: Drift, words: Words): ChartSpec {
     label: say.decision,
   }));
   return {
-    ...composedSpec({ title: say.title(result), description: say.description(result) }),
+    ...composedSpec({
+      language: words.format.language,
+      title: say.title(result),
+      description: say.description(result),
+    }),
     vconcat: [
       view([
         line(rows, x, y("lower", say.ewma), "next-edge"),

@@ -31,7 +31,11 @@ export function driftChart(result: Drift, words: Words): ChartSpec {
     role: roleOf(one, result),
   }));
   return {
-    ...baseSpec({ title: say.title(result), description: say.description(result) }),
+    ...baseSpec({
+      language: words.format.language,
+      title: say.title(result),
+      description: say.description(result),
+    }),
     layer: [
       ...bandLayers(rows, result, shown, axes, say),
       ...toleranceLayers(result, shown, say.tolerance, axes),

@@ -52,7 +52,12 @@ export function densityChart(result: ExplainingVariables, words: Words): ChartSp
     delivery: delivery(fill.deliveryKgPerTurn),
   }));
   return {
-    ...baseSpec({ title: say.title, description: say.description(result), height: 400 }),
+    ...baseSpec({
+      language: words.format.language,
+      title: say.title,
+      description: say.description(result),
+      height: 400,
+    }),
     layer: [
       ...lineLayers(line, x, y),
       {

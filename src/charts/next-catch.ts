@@ -19,7 +19,7 @@ export function nextCatchChart(result: AcrossFillsAnswer, words: Words): ChartSp
           {
             catches,
             halfWidth: halfWidth * 100,
-            label: `± ${format.percent(halfWidth)}`,
+            label: format.plusMinus(halfWidth),
             chance: chanceOffTolerance === null ? null : format.percent(chanceOffTolerance),
             basis: say.basis[basis],
           },
@@ -49,7 +49,11 @@ export function nextCatchChart(result: AcrossFillsAnswer, words: Words): ChartSp
     { tolerance: curve.tolerance * 100, words: say.tolerance, end: curve.points.length - 1 },
   ];
   return {
-    ...baseSpec({ title: say.title(result), description: say.description(result) }),
+    ...baseSpec({
+      language: words.format.language,
+      title: say.title(result),
+      description: say.description(result),
+    }),
     layer: [
       {
         data: { values: tolerance },

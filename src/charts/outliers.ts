@@ -39,6 +39,7 @@ export function residualsChart(result: Outliers, words: Words): ChartSpec | null
   const unflagged = judged.filter(({ family }) => family === null);
   return {
     ...baseSpec({
+      language: words.format.language,
       title: say.residualTitle(result),
       description: say.residualDescription(result),
     }),
@@ -122,6 +123,7 @@ export function influenceChart(result: Outliers, words: Words): ChartSpec | null
   }));
   return {
     ...baseSpec({
+      language: words.format.language,
       title: say.influenceTitle(result),
       description: say.influenceDescription(result),
       height: frameHeight + rowHeight * (rows.length + 1),

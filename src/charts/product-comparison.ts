@@ -46,6 +46,7 @@ export function productEstimatesChart(result: ProductComparison, words: Words): 
   );
   return {
     ...baseSpec({
+      language: words.format.language,
       title: say.title,
       description: say.description(result),
       height: frameHeight + rowHeight * result.products.length,
@@ -114,6 +115,7 @@ export function productContrastsChart(result: ProductComparison, words: Words): 
   );
   return {
     ...baseSpec({
+      language: words.format.language,
       title: say.title,
       description: say.description(result),
       height: frameHeight + rowHeight * result.contrasts.length,

@@ -51,7 +51,11 @@ export function repeatabilityChart(result: Repeatability, words: Words): ChartSp
     { level: percent(result.scale.relativeError), label: say.reading, style: "reference" },
   ].filter(({ level }) => level !== null);
   return {
-    ...baseSpec({ title: say.title(result), description: say.description(result) }),
+    ...baseSpec({
+      language: words.format.language,
+      title: say.title(result),
+      description: say.description(result),
+    }),
     layer: [
       ...lines.flatMap(({ level, label, style }) => lineLayers(level, label, style, y("level"))),
       {

@@ -22,7 +22,11 @@ export function skippingChart(result: Skipping, words: Words): ChartSpec | null 
   const x = { field: "rateError", type: "quantitative", title: say.error };
   const y = { field: "height", type: "quantitative", axis: null };
   return {
-    ...baseSpec({ title: say.title(result), description: say.description(result) }),
+    ...baseSpec({
+      language: words.format.language,
+      title: say.title(result),
+      description: say.description(result),
+    }),
     layer: [
       area(density, "next-band", x, y),
       area(within, "band", x, y),

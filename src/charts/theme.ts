@@ -1,4 +1,5 @@
 import type { ChartSpec } from "./chart-spec.ts";
+import { numberLocale } from "./locale.ts";
 import { lightPalette as color, lightSeries } from "./palette.ts";
 
 /** Size of a chart in pixels, axes and legend included, where the caller does not say otherwise. */
@@ -9,6 +10,8 @@ export interface ChartFrame {
   readonly title: string;
   /** What the chart shows and what it tells, in words, for who cannot see it. */
   readonly description: string;
+  /** BCP 47 tag of the language whose decimal mark the axes take. Default "en". */
+  readonly language?: string;
   readonly width?: number;
   readonly height?: number;
 }
@@ -31,14 +34,17 @@ export function baseSpec(frame: ChartFrame): ChartSpec {
 }
 
 /** As `baseSpec`, for charts of several views (facet, concat, repeat), each with a size of its own. */
-export function composedSpec(frame: Pick<ChartFrame, "title" | "description">): ChartSpec {
+export function composedSpec(
+  frame: Pick<ChartFrame, "title" | "description" | "language">,
+): ChartSpec {
+  const locale = numberLocale(frame.language ?? "en");
   return {
     $schema: "https://vega.github.io/schema/vega-lite/v6.json",
     title: frame.title,
     description: frame.description,
     background: color.paper,
     padding: 6,
-    config: chartConfig,
+    config: locale === null ? chartConfig : { ...chartConfig, locale },
   };
 }
 
