@@ -14,7 +14,7 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
   units: ["errors"],
   results: ["units", "errors"],
   data: ["units", "results", "errors"],
-  model: ["statistics", "numeric", "results", "data", "errors"],
+  model: ["statistics", "numeric", "results", "units", "data", "errors"],
   questions: ["model", "statistics", "numeric", "results", "units", "data", "errors"],
   analysis: ["questions", "model", "statistics", "results", "units", "data", "errors"],
   wording: ["analysis", "questions", "model", "statistics", "results", "units", "errors"],

@@ -3,6 +3,15 @@ import type { Words } from "../wording/words.ts";
 import type { ChartSpec } from "./chart-spec.ts";
 import { baseSpec } from "./theme.ts";
 
+/** Both axes, and values as they are shown along them. */
+interface Axes {
+  readonly titles: { readonly x: string; readonly y: string };
+  readonly x: object;
+  readonly y: (field: string) => object;
+  readonly density: (value: number | null) => number | null;
+  readonly delivery: (value: number | null | undefined) => number | null;
+}
+
 /**
  * Delivery per turn of every fill against its bulk density, by product, with the line of equal volume per turn and the
  * band in which a product not tried yet is expected.
@@ -14,138 +23,121 @@ export function densityChart(result: ExplainingVariables, words: Words): ChartSp
   const fills = result.fills.filter(({ bulkDensityKgPerM3 }) => bulkDensityKgPerM3 !== null);
   if (fills.length === 0) return null;
   const say = words.explainingVariables.chart;
-  const { format } = words;
-  const sizes = {
-    delivery: Math.max(...fills.map(({ deliveryKgPerTurn }) => deliveryKgPerTurn)),
-    density: Math.max(...fills.map(({ bulkDensityKgPerM3 }) => bulkDensityKgPerM3 ?? 0)),
+  const axes = axesOf(fills, words);
+  const values = fills.map((fill) => ({
+    product: fill.product,
+    fill: fill.fill,
+    density: axes.density(fill.bulkDensityKgPerM3),
+    delivery: axes.delivery(fill.deliveryKgPerTurn),
+  }));
+  const product = { field: "product", type: "nominal", title: say.product };
+  return {
+    ...baseSpec({ title: say.title, description: say.description(result), height: 400 }),
+    layer: [
+      ...lineLayers(result, axes),
+      {
+        data: { values },
+        mark: { type: "point", filled: true, size: 64 },
+        encoding: {
+          x: axes.x,
+          y: axes.y("delivery"),
+          color: product,
+          shape: product,
+          tooltip: [
+            product,
+            { field: "fill", type: "quantitative", title: say.fill },
+            { field: "density", type: "quantitative", title: axes.titles.x },
+            { field: "delivery", type: "quantitative", title: axes.titles.y },
+          ],
+        },
+      },
+      ...predictionLayers(result, words, axes),
+    ],
   };
-  const delivery = (value: number | null | undefined) =>
-    value == null ? null : format.convert(value, "delivery", sizes.delivery);
-  const density = (value: number | null) =>
-    value === null ? null : format.convert(value, "density", sizes.density);
+}
+
+function axesOf(fills: ExplainingVariables["fills"], { format, explainingVariables }: Words): Axes {
+  const say = explainingVariables.chart;
+  const heaviest = Math.max(...fills.map(({ deliveryKgPerTurn }) => deliveryKgPerTurn));
+  const densest = Math.max(...fills.map(({ bulkDensityKgPerM3 }) => bulkDensityKgPerM3 ?? 0));
   const titles = {
-    x: say.density(format.unit("density", sizes.density)),
-    y: say.delivery(format.unit("delivery", sizes.delivery)),
+    x: say.density(format.unit("density", densest)),
+    y: say.delivery(format.unit("delivery", heaviest)),
   };
-  const x = {
-    field: "density",
-    type: "quantitative",
-    title: titles.x,
-    scale: { zero: false, nice: false },
+  return {
+    titles,
+    x: {
+      field: "density",
+      type: "quantitative",
+      title: titles.x,
+      scale: { zero: false, nice: false },
+    },
+    y: (field) => ({
+      field,
+      type: "quantitative",
+      title: titles.y,
+      scale: { zero: false },
+    }),
+    density: (value) => (value === null ? null : format.convert(value, "density", densest)),
+    delivery: (value) => (value == null ? null : format.convert(value, "delivery", heaviest)),
   };
-  const y = (field: string) => ({
-    field,
-    type: "quantitative",
-    title: titles.y,
-    scale: { zero: false },
-  });
-  const line = result.densityLine.map((place) => ({
+}
+
+function lineLayers(
+  { densityLine }: ExplainingVariables,
+  { x, y, density, delivery }: Axes,
+): readonly object[] {
+  if (densityLine.length === 0) return [];
+  const values = densityLine.map((place) => ({
     density: density(place.densityKgPerM3),
     fitted: delivery(place.fittedKgPerTurn),
     lower: delivery(place.lowerKgPerTurn),
     upper: delivery(place.upperKgPerTurn),
   }));
-  const points = fills.map((fill) => ({
-    product: fill.product,
-    fill: fill.fill,
-    density: density(fill.bulkDensityKgPerM3),
-    delivery: delivery(fill.deliveryKgPerTurn),
-  }));
-  return {
-    ...baseSpec({
-      language: words.format.language,
-      title: say.title,
-      description: say.description(result),
-      height: 400,
-    }),
-    layer: [
-      ...lineLayers(line, x, y),
-      {
-        data: { values: points },
-        mark: { type: "point", filled: true, size: 64 },
-        encoding: {
-          x,
-          y: y("delivery"),
-          color: { field: "product", type: "nominal", title: say.product },
-          shape: { field: "product", type: "nominal", title: say.product },
-          tooltip: [
-            { field: "product", type: "nominal", title: say.product },
-            { field: "fill", type: "quantitative", title: say.fill },
-            { field: "density", type: "quantitative", title: titles.x },
-            { field: "delivery", type: "quantitative", title: titles.y },
-          ],
-        },
-      },
-      ...predictedLayers(result, words, { delivery, density }, x, y),
-    ],
+  const band = {
+    data: { values },
+    mark: { type: "area", style: "next-band" },
+    encoding: { x, y: y("lower"), y2: { field: "upper" } },
   };
-}
-
-function lineLayers(
-  line: readonly { readonly lower: number | null }[],
-  x: object,
-  y: (field: string) => object,
-): readonly object[] {
-  if (line.length === 0) return [];
-  const band = line.some(({ lower }) => lower !== null);
   return [
-    ...(band
-      ? [
-          {
-            data: { values: line },
-            mark: { type: "area", style: "next-band" },
-            encoding: { x, y: y("lower"), y2: { field: "upper" } },
-          },
-        ]
-      : []),
+    ...(values.some(({ lower }) => lower !== null) ? [band] : []),
     {
-      data: { values: line },
+      data: { values },
       mark: { type: "line", style: "estimate" },
       encoding: { x, y: y("fitted") },
     },
   ];
 }
 
-function predictedLayers(
+function predictionLayers(
   { prediction }: ExplainingVariables,
   words: Words,
-  shown: {
-    readonly delivery: (value: number | null | undefined) => number | null;
-    readonly density: (value: number | null) => number | null;
-  },
-  x: object,
-  y: (field: string) => object,
+  { x, y, density, delivery }: Axes,
 ): readonly object[] {
   if (prediction === null) return [];
-  const { densityKgPerM3, proportional } = prediction;
+  const { value, interval } = prediction.proportional;
   const values = [
     {
-      density: shown.density(densityKgPerM3),
-      delivery: shown.delivery(proportional.value),
-      lower: shown.delivery(proportional.interval?.lower),
-      upper: shown.delivery(proportional.interval?.upper),
+      density: density(prediction.densityKgPerM3),
+      delivery: delivery(value),
+      lower: delivery(interval?.lower),
+      upper: delivery(interval?.upper),
       label: words.explainingVariables.chart.predicted,
     },
   ];
+  const layer = (mark: object, encoding: object) => ({
+    data: { values },
+    mark,
+    encoding: { x, ...encoding },
+  });
+  const limits = { y: y("lower"), y2: { field: "upper" } };
+  const at = { y: y("delivery") };
   return [
-    ...(proportional.interval === null
-      ? []
-      : [
-          {
-            data: { values },
-            mark: { type: "rule", style: "next-edge" },
-            encoding: { x, y: y("lower"), y2: { field: "upper" } },
-          },
-        ]),
-    {
-      data: { values },
-      mark: { type: "point", style: "flagged" },
-      encoding: { x, y: y("delivery") },
-    },
-    {
-      data: { values },
-      mark: { type: "text", style: "remark", align: "left", dx: 10, dy: 14 },
-      encoding: { x, y: y("delivery"), text: { field: "label" } },
-    },
+    ...(interval === null ? [] : [layer({ type: "rule", style: "next-edge" }, limits)]),
+    layer({ type: "point", style: "flagged" }, at),
+    layer(
+      { type: "text", style: "remark", align: "left", dx: 10, dy: 14 },
+      { ...at, text: { field: "label" } },
+    ),
   ];
 }

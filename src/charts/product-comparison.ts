@@ -8,8 +8,14 @@ const frameHeight = 90;
 const lineThickness = 1.75;
 /** Pixels by which fills stand above the mean, so that neither hides the other. */
 const fillsAbove = 13;
-/** Two lines of a label; the data must not hold it otherwise. */
+/** Between two lines of a label; no name can hold it. */
 const lineBreak = "\n";
+
+/** What rows of a chart are named by and what is measured along it. */
+interface Axes {
+  readonly x: (field: string) => object;
+  readonly y: object;
+}
 
 /**
  * Every fill of every product, with the mean of the product and its own interval.
@@ -23,63 +29,32 @@ export function productEstimatesChart(result: ProductComparison, words: Words): 
   const size = Math.max(...result.products.map(({ estimate }) => estimate.value));
   const shown = (value: number | null | undefined) =>
     value == null ? null : format.convert(value, "delivery", size);
-  const fills = result.products.flatMap(({ product, points }) =>
-    points.map(({ bin, fill, delivery }) => ({ product, bin, fill, delivery: shown(delivery) })),
-  );
-  const means = result.products.map(({ product, fills: count, estimate }) => ({
+  const means = result.products.map(({ product, fills, estimate }) => ({
     product,
-    fills: count,
+    fills,
     mean: shown(estimate.value),
     lower: shown(estimate.interval?.lower),
     upper: shown(estimate.interval?.upper),
   }));
-  const title = say.delivery(format.unit("delivery", size));
-  const x = (field: string) => ({
-    field,
-    type: "quantitative",
-    title,
-    scale: { zero: false, padding: 12 },
-  });
-  const y = rowAxis(
+  const axes = axesOf(
     "product",
-    result.products.map(({ product }) => product),
+    means.map(({ product }) => product),
+    say.delivery(format.unit("delivery", size)),
   );
   return {
     ...baseSpec({
-      language: words.format.language,
       title: say.title,
       description: say.description(result),
-      height: frameHeight + rowHeight * result.products.length,
+      height: frameHeight + rowHeight * means.length,
     }),
     layer: [
-      {
-        data: { values: fills },
-        mark: { type: "point", style: "earlier", yOffset: -fillsAbove },
-        encoding: {
-          y,
-          x: x("delivery"),
-          tooltip: [
-            { field: "product", type: "nominal", title: say.product },
-            { field: "bin", type: "nominal", title: say.bin },
-            { field: "fill", type: "quantitative", title: say.fill },
-            { field: "delivery", type: "quantitative", title },
-          ],
-        },
-      },
-      ...intervalLayer(means, y, x("lower")),
-      {
-        data: { values: means },
-        mark: { type: "point", style: "observation" },
-        encoding: {
-          y,
-          x: x("mean"),
-          tooltip: [
-            { field: "product", type: "nominal", title: say.product },
-            { field: "mean", type: "quantitative", title },
-            { field: "fills", type: "quantitative", title: say.fills },
-          ],
-        },
-      },
+      fillLayer(result, words, shown, axes),
+      ...intervalLayer(means, axes),
+      pointLayer(means, "observation", axes, "mean", [
+        { field: "product", type: "nominal", title: say.product },
+        { field: "mean", type: "quantitative", title: say.mean },
+        { field: "fills", type: "quantitative", title: say.fills },
+      ]),
     ],
   };
 }
@@ -94,61 +69,85 @@ export function productEstimatesChart(result: ProductComparison, words: Words): 
 export function productContrastsChart(result: ProductComparison, words: Words): ChartSpec | null {
   if (result.contrasts.length === 0) return null;
   const say = words.productComparison.charts.contrasts;
-  const { contrasts: table, verdicts } = words.productComparison;
-  const values = result.contrasts.map(({ first, second, ratio, verdict }) => ({
-    pair: table.pair(first, second, lineBreak),
-    ratio: 100 * ratio.value,
-    lower: ratio.set?.shape === "interval" ? 100 * ratio.set.lower : null,
-    upper: ratio.set?.shape === "interval" ? 100 * ratio.set.upper : null,
-    verdict: verdicts[verdict],
-    decided: verdict === "different",
-  }));
-  const x = (field: string) => ({
-    field,
-    type: "quantitative",
-    title: say.ratio,
-    scale: { zero: false, padding: 12 },
-  });
-  const y = rowAxis(
+  const values = contrastRows(result, words);
+  const axes = axesOf(
     "pair",
     values.map(({ pair }) => pair),
+    say.ratio,
   );
+  const tooltip = [
+    { field: "pair", type: "nominal", title: say.pair },
+    { field: "ratio", type: "quantitative", title: say.ratio, format: ".1f" },
+    { field: "verdict", type: "nominal", title: say.verdict },
+  ];
   return {
     ...baseSpec({
-      language: words.format.language,
       title: say.title,
       description: say.description(result),
-      height: frameHeight + rowHeight * result.contrasts.length,
+      height: frameHeight + rowHeight * values.length,
     }),
     layer: [
-      ...equivalenceBand(result, words, x),
+      ...equivalenceBand(result, words, axes),
       {
         data: { values: [{ ratio: 100 }] },
         mark: { type: "rule", style: "reference" },
-        encoding: { x: x("ratio") },
+        encoding: { x: axes.x("ratio") },
       },
-      ...intervalLayer(values, y, x("lower")),
-      ...[...new Set(values.map(({ decided }) => decided))].map((decided) => ({
-        data: { values: values.filter((one) => one.decided === decided) },
-        mark: { type: "point", style: decided ? "observation" : "earlier" },
-        encoding: {
-          y,
-          x: x("ratio"),
-          tooltip: [
-            { field: "pair", type: "nominal", title: say.pair },
-            { field: "ratio", type: "quantitative", title: say.ratio, format: ".1f" },
-            { field: "verdict", type: "nominal", title: say.verdict },
-          ],
-        },
-      })),
+      ...intervalLayer(values, axes),
+      ...[...new Set(values.map(({ different }) => different))].map((different) =>
+        pointLayer(
+          values.filter((one) => one.different === different),
+          different ? "observation" : "earlier",
+          axes,
+          "ratio",
+          tooltip,
+        ),
+      ),
     ],
+  };
+}
+
+function contrastRows({ contrasts }: ProductComparison, { productComparison: say }: Words) {
+  return contrasts.map(({ first, second, ratio, verdict }) => ({
+    pair: say.contrasts.pair(first, second, lineBreak),
+    ratio: 100 * ratio.value,
+    lower: ratio.set?.shape === "interval" ? 100 * ratio.set.lower : null,
+    upper: ratio.set?.shape === "interval" ? 100 * ratio.set.upper : null,
+    verdict: say.verdicts[verdict],
+    different: verdict === "different",
+  }));
+}
+
+function fillLayer(
+  result: ProductComparison,
+  words: Words,
+  shown: (value: number) => number | null,
+  axes: Axes,
+): object {
+  const say = words.productComparison.charts.estimates;
+  const values = result.products.flatMap(({ product, points }) =>
+    points.map(({ bin, fill, delivery }) => ({ product, bin, fill, delivery: shown(delivery) })),
+  );
+  return {
+    data: { values },
+    mark: { type: "point", style: "earlier", yOffset: -fillsAbove },
+    encoding: {
+      y: axes.y,
+      x: axes.x("delivery"),
+      tooltip: [
+        { field: "product", type: "nominal", title: say.product },
+        { field: "bin", type: "nominal", title: say.bin },
+        { field: "fill", type: "quantitative", title: say.fill },
+        { field: "delivery", type: "quantitative", title: say.mean },
+      ],
+    },
   };
 }
 
 function equivalenceBand(
   { contrasts, options }: ProductComparison,
   words: Words,
-  x: (field: string) => object,
+  { x }: Axes,
 ): readonly object[] {
   const limits = contrasts.find(({ equivalence }) => equivalence !== null)?.equivalence ?? null;
   if (limits === null || options.equivalenceMargin === null) return [];
@@ -168,35 +167,55 @@ function equivalenceBand(
   ];
 }
 
+function pointLayer(
+  values: readonly object[],
+  style: string,
+  { x, y }: Axes,
+  field: string,
+  tooltip: readonly object[],
+): object {
+  return {
+    data: { values },
+    mark: { type: "point", style },
+    encoding: { y, x: x(field), tooltip },
+  };
+}
+
 /** Intervals of the rows that have one; a layer without any would have no extent. */
 function intervalLayer(
   rows: readonly { readonly lower: number | null; readonly upper: number | null }[],
-  y: object,
-  x: object,
+  { x, y }: Axes,
 ): readonly object[] {
   const values = rows.filter(({ lower, upper }) => lower !== null && upper !== null);
-  return values.length === 0
-    ? []
-    : [
-        {
-          data: { values },
-          mark: { type: "rule", style: "estimate", size: lineThickness },
-          encoding: { y, x, x2: { field: "upper" } },
-        },
-      ];
+  if (values.length === 0) return [];
+  return [
+    {
+      data: { values },
+      mark: { type: "rule", style: "estimate", size: lineThickness },
+      encoding: { y, x: x("lower"), x2: { field: "upper" } },
+    },
+  ];
 }
 
-/** Rows of the chart; a label may have several lines, so that long names leave room for the numbers. */
-function rowAxis(field: string, domain: readonly string[]): object {
+/** One row for each of `rows`; a label may have several lines, so that long names leave room for the numbers. */
+function axesOf(rowField: string, rows: readonly string[], title: string): Axes {
   return {
-    field,
-    type: "nominal",
-    scale: { domain },
-    axis: {
-      title: null,
-      grid: false,
-      labelLimit: 400,
-      labelExpr: `split(datum.label, ${JSON.stringify(lineBreak)})`,
+    x: (field) => ({
+      field,
+      type: "quantitative",
+      title,
+      scale: { zero: false, padding: 12 },
+    }),
+    y: {
+      field: rowField,
+      type: "nominal",
+      scale: { domain: rows },
+      axis: {
+        title: null,
+        grid: false,
+        labelLimit: 400,
+        labelExpr: `split(datum.label, ${JSON.stringify(lineBreak)})`,
+      },
     },
   };
 }

@@ -4,7 +4,13 @@ import {
   independentLayout,
 } from "../statistics/comparison-layout.ts";
 import type { SpreadLaw } from "../statistics/contrasts.ts";
-import { compareMeans, type MeanContrast } from "../statistics/mean-comparison.ts";
+import {
+  compareMeans,
+  type JudgedPair,
+  judgeMeans,
+  type MeanComparisonOptions,
+  type MeanContrast,
+} from "../statistics/mean-comparison.ts";
 import { allPairs, type Pair, pairsWithReference } from "../statistics/simultaneous.ts";
 import type { Fill } from "./meters.ts";
 import { type BlockTable, blockTable, type ProductGroup } from "./product-groups.ts";
@@ -50,49 +56,45 @@ export function compareProducts(
   valueOfFill: (fill: Fill) => number,
 ): ComparedProducts {
   const value = onScale(design, valueOfFill);
+  const pairs = pairsOfProducts(groups, design.reference);
   if (design.blocks === null) {
     const values = groups.map(({ fills }) => fills.map(({ fill }) => value(fill)));
-    return { ...compareValues(groups, design, values), blocks: null };
+    const layout = independentOf(groups, design, values);
+    return { layout, contrasts: compareMeans(layout, pairs, judgedBy(design)), blocks: null };
   }
-  const pairs = pairsOfProducts(groups, design.reference);
   const blocks = blockTable(groups, value);
   const reference = placeOf(groups, design.reference);
   const layout = blockLayout(blocks.rows, pairs, reference, design.spread);
-  return { layout, contrasts: contrastsBy(layout, pairs, design), blocks };
+  return { layout, contrasts: compareMeans(layout, pairs, judgedBy(design)), blocks };
 }
 
 /**
  * The same with every catch counted as if it were a fill of its own, and without blocks. It finds differences that are
  * not there; only worth knowing where it would mislead.
  */
-export function compareCatches(
+export function judgeByCatches(
   groups: readonly ProductGroup[],
   design: ComparisonDesign,
-): readonly MeanContrast[] {
+): readonly JudgedPair[] {
   const value = onScale(design, (delivery: number) => delivery);
   const values = groups.map(({ fills }) =>
     fills.flatMap(({ fill }) => fill.catches.map(({ netKg, turns }) => value(netKg / turns))),
   );
-  return compareValues(groups, design, values).contrasts;
+  const pairs = pairsOfProducts(groups, design.reference);
+  return judgeMeans(independentOf(groups, design, values), pairs, judgedBy(design));
 }
 
-function compareValues(
+function independentOf(
   groups: readonly ProductGroup[],
   design: ComparisonDesign,
   values: readonly (readonly number[])[],
-): Omit<ComparedProducts, "blocks"> {
+): ComparisonLayout {
   const pairs = pairsOfProducts(groups, design.reference);
-  const reference = placeOf(groups, design.reference);
-  const layout = independentLayout(values, pairs, reference, design.spread);
-  return { layout, contrasts: contrastsBy(layout, pairs, design) };
+  return independentLayout(values, pairs, placeOf(groups, design.reference), design.spread);
 }
 
-function contrastsBy(
-  layout: ComparisonLayout,
-  pairs: readonly Pair[],
-  { level, scale, equivalenceMargin }: ComparisonDesign,
-): readonly MeanContrast[] {
-  return compareMeans(layout, pairs, { level, scale, margin: equivalenceMargin });
+function judgedBy({ level, scale, equivalenceMargin }: ComparisonDesign): MeanComparisonOptions {
+  return { level, scale, margin: equivalenceMargin };
 }
 
 function onScale<T>({ scale }: ComparisonDesign, value: (of: T) => number): (of: T) => number {

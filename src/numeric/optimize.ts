@@ -42,7 +42,8 @@ export function minimize(
     throw new NumericalError(`minimize: lower is ${lower}; it must be below upper, ${upper}.`);
   }
   const inner = innerMinimum(f, lower, upper, options);
-  return [lower, upper]
+  // The lower end comes last, so that it wins where the function is flat.
+  return [upper, lower]
     .map((end) => ({ argument: end, value: evaluate(f, end) }))
     .reduce((best, end) => (end.value <= best.value ? end : best), inner);
 }

@@ -61,10 +61,7 @@ export function explainingVariables(
     variables: described.map(({ variable }) => variable),
     betweenProducts: betweenProducts(groups, varying("betweenProducts"), level),
     withinProducts: withinProducts(groups, varying("withinProducts"), level),
-    prediction:
-      newDensityKgPerM3 === null || dense.length === 0
-        ? null
-        : predictNewProduct(dense, newDensityKgPerM3, densityFit(dense, level), level),
+    prediction: predictionFor(dense, options),
     predictionAsked: newDensityKgPerM3 !== null,
   };
   return {
@@ -95,9 +92,14 @@ function betweenProducts(
   return sets.flatMap((set) => overProducts(groups, set, level)?.answer ?? []);
 }
 
-function densityFit(groups: readonly ProductGroup[], level: number) {
-  const readers = readersFor(groups, [densityName]);
-  return overProducts(groups, readers, level)?.fit ?? null;
+function predictionFor(
+  dense: readonly ProductGroup[],
+  { newDensityKgPerM3: density, level }: ExplainingVariablesOptions,
+): ExplainingVariables["prediction"] {
+  if (density === null || dense.length === 0) return null;
+  const readers = readersFor(dense, [densityName]);
+  const line = overProducts(dense, readers, level)?.fit ?? null;
+  return predictNewProduct(dense, density, line, level);
 }
 
 /** Fills with a recorded density, and the products that have any. */

@@ -1,6 +1,6 @@
 import { sum } from "simple-statistics";
 import { OptionError } from "../errors/errors.ts";
-import { compareCatches, compareProducts, pairsOfProducts } from "../model/compare-products.ts";
+import { compareProducts, judgeByCatches, pairsOfProducts } from "../model/compare-products.ts";
 import type { Model } from "../model/model.ts";
 import { blockNames, type ProductGroup, productGroups } from "../model/product-groups.ts";
 import { comparisonCautions } from "./product-comparison/cautions.ts";
@@ -43,7 +43,7 @@ export function productComparison(
   const usable = all.filter(({ fills }) => fills.length >= fewestFills);
   const comparable = pairsOfProducts(usable, options.reference).length > 0;
   const compared = comparable ? compareProducts(usable, options, ({ delivery }) => delivery) : null;
-  const byCatches = comparable ? compareCatches(usable, options) : [];
+  const byCatches = comparable ? judgeByCatches(usable, options) : [];
   const scatter = scatterComparison(all, pairsOfProducts(all, options.reference), options.level);
   const names = usable.map(({ product }) => product);
   return {

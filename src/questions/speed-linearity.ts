@@ -62,6 +62,7 @@ export function speedLinearity(meter: Meter, options: ModelOptions): SpeedLinear
     curvature: fit === null ? null : curvatureTest(groups, fit),
     lackOfFit: fit === null ? null : parallelLackOfFit(groups, fit),
     within: slope === null ? null : speedsWithin(slope, reference, caught, options.tolerance),
+    band: { lower: 1 - options.tolerance, upper: 1 + options.tolerance },
     line: slope === null ? [] : speedLine(slope, reference, caught),
   } as const;
   return { ...result, cautions: speedCautions(result, groups) };

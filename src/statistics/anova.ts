@@ -29,6 +29,7 @@ export interface OneWayAnova {
  * @param groups at least 2 groups of at least 1 finite value each
  * @throws NumericalError when there are fewer than 2 groups, a group is empty, or a value is not finite
  * Source Snedecor and Cochran 1989, Statistical Methods, 8th edition, chapter 12
+ * @example oneWayAnova([[1, 2, 3], [2, 3, 4], [5, 6, 7]]).statistic // -> 13
  */
 export function oneWayAnova(groups: readonly (readonly number[])[]): OneWayAnova {
   check(groups);

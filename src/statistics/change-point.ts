@@ -38,6 +38,7 @@ const fewestValues = 2 * fewestBesideChange;
  * Assumes independent normal values of equal spread. The difference at the best split is too large on average, because
  *   the split was chosen for it; `changePointInterval` allows for that
  * Source Hawkins 1977, Journal of the American Statistical Association 72, 180–186; Worsley 1979, same journal 74, 365–367
+ * @example changePoint([5, 6, 5, 6, 9, 8, 9, 8])?.before // -> 4
  */
 export function changePoint(values: readonly number[]): ChangePoint | null {
   const n = values.length;

@@ -84,6 +84,7 @@ export function individualsChart(values: readonly number[], sigmas = 3): Individ
  */
 export function ewmaChart(values: readonly number[], options: EwmaOptions): readonly EwmaPoint[] {
   const { target, standardDeviation, weight, width } = options;
+  requireFinite("ewmaChart", "target", target);
   requirePositive("ewmaChart", "standardDeviation", standardDeviation);
   requirePositive("ewmaChart", "width", width);
   if (!(weight > 0 && weight <= 1))

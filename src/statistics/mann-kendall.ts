@@ -25,6 +25,7 @@ const mostForExact = 49;
  * @returns with 4 values p is never below 0.083, so it cannot reject at 5 %
  * @throws NumericalError with fewer than 3 values or one that is not finite
  * Source Mann 1945, Econometrica 13, 245–259; Kendall 1975, Rank Correlation Methods, 4th edition, chapters 4 and 5
+ * @example mannKendall([1, 3, 2, 5, 4, 6, 7]).score // -> 17
  */
 export function mannKendall(values: readonly number[]): MannKendallTest {
   check(values);

@@ -8,7 +8,7 @@ import { fiellerSet, type RatioSet } from "./ratio-interval.ts";
 import type { Pair } from "./simultaneous.ts";
 
 export interface MeanComparisonOptions {
-  /** Confidence of the family of intervals, 0.5 < level < 1. */
+  /** Confidence of the family of intervals, 0 < level < 1; above 0.5 with a margin. */
   readonly level: number;
   /** "log": the values are logarithms, and means are ratios once transformed back. */
   readonly scale: "as measured" | "log";
@@ -25,28 +25,33 @@ export interface MeanComparisonOptions {
  */
 export type ComparisonVerdict = "different" | "equivalent" | "undecided" | "untested";
 
-/** Two of several means compared, together with the others of the family. Null: not known, or not on this scale. */
-export interface MeanContrast extends Pair {
+/** Whether two of several means differ or are equivalent, decided together with the others of the family. */
+export interface JudgedPair extends Pair {
   readonly n: readonly [number, number];
   /** First minus second, on the scale of the values. */
   readonly difference: number;
+  /** First over second. */
+  readonly ratio: number;
+  /** Null, as all that rests on it, where nothing scatters. */
   readonly standardError: number | null;
   readonly df: number | null;
-  /** Simultaneous interval of the difference, on the scale of the values. */
-  readonly lower: number | null;
-  readonly upper: number | null;
   readonly statistic: number | null;
   readonly unadjustedPValue: number | null;
   /** Adjusted for the family. */
   readonly pValue: number | null;
-  /** First over second. */
-  readonly ratio: number;
-  /** Simultaneous set of ratios that the data cannot rule out. */
-  readonly ratioSet: RatioSet | null;
   readonly differenceFound: boolean;
   /** Null without a margin. */
   readonly equivalence: (EquivalenceTest & { readonly adjustedPValue: number }) | null;
   readonly verdict: ComparisonVerdict;
+}
+
+/** A judged pair with its simultaneous intervals. */
+export interface MeanContrast extends JudgedPair {
+  /** Interval of the difference, on the scale of the values. */
+  readonly lower: number | null;
+  readonly upper: number | null;
+  /** Ratios that the data cannot rule out. */
+  readonly ratioSet: RatioSet | null;
 }
 
 /**
@@ -63,37 +68,69 @@ export function compareMeans(
   pairs: readonly Pair[],
   options: MeanComparisonOptions,
 ): readonly MeanContrast[] {
-  requireProbability("compareMeans", "level", options.level);
-  if (options.margin !== null) requirePositive("compareMeans", "margin", options.margin);
-  const tried = pairs.flatMap((pair) => {
-    const means = layout.pairOf(pair);
-    return means === null ? [] : [{ pair, means }];
+  return judgeMeans(layout, pairs, options).map((judged) => {
+    const means = layout.pairOf(judged);
+    return { ...judged, ...intervalsOf(judged, means, layout, options) };
   });
-  const first = tried.map(({ pair, means }) => ({
-    ...pair,
-    n: means.n,
-    ...differenceOf(means, layout, options.level),
-    ...ratioOf(means, layout, options),
-    equivalence: equivalenceOf(means, options),
-  }));
-  return decideTogether(first, layout, options);
 }
 
-type Undecided = Omit<MeanContrast, "equivalence" | "differenceFound" | "verdict"> & {
+/** The verdicts of `compareMeans` without its intervals, whose critical values take most of the time. */
+export function judgeMeans(
+  layout: ComparisonLayout,
+  pairs: readonly Pair[],
+  options: MeanComparisonOptions,
+): readonly JudgedPair[] {
+  requireProbability("compareMeans", "level", options.level);
+  if (options.margin !== null) requirePositive("compareMeans", "margin", options.margin);
+  const tested = pairs.flatMap((pair) => {
+    const means = layout.pairOf(pair);
+    return means === null ? [] : [testedPair(pair, means, layout, options)];
+  });
+  return decideTogether(tested, layout, options);
+}
+
+type TestedPair = Omit<JudgedPair, "equivalence" | "differenceFound" | "verdict"> & {
   readonly equivalence: EquivalenceTest | null;
 };
 
+function testedPair(
+  { first, second }: Pair,
+  means: PairOfMeans,
+  { rule }: ComparisonLayout,
+  options: MeanComparisonOptions,
+): TestedPair {
+  const difference = means.first - means.second;
+  const ratio = options.scale === "log" ? Math.exp(difference) : means.first / means.second;
+  if (!Number.isFinite(ratio)) throw new NumericalError("compareMeans: a second mean is 0.");
+  const known = { first, second, n: means.n, difference, ratio };
+  if (means.error === null) {
+    const unknown = { standardError: null, df: null, statistic: null };
+    return { ...known, ...unknown, unadjustedPValue: null, pValue: null, equivalence: null };
+  }
+  const { standardError, df } = errorAt(means.error, 1);
+  const statistic = difference / standardError;
+  return {
+    ...known,
+    standardError,
+    df,
+    statistic,
+    unadjustedPValue: studentTTwoSided(statistic, df),
+    pValue: rule.adjustedPValue(statistic, df),
+    equivalence: equivalenceOf(means, means.error, options),
+  };
+}
+
 function decideTogether(
-  contrasts: readonly Undecided[],
+  tested: readonly TestedPair[],
   { adjustment }: ComparisonLayout,
   { level }: MeanComparisonOptions,
-): readonly MeanContrast[] {
+): readonly JudgedPair[] {
   const adjusted =
     adjustment === "holm"
-      ? holmWithGaps(contrasts.map(({ unadjustedPValue }) => unadjustedPValue))
-      : contrasts.map(({ pValue }) => pValue);
-  const equivalence = holmWithGaps(contrasts.map((one) => one.equivalence?.pValue ?? null));
-  return contrasts.map((one, i) => {
+      ? holmWithGaps(tested.map(({ unadjustedPValue }) => unadjustedPValue))
+      : tested.map(({ pValue }) => pValue);
+  const equivalence = holmWithGaps(tested.map((one) => one.equivalence?.pValue ?? null));
+  return tested.map((one, i) => {
     const pValue = adjusted[i] ?? null;
     const adjustedPValue = equivalence[i] ?? null;
     const differenceFound = pValue !== null && pValue < 1 - level;
@@ -128,60 +165,12 @@ function holmWithGaps(pValues: readonly (number | null)[]): readonly (number | n
   return pValues.map((pValue) => (pValue === null ? null : (made[next++] ?? null)));
 }
 
-function differenceOf(
-  { first, second, error }: PairOfMeans,
-  layout: ComparisonLayout,
-  level: number,
-) {
-  const difference = first - second;
-  if (error === null) {
-    const unknown = { standardError: null, df: null, lower: null, upper: null };
-    return { difference, ...unknown, statistic: null, unadjustedPValue: null, pValue: null };
-  }
-  const { standardError, df } = errorAt(error, 1);
-  const half = layout.rule.criticalValue(level, df) * standardError;
-  const statistic = difference / standardError;
-  return {
-    difference,
-    standardError,
-    df,
-    lower: difference - half,
-    upper: difference + half,
-    statistic,
-    unadjustedPValue: studentTTwoSided(statistic, df),
-    pValue: layout.rule.adjustedPValue(statistic, df),
-  };
-}
-
-function ratioOf(
-  { first, second, error }: PairOfMeans,
-  { rule }: ComparisonLayout,
-  { level, scale }: MeanComparisonOptions,
-): Pick<MeanContrast, "ratio" | "ratioSet"> {
-  const ratio = scale === "log" ? Math.exp(first - second) : first / second;
-  if (!Number.isFinite(ratio)) throw new NumericalError("compareMeans: a second mean is 0.");
-  if (error === null) return { ratio, ratioSet: null };
-  if (scale === "log") {
-    const { standardError, df } = errorAt(error, 1);
-    const half = rule.criticalValue(level, df) * standardError;
-    const [lower, upper] = [Math.exp(first - second - half), Math.exp(first - second + half)];
-    return { ratio, ratioSet: { shape: "interval", lower, upper } };
-  }
-  const parts = {
-    numerator: first,
-    denominator: second,
-    numeratorVariance: error.firstVariance,
-    denominatorVariance: error.secondVariance,
-    covariance: error.covariance,
-  };
-  return { ratio, ratioSet: fiellerSet(parts, rule.criticalValue(level, error.at(ratio).df)) };
-}
-
 function equivalenceOf(
-  { first, second, error }: PairOfMeans,
+  { first, second }: PairOfMeans,
+  error: PairError,
   { level, scale, margin }: MeanComparisonOptions,
 ): EquivalenceTest | null {
-  if (margin === null || error === null) return null;
+  if (margin === null) return null;
   const limits = { lower: 1 / (1 + margin), upper: 1 + margin };
   if (scale === "log") {
     const { standardError, df } = errorAt(error, 1);
@@ -196,6 +185,33 @@ function equivalenceOf(
     return { statistic: (first - limit * second) / standardError, df };
   };
   return twoOneSidedTests(first / second, limits, test, level);
+}
+
+function intervalsOf(
+  { difference, standardError, df, ratio }: JudgedPair,
+  means: PairOfMeans | null,
+  { rule }: ComparisonLayout,
+  { level, scale }: MeanComparisonOptions,
+): Pick<MeanContrast, "lower" | "upper" | "ratioSet"> {
+  const error = means?.error ?? null;
+  if (means === null || error === null || standardError === null || df === null) {
+    return { lower: null, upper: null, ratioSet: null };
+  }
+  const half = rule.criticalValue(level, df) * standardError;
+  const [lower, upper] = [difference - half, difference + half];
+  if (scale === "log") {
+    const ratioSet = { shape: "interval", lower: Math.exp(lower), upper: Math.exp(upper) } as const;
+    return { lower, upper, ratioSet };
+  }
+  const parts = {
+    numerator: means.first,
+    denominator: means.second,
+    numeratorVariance: error.firstVariance,
+    denominatorVariance: error.secondVariance,
+    covariance: error.covariance,
+  };
+  const critical = rule.criticalValue(level, error.at(ratio).df);
+  return { lower, upper, ratioSet: fiellerSet(parts, critical) };
 }
 
 /** Standard error and degrees of freedom of first − ratio·second. */

@@ -9,6 +9,7 @@ import { NumericalError } from "../errors/errors.ts";
  * @returns adjusted values in the order of the input
  * @throws NumericalError when a value is not from 0 to 1
  * Source Holm 1979, Scandinavian Journal of Statistics 6, 65–70
+ * @example holm([0.01, 0.04, 0.03]) // -> [0.03, 0.06, 0.06]
  */
 export function holm(pValues: readonly number[]): readonly number[] {
   for (const pValue of pValues) {

@@ -46,6 +46,9 @@ const fewestValues = 3;
  * @throws        NumericalError with fewer than 3 values, or one that is not finite
  * Assumes        a normal sample; below n = 5 it sees gross errors only. reports/outlier-study.md
  * Source         Grubbs & Beck, Technometrics 14 (1972) 847; NIST/SEMATECH e-Handbook, 1.3.5.17.1
+ * @example
+ *   const masses = [199.31, 199.53, 200.19, 200.82, 201.92, 201.95, 202.18, 245.57];
+ *   grubbsTest(masses, "largest", 0.95)?.statistic // -> 2.4688
  */
 export function grubbsTest(
   values: readonly number[],

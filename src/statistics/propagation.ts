@@ -1,6 +1,7 @@
 import { sum } from "simple-statistics";
 import { NumericalError } from "../errors/errors.ts";
 import { studentTQuantile } from "../numeric/distributions/student-t.ts";
+import { requireFinite, requirePositiveOrInfinite } from "../numeric/domain.ts";
 import type { RandomStream } from "../numeric/random.ts";
 
 /** What is believed about an input around its value: scaled Student's t, normal, or rectangular. */
@@ -117,11 +118,18 @@ export function combinedWithCorrelation(
 
 /**
  * Effective degrees of freedom of a combined standard uncertainty; null when every part is known well.
- * Source: JCGM 100:2008 (GUM) equation G.2b.
+ *
+ * @param parts  what each contributes, in the unit of the result, and the degrees of freedom behind it; null: known well
+ * @throws       NumericalError when a contribution is not finite or df is not above zero
+ * Source        JCGM 100:2008 (GUM) equation G.2b
  */
 export function welchSatterthwaite(
   parts: readonly { readonly contribution: number; readonly df: number | null }[],
 ): number | null {
+  for (const { contribution, df } of parts) {
+    requireFinite("welchSatterthwaite", "contribution", contribution);
+    if (df !== null) requirePositiveOrInfinite("welchSatterthwaite", "df", df);
+  }
   const variance = sum(parts.map(({ contribution }) => contribution ** 2));
   const doubt = sum(
     parts.map(({ contribution, df }) => (df === null ? 0 : contribution ** 4 / df)),
@@ -211,8 +219,8 @@ function checkInputs(inputs: readonly Input[]): void {
       throw new NumericalError(
         `${name}: the standard uncertainty is ${standardUncertainty}; it must be zero or more.`,
       );
-    if (df !== null && !(df > 0))
-      throw new NumericalError(`${name}: df is ${df}; it must be above zero, or null.`);
+    if (df !== null && !(df > 0 && Number.isFinite(df)))
+      throw new NumericalError(`${name}: df is ${df}; it must be above zero, or null: known well.`);
   }
 }
 

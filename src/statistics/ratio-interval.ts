@@ -65,6 +65,7 @@ export interface RatioOfMeans {
  * @param level 0 < level < 1, default 0.95; passed over when a critical value is given
  * @throws NumericalError when level is out of range, the second mean is 0, or neither group scatters
  * Source Fieller 1954, Journal of the Royal Statistical Society B 16, 175–185
+ * @example ratioOfMeans(sampleOf([6.4, 6.5, 6.6]), sampleOf([3.1, 3.2, 3.3])).ratio // -> 2.03125
  */
 export function ratioOfMeans(
   first: Sample,

@@ -1,7 +1,12 @@
 import { chiSquaredLowerTail } from "../numeric/distributions/chi-squared.ts";
 import { normalQuantile } from "../numeric/distributions/normal.ts";
 import { studentTQuantile } from "../numeric/distributions/student-t.ts";
-import { requirePositive, requireProbability, requireWhole } from "../numeric/domain.ts";
+import {
+  requireFinite,
+  requirePositive,
+  requireProbability,
+  requireWhole,
+} from "../numeric/domain.ts";
 
 /** What a mean is wanted for: a two-sided interval no wider than this each way. All in one unit, or all relative. */
 export interface WidthAim {
@@ -48,6 +53,7 @@ export function sampleSizeByT(aim: WidthAim): number | null {
  * @param assurance  chance that the interval comes out no wider than wanted, 0 < assurance < 1
  * @returns          n of at least 2; null above 10,000
  * Source            Hahn & Meeker, Statistical Intervals (sample size for a mean with assurance)
+ * @example sampleSizeAssured({ scatter: 0.02, halfWidth: 0.01, level: 0.95 }, 0.8) // -> 22
  */
 export function sampleSizeAssured(aim: WidthAim, assurance: number): number | null {
   requireProbability("sampleSizeAssured", "assurance", assurance);
@@ -77,6 +83,7 @@ export function chanceOfWidth(n: number, aim: WidthAim): number {
  */
 export function sampleSizePooled(aim: WidthAim, df: number, commonError = 0): number | null {
   checkAim("sampleSizePooled", aim);
+  requireFinite("sampleSizePooled", "commonError", commonError);
   const room = (aim.halfWidth / studentTQuantile((1 + aim.level) / 2, df)) ** 2 - commonError ** 2;
   if (room <= 0) return null;
   const n = wholeAbove(aim.scatter / Math.sqrt(room));

@@ -78,12 +78,16 @@ export function weightedLine(
   };
 }
 
-/** Height of the line at `x`. */
+/** Height of the line at `x`. Throws NumericalError when `x` is not finite. */
 export function lineAt(fit: LineFit, x: number): number {
+  requireFinite("lineAt", "x", x);
   return fit.intercept + fit.slope * x;
 }
 
-/** Standard error of the height of the line at `x`; null without degrees of freedom. */
+/**
+ * Standard error of the height of the line at `x`; null without degrees of freedom. Throws NumericalError when `x` is not
+ * finite.
+ */
 export function standardErrorOfLine(fit: LineFit, x: number): number | null {
   return spread(fit, x, 0);
 }
@@ -93,7 +97,7 @@ export function standardErrorOfLine(fit: LineFit, x: number): number | null {
  * Null without degrees of freedom.
  *
  * @param weight of the new observation, on the scale of the fit's weights, above 0; default 1
- * @throws NumericalError when the weight is out of range
+ * @throws NumericalError when `x` is not finite or the weight is out of range
  */
 export function standardErrorOfNewObservation(fit: LineFit, x: number, weight = 1): number | null {
   requirePositive("standardErrorOfNewObservation", "weight", weight);
@@ -101,6 +105,7 @@ export function standardErrorOfNewObservation(fit: LineFit, x: number, weight = 
 }
 
 function spread(fit: LineFit, x: number, ownVariance: number): number | null {
+  requireFinite("standard error of a line", "x", x);
   if (fit.residualStandardDeviation === null) return null;
   const factor = ownVariance + 1 / fit.sumOfWeights + (x - fit.meanX) ** 2 / fit.sumOfSquaresX;
   return fit.residualStandardDeviation * Math.sqrt(factor);

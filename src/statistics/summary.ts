@@ -22,6 +22,7 @@ export function mean(values: readonly number[]): number {
  *
  * @param values at least 2 finite numbers; the scatter of a single value cannot be known and is refused, not 0
  * @throws NumericalError when there are fewer than 2 or one is not finite
+ * @example sampleStandardDeviation([2, 4, 4, 4, 5, 5, 7, 9]) // -> 2.1381
  */
 export function sampleStandardDeviation(values: readonly number[]): number {
   check("sampleStandardDeviation", values, 2);
@@ -45,6 +46,7 @@ export function median(values: readonly number[]): number {
  * @param values at least 1 finite number
  * @param p fraction below, 0 to 1, both ends allowed
  * @throws NumericalError when there are no values, one is not finite, or p is outside 0 … 1
+ * @example quantile([15, 20, 35, 40, 50], 0.4) // -> 29
  */
 export function quantile(values: readonly number[], p: number): number {
   return sampleQuantile("quantile", values, p);

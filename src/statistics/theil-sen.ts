@@ -17,6 +17,7 @@ export interface RobustLine {
  * @throws NumericalError when lengths disagree, a value is not finite, or all x are equal
  * Source Sen 1968, Journal of the American Statistical Association 63, 1379–1389; Helsel and Hirsch 2002, Statistical
  *   Methods in Water Resources, chapter 10
+ * @example theilSen([1, 2, 3, 4, 5], [1, 2, 3, 4, 50]).slope // -> 1
  */
 export function theilSen(x: readonly number[], y: readonly number[]): RobustLine {
   if (x.length !== y.length)

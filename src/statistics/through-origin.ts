@@ -52,6 +52,9 @@ export const variancePowers: Readonly<Record<VarianceLaw, 0 | 1 | 2>> = {
  * @throws        NumericalError when there is no point, an x is not above zero, or a value is not finite
  * Source         Cochran, Sampling Techniques, 3rd ed., ch. 6 (ratio estimators); Long & Ervin, The American
  *                Statistician 54 (2000) 217 (HC3)
+ * @example
+ *   const points = [{ x: 20, y: 6.36 }, { x: 20, y: 6.48 }, { x: 40, y: 12.9 }];
+ *   fitThroughOrigin(points).slope // -> 0.32175
  */
 export function fitThroughOrigin(
   points: readonly Point[],

@@ -27,6 +27,7 @@ export interface ToleranceSample {
  * n = 3, and within 1 % from n = 4.
  *
  * Source: Howe, JASA 64 (1969) 610; NIST/SEMATECH e-Handbook of Statistical Methods, 7.2.6.3
+ * @example howeToleranceFactor({ n: 43, df: 42 }, { content: 0.9, confidence: 0.99 }) // -> 2.217
  */
 export function howeToleranceFactor(sample: ToleranceSample, aim: ToleranceAim): number {
   check("howeToleranceFactor", sample, aim);
@@ -66,6 +67,7 @@ export function exactToleranceFactor(sample: ToleranceSample, aim: ToleranceAim)
  * t(confidence; df, z(content)·√n)/√n.
  *
  * Source: NIST/SEMATECH e-Handbook of Statistical Methods, 7.2.6.3; Odeh & Owen (1980)
+ * @example oneSidedToleranceFactor({ n: 43, df: 42 }, { content: 0.9, confidence: 0.99 }) // -> 1.8740
  */
 export function oneSidedToleranceFactor(sample: ToleranceSample, aim: ToleranceAim): number {
   check("oneSidedToleranceFactor", sample, aim);

@@ -5,13 +5,13 @@ import { convert } from "../units/convert.ts";
 export type UnitSystem = "metric" | "us";
 
 /** Kinds of number that have a unit of their own on paper. */
-export type Quantity = "delivery" | "mass" | "rate" | "area" | "density";
+export type Quantity = "delivery" | "mass" | "rate" | "area" | "density" | "speed" | "length";
 
 /** Turns numbers into words in one language and one system of units. Nothing else in evencatch rounds. */
 export interface Format {
   readonly language: string;
   readonly units: UnitSystem;
-  /** "0.3125 kg/turn", as precise as the error beside it deserves. */
+  /** "0.3125 kg/turn", as precise as the error beside it deserves; without one, at most four digits. */
   value(value: number, quantity: Quantity, error?: number | null): string;
   /** The number alone, in the unit that suits `size`: one unit for a whole column or axis. */
   number(value: number, quantity: Quantity, size: number, error?: number | null): string;
@@ -19,6 +19,8 @@ export interface Format {
   convert(value: number, quantity: Quantity, size: number): number;
   /** The unit that suits a value of this size. */
   unit(quantity: Quantity, size: number): string;
+  /** "3 % to 5 %": two ends that are words already. */
+  range(lower: string, upper: string): string;
   /** "0.310 to 0.315 kg/turn"; an unbounded end is said in words. */
   interval(interval: Interval, quantity: Quantity, error?: number | null): string;
   /** An estimate's interval with the precision of its standard error; null when it has none. */
@@ -34,6 +36,8 @@ export interface Format {
   count(value: number): string;
   /** "p = 0.032", "p < 0.001". */
   pValue(p: number): string;
+  /** "0.032", "< 0.001": under a heading that says p. */
+  pNumber(p: number): string;
   money(value: number, currency: string): string;
   /** "bins 1, 2 and 3". */
   list(items: readonly string[]): string;
@@ -44,6 +48,8 @@ export interface Format {
 /** Words between numbers that a format needs. */
 export interface FormatWords {
   readonly to: string;
+  /** One turn of the meter in a unit such as kg/turn. */
+  readonly turn: string;
   readonly unboundedBelow: string;
   readonly unboundedAbove: string;
   readonly percentSpace: string;
@@ -55,28 +61,43 @@ const mostDecimals = 7;
 const smallestPercent = 0.0001;
 const narrowSpace = "\u202f";
 const noBreak = "\u00a0";
+const minus = "\u2212";
+const significantWithoutError = 4;
+/** Below this a p-value is only said to be below it. */
+const smallestP = 0.001;
 
 export function formatFor(language: string, units: UnitSystem, words: FormatWords): Format {
-  const decimals = (value: number, digits: number) =>
-    new Intl.NumberFormat(language, {
-      minimumFractionDigits: digits,
+  const written = (value: number, options: Intl.NumberFormatOptions) =>
+    new Intl.NumberFormat(language, options)
+      .format(Object.is(value, -0) ? 0 : value)
+      .replace("-", minus);
+  const decimals = (value: number, digits: number, least = digits) =>
+    written(value, {
+      minimumFractionDigits: least,
       maximumFractionDigits: digits,
       useGrouping: Math.abs(value) >= 10_000,
-    }).format(Object.is(value, -0) ? 0 : value);
+    });
   const shown = (value: number, quantity: Quantity, size: number) =>
     convertFor(value, quantity, displayUnit(quantity, size, units));
-  const withError = (value: number, quantity: Quantity, error: number | null, size: number) => {
-    const inUnit = shown(value, quantity, size);
-    const digits =
-      error === null || error === 0
-        ? digitsForSignificant(shown(size, quantity, size), 4)
-        : digitsForError(shown(error, quantity, size));
-    return decimals(inUnit, digits);
-  };
+  const digitsFor = (quantity: Quantity, error: number | null, size: number) =>
+    error === null || error === 0
+      ? digitsForSignificant(shown(size, quantity, size), significantWithoutError)
+      : digitsForError(shown(error, quantity, size));
+  const withError = (value: number, quantity: Quantity, error: number | null, size: number) =>
+    decimals(shown(value, quantity, size), digitsFor(quantity, error, size));
+  /** Standing alone and without error, a number ends where it was given: 0.43 kg, not 0.4300 kg. */
+  const alone = (value: number, quantity: Quantity, error: number | null) =>
+    error === null || error === 0
+      ? decimals(shown(value, quantity, value), digitsFor(quantity, null, value), 0)
+      : withError(value, quantity, error, value);
+  const smallP = `<${narrowSpace}${decimals(smallestP, 3)}`;
+  const pNumber = (p: number) => decimals(p, p < 0.1 ? 3 : 2);
   const percent = (fraction: number, digits?: number) =>
     digits === undefined && fraction !== 0 && Math.abs(fraction) < smallestPercent
       ? `<${narrowSpace}${decimals(smallestPercent * 100, 2)}${words.percentSpace}%`
       : `${decimals(fraction * 100, digits ?? digitsForPercent(fraction))}${words.percentSpace}%`;
+  const range = (lower: string, upper: string) => `${lower} ${words.to} ${upper}`;
+  const spoken = (unit: string) => unit.replace(/turn$/, words.turn);
   const intervalWords = (
     { lower, upper }: Interval,
     quantity: Quantity,
@@ -86,17 +107,19 @@ export function formatFor(language: string, units: UnitSystem, words: FormatWord
     const unit = displayUnit(quantity, size, units);
     const end = (value: number | null, unbounded: string) =>
       value === null ? unbounded : withError(value, quantity, error, size);
-    return `${end(lower, words.unboundedBelow)} ${words.to} ${end(upper, words.unboundedAbove)}${noBreak}${unit}`;
+    const ends = range(end(lower, words.unboundedBelow), end(upper, words.unboundedAbove));
+    return `${ends}${noBreak}${spoken(unit)}`;
   };
 
   return {
     language,
     units,
     value: (value, quantity, error = null) =>
-      `${withError(value, quantity, error, value)}${noBreak}${displayUnit(quantity, value, units)}`,
+      `${alone(value, quantity, error)}${noBreak}${spoken(displayUnit(quantity, value, units))}`,
     number: (value, quantity, size, error = null) => withError(value, quantity, error, size),
     convert: shown,
-    unit: (quantity, size) => displayUnit(quantity, size, units),
+    unit: (quantity, size) => spoken(displayUnit(quantity, size, units)),
+    range,
     interval: (interval, quantity, error = null) =>
       intervalWords(interval, quantity, error, largest(interval)),
     estimateInterval: ({ interval, standardError, value }, quantity) =>
@@ -104,14 +127,12 @@ export function formatFor(language: string, units: UnitSystem, words: FormatWord
     percent,
     plusMinus: (fraction) => `±${noBreak}${percent(fraction)}`,
     signedPercent: (fraction, digits) =>
-      `${fraction < 0 ? "−" : "+"}${percent(Math.abs(fraction), digits)}`,
-    plain: (value, significant = 3) =>
-      new Intl.NumberFormat(language, { maximumSignificantDigits: significant }).format(value),
-    count: (value) => new Intl.NumberFormat(language).format(value),
+      `${fraction < 0 ? minus : "+"}${percent(Math.abs(fraction), digits)}`,
+    plain: (value, significant = 3) => written(value, { maximumSignificantDigits: significant }),
+    count: (value) => written(value, {}),
     pValue: (p) =>
-      p < 0.001
-        ? `p${narrowSpace}<${narrowSpace}${decimals(0.001, 3)}`
-        : `p${narrowSpace}=${narrowSpace}${decimals(p, p < 0.1 ? 3 : 2)}`,
+      p < smallestP ? `p${narrowSpace}${smallP}` : `p${narrowSpace}=${narrowSpace}${pNumber(p)}`,
+    pNumber: (p) => (p < smallestP ? smallP : pNumber(p)),
     money: (value, currency) => `${decimals(value, Math.abs(value) < 100 ? 2 : 0)} ${currency}`,
     list: (items) =>
       new Intl.ListFormat(language, { style: "long", type: "conjunction" }).format(items),
@@ -138,6 +159,10 @@ function displayUnit(quantity: Quantity, size: number, units: UnitSystem): strin
       return units === "metric" ? "ha" : "ac";
     case "density":
       return units === "metric" ? "kg/m³" : "lb/ft³";
+    case "speed":
+      return units === "metric" ? "km/h" : "mph";
+    case "length":
+      return units === "metric" ? "m" : "ft";
   }
 }
 
@@ -148,6 +173,8 @@ function convertFor(value: number, quantity: Quantity, unit: string): number {
     rate: "kg/ha",
     area: "ha",
     density: "kg/m³",
+    speed: "km/h",
+    length: "m",
   } as const;
   return convertLoosely(value, base[quantity], unit);
 }

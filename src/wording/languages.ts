@@ -8,7 +8,12 @@ const languages: Readonly<Record<string, (units: UnitSystem) => Words>> = { en: 
 /** Languages a report can be written in, by their tag. */
 export const languageTags: readonly string[] = Object.keys(languages);
 
-/** @throws OptionError for a language evencatch has no words in */
+/**
+ * Everything that is said in words, in one language and one system of units: for reports, charts and single sentences.
+ *
+ * @param language  one of `languageTags`
+ * @throws          OptionError for a language evencatch has no words in
+ */
 export function wordsFor(language: string, units: UnitSystem): Words {
   const make = Object.hasOwn(languages, language) ? languages[language] : undefined;
   if (make === undefined)

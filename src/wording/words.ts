@@ -5,13 +5,19 @@ import type { CostWords } from "./english/cost.ts";
 import type { DeliveryWords } from "./english/delivery.ts";
 import type { DriftWords } from "./english/drift.ts";
 import type { ExplainingVariablesWords } from "./english/explaining-variables.ts";
+import type { FieldCheckWords } from "./english/field-check.ts";
+import type { OutletsWords } from "./english/outlets.ts";
 import type { OutlierWords } from "./english/outliers.ts";
 import type { ProductComparisonWords } from "./english/product-comparison.ts";
 import type { RepeatabilityWords } from "./english/repeatability.ts";
 import type { ReportWords } from "./english/report.ts";
+import type { SettingWords } from "./english/setting.ts";
 import type { SkippingWords } from "./english/skipping.ts";
+import type { SpeedLinearityWords } from "./english/speed-linearity.ts";
 import type { TrialPlanWords } from "./english/trial-plan.ts";
+import type { UncertaintyBudgetWords } from "./english/uncertainty-budget.ts";
 import type { Format } from "./format.ts";
+import type { FrameWords } from "./frame.ts";
 
 /**
  * Everything evencatch says, in one language and one system of units. English sets the shape; another language fills
@@ -19,6 +25,7 @@ import type { Format } from "./format.ts";
  */
 export interface Words {
   readonly format: Format;
+  readonly frame: FrameWords;
   readonly cautions: CautionWords;
   readonly delivery: DeliveryWords;
   readonly acrossFills: AcrossFillsWords;
@@ -31,5 +38,10 @@ export interface Words {
   readonly productComparison: ProductComparisonWords;
   readonly explainingVariables: ExplainingVariablesWords;
   readonly trialPlan: TrialPlanWords;
+  readonly setting: SettingWords;
+  readonly speedLinearity: SpeedLinearityWords;
+  readonly uncertaintyBudget: UncertaintyBudgetWords;
+  readonly fieldCheck: FieldCheckWords;
+  readonly outlets: OutletsWords;
   readonly report: ReportWords;
 }

@@ -19,6 +19,10 @@ describe("minimisation in one dimension", () => {
     expect(minimize((x) => -x * x, 0, 3)).toEqual({ argument: 3, value: -9 });
   });
 
+  it("returns the lower end of a flat function", () => {
+    expect(minimize(() => 2, -1, 4)).toEqual({ argument: -1, value: 2 });
+  });
+
   it("finds any parabola's vertex", () => {
     fc.assert(
       fc.property(fc.double({ min: -99, max: 99, noNaN: true }), (vertex) => {

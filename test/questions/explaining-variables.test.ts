@@ -261,6 +261,10 @@ describe("which variables", () => {
     expect(result.cautions.map(({ code }) => code)).toEqual(["nothing-recorded", "no-density"]);
   });
 
+  it("calls four products few to learn from", () => {
+    expect(explain(sameVolume).cautions.map(({ code }) => code)).toContain("few-products");
+  });
+
   it("gives effects in proportion where delivery is in proportion", () => {
     const { betweenProducts } = explain(sameVolume);
     const [effect] = present(betweenProducts[0]).effects;

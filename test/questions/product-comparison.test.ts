@@ -295,6 +295,23 @@ describe("what the fills cannot tell", () => {
     expect(codes(result)).toContain("scatter-not-compared");
   });
 
+  it("sets aside fills whose scatter the scale hid when scatter is compared", () => {
+    const four = (product: string, scatter: number) =>
+      [1, 2, 3, 4].flatMap((number) =>
+        aFill(
+          [1 + scatter, 1 - scatter, 1 + scatter / 2, 1 - scatter / 2].map(
+            (factor) => [20, 8 * factor * (1 + number / 500)] as const,
+          ),
+          { product, fill: number },
+        ),
+      );
+    const hidden = four("a", 0.01).map((row) => (row.fill === 2 ? { ...row, netKg: 8 } : row));
+    const result = compare([...hidden, ...four("b", 0.02)]);
+    expect(result.scatter.products[0]).toMatchObject({ comparableFills: 3, withoutScatter: 1 });
+    expect(codes(result)).toContain("fills-without-scatter");
+    expect(result.scatter.contrasts[0]?.ratio?.value ?? 0).toBeLessThan(1);
+  });
+
   it("compares the scatter of one fill each by Brown and Forsythe when catches are enough", () => {
     const turns = [0.4, 0.402, 0.398, 0.401, 0.399, 0.4005];
     const wide = turns.map((delivery) => 0.4 + 8 * (delivery - 0.4));
@@ -335,6 +352,16 @@ describe("bins and blocks", () => {
       result.cautions.find(({ code }) => code === "products-in-different-bins"),
     );
     expect(found.severity).toBe("serious");
+  });
+
+  it("says when products share only some bins, and not when bins are the blocks", () => {
+    const catches = [
+      ...fillsOf("wheat", [0.41, 0.42], { bin: "front" }),
+      ...fillsOf("wheat", [0.43, 0.44], { bin: "rear" }),
+      ...fillsOf("pea", [0.4, 0.39], { bin: "front" }),
+    ];
+    expect(codes(compare(catches))).toContain("products-share-some-bins");
+    expect(codes(compare(catches, { blocks: "bin" }))).not.toContain("products-share-some-bins");
   });
 
   it("uses the blocks that a pair shares, and says which are incomplete", () => {

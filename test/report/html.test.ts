@@ -2,8 +2,8 @@ import { beforeAll, describe, expect, test } from "vitest";
 import { OptionError } from "../../src/errors/errors.ts";
 import type { Block, ReportDocument } from "../../src/report/document.ts";
 import { type Drawings, drawCharts } from "../../src/report/drawings.ts";
-import { englishFrameWords } from "../../src/report/frame-words.ts";
 import { renderHtml } from "../../src/report/html.ts";
+import { englishFrame } from "../../src/wording/english/frame.ts";
 import { seriousFindings } from "../support/accessibility.ts";
 import { browserTest, noFindings } from "../support/browser.ts";
 import { sampleReport } from "../support/sample-report.ts";
@@ -22,7 +22,7 @@ beforeAll(async () => {
 });
 
 function documentOf(...blocks: Block[]): ReportDocument {
-  return { title: "One", language: "en", words: englishFrameWords, meta: [], blocks };
+  return { title: "One", language: "en", words: englishFrame, meta: [], blocks };
 }
 
 describe("renderHtml", () => {

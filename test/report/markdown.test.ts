@@ -1,11 +1,11 @@
 import { describe, expect, test } from "vitest";
 import type { Block, ReportDocument } from "../../src/report/document.ts";
-import { englishFrameWords } from "../../src/report/frame-words.ts";
 import { renderMarkdown } from "../../src/report/markdown.ts";
+import { englishFrame } from "../../src/wording/english/frame.ts";
 import { sampleReport } from "../support/sample-report.ts";
 
 function documentOf(...blocks: Block[]): ReportDocument {
-  return { title: "One", language: "en", words: englishFrameWords, meta: [], blocks };
+  return { title: "One", language: "en", words: englishFrame, meta: [], blocks };
 }
 
 describe("renderMarkdown", () => {

@@ -54,7 +54,10 @@ const flags = [
  * A test that needs a browser. Where there is none it is skipped and says so; under CI that is a failure, since
  * there the browser is part of the agreement.
  */
-export function browserTest(name: string, run: (open: Open) => Promise<void>): void {
+export function browserTest(
+  name: string,
+  run: (open: Open, skip: (reason: string) => void) => Promise<void>,
+): void {
   test(name, async (context) => {
     if (!existsSync(executable)) {
       const reason = `no chromium at ${executable}; set CHROMIUM to its path`;
@@ -65,7 +68,10 @@ export function browserTest(name: string, run: (open: Open) => Promise<void>): v
     const contexts: BrowserContext[] = [];
     const folder = await mkdtemp(join(tmpdir(), "evencatch-page-"));
     try {
-      await run((html, reader = {}) => visit(html, reader, folder, contexts));
+      await run(
+        (html, reader = {}) => visit(html, reader, folder, contexts),
+        (reason) => context.skip(reason),
+      );
     } finally {
       await Promise.all(contexts.map((opened) => opened.close()));
       await rm(folder, { recursive: true });

@@ -27,6 +27,7 @@ interface LargestValue {
  *
  * @param size how many values, whole number of at least 2
  * @param side which tail the returned function gives
+ * Source David and Nagaraja 2003, Order Statistics, 3rd edition, section 2.3
  */
 export function rangeTail(size: number, side: "lower" | "upper"): (width: number) => number {
   const largest = largestValue(size);

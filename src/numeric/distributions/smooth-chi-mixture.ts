@@ -6,7 +6,7 @@ const negligible = 1e-18;
 /** ln of the smallest positive double: where the density ends, the walk ends whatever it has found. */
 const lowestLog = -745;
 
-/** Where v − e^−v is 0. */
+/** The root ω of v = e^−v, where ln S is to be at the peak. */
 const origin = 0.5671432904097838;
 
 /** What is known beforehand about the function whose mean is taken. */
@@ -41,11 +41,12 @@ export function smoothChiMean(
   let total = 0;
   for (const direction of [1, -1]) {
     for (let i = direction === 1 ? 0 : 1; ; i++) {
-      const v = origin + direction * i * step;
-      const slope = Math.exp(-v);
-      const u = shift + v - slope;
+      // With v = ω + t, v − e^−v is t − ω·(e^−t − 1), which keeps its digits where many df need them, near t = 0.
+      const t = direction * i * step;
+      const bend = origin * Math.expm1(-t);
+      const u = shift + t - bend;
       const logDensity = df * chiLogShape(u);
-      const term = Math.exp(logDensity) * g(Math.exp(u)) * (1 + slope);
+      const term = Math.exp(logDensity) * g(Math.exp(u)) * (1 + origin + bend);
       total += term;
       if (term < negligible * total || (logDensity < lowestLog && direction * u > 0)) break;
     }

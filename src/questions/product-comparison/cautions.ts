@@ -3,7 +3,7 @@ import type { ProductGroup } from "../../model/product-groups.ts";
 import { type Caution, caution } from "../../results/caution.ts";
 import { bartlettTest } from "../../statistics/bartlett.ts";
 import { completeBlocks } from "../../statistics/comparison-layout.ts";
-import type { MeanContrast } from "../../statistics/mean-comparison.ts";
+import type { JudgedPair } from "../../statistics/mean-comparison.ts";
 import { sampleOf } from "../../statistics/sample.ts";
 import type { ProductComparisonOptions, ScatterComparison } from "./result.ts";
 import { unusedBlocks } from "./unused-blocks.ts";
@@ -15,7 +15,7 @@ export interface ComparisonFindings {
   /** Null when fewer than two can be. */
   readonly compared: ComparedProducts | null;
   /** By catches as if they were fills. */
-  readonly byCatches: readonly MeanContrast[];
+  readonly byCatches: readonly JudgedPair[];
   readonly scatter: ScatterComparison;
   readonly options: ProductComparisonOptions;
 }

@@ -65,6 +65,8 @@ export interface SpeedLinearity {
   readonly curvature: CurvatureTest | null;
   readonly lackOfFit: ParallelLackOfFit | null;
   readonly within: SpeedsWithinTolerance | null;
+  /** 1 − and 1 + the tolerance: where the delivery is held to be the same. */
+  readonly band: { readonly lower: number; readonly upper: number };
   /** Straight line with its band over the speeds caught, ready to draw; empty without a slope. */
   readonly line: readonly SpeedLinePoint[];
   readonly cautions: readonly Caution[];

@@ -80,7 +80,7 @@ function fillRow(one: DriftFill, result: Drift, words: Words): Row {
       band?.lower == null || band.upper === null
         ? drift.table.notKnown
         : `${number(band.lower)} – ${number(band.upper)}`,
-      asItCame === null ? "" : format.pValue(asItCame.pValue),
+      asItCame === null ? "" : format.pNumber(asItCame.pValue),
       remarks(one, result, words).join("; "),
     ],
     ...(asItCame?.outside ? { tone: "attention" as const } : {}),

@@ -90,7 +90,7 @@ function effectTable(result: ExplainingVariables, words: Words, id: string): rea
       say.value(effect.perUnit.value),
       say.range(effect.perUnit) ?? explainingVariables.unknown,
       format.plain(effect.elasticity, 2),
-      effect.pValue === null ? explainingVariables.unknown : format.pValue(effect.pValue),
+      effect.pValue === null ? explainingVariables.unknown : format.pNumber(effect.pValue),
     ],
   });
   return [

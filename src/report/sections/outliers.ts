@@ -87,7 +87,7 @@ function judgementRow(
       orUnknown(one.relativeResidual, (share) => format.signedPercent(share, 1)),
       orUnknown(one.statistic, standardErrors),
       orUnknown(one.inFill?.criticalValue ?? null, (value) => format.plain(value)),
-      orUnknown(one.inFill?.pValue ?? null, (value) => format.pValue(value)),
+      orUnknown(one.inFill?.pValue ?? null, (value) => format.pNumber(value)),
       orUnknown(change, (share) => format.signedPercent(share, 1)),
       verdicts[one.verdict],
     ],

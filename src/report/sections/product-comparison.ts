@@ -50,7 +50,7 @@ function contrastTable(result: ProductComparison, words: Words, id: string): Blo
   const size = Math.max(...result.products.map(({ estimate }) => estimate.value));
   const withMargin = result.options.equivalenceMargin !== null;
   const p = (value: number | null | undefined) =>
-    value == null ? productComparison.unknown : format.pValue(value);
+    value == null ? productComparison.unknown : format.pNumber(value);
   const row = (contrast: ProductContrast): Row => ({
     cells: [
       say.pair(contrast.first, contrast.second),
@@ -159,7 +159,7 @@ function scatterTable({ scatter }: ProductComparison, words: Words, id: string):
       cells: [
         productComparison.contrasts.pair(first, second),
         ratio === null ? productComparison.unknown : ratioCell(ratio, words),
-        pValue === null ? productComparison.unknown : format.pValue(pValue),
+        pValue === null ? productComparison.unknown : format.pNumber(pValue),
         say.methods[method],
       ],
     })),

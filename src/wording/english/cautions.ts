@@ -2,6 +2,7 @@ import type { CautionCode, CautionFacts, Where } from "../../results/caution.ts"
 import type { Format } from "../format.ts";
 import { englishCatchCautions } from "./cautions-catches.ts";
 import { englishDriftCautions } from "./cautions-drift.ts";
+import { englishFieldCautions } from "./cautions-field.ts";
 import { englishPlanningCautions } from "./cautions-planning.ts";
 import { englishProductCautions } from "./cautions-products.ts";
 
@@ -19,6 +20,7 @@ export function englishCautions(format: Format): CautionWords {
     ...englishDriftCautions(format),
     ...englishCatchCautions(format),
     ...englishProductCautions(format),
+    ...englishFieldCautions(format),
   };
 }
 

@@ -7,23 +7,31 @@ import { englishCost } from "./cost.ts";
 import { englishDelivery } from "./delivery.ts";
 import { englishDrift } from "./drift.ts";
 import { englishExplainingVariables } from "./explaining-variables.ts";
+import { englishFieldCheck } from "./field-check.ts";
+import { englishFrame } from "./frame.ts";
+import { englishOutlets } from "./outlets.ts";
 import { englishOutliers } from "./outliers.ts";
 import { englishProductComparison } from "./product-comparison.ts";
 import { englishRepeatability } from "./repeatability.ts";
 import { englishReport } from "./report.ts";
+import { englishSetting } from "./setting.ts";
 import { englishSkipping } from "./skipping.ts";
+import { englishSpeedLinearity } from "./speed-linearity.ts";
 import { englishTrialPlan } from "./trial-plan.ts";
+import { englishUncertaintyBudget } from "./uncertainty-budget.ts";
 
 /** evencatch in English. */
 export function english(units: UnitSystem = "metric"): Words {
   const format = formatFor("en", units, {
     to: "to",
+    turn: "turn",
     unboundedBelow: "no lower limit",
     unboundedAbove: "no upper limit",
     percentSpace: "\u00a0",
   });
   return {
     format,
+    frame: englishFrame,
     cautions: englishCautions(format),
     delivery: englishDelivery(format),
     acrossFills: englishAcrossFills(format),
@@ -36,6 +44,11 @@ export function english(units: UnitSystem = "metric"): Words {
     productComparison: englishProductComparison(format),
     explainingVariables: englishExplainingVariables(format),
     trialPlan: englishTrialPlan(format),
+    setting: englishSetting(format),
+    speedLinearity: englishSpeedLinearity(format),
+    uncertaintyBudget: englishUncertaintyBudget(format),
+    fieldCheck: englishFieldCheck(format),
+    outlets: englishOutlets(format),
     report: englishReport(format),
   };
 }

@@ -111,7 +111,7 @@ export function englishProductComparison(format: Format) {
       return found.map(scatterFound).join(" ");
     },
     spreadNote:
-      "Fill-to-fill spreads are shown and not tested: with few fills even a doubled spread would be missed more often than found.",
+      "Fill-to-fill spreads are shown and not tested: with few fills even a doubled spread would be missed more often than found. Intervals of spread and scatter are χ² intervals, approximate in that they take the mean delivery as known.",
     ratioSet: (set: RatioSet | null) => ratioSet(set) ?? "not known",
     unknown: "not known",
     products: {
@@ -159,6 +159,7 @@ export function englishProductComparison(format: Format) {
           `Every fill, and the mean of each product with its own ${level(result)} interval: ${result.products.map(productWords).join("; ")}.`,
         product: "Product",
         delivery: (unit: string) => `Delivery (${unit})`,
+        mean: "Delivery",
         fill: "Fill",
         bin: "Bin",
         fills: "Fills",

@@ -1,4 +1,7 @@
-"""What the generators of the reference values share: working precision, exact doubles in, 25 digits out."""
+"""What the generators of the reference values share: working precision, exact doubles in, 25 digits out.
+
+They need mpmath (Debian: python3-mpmath) and run about twice as fast with gmpy2 (python3-gmpy2).
+"""
 import json
 import platform
 from pathlib import Path

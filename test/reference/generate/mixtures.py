@@ -66,9 +66,14 @@ def noncentral_tails(x, df, noncentrality, fineness=1):
 
 
 def noncentral_quantile(p, df, noncentrality):
+    if p == 0.5 and noncentrality == 0:
+        return mpf(0)
+
+    floor = mpf(10) ** -50  # only met on the way to a bracket
+
     def excess(v):
         lower, upper = noncentral_tails(sinh(v), df, noncentrality)
-        return log(lower / mpf(p)) if p <= 0.5 else -log(upper / (1 - mpf(p)))
+        return log(max(lower, floor) / mpf(p)) if p <= 0.5 else -log(max(upper, floor) / (1 - mpf(p)))
 
     centre = asinh(noncentrality)
     return sinh(root(excess, centre - mpf("0.2"), centre + mpf("0.2")))

@@ -53,7 +53,7 @@ describe("a comparison of products, in words", () => {
 
   it("has words for sets of ratios that are no interval", () => {
     expect(plain(say.ratioSet({ shape: "two half-lines", below: -2, above: 0.5 }))).toBe(
-      "up to -200.0 %, or from 50.0 %",
+      "up to −200.0 %, or from 50.0 %",
     );
     expect(say.ratioSet({ shape: "whole line" })).toBe("any ratio");
     expect(say.ratioSet(null)).toBe("not known");

@@ -1,0 +1,61 @@
+import { binSetup, type Setup } from "../data/setup.ts";
+import { type DriveGeometry, noDrive } from "../model/drive.ts";
+import { type FieldCheckChoices, fieldCheckDefaults } from "../questions/field-check/options.ts";
+import { type SettingChoices, settingDefaults } from "../questions/setting/options.ts";
+import { type BudgetChoices, budgetDefaults } from "../questions/uncertainty-budget/options.ts";
+
+/** What each question about drive and field is told by the setup; null where the setup says nothing. */
+
+export function settingChoices(setup: Setup | null, bin: string, product: string): SettingChoices {
+  if (setup === null) return settingDefaults;
+  const entry = binSetup(setup, bin, product);
+  return {
+    ...driveGeometry(setup, bin, product),
+    target: entry?.targetRate ?? null,
+    seed: entry?.seed ?? null,
+    speedKmPerH: setup.cart.speedKmPerH,
+  };
+}
+
+export function budgetChoices(setup: Setup | null, bin: string, product: string): BudgetChoices {
+  if (setup === null) return budgetDefaults;
+  return {
+    ...budgetDefaults,
+    ...driveGeometry(setup, bin, product),
+    scaleTestedError: setup.scale.testedError,
+    turnCountStandardUncertainty: setup.cart.turnCountStandardUncertainty,
+  };
+}
+
+export function fieldCheckChoices(
+  setup: Setup | null,
+  bin: string,
+  product: string,
+): FieldCheckChoices {
+  if (setup === null) return fieldCheckDefaults;
+  return { ...driveGeometry(setup, bin, product), checks: fieldChecksOf(setup, bin, product) };
+}
+
+function driveGeometry(setup: Setup, bin: string, product: string): DriveGeometry {
+  const entry = binSetup(setup, bin, product);
+  return {
+    ...noDrive,
+    workingWidthM: setup.cart.workingWidthM,
+    wheelTravelM: setup.cart.wheelCircumferenceM,
+    skid: setup.cart.skid,
+    drive: entry?.drive ?? null,
+    turnsPerHectare: entry?.turnsPerHectare ?? null,
+  };
+}
+
+/** A check that names no product belongs to whatever is in the bin. Dated checks come in order of time, the others last. */
+function fieldChecksOf(
+  { fieldChecks }: Setup,
+  bin: string,
+  product: string,
+): FieldCheckChoices["checks"] {
+  const last = "9999";
+  return fieldChecks
+    .filter((check) => check.bin === bin && (check.product === null || check.product === product))
+    .sort((a, b) => ((a.date ?? last) < (b.date ?? last) ? -1 : a.date === b.date ? 0 : 1));
+}

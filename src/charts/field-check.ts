@@ -1,0 +1,102 @@
+import type { CheckedField, FieldCheck } from "../questions/field-check.ts";
+import type { Estimate } from "../results/estimate.ts";
+import type { Words } from "../wording/words.ts";
+import type { ChartSpec } from "./chart-spec.ts";
+import { baseSpec } from "./theme.ts";
+
+type Kind = "field" | "predicted" | "intended";
+
+const kinds: readonly Kind[] = ["field", "predicted", "intended"];
+
+/**
+ * Each field check in order: the rate found, the rate the catches let expect, both with their intervals, and the rate
+ * intended.
+ *
+ * @returns a plain Vega-Lite specification, data inline; every number is one of the result's, in the units the words show
+ */
+export function fieldCheckChart(result: FieldCheck, words: Words): ChartSpec {
+  const say = words.fieldCheck;
+  const size = Math.max(...result.checks.map(({ rate }) => rate.value));
+  const values = result.checks.flatMap((check, place) =>
+    kinds.flatMap((kind) => pointOf(kind, check, say.named(check, place), size, words)),
+  );
+  const order = kinds.map((kind) => say.chart.kinds[kind]);
+  const x = {
+    field: "check",
+    type: "ordinal",
+    title: say.chart.check,
+    sort: null,
+    axis: { labelAngle: 0 },
+  };
+  const xOffset = { field: "kind", sort: order };
+  const y = (field: string) => ({
+    field,
+    type: "quantitative",
+    title: say.chart.rate(words.format.unit("rate", size)),
+    scale: { zero: false },
+  });
+  const color = { field: "kind", type: "nominal", title: null, sort: order };
+  const shape = { ...color };
+  return {
+    ...baseSpec({
+      language: words.format.language,
+      title: say.chart.title(result),
+      description: say.chart.description(result),
+    }),
+    layer: [
+      {
+        data: { values },
+        mark: { type: "rule", strokeWidth: 2 },
+        encoding: { x, xOffset, y: y("lower"), y2: { field: "upper" }, color },
+      },
+      {
+        data: { values },
+        mark: { type: "point", size: 90 },
+        encoding: {
+          x,
+          xOffset,
+          y: y("rate"),
+          color,
+          shape,
+          tooltip: [
+            { field: "kind", type: "nominal", title: say.chart.check },
+            { field: "label", type: "nominal", title: say.chart.rate("") },
+          ],
+        },
+      },
+    ],
+  };
+}
+
+function pointOf(
+  kind: Kind,
+  check: CheckedField,
+  name: string,
+  size: number,
+  words: Words,
+): readonly object[] {
+  const { format } = words;
+  const estimate = rateOf(kind, check);
+  if (estimate === null) return [];
+  const shown = (value: number | null | undefined) =>
+    value == null ? null : format.convert(value, "rate", size);
+  return [
+    {
+      check: name,
+      kind: words.fieldCheck.chart.kinds[kind],
+      rate: shown(estimate.value),
+      lower: shown(estimate.interval?.lower),
+      upper: shown(estimate.interval?.upper),
+      label: format.value(estimate.value, "rate"),
+    },
+  ];
+}
+
+function rateOf(
+  kind: Kind,
+  { rate, predicted, intendedKgPerHa }: CheckedField,
+): Pick<Estimate, "value" | "interval"> | null {
+  if (kind === "field") return rate;
+  if (kind === "predicted") return predicted?.rate ?? null;
+  return intendedKgPerHa === null ? null : { value: intendedKgPerHa, interval: null };
+}

@@ -1,0 +1,68 @@
+import type { Outlet, Outlets } from "../questions/outlets.ts";
+import type { Words } from "../wording/words.ts";
+import type { ChartSpec } from "./chart-spec.ts";
+import { baseSpec } from "./theme.ts";
+
+/**
+ * How far each outlet lies off the centre, with the band about it; outlets outside the band are marked.
+ *
+ * @returns a plain Vega-Lite specification, data inline; every number is one of the result's, in percent
+ */
+export function outletsChart(result: Outlets, words: Words): ChartSpec {
+  const say = words.outlets.chart;
+  const x = {
+    field: "outlet",
+    type: "ordinal",
+    title: say.outlet,
+    sort: null,
+    axis: { labelAngle: 0 },
+  };
+  const y = (field: string) => ({ field, type: "quantitative", title: say.off(result) });
+  const points = (inside: boolean, style: string) => ({
+    data: {
+      values: result.outlets.filter(({ insideBand }) => insideBand === inside).map(pointOf(words)),
+    },
+    mark: { type: "point", style },
+    encoding: { x, y: y("off"), tooltip: { field: "words", type: "nominal" } },
+  });
+  const limit = result.options.band * 100;
+  const limits = [
+    { limit, words: say.band(result.options.band) },
+    { limit: -limit, words: "" },
+  ];
+  const outside = result.outlets.some(({ insideBand }) => !insideBand);
+  return {
+    ...baseSpec({
+      language: words.format.language,
+      title: say.title(result),
+      description: say.description(result),
+    }),
+    layer: [
+      {
+        data: { values: limits },
+        mark: { type: "rule", style: "reference" },
+        encoding: { y: y("limit") },
+      },
+      {
+        data: { values: limits },
+        mark: { type: "text", style: "reference-label", align: "left", x: 4, dy: -7 },
+        encoding: { y: y("limit"), text: { field: "words" } },
+      },
+      {
+        data: { values: result.outlets.map(pointOf(words)) },
+        mark: { type: "rule" },
+        encoding: { x, y: y("off"), y2: { datum: 0 } },
+      },
+      points(true, "observation"),
+      ...(outside ? [points(false, "flagged")] : []),
+    ],
+  };
+}
+
+function pointOf(words: Words): (outlet: Outlet) => object {
+  return (outlet) => ({
+    outlet: outlet.outlet,
+    off: outlet.relative * 100,
+    words: words.outlets.chart.point(outlet),
+  });
+}

@@ -1,0 +1,77 @@
+import type { SpeedLinearity } from "../questions/speed-linearity.ts";
+import type { Words } from "../wording/words.ts";
+import type { ChartSpec } from "./chart-spec.ts";
+import { baseSpec } from "./theme.ts";
+
+/**
+ * Delivery of each catch, relative to its fill's own, against the speed of the meter, with the straight line, its band and
+ * the tolerance.
+ *
+ * @returns a plain Vega-Lite specification, data inline; every number is one of the result's, in percent of the fill's own
+ *          delivery; null where speeds do not differ enough to tell anything
+ */
+export function speedLinearityChart(result: SpeedLinearity, words: Words): ChartSpec | null {
+  if (result.slope === null) return null;
+  const say = words.speedLinearity.chart;
+  const line = result.line.map(({ turnsPerMin, relative, lower, upper }) => ({
+    turnsPerMin,
+    relative: relative * 100,
+    lower: lower * 100,
+    upper: upper * 100,
+  }));
+  const points = result.points.map((point) => ({
+    turnsPerMin: point.turnsPerMin,
+    relative: point.relative * 100,
+    words: say.catch(point),
+  }));
+  const scale = { zero: false };
+  const x = { field: "turnsPerMin", type: "quantitative", title: say.speed, scale };
+  const y = (field: string) => ({ field, type: "quantitative", title: say.relative, scale });
+  return {
+    ...baseSpec({
+      language: words.format.language,
+      title: say.title(result),
+      description: say.description(result),
+    }),
+    layer: [
+      {
+        data: { values: line },
+        mark: { type: "area", style: "band" },
+        encoding: { x, y: y("lower"), y2: { field: "upper" } },
+      },
+      {
+        data: { values: line },
+        mark: { type: "line", style: "estimate" },
+        encoding: { x, y: y("relative") },
+      },
+      ...toleranceLayers(result, words, y),
+      {
+        data: { values: points },
+        mark: { type: "point", style: "observation" },
+        encoding: { x, y: y("relative"), tooltip: { field: "words", type: "nominal" } },
+      },
+    ],
+  };
+}
+
+function toleranceLayers(
+  { options, band }: SpeedLinearity,
+  words: Words,
+  y: (field: string) => object,
+): readonly object[] {
+  const values = [
+    {
+      limit: band.upper * 100,
+      words: words.speedLinearity.chart.tolerance(options.tolerance),
+    },
+    { limit: band.lower * 100, words: "" },
+  ];
+  return [
+    { data: { values }, mark: { type: "rule", style: "reference" }, encoding: { y: y("limit") } },
+    {
+      data: { values },
+      mark: { type: "text", style: "reference-label", align: "left", x: 4, dy: -7 },
+      encoding: { y: y("limit"), text: { field: "words" } },
+    },
+  ];
+}

@@ -1,0 +1,54 @@
+import type { RateUncertainty } from "../questions/uncertainty-budget.ts";
+import type { Words } from "../wording/words.ts";
+import type { ChartSpec } from "./chart-spec.ts";
+import { baseSpec } from "./theme.ts";
+
+const heightPerSource = 34;
+const heightOfFrame = 96;
+
+/**
+ * How much each source adds to the variance of the applied rate, the largest on top: what to improve first.
+ *
+ * @returns a plain Vega-Lite specification, data inline; every number is one of the result's, in percent; null where the
+ *          catch scatter is unknown
+ */
+export function uncertaintyBudgetChart(result: RateUncertainty, words: Words): ChartSpec | null {
+  if (result.lines.length === 0) return null;
+  const say = words.uncertaintyBudget;
+  const values = result.lines.map((line) => ({
+    source: say.source(line.source),
+    share: line.share * 100,
+    label: say.chart.label(line),
+  }));
+  const y = {
+    field: "source",
+    type: "nominal",
+    title: null,
+    sort: null,
+    axis: { labelLimit: 220 },
+  };
+  // Room at the end of the longest bar for its label.
+  const x = {
+    field: "share",
+    type: "quantitative",
+    title: say.chart.share,
+    scale: { domain: [0, 140], nice: false },
+    axis: { values: [0, 20, 40, 60, 80, 100] },
+  };
+  return {
+    ...baseSpec({
+      language: words.format.language,
+      title: say.chart.title(result),
+      description: say.chart.description(result),
+      height: heightOfFrame + heightPerSource * values.length,
+    }),
+    layer: [
+      { data: { values }, mark: { type: "bar" }, encoding: { x, y } },
+      {
+        data: { values },
+        mark: { type: "text", style: "remark", align: "left", dx: 6 },
+        encoding: { x, y, text: { field: "label" } },
+      },
+    ],
+  };
+}

@@ -1,0 +1,65 @@
+import type { ModelOptions } from "../../model/model.ts";
+import type { Caution } from "../../results/caution.ts";
+import type { Estimate } from "../../results/estimate.ts";
+
+export interface OutletsOptions extends ModelOptions {
+  /** Half-width of the band about the target (or the mean) of an outlet, a fraction. */
+  readonly band: number;
+  /** What each outlet should deliver, kg/turn; null: the mean of the outlets. */
+  readonly targetKgPerTurn: number | null;
+}
+
+/** One outlet's catches taken together. */
+export interface Outlet {
+  readonly outlet: string;
+  readonly catches: number;
+  readonly turns: number;
+  readonly massKg: number;
+  /** Σm/Σt. */
+  readonly deliveryKgPerTurn: number;
+  /** Delivery ÷ centre of the band − 1. */
+  readonly relative: number;
+  readonly insideBand: boolean;
+}
+
+/**
+ * Grades of evenness between the outlets of an air drill, by coefficient of variation: below 5 % excellent, to 10 % very
+ * good, to 15 % acceptable. Practice of a prairie test institute, from memory; "very good" up to 10 % is also printed in
+ * farm press as a provincial test centre's.
+ */
+export type OutletGrade = "excellent" | "very good" | "acceptable" | "not acceptable";
+
+/** How evenly the outlets of one bin deliver, in one fill. Not catch scatter: that is how one outlet's catches repeat. */
+export interface Outlets {
+  readonly kind: "outlets";
+  readonly bin: string;
+  readonly product: string;
+  /** Newest fill in which two or more outlets were caught. */
+  readonly fill: number;
+  readonly options: OutletsOptions;
+  readonly input: { readonly outlets: number; readonly catches: number };
+  /** In the order in which they were caught. */
+  readonly outlets: readonly Outlet[];
+  readonly meanKgPerTurn: number;
+  /** Standard deviation ÷ mean of the outlets' deliveries, Vangel's interval; about "outlet to outlet". */
+  readonly coefficientOfVariation: Estimate<"fraction">;
+  /** Of the value found, and of the ends of its interval; null where outlets agree exactly. */
+  readonly grade: {
+    readonly found: OutletGrade;
+    readonly atBest: OutletGrade;
+    readonly atWorst: OutletGrade;
+  } | null;
+  readonly band: {
+    readonly about: "target" | "mean of outlets";
+    readonly centreKgPerTurn: number;
+    readonly lowerKgPerTurn: number;
+    readonly upperKgPerTurn: number;
+  };
+  /** How repeated catches of one outlet differ, relative, for a catch of the usual turns; null: each was caught once. */
+  readonly catchScatter: {
+    readonly relative: number;
+    readonly turns: number;
+    readonly df: number;
+  } | null;
+  readonly cautions: readonly Caution[];
+}

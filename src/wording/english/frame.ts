@@ -1,0 +1,12 @@
+import type { FrameWords } from "../frame.ts";
+
+/** The frame of a report in English. */
+export const englishFrame: FrameWords = {
+  skipToContent: "Skip to content",
+  contents: "Contents",
+  nextStep: "Next step",
+  notKnown: "not known",
+  chart: "Chart",
+  specification: "specification",
+  severity: { note: "Note", caution: "Caution", serious: "Serious" },
+};

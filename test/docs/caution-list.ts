@@ -1,0 +1,89 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { type Comment, parseSync, type Statement } from "oxc-parser";
+import { root } from "../support/compiler.ts";
+
+/** Caution codes under one heading of `CautionFacts`. */
+export interface CautionGroup {
+  /** The comment line above them. */
+  readonly about: string;
+  readonly codes: readonly { readonly code: string; readonly severity: string }[];
+}
+
+/** Every caution code, in the groups and the order in which src/results/caution.ts has them. */
+export function cautionGroups(): readonly CautionGroup[] {
+  const path = join(root, "src", "results", "caution.ts");
+  const { program, comments } = parseSync(path, readFileSync(path, "utf8"));
+  const severities = severitiesIn(program.body);
+  const groups: { about: string; codes: { code: string; severity: string }[] }[] = [];
+  for (const { code, start } of codesIn(program.body)) {
+    const about = headingAbove(comments, start);
+    if (groups.at(-1)?.about !== about) groups.push({ about, codes: [] });
+    groups.at(-1)?.codes.push({ code, severity: severities.get(code) ?? "none" });
+  }
+  return groups;
+}
+
+/** The groups as a table of Markdown. */
+export function cautionTable(groups: readonly CautionGroup[]): string {
+  const rows = groups.map(({ about, codes }) => {
+    const cells = codes.map(({ code, severity }) =>
+      severity === "serious"
+        ? `**\`${code}\`**`
+        : severity === "note"
+          ? `_\`${code}\`_`
+          : `\`${code}\``,
+    );
+    return `| ${about} | ${cells.join(" · ")} |`;
+  });
+  return ["| about | **serious**, caution, _note_ |", "|---|---|", ...rows].join("\n");
+}
+
+const [opening, closing] = ["<!-- cautions -->", "<!-- end of cautions -->"];
+
+/** The document with the table between its marks, which are there once or not at all. */
+export function withCautionTable(document: string, table: string): string {
+  const [before, after] = document.split(opening);
+  if (before === undefined || after === undefined) return document;
+  const rest = after.split(closing).at(-1) ?? "";
+  return `${before}${opening}\n${table}\n${closing}${rest}`;
+}
+
+function codesIn(body: readonly Statement[]): { readonly code: string; readonly start: number }[] {
+  return body.flatMap((statement) => {
+    const declared = statement.type === "ExportNamedDeclaration" ? statement.declaration : null;
+    if (declared?.type !== "TSInterfaceDeclaration" || declared.id.name !== "CautionFacts")
+      return [];
+    return declared.body.body.flatMap((member) =>
+      member.type === "TSPropertySignature" && member.key.type === "Literal"
+        ? { code: String(member.key.value), start: member.start }
+        : [],
+    );
+  });
+}
+
+function severitiesIn(body: readonly Statement[]): ReadonlyMap<string, string> {
+  const objects = body.flatMap((statement) =>
+    statement.type === "VariableDeclaration"
+      ? statement.declarations.flatMap(({ init }) =>
+          init?.type === "ObjectExpression" ? init : [],
+        )
+      : [],
+  );
+  const entries = objects.flatMap(({ properties }) =>
+    properties.flatMap((property): (readonly [string, string])[] =>
+      property.type === "Property" &&
+      property.key.type === "Literal" &&
+      property.value.type === "Literal"
+        ? [[String(property.key.value), String(property.value.value)]]
+        : [],
+    ),
+  );
+  return new Map(entries);
+}
+
+function headingAbove(comments: readonly Comment[], start: number): string {
+  return (
+    comments.findLast(({ type, end }) => type === "Line" && end < start)?.value.trim() ?? "anything"
+  );
+}

@@ -1,0 +1,209 @@
+import { execFile } from "node:child_process";
+import { existsSync, readdirSync, readFileSync } from "node:fs";
+import { stat, writeFile } from "node:fs/promises";
+import { join } from "node:path";
+import { promisify } from "node:util";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { bundle, wholePage } from "./package/bundle.ts";
+import { packagesOf } from "./package/imports.ts";
+import { type Installed, installPacked, remove } from "./package/npm.ts";
+import { browserTest, noFindings } from "./support/browser.ts";
+import { compiler, root } from "./support/compiler.ts";
+
+const run = promisify(execFile);
+const minutes = 60_000;
+const season = join(root, "data-demo", "season");
+const firstMorning = join(root, "data-demo", "first-morning");
+const manifest = JSON.parse(readFileSync(join(root, "package.json"), "utf8"));
+
+let outcome: Installed | string = "not tried";
+const sizes: string[] = [];
+
+beforeAll(async () => {
+  outcome = await installPacked();
+  if (typeof outcome !== "string") return;
+  if (process.env.CI) throw new Error(outcome);
+  process.stderr.write(`skipped the tests of the packed package: ${outcome}\n`);
+}, 5 * minutes);
+
+afterAll(async () => {
+  if (typeof outcome !== "string") await remove(outcome);
+  if (sizes.length > 0) process.stderr.write(`${sizes.join("\n")}\n`);
+});
+
+/** The installed package, or the end of the test. */
+function installed(skip: (reason: string) => void): Installed {
+  if (typeof outcome === "string") skip(outcome);
+  return outcome as Installed;
+}
+
+function packageTest(name: string, check: (at: Installed) => void | Promise<void>): void {
+  test(name, ({ skip }) => check(installed(skip)), 2 * minutes);
+}
+
+/** Prints a size in kB and holds it to a ceiling. */
+function holdSize(name: string, bytes: number, most: number): void {
+  const size = Math.round(bytes / 1000);
+  sizes.push(`  ${name}: ${size} kB, at most ${most}`);
+  expect(size).toBeLessThanOrEqual(most);
+}
+
+describe("the tarball", () => {
+  packageTest("holds what was compiled and its papers, nothing else", ({ home }) => {
+    const files = filesBelow(home);
+    const papers = ["CHANGELOG.md", "LICENSE", "README.md", "package.json"];
+    const runtime = "dist/report/interactive/runtime.txt";
+    const code = files.filter((file) => file.endsWith(".js"));
+    const types = code.map((file) => file.replace(/\.js$/, ".d.ts"));
+    expect(files).toEqual([...code, ...types, runtime, ...papers].sort());
+    expect(code.filter((file) => /bundle|interactive/.test(file))).toEqual([]);
+  });
+
+  packageTest("is small", async ({ tarball, home }) => {
+    // The chart runtime of the interactive report is 0.3 MB of it, code and comments are the rest. Twice as much would
+    // mean that something slipped in.
+    holdSize("tarball", (await stat(tarball)).size, 1400);
+    // Without the data frames, whose own dependencies are 270 MB and stay optional.
+    holdSize("installed, with its packages", await bytesBelow(join(home, "..")), 100_000);
+  });
+
+  packageTest("asks for exactly the packages that its code imports", ({ home }) => {
+    const used = filesBelow(home)
+      .filter((file) => file.endsWith(".js"))
+      .flatMap((file) => packagesOf(join(home, file)));
+    const optional = Object.keys(manifest.peerDependencies);
+    const asked = [...Object.keys(manifest.dependencies), ...optional];
+    expect([...new Set(used)].sort()).toEqual(asked.sort());
+    expect(optional.filter((name) => existsSync(join(home, "..", name)))).toEqual([]);
+  });
+
+  packageTest("has no type that needs a package it does not bring", ({ home }) => {
+    const asked = Object.keys({ ...manifest.dependencies, ...manifest.peerDependencies });
+    const used = filesBelow(home)
+      .filter((file) => file.endsWith(".d.ts"))
+      .flatMap((file) => packagesOf(join(home, file)));
+    expect([...new Set(used)].filter((name) => !asked.includes(name))).toEqual([]);
+  });
+});
+
+describe("a project that installed the package", () => {
+  const resolutions = {
+    Node: { module: "nodenext", moduleResolution: "nodenext" },
+    "a bundler": { module: "esnext", moduleResolution: "bundler" },
+  };
+  for (const [name, options] of Object.entries(resolutions))
+    packageTest(`compiles strictly, libraries included, as ${name} resolves it`, async (at) => {
+      expect(await compile(at.project, options)).toBe("");
+    });
+
+  packageTest("gets its answers from plain Node", async ({ project }) => {
+    expect(await compile(project, resolutions.Node)).toBe("");
+    const files = ["catches.csv", "setup.json"].map((name) => join(firstMorning, name));
+    const call = `import { answers } from "./consumer.js"; console.log(JSON.stringify(await answers(${files.map((file) => JSON.stringify(file)).join()})))`;
+    const { stdout } = await run(process.execPath, ["--input-type=module", "-e", call], {
+      cwd: project,
+    });
+    const answers = JSON.parse(stdout);
+    // Ratio of sums: 6.36 + 6.48 + 6.56 kg in 60 turns.
+    expect(answers.delivery).toBeCloseTo(19.4 / 60, 12);
+    expect(answers.upper).toBeGreaterThan(answers.delivery);
+    expect(answers.codes).toContain("one-fill");
+    expect(answers.sentence).toContain("0.323");
+    expect(answers.refused).toBe("bad-data");
+    expect(answers.pValue).toBeGreaterThan(0);
+  });
+
+  packageTest("has the command, which writes the report", async ({ project }) => {
+    const command = (...args: readonly string[]) =>
+      run(join(project, "node_modules", ".bin", "evencatch"), args, { cwd: project });
+    expect((await command("--version")).stdout.trim()).toBe(manifest.version);
+    const [catches, setup] = [join(season, "catches.csv"), join(season, "setup.json")];
+    const { stdout, stderr } = await command(
+      "report",
+      catches,
+      "--setup",
+      setup,
+      "--interactive",
+      "--out",
+      "report",
+    );
+    expect(stdout).toContain("kg/turn");
+    expect(stderr).toContain(join("report", "report.html"));
+    expect(filesBelow(join(project, "report"))).toEqual(
+      expect.arrayContaining(["report.html", "report.json", "report.md"]),
+    );
+    // The runtime that the package carries is in the page.
+    expect((await stat(join(project, "report", "report.html"))).size).toBeGreaterThan(800_000);
+  });
+});
+
+describe("a page that carries the package", () => {
+  packageTest("loads little before it can answer", async ({ project }) => {
+    const least = await bundle(project, 'export * from "./delivery.js";');
+    const whole = await bundle(project, 'export * from "evencatch";');
+    const methods = await bundle(project, 'export * from "evencatch/statistics";');
+    for (const { outside } of [least, whole, methods]) expect(outside).toEqual([]);
+    // Workbooks and drawings come only when they are asked for.
+    for (const { packages } of [least, whole, methods])
+      expect(packages.filter((name) => /xlsx|^vega/.test(name))).toEqual([]);
+    // Packed as a server sends them. A quarter of a megabyte is what a phone in a field loads in a second or two.
+    holdSize("page: read, fit, delivery", least.first.gzipped, 100);
+    holdSize("page: everything", whole.first.gzipped, 250);
+    holdSize("page: statistics", methods.first.gzipped, 100);
+    // Spreadsheets and charts, each only for those who use them.
+    holdSize("page: workbooks and charts, when asked for", whole.later.gzipped, 800);
+  });
+
+  browserTest("answers from text, with the network cut", async (open, skip) => {
+    const { project } = installed(skip);
+    const catches = readFileSync(join(firstMorning, "catches.csv"), "utf8");
+    const script = await wholePage(project, "page.ts");
+    const { page, findings } = await open(
+      `<!doctype html><html lang="en"><meta charset="utf-8"><title>Catches</title><pre id="catches">${catches}</pre>` +
+        `<pre id="answer"></pre><pre id="files"></pre><script type="module">${script}</script></html>`,
+    );
+    await page.waitForFunction("document.querySelector('#files').textContent !== ''");
+    const estimate = JSON.parse((await page.textContent("#answer")) ?? "null");
+    expect(estimate.value).toBeCloseTo(19.4 / 60, 12);
+    expect(await page.textContent("#files")).toContain("report.html");
+    expect(findings).toEqual(noFindings);
+  });
+});
+
+async function compile(project: string, resolution: object): Promise<string> {
+  const compilerOptions = {
+    ...resolution,
+    target: "es2022",
+    lib: ["es2022"],
+    types: [],
+    strict: true,
+    exactOptionalPropertyTypes: true,
+    noUncheckedIndexedAccess: true,
+    verbatimModuleSyntax: true,
+    skipLibCheck: false,
+  };
+  const files = readdirSync(project).filter((name) => name.endsWith(".ts"));
+  await writeFile(join(project, "tsconfig.json"), JSON.stringify({ compilerOptions, files }));
+  return run(process.execPath, [compiler, "-p", project], { cwd: project }).then(
+    () => "",
+    ({ stdout, message }: { readonly stdout?: string; readonly message: string }) =>
+      stdout || message,
+  );
+}
+
+function filesBelow(folder: string): readonly string[] {
+  return readdirSync(folder, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => join(entry.parentPath, entry.name).slice(folder.length + 1))
+    .filter((file) => !file.startsWith("node_modules/"))
+    .sort();
+}
+
+async function bytesBelow(folder: string): Promise<number> {
+  const entries = readdirSync(folder, { recursive: true, withFileTypes: true });
+  const files = entries.filter((entry) => entry.isFile());
+  const each = await Promise.all(
+    files.map((entry) => stat(join(entry.parentPath, entry.name)).then(({ size }) => size)),
+  );
+  return each.reduce((total, size) => total + size, 0);
+}

@@ -1,0 +1,146 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { NumericalError } from "../../src/errors/errors.ts";
+import { studentTQuantile } from "../../src/numeric/distributions/student-t.ts";
+import { blockLayout, independentLayout } from "../../src/statistics/comparison-layout.ts";
+import { dunnett } from "../../src/statistics/contrasts.ts";
+import { ratioEquivalence } from "../../src/statistics/equivalence.ts";
+import { compareMeans, type MeanComparisonOptions } from "../../src/statistics/mean-comparison.ts";
+import { ratioOfMeans } from "../../src/statistics/ratio-interval.ts";
+import { sampleOf } from "../../src/statistics/sample.ts";
+import {
+  allPairs,
+  bonferroniRule,
+  pairsWithReference,
+  studentizedRangeRule,
+} from "../../src/statistics/simultaneous.ts";
+import blood from "../reference/comparison/dunnett-1955.json" with { type: "json" };
+import { present } from "../support/reference.ts";
+
+const plain: MeanComparisonOptions = { level: 0.95, scale: "as measured", margin: null };
+const [a, b] = [
+  [5.1, 5.3, 4.9, 5.2],
+  [5, 5.2, 5.1, 4.8],
+];
+const pairs = allPairs(2);
+const blocks = a.map((value, i) => [value, b[i] ?? null]);
+
+function only<T>(items: readonly T[]): T {
+  expect(items).toHaveLength(1);
+  return present(items[0]);
+}
+
+describe("two groups by themselves", () => {
+  const layout = independentLayout([a, b], pairs, null, "separate");
+
+  it("have the ratio interval and the equivalence test of the single routines", () => {
+    const found = only(compareMeans(layout, pairs, { ...plain, margin: 0.1 }));
+    const [x, y] = [sampleOf(a), sampleOf(b)];
+    const single = ratioOfMeans(x, y);
+    if (found.ratioSet?.shape !== "interval" || single.set.shape !== "interval") {
+      throw new Error("Both are intervals.");
+    }
+    expect(found.ratioSet.lower).toBeCloseTo(single.set.lower, 10);
+    expect(found.ratioSet.upper).toBeCloseTo(single.set.upper, 10);
+    const test = ratioEquivalence(x, y, { lower: 1 / 1.1, upper: 1.1 });
+    expect(present(found.equivalence).pValue).toBeCloseTo(test.pValue, 12);
+    // One pair: Holm leaves its p-value alone.
+    expect(present(found.equivalence).adjustedPValue).toBe(present(found.equivalence).pValue);
+  });
+});
+
+describe("groups against a reference", () => {
+  it("have Dunnett's p-values, through the layout as through the procedure", () => {
+    const groups = [blood.data.control, blood.data.drug_a, blood.data.drug_b];
+    const against = pairsWithReference(3, 0);
+    for (const spread of ["common", "separate"] as const) {
+      const layout = independentLayout(groups, against, 0, spread);
+      const direct = dunnett(groups, 0, spread);
+      compareMeans(layout, against, plain).forEach(({ pValue, lower }, i) => {
+        expect(pValue).toBeCloseTo(present(present(direct[i]).pValue), 12);
+        expect(lower).toBeCloseTo(present(present(direct[i]).lower), 10);
+      });
+    }
+  });
+});
+
+describe("groups in blocks", () => {
+  it("take out what a block shares: each pair by its differences", () => {
+    const shifted = blocks.map((block, i) => block.map((value) => (value ?? 0) + 100 * i));
+    const [found, moved] = [blocks, shifted].map((rows) =>
+      only(compareMeans(blockLayout(rows, pairs, null, "separate"), pairs, plain)),
+    );
+    expect(present(moved).standardError).toBeCloseTo(present(present(found).standardError), 10);
+    expect(present(found).df).toBe(3);
+  });
+
+  it("have a covariance by which the error of a difference is that of the differences", () => {
+    const layout = blockLayout(blocks, pairs, null, "separate");
+    const error = present(present(layout.pairOf({ first: 0, second: 1 })).error);
+    for (const ratio of [0.8, 1, 1.3]) {
+      const byParts =
+        error.firstVariance - 2 * ratio * error.covariance + ratio ** 2 * error.secondVariance;
+      expect(error.at(ratio).variance).toBeCloseTo(byParts, 14);
+    }
+  });
+
+  it("leave out a pair that was never tried together", () => {
+    const rows = [
+      [1, 2, null],
+      [1.5, 2.2, null],
+      [null, 2.1, 3],
+      [null, 2.3, 3.4],
+    ];
+    const three = allPairs(3);
+    const found = compareMeans(blockLayout(rows, three, null, "separate"), three, plain);
+    expect(found.map(({ first, second }) => [first, second])).toEqual([
+      [0, 1],
+      [1, 2],
+    ]);
+  });
+
+  it("know no error where differences agree exactly", () => {
+    const rows = [
+      [1, 2],
+      [3, 4],
+      [5, 6],
+    ];
+    const found = only(compareMeans(blockLayout(rows, pairs, null, "separate"), pairs, plain));
+    expect(found).toMatchObject({ difference: -1, standardError: null, verdict: "untested" });
+  });
+});
+
+describe("rules for several contrasts", () => {
+  it("are Student's t for one contrast", () => {
+    const t = studentTQuantile(0.975, 7);
+    expect(bonferroniRule(1).criticalValue(0.95, 7)).toBeCloseTo(t, 12);
+    expect(studentizedRangeRule(2).criticalValue(0.95, 7)).toBeCloseTo(t, 9);
+  });
+
+  it("grow with the number of contrasts, the studentized range less than Bonferroni's", () => {
+    for (const means of [3, 5]) {
+      const range = studentizedRangeRule(means).criticalValue(0.95, 20);
+      const bonferroni = bonferroniRule((means * (means - 1)) / 2).criticalValue(0.95, 20);
+      expect(range).toBeGreaterThan(studentTQuantile(0.975, 20));
+      expect(range).toBeLessThan(bonferroni);
+    }
+  });
+
+  it("reject exactly where the simultaneous interval leaves out zero", () => {
+    fc.assert(
+      fc.property(fc.double({ min: 0.5, max: 6, noNaN: true }), (statistic) => {
+        const rule = studentizedRangeRule(3);
+        const outside = statistic > rule.criticalValue(0.95, 9);
+        expect(rule.adjustedPValue(statistic, 9) < 0.05).toBe(outside);
+      }),
+      { numRuns: 12 },
+    );
+  });
+});
+
+it("refuses a margin of zero and a second mean of zero", () => {
+  const layout = independentLayout([a, b], pairs, null, "separate");
+  expect(() => compareMeans(layout, pairs, { ...plain, margin: 0 })).toThrow(NumericalError);
+  const zero = independentLayout([a, [-1, 1]], pairs, null, "separate");
+  expect(() => compareMeans(zero, pairs, plain)).toThrow("second mean is 0");
+});
