@@ -14,6 +14,7 @@ import type { Caution } from "../results/caution.ts";
 import { defaults } from "../results/defaults.ts";
 import { type AnalysisOptions, resolveOptions } from "./options.ts";
 import { planningOptions } from "./planning-options.ts";
+import { type ProductAnswers, productAnswers } from "./products.ts";
 import { type Verdict, verdictOf } from "./verdict.ts";
 
 /** Every answer about one bin and product. */
@@ -47,6 +48,8 @@ export interface Analysis {
     readonly leftOut: readonly Catch[];
   };
   readonly meters: readonly MeterAnswers[];
+  /** Products side by side; null where there is nothing to compare. */
+  readonly products: ProductAnswers | null;
   /** About the file as a whole; each answer carries its own. */
   readonly cautions: readonly Caution[];
 }
@@ -57,7 +60,7 @@ export interface Analysis {
  * @param log      catches as read
  * @param setup    tolerance, confidence, scale and the rest, as read; null: none
  * @param options  override the setup: level (default 0.95), tolerance (0.05), scaleDivisionKg (null: unknown),
- *                 varianceLaw ("proportional")
+ *                 varianceLaw ("proportional"), comparison (products of one bin, separate spreads, no margin)
  * @throws         OptionError for an option that is unknown or out of range
  */
 export function analyse(
@@ -66,7 +69,7 @@ export function analyse(
   options: Partial<AnalysisOptions> = {},
 ): Analysis {
   const resolved = resolveOptions(options, setup);
-  const { varianceLaw: _, ...modelOptions } = resolved;
+  const { varianceLaw: _, comparison, ...modelOptions } = resolved;
   const model = fitModel(log.catches, modelOptions);
   return {
     kind: "analysis",
@@ -78,6 +81,7 @@ export function analyse(
       period: periodOf(log.catches),
       leftOut: log.catches.filter(({ leftOut }) => leftOut !== null),
     },
+    products: productAnswers(model, comparison),
     meters: model.meters.map((meter) => answersAbout(meter, model, resolved, log, setup)),
     cautions: log.cautions,
   };

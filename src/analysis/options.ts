@@ -1,6 +1,8 @@
 import type { Setup } from "../data/setup.ts";
 import { OptionError } from "../errors/errors.ts";
 import type { DeliveryOptions } from "../questions/delivery.ts";
+import type { ExplainingVariablesChoices } from "../questions/explaining-variables/options.ts";
+import type { ProductComparisonChoices } from "../questions/product-comparison/options.ts";
 import { defaults } from "../results/defaults.ts";
 import {
   refuseUnknownOptions,
@@ -9,14 +11,29 @@ import {
 } from "../results/options.ts";
 import type { VarianceLaw } from "../statistics/through-origin.ts";
 
+/** When and how products are compared. */
+export interface ComparisonChoices
+  extends Partial<
+    ProductComparisonChoices & Pick<ExplainingVariablesChoices, "newDensityKgPerM3">
+  > {
+  /**
+   * "one bin held several" (default): only where a bin held two or more products, as in a trial; in a season's log each
+   * bin has its own product, and comparing wheat with fertiliser answers nobody's question.
+   */
+  readonly when?: "one bin held several" | "always" | "never";
+}
+
 /** What an analysis rests on, every default filled in. */
-export type AnalysisOptions = DeliveryOptions;
+export interface AnalysisOptions extends DeliveryOptions {
+  readonly comparison: ComparisonChoices;
+}
 
 const names: readonly (keyof AnalysisOptions)[] = [
   "level",
   "tolerance",
   "scaleDivisionKg",
   "varianceLaw",
+  "comparison",
 ];
 const laws: readonly VarianceLaw[] = ["proportional", "constant", "squared"];
 
@@ -45,5 +62,6 @@ export function resolveOptions(
       given.scaleDivisionKg ?? setup?.scale.divisionKg ?? null,
     ),
     varianceLaw,
+    comparison: given.comparison ?? {},
   };
 }

@@ -20,6 +20,11 @@ export function parseAmount(text: string): number {
   return number;
 }
 
+/** "20,40" → [20, 40]. */
+export function parseAmounts(text: string): number[] {
+  return text.split(",").map(parseAmount);
+}
+
 /** "rear:4:2" → bin rear, fill 4, catch 2. A bin name may hold colons itself; the last two parts count. */
 export function parseCatchKey(text: string, earlier: readonly LeaveOutKey[] = []): LeaveOutKey[] {
   const match = /^(.+):(\d+):(\d+)$/.exec(text);

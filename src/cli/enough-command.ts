@@ -68,14 +68,14 @@ async function plan(flags: EnoughFlags): Promise<CatchesNeeded> {
 }
 
 function modelOptions(flags: EnoughFlags, setup: Parameters<typeof resolveOptions>[1]) {
-  const { varianceLaw: _, ...options } = resolveOptions(
+  const { level, tolerance, scaleDivisionKg } = resolveOptions(
     {
       ...(flags.level === undefined ? {} : { level: flags.level }),
       ...(flags.tolerance === undefined ? {} : { tolerance: flags.tolerance }),
     },
     setup,
   );
-  return options;
+  return { level, tolerance, scaleDivisionKg };
 }
 
 function chosen(flags: EnoughFlags): Partial<Omit<CatchesNeededOptions, "level" | "tolerance">> {

@@ -1,11 +1,12 @@
 import { Command, Option } from "commander";
 import { version } from "../version.ts";
 import { languageTags } from "../wording/languages.ts";
-import { parseAmount, parseCatchKey, parseFraction } from "./arguments.ts";
+import { parseAmount, parseAmounts, parseCatchKey, parseFraction } from "./arguments.ts";
 import { checkCommand } from "./check-command.ts";
 import { enoughCommand } from "./enough-command.ts";
 import type { ExitCode } from "./exit-codes.ts";
 import type { Io } from "./io.ts";
+import { planCommand } from "./plan-command.ts";
 import { reportCommand } from "./report-command.ts";
 import { templateCommand } from "./template-command.ts";
 
@@ -25,7 +26,13 @@ export function program(io: Io, ended: (code: ExitCode) => void): Command {
     })
     .showHelpAfterError("(add --help for how it is used)")
     .addHelpText("after", exitCodeHelp);
-  for (const command of [reportSubcommand, enoughSubcommand, checkSubcommand, templateSubcommand])
+  for (const command of [
+    reportSubcommand,
+    enoughSubcommand,
+    planSubcommand,
+    checkSubcommand,
+    templateSubcommand,
+  ])
     root.addCommand(
       command(io, ended).copyInheritedSettings(root).addHelpText("after", exitCodeHelp),
     );
@@ -47,6 +54,17 @@ function reportSubcommand(io: Io, ended: (code: ExitCode) => void): Command {
         "squared",
       ]),
     )
+    .option("--compare", "compare products (by itself only where one bin held several)")
+    .option("--no-compare", "do not compare products")
+    .option("--reference <product>", "compare with this product instead of all pairs")
+    .option("--blocks <column>", "column that names blocks all products share, such as day")
+    .option(
+      "--margin <share>",
+      "difference that counts as none, such as 3%: equivalence",
+      parseFraction,
+    )
+    .option("--new-density <kg/m³>", "predict a new product from its bulk density", parseAmount)
+    .option("--tables", "write tidy tables too: CSV, JSON, Markdown and LaTeX")
     .option("--sheet <name>", "sheet of a workbook (default: the first)")
     .option(
       "--leave-out <bin:fill:catch>",
@@ -94,6 +112,35 @@ function enoughSubcommand(io: Io, ended: (code: ExitCode) => void): Command {
     .addOption(new Option("--language <tag>").choices([...languageTags]).default("en"))
     .option("--json", "print the answers as JSON")
     .action(async (catches, flags) => ended(await enoughCommand(catches, flags, io)));
+}
+
+function planSubcommand(io: Io, ended: (code: ExitCode) => void): Command {
+  return new Command("plan")
+    .description(
+      "Plan a trial: a randomised, blocked catch sheet, and what it can be expected to find.",
+    )
+    .argument("<products...>", "two or more products")
+    .option("--fills <n>", "fills of each product", parseAmount)
+    .option("--turns <list>", "turn levels of every fill, such as 20,40", parseAmounts)
+    .option("--catches <n>", "catches at each turn level of a fill", parseAmount)
+    .option("--speeds <list>", "meter speeds to cross with them, turns/min", parseAmounts)
+    .option("--bin <name>", "bin the trial is made in")
+    .option("--seed <n>", "seed of the random order", parseAmount)
+    .option("--level <share>", "confidence of the contrasts", parseFraction)
+    .option("--blocks", "contrasts will be made within blocks")
+    .option("--spread <share>", "spread between fills that is expected, such as 3%", parseFraction)
+    .option("--difference <share>", "difference whose chance of being found is told", parseFraction)
+    .option("--margin <share>", "difference that counts as none: equivalence", parseFraction)
+    .addOption(
+      new Option("--unit <unit>", "mass unit of the sheet")
+        .choices(["kg", "g", "lb", "oz"])
+        .default("kg"),
+    )
+    .option("--out <dir>", "write sheet.csv into this folder")
+    .addOption(new Option("--units <system>").choices(["metric", "us"]).default("metric"))
+    .addOption(new Option("--language <tag>").choices([...languageTags]).default("en"))
+    .option("--json", "print the plan as JSON")
+    .action(async (products, flags) => ended(await planCommand(products, flags, io)));
 }
 
 function checkSubcommand(io: Io, ended: (code: ExitCode) => void): Command {

@@ -1,10 +1,12 @@
 import { join } from "node:path";
 import { type Analysis, analyse } from "../analysis/analyse.ts";
-import type { AnalysisOptions } from "../analysis/options.ts";
+import type { AnalysisOptions, ComparisonChoices } from "../analysis/options.ts";
+import { tidyTables } from "../analysis/tidy-tables.ts";
 import { type LeaveOutKey, leaveOut } from "../data/leave-out.ts";
 import type { CatchLog } from "../data/types.ts";
 import { readCatchesFile } from "../node.ts";
 import { reportFiles } from "../report/files.ts";
+import { tableFiles } from "../report/table-files.ts";
 import type { Severity } from "../results/caution.ts";
 import { version } from "../version.ts";
 import type { UnitSystem } from "../wording/format.ts";
@@ -23,6 +25,12 @@ export interface ReportFlags {
   readonly level?: number;
   readonly tolerance?: number;
   readonly weighting?: AnalysisOptions["varianceLaw"];
+  readonly compare?: boolean;
+  readonly reference?: string;
+  readonly blocks?: string;
+  readonly margin?: number;
+  readonly newDensity?: number;
+  readonly tables?: boolean;
   readonly sheet?: string;
   readonly leaveOut?: readonly LeaveOutKey[];
   readonly units: UnitSystem;
@@ -50,7 +58,10 @@ export async function reportCommand(path: string, flags: ReportFlags, io: Io): P
     words,
     flags.interactive ? await chartRuntime() : null,
   );
-  await writeFiles(flags.out, files);
+  await writeFiles(flags.out, {
+    ...files,
+    ...(flags.tables ? tableFiles(tidyTables(log, analysis)) : {}),
+  });
 
   io.out(flags.json ? (files["report.json"] ?? "") : answers(analysis, words));
   io.err(`Report: ${join(flags.out, "report.html")}`);
@@ -61,11 +72,24 @@ function withoutLeftOut(log: CatchLog, keys: readonly LeaveOutKey[]): CatchLog {
   return keys.length === 0 ? log : leaveOut(log, keys, "asked for by --leave-out");
 }
 
-function optionsOf({ level, tolerance, weighting }: ReportFlags): Partial<AnalysisOptions> {
+function optionsOf(flags: ReportFlags): Partial<AnalysisOptions> {
+  const { level, tolerance, weighting } = flags;
   return {
     ...(level === undefined ? {} : { level }),
     ...(tolerance === undefined ? {} : { tolerance }),
     ...(weighting === undefined ? {} : { varianceLaw: weighting }),
+    comparison: comparisonOf(flags),
+  };
+}
+
+function comparisonOf(flags: ReportFlags): ComparisonChoices {
+  const { compare, reference, blocks, margin, newDensity } = flags;
+  return {
+    ...(compare === undefined ? {} : { when: compare ? "always" : "never" }),
+    ...(reference === undefined ? {} : { reference }),
+    ...(blocks === undefined ? {} : { blocks }),
+    ...(margin === undefined ? {} : { equivalenceMargin: margin }),
+    ...(newDensity === undefined ? {} : { newDensityKgPerM3: newDensity }),
   };
 }
 

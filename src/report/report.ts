@@ -1,4 +1,5 @@
 import type { Analysis, MeterAnswers } from "../analysis/analyse.ts";
+import type { ProductAnswers } from "../analysis/products.ts";
 import type { Words } from "../wording/words.ts";
 import type { Block, ReportDocument, Section } from "./document.ts";
 import { acrossFillsSection, nextCatchSection } from "./sections/across-fills.ts";
@@ -8,7 +9,9 @@ import { howComputedSection, safetySection } from "./sections/closing.ts";
 import { costSection } from "./sections/cost.ts";
 import { deliverySection } from "./sections/delivery.ts";
 import { driftSection } from "./sections/drift.ts";
+import { explainingVariablesSection } from "./sections/explaining-variables.ts";
 import { outliersSection } from "./sections/outliers.ts";
+import { productComparisonSection } from "./sections/product-comparison.ts";
 import { repeatabilitySection } from "./sections/repeatability.ts";
 import { skippingSection } from "./sections/skipping.ts";
 import { summarySection } from "./sections/summary.ts";
@@ -65,6 +68,7 @@ export function reportDocument(analysis: Analysis, meta: ReportMeta, words: Word
     ],
     blocks: [
       summarySection(analysis, words),
+      ...(analysis.products === null ? [] : [productsSection(analysis.products, words)]),
       ...analysis.meters.map((answers) =>
         meterSection(answers, words, `bin-${ids.get(nameOf(answers))}`),
       ),
@@ -124,6 +128,24 @@ function meterSection(answers: MeterAnswers, words: Words, id: string): Section 
         `${id}-practice`,
         words.repeatability.heading,
         folded(`${id}-practice`, repeatabilitySection(answers.repeatability, words, id), words),
+      ),
+    ],
+  };
+}
+
+function productsSection({ comparison, explaining }: ProductAnswers, words: Words): Section {
+  const cautions = [...comparison.cautions, ...explaining.cautions];
+  return {
+    kind: "section",
+    id: "products",
+    heading: words.productComparison.heading,
+    blocks: [
+      ...(cautions.length === 0 ? [] : [cautionList(cautions, words)]),
+      ...productComparisonSection(comparison, words, "products"),
+      part(
+        "products-explained",
+        words.explainingVariables.heading,
+        explainingVariablesSection(explaining, words, "products"),
       ),
     ],
   };

@@ -63,7 +63,7 @@ function breakEvenCell(result: Cost, words: Words, catches: number): string {
   const say = words.cost;
   const found = result.breakEvens.find((one) => one.catches === catches);
   if (found === undefined || found.verdict === "unknown") return say.unknown;
-  return found.hectares === null
-    ? say.never
-    : `${say.area(found.hectares)} (${say.areaRange(found)})`;
+  if (found.hectares === null) return say.never;
+  const [area, range] = [say.area(found.hectares), say.areaRange(found)];
+  return area === range ? area : `${area} (${range})`;
 }

@@ -31,7 +31,12 @@ function remedyTable(result: Repeatability, words: Words, id: string): Block {
   const { format, repeatability } = words;
   const say = repeatability.remedies;
   const { remedies, input, scale } = result;
-  const mass = (kg: number | null) => (kg === null ? say.unknown : format.value(kg, "mass"));
+  // Both in the unit of the scale as it is, so that they can be compared at a glance.
+  const size = scale.divisionKg ?? remedies.divisionKg ?? 0;
+  const mass = (kg: number | null) =>
+    kg === null
+      ? say.unknown
+      : `${format.plain(format.convert(kg, "mass", size))} ${format.unit("mass", size)}`;
   const needed = (text: string | null) =>
     text ?? (result.halfWidth === null ? say.unknown : say.not);
   const count = (value: number | null) => (value === null ? null : format.count(value));

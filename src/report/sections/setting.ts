@@ -50,9 +50,10 @@ function stepTable({ steps, nearest }: DriveSetting, words: Words, id: string): 
         { heading: say.interval, align: "end" },
         { heading: say.error, align: "end" },
       ],
-      rows: steps.map((step, place) => {
-        const row = { cells: [words.setting.stepName(step), ...rateCells(step, words)] };
-        return place === nearest?.nearest ? { ...row, tone: "attention" as const } : row;
+      rows: steps.map((step, place): Row => {
+        const name = words.setting.stepName(step);
+        const isNearest = place === nearest?.nearest;
+        return { cells: [isNearest ? say.nearest(name) : name, ...rateCells(step, words)] };
       }),
     },
   ];

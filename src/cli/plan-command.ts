@@ -1,0 +1,67 @@
+import type { MassUnit } from "../data/types.ts";
+import { rowsToCsv } from "../data/write-csv.ts";
+import { trialDesignOptions } from "../questions/trial-plan/options.ts";
+import { type TrialDesign, trialDesign } from "../questions/trial-plan.ts";
+import { cautionSentence } from "../report/sections/cautions.ts";
+import { trialPlanSection } from "../report/sections/trial-plan.ts";
+import type { UnitSystem } from "../wording/format.ts";
+import { wordsFor } from "../wording/languages.ts";
+import { type ExitCode, exitCodes } from "./exit-codes.ts";
+import type { Io } from "./io.ts";
+import { writeFiles } from "./io.ts";
+import { plainBlocks } from "./plain-blocks.ts";
+
+export interface PlanFlags {
+  readonly fills?: number;
+  readonly turns?: readonly number[];
+  readonly catches?: number;
+  readonly speeds?: readonly number[];
+  readonly bin?: string;
+  readonly seed?: number;
+  readonly level?: number;
+  readonly blocks?: boolean;
+  readonly spread?: number;
+  readonly difference?: number;
+  readonly margin?: number;
+  readonly unit: MassUnit;
+  readonly out?: string;
+  readonly units: UnitSystem;
+  readonly language: string;
+  readonly json?: boolean;
+}
+
+/** `evencatch plan`: a randomised, blocked catch sheet for a trial, and what it can be expected to find. */
+export async function planCommand(
+  products: readonly string[],
+  flags: PlanFlags,
+  io: Io,
+): Promise<ExitCode> {
+  const design = trialDesign(trialDesignOptions({ products, ...chosen(flags) }));
+  if (flags.out !== undefined) await writeFiles(flags.out, { "sheet.csv": rowsToCsv(design.rows) });
+  io.out(flags.json ? JSON.stringify(design, null, 2) : inWords(design, flags));
+  if (flags.out !== undefined) io.err(`Sheet: ${flags.out}/sheet.csv`);
+  return exitCodes.fine;
+}
+
+function chosen(flags: PlanFlags) {
+  return {
+    massUnit: flags.unit,
+    analysis: flags.blocks ? ("blocks" as const) : ("fills" as const),
+    ...(flags.fills === undefined ? {} : { fills: flags.fills }),
+    ...(flags.turns === undefined ? {} : { turnLevels: flags.turns }),
+    ...(flags.catches === undefined ? {} : { catchesPerLevel: flags.catches }),
+    ...(flags.speeds === undefined ? {} : { meterSpeeds: flags.speeds }),
+    ...(flags.bin === undefined ? {} : { bin: flags.bin }),
+    ...(flags.seed === undefined ? {} : { seed: flags.seed }),
+    ...(flags.level === undefined ? {} : { level: flags.level }),
+    ...(flags.spread === undefined ? {} : { fillSpread: flags.spread }),
+    ...(flags.difference === undefined ? {} : { difference: flags.difference }),
+    ...(flags.margin === undefined ? {} : { equivalenceMargin: flags.margin }),
+  };
+}
+
+function inWords(design: TrialDesign, { language, units }: PlanFlags): string {
+  const words = wordsFor(language, units);
+  const cautions = design.cautions.map((found) => `- ${cautionSentence(found, words)}`);
+  return [...plainBlocks(trialPlanSection(design, words, "plan")), ...cautions].join("\n");
+}
