@@ -86,12 +86,14 @@ function nameOf({ bin, product }: MeterAnswers): string {
 function meterSection(answers: MeterAnswers, words: Words, id: string): Section {
   const suspects = answers.outliers.today.standingOut;
   const { acrossFills, catchesNeeded, cost } = answers;
+  const grave = answers.cautions.filter(({ severity }) => severity !== "note");
+  const notes = answers.cautions.filter(({ severity }) => severity === "note");
   return {
     kind: "section",
     id,
     heading: words.report.bin(answers.bin, answers.product),
     blocks: [
-      ...(answers.cautions.length === 0 ? [] : [cautionList(answers.cautions, words)]),
+      ...(grave.length === 0 ? [] : [cautionList(grave, words)]),
       part(
         `${id}-now`,
         words.delivery.heading,
@@ -129,6 +131,16 @@ function meterSection(answers: MeterAnswers, words: Words, id: string): Section 
         words.repeatability.heading,
         folded(`${id}-practice`, repeatabilitySection(answers.repeatability, words, id), words),
       ),
+      ...(notes.length === 0
+        ? []
+        : [
+            {
+              kind: "details",
+              id: `${id}-notes`,
+              summary: words.report.notes,
+              blocks: [cautionList(notes, words)],
+            } as const,
+          ]),
     ],
   };
 }

@@ -58,7 +58,7 @@ export function englishReport(format: Format) {
             ? "Set the drive to today's value, not to an earlier one, and inspect the meter."
             : "Do not use earlier figures: catch again, then set the drive to today's value, and inspect the meter.";
         case "known-well-enough":
-          return "Set the drive to this value. Check the rate after the first hectares.";
+          return `Set the drive to this value. Check the rate after the first ${format.units === "us" ? "acres" : "hectares"}.`;
         case "not-yet":
           return verdict.moreCatches === null
             ? "More catches alone will not reach the tolerance: use longer catches or a finer scale, or accept a wider one."
@@ -69,8 +69,7 @@ export function englishReport(format: Format) {
     },
     bin: (bin: string, product: string) => `Bin ${bin}: ${product}`,
     more: "Chart and figures",
-    notes: "Before you rely on these figures",
-    noNotes: "Nothing stood out.",
+    notes: "Notes on these figures",
     about: {
       heading: "How this was computed",
       paragraphs: [
