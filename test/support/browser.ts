@@ -3,8 +3,9 @@ import { mkdtemp, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
-import { type Browser, type BrowserContext, chromium, type Page } from "playwright-core";
+import type { Browser, BrowserContext, Page } from "playwright-core";
 import { afterAll, test } from "vitest";
+import { chromiumPath, launchChromium } from "./chromium.ts";
 
 /** All that a page did which it should not have done. Each list is empty for a good page. */
 export interface Findings {
@@ -36,20 +37,6 @@ export interface Reader {
 /** Opens HTML text from disk in a fresh browser context without network. */
 export type Open = (html: string, reader?: Reader) => Promise<Visit>;
 
-/** Environment variable CHROMIUM, or where Debian puts it. */
-const executable = process.env.CHROMIUM ?? "/usr/bin/chromium";
-
-const flags = [
-  "--headless",
-  "--no-sandbox",
-  "--disable-gpu",
-  "--disable-quic",
-  "--no-first-run",
-  "--disable-background-networking",
-  "--disable-component-update",
-  "--disable-sync",
-];
-
 /**
  * A test that needs a browser. Where there is none it is skipped and says so; under CI that is a failure, since
  * there the browser is part of the agreement.
@@ -59,8 +46,8 @@ export function browserTest(
   run: (open: Open, skip: (reason: string) => void) => Promise<void>,
 ): void {
   test(name, async (context) => {
-    if (!existsSync(executable)) {
-      const reason = `no chromium at ${executable}; set CHROMIUM to its path`;
+    if (!existsSync(chromiumPath)) {
+      const reason = `no chromium at ${chromiumPath}; set CHROMIUM to its path`;
       if (process.env.CI) throw new Error(reason);
       process.stderr.write(`skipped "${name}": ${reason}\n`);
       context.skip(reason);
@@ -82,7 +69,7 @@ export function browserTest(
 let shared: Promise<Browser> | null = null;
 
 function browser(): Promise<Browser> {
-  shared ??= chromium.launch({ executablePath: executable, args: flags });
+  shared ??= launchChromium();
   return shared;
 }
 

@@ -24,7 +24,7 @@ describe("skipping, in words", () => {
   it("names what the drive is left at", () => {
     const at = (assumed: Parameters<typeof skipped>[1]) => say.sentence(skipped(season, assumed));
     expect(plain(at({ assumed: { source: "book value", kgPerTurn: 0.3 } }))).toContain(
-      "the book value, 0.3000 kg/turn",
+      "the book value, 0.3 kg/turn",
     );
     expect(at({ assumed: { source: "previous fill" } })).toContain("the previous fill's value");
     expect(at({ assumed: { source: "fill", fill: 2 } })).toContain("the value of fill 2");

@@ -1,0 +1,28 @@
+import type { ComparisonChoices } from "../../src/analysis/options.ts";
+import { analyse, reportFiles, version, wordsFor } from "../../src/index.ts";
+import { readCatchesFile, readSetupFile } from "../../src/node.ts";
+
+/** A sample report that is kept in reports/, and what it is asked with beyond its setup. */
+export interface Sample {
+  readonly name: string;
+  readonly comparison: ComparisonChoices;
+}
+
+export const samples: readonly Sample[] = [
+  { name: "season", comparison: {} },
+  { name: "first-morning", comparison: {} },
+  { name: "product-trial", comparison: { blocks: "day", equivalenceMargin: 0.03 } },
+];
+
+/** The files of a sample report by name, as the command writes them from the root of the project. */
+export async function sampleFiles({ name, comparison }: Sample) {
+  const log = await readCatchesFile(`data-demo/${name}/catches.csv`);
+  const setup = await readSetupFile(`data-demo/${name}/setup.json`);
+  const meta = {
+    title: setup.title,
+    setupSource: setup.source,
+    toleranceGiven: setup.tolerance !== null,
+    version,
+  };
+  return reportFiles(analyse(log, setup, { comparison }), meta, wordsFor("en", "metric"));
+}

@@ -1,0 +1,17 @@
+/** Writes the sample reports and the picture of the first page that the README shows: `npm run samples`. */
+import { rm } from "node:fs/promises";
+import { resolve } from "node:path";
+import { writeFiles } from "../../src/cli/io.ts";
+import { launchChromium } from "../support/chromium.ts";
+import { sampleFiles, samples } from "./samples.ts";
+
+for (const sample of samples) {
+  const folder = `reports/${sample.name}`;
+  await rm(folder, { recursive: true, force: true });
+  await writeFiles(folder, await sampleFiles(sample));
+}
+const browser = await launchChromium();
+const page = await browser.newPage({ viewport: { width: 1180, height: 940 } });
+await page.goto(`file://${resolve("reports/season/report.html")}`);
+await page.screenshot({ path: "reports/season/first-page.png" });
+await browser.close();

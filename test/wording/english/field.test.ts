@@ -1,0 +1,236 @@
+import { describe, expect, it } from "vitest";
+import type { CautionCode } from "../../../src/results/caution.ts";
+import { englishFieldCautions } from "../../../src/wording/english/cautions-field.ts";
+import { english } from "../../../src/wording/english/english.ts";
+import {
+  aCheck,
+  budgetOf,
+  checked,
+  evenness,
+  log,
+  motorDrive,
+  seasonSettings,
+  set,
+  speedOf,
+  speeds,
+  wanted,
+  wheelDrive,
+} from "../../support/field-answers.ts";
+import { present } from "../../support/reference.ts";
+
+const words = english();
+const customary = english("us");
+const plain = (text: string | null) => (text ?? "").replaceAll(/[\u00a0\u202f]/g, " ");
+const where = { bin: "1", product: "wheat", fill: 1, catches: [] };
+
+describe("the setting, in words", () => {
+  it("gives the demo season settings that can be checked by hand", async () => {
+    const said = (await seasonSettings()).map((result) => plain(words.setting.sentence(result)));
+    // Rear: 60 ÷ 0.17089 = 351.1 turns/ha, × 12 × 2.2 ÷ 10 000 = 0.9269; step 0.92 puts out 59.55 kg/ha.
+    // Front: 140 ÷ 0.41877 = 334.3 turns/ha, × 12 × 7 ÷ 600 = 46.8 turns/min, at 9 km/h 60.2.
+    // Middle: 200 ÷ 0.54022 = 370.2 turns/ha, 51.8 and 66.6 turns/min.
+    expect(said).toEqual([
+      "Bin rear (starter fertiliser), fill 9: 60 kg/ha need a drive ratio of 0.9269 (0.9173 to 0.9367, 95 % interval). The nearest step, 0.92, puts out 59.55 kg/ha, −0.7 %.",
+      "Bin front (wheat), fill 9: 140 kg/ha need 334.3 turns/ha (330.1 to 338.6, 95 % interval), that is 46.8 turns/min at 7 km/h and 60.2 turns/min at 9 km/h.",
+      "Bin middle (pea), fill 9: 200 kg/ha need 370.2 turns/ha (364.2 to 376.5, 95 % interval), that is 51.8 turns/min at 7 km/h and 66.6 turns/min at 9 km/h.",
+    ]);
+  });
+
+  it("speaks in pounds, acres and miles where asked", () => {
+    const text = plain(customary.setting.sentence(set({ ...motorDrive, ...wanted, ...speeds })));
+    expect(text).toMatch(/lb\/ac need .* turns\/ac .* at 3\.73 mph/);
+  });
+
+  it("names what a plant target weighs, the drive as it stands, its reach and its meter speed", () => {
+    const seed = {
+      thousandKernelMassG: { value: 40, standardUncertainty: null },
+      germination: { value: 0.95, standardUncertainty: null },
+      emergence: { value: 0.9, standardUncertainty: null },
+    };
+    const result = set({
+      ...wheelDrive,
+      ...speeds,
+      target: { kind: "plants", plantsPerM2: 250 },
+      seed,
+    });
+    const say = words.setting;
+    expect(plain(say.target(result))).toBe("250 plants/m² are 117 kg/ha of this seed.");
+    expect(plain(say.now(result))).toMatch(
+      /^As it stands now \(.* turns\/ha, by the drive ratio given\), the drive puts out/,
+    );
+    expect(plain(say.reach(result))).toMatch(/^The drive can put out .* to .* kg\/ha\.$/);
+    expect(plain(say.meterSpeed(result))).toMatch(/the catches were turned at 40 to 60\.$/);
+    expect(plain(say.method(result))).toContain("Fieller's");
+    expect(say.target(set({ ...wheelDrive, ...wanted }))).toBeNull();
+  });
+
+  it("says what cannot be said", () => {
+    expect(words.setting.sentence(set({}))).toContain("cannot be said without a target rate");
+  });
+});
+
+describe("delivery against meter speed, in words", () => {
+  const say = words.speedLinearity;
+
+  it("gives the change over the speeds caught, and where it is within the tolerance", () => {
+    const result = speedOf();
+    expect(plain(say.sentence(result))).toMatch(
+      /^Bin 1 \(wheat\): over 40 to 60 turns\/min the delivery per turn changes by [+−][\d.]+ % \(95 % interval [+−][\d.]+ % to [+−][\d.]+ %\)\.$/,
+    );
+    expect(plain(say.within(result))).toMatch(/^Within ± 3\.0 % of the delivery at 50 turns\/min/);
+    expect(say.curvature(result)).toContain("cannot be tested");
+    expect(plain(say.lackOfFit(result))).toMatch(/^Lack of fit of parallel straight lines: F = /);
+    expect(say.passedOver(result)).toBeNull();
+  });
+
+  it("says when nothing can be told, and which catches were passed over", () => {
+    expect(say.sentence(speedOf(log.slice(0, 1)))).toContain("cannot be told");
+    const some = log.map((row, i) => (i === 0 ? { ...row, meterRpm: null } : row));
+    expect(say.passedOver(speedOf(some))).toBe(
+      "1 catch has no meter speed and is passed over here.",
+    );
+  });
+});
+
+describe("the uncertainty budget, in words", () => {
+  const say = words.uncertaintyBudget;
+  const result = budgetOf({
+    ...wheelDrive,
+    scaleTestedError: 0.002,
+    turnCountStandardUncertainty: 0.2,
+  });
+
+  it("says how well the rate is known, what to improve first, and what drawing found", () => {
+    expect(plain(say.sentence(result))).toMatch(
+      /^Bin 1 \(wheat\), fill 5: everything listed together, the rate of this fill is known to ± [\d.]+ % \(95 %\), (within|not within) the tolerance of ± 3\.0 %\.$/,
+    );
+    expect(plain(say.improve(result))).toMatch(/^Improve first: .* of the variance\. Half of it/);
+    expect(plain(say.check(result))).toMatch(
+      /^Monte Carlo check: 20,000 draws \(seed 1\) put 95 % of the rates between −[\d.]+ % and \+[\d.]+ %; the budget says −[\d.]+ % to \+[\d.]+ %\./,
+    );
+    expect(plain(say.combined(result))).toContain("Welch–Satterthwaite");
+  });
+
+  it("gives every line its unit, and what one unit does", () => {
+    const cells = result.lines.map((line) => [
+      line.source,
+      plain(say.uncertaintyOf(line)),
+      plain(say.sensitivityOf(line)),
+    ]);
+    expect(cells).toContainEqual(["working width", "0.05 m", "−8.3 % per m"]);
+    expect(cells).toContainEqual(["turn count", "0.2 turns", "−5.0 % per turn"]);
+    expect(cells).toContainEqual(["skid", "1.0 %", "−1.03 % per percent"]);
+    const reading = present(cells.find(([source]) => source === "reading tare"));
+    expect(reading[1]).toMatch(/g\/turn$/);
+    expect(reading[2]).toMatch(/^\+0\.3\d % per g\/turn$/);
+  });
+});
+
+describe("field checks, in words", () => {
+  const say = words.fieldCheck;
+
+  it("says what the field got against both figures, and that they agree", () => {
+    const result = checked([aCheck(240)]);
+    const check = present(result.checks[0]);
+    expect(plain(say.sentence(result))).toMatch(
+      /^Bin 1 \(wheat\), Apr 12, 2026, fill 2: the field got 110\.\d+ kg\/ha \(.*\), \+0\.4 % against the rate intended and [+−][\d.]+ % against what the catches let expect\.$/,
+    );
+    expect(plain(say.agreement(check))).toMatch(/^Field and catches agree: normalised error/);
+    expect(plain(say.predicted(check))).toContain("drive set for the delivery assumed then");
+    expect(say.correction(result)).toContain("no interval with one check");
+  });
+
+  it("says that agreement cannot be judged without uncertainties", () => {
+    const area = { value: 25, standardUncertainty: null };
+    const check = present(checked([aCheck(240, { areaHectares: area })]).checks[0]);
+    expect(say.agreement(check)).toContain("cannot be judged");
+  });
+
+  it("keeps the correction apart from catch scatter", () => {
+    const text = plain(say.correction(checked([aCheck(240), aCheck(205), aCheck(262)])));
+    expect(text).toContain("over 3 checks");
+    expect(text).toContain("no part of catch scatter");
+  });
+});
+
+describe("outlets, in words", () => {
+  const say = words.outlets;
+
+  it("gives the coefficient of variation with its grade, and says what it is not", () => {
+    const result = evenness([-0.08, 0.01, 0.02, 0.02, 0.03]);
+    expect(plain(say.sentence(result))).toMatch(
+      /^Bin 1 \(wheat\), fill 1: 5 outlets differ with a coefficient of variation of 4\.5 % \(95 % interval 2\.7 % to 13\.\d %\), graded excellent\.$/,
+    );
+    expect(say.grade(result)).toContain("from excellent to acceptable");
+    expect(say.band(result)).toMatch(/^1 of 5 outlets lies more than 5\.0\s% off the mean/);
+    expect(say.catchScatter(result)).toContain("not catch scatter");
+    expect(say.catchScatter(evenness([0, 0.01, 0.02], 2))).toContain("That is catch scatter");
+  });
+});
+
+describe("cautions about drive and field, in words", () => {
+  const { cautions } = words;
+
+  it("name what is missing as a person would", () => {
+    expect(cautions["setting-needs"]({ missing: ["wheel travel", "germination"] }, where)).toBe(
+      "Not given, so what needs it is left out: the drive wheel's travel per turn and germination.",
+    );
+    expect(
+      cautions["budget-leaves-out"]({ sources: ["scale error", "speed measure"] }, where),
+    ).toContain("tested error of the scale and the drive's own measure of speed");
+    expect(
+      cautions["field-check-without-uncertainty"]({ missing: ["left", "area"] }, where),
+    ).toContain("The uncertainty of the mass left over and the area is not given");
+  });
+
+  it("say both ways a target can be out of reach", () => {
+    const say = cautions["target-out-of-reach"];
+    const facts = { targetKgPerHa: 300, lowestKgPerHa: 60, highestKgPerHa: 280 };
+    expect(plain(say(facts, where))).toContain("60 kg/ha to 280 kg/ha");
+    expect(say({ ...facts, lowestKgPerHa: 290 }, where)).toContain("No rate can be held");
+  });
+
+  it("have a sentence each, without a word of code", () => {
+    const facts = {
+      missing: ["left"],
+      sources: ["skid"],
+      level: 0.95,
+      targetKgPerHa: 1,
+      lowestKgPerHa: 1,
+      highestKgPerHa: 2,
+      rateError: -0.04,
+      tolerance: 0.03,
+      lower: 40,
+      upper: 60,
+      caughtLower: 30,
+      caughtUpper: 35,
+      turnsPerMin: 55,
+      fills: 2,
+      catches: 3,
+      needed: 4,
+      change: -0.02,
+      pValue: 0.01,
+      by: "curvature",
+      correlation: -0.9,
+      difference: 0.01,
+      limit: 0.005,
+      testedError: 0.001,
+      fill: 9,
+      normalisedError: -1.8,
+      bias: -0.04,
+      outlets: ["a"],
+      band: 0.05,
+    };
+    const sentences = Object.entries(englishFieldCautions(words.format)).map(([code, say]) => ({
+      code: code as CautionCode,
+      text: (say as (facts: object) => string)(
+        code.startsWith("few-outlets") || code === "outlets-agree-exactly" ? { outlets: 3 } : facts,
+      ),
+    }));
+    expect(sentences.length).toBe(30);
+    for (const { text } of sentences) {
+      expect(text).toMatch(/^[A-Z\d].*\.$/);
+      expect(text).not.toMatch(/NaN|undefined|null|\[object/);
+    }
+  });
+});
