@@ -6,15 +6,25 @@ import { type CatchesNeeded, catchesNeeded } from "../questions/catches-needed.t
 import { type Cost, cost } from "../questions/cost.ts";
 import { type Delivery, delivery } from "../questions/delivery.ts";
 import { type Drift, drift } from "../questions/drift.ts";
+import { fieldCheckOptions } from "../questions/field-check/options.ts";
+import { type FieldCheck, fieldCheck } from "../questions/field-check.ts";
+import { outletsOptions } from "../questions/outlets/options.ts";
+import { type Outlets, outlets } from "../questions/outlets.ts";
 import { outlierOptions } from "../questions/outliers/options.ts";
 import { type Outliers, outliers } from "../questions/outliers.ts";
 import { type Repeatability, repeatability } from "../questions/repeatability.ts";
+import { settingOptions } from "../questions/setting/options.ts";
+import { type DriveSetting, setting } from "../questions/setting.ts";
 import { type Skipping, skipping } from "../questions/skipping.ts";
+import { type SpeedLinearity, speedLinearity } from "../questions/speed-linearity.ts";
+import { budgetOptions } from "../questions/uncertainty-budget/options.ts";
+import { type RateUncertainty, rateUncertainty } from "../questions/uncertainty-budget.ts";
 import type { Caution } from "../results/caution.ts";
 import { defaults } from "../results/defaults.ts";
 import { type AnalysisOptions, resolveOptions } from "./options.ts";
 import { planningOptions } from "./planning-options.ts";
 import { type ProductAnswers, productAnswers } from "./products.ts";
+import { budgetChoices, fieldCheckChoices, settingChoices } from "./resolved-setup.ts";
 import { type Verdict, verdictOf } from "./verdict.ts";
 
 /** Every answer about one bin and product. */
@@ -31,6 +41,14 @@ export interface MeterAnswers {
   readonly catchesNeeded: CatchesNeeded;
   readonly skipping: Skipping;
   readonly cost: Cost;
+  readonly setting: DriveSetting;
+  readonly uncertaintyBudget: RateUncertainty;
+  /** null: no meter speeds were written down. */
+  readonly speedLinearity: SpeedLinearity | null;
+  /** null: the setup holds no field check of it. */
+  readonly fieldCheck: FieldCheck | null;
+  /** null: outlets were not weighed apart. */
+  readonly outlets: Outlets | null;
   /** Every caution of the answers above. */
   readonly cautions: readonly Caution[];
 }
@@ -95,8 +113,10 @@ function answersAbout(
   setup: Setup | null,
 ): MeterAnswers {
   const planning = planningOptions(meter, options, setup);
+  const { bin, product } = meter;
+  const deliveryAnswer = delivery(meter, options);
   const answers = {
-    delivery: delivery(meter, options),
+    delivery: deliveryAnswer,
     outliers: outliers(
       meter,
       outlierOptions(model.options, { metersInLog: model.meters.length, massUnit: log.massUnit }),
@@ -115,13 +135,29 @@ function answersAbout(
     catchesNeeded: catchesNeeded(meter, planning.catchesNeeded),
     skipping: skipping(meter, planning.skipping),
     cost: cost(meter, planning.cost),
+    setting: setting(
+      meter,
+      deliveryAnswer,
+      settingOptions(model.options, settingChoices(setup, bin, product)),
+    ),
+    uncertaintyBudget: rateUncertainty(
+      meter,
+      deliveryAnswer,
+      budgetOptions(model.options, budgetChoices(setup, bin, product)),
+    ),
+    speedLinearity: speedLinearity(meter, model.options),
+    fieldCheck: fieldCheck(
+      meter,
+      fieldCheckOptions(model.options, fieldCheckChoices(setup, bin, product)),
+    ),
+    outlets: outlets(meter, outletsOptions(model.options)),
   };
   return {
-    bin: meter.bin,
-    product: meter.product,
+    bin,
+    product,
     verdict: verdictOf(answers),
     ...answers,
-    cautions: Object.values(answers).flatMap(({ cautions }) => cautions),
+    cautions: Object.values(answers).flatMap((answer) => answer?.cautions ?? []),
   };
 }
 

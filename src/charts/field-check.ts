@@ -26,7 +26,7 @@ export function fieldCheckChart(result: FieldCheck, words: Words): ChartSpec {
     type: "ordinal",
     title: say.chart.check,
     sort: null,
-    axis: { labelAngle: 0 },
+    axis: { labelAngle: 0, labelLimit: 400 },
   };
   const xOffset = { field: "kind", sort: order };
   const y = (field: string) => ({

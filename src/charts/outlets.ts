@@ -1,6 +1,7 @@
 import type { Outlet, Outlets } from "../questions/outlets.ts";
 import type { Words } from "../wording/words.ts";
 import type { ChartSpec } from "./chart-spec.ts";
+import { limitLines } from "./limit-lines.ts";
 import { baseSpec } from "./theme.ts";
 
 /**
@@ -38,16 +39,7 @@ export function outletsChart(result: Outlets, words: Words): ChartSpec {
       description: say.description(result),
     }),
     layer: [
-      {
-        data: { values: limits },
-        mark: { type: "rule", style: "reference" },
-        encoding: { y: y("limit") },
-      },
-      {
-        data: { values: limits },
-        mark: { type: "text", style: "reference-label", align: "left", x: 4, dy: -7 },
-        encoding: { y: y("limit"), text: { field: "words" } },
-      },
+      ...limitLines(limits, y),
       {
         data: { values: result.outlets.map(pointOf(words)) },
         mark: { type: "rule" },

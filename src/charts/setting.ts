@@ -1,6 +1,7 @@
 import type { DriveSetting } from "../questions/setting.ts";
 import type { Words } from "../wording/words.ts";
 import type { ChartSpec } from "./chart-spec.ts";
+import { limitLines } from "./limit-lines.ts";
 import { baseSpec } from "./theme.ts";
 
 /**
@@ -28,6 +29,11 @@ export function settingChart(result: DriveSetting, words: Words): ChartSpec | nu
         ],
   );
   if (steps.length === 0) return null;
+  const limit = result.options.tolerance * 100;
+  const limits = [
+    { limit, words: say.chart.tolerance(result.options.tolerance) },
+    { limit: -limit, words: "" },
+  ];
   const x = {
     field: "setting",
     type: "quantitative",
@@ -42,8 +48,8 @@ export function settingChart(result: DriveSetting, words: Words): ChartSpec | nu
       description: say.chart.description(result),
     }),
     layer: [
-      ...toleranceLayers(result, words, y),
-      ...neededLayer(result, x),
+      ...limitLines(limits, y),
+      ...neededLayers(result, words, x),
       {
         data: { values: steps },
         mark: { type: "rule" },
@@ -56,44 +62,25 @@ export function settingChart(result: DriveSetting, words: Words): ChartSpec | nu
       },
       {
         data: { values: steps },
-        mark: { type: "text", style: "remark", align: "left", dx: 9, dy: -8 },
+        mark: { type: "text", style: "remark", align: "left", dx: 9, dy: 12 },
         encoding: { x, y: y("error"), text: { field: "label" } },
       },
     ],
   };
 }
 
-function toleranceLayers(
-  { options }: DriveSetting,
-  words: Words,
-  y: (field: string) => object,
-): readonly object[] {
-  const limit = options.tolerance * 100;
-  const values = [
-    { limit, words: words.setting.chart.tolerance(options.tolerance) },
-    { limit: -limit, words: "" },
-  ];
-  return [
-    {
-      data: { values },
-      mark: { type: "rule", style: "reference" },
-      encoding: { y: y("limit") },
-    },
-    {
-      data: { values },
-      mark: { type: "text", style: "reference-label", align: "left", x: 4, dy: -7 },
-      encoding: { y: y("limit"), text: { field: "words" } },
-    },
-  ];
-}
-
-function neededLayer({ ratio }: DriveSetting, x: object): readonly object[] {
+function neededLayers({ ratio }: DriveSetting, words: Words, x: object): readonly object[] {
   if (ratio === null) return [];
+  const data = {
+    values: [{ needed: ratio.value, words: words.setting.chart.needed(ratio.value) }],
+  };
+  const at = { ...x, field: "needed" };
   return [
+    { data, mark: { type: "rule", style: "estimate" }, encoding: { x: at } },
     {
-      data: { values: [{ needed: ratio.value }] },
-      mark: { type: "rule", style: "estimate" },
-      encoding: { x: { ...x, field: "needed" } },
+      data,
+      mark: { type: "text", style: "remark", align: "right", dx: -6, y: 8 },
+      encoding: { x: at, text: { field: "words" } },
     },
   ];
 }

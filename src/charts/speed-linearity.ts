@@ -1,6 +1,7 @@
 import type { SpeedLinearity } from "../questions/speed-linearity.ts";
 import type { Words } from "../wording/words.ts";
 import type { ChartSpec } from "./chart-spec.ts";
+import { limitLines } from "./limit-lines.ts";
 import { baseSpec } from "./theme.ts";
 
 /**
@@ -24,8 +25,17 @@ export function speedLinearityChart(result: SpeedLinearity, words: Words): Chart
     relative: point.relative * 100,
     words: say.catch(point),
   }));
+  const limits = [
+    { limit: result.band.upper * 100, words: say.tolerance(result.options.tolerance) },
+    { limit: result.band.lower * 100, words: "" },
+  ];
   const scale = { zero: false };
-  const x = { field: "turnsPerMin", type: "quantitative", title: say.speed, scale };
+  const x = {
+    field: "turnsPerMin",
+    type: "quantitative",
+    title: say.speed,
+    scale: { ...scale, padding: 16 },
+  };
   const y = (field: string) => ({ field, type: "quantitative", title: say.relative, scale });
   return {
     ...baseSpec({
@@ -44,7 +54,7 @@ export function speedLinearityChart(result: SpeedLinearity, words: Words): Chart
         mark: { type: "line", style: "estimate" },
         encoding: { x, y: y("relative") },
       },
-      ...toleranceLayers(result, words, y),
+      ...limitLines(limits, y),
       {
         data: { values: points },
         mark: { type: "point", style: "observation" },
@@ -52,26 +62,4 @@ export function speedLinearityChart(result: SpeedLinearity, words: Words): Chart
       },
     ],
   };
-}
-
-function toleranceLayers(
-  { options, band }: SpeedLinearity,
-  words: Words,
-  y: (field: string) => object,
-): readonly object[] {
-  const values = [
-    {
-      limit: band.upper * 100,
-      words: words.speedLinearity.chart.tolerance(options.tolerance),
-    },
-    { limit: band.lower * 100, words: "" },
-  ];
-  return [
-    { data: { values }, mark: { type: "rule", style: "reference" }, encoding: { y: y("limit") } },
-    {
-      data: { values },
-      mark: { type: "text", style: "reference-label", align: "left", x: 4, dy: -7 },
-      encoding: { y: y("limit"), text: { field: "words" } },
-    },
-  ];
 }

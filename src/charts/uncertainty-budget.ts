@@ -25,7 +25,7 @@ export function uncertaintyBudgetChart(result: RateUncertainty, words: Words): C
     type: "nominal",
     title: null,
     sort: null,
-    axis: { labelLimit: 220 },
+    axis: { labelLimit: 400 },
   };
   // Room at the end of the longest bar for its label.
   const x = {

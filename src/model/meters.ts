@@ -1,3 +1,4 @@
+import { sum } from "simple-statistics";
 import type { Catch } from "../data/types.ts";
 import { deliveryOf, type FillTotals, totalsOf } from "./totals.ts";
 
@@ -8,8 +9,10 @@ export interface Fill {
   readonly fill: number;
   /** Earliest time the file gives for it. */
   readonly takenAt: string | null;
-  /** Catches that count, in catch order. */
+  /** Catches that count, in catch order; what several outlets gave in one catch is added up. */
   readonly catches: readonly Catch[];
+  /** The same as weighed: one for each outlet where outlets were weighed apart. */
+  readonly weighings: readonly Catch[];
   /** Catches the person asked to leave out, with the reason in `leftOut`. */
   readonly leftOut: readonly Catch[];
   readonly totals: FillTotals;
@@ -50,8 +53,9 @@ export function newestFill(meter: Meter): Fill {
 
 function fillOf(rows: readonly Catch[]): Fill | null {
   const ordered = [...rows].sort((a, b) => a.catch - b.catch);
-  const catches = ordered.filter(({ leftOut }) => leftOut === null);
-  if (catches.length === 0) return null;
+  const weighings = ordered.filter(({ leftOut }) => leftOut === null);
+  if (weighings.length === 0) return null;
+  const catches = addUpOutlets(weighings);
   const { bin, product, fill } = firstOf(ordered);
   const totals = totalsOf(catches);
   return {
@@ -60,9 +64,34 @@ function fillOf(rows: readonly Catch[]): Fill | null {
     fill,
     takenAt: ordered.flatMap(({ takenAt }) => takenAt ?? []).sort()[0] ?? null,
     catches,
+    weighings,
     leftOut: ordered.filter(({ leftOut }) => leftOut !== null),
     totals,
     delivery: deliveryOf(totals),
+  };
+}
+
+// Outlets share the meter's turns: each by itself would pass for a small catch of the whole meter.
+function addUpOutlets(weighings: readonly Catch[]): readonly Catch[] {
+  const byCatch = groupBy(weighings, (row) => JSON.stringify([row.catch, row.turns]));
+  return [...byCatch.values()].flatMap((rows) => {
+    const apart = rows.length > 1 && rows.every(({ outlet }) => outlet !== null);
+    return apart ? [{ ...firstOf(rows), ...together(rows), outlet: null }] : rows;
+  });
+}
+
+function together(
+  rows: readonly Catch[],
+): Pick<Catch, "netKg" | "grossKg" | "tareKg" | "divisionKg"> {
+  const added = (values: readonly (number | null)[]) => {
+    const known = values.filter((value) => value !== null);
+    return known.length < values.length ? null : sum(known);
+  };
+  return {
+    netKg: sum(rows.map(({ netKg }) => netKg)),
+    grossKg: added(rows.map(({ grossKg }) => grossKg)),
+    tareKg: added(rows.map(({ tareKg }) => tareKg)),
+    divisionKg: added(rows.map(({ divisionKg }) => divisionKg)),
   };
 }
 

@@ -59,7 +59,7 @@ function newestWithOutlets(
   fills: readonly Fill[],
 ): { readonly fill: number; readonly groups: readonly OutletTotals[] } | null {
   const asked = fills
-    .map(({ fill, catches }) => ({ fill, groups: groupsOf(catches) }))
+    .map(({ fill, weighings }) => ({ fill, groups: groupsOf(weighings) }))
     .filter(({ groups }) => groups.length >= fewestOutlets);
   return asked.at(-1) ?? null;
 }

@@ -10,11 +10,16 @@ import { costSection } from "./sections/cost.ts";
 import { deliverySection } from "./sections/delivery.ts";
 import { driftSection } from "./sections/drift.ts";
 import { explainingVariablesSection } from "./sections/explaining-variables.ts";
+import { fieldCheckSection } from "./sections/field-check.ts";
+import { outletsSection } from "./sections/outlets.ts";
 import { outliersSection } from "./sections/outliers.ts";
 import { productComparisonSection } from "./sections/product-comparison.ts";
 import { repeatabilitySection } from "./sections/repeatability.ts";
+import { settingSection } from "./sections/setting.ts";
 import { skippingSection } from "./sections/skipping.ts";
+import { speedLinearitySection } from "./sections/speed-linearity.ts";
 import { summarySection } from "./sections/summary.ts";
+import { uncertaintyBudgetSection } from "./sections/uncertainty-budget.ts";
 import { slugs } from "./slug.ts";
 
 /** What a report says of itself beyond the answers. */
@@ -100,6 +105,11 @@ function meterSection(answers: MeterAnswers, words: Words, id: string): Section 
         deliverySection(answers.delivery, words, id, suspects),
       ),
       part(
+        `${id}-to-set`,
+        words.setting.heading,
+        folded(`${id}-to-set`, settingSection(answers.setting, words, id), words),
+      ),
+      part(
         `${id}-enough`,
         words.catchesNeeded.heading,
         catchesNeededSection(catchesNeeded, words, id, cost),
@@ -131,6 +141,16 @@ function meterSection(answers: MeterAnswers, words: Words, id: string): Section 
         words.repeatability.heading,
         folded(`${id}-practice`, repeatabilitySection(answers.repeatability, words, id), words),
       ),
+      part(
+        `${id}-doubt`,
+        words.uncertaintyBudget.heading,
+        folded(
+          `${id}-doubt`,
+          uncertaintyBudgetSection(answers.uncertaintyBudget, words, id),
+          words,
+        ),
+      ),
+      ...optionalParts(answers, words, id),
       ...(notes.length === 0
         ? []
         : [
@@ -143,6 +163,43 @@ function meterSection(answers: MeterAnswers, words: Words, id: string): Section 
           ]),
     ],
   };
+}
+
+/** Parts that only some logs and setups have anything for. */
+function optionalParts(
+  { fieldCheck, speedLinearity, outlets }: MeterAnswers,
+  words: Words,
+  id: string,
+): readonly Section[] {
+  return [
+    ...(fieldCheck === null
+      ? []
+      : [
+          part(
+            `${id}-field`,
+            words.fieldCheck.heading,
+            folded(`${id}-field`, fieldCheckSection(fieldCheck, words, id), words),
+          ),
+        ]),
+    ...(speedLinearity === null
+      ? []
+      : [
+          part(
+            `${id}-speeds`,
+            words.speedLinearity.heading,
+            folded(`${id}-speeds`, speedLinearitySection(speedLinearity, words, id), words),
+          ),
+        ]),
+    ...(outlets === null
+      ? []
+      : [
+          part(
+            `${id}-outlet`,
+            words.outlets.heading,
+            folded(`${id}-outlet`, outletsSection(outlets, words, id), words),
+          ),
+        ]),
+  ];
 }
 
 function productsSection({ comparison, explaining }: ProductAnswers, words: Words): Section {

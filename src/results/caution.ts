@@ -57,6 +57,8 @@ export interface CautionFacts {
   readonly "heteroscedastic-error-used": { readonly ratio: number };
   readonly "scale-looks-coarser": { readonly stepKg: number; readonly divisionKg: number };
   readonly "scatter-differs": { readonly pValue: number; readonly fellBack: boolean };
+  /** Outlets weighed apart: added up to catches of the meter, or, where each catch has one outlet, not whole. */
+  readonly "outlets-in-catches": { readonly outlets: number; readonly addedUp: boolean };
   readonly "weighting-by-name": { readonly law: string; readonly usualKgPerTurn: number };
   // across fills
   readonly "one-fill": { readonly borrowedFrom: number };
@@ -269,6 +271,7 @@ const severities: Readonly<Record<CautionCode, Severity>> = {
   "heteroscedastic-error-used": "note",
   "scale-looks-coarser": "caution",
   "scatter-differs": "caution",
+  "outlets-in-catches": "caution",
   "weighting-by-name": "note",
   "one-fill": "caution",
   "two-fills": "caution",

@@ -46,3 +46,33 @@ describe("metersOf", () => {
     expect(newestFill(present(meters[0])).takenAt).toBe("2026-04-02T09:05");
   });
 });
+
+describe("outlets weighed apart", () => {
+  const row = (one: number, outlet: string, netKg: number) =>
+    aCatch({ catch: one, outlet, turns: 20, netKg, tareKg: 0.1, grossKg: netKg + 0.1 });
+
+  it("are added up to one catch of the meter, and kept as weighed beside it", () => {
+    const [meter] = metersOf([
+      row(1, "a", 2),
+      row(1, "b", 2.1),
+      row(2, "a", 2.2),
+      row(2, "b", 1.9),
+    ]);
+    const [fill] = present(meter).fills;
+    expect(present(fill).catches.map(({ netKg, outlet }) => [netKg, outlet])).toEqual([
+      [4.1, null],
+      [expect.closeTo(4.1, 12), null],
+    ]);
+    expect(present(present(fill).catches[0]).tareKg).toBeCloseTo(0.2, 12);
+    expect(present(fill).weighings).toHaveLength(4);
+    expect(present(fill).delivery).toBeCloseTo(8.2 / 40, 12);
+  });
+
+  it("stay as they are where each catch has one outlet only", () => {
+    const [meter] = metersOf([row(1, "a", 2), row(2, "b", 2.1)]);
+    expect(present(present(meter).fills[0]).catches.map(({ outlet }) => outlet)).toEqual([
+      "a",
+      "b",
+    ]);
+  });
+});

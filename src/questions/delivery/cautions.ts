@@ -57,6 +57,14 @@ function aboutNumberOfCatches(
   if (n === 1) found.push(say("one-catch", { earlierFills }));
   if (n === 2 && scatter.source === "own")
     found.push(say("two-catches", { widthFactor: studentTQuantile((1 + level) / 2, 1) }));
+  const outlets = new Set(fill.weighings.flatMap(({ outlet }) => outlet ?? []));
+  if (outlets.size > 0)
+    found.push(
+      say("outlets-in-catches", {
+        outlets: outlets.size,
+        addedUp: fill.catches.every(({ outlet }) => outlet === null),
+      }),
+    );
   if (scatter.source === "pooled" && scatter.df < comfortableDf)
     found.push(say("few-degrees-of-freedom", { df: scatter.df }));
   return found;

@@ -4,7 +4,6 @@ import { asRateError } from "../../model/rate-error.ts";
 import { derived, derivedEstimate, type WorkedOut } from "../../model/worked-out.ts";
 import type { Estimate } from "../../results/estimate.ts";
 import { inverseVarianceMean, normalisedError } from "../../statistics/agreement.ts";
-import { rateOverArea } from "../../units/rates.ts";
 import { predictedRate } from "./predicted.ts";
 import type { Agreement, CheckedField, FieldCheckOptions } from "./result.ts";
 
@@ -57,7 +56,7 @@ function fieldRate(
   level: number,
 ): WorkedOut<"kg/ha"> {
   const rate = derived(
-    ([filled = 0, left = 0, area = 1]) => rateOverArea(filled - left, area),
+    ([filled = 0, left = 0, area = 1]) => (filled - left) / area,
     [filledKg, leftKg, areaHectares],
   );
   const estimate = derivedEstimate(rate, "kg/ha", level, "rate");

@@ -14,51 +14,55 @@ export interface Source extends Input {
 /** What is known about each source: itself, or its name where nothing given says anything about it. */
 export type Found = Source | LeftOut;
 
-/** Whatever makes the delivery per turn uncertain, as a fraction of the delivery. */
-export function deliverySources(
-  { estimate, variance, scatter, input }: Delivery,
-  options: BudgetOptions,
-): readonly Found[] {
-  const perTurn = estimate.value;
-  const { scaleTestedError, turnCountStandardUncertainty: countError } = options;
-  // Gross and tare are each rounded, and share the variance of reading the scale equally.
-  const oneReading = variance.division === null ? null : Math.sqrt(variance.division / 2);
-  // Catches that agree exactly leave reading the scale alone to say how well they could have disagreed.
-  const scatterVariance = Math.max(variance.model ?? 0, variance.robust ?? 0);
-  const reading = (name: "reading gross" | "reading tare"): Found =>
-    oneReading === null
-      ? name
-      : {
-          ...around(name, 0, oneReading, "kg/turn"),
-          law: "rectangular",
-          factor: (error) => 1 + error / perTurn,
-        };
+/** Whatever makes the delivery per turn uncertain. */
+export function deliverySources(delivery: Delivery, options: BudgetOptions): readonly Found[] {
   return [
-    estimate.standardError === null
-      ? "catch scatter"
-      : {
-          ...around("catch scatter", perTurn, Math.sqrt(scatterVariance), "kg/turn"),
-          law: "t",
-          df: scatter.df,
-          factor: (delivery) => delivery / perTurn,
-        },
-    reading("reading gross"),
-    reading("reading tare"),
-    scaleTestedError === null
-      ? "scale error"
-      : {
-          // An error that is known and not taken off may stand anywhere up to its size.
-          ...around("scale error", 0, Math.abs(scaleTestedError) / Math.sqrt(3), "fraction"),
-          law: "rectangular",
-          factor: (error) => 1 / (1 + error),
-        },
-    countError === null
-      ? "turn count"
-      : {
-          ...around("turn count", 0, countError, "turns"),
-          factor: (error) => 1 / (1 + (error * input.catches) / input.turns),
-        },
+    catchScatter(delivery),
+    reading("reading gross", delivery),
+    reading("reading tare", delivery),
+    scaleError(options),
+    turnCount(delivery, options),
   ];
+}
+
+function catchScatter({ estimate, variance, scatter }: Delivery): Found {
+  if (estimate.standardError === null) return "catch scatter";
+  // Catches that agree exactly leave reading the scale alone to say how well they could have disagreed.
+  const square = Math.max(variance.model ?? 0, variance.robust ?? 0);
+  return {
+    ...around("catch scatter", estimate.value, Math.sqrt(square), "kg/turn"),
+    law: "t",
+    df: scatter.df,
+    factor: (delivery) => delivery / estimate.value,
+  };
+}
+
+/** Gross and tare are each rounded, and share the variance of reading the scale equally. */
+function reading(name: "reading gross" | "reading tare", { estimate, variance }: Delivery): Found {
+  if (variance.division === null) return name;
+  return {
+    ...around(name, 0, Math.sqrt(variance.division / 2), "kg/turn"),
+    law: "rectangular",
+    factor: (error) => 1 + error / estimate.value,
+  };
+}
+
+/** An error that is known and not taken off may stand anywhere up to its size. */
+function scaleError({ scaleTestedError }: BudgetOptions): Found {
+  if (scaleTestedError === null) return "scale error";
+  return {
+    ...around("scale error", 0, Math.abs(scaleTestedError) / Math.sqrt(3), "fraction"),
+    law: "rectangular",
+    factor: (error) => 1 / (1 + error),
+  };
+}
+
+function turnCount({ input }: Delivery, { turnCountStandardUncertainty }: BudgetOptions): Found {
+  if (turnCountStandardUncertainty === null) return "turn count";
+  return {
+    ...around("turn count", 0, turnCountStandardUncertainty, "turns"),
+    factor: (error) => 1 / (1 + (error * input.catches) / input.turns),
+  };
 }
 
 /**

@@ -1,6 +1,7 @@
 import type { NextCatchCurve } from "../../model/next-catch.ts";
 import type { AcrossFillsAnswer } from "../../questions/across-fills.ts";
 import type { Format } from "../format.ts";
+import { degrees, fillWords } from "./counted.ts";
 
 export type AcrossFillsWords = ReturnType<typeof englishAcrossFills>;
 
@@ -23,18 +24,18 @@ export function englishAcrossFills(format: Format) {
       if (next === null)
         return `${who}: one fill so far, so nothing can be said about the next one.`;
       const mean = format.value(result.mean.value, "delivery", result.nextFill.standardError);
-      const from = result.fills === 1 ? "its one fill" : `${result.fills} fills`;
-      return `${who}: ${mean} on average over ${from}; the next fill should deliver ${next} (${level(result)} band), that is within ${halfWidth(result)} of that.`;
+      const from = result.fills === 1 ? "its one fill" : fillWords(result.fills);
+      return `${who}: ${mean} on average over ${from}; the next fill should deliver ${next} (${level(result)} band), which is ${halfWidth(result)}.`;
       function halfWidth({ nextFill }: AcrossFillsAnswer): string {
         const upper = nextFill.interval?.upper ?? nextFill.value;
-        return format.percent((upper - nextFill.value) / nextFill.value);
+        return format.plusMinus((upper - nextFill.value) / nextFill.value);
       }
     },
     meanSentence: (result: AcrossFillsAnswer): string | null => {
       const range = format.estimateInterval(result.mean, "delivery");
       return range === null
         ? null
-        : `Mean over fills: ${format.value(result.mean.value, "delivery", result.mean.standardError)}, ${level(result)} interval ${range} (Student's t on ${result.mean.df} degrees of freedom: one estimate a fill).`;
+        : `Mean over fills: ${format.value(result.mean.value, "delivery", result.mean.standardError)}, ${level(result)} interval ${range} (Student's t${result.mean.df === null ? "" : ` on ${degrees(result.mean.df, format)}`}: one estimate a fill).`;
     },
     spread: (result: AcrossFillsAnswer): string => {
       const { spread, between } = result;
@@ -55,12 +56,12 @@ export function englishAcrossFills(format: Format) {
     },
     scatter: ({ catchScatter }: AcrossFillsAnswer): string => {
       if (catchScatter.relative === null) return "Catch scatter is not known from these fills.";
-      return `Catch scatter within a fill: ${format.percent(catchScatter.relative)} of a ${format.plain(catchScatter.turns)}-turn catch (${catchScatter.df} degrees of freedom from ${catchScatter.fills} fills).`;
+      return `Catch scatter within a fill: ${format.percent(catchScatter.relative)} of a ${format.plain(catchScatter.turns)}-turn catch (${degrees(catchScatter.df, format)} from ${fillWords(catchScatter.fills)}).`;
     },
     reml: ({ reml, mean }: AcrossFillsAnswer): string =>
       reml === null
         ? "Restricted maximum likelihood needs two fills and some catch scatter."
-        : `Restricted maximum likelihood (REML), for comparison: mean ${format.value(reml.mean, "delivery", mean.standardError)}, adjusted standard error ${format.value(reml.adjustedStandardError, "delivery")} on ${format.plain(reml.df)} degrees of freedom; fill-to-fill component ${reml.atBoundary ? "at zero, not told apart from catch scatter" : format.percent(Math.sqrt(reml.betweenVariance) / reml.mean)}.`,
+        : `Restricted maximum likelihood (REML), for comparison: mean ${format.value(reml.mean, "delivery", mean.standardError)}, adjusted standard error ${format.value(reml.adjustedStandardError, "delivery")} on ${degrees(reml.df, format)}; fill-to-fill component ${reml.atBoundary ? "at zero, not told apart from catch scatter" : format.percent(Math.sqrt(reml.betweenVariance) / reml.mean)}.`,
     correlation: ({ between }: AcrossFillsAnswer): string | null =>
       between === null
         ? null
@@ -68,7 +69,7 @@ export function englishAcrossFills(format: Format) {
     fills: {
       title: (result: AcrossFillsAnswer) => `Delivery of each fill, bin ${result.bin}`,
       description: (result: AcrossFillsAnswer) =>
-        `${result.fills} fills in order, each with its interval, against the band in which the next fill is expected: ${format.estimateInterval(result.nextFill, "delivery") ?? "not known"}.`,
+        `${fillWords(result.fills)} in order, each with its interval, against the band in which the next fill is expected: ${format.estimateInterval(result.nextFill, "delivery") ?? "not known"}.`,
       fill: "Fill",
       delivery: (unit: string) => `Delivery (${unit})`,
       interval: "Interval",
@@ -95,14 +96,14 @@ export function englishAcrossFills(format: Format) {
       skipped: "skipped",
       basis,
       sentence: ({ curve, bin }: AcrossFillsAnswer): string => {
-        const tolerance = format.percent(curve.tolerance);
+        const tolerance = format.plusMinus(curve.tolerance);
         const [skip, one] = curve.points;
         const start =
           skip?.halfWidth == null
-            ? `Bin ${bin}: skipping the next calibration risks an unknown error`
-            : `Bin ${bin}: skipping the next calibration leaves the delivery known to ${format.plusMinus(skip.halfWidth)}`;
+            ? `Bin ${bin}: without a catch the next fill's error is not known`
+            : `Bin ${bin}: without a catch the next fill's delivery is known to ${format.plusMinus(skip.halfWidth)}`;
         const first =
-          one?.halfWidth == null ? "" : `, one catch to ${format.plusMinus(one.halfWidth)}`;
+          one?.halfWidth == null ? "" : `, with one catch to ${format.plusMinus(one.halfWidth)}`;
         if (curve.catchesForTolerance === null)
           return `${start}${first}; ${curve.points.length - 1} catches of ${format.plain(curve.turnsPerCatch)} turns do not reach the tolerance of ${tolerance}.`;
         if (curve.catchesForTolerance === 0)

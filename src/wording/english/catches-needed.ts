@@ -1,11 +1,11 @@
 import type { CatchesNeeded, TrialSplit } from "../../questions/catches-needed.ts";
 import type { Format } from "../format.ts";
+import { catchWords, degrees } from "./counted.ts";
 
 export type CatchesNeededWords = ReturnType<typeof englishCatchesNeeded>;
 
 /** Everything said about how many catches are enough. */
 export function englishCatchesNeeded(format: Format) {
-  const catches = (count: number) => `${count} ${count === 1 ? "catch" : "catches"}`;
   const who = ({ bin, product, fill }: CatchesNeeded) =>
     bin === null
       ? "Before any catch"
@@ -20,7 +20,7 @@ export function englishCatchesNeeded(format: Format) {
       const known =
         result.halfWidth === null
           ? "how well the delivery is known cannot be told yet"
-          : `known within ${format.plusMinus(result.halfWidth)} after ${catches(result.input.catches)}`;
+          : `known within ${format.plusMinus(result.halfWidth)} after ${catchWords(result.input.catches)}`;
       if (stopping.reason === "within tolerance")
         return `${who(result)}: ${known}, enough for the tolerance of ${tolerance}.`;
       if (stopping.reason === "most catches reached")
@@ -42,15 +42,15 @@ export function englishCatchesNeeded(format: Format) {
         : `${step}, and reaches the tolerance with a chance of ${format.percent(next.chance, 0)}; ${format.percent(options.assurance, 0)} is wanted.`;
     },
     rule: ({ stopping, options }: CatchesNeeded): string =>
-      `One catch at a time: at least ${catches(stopping.fewest)}, then stop as soon as the interval is within ${format.plusMinus(options.tolerance)}, at ${catches(options.mostCatches)} at the latest; state the wider of the two.`,
+      `One catch at a time: at least ${catchWords(stopping.fewest)}, then stop as soon as the interval is within ${format.plusMinus(options.tolerance)}, at ${catchWords(options.mostCatches)} at the latest. Then state the tolerance, or the interval where it is wider.`,
     basis: (result: CatchesNeeded): string => {
       const { basis } = result;
       const size = `${format.percent(basis.relativeScatter)} for a catch of ${format.plain(basis.turnsPerCatch)} turns`;
       switch (basis.scatter) {
         case "pooled":
-          return `Catch scatter ${size}, from all fills together (${basis.df} degrees of freedom).`;
+          return `Catch scatter ${size}, from all fills together (${degrees(basis.df, format)}).`;
         case "own":
-          return `Catch scatter ${size}, from this fill alone (${basis.df} degrees of freedom).`;
+          return `Catch scatter ${size}, from this fill alone (${degrees(basis.df, format)}).`;
         case "assumed":
           return `Catch scatter ${size}: assumed, not measured.`;
       }
@@ -73,14 +73,14 @@ export function englishCatchesNeeded(format: Format) {
       const { best } = turnsPlan;
       return best === null
         ? `${format.plain(options.time.minutes)} minutes are too short for catches whose scatter can be judged.`
-        : `In ${format.plain(options.time.minutes)} minutes ${best.catches} catches of ${best.turns} turns do best: ${format.plusMinus(best.halfWidth)}.`;
+        : `In ${format.plain(options.time.minutes)} minutes ${catchWords(best.catches)} of ${format.plain(best.turns)} turns ${best.catches === 1 ? "does" : "do"} best: ${format.plusMinus(best.halfWidth)}.`;
     },
     trial: ({ trialPlan }: CatchesNeeded): string | null => {
       if (trialPlan === null) return null;
       const { best, bestWithTwoLevels } = trialPlan;
       if (best === null) return "The budget allows no trial of two fills with two catches each.";
       const split = ({ fills, catchesPerFill, halfWidth }: TrialSplit) =>
-        `${fills} fills of ${catches(catchesPerFill)} (mean over fills known within ${format.plusMinus(halfWidth)})`;
+        `${fills} fills of ${catchWords(catchesPerFill)} (mean over fills known within ${format.plusMinus(halfWidth)})`;
       const levels =
         bestWithTwoLevels === null
           ? ""

@@ -72,7 +72,7 @@ function aboutSetting(format: Format): Sentences<SettingCode> {
       "Skid of the drive wheel is not given and counts as none. A wheel that skids by 3 % of the way puts out 3 % less than it is set for: measure its travel in work, loaded, openers in the ground.",
     "target-out-of-reach": ({ targetKgPerHa, lowestKgPerHa, highestKgPerHa }) =>
       lowestKgPerHa <= highestKgPerHa
-        ? `The target of ${format.value(targetKgPerHa, "rate")} lies outside what this drive can put out with this delivery: ${format.number(lowestKgPerHa, "rate", lowestKgPerHa)} to ${format.value(highestKgPerHa, "rate")}. Another roller or another working speed would be needed.`
+        ? `The target of ${format.value(targetKgPerHa, "rate")} lies outside what this drive can put out with this delivery: ${format.value(lowestKgPerHa, "rate")} to ${format.value(highestKgPerHa, "rate")}. Another roller or another working speed would be needed.`
         : "No rate can be held at every working speed: the drive's meter speeds lie too near together for so wide a range of speeds.",
     "no-step-within-tolerance": ({ rateError, tolerance }) =>
       `Even the nearest step is off by ${format.signedPercent(rateError)}, more than the tolerance of ${format.plusMinus(tolerance)}.`,
@@ -127,7 +127,7 @@ function aboutFieldCheck(format: Format): Sentences<FieldCheckCode> {
   };
   return {
     "field-check-without-uncertainty": ({ missing }) =>
-      `How uncertain ${format.list(missing.map((name) => figures[name] ?? name))} ${missing.length === 1 ? "is" : "are"} is not given for a field check, so whether it agrees with the catches cannot be judged. Give standard_uncertainty beside the figure.`,
+      `The uncertainty of ${format.list(missing.map((name) => figures[name] ?? name))} is not given for a field check, so whether it agrees with the catches cannot be judged. Give standard_uncertainty beside the figure.`,
     "predicted-rate-unknown": () =>
       "Nothing says how the drive was set for a field check, so the catches predict no rate for it. Give assumed_delivery with the check, or turns_per_hectare with the bin.",
     "field-check-fill-unknown": ({ fill }) =>

@@ -80,6 +80,8 @@ type MoneyCode = Extract<
 >;
 
 function aboutMoney(format: Format): Sentences<MoneyCode> {
+  const perArea = (perHectare: number) =>
+    `${format.plain(perHectare / format.convert(1, "area", 1))} ${format.units === "us" ? "an acre" : "a hectare"}`;
   return {
     "prices-missing": ({ missing }) =>
       `Not given, so what needs it is left out: ${format.list(missing.map((name) => missingWords[name] ?? name))}. No price is ever assumed.`,
@@ -88,7 +90,7 @@ function aboutMoney(format: Format): Sentences<MoneyCode> {
     "quadratic-needs-more": () =>
       "After three fills the mean of a squared error is infinite, so skipping cannot be priced with a quadratic response; the upper figure stands for it. A fourth fill settles this.",
     "heavy-cost-below-product": ({ heavyPerPercent, productPerPercent }) =>
-      `A percent too heavy is said to cost ${format.plain(heavyPerPercent)} a hectare, less than the product alone (${format.plain(productPerPercent)}). Check the response: it is to hold the product too.`,
+      `A percent too heavy is said to cost ${perArea(heavyPerPercent)}, less than the product alone (${perArea(productPerPercent)}). Check the response: it is to hold the product too.`,
     "set-up-time-not-counted": () =>
       "Minutes to set up before the first catch are not given and count as none, so catches look cheaper than they are.",
   };

@@ -5,6 +5,7 @@ import { englishDriftCautions } from "./cautions-drift.ts";
 import { englishFieldCautions } from "./cautions-field.ts";
 import { englishPlanningCautions } from "./cautions-planning.ts";
 import { englishProductCautions } from "./cautions-products.ts";
+import { degrees } from "./counted.ts";
 
 /** One sentence or two for every caution: what was found, what it means, what to do. */
 export type CautionWords = {
@@ -44,7 +45,7 @@ function aboutOneFill(format: Format) {
     "two-catches": ({ widthFactor }) =>
       `Two catches cannot say which one is wrong, and their own interval is ${format.plain(widthFactor)} standard errors each way: take a third.`,
     "few-degrees-of-freedom": ({ df }) =>
-      `The catch scatter rests on ${df} degrees of freedom only, so the interval is wide on purpose; every further catch narrows it.`,
+      `The catch scatter rests on ${degrees(df, format)} only, so the interval is wide on purpose; every further catch narrows it.`,
     "zero-scatter": ({ divisionKg }) =>
       divisionKg === null
         ? "The catches agree exactly, which says that the scale is coarse, not that the meter is perfect. Give the scale's division in the setup, then an interval can be stated."
@@ -63,6 +64,10 @@ function aboutOneFill(format: Format) {
       `These readings move in steps of ${format.value(stepKg, "mass")}, while the setup gives a division of ${format.value(divisionKg, "mass")}. If another scale was used, give its division in a column division_kg; the interval here is too narrow until then.`,
     "scatter-differs": ({ pValue, fellBack }) =>
       `Catches scatter differently from fill to fill (${format.pValue(pValue)})${fellBack ? ", so this fill rests on its own catches" : "; the pooled figure may not suit this fill"}. Look for a fill with a careless catch or another scale.`,
+    "outlets-in-catches": ({ outlets, addedUp }) =>
+      addedUp
+        ? `${outlets} outlets were weighed apart; their masses are added up, so this is the delivery of those outlets together. It is the meter's only if they are all it feeds.`
+        : `These catches come from ${outlets === 1 ? "one outlet" : `${outlets} outlets, not all of them in every catch`}: this is not the delivery of the whole meter.`,
     "weighting-by-name": ({ usualKgPerTurn }) =>
       `Another weighting was asked for; the usual one (sum of mass over sum of turns) gives ${format.value(usualKgPerTurn, "delivery")}.`,
   } satisfies Partial<CautionWords>;
@@ -81,7 +86,7 @@ function aboutFills(format: Format) {
     "spread-at-boundary": ({ upperKgPerTurn }) =>
       `The fills differ no more than catch scatter explains. That means "not told apart", not "no difference"${upperKgPerTurn === null ? "" : `: the spread may be up to ${format.value(upperKgPerTurn, "delivery")}`}.`,
     "spread-borrowed": ({ fills, df }) =>
-      `How much fills differ is borrowed from ${fills} fills of the other bins, on the relative scale (${df} degrees of freedom). It is a stand-in until this bin has fills of its own.`,
+      `How much fills differ is borrowed from ${fills} fills of the other bins, on the relative scale (${degrees(df, format)}). It is a stand-in until this bin has fills of its own.`,
     "fills-are-not-catches": ({ timesTooNarrow }) =>
       `Taking every catch as a fill of its own would make the interval ${format.plain(timesTooNarrow, 2)} times narrower, and wrong: such intervals hold the truth 40–76 % of the time where they say 95 %.`,
     "first-catch-tells-less": ({ skipHalfWidth, firstHalfWidth }) =>

@@ -1,5 +1,6 @@
 import type { BreakEven, Cost } from "../../questions/cost.ts";
 import type { Format } from "../format.ts";
+import { catchWords } from "./counted.ts";
 
 export type CostWords = ReturnType<typeof englishCost>;
 
@@ -14,7 +15,6 @@ export function englishCost(format: Format) {
     `${money(perHectare / format.convert(1, "area", 1), result)}/${format.unit("area", 1)}`;
   const area = (hectares: number) =>
     `${format.plain(format.convert(hectares, "area", hectares), 2)} ${format.unit("area", hectares)}`;
-  const catches = (count: number) => `${count} ${count === 1 ? "catch" : "catches"}`;
 
   return {
     heading: "What it costs",
@@ -28,10 +28,10 @@ export function englishCost(format: Format) {
       const least =
         cheapest.catches === 0
           ? `${who}: not calibrating costs least, ${perArea(cheapest.totalPerHectare, result)} for the rate errors that remain`
-          : `${who}: ${catches(cheapest.catches)} of every fill cost least, ${perArea(cheapest.totalPerHectare, result)} for minutes and the rate errors that remain`;
+          : `${who}: ${catchWords(cheapest.catches)} of every fill ${cheapest.catches === 1 ? "costs" : "cost"} least, ${perArea(cheapest.totalPerHectare, result)} for minutes and the rate errors that remain`;
       const nearly =
         cheapest.nearlyAsCheap < cheapest.catches
-          ? ` (${catches(cheapest.nearlyAsCheap)} within 5 % of that)`
+          ? ` (${catchWords(cheapest.nearlyAsCheap)} within 5 % of that)`
           : "";
       const season =
         cheapest.totalPerSeason === null
@@ -52,7 +52,11 @@ export function englishCost(format: Format) {
           ? "Catching does not pay at any area: the fills so far tell as much as the catches would."
           : null;
       }
-      return `Catching pays from about ${area(paysFrom.hectares ?? 0)} a fill on (with ${catches(paysFrom.catches)}); the spread of fills is poorly known, so it may be ${areaRange(paysFrom)}.`;
+      const from = `Catching pays from about ${area(paysFrom.hectares ?? 0)} a fill on (with ${catchWords(paysFrom.catches)})`;
+      const range = areaRange(paysFrom);
+      return range === area(paysFrom.hectares ?? 0)
+        ? `${from}.`
+        : `${from}; the spread of fills is poorly known, so it may be ${range}.`;
     },
     nextCatch: (result: Cost): string | null => {
       const { nextCatch } = result;
@@ -101,6 +105,8 @@ export function englishCost(format: Format) {
     if (lowerHectares === null) return "no area at all";
     return upperHectares === null
       ? `from ${area(lowerHectares)} to no area at all`
-      : `${area(lowerHectares)} to ${area(upperHectares)}`;
+      : area(lowerHectares) === area(upperHectares)
+        ? area(lowerHectares)
+        : format.range(area(lowerHectares), area(upperHectares));
   }
 }

@@ -1,6 +1,7 @@
 import type { Delivery } from "../../questions/delivery.ts";
 import type { VarianceLaw } from "../../statistics/through-origin.ts";
 import type { Format } from "../format.ts";
+import { catchWords, degrees } from "./counted.ts";
 
 export type DeliveryWords = ReturnType<typeof englishDelivery>;
 
@@ -46,7 +47,7 @@ export function englishDelivery(format: Format) {
       if (typical === null) return "Catch scatter is not known: one catch cannot show any.";
       const size = `Catch scatter: ${format.percent(typical.relative)} of a ${format.plain(typical.turns)}-turn catch`;
       return result.scatter.source === "pooled"
-        ? `${size}, from ${result.scatter.fills} fills together (${result.scatter.df} degrees of freedom).`
+        ? `${size}, from ${result.scatter.fills} fills together (${degrees(result.scatter.df, format)}).`
         : `${size}, from this fill's ${catchWords(result.input.catches)} alone.`;
     },
     constantMass: (result: Delivery): string => {
@@ -101,7 +102,7 @@ export function englishDelivery(format: Format) {
     robustError: "HC3 standard error",
     detail: "How this was computed",
     basis: (result: Delivery): string =>
-      `Sum of net mass over sum of turns. The standard error rests on ${englishStandardError[result.standardErrorFrom]}; reading the scale is ${result.variance.division === null ? "left out, because no division is given" : "added to it"}. ${result.estimate.df === null ? "" : `Student's t on ${result.estimate.df} degrees of freedom.`}`.trim(),
+      `Sum of net mass over sum of turns. The standard error rests on ${englishStandardError[result.standardErrorFrom]}; reading the scale is ${result.variance.division === null ? "left out, because no division is given" : "added to it"}. ${result.estimate.df === null ? "" : `Student's t on ${degrees(result.estimate.df, format)}.`}`.trim(),
   };
 }
 
@@ -112,7 +113,3 @@ const englishStandardError: Record<Delivery["standardErrorFrom"], string> = {
   "pooled scatter": "the catch scatter of all fills of this bin and product",
   none: "nothing: one catch stands alone",
 };
-
-function catchWords(catches: number): string {
-  return catches === 1 ? "1 catch" : `${catches} catches`;
-}

@@ -1,6 +1,7 @@
 import type { FillGap } from "../../questions/drift/stretches.ts";
 import type { Drift } from "../../questions/drift.ts";
 import type { Format } from "../format.ts";
+import { fillWords } from "./counted.ts";
 
 /** Words on the charts of fills in order of time. */
 export function englishDriftCharts(format: Format) {
@@ -26,7 +27,7 @@ export function englishDriftCharts(format: Format) {
       },
     },
     scoreChart: {
-      title: ({ bin }: Drift) => `Charts that remember, bin ${bin}`,
+      title: ({ bin }: Drift) => `Charts that remember earlier fills, bin ${bin}`,
       description: ({ scoreCharts }: Drift): string =>
         `Two charts of the normal scores of ${scoreCharts.points.length} fills, each fill against those before it: an exponentially weighted average with its limits, and two cumulative sums with the decision lines at ${format.plain(scoreCharts.cusum.decision)}. They are for the eye; the verdict does not use them.`,
       ewma: "EWMA of scores",
@@ -45,6 +46,7 @@ export function englishDriftCharts(format: Format) {
 
 function describe(result: Drift, format: Format): string {
   const { verdict, shift, trend, fills, input } = result;
+  const drawn = input.fills + input.fillsSetAside;
   const outside = fills.filter(({ asItCame }) => asItCame?.outside).map(({ fill }) => String(fill));
   const found =
     verdict === "moved" && shift !== null
@@ -56,5 +58,5 @@ function describe(result: Drift, format: Format): string {
     outside.length === 0
       ? " No fill is outside its band."
       : ` Outside its band: fill ${format.list(outside)}.`;
-  return `Delivery of ${input.fills + input.fillsSetAside} fills in order of time, each with its interval, against the band expected from the fills before it, and the tolerance lines.${found}${marked}`;
+  return `Delivery of ${fillWords(drawn)} in order of time, each with its interval, against the band expected from the fills before it, and the tolerance lines.${found}${marked}`;
 }

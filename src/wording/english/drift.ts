@@ -3,6 +3,7 @@ import type { DriftStep } from "../../questions/drift/verdict.ts";
 import type { Drift } from "../../questions/drift.ts";
 import type { Interval } from "../../results/estimate.ts";
 import type { Format } from "../format.ts";
+import { degrees } from "./counted.ts";
 import { englishDriftCharts } from "./drift-charts.ts";
 
 export type DriftWords = ReturnType<typeof englishDrift>;
@@ -136,12 +137,12 @@ function testSentences({ trend, shift }: Drift, format: Format): readonly string
     ...(trend === null
       ? []
       : [
-          `Trend: slope ${format.signedPercent(trend.relativePerFill.value)} a fill, t = ${format.plain(trend.statistic)} on ${trend.df} degrees of freedom, ${format.pValue(trend.pValue)}, beside the shift ${format.pValue(trend.adjustedPValue)} (Holm).`,
+          `Trend: slope ${format.signedPercent(trend.relativePerFill.value)} a fill, t = ${format.plain(trend.statistic)} on ${degrees(trend.df, format)}, ${format.pValue(trend.pValue)}, beside the shift ${format.pValue(trend.adjustedPValue)} (Holm).`,
         ]),
     ...(shift === null
       ? []
       : [
-          `Shift: most likely at fill ${shift.since.fill}, ${format.signedPercent(shift.relativeSize.value)}, largest |t| over the splits ${format.plain(Math.abs(shift.statistic))} on ${shift.df} degrees of freedom, ${format.pValue(shift.pValue)}, beside the trend ${format.pValue(shift.adjustedPValue)} (Holm). The interval uses the critical value of that test, because the place was looked for.`,
+          `Shift: most likely at fill ${shift.since.fill}, ${format.signedPercent(shift.relativeSize.value)}, largest |t| over the splits ${format.plain(Math.abs(shift.statistic))} on ${degrees(shift.df, format)}, ${format.pValue(shift.pValue)}, beside the trend ${format.pValue(shift.adjustedPValue)} (Holm). The interval uses the critical value of that test, because the place was looked for.`,
         ]),
   ];
 }
@@ -162,7 +163,7 @@ function settlingSentences({ settling }: Drift, format: Format): readonly string
     const estimate = test.perCatch ?? test.emptyToFull;
     const size = estimate === null ? "" : format.signedPercent(estimate.value);
     const unit = test.perCatch === null ? "from an empty to a full bin" : "from catch to catch";
-    return `${settlingHeads[test.scope]}: delivery ${size} ${unit}, t = ${format.plain(test.statistic)} on ${test.df} degrees of freedom, ${format.pValue(test.adjustedPValue)}${test.adjustedPValue === test.pValue ? "" : " (Holm)"}.`;
+    return `${settlingHeads[test.scope]}: delivery ${size} ${unit}, t = ${format.plain(test.statistic)} on ${degrees(test.df, format)}, ${format.pValue(test.adjustedPValue)}${test.adjustedPValue === test.pValue ? "" : " (Holm)"}.`;
   });
 }
 

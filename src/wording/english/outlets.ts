@@ -1,5 +1,6 @@
 import type { Outlet, OutletGrade, Outlets } from "../../questions/outlets.ts";
 import type { Format } from "../format.ts";
+import { degrees } from "./counted.ts";
 
 export type OutletsWords = ReturnType<typeof englishOutlets>;
 
@@ -37,7 +38,7 @@ export function englishOutlets(format: Format) {
     catchScatter: ({ catchScatter }: Outlets): string =>
       catchScatter === null
         ? "How catches of one outlet repeat is not known: each was caught once. Differences between outlets are not catch scatter, but they hold some of it."
-        : `Catches of one and the same outlet repeat to ${format.percent(catchScatter.relative)} (catches of ${format.plain(catchScatter.turns)} turns, ${catchScatter.df} degrees of freedom). That is catch scatter, another thing than the difference between outlets.`,
+        : `Catches of one and the same outlet repeat to ${format.percent(catchScatter.relative)} (catches of ${format.plain(catchScatter.turns)} turns, ${degrees(catchScatter.df, format)}). That is catch scatter, another thing than the difference between outlets.`,
     detail: "Outlets in figures",
     table: {
       caption: "Delivery of each outlet",
@@ -57,7 +58,8 @@ export function englishOutlets(format: Format) {
           .map(({ outlet, relative }) => `${outlet}: ${format.signedPercent(relative)}`)
           .join("; ")}.`,
       outlet: "Outlet",
-      off: (result: Outlets) => `Off ${centre(result)} (%)`,
+      off: ({ band }: Outlets) =>
+        band.about === "target" ? "Off the target (%)" : "Off the mean (%)",
       band: (band: number) => format.plusMinus(band),
       point: ({ outlet, relative, deliveryKgPerTurn }: Outlet) =>
         `Outlet ${outlet}: ${format.value(deliveryKgPerTurn, "delivery")}, ${format.signedPercent(relative)}`,

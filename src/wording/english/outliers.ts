@@ -9,6 +9,7 @@ import type {
   Suspect,
 } from "../../questions/outliers.ts";
 import type { Format } from "../format.ts";
+import { catchWords, degrees, fillWords } from "./counted.ts";
 import { mishapWords } from "./mishaps.ts";
 
 export type OutlierWords = ReturnType<typeof englishOutliers>;
@@ -56,12 +57,12 @@ export function englishOutliers(format: Format) {
     family: (result: Outliers): string =>
       result.testsInLog === 0
         ? "No catch was tested."
-        : `How often this is wrong: a clean newest fill raises a flag ${rate(result)} of the time, and so does a clean log as a whole (${result.testsInLog} tests here${result.options.metersInLog > 1 ? `, shared with ${result.options.metersInLog - 1} other meters` : ""}). A catch of an earlier fill that stands out only when its fill is looked at alone is said to do just that.`,
+        : `How often this is wrong: a clean newest fill raises a flag ${rate(result)} of the time, and so does a clean log as a whole (${result.testsInLog} tests here${result.options.metersInLog > 1 ? `, shared with ${result.options.metersInLog - 1} other ${result.options.metersInLog === 2 ? "meter" : "meters"}` : ""}). A catch of an earlier fill that stands out only when its fill is looked at alone is said to do just that.`,
     scatter: ({ scatter, today }: Outliers): string => {
       const lent =
         today.outsideDf === 0
           ? "Other fills lend no scatter here; each fill stands alone."
-          : `Other fills lend the newest one their catch scatter (${today.outsideDf} degrees of freedom).`;
+          : `Other fills lend the newest one their catch scatter (${degrees(today.outsideDf, format)}).`;
       if (today.outsideDf === 0) return lent;
       const aside = scatter.setAside.map((one) => `fill ${one.fill} catch ${one.catch}`);
       return aside.length === 0
@@ -94,7 +95,7 @@ export function englishOutliers(format: Format) {
       residualTitle: (result: Outliers) =>
         `How far each catch lies from the others, bin ${result.bin}`,
       residualDescription: (result: Outliers) =>
-        `${result.catches.length} catches of ${result.input.fills} fills: distance from what the other catches of the fill predict, in standard errors, with the limits for the fill by itself (inner) and for the whole log (outer). ${result.suspects.length === 0 ? "No single catch stands out." : `${result.suspects.length === 1 ? "One stands" : `${result.suspects.length} stand`} out.`}`,
+        `${catchWords(result.catches.length)} of ${fillWords(result.input.fills)}: distance from what the other catches of the fill predict, in standard errors, with the limits for the fill by itself (inner) and for the whole log (outer). ${result.suspects.length === 0 ? "No single catch stands out." : `${result.suspects.length === 1 ? "One stands" : `${result.suspects.length} stand`} out.`}`,
       fill: "Fill",
       statistic: "Standard errors from the others",
       influenceTitle: (result: Outliers) =>

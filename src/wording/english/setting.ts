@@ -32,7 +32,7 @@ export function englishSetting(format: Format) {
     if (turnsPerHectare === null) return null;
     const atSpeeds = meterSpeeds.map(
       ({ speedKmPerH, turnsPerMin }) =>
-        `${figure(turnsPerMin.value)} turns/min at ${speed(speedKmPerH)} ${speedUnit}`,
+        `${format.plain(turnsPerMin.value)} turns/min at ${speed(speedKmPerH)} ${speedUnit}`,
     );
     const needed = `${turns(turnsPerHectare.value)} ${perArea}`;
     const spanned = withSpan(needed, span(turnsPerHectare, turns), result);
@@ -100,7 +100,7 @@ export function englishSetting(format: Format) {
       const byRate =
         rates === null || rates.empty
           ? null
-          : `${at} drive can put out ${format.number(rates.lower, "rate", rates.lower)} to ${format.value(rates.upper, "rate")}.`;
+          : `${at} drive can put out ${format.value(rates.lower, "rate")} to ${format.value(rates.upper, "rate")}.`;
       const bySpeed =
         speedsKmPerH === null || target === null
           ? null
@@ -116,16 +116,18 @@ export function englishSetting(format: Format) {
           : `, ${format.signedPercent(now.rateError.value)} against the target`;
       return `As it stands now (${turns(now.turnsPerHectare.value)} ${perArea}, by the ${now.from} given), the drive puts out ${rate(now.rate)}${range === null ? "" : ` (${range})`}${error}.`;
     },
-    method: ({ turnsPerHectare, steps }: DriveSetting): string | null => {
-      if (turnsPerHectare === null) return null;
+    method: ({ ratio, turnsPerHectare, steps }: DriveSetting): string | null => {
+      const needed = ratio ?? turnsPerHectare;
+      if (needed === null) return null;
       const ofRates = steps[0]?.rate.method;
-      return `Interval of the setting: ${methodWords[turnsPerHectare.method]}.${ofRates === undefined ? "" : ` Intervals of the rates: ${methodWords[ofRates]}.`} Rate errors are against the target as a figure.`;
+      return `Interval of the setting: ${methodWords[needed.method]}.${ofRates === undefined ? "" : ` Intervals of the rates: ${methodWords[ofRates]}.`} Rate errors are against the target as a figure.`;
     },
     detail: "Rates of settings up and down",
     table: {
       stepsCaption: "What each step puts out",
       aroundCaption: "The setting needed, and a little up and down",
       step: "Step",
+      nearest: (step: string) => `${step}, the nearest`,
       ratio: "Drive ratio",
       turns: `Turns (${perArea})`,
       rate: (unit: string) => `Rate (${unit})`,
@@ -140,7 +142,8 @@ export function englishSetting(format: Format) {
           .map((step) => `${stepName(step)}: ${format.signedPercent(step.rateError?.value ?? 0)}`)
           .join("; ")}.`,
       setting: "Drive ratio",
-      error: "Rate error (%; above zero: heavier than the target)",
+      needed: (ratio: number) => `needed: ${figure(ratio)}`,
+      error: "Off the target (%)",
       tolerance: (tolerance: number) => `tolerance ${format.plusMinus(tolerance)}`,
     },
   };

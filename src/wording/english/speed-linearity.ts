@@ -55,7 +55,7 @@ export function englishSpeedLinearity(format: Format) {
       description: (result: SpeedLinearity) =>
         `${result.points.length} catches: delivery relative to the fill's own against meter speed from ${caught(result)}${result.slope === null ? "" : `, with a straight line that changes by ${format.signedPercent(result.slope.acrossRange.value)} over that range and its ${level(result)} band`}. Tolerance ${format.plusMinus(result.options.tolerance)}.`,
       speed: "Meter speed (turns/min)",
-      relative: "Delivery against the fill's own (%)",
+      relative: "Against its fill (%)",
       tolerance: (tolerance: number) => `tolerance ${format.plusMinus(tolerance)}`,
       catch: (point: SpeedPoint) =>
         `Fill ${point.fill}, catch ${point.catch}: ${format.signedPercent(point.relative - 1)} at ${format.plain(point.turnsPerMin)} turns/min`,

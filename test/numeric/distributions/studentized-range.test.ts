@@ -42,7 +42,7 @@ describe("the studentized range against 25-digit values", () => {
 describe("the studentized range against R", () => {
   // R's ptukey is wrong at 2 degrees of freedom, its upper tail is poor below 10, and from 25,000 on it takes the error as
   // known; none of these is used as truth here.
-  it("agrees on the lower tail to 1e-9 from 10 to 5,000 degrees of freedom", async () => {
+  it("agrees on the lower tail to 1e-8 from 10 to 5,000 degrees of freedom", async () => {
     const rows = combinations([1, 2.5, 3.8, 5.5], [2, 3, 5, 12, 40], [10, 17.4, 200, 5000]);
     const column = (place: number) => rows.map((row) => row[place] ?? 0);
     const found = await evalR("ptukey(q, means, df)", {
@@ -53,7 +53,7 @@ describe("the studentized range against R", () => {
     rows.forEach(([q = 0, means = 0, df = 0], i) => {
       const lower = studentizedRangeLowerTail(q, means, df);
       expect(Math.abs(lower - (found[i] ?? 0)), JSON.stringify({ q, means, df })).toBeLessThan(
-        1e-9,
+        1e-8,
       );
     });
   });
