@@ -9,11 +9,16 @@ export { costChart } from "./charts/cost.ts";
 export { deliveryChart, deliveryPerTurnChart } from "./charts/delivery.ts";
 export { driftChart } from "./charts/drift.ts";
 export { densityChart } from "./charts/explaining-variables.ts";
+export { fieldCheckChart } from "./charts/field-check.ts";
 export { nextCatchChart } from "./charts/next-catch.ts";
+export { outletsChart } from "./charts/outlets.ts";
 export { influenceChart, residualsChart } from "./charts/outliers.ts";
 export { productContrastsChart, productEstimatesChart } from "./charts/product-comparison.ts";
 export { repeatabilityChart } from "./charts/repeatability.ts";
+export { settingChart } from "./charts/setting.ts";
 export { skippingChart } from "./charts/skipping.ts";
+export { speedLinearityChart } from "./charts/speed-linearity.ts";
+export { uncertaintyBudgetChart } from "./charts/uncertainty-budget.ts";
 export { type LeaveOutKey, leaveOut } from "./data/leave-out.ts";
 export {
   type CatchCheck,
@@ -54,15 +59,24 @@ export { type Delivery, type DeliveryOptions, delivery } from "./questions/deliv
 export { type Drift, type DriftOptions, drift } from "./questions/drift.ts";
 export { explainingVariablesOptions } from "./questions/explaining-variables/options.ts";
 export { type ExplainingVariables, explainingVariables } from "./questions/explaining-variables.ts";
+export { fieldCheckOptions } from "./questions/field-check/options.ts";
+export { type FieldCheck, fieldCheck } from "./questions/field-check.ts";
+export { outletsOptions } from "./questions/outlets/options.ts";
+export { type Outlets, outlets } from "./questions/outlets.ts";
 export { outlierOptions } from "./questions/outliers/options.ts";
 export { type Outliers, outliers } from "./questions/outliers.ts";
 export { productComparisonOptions } from "./questions/product-comparison/options.ts";
 export { type ProductComparison, productComparison } from "./questions/product-comparison.ts";
 export { type Repeatability, repeatability } from "./questions/repeatability.ts";
+export { settingOptions } from "./questions/setting/options.ts";
+export { type DriveSetting, setting } from "./questions/setting.ts";
 export { skippingOptions } from "./questions/skipping/options.ts";
 export { type Skipping, skipping } from "./questions/skipping.ts";
+export { type SpeedLinearity, speedLinearity } from "./questions/speed-linearity.ts";
 export { trialDesignOptions } from "./questions/trial-plan/options.ts";
 export { type TrialDesign, trialDesign } from "./questions/trial-plan.ts";
+export { budgetOptions } from "./questions/uncertainty-budget/options.ts";
+export { type RateUncertainty, rateUncertainty } from "./questions/uncertainty-budget.ts";
 export { type WithHistory, withHistory } from "./questions/with-history.ts";
 export { reportFiles } from "./report/files.ts";
 export { renderHtml } from "./report/html.ts";
@@ -74,6 +88,18 @@ export { renderSvg } from "./report/svg.ts";
 export type { Caution, CautionCode, Severity, Where } from "./results/caution.ts";
 export { defaults } from "./results/defaults.ts";
 export type { About, Estimate, Interval, Unit } from "./results/estimate.ts";
+export { convert } from "./units/convert.ts";
+export {
+  driveRatio,
+  gramsPerMetreOfRow,
+  kernelsPerKg,
+  massRateOfPlants,
+  massRateOfSeeds,
+  meterSpeed,
+  rateOfTurns,
+  rateOverArea,
+  turnsPerHectare,
+} from "./units/rates.ts";
 export { version } from "./version.ts";
 export type { Format, UnitSystem } from "./wording/format.ts";
 export { languageTags, wordsFor } from "./wording/languages.ts";

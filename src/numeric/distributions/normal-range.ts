@@ -37,11 +37,11 @@ export function rangeTail(size: number, side: "lower" | "upper"): (width: number
 
 function largestValue(size: number): LargestValue {
   const step = 0.55 / Math.sqrt(size);
-  // Below `first` and above 9.5 the largest value has a probability under 1e-20.
+  // Outside these the largest value does not add to any tail above 1e-8 in its first 16 digits.
   const first = -Math.sqrt(120 / size);
   const others = size - 1;
   const z = Float64Array.from(
-    { length: Math.ceil((9.5 - first) / step) },
+    { length: Math.ceil((11 - first) / step) },
     (_, i) => first + i * step,
   );
   const below = z.map(standardLower);

@@ -29,10 +29,9 @@ export function summarySection(analysis: Analysis, words: Words): Section {
   };
 }
 
-function card(
-  { bin, product, verdict, delivery, acrossFills }: MeterAnswers,
-  words: Words,
-): KeyFigure {
+function card(answers: MeterAnswers, words: Words): KeyFigure {
+  const { bin, product, verdict, delivery, acrossFills } = answers;
+  const toSet = words.setting.brief(answers.setting);
   const { format, report } = words;
   const { estimate, input, options } = delivery;
   const interval = format.estimateInterval(estimate, "delivery");
@@ -48,6 +47,7 @@ function card(
     verdict: { tone: tones[verdict.code], words: report.verdict(verdict) },
     nextStep: report.nextStep(verdict),
     facts: [
+      ...(toSet === null ? [] : [{ term: report.cardFacts.toSet, description: toSet }]),
       { term: report.cardFacts.catches, description: format.count(input.catches) },
       { term: report.cardFacts.fills, description: format.count(acrossFills.fills) },
       ...(scatter === null

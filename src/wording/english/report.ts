@@ -32,7 +32,12 @@ export function englishReport(format: Format) {
       interval === null ? "no interval can be given" : `${format.percent(level, 0)}: ${interval}`,
     cardSpan: (halfWidth: number, tolerance: number) =>
       `known within ${format.plusMinus(halfWidth)}; tolerance ${format.plusMinus(tolerance)}`,
-    cardFacts: { catches: "Catches today", fills: "Fills in the log", scatter: "Catch scatter" },
+    cardFacts: {
+      toSet: "To set",
+      catches: "Catches today",
+      fills: "Fills in the log",
+      scatter: "Catch scatter",
+    },
     verdict: (verdict: Verdict): string => {
       switch (verdict.code) {
         case "check-first":

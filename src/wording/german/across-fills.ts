@@ -1,0 +1,126 @@
+import type { NextCatchCurve } from "../../model/next-catch.ts";
+import type { AcrossFillsAnswer } from "../../questions/across-fills.ts";
+import type { AcrossFillsWords } from "../english/across-fills.ts";
+import type { Format } from "../format.ts";
+import { catchesWords, degrees, fillsWords, withDegrees, withTurns } from "./counted.ts";
+
+/** Everything said about the fills of one bin together, and about what the next catch buys, in German. */
+export function germanAcrossFills(format: Format): AcrossFillsWords {
+  const level = ({ options }: { options: { level: number } }) => format.percent(options.level, 0);
+
+  return {
+    heading: "Über die Füllungen hinweg",
+    sentence: (result) => {
+      const next = format.estimateInterval(result.nextFill, "delivery");
+      const who = `Tank ${result.bin} (${result.product})`;
+      if (next === null)
+        return `${who}: bisher eine Füllung, über die nächste lässt sich daher nichts sagen.`;
+      const mean = format.value(result.mean.value, "delivery", result.nextFill.standardError);
+      const over = result.fills === 1 ? "der einen Füllung" : fillsWords(result.fills);
+      return `${who}: im Mittel ${mean} aus ${over}; die nächste Füllung sollte bei ${next} liegen (Vorhersagebereich, ${level(result)}), das sind ${halfWidth(result)}.`;
+      function halfWidth({ nextFill }: AcrossFillsAnswer): string {
+        const upper = nextFill.interval?.upper ?? nextFill.value;
+        return format.plusMinus((upper - nextFill.value) / nextFill.value);
+      }
+    },
+    meanSentence: (result) => {
+      const range = format.estimateInterval(result.mean, "delivery");
+      const { df } = result.mean;
+      return range === null
+        ? null
+        : `Mittel der Füllungen: ${format.value(result.mean.value, "delivery", result.mean.standardError)}, Vertrauensbereich (${level(result)}) ${range} (t-Verteilung${df === null ? "" : ` ${withDegrees(df, format)}`}: ein Wert je Füllung).`;
+    },
+    spread: (result) => {
+      const { spread, between } = result;
+      if (spread.relative === null)
+        return "Wie sehr sich die Füllungen unterscheiden, ist nicht bekannt.";
+      const range = spread.standardDeviation?.interval;
+      const size = format.percent(spread.relative);
+      const limits =
+        range?.upper == null || range.lower === null
+          ? ""
+          : ` (Vertrauensbereich, ${level(result)}: ${format.range(format.percent(range.lower / result.mean.value), format.percent(range.upper / result.mean.value))})`;
+      const rest =
+        between === null
+          ? ""
+          : between.atBoundary
+            ? " So viel erklärt die Streuung der Proben allein."
+            : ` Ohne die Streuung der Proben bleiben ${format.percent(between.value / result.mean.value)}.`;
+      return `Unterschied zwischen Füllungen: ${size}${limits}${spread.source === "borrowed" ? ", von anderen Tanks geliehen" : ""}.${rest}`;
+    },
+    scatter: ({ catchScatter }) => {
+      if (catchScatter.relative === null)
+        return "Die Streuung der Proben ist aus diesen Füllungen nicht bekannt.";
+      return `Streuung der Proben innerhalb einer Füllung: ${format.percent(catchScatter.relative)} einer Probe ${withTurns(catchScatter.turns, format)} (${degrees(catchScatter.df, format)} aus ${fillsWords(catchScatter.fills)}).`;
+    },
+    reml: ({ reml, mean }) =>
+      reml === null
+        ? "Das REML-Verfahren (eingeschränkte Maximum-Likelihood-Schätzung) braucht zwei Füllungen und etwas Streuung der Proben."
+        : `Zum Vergleich das REML-Verfahren (eingeschränkte Maximum-Likelihood-Schätzung): Mittel ${format.value(reml.mean, "delivery", mean.standardError)}, angepasster Standardfehler ${format.value(reml.adjustedStandardError, "delivery")} ${withDegrees(reml.df, format)}; Anteil zwischen den Füllungen ${reml.atBoundary ? "null, von der Streuung der Proben nicht zu unterscheiden" : format.percent(Math.sqrt(reml.betweenVariance) / reml.mean)}.`,
+    correlation: ({ between }) =>
+      between === null
+        ? null
+        : `Intraklassen-Korrelation: ${format.percent(between.intraclassCorrelation, 0)} der Varianz einer Probe gehören zu ihrer Füllung.`,
+    fills: {
+      title: (result) => `Austrag jeder Füllung, Tank ${result.bin}`,
+      description: (result) =>
+        `${fillsWords(result.fills)} der Reihe nach, jede mit ihrem Vertrauensbereich, gegen das Band, in dem die nächste Füllung erwartet wird: ${format.estimateInterval(result.nextFill, "delivery") ?? "nicht bekannt"}.`,
+      fill: "Füllung",
+      delivery: (unit) => `Austrag (${unit})`,
+      interval: "Vertrauensbereich",
+      catches: "Proben",
+      turns: "Umdrehungen",
+      date: "Datum",
+      band: "Band für die nächste Füllung",
+      unknown: "nicht bekannt",
+      caption: "Füllungen der Reihe nach",
+    },
+    curve: {
+      heading: "Was die nächste Probe bringt",
+      title: (result) =>
+        `Wie genau die nächste Füllung nach so vielen Proben bekannt ist, Tank ${result.bin}`,
+      description: ({ curve }) =>
+        `Halbe Breite des Vertrauensbereichs für den Austrag einer Füllung gegen die Zahl der Proben ${withTurns(curve.turnsPerCatch, format)}. ${curve.points
+          .filter(({ halfWidth }) => halfWidth !== null)
+          .map(({ catches, halfWidth }) => `${catches}: ${format.percent(halfWidth ?? 0)}`)
+          .join("; ")}. Toleranz ${format.percent(curve.tolerance)}.`,
+      catches: "Proben der Füllung (0: nicht abgedreht)",
+      halfWidth: "Austrag bekannt auf ± (%)",
+      chance: "Chance, dass die Menge weiter als die Toleranz daneben liegt",
+      tolerance: "Toleranz",
+      skipped: "nicht abgedreht",
+      basis,
+      sentence: ({ curve, bin }) => {
+        const tolerance = format.plusMinus(curve.tolerance);
+        const [skip, one] = curve.points;
+        const start =
+          skip?.halfWidth == null
+            ? `Tank ${bin}: Ohne Probe ist der Fehler der nächsten Füllung nicht bekannt`
+            : `Tank ${bin}: Ohne Probe ist der Austrag der nächsten Füllung auf ${format.plusMinus(skip.halfWidth)} bekannt`;
+        const first =
+          one?.halfWidth == null ? "" : `, mit einer Probe auf ${format.plusMinus(one.halfWidth)}`;
+        const turns = withTurns(curve.turnsPerCatch, format);
+        if (curve.catchesForTolerance === null)
+          return `${start}${first}; ${catchesWords(curve.points.length - 1)} ${turns} reichen nicht für die Toleranz von ${tolerance}.`;
+        if (curve.catchesForTolerance === 0)
+          return `${start}${first}; die Toleranz von ${tolerance} ist auch ohne Probe eingehalten, solange sich nichts geändert hat.`;
+        return `${start}${first}; ${catchesWords(curve.catchesForTolerance)} ${turns} ${curve.catchesForTolerance === 1 ? "reicht" : "reichen"} für die Toleranz von ${tolerance}.`;
+      },
+      caption: "Was die nächste Probe bringt, in Zahlen",
+      columns: {
+        catches: "Proben",
+        halfWidth: "Bekannt auf ±",
+        chance: "Chance, weiter als die Toleranz daneben zu liegen",
+        basis: "Beruht auf",
+      },
+    },
+  };
+}
+
+const basis: Record<NextCatchCurve["points"][number]["basis"], string> = {
+  history: "früheren Füllungen",
+  "borrowed history": "Füllungen anderer Tanks",
+  catches: "Proben der Füllung",
+  "catches with history": "Proben und früheren Füllungen",
+  unknown: "noch nichts",
+};

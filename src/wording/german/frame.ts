@@ -1,0 +1,12 @@
+import type { FrameWords } from "../frame.ts";
+
+/** The frame of a report in German. */
+export const germanFrame: FrameWords = {
+  skipToContent: "Zum Inhalt springen",
+  contents: "Inhalt",
+  nextStep: "Nächster Schritt",
+  notKnown: "nicht bekannt",
+  chart: "Diagramm",
+  specification: "Spezifikation",
+  severity: { note: "Hinweis", caution: "Vorsicht", serious: "Schwerwiegend" },
+};

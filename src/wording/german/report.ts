@@ -1,0 +1,117 @@
+import type { ReportWords } from "../english/report.ts";
+import type { Format } from "../format.ts";
+import { catchesWords, fillsWords } from "./counted.ts";
+
+/** The words of a report around the answers, in German. */
+export function germanReport(format: Format): ReportWords {
+  return {
+    title: (setupTitle) => setupTitle ?? "Bericht zur Abdrehprobe",
+    subtitle: (bins, fills, catches) =>
+      `${bins} ${bins === 1 ? "Tank" : "Tanks"}, ${fillsWords(fills)}, ${catchesWords(catches)}`,
+    meta: {
+      source: "Proben aus",
+      setup: "Einstellungen aus",
+      none: "keine angegeben",
+      period: "Abgedreht",
+      periodWords: (first, last) =>
+        first === last ? format.date(first) : format.range(format.date(first), format.date(last)),
+      level: "Sicherheit",
+      tolerance: "Toleranz",
+      toleranceWords: (tolerance, given) =>
+        given
+          ? format.plusMinus(tolerance)
+          : `${format.plusMinus(tolerance)} (angenommen: der häufigste Rat der landwirtschaftlichen Beratung)`,
+      version: "Erstellt mit",
+    },
+    columns: ["Tank", "Produkt", "Füllung", "Proben", "Austrag", "Vertrauensbereich", "Urteil"],
+    summary: "Auf einen Blick",
+    cardTitle: (bin) => `Tank ${bin}`,
+    cardSubtitle: (product, fill) => `${product}, Füllung ${fill}`,
+    cardInterval: (level, interval) =>
+      interval === null
+        ? "kein Vertrauensbereich möglich"
+        : `${format.percent(level, 0)}: ${interval}`,
+    cardSpan: (halfWidth, tolerance) =>
+      `auf ${format.plusMinus(halfWidth)} bekannt; Toleranz ${format.plusMinus(tolerance)}`,
+    cardFacts: {
+      catches: "Proben heute",
+      fills: "Füllungen aufgezeichnet",
+      scatter: "Streuung der Proben",
+    },
+    verdict: (verdict) => {
+      switch (verdict.code) {
+        case "check-first":
+          return "Erst etwas prüfen";
+        case "moved":
+          return "Der Austrag hat sich verschoben";
+        case "known-well-enough":
+          return "Genau genug bekannt";
+        case "not-yet":
+          return "Noch nicht genau genug bekannt";
+        case "unknown":
+          return "Fehler nicht bekannt";
+      }
+    },
+    nextStep: (verdict) => {
+      switch (verdict.code) {
+        case "check-first":
+          return verdict.catches.length > 0
+            ? `Sehen Sie sich ${verdict.catches.length === 1 ? "Probe" : "die Proben"} ${format.list(verdict.catches.map(String))} dieser Füllung an, bevor Sie den Antrieb einstellen; was wohl passiert ist, steht unten.`
+            : "Lesen Sie unten die schwerwiegende Meldung zu diesem Tank und klären Sie sie, bevor Sie den Antrieb einstellen.";
+        case "moved":
+          return verdict.wellEnough
+            ? "Stellen Sie den Antrieb auf den Wert von heute ein, nicht auf einen früheren, und sehen Sie sich den Dosierer an."
+            : "Nehmen Sie keine früheren Werte: Drehen Sie neu ab, stellen Sie den Antrieb auf den Wert von heute ein, und sehen Sie sich den Dosierer an.";
+        case "known-well-enough":
+          return `Stellen Sie den Antrieb auf diesen Wert ein. Prüfen Sie die Menge nach den ersten ${format.units === "us" ? "Acres" : "Hektar"}.`;
+        case "not-yet":
+          return verdict.moreCatches === null
+            ? "Mehr Proben allein erreichen die Toleranz nicht: Nehmen Sie längere Proben oder eine feinere Waage, oder lassen Sie eine größere Toleranz gelten."
+            : `Nehmen Sie noch ${catchesWords(verdict.moreCatches)} mit ${format.plain(verdict.turns)} Umdrehungen aus dieser Füllung.`;
+        case "unknown":
+          return `Nehmen Sie noch mindestens zwei Proben mit ${format.plain(verdict.turns)} Umdrehungen aus dieser Füllung.`;
+      }
+    },
+    bin: (bin, product) => `Tank ${bin}: ${product}`,
+    more: "Diagramm und Zahlen",
+    notes: "Bevor Sie sich auf diese Zahlen verlassen",
+    noNotes: "Nichts ist aufgefallen.",
+    about: {
+      heading: "So wurde gerechnet",
+      paragraphs: [
+        "Eine Füllung eines Tanks ist eine Beobachtung: Proben derselben Füllung sagen, wie genau diese Füllung bekannt ist, nie, wie die nächste sein wird.",
+        "Der Austrag je Umdrehung einer Füllung ist die Summe der Nettomassen durch die Summe der Umdrehungen. Sein Vertrauensbereich folgt der t-Verteilung, aus der Streuung der Proben aller Füllungen, wo es welche gibt; der Fehler beim Ablesen der Waage kommt immer hinzu.",
+        "Bereiche gelten für das, was daneben steht: den Austrag dieser Füllung, eine weitere Probe, das Mittel der Füllungen oder die nächste Füllung. Sie sind nicht austauschbar.",
+        "Nichts in der Datei wurde berichtigt oder weggelassen, wenn es hier nicht steht. Alle Zahlen stehen ungerundet in report.json.",
+      ],
+    },
+    leftOut: {
+      heading: "Weggelassene Proben",
+      none: "Keine.",
+      item: (bin, fill, one, row, reason) =>
+        `Tank ${bin}, Füllung ${fill}, Probe ${one} (Zeile ${row}): ${reason}`,
+    },
+    where: {
+      bin: (bin) => `Tank ${bin}`,
+      fill: (fill) => `Füllung ${fill}`,
+      catches: (catches) =>
+        `${catches.length === 1 ? "Probe" : "Proben"} ${format.list(catches.map(String))}`,
+    },
+    safety: {
+      heading: "Vorsicht bei der Arbeit",
+      items: [
+        "Motor abstellen, Schlüssel abziehen und warten, bis alles stillsteht, bevor Sie in die Nähe von Dosierern, Ketten, Wellen oder Gebläsen greifen. Bremsen Sie nie ein Teil mit der Hand oder einem Stock ab.",
+        "Ein elektrisch angetriebener Dosierer kann von selbst anlaufen: Niemand steht am Auslauf, bevor die Person am Schalter es freigibt. Keine weite Kleidung, offenen Haare oder Handschuhe an Antrieben.",
+        "Energie bleibt gespeichert: Sichern Sie ausgehobene Rahmen und angehobene Räder, legen Sie Keile unter, lassen Sie den Hydraulikdruck ab (ein Leck kann Öl durch die Haut drücken), und entlüften Sie einen Drucktank, bevor Sie den Deckel öffnen.",
+        "Gebläse und Auspuff sind heiß und laut: Schützen Sie Augen und Ohren.",
+        "Gebeiztes Saatgut: Lesen Sie das Etikett, tragen Sie, was es verlangt, halten Sie den Staub von sich und den Bienen fern, und halten Sie aufgefangenes Saatgut von Lebens- und Futtermitteln fern.",
+        "Staub von Körnern und Dünger reizt Augen und Lunge, und Salze brennen in Wunden: Handschuhe, Schutzbrille, passende Atemmaske.",
+        "Steigen Sie nie in einen Tank, solange das Produkt nachrutschen kann: Ein Mensch ist in Sekunden verschüttet. Arbeiten Sie von außen mit einer Stange; Einsteigen ist Arbeit in engen Räumen und nur etwas für geschulte Leute.",
+        "Säcke sind schwer: zu zweit heben oder eine Maschine nehmen, und niemand unter einem hängenden Sack.",
+        "Auf der Straße: Licht, Breite, gesicherte Deckel und Leitern, keine Mitfahrer. Nehmen Sie Verschüttetes auf; es schadet Tieren und Wasser.",
+      ],
+      deferral:
+        "Dieser Bericht ist eine Rechnung mit Ihren eigenen Wägungen. Die Betriebsanleitung der Maschine, das Etikett von Produkt und Saatgut, geltendes Recht und Regeln sowie Fachleute gehen vor; wo sie von diesem Bericht abweichen, folgen Sie ihnen.",
+    },
+  };
+}
