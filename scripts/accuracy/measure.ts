@@ -71,12 +71,17 @@ const truths = new Set([
 function place(row: Row): string {
   return Object.entries(row)
     .filter(([key]) => !truths.has(key))
-    .map(([key, value]) => `${key} ${shortened(Number(value))}`)
+    .map(
+      ([key, value]) => `${key} ${key === "p" ? chance(Number(value)) : shortened(Number(value))}`,
+    )
     .join(", ");
 }
 
+/** A probability near 1 by its distance from 1: as such 1 − 1e-8 would print as 1. */
+function chance(p: number): string {
+  return p > 0.99 ? `1 − ${Number((1 - p).toPrecision(3))}` : shortened(p);
+}
+
 function shortened(value: number): string {
-  // 1 − 1e-8 would print as 1.
-  if (value > 0.9 && value < 1) return `1 − ${Number((1 - value).toPrecision(3))}`;
   return String(Number(value.toPrecision(6)));
 }

@@ -20,6 +20,7 @@ export function fieldCheckChart(result: FieldCheck, words: Words): ChartSpec {
   const values = result.checks.flatMap((check, place) =>
     kinds.flatMap((kind) => pointOf(kind, check, say.named(check, place), size, words)),
   );
+  const ranges = values.filter(({ lower, upper }) => lower !== null && upper !== null);
   const order = kinds.map((kind) => say.chart.kinds[kind]);
   const x = {
     field: "check",
@@ -44,11 +45,16 @@ export function fieldCheckChart(result: FieldCheck, words: Words): ChartSpec {
       description: say.chart.description(result),
     }),
     layer: [
-      {
-        data: { values },
-        mark: { type: "rule", strokeWidth: 2 },
-        encoding: { x, xOffset, y: y("lower"), y2: { field: "upper" }, color },
-      },
+      // Without one interval the layer would stretch the axis to infinity.
+      ...(ranges.length === 0
+        ? []
+        : [
+            {
+              data: { values: ranges },
+              mark: { type: "rule", strokeWidth: 2 },
+              encoding: { x, xOffset, y: y("lower"), y2: { field: "upper" }, color },
+            },
+          ]),
       {
         data: { values },
         mark: { type: "point", size: 90 },
@@ -68,13 +74,22 @@ export function fieldCheckChart(result: FieldCheck, words: Words): ChartSpec {
   };
 }
 
+interface Plotted {
+  readonly check: string;
+  readonly kind: string;
+  readonly rate: number | null;
+  readonly lower: number | null;
+  readonly upper: number | null;
+  readonly label: string;
+}
+
 function pointOf(
   kind: Kind,
   check: CheckedField,
   name: string,
   size: number,
   words: Words,
-): readonly object[] {
+): readonly Plotted[] {
   const { format } = words;
   const estimate = rateOf(kind, check);
   if (estimate === null) return [];

@@ -15,6 +15,10 @@ export interface Io {
 type Colors = ReturnType<typeof createColors>;
 
 export function terminalIo(): Io {
+  // A reader that has seen enough (`| head`) closes the pipe; that is no fault of anybody's.
+  process.stdout.on("error", (error: NodeJS.ErrnoException) => {
+    if (error.code !== "EPIPE") throw error;
+  });
   const plain = process.env.NO_COLOR !== undefined && process.env.NO_COLOR !== "";
   return {
     out: (text) => process.stdout.write(`${text}\n`),

@@ -85,7 +85,7 @@ function effectTable(result: ExplainingVariables, words: Words, id: string): rea
   if (regressions.length === 0) return [];
   const row = (effect: Effect, others: readonly string[], between: string): Row => ({
     cells: [
-      `${effect.variable} (${say.effectUnit(effect.variable, result.variables)})`,
+      `${explainingVariables.variable(effect.variable)} (${say.effectUnit(effect.variable, result.variables)})`,
       `${between}${say.withOthers(others)}`,
       say.value(effect.perUnit.value),
       say.range(effect.perUnit) ?? explainingVariables.unknown,

@@ -1,4 +1,5 @@
 import type {
+  DeliveryRegression,
   DensityExplanation,
   ExplainingVariables,
   Variable,
@@ -26,6 +27,8 @@ export function englishExplainingVariables(format: Format) {
 
   return {
     heading: "What explains the differences",
+    /** A recorded variable as it is called on paper. */
+    variable: (name: string): string => name,
     unknown: "not known",
     sentence: ({ density }: ExplainingVariables): string => {
       if (density === null)
@@ -94,7 +97,7 @@ export function englishExplainingVariables(format: Format) {
       units: {
         products: "products",
         "fills within products": "fills of a product",
-      } as const,
+      } satisfies Record<DeliveryRegression["units"], string>,
       withOthers: (others: readonly string[]) =>
         others.length === 0 ? "" : `, with ${format.list(others)}`,
       perUnit: "Per unit",

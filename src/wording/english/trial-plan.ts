@@ -35,7 +35,7 @@ export function englishTrialPlan(format: Format) {
         catch: "Catch",
         turns: "Turns",
         meter_rpm: "Turns/min",
-      } as const satisfies Record<string, string>,
+      } satisfies Record<string, string>,
       cell: (value: SheetRow[string] | undefined): string =>
         typeof value === "number" ? format.plain(value, 6) : (value ?? ""),
     },

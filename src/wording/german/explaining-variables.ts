@@ -26,6 +26,7 @@ export function germanExplainingVariables(format: Format): ExplainingVariablesWo
 
   return {
     heading: "Was die Unterschiede erklärt",
+    variable: variableWords,
     unknown: "nicht bekannt",
     sentence: ({ density }) => {
       if (density === null)
@@ -111,6 +112,11 @@ export function germanExplainingVariables(format: Format): ExplainingVariablesWo
       title: "Austrag je Umdrehung gegen Schüttgewicht",
       description: (result) =>
         `Jede Füllung nach Produkt. Die Linie ist der Austrag im Verhältnis zum Schüttgewicht, beim mittleren Volumen je Umdrehung der Produkte; im Band wird ein noch nicht probiertes Produkt erwartet (${level(result)}).${result.prediction === null ? "" : ` Bei ${format.value(result.prediction.densityKgPerM3, "density")}: ${format.estimateInterval(result.prediction.proportional, "delivery") ?? "nicht bekannt"}.`}`,
+      density: (unit) => `Schüttgewicht (${unit})`,
+      delivery: (unit) => `Austrag (${unit})`,
+      product: "Produkt",
+      fill: "Füllung",
+      predicted: "noch nicht probiert",
     },
   };
 

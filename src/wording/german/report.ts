@@ -37,6 +37,7 @@ export function germanReport(format: Format): ReportWords {
       catches: "Proben heute",
       fills: "Füllungen aufgezeichnet",
       scatter: "Streuung der Proben",
+      toSet: "Einzustellen",
     },
     verdict: (verdict) => {
       switch (verdict.code) {
