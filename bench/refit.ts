@@ -11,7 +11,7 @@ import { remlAcrossFills } from "../src/model/across-fills.ts";
 import { fitModel } from "../src/model/model.ts";
 import { randomStream } from "../src/numeric/random.ts";
 import { fitRandomEffects } from "../src/statistics/random-effects.ts";
-import { simulate } from "../study/coverage/season.ts";
+import { simulate } from "./study/coverage/season.ts";
 
 const refits = 10_000;
 const random = randomStream(1);

@@ -18,7 +18,7 @@ const names = readdirSync(folder).filter((name) => name.endsWith(".ipynb"));
 
 // The schema is written for draft 4, but uses nothing that a later draft reads in another way.
 const { $schema: _, ...schema } = nbformat.schema;
-const isNotebook = new Ajv({ strict: false }).compile(schema);
+const isNotebook = new Ajv({ strict: false, validateFormats: false }).compile(schema);
 
 it("there are notebooks to read", () => {
   expect(names).toContain("00-first-morning.ipynb");

@@ -1,5 +1,5 @@
 /**
- * Made by study/change-point-table.ts, which says what it holds and how; not to be edited by hand.
+ * Made by bench/study/change-point-table.ts, which says what it holds and how; not to be edited by hand.
  * A module and not a JSON file, because Node 20 prints a warning at every import of JSON.
  */
 export const changePointTable: {

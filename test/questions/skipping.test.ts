@@ -1,13 +1,13 @@
 import fc from "fast-check";
 import { mean } from "simple-statistics";
 import { describe, expect, it } from "vitest";
+import { simulateSeasons } from "../../bench/study/skipping/simulate.ts";
 import type { Catch } from "../../src/data/types.ts";
 import { OptionError } from "../../src/errors/errors.ts";
 import { curveOf, fitModel } from "../../src/model/model.ts";
 import { randomStream } from "../../src/numeric/random.ts";
 import { type SkippingChoices, skippingOptions } from "../../src/questions/skipping/options.ts";
 import { skipping } from "../../src/questions/skipping.ts";
-import { simulateSeasons } from "../../study/skipping/simulate.ts";
 import { aFill } from "../support/catches.ts";
 import { present } from "../support/reference.ts";
 import { inventedFills } from "../support/simulated-fills.ts";

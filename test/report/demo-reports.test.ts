@@ -19,12 +19,16 @@ describe.each(names)("the report on %s", (name) => {
       expect(await faultsOf(chart.spec), chart.id).toEqual([]);
   });
 
-  it("plots only numbers of its results, as they are, in percent or in another unit", () => {
-    const known = numbersOf(report(name).analysis).sort((a, b) => a - b);
+  it("plots only numbers of its results: as they are, mirrored, in percent or in another unit", () => {
+    const known = numbersOf(report(name).analysis)
+      .map(Math.abs)
+      .sort((a, b) => a - b);
     const strangers = chartsIn(report(name)).flatMap(({ id, spec }) =>
       plottedNumbers(spec)
         .filter((value) => !Number.isInteger(value))
-        .filter((value) => [1, 1 / 100, 1 / 1000].every((unit) => !holds(known, value * unit)))
+        .filter((value) =>
+          [1, 1 / 100, 1 / 1000].every((unit) => !holds(known, Math.abs(value) * unit)),
+        )
         .map((value) => `${id}: ${value}`),
     );
     expect(strangers).toEqual([]);

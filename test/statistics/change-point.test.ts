@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { sharesCountedOnce, tableOptions } from "../../bench/study/change-point-table.ts";
 import { NumericalError } from "../../src/errors/errors.ts";
 import { studentTQuantile, studentTTwoSided } from "../../src/numeric/distributions/student-t.ts";
 import { randomStream } from "../../src/numeric/random.ts";
@@ -9,7 +10,6 @@ import {
   changePointPValue,
 } from "../../src/statistics/change-point.ts";
 import { changePointTable } from "../../src/statistics/change-point-table.ts";
-import { sharesCountedOnce, tableOptions } from "../../study/change-point-table.ts";
 import { present } from "../support/reference.ts";
 
 describe("changePoint", () => {

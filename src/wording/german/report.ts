@@ -75,8 +75,7 @@ export function germanReport(format: Format): ReportWords {
     },
     bin: (bin, product) => `Tank ${bin}: ${product}`,
     more: "Diagramm und Zahlen",
-    notes: "Bevor Sie sich auf diese Zahlen verlassen",
-    noNotes: "Nichts ist aufgefallen.",
+    notes: "Hinweise zu diesen Zahlen",
     about: {
       heading: "So wurde gerechnet",
       paragraphs: [

@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
+import { explanationCell } from "../../../bench/study/outliers/explanations.ts";
+import { fillAlarm, logAlarm } from "../../../bench/study/outliers/false-alarms.ts";
+import { usualScene } from "../../../bench/study/outliers/simulate.ts";
 import { type RandomStream, randomStream } from "../../../src/numeric/random.ts";
 import { deletionSteps, outlyingOf } from "../../../src/statistics/deleted-residuals.ts";
-import { explanationCell } from "../../../study/outliers/explanations.ts";
-import { fillAlarm, logAlarm } from "../../../study/outliers/false-alarms.ts";
-import { usualScene } from "../../../study/outliers/simulate.ts";
 
 const seed = 20_261_128;
 

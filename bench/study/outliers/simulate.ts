@@ -1,0 +1,90 @@
+import type { Catch } from "../../../src/data/types.ts";
+import { type Fill, metersOf } from "../../../src/model/meters.ts";
+import type { RandomStream } from "../../../src/numeric/random.ts";
+
+/** A meter that is simulated: relative scatter is that of a catch of `turns`. */
+export interface Scene {
+  readonly kgPerTurn: number;
+  readonly turns: number;
+  /** Catch scatter, as a fraction. */
+  readonly scatter: number;
+  /** Fill-to-fill spread, as a fraction. */
+  readonly spread: number;
+  readonly bagKg: number;
+  readonly divisionKg: number;
+  /** What the file has: net mass only, or gross and tare. */
+  readonly columns: "net" | "gross and tare";
+}
+
+/** 6 kg catches of 20 turns, as in all tables unless they say otherwise. */
+export const usualScene: Scene = {
+  kgPerTurn: 0.3,
+  turns: 20,
+  scatter: 0.015,
+  spread: 0.03,
+  bagKg: 0.4,
+  divisionKg: 0.01,
+  columns: "net",
+};
+
+/** Catches of one fill as somebody weighed and wrote them, all as they should be. */
+export function simulateFill(
+  scene: Scene,
+  fill: number,
+  catches: number,
+  random: RandomStream,
+): readonly Catch[] {
+  const delivery = scene.kgPerTurn * (1 + scene.spread * random.normal());
+  return Array.from({ length: catches }, (_, i) => {
+    const kg =
+      delivery * scene.turns + scene.scatter * scene.kgPerTurn * scene.turns * random.normal();
+    return written(scene, fill, i + 1, scene.turns, kg, random);
+  });
+}
+
+/** The catches as the model's fills, in order of fill. */
+export function asFills(catches: readonly Catch[]): readonly Fill[] {
+  return metersOf(catches)[0]?.fills ?? [];
+}
+
+function written(
+  scene: Scene,
+  fill: number,
+  number: number,
+  turns: number,
+  kg: number,
+  random: RandomStream,
+): Catch {
+  const tareKg = read(scene.bagKg + 0.01 * random.normal(), scene);
+  const grossKg = read(kg + scene.bagKg, scene);
+  const hasGross = scene.columns === "gross and tare";
+  return {
+    row: 100 * fill + number,
+    bin: "1",
+    product: "wheat",
+    fill,
+    catch: number,
+    turns,
+    grossKg: hasGross ? grossKg : null,
+    tareKg: hasGross ? tareKg : null,
+    netKg: hasGross ? grossKg - tareKg : read(kg, scene),
+    divisionKg: null,
+    takenAt: null,
+    meterRpm: null,
+    bulkDensityKgPerM3: null,
+    moisturePercent: null,
+    binLevelPercent: null,
+    outlet: null,
+    operator: null,
+    note: null,
+    leftOut: null,
+    extra: {},
+  };
+}
+
+/** What the scale shows. */
+export function read(kg: number, { divisionKg }: Pick<Scene, "divisionKg">): number {
+  const shown = Math.round(kg / divisionKg) * divisionKg;
+  // 637 × 0.01 is not 6.37 to the last bit, but what a person writes down is.
+  return Math.round(shown * 1e6) / 1e6;
+}
