@@ -1,11 +1,11 @@
 /**
  * How long does one refit take? Eight fills of five catches, fitted again and again with fresh scatter: through the
- * whole model (grouping, totals, pooled scatter, two-stage) and through REML alone. The peer in the same run is a
- * plain one-way analysis of variance with the package simple-statistics, which answers far less.
+ * whole model (grouping, totals, pooled scatter, two-stage) and through REML alone. The peer in the same run is the
+ * one-way analysis of variance of the package jstat, which answers far less.
  *
  *   npm run bench
  */
-import { mean, sampleVariance } from "simple-statistics";
+import jstat from "jstat";
 import { Bench } from "tinybench";
 import { remlAcrossFills } from "../src/model/across-fills.ts";
 import { fitModel } from "../src/model/model.ts";
@@ -37,7 +37,7 @@ checkFirst();
 const bench = new Bench({ time: 1000 });
 bench.add("whole model", () => fitModel(log(), options));
 bench.add("REML from totals", () => fitRandomEffects(groups[next++ % groups.length] ?? []));
-bench.add("peer: one-way ANOVA, simple-statistics", () => analysisOfVariance(log()));
+bench.add("peer: one-way ANOVA, jstat", () => analysisOfVariance(log()));
 await bench.run();
 
 const milliseconds = bench.tasks.map(({ name, result }) => ({
@@ -68,7 +68,5 @@ function analysisOfVariance(catches: ReturnType<typeof log>): number {
     own.push(netKg / turns);
     fills.set(fill, own);
   }
-  const means = [...fills.values()].map((values) => mean(values));
-  const within = mean([...fills.values()].map((values) => sampleVariance(values)));
-  return sampleVariance(means) - within / 5;
+  return jstat.jStat.anovafscore(...fills.values());
 }

@@ -1,9 +1,13 @@
 import { OptionError } from "../errors/errors.ts";
 import { english } from "./english/english.ts";
 import type { UnitSystem } from "./format.ts";
+import { german } from "./german/german.ts";
 import type { Words } from "./words.ts";
 
-const languages: Readonly<Record<string, (units: UnitSystem) => Words>> = { en: english };
+const languages: Readonly<Record<string, (units: UnitSystem) => Words>> = {
+  en: english,
+  de: german,
+};
 
 /** Languages a report can be written in, by their tag. */
 export const languageTags: readonly string[] = Object.keys(languages);

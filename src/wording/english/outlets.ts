@@ -58,7 +58,7 @@ export function englishOutlets(format: Format) {
           .map(({ outlet, relative }) => `${outlet}: ${format.signedPercent(relative)}`)
           .join("; ")}.`,
       outlet: "Outlet",
-      off: ({ band }: Outlets) =>
+      off: ({ band }: Outlets): string =>
         band.about === "target" ? "Off the target (%)" : "Off the mean (%)",
       band: (band: number) => format.plusMinus(band),
       point: ({ outlet, relative, deliveryKgPerTurn }: Outlet) =>

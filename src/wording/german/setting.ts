@@ -163,6 +163,11 @@ export const missingForSettingWords: Readonly<Record<string, string>> = {
   "meter speeds": "die Drehzahlen, die der Antrieb halten kann",
 } satisfies Record<MissingForSetting, string>;
 
+const givenWords: Readonly<Record<NonNullable<DriveSetting["now"]>["from"], string>> = {
+  "turns per hectare": "den angegebenen Umdrehungen je Hektar",
+  "drive ratio": "der angegebenen Übersetzung",
+};
+
 const methodWords: Readonly<Record<IntervalMethod, string>> = {
   exact: "keiner, jeder Teil ist exakt",
   "t interval": "der des Austrags (t-Verteilung), umgerechnet",

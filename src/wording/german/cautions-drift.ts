@@ -1,0 +1,75 @@
+import type { englishDriftCautions } from "../english/cautions-drift.ts";
+import type { Format } from "../format.ts";
+
+type DriftCautions = ReturnType<typeof englishDriftCautions>;
+
+/** Cautions about fills in order of time, and about how repeatable catches are, in German. */
+export function germanDriftCautions(format: Format): DriftCautions {
+  return { ...aboutOrder(format), ...aboutFindings(format), ...aboutPractice(format) };
+}
+
+function aboutOrder(format: Format) {
+  return {
+    "no-trend-yet": ({ fills, needed }) =>
+      `${fills === 1 ? "Eine Füllung" : `${fills} Füllungen`}: Ein Trend lässt sich erst ab der ${ordinal(needed)} Füllung prüfen.`,
+    "no-change-point-yet": ({ fills, needed }) =>
+      `${fills === 1 ? "1 Füllung" : `${fills} Füllungen`}: Ob und wann sich der Austrag verschoben hat, lässt sich ab der ${ordinal(needed)} Füllung prüfen.`,
+    "fills-agree-exactly": ({ fills }) =>
+      `Alle ${fills} Füllungen stimmen bis auf die letzte Stelle überein. Das sagt, dass die Waage grob ist, nicht, dass der Dosierer vollkommen ist; ob sich etwas verschoben hat, lässt sich nicht prüfen.`,
+    "product-changed": ({ otherProducts, fillsSetAside }) =>
+      fillsSetAside > 0
+        ? `Dazwischen war etwas anderes im Tank: ${format.list(otherProducts)}. Verglichen werden die Füllungen seither; die ${fillsSetAside} davor werden gezeigt, aber nicht beurteilt.`
+        : `Dazwischen war etwas anderes im Tank: ${format.list(otherProducts)}; die Füllungen davor sollten trotzdem zählen.`,
+    "product-order-unknown": () =>
+      "Ohne Datum, und weil jedes Produkt seine Füllungen selbst zählt, lässt sich nicht sagen, ob zwischen zwei Füllungen ein anderes Produkt im Tank war. Alle Füllungen werden verglichen, als wäre keines dazwischen gewesen. Geben Sie Daten an (taken_at), oder zählen Sie die Füllungen eines Tanks durch.",
+    "fill-numbers-against-dates": () =>
+      "Nummern und Daten bringen die Füllungen in verschiedene Reihenfolgen. Es gelten die Daten; prüfen Sie beides.",
+    "gaps-between-fills": ({ missingFills, longestPauseDays }) => {
+      const missing =
+        missingFills === 0
+          ? null
+          : `${missingFills === 1 ? "in der Aufzeichnung fehlt eine Füllung" : `in der Aufzeichnung fehlen ${missingFills} Füllungen`}`;
+      const pause =
+        longestPauseDays === null
+          ? null
+          : `die längste Pause dauert ${days(longestPauseDays, format)}`;
+      return `Zwischen den Füllungen sind Lücken: ${[missing, pause].filter((part) => part !== null).join("; ")}. Eine Veränderung lässt sich nicht genauer datieren als die Lücke.`;
+    },
+  } satisfies Partial<DriftCautions>;
+}
+
+function aboutFindings(format: Format) {
+  return {
+    "trend-or-wander": ({ pValue }) =>
+      `Ein Trend oder ein langsames Wandern (${format.pValue(pValue)}): Füllungen, die sich ähneln, wenn sie zeitlich nahe liegen, sehen doppelt so oft oder noch öfter nach einem Trend aus, als es der Zufall allein täte. Suchen Sie eine Ursache, bevor Sie an Verschleiß glauben.`,
+    "delivery-settles": ({ scope, against, change, pValue }) => {
+      const amount = format.percent(Math.abs(change));
+      const direction = change < 0 ? "weniger" : "mehr";
+      if (against === "bin level")
+        return `Der Austrag hängt davon ab, wie voll der Tank ist: ${amount} ${direction} bei vollem Tank als bei leerem (${format.pValue(pValue)}, ${scope === "between fills" ? "von Füllung zu Füllung" : "innerhalb der Füllungen"}). Drehen Sie bei dem Füllstand ab, mit dem Sie säen.`;
+      return `Der Austrag spielt sich erst ein: ${amount} ${direction} mit jeder weiteren Probe einer Füllung (${format.pValue(pValue)}). Drehen Sie den Dosierer, bis er gleichmäßig läuft, bevor die erste Probe zählt.`;
+    },
+  } satisfies Partial<DriftCautions>;
+}
+
+function aboutPractice(format: Format) {
+  return {
+    "scatter-unusual": ({ ratio, pValue }) =>
+      `Diese Proben streuen ${format.plain(ratio, 2)}-mal so stark wie die früherer Füllungen (${format.pValue(pValue)}). Suchen Sie zuerst nach einer zweifelhaften Probe, dann nach dem, was anders war: Sack, Waage, Umdrehungen, Zeit zwischen den Proben.`,
+    "no-scatter-to-compare": ({ catches, earlierDf }) =>
+      catches === 1
+        ? "Eine Probe zeigt keine Streuung; mit früheren Füllungen lässt sie sich daher nicht vergleichen."
+        : earlierDf === 0
+          ? "Keine frühere Füllung hat zwei Proben; ob diese Streuung üblich ist, lässt sich daher noch nicht sagen."
+          : "Die Proben stimmen genau überein; ihre Streuung lässt sich daher nicht mit der früherer Füllungen vergleichen.",
+  } satisfies Partial<DriftCautions>;
+}
+
+function ordinal(count: number): string {
+  return { 4: "vierten", 5: "fünften", 6: "sechsten" }[count] ?? `${count}.`;
+}
+
+function days(count: number, format: Format): string {
+  const whole = Math.round(count);
+  return whole === 1 ? "einen Tag" : `${format.count(whole)} Tage`;
+}

@@ -1,0 +1,87 @@
+import type { CautionWords } from "../english/cautions.ts";
+import type { Format } from "../format.ts";
+import { germanCatchCautions } from "./cautions-catches.ts";
+import { germanDriftCautions } from "./cautions-drift.ts";
+import { germanFieldCautions } from "./cautions-field.ts";
+import { germanPlanningCautions } from "./cautions-planning.ts";
+import { germanProductCautions } from "./cautions-products.ts";
+import { degrees, fillsWords } from "./counted.ts";
+
+/** One sentence or two for every caution, in German: what was found, what it means, what to do. */
+export function germanCautions(format: Format): CautionWords {
+  return {
+    ...aboutTheFile(format),
+    ...aboutOneFill(format),
+    ...aboutFills(format),
+    ...germanPlanningCautions(format),
+    ...germanDriftCautions(format),
+    ...germanCatchCautions(format),
+    ...germanProductCautions(format),
+    ...germanFieldCautions(format),
+  };
+}
+
+function aboutTheFile(format: Format) {
+  return {
+    "catch-far-from-fellows": ({ timesMedian }) =>
+      `Diese Probe ergibt je Umdrehung das ${format.plain(timesMedian)}-Fache der anderen. Suchen Sie nach verrutschtem Komma, anderer Einheit oder verzählten Umdrehungen. Geändert wurde nichts.`,
+    "unit-looks-wrong": ({ unit, medianKgPerTurn }) =>
+      `In ${unit} gelesen, beträgt der Austrag ${format.value(medianKgPerTurn, "delivery")}, was ungewöhnlich ist. Prüfen Sie, ob die Massen wirklich in ${unit} notiert sind.`,
+    "turns-all-equal": ({ turns, tareShare }) =>
+      `Alle Proben haben ${format.plain(turns)} Umdrehungen; eine Tara, die in jeder Probe steckt, ist so nicht zu sehen${tareShare === null ? "" : `, sie würde den Austrag um ${format.percent(tareShare)} zu hoch machen`}. Drehen Sie einmal je Saison mit zwei Stufen von Umdrehungen ab, die längere doppelt so lang wie die kürzere.`,
+  } satisfies Partial<CautionWords>;
+}
+
+function aboutOneFill(format: Format) {
+  return {
+    "one-catch": ({ earlierFills }) =>
+      earlierFills > 0
+        ? `Eine Probe gibt einen Wert; ihr Fehler ist aus ${earlierFills} ${earlierFills === 1 ? "früheren Füllung" : "früheren Füllungen"} geliehen, soweit diese einen zeigen.`
+        : "Eine Probe gibt einen Wert, aber keine Vorstellung von seinem Fehler. Nehmen Sie mindestens zwei weitere.",
+    "two-catches": ({ widthFactor }) =>
+      `Zwei Proben können nicht sagen, welche falsch ist, und ihr eigener Vertrauensbereich reicht ${format.plain(widthFactor)} Standardfehler nach jeder Seite: Nehmen Sie eine dritte.`,
+    "few-degrees-of-freedom": ({ df }) =>
+      `Die Streuung der Proben beruht nur auf wenig (${degrees(df, format)}); der Vertrauensbereich ist mit Absicht weit, jede weitere Probe macht ihn enger.`,
+    "zero-scatter": ({ divisionKg }) =>
+      divisionKg === null
+        ? "Die Proben stimmen genau überein. Das sagt, dass die Waage grob ist, nicht, dass der Dosierer vollkommen ist. Geben Sie die Teilung der Waage an, dann lässt sich ein Vertrauensbereich nennen."
+        : `Die Proben stimmen bis auf die Teilung der Waage von ${format.value(divisionKg, "mass")} überein: Die Waage, nicht der Dosierer, setzt hier die Grenze.`,
+    "scale-division-unknown": () =>
+      "Die Teilung der Waage ist nicht angegeben; der Fehler beim Ablesen fehlt daher. Geben Sie sie in den Einstellungen an (scale, division).",
+    "scale-limits-result": ({ share }) =>
+      `Das Ablesen der Waage macht ${format.percent(share, 0)} der Varianz aus. Hier helfen mehr Umdrehungen je Probe oder eine feinere Waage; mehr Proben helfen nicht.`,
+    "constant-mass": ({ constantKg, lowerKg, upperKg, interceptSlopeKgPerTurn, pValue }) =>
+      `Etwa ${format.value(constantKg, "mass")} scheinen in jeder Probe zu stecken, gleich wie viele Umdrehungen (${lowerKg === null || upperKg === null ? "" : `${format.range(format.value(lowerKg, "mass"), format.value(upperKg, "mass"))}, `}${format.pValue(pValue)}), so wie wenn die Tara des Sacks nicht abgezogen oder der Dosierer nicht vorgefüllt wurde. Prüfen Sie die Tara; bis dahin ist ${format.value(interceptSlopeKgPerTurn, "delivery")}, die Steigung ohne diese Masse, der sicherere Austrag.`,
+    "lack-of-fit": ({ pValue }) =>
+      `Die Mittel bei den Stufen von Umdrehungen liegen nicht auf einer Geraden durch null (${format.pValue(pValue)}): Suchen Sie nach verzählten Umdrehungen bei einer Stufe oder nach einer gleichbleibenden Masse.`,
+    "heteroscedastic-error-used": ({ ratio }) =>
+      `Lange und kurze Proben streuen nicht im Verhältnis; daher gilt der größere Standardfehler (das ${format.plain(ratio)}-Fache des üblichen).`,
+    "scale-looks-coarser": ({ stepKg, divisionKg }) =>
+      `Diese Ablesungen gehen in Schritten von ${format.value(stepKg, "mass")}, in den Einstellungen steht aber eine Teilung von ${format.value(divisionKg, "mass")}. War es eine andere Waage, geben Sie ihre Teilung in einer Spalte division_kg an; bis dahin ist der Vertrauensbereich hier zu eng.`,
+    "scatter-differs": ({ pValue, fellBack }) =>
+      `Die Proben streuen von Füllung zu Füllung verschieden (${format.pValue(pValue)})${fellBack ? "; diese Füllung beruht daher auf ihren eigenen Proben" : "; der gemeinsame Wert passt vielleicht nicht zu dieser Füllung"}. Suchen Sie nach einer Füllung mit einer unsauberen Probe oder einer anderen Waage.`,
+    "weighting-by-name": ({ usualKgPerTurn }) =>
+      `Eine andere Gewichtung war gewünscht; die übliche (Summe der Massen durch Summe der Umdrehungen) ergibt ${format.value(usualKgPerTurn, "delivery")}.`,
+  } satisfies Partial<CautionWords>;
+}
+
+function aboutFills(format: Format) {
+  return {
+    "one-fill": ({ borrowedFrom }) =>
+      borrowedFrom > 0
+        ? "Eine Füllung sagt von sich aus nichts über die nächste."
+        : "Eine Füllung sagt nichts über die nächste: Der Mengenfehler, wenn nicht abgedreht wird, ist nicht bekannt.",
+    "two-fills": ({ bandInDifferences }) =>
+      `Nur zwei Füllungen: Das Band für die nächste ist ± das ${format.plain(bandInDifferences, 2)}-Fache des Unterschieds zwischen beiden. Eine dritte Füllung macht es enger als alles andere.`,
+    "few-fills": ({ fills }) =>
+      `${fillsWords(fills)} sagen wenig darüber, wie sehr sich Füllungen unterscheiden; die Bereiche sind mit Absicht weit.`,
+    "spread-at-boundary": ({ upperKgPerTurn }) =>
+      `Die Füllungen unterscheiden sich nicht mehr, als die Streuung der Proben erklärt. Das heißt „nicht zu unterscheiden“, nicht „kein Unterschied“${upperKgPerTurn === null ? "" : `: Er kann bis zu ${format.value(upperKgPerTurn, "delivery")} betragen`}.`,
+    "spread-borrowed": ({ fills, df }) =>
+      `Wie sehr sich Füllungen unterscheiden, ist aus ${fillsWords(fills)} der anderen Tanks geliehen, im Verhältnis zum Austrag (${degrees(df, format)}). Das ist ein Ersatz, bis dieser Tank eigene Füllungen hat.`,
+    "fills-are-not-catches": ({ timesTooNarrow }) =>
+      `Jede Probe als eigene Füllung zu zählen, würde den Vertrauensbereich ${format.plain(timesTooNarrow, 2)}-mal enger machen, und falsch: Solche Bereiche treffen in 40–76 % der Fälle zu, wo sie 95 % sagen.`,
+    "first-catch-tells-less": ({ skipHalfWidth, firstHalfWidth }) =>
+      `Eine Probe (${format.plusMinus(firstHalfWidth)}) sagt weniger als die früheren Füllungen (${format.plusMinus(skipHalfWidth)}): Nehmen Sie zwei oder drei, oder keine.`,
+  } satisfies Partial<CautionWords>;
+}

@@ -1,0 +1,54 @@
+import { formatFor, type UnitSystem } from "../format.ts";
+import type { Words } from "../words.ts";
+import { germanAcrossFills } from "./across-fills.ts";
+import { germanCatchesNeeded } from "./catches-needed.ts";
+import { germanCautions } from "./cautions.ts";
+import { germanCost } from "./cost.ts";
+import { germanDelivery } from "./delivery.ts";
+import { germanDrift } from "./drift.ts";
+import { germanExplainingVariables } from "./explaining-variables.ts";
+import { germanFieldCheck } from "./field-check.ts";
+import { germanFrame } from "./frame.ts";
+import { germanOutlets } from "./outlets.ts";
+import { germanOutliers } from "./outliers.ts";
+import { germanProductComparison } from "./product-comparison.ts";
+import { germanRepeatability } from "./repeatability.ts";
+import { germanReport } from "./report.ts";
+import { germanSetting } from "./setting.ts";
+import { germanSkipping } from "./skipping.ts";
+import { germanSpeedLinearity } from "./speed-linearity.ts";
+import { germanTrialPlan } from "./trial-plan.ts";
+import { germanUncertaintyBudget } from "./uncertainty-budget.ts";
+
+/** evencatch in German. */
+export function german(units: UnitSystem = "metric"): Words {
+  const format = formatFor("de", units, {
+    to: "bis",
+    turn: "U",
+    unboundedBelow: "ohne untere Grenze",
+    unboundedAbove: "ohne obere Grenze",
+    percentSpace: "\u00a0",
+  });
+  return {
+    format,
+    frame: germanFrame,
+    cautions: germanCautions(format),
+    delivery: germanDelivery(format),
+    acrossFills: germanAcrossFills(format),
+    outliers: germanOutliers(format),
+    catchesNeeded: germanCatchesNeeded(format),
+    skipping: germanSkipping(format),
+    cost: germanCost(format),
+    drift: germanDrift(format),
+    repeatability: germanRepeatability(format),
+    productComparison: germanProductComparison(format),
+    explainingVariables: germanExplainingVariables(format),
+    trialPlan: germanTrialPlan(format),
+    setting: germanSetting(format),
+    speedLinearity: germanSpeedLinearity(format),
+    uncertaintyBudget: germanUncertaintyBudget(format),
+    fieldCheck: germanFieldCheck(format),
+    outlets: germanOutlets(format),
+    report: germanReport(format),
+  };
+}
