@@ -20,6 +20,7 @@ export { skippingChart } from "./charts/skipping.ts";
 export { speedLinearityChart } from "./charts/speed-linearity.ts";
 export { uncertaintyBudgetChart } from "./charts/uncertainty-budget.ts";
 export { type LeaveOutKey, leaveOut } from "./data/leave-out.ts";
+export { type CatchEssentials, makeCatch } from "./data/make-catch.ts";
 export {
   type CatchCheck,
   checkCatches,

@@ -32,7 +32,12 @@ export function densityChart(result: ExplainingVariables, words: Words): ChartSp
   }));
   const product = { field: "product", type: "nominal", title: say.product };
   return {
-    ...baseSpec({ title: say.title, description: say.description(result), height: 400 }),
+    ...baseSpec({
+      language: words.format.language,
+      title: say.title,
+      description: say.description(result),
+      height: 400,
+    }),
     layer: [
       ...lineLayers(result, axes),
       {

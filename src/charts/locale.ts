@@ -1,9 +1,11 @@
 /** How vega writes numbers on axes and in hints, in its own terms. */
-export interface NumberLocale {
-  readonly decimal: string;
-  readonly thousands: string;
-  readonly grouping: readonly number[];
-  readonly currency: readonly [string, string];
+export interface ChartLocale {
+  readonly number: {
+    readonly decimal: string;
+    readonly thousands: string;
+    readonly grouping: readonly number[];
+    readonly currency: readonly [string, string];
+  };
 }
 
 /** Long enough to be grouped in every language. */
@@ -14,11 +16,11 @@ const sample = 1_234_567.8;
  *
  * @param language  BCP 47 tag
  */
-export function numberLocale(language: string): NumberLocale | null {
+export function chartLocale(language: string): ChartLocale | null {
   const parts = new Intl.NumberFormat(language).formatToParts(sample);
   const mark = (type: "decimal" | "group") => parts.find((part) => part.type === type)?.value ?? "";
   const [decimal, thousands] = [mark("decimal"), mark("group")];
   return decimal === "." && thousands === ","
     ? null
-    : { decimal, thousands, grouping: [3], currency: ["", ""] };
+    : { number: { decimal, thousands, grouping: [3], currency: ["", ""] } };
 }

@@ -43,6 +43,7 @@ export function productEstimatesChart(result: ProductComparison, words: Words): 
   );
   return {
     ...baseSpec({
+      language: words.format.language,
       title: say.title,
       description: say.description(result),
       height: frameHeight + rowHeight * means.length,
@@ -82,6 +83,7 @@ export function productContrastsChart(result: ProductComparison, words: Words): 
   ];
   return {
     ...baseSpec({
+      language: words.format.language,
       title: say.title,
       description: say.description(result),
       height: frameHeight + rowHeight * values.length,

@@ -1,5 +1,5 @@
 import type { ChartSpec } from "./chart-spec.ts";
-import { numberLocale } from "./locale.ts";
+import { chartLocale } from "./locale.ts";
 import { lightPalette as color, lightSeries } from "./palette.ts";
 
 /** Size of a chart in pixels, axes and legend included, where the caller does not say otherwise. */
@@ -37,7 +37,7 @@ export function baseSpec(frame: ChartFrame): ChartSpec {
 export function composedSpec(
   frame: Pick<ChartFrame, "title" | "description" | "language">,
 ): ChartSpec {
-  const locale = numberLocale(frame.language ?? "en");
+  const locale = chartLocale(frame.language ?? "en");
   return {
     $schema: "https://vega.github.io/schema/vega-lite/v6.json",
     title: frame.title,

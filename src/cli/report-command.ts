@@ -42,10 +42,11 @@ export interface ReportFlags {
 
 /** `evencatch report`: table and sentences on stdout, the report's files in a folder. */
 export async function reportCommand(path: string, flags: ReportFlags, io: Io): Promise<ExitCode> {
-  const log = withoutLeftOut(await readCatchesFile(path, readOptions(flags)), flags.leaveOut ?? []);
+  const words = wordsFor(flags.language, flags.units);
+  const read = await readCatchesFile(path, readOptions(flags));
+  const log = withoutLeftOut(read, flags.leaveOut ?? [], words);
   const setup = await setupFor(log, flags.setup);
   const analysis = analyse(log, setup, optionsOf(flags));
-  const words = wordsFor(flags.language, flags.units);
 
   const files = await reportFiles(
     analysis,
@@ -68,8 +69,8 @@ export async function reportCommand(path: string, flags: ReportFlags, io: Io): P
   return exitCodeOf(analysis, flags.failOn);
 }
 
-function withoutLeftOut(log: CatchLog, keys: readonly LeaveOutKey[]): CatchLog {
-  return keys.length === 0 ? log : leaveOut(log, keys, "asked for by --leave-out");
+function withoutLeftOut(log: CatchLog, keys: readonly LeaveOutKey[], words: Words): CatchLog {
+  return keys.length === 0 ? log : leaveOut(log, keys, words.report.leftOut.byCommand);
 }
 
 function optionsOf(flags: ReportFlags): Partial<AnalysisOptions> {

@@ -126,18 +126,26 @@ export function formatFor(language: string, units: UnitSystem, words: FormatWord
       interval === null ? null : intervalWords(interval, quantity, standardError, value),
     percent,
     plusMinus: (fraction) => `±${noBreak}${percent(fraction)}`,
-    signedPercent: (fraction, digits) =>
-      `${fraction < 0 ? minus : "+"}${percent(Math.abs(fraction), digits)}`,
+    signedPercent: (fraction, digits) => {
+      const size = percent(Math.abs(fraction), digits);
+      return isNothing(size) ? size : `${fraction < 0 ? minus : "+"}${size}`;
+    },
     plain: (value, significant = 3) => written(value, { maximumSignificantDigits: significant }),
     count: (value) => written(value, {}),
     pValue: (p) =>
       p < smallestP ? `p${narrowSpace}${smallP}` : `p${narrowSpace}=${narrowSpace}${pNumber(p)}`,
     pNumber: (p) => (p < smallestP ? smallP : pNumber(p)),
-    money: (value, currency) => `${decimals(value, Math.abs(value) < 100 ? 2 : 0)} ${currency}`,
+    money: (value, currency) =>
+      `${decimals(value, Math.abs(value) < 100 ? 2 : 0)}${noBreak}${currency}`,
     list: (items) =>
       new Intl.ListFormat(language, { style: "long", type: "conjunction" }).format(items),
     date: (iso) => dateWords(iso, language),
   };
+}
+
+/** "0.0 %" and "< 0.01 %" have no sign worth a word. */
+function isNothing(text: string): boolean {
+  return text.startsWith("<") || !/[1-9]/.test(text);
 }
 
 function displayUnit(quantity: Quantity, size: number, units: UnitSystem): string {

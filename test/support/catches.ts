@@ -1,28 +1,9 @@
+import { makeCatch } from "../../src/data/make-catch.ts";
 import type { Catch } from "../../src/data/types.ts";
 
 /** A catch for a test; only what matters need be said. */
 export function aCatch(given: Partial<Catch> & Pick<Catch, "turns" | "netKg">): Catch {
-  return {
-    row: 2,
-    bin: "1",
-    product: "wheat",
-    fill: 1,
-    catch: 1,
-    grossKg: null,
-    tareKg: null,
-    divisionKg: null,
-    takenAt: null,
-    meterRpm: null,
-    bulkDensityKgPerM3: null,
-    moisturePercent: null,
-    binLevelPercent: null,
-    outlet: null,
-    operator: null,
-    note: null,
-    leftOut: null,
-    extra: {},
-    ...given,
-  };
+  return makeCatch({ row: 2, bin: "1", product: "wheat", fill: 1, catch: 1, ...given });
 }
 
 /** Catches of one fill, numbered in order, from [turns, net mass] pairs. */

@@ -1,3 +1,4 @@
+import { makeCatch } from "../../../src/data/make-catch.ts";
 import type { Catch } from "../../../src/data/types.ts";
 import type { RandomStream } from "../../../src/numeric/random.ts";
 
@@ -121,26 +122,5 @@ function weighed(
 }
 
 function simulatedCatch(fill: number, one: number, turns: number, netKg: number): Catch {
-  return {
-    row: 0,
-    bin: "1",
-    product: "simulated",
-    fill,
-    catch: one,
-    turns,
-    netKg,
-    grossKg: null,
-    tareKg: null,
-    divisionKg: null,
-    takenAt: null,
-    meterRpm: null,
-    bulkDensityKgPerM3: null,
-    moisturePercent: null,
-    binLevelPercent: null,
-    outlet: null,
-    operator: null,
-    note: null,
-    leftOut: null,
-    extra: {},
-  };
+  return makeCatch({ bin: "1", product: "simulated", fill, catch: one, turns, netKg });
 }

@@ -1,3 +1,4 @@
+import { makeCatch } from "../../../src/data/make-catch.ts";
 import type { Catch } from "../../../src/data/types.ts";
 import { type Fill, metersOf } from "../../../src/model/meters.ts";
 import type { RandomStream } from "../../../src/numeric/random.ts";
@@ -58,7 +59,7 @@ function written(
   const tareKg = read(scene.bagKg + 0.01 * random.normal(), scene);
   const grossKg = read(kg + scene.bagKg, scene);
   const hasGross = scene.columns === "gross and tare";
-  return {
+  return makeCatch({
     row: 100 * fill + number,
     bin: "1",
     product: "wheat",
@@ -68,18 +69,7 @@ function written(
     grossKg: hasGross ? grossKg : null,
     tareKg: hasGross ? tareKg : null,
     netKg: hasGross ? grossKg - tareKg : read(kg, scene),
-    divisionKg: null,
-    takenAt: null,
-    meterRpm: null,
-    bulkDensityKgPerM3: null,
-    moisturePercent: null,
-    binLevelPercent: null,
-    outlet: null,
-    operator: null,
-    note: null,
-    leftOut: null,
-    extra: {},
-  };
+  });
 }
 
 /** What the scale shows. */

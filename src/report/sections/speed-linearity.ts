@@ -3,6 +3,7 @@ import type { SpeedLinearity } from "../../questions/speed-linearity.ts";
 import type { Words } from "../../wording/words.ts";
 import type { Block } from "../document.ts";
 import { chartBlock } from "./chart-block.ts";
+import { paragraph } from "./paragraph.ts";
 
 /** Whether delivery changes with meter speed: the sentence, the catches against speed, and the tests. */
 export function speedLinearitySection(
@@ -14,8 +15,6 @@ export function speedLinearitySection(
   const chart = speedLinearityChart(result, words);
   const lead: Block = { kind: "paragraph", role: "lead", text: say.sentence(result) };
   if (chart === null) return [lead];
-  const paragraph = (text: string | null): readonly Block[] =>
-    text === null ? [] : [{ kind: "paragraph", text }];
   return [
     lead,
     chartBlock(`${id}-speed`, chart),

@@ -3,6 +3,7 @@ import type { RateUncertainty } from "../../questions/uncertainty-budget.ts";
 import type { Words } from "../../wording/words.ts";
 import type { Block, Table } from "../document.ts";
 import { chartBlock } from "./chart-block.ts";
+import { paragraph } from "./paragraph.ts";
 
 /** How far off the rate may be: the sentence, what makes it so, what to improve first, and the check by drawing. */
 export function uncertaintyBudgetSection(
@@ -14,8 +15,6 @@ export function uncertaintyBudgetSection(
   const chart = uncertaintyBudgetChart(result, words);
   const lead: Block = { kind: "paragraph", role: "lead", text: say.sentence(result) };
   if (chart === null) return [lead];
-  const paragraph = (text: string | null): readonly Block[] =>
-    text === null ? [] : [{ kind: "paragraph", text }];
   return [
     lead,
     chartBlock(`${id}-budget`, chart),

@@ -16,6 +16,13 @@ export function englishAcrossFills(format: Format) {
     unknown: "nothing yet",
   };
 
+  /** In the unit of the mean beside it. */
+  const errorOf = ({
+    mean,
+    adjustedStandardError: error,
+  }: NonNullable<AcrossFillsAnswer["reml"]>) =>
+    `${format.number(error, "delivery", mean, error)} ${format.unit("delivery", mean)}`;
+
   return {
     heading: "Across fills",
     sentence: (result: AcrossFillsAnswer): string => {
@@ -61,7 +68,7 @@ export function englishAcrossFills(format: Format) {
     reml: ({ reml, mean }: AcrossFillsAnswer): string =>
       reml === null
         ? "Restricted maximum likelihood needs two fills and some catch scatter."
-        : `Restricted maximum likelihood (REML), for comparison: mean ${format.value(reml.mean, "delivery", mean.standardError)}, adjusted standard error ${format.value(reml.adjustedStandardError, "delivery")} on ${degrees(reml.df, format)}; fill-to-fill component ${reml.atBoundary ? "at zero, not told apart from catch scatter" : format.percent(Math.sqrt(reml.betweenVariance) / reml.mean)}.`,
+        : `Restricted maximum likelihood (REML), for comparison: mean ${format.value(reml.mean, "delivery", mean.standardError)}, adjusted standard error ${errorOf(reml)} on ${degrees(reml.df, format)}; fill-to-fill component ${reml.atBoundary ? "at zero, not told apart from catch scatter" : format.percent(Math.sqrt(reml.betweenVariance) / reml.mean)}.`,
     correlation: ({ between }: AcrossFillsAnswer): string | null =>
       between === null
         ? null

@@ -14,7 +14,7 @@ export function englishCost(format: Format) {
   const perArea = (perHectare: number, result: Cost) =>
     `${money(perHectare / format.convert(1, "area", 1), result)}/${format.unit("area", 1)}`;
   const area = (hectares: number) =>
-    `${format.plain(format.convert(hectares, "area", hectares), 2)} ${format.unit("area", hectares)}`;
+    `${format.plain(format.convert(hectares, "area", hectares), 2)}\u00a0${format.unit("area", hectares)}`;
 
   return {
     heading: "What it costs",

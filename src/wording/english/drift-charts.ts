@@ -14,7 +14,7 @@ export function englishDriftCharts(format: Format) {
       delivery: (unit: string) => `Delivery (${unit})`,
       catches: "Catches",
       band: "expected",
-      bandOfNewest: "one look",
+      bandOfNewest: "asked once",
       tolerance: "tolerance",
       before: "before",
       after: "since",

@@ -80,7 +80,7 @@ export function englishFieldCheck(format: Format) {
       title: (result: FieldCheck) => `Field checks, bin ${result.bin}`,
       description: ({ checks }: FieldCheck) =>
         `Rate found in the field beside the rate intended and the rate the catches let expect: ${checks
-          .map((check, i) => `${named(check, i)} ${rate(check.rate)}`)
+          .map((check, i) => `${named(check, i)}: ${rate(check.rate)}`)
           .join("; ")}.`,
       check: "Field check",
       rate: (unit: string) => `Rate (${unit})`,

@@ -87,6 +87,8 @@ export function englishReport(format: Format) {
     leftOut: {
       heading: "Catches left out",
       none: "None.",
+      /** The reason, where the command was told to. */
+      byCommand: "asked for by --leave-out",
       item: (bin: string, fill: number, one: number, row: number, reason: string) =>
         `Bin ${bin}, fill ${fill}, catch ${one} (row ${row}): ${reason}`,
     },

@@ -94,10 +94,8 @@ export function englishSkipping(format: Format) {
     chart: {
       title: (result: Skipping) => `Rate error at the next fill when skipped, bin ${result.bin}`,
       description: (result: Skipping) =>
-        `Density of the rate error when the drive is left at ${leftAt(result)}. ${result.chances
-          .map(
-            ({ limit, either }) => `Beyond ${format.plusMinus(limit)}: ${format.percent(either)}`,
-          )
+        `Density of the rate error when the drive is left at ${leftAt(result)}. Chance beyond ${result.chances
+          .map(({ limit, either }) => `${format.plusMinus(limit)}: ${format.percent(either)}`)
           .join("; ")}.`,
       error: "Rate error (%; above zero: heavier than intended)",
       tolerance: (tolerance: number) => `tolerance ${format.plusMinus(tolerance)}`,

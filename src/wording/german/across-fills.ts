@@ -7,6 +7,12 @@ import { catchesWords, degrees, fillsWords, withDegrees, withTurns } from "./cou
 /** Everything said about the fills of one bin together, and about what the next catch buys, in German. */
 export function germanAcrossFills(format: Format): AcrossFillsWords {
   const level = ({ options }: { options: { level: number } }) => format.percent(options.level, 0);
+  /** In the unit of the mean beside it. */
+  const errorOf = ({
+    mean,
+    adjustedStandardError: error,
+  }: NonNullable<AcrossFillsAnswer["reml"]>) =>
+    `${format.number(error, "delivery", mean, error)} ${format.unit("delivery", mean)}`;
 
   return {
     heading: "Über die Füllungen hinweg",
@@ -51,12 +57,12 @@ export function germanAcrossFills(format: Format): AcrossFillsWords {
     scatter: ({ catchScatter }) => {
       if (catchScatter.relative === null)
         return "Die Streuung der Proben ist aus diesen Füllungen nicht bekannt.";
-      return `Streuung der Proben innerhalb einer Füllung: ${format.percent(catchScatter.relative)} einer Probe ${withTurns(catchScatter.turns, format)} (${degrees(catchScatter.df, format)} aus ${fillsWords(catchScatter.fills)}).`;
+      return `Streuung der Proben innerhalb einer Füllung: ${format.percent(catchScatter.relative)} bei einer Probe ${withTurns(catchScatter.turns, format)} (${degrees(catchScatter.df, format)} aus ${fillsWords(catchScatter.fills)}).`;
     },
     reml: ({ reml, mean }) =>
       reml === null
         ? "Das REML-Verfahren (eingeschränkte Maximum-Likelihood-Schätzung) braucht zwei Füllungen und etwas Streuung der Proben."
-        : `Zum Vergleich das REML-Verfahren (eingeschränkte Maximum-Likelihood-Schätzung): Mittel ${format.value(reml.mean, "delivery", mean.standardError)}, angepasster Standardfehler ${format.value(reml.adjustedStandardError, "delivery")} ${withDegrees(reml.df, format)}; Anteil zwischen den Füllungen ${reml.atBoundary ? "null, von der Streuung der Proben nicht zu unterscheiden" : format.percent(Math.sqrt(reml.betweenVariance) / reml.mean)}.`,
+        : `Zum Vergleich das REML-Verfahren (eingeschränkte Maximum-Likelihood-Schätzung): Mittel ${format.value(reml.mean, "delivery", mean.standardError)}, angepasster Standardfehler ${errorOf(reml)} ${withDegrees(reml.df, format)}; Anteil zwischen den Füllungen ${reml.atBoundary ? "null, von der Streuung der Proben nicht zu unterscheiden" : format.percent(Math.sqrt(reml.betweenVariance) / reml.mean)}.`,
     correlation: ({ between }) =>
       between === null
         ? null

@@ -1,10 +1,8 @@
-import type { englishDriftCautions } from "../english/cautions-drift.ts";
+import type { CautionWords } from "../english/cautions.ts";
 import type { Format } from "../format.ts";
 
-type DriftCautions = ReturnType<typeof englishDriftCautions>;
-
 /** Cautions about fills in order of time, and about how repeatable catches are, in German. */
-export function germanDriftCautions(format: Format): DriftCautions {
+export function germanDriftCautions(format: Format) {
   return { ...aboutOrder(format), ...aboutFindings(format), ...aboutPractice(format) };
 }
 
@@ -35,7 +33,7 @@ function aboutOrder(format: Format) {
           : `die längste Pause dauert ${days(longestPauseDays, format)}`;
       return `Zwischen den Füllungen sind Lücken: ${[missing, pause].filter((part) => part !== null).join("; ")}. Eine Veränderung lässt sich nicht genauer datieren als die Lücke.`;
     },
-  } satisfies Partial<DriftCautions>;
+  } satisfies Partial<CautionWords>;
 }
 
 function aboutFindings(format: Format) {
@@ -49,7 +47,7 @@ function aboutFindings(format: Format) {
         return `Der Austrag hängt davon ab, wie voll der Tank ist: ${amount} ${direction} bei vollem Tank als bei leerem (${format.pValue(pValue)}, ${scope === "between fills" ? "von Füllung zu Füllung" : "innerhalb der Füllungen"}). Drehen Sie bei dem Füllstand ab, mit dem Sie säen.`;
       return `Der Austrag spielt sich erst ein: ${amount} ${direction} mit jeder weiteren Probe einer Füllung (${format.pValue(pValue)}). Drehen Sie den Dosierer, bis er gleichmäßig läuft, bevor die erste Probe zählt.`;
     },
-  } satisfies Partial<DriftCautions>;
+  } satisfies Partial<CautionWords>;
 }
 
 function aboutPractice(format: Format) {
@@ -62,7 +60,7 @@ function aboutPractice(format: Format) {
         : earlierDf === 0
           ? "Keine frühere Füllung hat zwei Proben; ob diese Streuung üblich ist, lässt sich daher noch nicht sagen."
           : "Die Proben stimmen genau überein; ihre Streuung lässt sich daher nicht mit der früherer Füllungen vergleichen.",
-  } satisfies Partial<DriftCautions>;
+  } satisfies Partial<CautionWords>;
 }
 
 function ordinal(count: number): string {

@@ -33,7 +33,7 @@ function aboutSetting(format: Format) {
     "no-step-within-tolerance": ({ rateError, tolerance }) =>
       `Auch die nächste Stufe liegt um ${format.signedPercent(rateError)} daneben, mehr als die Toleranz von ${format.plusMinus(tolerance)}.`,
     "drive-set-off": ({ rateError, tolerance }) =>
-      `So wie er jetzt steht, bringt der Antrieb ${format.percent(Math.abs(rateError))} ${rateError < 0 ? "weniger" : "mehr"} als die Sollmenge aus, außerhalb der Toleranz von ${format.plusMinus(tolerance)}. Stellen Sie ihn neu ein.`,
+      `So wie der Antrieb jetzt steht, bringt er ${format.percent(Math.abs(rateError))} ${rateError < 0 ? "weniger" : "mehr"} als die Sollmenge aus, außerhalb der Toleranz von ${format.plusMinus(tolerance)}. Stellen Sie ihn neu ein.`,
     "meter-speed-not-recorded": ({ lower, upper }) =>
       `Mit dieser Einstellung dreht der Dosierer mit ${speeds(lower, upper)}. Wie schnell er bei den Proben gedreht wurde, ist nicht notiert (Spalte meter_rpm); ob der Austrag dort gilt, ist daher nicht bekannt.`,
     "setting-outside-caught-speeds": ({ lower, upper, caughtLower, caughtUpper }) =>

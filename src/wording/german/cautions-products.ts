@@ -35,7 +35,7 @@ function aboutTrial(format: Format) {
     "products-share-some-bins": ({ bins }) =>
       `Die Produkte waren nicht alle in denselben Tanks (${format.list(bins)}); Unterschiede zwischen Dosierern mischen sich daher in die zwischen Produkten. Ein Vergleich innerhalb der Tanks (blocks: bin) nimmt sie heraus.`,
     "blocks-not-used": ({ by, blocks }) =>
-      `Jedes Produkt wurde für jeden Wert von ${by} einmal eingefüllt (${blocks} davon). Ein Vergleich innerhalb von ${by} nähme heraus, was alle Produkte gleich trifft; wählen Sie die Blöcke, bevor Sie die Antwort ansehen.`,
+      `Jedes Produkt wurde für jeden Wert von „${by}“ einmal eingefüllt (${blocks} davon). Ein Vergleich innerhalb von „${by}“ nähme heraus, was alle Produkte gleich trifft; wählen Sie die Blöcke, bevor Sie die Antwort ansehen.`,
     "fills-without-block": ({ fills }) =>
       `${fillsWords(fills)} ${fills === 1 ? "lässt sich keinem Block zuordnen und bleibt" : "lassen sich keinem Block zuordnen und bleiben"} beim Vergleich außen vor.`,
     "blocks-incomplete": ({ blocks, complete }) =>

@@ -62,6 +62,10 @@ function aboutOneFill(format: Format) {
       `Die Proben streuen von Füllung zu Füllung verschieden (${format.pValue(pValue)})${fellBack ? "; diese Füllung beruht daher auf ihren eigenen Proben" : "; der gemeinsame Wert passt vielleicht nicht zu dieser Füllung"}. Suchen Sie nach einer Füllung mit einer unsauberen Probe oder einer anderen Waage.`,
     "weighting-by-name": ({ usualKgPerTurn }) =>
       `Eine andere Gewichtung war gewünscht; die übliche (Summe der Massen durch Summe der Umdrehungen) ergibt ${format.value(usualKgPerTurn, "delivery")}.`,
+    "outlets-in-catches": ({ outlets, addedUp }) =>
+      addedUp
+        ? `${outlets} Ausläufe wurden einzeln gewogen; ihre Massen sind zusammengezählt, das ist also der Austrag dieser Ausläufe zusammen. Der des Dosierers ist es nur, wenn er keine anderen speist.`
+        : `Diese Proben stammen aus ${outlets === 1 ? "einem Auslauf" : `${outlets} Ausläufen, die nicht alle in jeder Probe sind`}: Das ist nicht der Austrag des ganzen Dosierers.`,
   } satisfies Partial<CautionWords>;
 }
 

@@ -13,7 +13,7 @@ export function germanCost(format: Format): CostWords {
   const perArea = (perHectare: number, result: Cost) =>
     `${money(perHectare / format.convert(1, "area", 1), result)}/${format.unit("area", 1)}`;
   const area = (hectares: number) =>
-    `${format.plain(format.convert(hectares, "area", hectares), 2)} ${format.unit("area", hectares)}`;
+    `${format.plain(format.convert(hectares, "area", hectares), 2)}\u00a0${format.unit("area", hectares)}`;
 
   return {
     heading: "Was es kostet",
@@ -57,7 +57,7 @@ export function germanCost(format: Format): CostWords {
       const range = areaRange(paysFrom);
       return range === area(paysFrom.hectares ?? 0)
         ? `${from}.`
-        : `${from}; der Unterschied zwischen Füllungen ist nur grob bekannt, es kann auch so sein: ${range}.`;
+        : `${from}. Möglich: ${range}, denn der Unterschied zwischen Füllungen ist nur grob bekannt.`;
     },
     nextCatch: (result) => {
       const { nextCatch } = result;

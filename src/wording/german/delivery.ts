@@ -45,7 +45,7 @@ export function germanDelivery(format: Format): DeliveryWords {
       const typical = result.scatterOfTypicalCatch;
       if (typical === null)
         return "Die Streuung der Proben ist nicht bekannt: Eine Probe allein zeigt keine.";
-      const size = `Streuung der Proben: ${format.percent(typical.relative)} einer Probe ${withTurns(typical.turns, format)}`;
+      const size = `Streuung der Proben: ${format.percent(typical.relative)} bei einer Probe ${withTurns(typical.turns, format)}`;
       return result.scatter.source === "pooled"
         ? `${size}, aus ${result.scatter.fills} Füllungen zusammen (${degrees(result.scatter.df, format)}).`
         : `${size}, allein aus den ${catchesWords(result.input.catches)} dieser Füllung.`;

@@ -14,7 +14,7 @@ export function germanDriftCharts(format: Format): Pick<DriftWords, "chart" | "s
       delivery: (unit) => `Austrag (${unit})`,
       catches: "Proben",
       band: "erwartet",
-      bandOfNewest: "ein Blick",
+      bandOfNewest: "einmal gefragt",
       tolerance: "Toleranz",
       before: "vorher",
       after: "seither",

@@ -82,7 +82,7 @@ export function germanFieldCheck(format: Format): FieldCheckWords {
       title: (result) => `Feldprüfungen, Tank ${result.bin}`,
       description: ({ checks }) =>
         `Auf dem Feld gefundene Menge neben der Sollmenge und der nach den Proben erwarteten: ${checks
-          .map((check, i) => `${named(check, i)} ${rate(check.rate)}`)
+          .map((check, i) => `${named(check, i)}: ${rate(check.rate)}`)
           .join("; ")}.`,
       check: "Feldprüfung",
       rate: (unit) => `Menge (${unit})`,

@@ -15,7 +15,7 @@ export function germanReport(format: Format): ReportWords {
       period: "Abgedreht",
       periodWords: (first, last) =>
         first === last ? format.date(first) : format.range(format.date(first), format.date(last)),
-      level: "Sicherheit",
+      level: "Vertrauensniveau",
       tolerance: "Toleranz",
       toleranceWords: (tolerance, given) =>
         given
@@ -88,6 +88,7 @@ export function germanReport(format: Format): ReportWords {
     leftOut: {
       heading: "Weggelassene Proben",
       none: "Keine.",
+      byCommand: "verlangt mit --leave-out",
       item: (bin, fill, one, row, reason) =>
         `Tank ${bin}, Füllung ${fill}, Probe ${one} (Zeile ${row}): ${reason}`,
     },

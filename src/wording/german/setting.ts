@@ -115,7 +115,7 @@ export function germanSetting(format: Format): SettingWords {
         now.rateError === null
           ? ""
           : `, ${format.signedPercent(now.rateError.value)} gegenüber der Sollmenge`;
-      return `So wie er jetzt steht (${turns(now.turnsPerHectare.value)} ${perArea}, nach ${givenWords[now.from]}), bringt der Antrieb ${rate(now.rate)} aus${range === null ? "" : ` (${range})`}${error}.`;
+      return `So wie der Antrieb jetzt steht (${turns(now.turnsPerHectare.value)} ${perArea}, nach ${givenWords[now.from]}), bringt er ${rate(now.rate)} aus${range === null ? "" : ` (${range})`}${error}.`;
     },
     method: ({ ratio, turnsPerHectare, steps }) => {
       const needed = ratio ?? turnsPerHectare;

@@ -94,8 +94,8 @@ export function germanSkipping(format: Format): SkippingWords {
       title: (result) =>
         `Mengenfehler der nächsten Füllung, wenn nicht abgedreht wird, Tank ${result.bin}`,
       description: (result) =>
-        `Dichte des Mengenfehlers, wenn der Antrieb belassen wird bei ${leftAt(result)}. ${result.chances
-          .map(({ limit, either }) => `Über ${format.plusMinus(limit)}: ${format.percent(either)}`)
+        `Dichte des Mengenfehlers, wenn der Antrieb belassen wird bei ${leftAt(result)}. Chance auf mehr als ${result.chances
+          .map(({ limit, either }) => `${format.plusMinus(limit)}: ${format.percent(either)}`)
           .join("; ")}.`,
       error: "Mengenfehler (%; über null: mehr als gewollt)",
       tolerance: (tolerance) => `Toleranz ${format.plusMinus(tolerance)}`,

@@ -1,0 +1,226 @@
+import { type Analysis, analyse } from "../../src/analysis/analyse.ts";
+import type { Catch, CatchLog } from "../../src/data/types.ts";
+import { reportDocument } from "../../src/report/report.ts";
+import { catchesNeededSection } from "../../src/report/sections/catches-needed.ts";
+import { costSection } from "../../src/report/sections/cost.ts";
+import { explainingVariablesSection } from "../../src/report/sections/explaining-variables.ts";
+import { fieldCheckSection } from "../../src/report/sections/field-check.ts";
+import { outletsSection } from "../../src/report/sections/outlets.ts";
+import { productComparisonSection } from "../../src/report/sections/product-comparison.ts";
+import { settingSection } from "../../src/report/sections/setting.ts";
+import { skippingSection } from "../../src/report/sections/skipping.ts";
+import { trialPlanSection } from "../../src/report/sections/trial-plan.ts";
+import { uncertaintyBudgetSection } from "../../src/report/sections/uncertainty-budget.ts";
+import type { Words } from "../../src/wording/words.ts";
+import { aCatch, aFill } from "./catches.ts";
+import { demo } from "./demo.ts";
+import {
+  aCheck,
+  budgetOf,
+  checked,
+  evenness,
+  motorDrive,
+  set,
+  speeds,
+  wanted,
+  wheelDrive,
+} from "./field-answers.ts";
+import { aLog, needed, priced, skipped, someTime, someTrial } from "./planning-answers.ts";
+import { compared, explained, fillsOf, fourProducts, planned } from "./product-answers.ts";
+import { inventedFills } from "./simulated-fills.ts";
+
+/** Something to say, in whatever words: a report or a part of one. */
+export interface Occasion {
+  readonly name: string;
+  say(words: Words): void;
+}
+
+/** Reports on the demo sets, on logs with almost nothing in them, and the answers that no report holds. */
+export async function occasions(): Promise<readonly Occasion[]> {
+  return [
+    ...(await demoReports()),
+    ...smallLogs.map(([name, catches]) => report(name, analyse(aCatchLog(catches)))),
+    ...sections,
+    { name: "what only other callers ask", say: sayTheRest },
+  ];
+}
+
+/** Functions that no section calls: notebooks and other callers do. */
+function sayTheRest({ delivery, outliers, skipping, setting }: Words): void {
+  const { meters } = analyse(aCatchLog(slipped));
+  for (const answers of meters) {
+    delivery.plusMinus(answers.delivery);
+    delivery.value(answers.delivery);
+    delivery.interval(answers.delivery);
+    delivery.intervalAbout(answers.delivery);
+    skipping.leftAt(answers.skipping);
+    setting.speed(7.5);
+    for (const { explanations } of answers.outliers.suspects)
+      for (const one of explanations) outliers.explanation(one);
+  }
+}
+
+async function demoReports(): Promise<readonly Occasion[]> {
+  const sets = ["season", "first-morning", "product-trial"] as const;
+  return Promise.all(
+    sets.map(async (name) => {
+      const { log, setup } = await demo(name);
+      return report(name, analyse(log, setup));
+    }),
+  );
+}
+
+function report(name: string, analysis: Analysis): Occasion {
+  const meta = { title: null, setupSource: null, toleranceGiven: false, version: "1" };
+  return { name, say: (words) => void reportDocument(analysis, meta, words) };
+}
+
+function aCatchLog(catches: readonly Catch[]): CatchLog {
+  return { source: "catches.csv", catches, massUnit: "kg", cautions: [] };
+}
+
+const steady = inventedFills({ fills: 8, catches: 4, spread: 0.01, scatter: 0.01 }, 3);
+const drifting = steady.map((row) => ({ ...row, netKg: row.netKg * (1 + 0.02 * row.fill) }));
+const slipped = steady.map((row) =>
+  row.fill === 8 && row.catch === 2 ? { ...row, netKg: row.netKg * 1.3 } : row,
+);
+
+const quiet = fillsOf("wheat", [0.3, 0.31, 0.305, 0.295]);
+const doubtful = [
+  ...steady.filter(({ fill }) => fill < 8),
+  ...aFill(
+    [6.1, 6.05, 6.12, 6.02, 7.9, 8.3, 6.08].map((netKg) => [20, netKg] as const),
+    { fill: 8 },
+  ),
+];
+const dated = steady.map((row) => ({
+  ...row,
+  takenAt: `2026-${row.fill < 5 ? "03" : "05"}-${10 + row.fill}T08:00`,
+}));
+
+const smallLogs: readonly (readonly [string, readonly Catch[]])[] = [
+  ["one catch", [aCatch({ turns: 20, netKg: 6.02 })]],
+  [
+    "two catches",
+    aFill([
+      [20, 6.02],
+      [20, 6.11],
+    ]),
+  ],
+  [
+    "two catches that disagree",
+    aFill([
+      [20, 6.02],
+      [20, 9.11],
+    ]),
+  ],
+  [
+    "one fill",
+    aFill([
+      [10, 3.02],
+      [20, 6.11],
+      [40, 12.05],
+      [20, 5.98],
+    ]),
+  ],
+  [
+    "catches that agree exactly",
+    aFill([
+      [20, 6],
+      [20, 6],
+      [20, 6],
+    ]),
+  ],
+  ["one catch after other fills", [...aLog(3, 0), aCatch({ fill: 4, turns: 20, netKg: 6.1 })]],
+  ["two fills", aLog(1, 3)],
+  ["a steady log", steady],
+  [
+    "a pair that disagrees",
+    [
+      ...quiet,
+      ...aFill(
+        [
+          [20, 6.1],
+          [20, 8.2],
+        ],
+        { fill: 5 },
+      ),
+    ],
+  ],
+  ["two doubtful catches", doubtful],
+  ["a pause between fills", dated],
+  ["a drifting log", drifting],
+  ["a slipped catch", slipped],
+  [
+    "a catch left out",
+    slipped.map((row) => (row.netKg > 7.4 ? { ...row, leftOut: "Sack verwechselt" } : row)),
+  ],
+  ["fills with a gap", steady.filter(({ fill }) => fill !== 4 && fill !== 5)],
+];
+
+const products = { equivalenceMargin: 0.02 };
+
+const sections: readonly Occasion[] = [
+  part("a plan before any catch", (words) => catchesNeededSection(needed(null), words, "a")),
+  part("a plan with time and budget", (words) =>
+    catchesNeededSection(needed(aLog(4, 3), { time: someTime, trial: someTrial }), words, "a"),
+  ),
+  part("a tolerance out of reach", (words) =>
+    catchesNeededSection(needed(aLog(4, 3), {}, 0.002), words, "a"),
+  ),
+  part("a priced log", (words) => costSection(priced(aLog(5, 3)), words, "a")),
+  part("prices without a currency", (words) =>
+    costSection(priced(aLog(2, 3), { currency: null }), words, "a"),
+  ),
+  part("skipping at a fill's value", (words) =>
+    skippingSection(skipped(aLog(6, 3), { assumed: { source: "fill", fill: 2 } }), words, "a"),
+  ),
+  part("skipping at the value before", (words) =>
+    skippingSection(skipped(aLog(6, 3), { assumed: { source: "previous fill" } }), words, "a"),
+  ),
+  ...[{}, products, { scale: "log", reference: "pea" } as const].map((given) =>
+    part(`products with ${JSON.stringify(given)}`, (words) =>
+      productComparisonSection(compared(fourProducts, given), words, "a"),
+    ),
+  ),
+  part("nothing to compare", (words) =>
+    productComparisonSection(compared(fillsOf("wheat", [0.4])), words, "a"),
+  ),
+  part("a new density", (words) =>
+    explainingVariablesSection(explained(fourProducts, { newDensityKgPerM3: 780 }), words, "a"),
+  ),
+  part("no density", (words) =>
+    explainingVariablesSection(explained(fillsOf("wheat", [0.4, 0.41])), words, "a"),
+  ),
+  part("a trial plan", (words) => trialPlanSection(planned(products), words, "a")),
+  part("a ground-wheel drive", (words) =>
+    settingSection(set({ ...wheelDrive, ...speeds, ...wanted }), words, "a"),
+  ),
+  part("a motor", (words) =>
+    settingSection(set({ ...motorDrive, ...speeds, ...wanted }), words, "a"),
+  ),
+  part("no target", (words) => settingSection(set({}), words, "a")),
+  part("a budget", (words) =>
+    uncertaintyBudgetSection(
+      budgetOf({
+        ...wheelDrive,
+        drive: { ratio: 0.9, stepNames: null, steps: null, kind: "ground-wheel" },
+      }),
+      words,
+      "a",
+    ),
+  ),
+  part("field checks", (words) =>
+    fieldCheckSection(checked([aCheck(300), aCheck(500), aCheck(900)]), words, "a"),
+  ),
+  part("outlets", (words) =>
+    outletsSection(evenness([-0.08, 0.01, 0.02, -0.01, 0.03, 0.09], 2), words, "a"),
+  ),
+  part("outlets caught once", (words) =>
+    outletsSection(evenness([-0.01, 0.01, 0.02], 1), words, "a"),
+  ),
+];
+
+function part(name: string, say: (words: Words) => unknown): Occasion {
+  return { name, say: (words) => void say(words) };
+}
