@@ -1,7 +1,7 @@
 /** Digits shown of a number: more than any weighing has, fewer than two machines may differ in. */
-const digits = 6;
+const shownDigits = 6;
 
-export function roundedNumber(value: number): number {
+export function roundedNumber(value: number, digits = shownDigits): number {
   return Number(value.toPrecision(digits));
 }
 

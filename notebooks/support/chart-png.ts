@@ -31,8 +31,10 @@ async function chartSvg(chart: Chart): Promise<string> {
   const [{ compile }, vega] = await Promise.all([import("vega-lite"), import("vega")]);
   const { width } = chart as { width?: unknown };
   const sized = { ...chart, ...(width === "container" ? { width: fullWidth } : {}), padding };
-  // Vega-Lite checks the spec itself; the plain type of ours says nothing it could be assigned from.
-  const runtime = vega.parse(compile(sized as unknown as TopLevelSpec).spec);
+  // A copy, because vega marks the data objects it is given. Vega-Lite checks the spec itself; the plain type of ours
+  // says nothing it could be assigned from.
+  const copy = structuredClone(sized) as unknown as TopLevelSpec;
+  const runtime = vega.parse(compile(copy).spec);
   const view = new vega.View(runtime, { renderer: "none" });
   const svg = await view.toSVG();
   view.finalize();

@@ -21,11 +21,12 @@ export async function mimeBundle(value: unknown): Promise<MimeBundle> {
     return { "text/markdown": value.text, "text/plain": value.text };
   }
   if (isChart(value)) {
+    const chart = rounded(fittedInWidth(value), chartDigits);
     return {
       // The newest name that common viewers know; specs of the next version draw there as well.
-      "application/vnd.vegalite.v5+json": value,
-      "image/png": await chartPng(value),
-      "text/plain": chartText(value),
+      "application/vnd.vegalite.v5+json": chart,
+      "image/png": await chartPng(chart),
+      "text/plain": chartText(chart),
     };
   }
   const table = tableOf(value);
@@ -41,6 +42,16 @@ export interface Chart {
   readonly $schema: string;
   readonly title?: unknown;
   readonly description?: unknown;
+  readonly autosize?: unknown;
+}
+
+/** More than a screen can show, fewer than machines differ in, so that a chart has the same bytes everywhere. */
+const chartDigits = 10;
+
+/** Vega 6.4 may put the title of a chart above its upper edge when the height is fitted too; a notebook has room below. */
+function fittedInWidth(chart: Chart): Chart {
+  const { type, ...how } = (chart.autosize ?? {}) as { readonly type?: unknown };
+  return type === "fit" ? { ...chart, autosize: { ...how, type: "fit-x" } } : chart;
 }
 
 function isChart(value: unknown): value is Chart {
@@ -54,7 +65,13 @@ function chartText({ title, description }: Chart): string {
 }
 
 function json(value: unknown): string {
-  const rounded = (_: string, part: unknown): unknown =>
-    typeof part === "number" ? roundedNumber(part) : part;
-  return JSON.stringify(value, rounded, 2) ?? String(value);
+  return JSON.stringify(rounded(value), null, 2) ?? String(value);
+}
+
+/** The same plain value with every number in it rounded. */
+function rounded<T>(value: T, digits?: number): T {
+  const text = JSON.stringify(value, (_, part: unknown) =>
+    typeof part === "number" ? roundedNumber(part, digits) : part,
+  );
+  return text === undefined ? value : JSON.parse(text);
 }

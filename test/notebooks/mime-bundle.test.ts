@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { Markdown, mimeBundle } from "../../notebooks/support/mime-bundle.ts";
+import { ownChart } from "../../notebooks/support/own-chart.ts";
 
 describe("what a viewer gets", () => {
   it("is plain text for a sentence", async () => {
@@ -58,7 +59,51 @@ describe("what a viewer gets", () => {
     // Without fonts the letters vanish silently, and both pictures are the same.
     expect(inkOf(wordy)).toBeGreaterThan(inkOf(silent));
   });
+
+  it("is a chart with ten digits, so that machines which differ in the last bit store the same", async () => {
+    const chart = (delivery: number) => ({
+      ...emptyChart,
+      data: { values: [{ delivery, fill: 3, note: null }] },
+    });
+    const bundle = await mimeBundle(chart(0.4 + Number.EPSILON / 4));
+    expect(shownChart(bundle).data).toEqual({
+      values: [{ delivery: 0.4, fill: 3, note: null }],
+    });
+    expect(bundle).toEqual(await mimeBundle(chart(0.4)));
+  });
+
+  it("is a chart fitted in width only, for in a fitted height the title may leave the picture", async () => {
+    const fitted = { ...emptyChart, autosize: { type: "fit", contains: "padding" } };
+    const padded = { ...emptyChart, autosize: { type: "pad" } };
+    expect(shownChart(await mimeBundle(fitted)).autosize).toEqual({
+      type: "fit-x",
+      contains: "padding",
+    });
+    expect(shownChart(await mimeBundle(padded)).autosize).toEqual({ type: "pad" });
+    expect(shownChart(await mimeBundle(emptyChart))).not.toHaveProperty("autosize");
+  });
+
+  it("is a chart in the library's looks for one of the notebook's own", async () => {
+    const own = ownChart("Odds", "The odds of skipping.", { data: { values: [] }, mark: "point" });
+    const bundle = await mimeBundle(own);
+    expect(bundle["text/plain"]).toBe("Chart\nOdds\nThe odds of skipping.");
+    expect(shownChart(bundle)).toMatchObject({
+      mark: "point",
+      config: { title: { anchor: "start" } },
+    });
+  });
 });
+
+const emptyChart = {
+  $schema: "https://vega.github.io/schema/vega-lite/v6.json",
+  title: "Fills",
+  data: { values: [] as object[] },
+  mark: "point",
+};
+
+function shownChart(bundle: Readonly<Record<string, unknown>>): Readonly<Record<string, unknown>> {
+  return { ...Object(bundle["application/vnd.vegalite.v5+json"]) };
+}
 
 /** More on a picture takes more bytes. */
 function inkOf(bundle: Readonly<Record<string, unknown>>): number {
