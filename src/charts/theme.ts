@@ -29,7 +29,7 @@ export function baseSpec(frame: ChartFrame): ChartSpec {
     ...composedSpec(frame),
     width: frame.width ?? chartSize.width,
     height: frame.height ?? chartSize.height,
-    autosize: { type: "fit", contains: "padding" },
+    autosize: { type: "fit-x", contains: "padding" },
   };
 }
 

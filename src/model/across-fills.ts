@@ -38,7 +38,7 @@ export interface AcrossFills {
   readonly nextFill: Estimate<"kg/turn">;
   readonly spread: FillSpread;
   readonly between: BetweenComponent | null;
-  /** t interval that takes every catch as an observation of its own. For a caution only: it covers 40–76 %. */
+  /** t interval that takes every catch as an observation of its own. For a caution only: it covers 57–87 %. */
   readonly ignoringFills: Estimate<"kg/turn"> | null;
 }
 

@@ -47,23 +47,30 @@ export function nextCatchSection(
     { kind: "paragraph", role: "lead", text: say.sentence(result) },
     chartBlock(`${id}-next-catch`, nextCatchChart(result, words)),
     {
-      kind: "table",
-      id: `${id}-next-catch-figures`,
-      caption: say.caption,
-      columns: [
-        { heading: say.columns.catches, align: "end" },
-        { heading: say.columns.halfWidth, align: "end" },
-        { heading: say.columns.chance, align: "end" },
-        { heading: say.columns.basis },
+      kind: "details",
+      id: `${id}-next-catch-detail`,
+      summary: say.caption,
+      blocks: [
+        {
+          kind: "table",
+          id: `${id}-next-catch-figures`,
+          caption: say.caption,
+          columns: [
+            { heading: say.columns.catches, align: "end" },
+            { heading: say.columns.halfWidth, align: "end" },
+            { heading: say.columns.chance, align: "end" },
+            { heading: say.columns.basis },
+          ],
+          rows: result.curve.points.map((point) => ({
+            cells: [
+              format.count(point.catches),
+              percent(point.halfWidth),
+              percent(point.chanceOffTolerance),
+              say.basis[point.basis],
+            ],
+          })),
+        },
       ],
-      rows: result.curve.points.map((point) => ({
-        cells: [
-          format.count(point.catches),
-          percent(point.halfWidth),
-          percent(point.chanceOffTolerance),
-          say.basis[point.basis],
-        ],
-      })),
     },
   ];
 }

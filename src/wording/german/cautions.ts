@@ -84,7 +84,7 @@ function aboutFills(format: Format) {
     "spread-borrowed": ({ fills, df }) =>
       `Wie sehr sich Füllungen unterscheiden, ist aus ${fillsWords(fills)} der anderen Tanks geliehen, im Verhältnis zum Austrag (${degrees(df, format)}). Das ist ein Ersatz, bis dieser Tank eigene Füllungen hat.`,
     "fills-are-not-catches": ({ timesTooNarrow }) =>
-      `Jede Probe als eigene Füllung zu zählen, würde den Vertrauensbereich ${format.plain(timesTooNarrow, 2)}-mal enger machen, und falsch: Solche Bereiche treffen in 40–76 % der Fälle zu, wo sie 95 % sagen.`,
+      `Jede Probe als eigene Füllung zu zählen, würde den Vertrauensbereich ${format.plain(timesTooNarrow, 2)}-mal enger machen, und falsch: Solche Bereiche treffen in 57–87 % der Fälle zu, wo sie 95 % sagen.`,
     "first-catch-tells-less": ({ skipHalfWidth, firstHalfWidth }) =>
       `Eine Probe (${format.plusMinus(firstHalfWidth)}) sagt weniger als die früheren Füllungen (${format.plusMinus(skipHalfWidth)}): Nehmen Sie zwei oder drei, oder keine.`,
   } satisfies Partial<CautionWords>;
