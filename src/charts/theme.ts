@@ -2,7 +2,7 @@ import type { ChartSpec } from "./chart-spec.ts";
 import { chartLocale } from "./locale.ts";
 import { lightPalette as color, lightSeries } from "./palette.ts";
 
-/** Size of a chart in pixels, axes and legend included, where the caller does not say otherwise. */
+/** Size of a chart in pixels: width with axes and legend, height without, where the caller does not say otherwise. */
 export const chartSize = { width: 720, height: 340 } as const;
 
 /** What every chart must say about itself. */
@@ -18,7 +18,7 @@ export interface ChartFrame {
 
 /**
  * The part all charts share: schema, title, description, size and theme; spread it first, then add data and
- * marks. Made for one view or layers in one view, whose outer size it fixes. A facet or concatenation is as
+ * marks. Made for one view or layers in one view, whose outer width it fixes. A facet or concatenation is as
  * wide as its parts: take `composedSpec` there.
  *
  * Marks get their role by name, e.g. `{ mark: { type: "area", style: "band" } }`; the names are the keys of

@@ -34,7 +34,7 @@ describe("renderSvg", () => {
 
   test("scales with its place and has no style attribute, class or font to fetch", async () => {
     const svg = await renderSvg(spec, { id: "one" });
-    expect(svg).toMatch(/^<svg [^>]*viewBox="0 0 720 340" width="100%"/);
+    expect(svg).toMatch(/^<svg [^>]*viewBox="0 0 720 \d+" width="100%"/);
     expect(svg).not.toMatch(/\s(style|class|height="340")[=\s]/);
     expect(svg).not.toMatch(/font-face|href=/);
   });
@@ -50,7 +50,7 @@ describe("renderSvg", () => {
   test("has no ground of its own unless asked for one", async () => {
     expect(await renderSvg(spec, { id: "one" })).not.toMatch(/<desc[^>]*>[^<]*<\/desc><rect/);
     expect(await renderSvg(spec, { id: "one", background: "#ffffff" })).toMatch(
-      /<\/desc><rect width="720" height="340" fill="#ffffff"\/>/,
+      /<\/desc><rect width="720" height="\d+" fill="#ffffff"\/>/,
     );
   });
 
@@ -78,7 +78,7 @@ describe("renderSvg", () => {
     const labels = ["Front bin", "Middle bin", "Rear bin"];
     const wide = await renderSvg(sampleFillsChart(), { id: "one" });
     const narrow = await renderSvg(sampleFillsChart(), { id: "one", width: 400 });
-    expect(narrow).toContain('viewBox="0 0 400 340"');
+    expect(narrow).toMatch(/viewBox="0 0 400 \d+"/);
     expect(rowsOf(wide, labels)).toBe(1);
     expect(rowsOf(narrow, labels)).toBe(2);
     expect(rightmost(narrow, labels)).toBeLessThan(400 - 60);

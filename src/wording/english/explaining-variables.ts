@@ -6,24 +6,22 @@ import type {
   WithinFillEffect,
 } from "../../questions/explaining-variables/result.ts";
 import type { Estimate } from "../../results/estimate.ts";
+import { explainingUnits } from "../explaining-units.ts";
 import type { Format } from "../format.ts";
+import { fillWords } from "./counted.ts";
 
 export type ExplainingVariablesWords = ReturnType<typeof englishExplainingVariables>;
-
-const litresPerM3 = 1000;
 
 /** Everything said about what goes with the delivery per turn. */
 export function englishExplainingVariables(format: Format) {
   const level = (result: ExplainingVariables) => format.percent(result.options.level, 0);
-  const litres = (volumeM3: number) => format.plain(volumeM3 * litresPerM3, 4);
+  const figures = explainingUnits(format);
   const range = ({ interval }: Estimate, words: (value: number) => string): string | null =>
     interval === null || interval.lower === null || interval.upper === null
       ? null
       : `${words(interval.lower)} to ${words(interval.upper)}`;
-  const unitOf = (name: string, variables: readonly Variable[]) => {
-    const unit = variables.find((variable) => variable.name === name)?.unit ?? null;
-    return unit === null ? "unit" : unit;
-  };
+  const unitOf = (name: string, variables: readonly Variable[]) =>
+    figures.unit(name, variables)?.replace("turns", "turn") ?? "unit";
 
   return {
     heading: "What explains the differences",
@@ -54,11 +52,13 @@ export function englishExplainingVariables(format: Format) {
     },
     withinFill: (effect: WithinFillEffect, result: ExplainingVariables): string => {
       const { variable, fills, perUnit, pValue } = effect;
-      const limits = range(perUnit, (value) => format.signedPercent(value, 3));
+      const change = (value: number) =>
+        format.signedPercent(figures.relative(value, variable, result.variables), 3);
+      const limits = range(perUnit, change);
       const proof = [limits, pValue === null ? null : format.pValue(pValue)]
         .filter((part) => part !== null)
         .join(", ");
-      return `Within a fill, delivery changes by ${format.signedPercent(perUnit.value, 3)} for one ${unitOf(variable, result.variables)} more of ${variable}${proof === "" ? "" : ` (${proof})`}; one slope from each of ${fills} ${fills === 1 ? "fill" : "fills"}.`;
+      return `Within a fill, delivery changes by ${change(perUnit.value)} for one ${unitOf(variable, result.variables)} more of ${variable}${proof === "" ? "" : ` (${proof})`}; one slope from each of ${fillWords(fills)}.`;
     },
     prediction: (result: ExplainingVariables): string | null => {
       const { prediction } = result;
@@ -80,14 +80,14 @@ export function englishExplainingVariables(format: Format) {
     },
     causes:
       "What goes with the delivery need not cause it: whatever changed together with a variable is in its effect.",
-    litres,
+    volume: figures.volume,
     volumeTable: {
       caption: "Volume per turn",
       product: "Product",
       fills: "Fills",
       density: (unit: string) => `Bulk density (${unit})`,
       delivery: (unit: string) => `Delivery (${unit})`,
-      volume: "Volume (L/turn)",
+      volume: `Volume (${figures.volumeUnit}/turn)`,
       interval: "Interval",
     },
     effectTable: {
@@ -105,11 +105,12 @@ export function englishExplainingVariables(format: Format) {
       elasticity: "Percent per percent",
       pValue: "p",
       effectUnit: (name: string, variables: readonly Variable[]) =>
-        `kg/turn per ${unitOf(name, variables)}`,
-      value: (value: number) => format.plain(value, 3),
-      range: (estimate: Estimate) => range(estimate, (value) => format.plain(value, 3)),
+        `${format.unit("delivery", 1)} per ${unitOf(name, variables)}`,
+      value: figures.effect,
+      range: (estimate: Estimate, name: string, variables: readonly Variable[]) =>
+        range(estimate, (value) => figures.effect(value, name, variables)),
     },
-    volumeRange: (estimate: Estimate) => range(estimate, litres),
+    volumeRange: (estimate: Estimate) => range(estimate, figures.volume),
     detail: "Volumes and effects in figures",
     chart: {
       title: "Delivery per turn against bulk density",

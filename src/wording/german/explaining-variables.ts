@@ -5,24 +5,21 @@ import type {
 } from "../../questions/explaining-variables/result.ts";
 import type { Estimate } from "../../results/estimate.ts";
 import type { ExplainingVariablesWords } from "../english/explaining-variables.ts";
+import { explainingUnits } from "../explaining-units.ts";
 import type { Format } from "../format.ts";
 import { fillsWords } from "./counted.ts";
 import { variableWords } from "./variables.ts";
 
-const litresPerM3 = 1000;
-
 /** Everything said about what goes with the delivery per turn, in German. */
 export function germanExplainingVariables(format: Format): ExplainingVariablesWords {
   const level = (result: ExplainingVariables) => format.percent(result.options.level, 0);
-  const litres = (volumeM3: number) => format.plain(volumeM3 * litresPerM3, 4);
+  const figures = explainingUnits(format);
   const range = ({ interval }: Estimate, words: (value: number) => string): string | null =>
     interval === null || interval.lower === null || interval.upper === null
       ? null
       : format.range(words(interval.lower), words(interval.upper));
-  const unitOf = (name: string, variables: readonly Variable[]) => {
-    const unit = variables.find((variable) => variable.name === name)?.unit ?? null;
-    return unit === null ? "Einheit" : unit.replace("turns", "U");
-  };
+  const unitOf = (name: string, variables: readonly Variable[]) =>
+    figures.unit(name, variables)?.replace("turns", "U") ?? "Einheit";
 
   return {
     heading: "Was die Unterschiede erklärt",
@@ -52,11 +49,13 @@ export function germanExplainingVariables(format: Format): ExplainingVariablesWo
     },
     withinFill: (effect, result) => {
       const { variable, fills, perUnit, pValue } = effect;
-      const limits = range(perUnit, (value) => format.signedPercent(value, 3));
+      const change = (value: number) =>
+        format.signedPercent(figures.relative(value, variable, result.variables), 3);
+      const limits = range(perUnit, change);
       const proof = [limits, pValue === null ? null : format.pValue(pValue)]
         .filter((part) => part !== null)
         .join(", ");
-      return `Innerhalb einer Füllung ändert sich der Austrag um ${format.signedPercent(perUnit.value, 3)} je ${unitOf(variable, result.variables)} mehr (${variableWords(variable)})${proof === "" ? "" : ` (${proof})`}; eine Steigung aus jeder von ${fillsWords(fills)}.`;
+      return `Innerhalb einer Füllung ändert sich der Austrag um ${change(perUnit.value)} je ${unitOf(variable, result.variables)} mehr (${variableWords(variable)})${proof === "" ? "" : ` (${proof})`}; eine Steigung aus jeder von ${fillsWords(fills)}.`;
     },
     prediction: (result) => {
       const { prediction } = result;
@@ -78,14 +77,14 @@ export function germanExplainingVariables(format: Format): ExplainingVariablesWo
     },
     causes:
       "Was mit dem Austrag einhergeht, muss ihn nicht verursachen: Alles, was sich zugleich mit einer Größe verändert hat, steckt in ihrer Wirkung.",
-    litres,
+    volume: figures.volume,
     volumeTable: {
       caption: "Volumen je Umdrehung",
       product: "Produkt",
       fills: "Füllungen",
       density: (unit) => `Schüttgewicht (${unit})`,
       delivery: (unit) => `Austrag (${unit})`,
-      volume: "Volumen (L/U)",
+      volume: `Volumen (${figures.volumeUnit}/U)`,
       interval: "Vertrauensbereich",
     },
     effectTable: {
@@ -102,11 +101,13 @@ export function germanExplainingVariables(format: Format): ExplainingVariablesWo
       interval: "Vertrauensbereich",
       elasticity: "Prozent je Prozent",
       pValue: "p",
-      effectUnit: (name, variables) => `kg/U je ${unitOf(name, variables)}`,
-      value: (value) => format.plain(value, 3),
-      range: (estimate) => range(estimate, (value) => format.plain(value, 3)),
+      effectUnit: (name, variables) =>
+        `${format.unit("delivery", 1)} je ${unitOf(name, variables)}`,
+      value: figures.effect,
+      range: (estimate, name, variables) =>
+        range(estimate, (value) => figures.effect(value, name, variables)),
     },
-    volumeRange: (estimate) => range(estimate, litres),
+    volumeRange: (estimate) => range(estimate, figures.volume),
     detail: "Volumen und Wirkungen in Zahlen",
     chart: {
       title: "Austrag je Umdrehung gegen Schüttgewicht",

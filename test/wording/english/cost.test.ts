@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { english } from "../../../src/wording/english/english.ts";
 import { aLog, priced } from "../../support/planning-answers.ts";
+import { present } from "../../support/reference.ts";
 
 const words = english();
 const plain = (text: string | null) => (text ?? "").replaceAll(/[\u00a0\u202f]/g, " ");
@@ -17,18 +18,27 @@ describe("money, in words", () => {
 
   it("speaks of acres to those who use them", () => {
     expect(english("us").cost.sentence(priced(season))).toContain("CAD/ac");
-    expect(english("us").cost.breakEven(priced(season))).toContain(" ac");
+    expect(plain(english("us").cost.breakEven(priced(season)))).toContain(" ac");
   });
 
   it("gives the area from which catches pay as a range", () => {
-    expect(say.breakEven(priced(season))).toMatch(
+    expect(plain(say.breakEven(priced(season)))).toMatch(
       /^Catching pays from about [\d.]+ ha a fill on \(with \d catche?s?\); the spread of fills is poorly known, so it may be /,
     );
     expect(say.breakEven(priced(season, { valueOfHour: null }))).toBeNull();
   });
 
+  it("gives no range where both ends are written alike", () => {
+    const result = priced(season);
+    const paysFrom = present(result.paysFrom);
+    const ends = { lowerHectares: paysFrom.hectares, upperHectares: paysFrom.hectares };
+    expect(plain(say.breakEven({ ...result, paysFrom: { ...paysFrom, ...ends } }))).toMatch(
+      /^Catching pays from about [\d.]+ ha a fill on \(with \d catche?s?\)\.$/,
+    );
+  });
+
   it("says what the next catch saves and costs", () => {
-    expect(say.nextCatch(priced(season))).toMatch(
+    expect(plain(say.nextCatch(priced(season)))).toMatch(
       /^Catch 3 of the fill in the bin saves [\d.]+ CAD and costs 4\.00 CAD/,
     );
   });

@@ -85,7 +85,7 @@ describe("explaining variables, in words", () => {
     const result = explained(await productTrialCatches());
     const [speed] = result.withinFills;
     expect(plain(say.withinFill(present(speed), result))).toMatch(
-      /^Within a fill, delivery changes by −0\.0\d+ % for one turns\/min more of meter speed \(.*\); one slope from each of 20 fills\.$/,
+      /^Within a fill, delivery changes by −0\.0\d+ % for one turn\/min more of meter speed \(.*\); one slope from each of 20 fills\.$/,
     );
   });
 

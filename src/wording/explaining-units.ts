@@ -1,0 +1,33 @@
+import type { Variable } from "../questions/explaining-variables/result.ts";
+import type { Format } from "./format.ts";
+
+const litresPerM3 = 1000;
+const cubicInchesPerCubicFoot = 1728;
+
+/** Volumes and effects of recorded variables in the units a person reads, for every language. */
+export function explainingUnits(format: Format) {
+  const [perTurn, density] = [format.convert(1, "delivery", 1), format.convert(1, "density", 1)];
+  const us = format.units === "us";
+  const volumePerM3 = us ? (cubicInchesPerCubicFoot * perTurn) / density : litresPerM3;
+  const unitOf = (name: string, variables: readonly Variable[]) =>
+    variables.find((variable) => variable.name === name)?.unit ?? null;
+  /** One unit of the result in units of the reader. */
+  const oneOf = (name: string, variables: readonly Variable[]) =>
+    unitOf(name, variables) === "kg/m³" ? density : 1;
+
+  return {
+    volumeUnit: us ? "in³" : "L",
+    volume: (volumeM3: number): string => format.plain(volumeM3 * volumePerM3, 4),
+    /** As the reader writes it; null: the file gives none. */
+    unit: (name: string, variables: readonly Variable[]): string | null => {
+      const unit = unitOf(name, variables);
+      return unit === "kg/m³" ? format.unit("density", 1) : unit;
+    },
+    /** Relative change for one unit of the reader. */
+    relative: (value: number, name: string, variables: readonly Variable[]): number =>
+      value / oneOf(name, variables),
+    /** Delivery for one unit of the reader. */
+    effect: (value: number, name: string, variables: readonly Variable[]): string =>
+      format.plain((value * perTurn) / oneOf(name, variables), 3),
+  };
+}

@@ -1,0 +1,225 @@
+import { describe, expect, it } from "vitest";
+import type { MissingForSetting } from "../../../src/questions/setting.ts";
+import type { LeftOut } from "../../../src/questions/uncertainty-budget.ts";
+import type { CautionCode, Where } from "../../../src/results/caution.ts";
+import { english } from "../../../src/wording/english/english.ts";
+import { german } from "../../../src/wording/german/german.ts";
+import type { Words } from "../../../src/wording/words.ts";
+import { englishIn, numbersIn } from "../../support/bilingual.ts";
+
+const where: Where = { bin: "1", product: "Weizen", fill: 2, catches: [1] };
+
+/** A fact under every name that some caution reads; each sentence passes over what it does not know. */
+const many = {
+  addedUp: true,
+  against: "bin level",
+  band: 0.05,
+  bandInDifferences: 12.7,
+  bias: -0.04,
+  bins: ["1", "2"],
+  blocks: 5,
+  bookKgPerTurn: 0.3,
+  borrowedFrom: 4,
+  by: "Tag",
+  catches: 3,
+  catchesNeeded: 9,
+  caughtLower: 30,
+  caughtUpper: 40,
+  change: -0.02,
+  complete: 4,
+  constantKg: 0.43,
+  correlation: -0.9,
+  densityKgPerM3: 900,
+  df: 7.34,
+  difference: 0.05,
+  divisionKg: 0.02,
+  earlierDf: 6,
+  earlierFills: 3,
+  expectedByChance: 0.4,
+  fellBack: true,
+  fill: 2,
+  fills: 6,
+  fillsSetAside: 4,
+  first: "Weizen",
+  firstHalfWidth: 0.041,
+  halfWidth: 0.02,
+  halfWidthThen: 0.034,
+  heavyPerPercent: 0.4,
+  highest: 800,
+  highestKgPerHa: 140,
+  interceptSlopeKgPerTurn: 0.31,
+  leastTurns: 30,
+  limit: 0.01,
+  longestPauseDays: 21,
+  lower: -0.03,
+  lowerKg: 0.4,
+  lowerKgPerTurn: 0.28,
+  lowest: 600,
+  lowestKgPerHa: 90,
+  medianKgPerTurn: 0.14,
+  mishaps: ["tare-left-in", "one-turn-more"],
+  missingFills: 3,
+  mostCatches: 6,
+  needed: 5,
+  normalisedError: 1.8,
+  otherProducts: ["Gerste", "Erbse"],
+  outlets: 12,
+  outsideDf: 4,
+  pairs: 3,
+  power: 0.4,
+  productPerPercent: 0.6,
+  products: 3,
+  pValue: 0.03,
+  rateError: 0.045,
+  ratio: 2.5,
+  relative: 0.02,
+  relativeChange: -0.018,
+  relativeDifference: 0.12,
+  relativeRange: 0.06,
+  relativeResidual: 0.081,
+  scope: "between fills",
+  second: "Gerste",
+  share: 0.6,
+  skipHalfWidth: 0.03,
+  stepKg: 0.05,
+  tareShare: 0.05,
+  targetKgPerHa: 150,
+  testedError: 0.002,
+  timesMedian: 9.8,
+  timesTooNarrow: 2.3,
+  tolerance: 0.03,
+  turns: 20,
+  turnsPerMin: 40,
+  unit: "lb",
+  upper: 0.02,
+  upperKg: 0.46,
+  upperKgPerTurn: 0.33,
+  usualKgPerTurn: 0.31,
+  variable: "moisture",
+  variables: ["moisture", "bulk density"],
+  verdict: "undecided",
+  widthFactor: 12.7,
+  withoutKgPerTurn: 0.3,
+  wrongPValue: 0.0002,
+  wrongVerdict: "different",
+};
+
+/** Nothing known, one of each, and the other side of every fork. */
+const few = {
+  ...many,
+  addedUp: false,
+  against: "catch order",
+  bias: 0.04,
+  borrowedFrom: 0,
+  by: "curvature",
+  catches: 1,
+  catchesNeeded: null,
+  change: 0.02,
+  correlation: 0.9,
+  df: 1,
+  divisionKg: null,
+  earlierDf: 0,
+  earlierFills: 1,
+  fellBack: false,
+  fills: 1,
+  fillsSetAside: 0,
+  halfWidthThen: null,
+  highestKgPerHa: 80,
+  longestPauseDays: null,
+  lowerKg: null,
+  mishaps: [],
+  missingFills: 1,
+  outlets: 1,
+  outsideDf: 0,
+  pairs: 1,
+  products: 1,
+  rateError: -0.045,
+  scope: "within fills",
+  tareShare: null,
+  turns: 1,
+  upperKg: null,
+  upperKgPerTurn: null,
+};
+
+const none = {
+  ...few,
+  earlierFills: 0,
+  missingFills: 0,
+  longestPauseDays: 1,
+  catches: 2,
+  fills: 2,
+};
+
+/** What a caution lists by names of the code, all of them. */
+const lists: Readonly<Partial<Record<CautionCode, object>>> = {
+  "prices-missing": {
+    missing: [
+      "response",
+      "pricePerKg",
+      "targetKgPerHectare",
+      "valueOfHour",
+      "minutesPerCatch",
+      "areaHectares",
+      "areaPerFillHectares",
+    ],
+  },
+  "setting-needs": {
+    missing: [
+      "target rate",
+      "thousand-kernel mass",
+      "germination",
+      "emergence",
+      "working width",
+      "drive",
+      "wheel travel",
+      "working speed",
+      "meter speeds",
+    ] satisfies MissingForSetting[],
+  },
+  "budget-leaves-out": {
+    sources: [
+      "catch scatter",
+      "reading gross",
+      "reading tare",
+      "scale error",
+      "turn count",
+      "fill to fill",
+      "working width",
+      "wheel travel",
+      "skid",
+      "drive",
+      "speed measure",
+    ] satisfies LeftOut[],
+  },
+  "field-check-without-uncertainty": { missing: ["filled", "left", "area"] },
+  "outlets-outside-band": { outlets: ["a", "b"] },
+};
+
+const namesIn = (facts: object) => Object.values(facts).flatMap((names) => names as string[]);
+
+function sentence(words: Words, code: CautionCode, facts: object): string {
+  const say = words.cautions[code] as (facts: object, where: Where) => string;
+  return say({ ...facts, ...lists[code] }, where);
+}
+
+describe.each([
+  ["many", many],
+  ["one of each", few],
+  ["hardly any", none],
+])("cautions in German, facts about %s", (_, facts) => {
+  const codes = Object.keys(english().cautions) as CautionCode[];
+
+  it.each(codes)("%s is a whole sentence with the numbers of the English one", (code) => {
+    const said = sentence(german(), code, facts);
+    expect(said).toMatch(/^[A-ZÄÖÜ0-9].*\.$/s);
+    expect(said).not.toMatch(/undefined|NaN|\[object/);
+    expect(englishIn(said)).toEqual([]);
+    expect(numbersIn(said, "de")).toEqual(numbersIn(sentence(english(), code, facts), "en"));
+  });
+
+  it.each(Object.entries(lists))("%s lists nothing by a name of the code", (code, list) => {
+    const said = sentence(german(), code as CautionCode, facts);
+    const names = namesIn(list).filter((name) => name.length > 1);
+    expect(names.filter((name) => said.includes(name))).toEqual([]);
+  });
+});
