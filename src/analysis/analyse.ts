@@ -19,7 +19,7 @@ import { type Skipping, skipping } from "../questions/skipping.ts";
 import { type SpeedLinearity, speedLinearity } from "../questions/speed-linearity.ts";
 import { budgetOptions } from "../questions/uncertainty-budget/options.ts";
 import { type RateUncertainty, rateUncertainty } from "../questions/uncertainty-budget.ts";
-import type { Caution } from "../results/caution.ts";
+import { type Caution, caution } from "../results/caution.ts";
 import { defaults } from "../results/defaults.ts";
 import { type AnalysisOptions, resolveOptions } from "./options.ts";
 import { planningOptions } from "./planning-options.ts";
@@ -157,8 +157,18 @@ function answersAbout(
     product,
     verdict: verdictOf(answers),
     ...answers,
-    cautions: Object.values(answers).flatMap((answer) => answer?.cautions ?? []),
+    cautions: [
+      ...movedHistory(answers.drift),
+      ...Object.values(answers).flatMap((answer) => answer?.cautions ?? []),
+    ],
   };
+}
+
+/** Questions do not know of one another; only here is seen that a found change undermines what pools all fills. */
+function movedHistory({ verdict, bin, product, shift, input }: Drift): readonly Caution[] {
+  if (verdict !== "moved" && verdict !== "trending") return [];
+  const sinceFill = verdict === "moved" ? (shift?.since.fill ?? null) : null;
+  return [caution("history-has-moved", { bin, product }, { fills: input.fills, sinceFill })];
 }
 
 function periodOf(catches: readonly Catch[]): Analysis["input"]["period"] {

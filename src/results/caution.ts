@@ -67,6 +67,8 @@ export interface CautionFacts {
   readonly "spread-at-boundary": { readonly upperKgPerTurn: number | null };
   readonly "spread-borrowed": { readonly fills: number; readonly df: number };
   readonly "fills-are-not-catches": { readonly timesTooNarrow: number };
+  /** A shift or trend was found, and what is said of the next fill still pools all fills. */
+  readonly "history-has-moved": { readonly fills: number; readonly sinceFill: number | null };
   readonly "first-catch-tells-less": {
     readonly skipHalfWidth: number;
     readonly firstHalfWidth: number;
@@ -279,6 +281,7 @@ const severities: Readonly<Record<CautionCode, Severity>> = {
   "spread-at-boundary": "note",
   "spread-borrowed": "caution",
   "fills-are-not-catches": "note",
+  "history-has-moved": "caution",
   "first-catch-tells-less": "note",
   "no-trend-yet": "note",
   "no-change-point-yet": "note",

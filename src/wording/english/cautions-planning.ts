@@ -66,7 +66,7 @@ function aboutSkipping(format: Format): Sentences<"skip-not-priced" | "book-valu
           ? "One fill cannot price a skip: the chance of an error and its cost need at least three fills, better five."
           : "What is known of the spread of fills is too little to price a skip.",
     "book-value-outside": ({ bookKgPerTurn, lowerKgPerTurn, upperKgPerTurn }) =>
-      `The book value of ${format.value(bookKgPerTurn, "delivery")} lies outside the band in which this meter's fills are expected (${format.value(lowerKgPerTurn, "delivery")} to ${format.value(upperKgPerTurn, "delivery")}). A drive left at it is off in nearly every fill.`,
+      `The book value of ${format.value(bookKgPerTurn, "delivery")} lies outside the band in which this meter's fills are expected (${format.value(lowerKgPerTurn, "delivery")} to ${format.value(upperKgPerTurn, "delivery")}). A drive left at it is off in one direction, fill after fill.`,
   };
 }
 

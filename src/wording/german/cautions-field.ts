@@ -31,7 +31,7 @@ function aboutSetting(format: Format) {
         ? `Die Sollmenge von ${format.value(targetKgPerHa, "rate")} liegt außerhalb dessen, was dieser Antrieb mit diesem Austrag ausbringen kann: ${format.range(format.value(lowestKgPerHa, "rate"), format.value(highestKgPerHa, "rate"))}. Es bräuchte eine andere Dosierwalze oder eine andere Arbeitsgeschwindigkeit.`
         : "Keine Menge lässt sich bei jeder Arbeitsgeschwindigkeit halten: Die Drehzahlen des Antriebs liegen für so verschiedene Geschwindigkeiten zu nahe beieinander.",
     "no-step-within-tolerance": ({ rateError, tolerance }) =>
-      `Auch die nächste Stufe liegt um ${format.signedPercent(rateError)} daneben, mehr als die Toleranz von ${format.plusMinus(tolerance)}.`,
+      `Auch die nächstgelegene Stufe liegt um ${format.signedPercent(rateError)} daneben, mehr als die Toleranz von ${format.plusMinus(tolerance)}.`,
     "drive-set-off": ({ rateError, tolerance }) =>
       `So wie der Antrieb jetzt steht, bringt er ${format.percent(Math.abs(rateError))} ${rateError < 0 ? "weniger" : "mehr"} als die Sollmenge aus, außerhalb der Toleranz von ${format.plusMinus(tolerance)}. Stellen Sie ihn neu ein.`,
     "meter-speed-not-recorded": ({ lower, upper }) =>

@@ -36,12 +36,12 @@ function aboutOneFill(format: Format) {
   return {
     "one-catch": ({ earlierFills }) =>
       earlierFills > 0
-        ? `Eine Probe gibt einen Wert; ihr Fehler ist aus ${earlierFills} ${earlierFills === 1 ? "früheren Füllung" : "früheren Füllungen"} geliehen, soweit diese einen zeigen.`
+        ? `Eine Probe gibt einen Wert; ihr Fehler ist aus ${earlierFills} früheren ${earlierFills === 1 ? "Füllung" : "Füllungen"} geliehen, soweit diese einen zeigen.`
         : "Eine Probe gibt einen Wert, aber keine Vorstellung von seinem Fehler. Nehmen Sie mindestens zwei weitere.",
     "two-catches": ({ widthFactor }) =>
       `Zwei Proben können nicht sagen, welche falsch ist, und ihr eigener Vertrauensbereich reicht ${format.plain(widthFactor)} Standardfehler nach jeder Seite: Nehmen Sie eine dritte.`,
     "few-degrees-of-freedom": ({ df }) =>
-      `Die Streuung der Proben beruht nur auf wenig (${degrees(df, format)}); der Vertrauensbereich ist mit Absicht weit, jede weitere Probe macht ihn enger.`,
+      `Die Streuung der Proben ist nur wenig belegt (${degrees(df, format)}); der Vertrauensbereich ist mit Absicht weit, jede weitere Probe macht ihn enger.`,
     "zero-scatter": ({ divisionKg }) =>
       divisionKg === null
         ? "Die Proben stimmen genau überein. Das sagt, dass die Waage grob ist, nicht, dass der Dosierer vollkommen ist. Geben Sie die Teilung der Waage an, dann lässt sich ein Vertrauensbereich nennen."
@@ -85,6 +85,8 @@ function aboutFills(format: Format) {
       `Wie sehr sich Füllungen unterscheiden, ist aus ${fillsWords(fills)} der anderen Tanks geliehen, im Verhältnis zum Austrag (${degrees(df, format)}). Das ist ein Ersatz, bis dieser Tank eigene Füllungen hat.`,
     "fills-are-not-catches": ({ timesTooNarrow }) =>
       `Jede Probe als eigene Füllung zu zählen, würde den Vertrauensbereich ${format.plain(timesTooNarrow, 2)}-mal enger machen, und falsch: Solche Bereiche treffen in 57–87 % der Fälle zu, wo sie 95 % sagen.`,
+    "history-has-moved": ({ fills, sinceFill }) =>
+      `Diese Dosierung hat sich ${sinceFill === null ? "im Lauf der Saison" : `seit Füllung ${sinceFill}`} verändert. Was unten über die nächste Füllung, das Auslassen der Abdrehprobe und die Kosten steht, beruht aber auf allen ${fills} Füllungen, davor und danach. Planen Sie nicht damit; richten Sie sich nach den heutigen Proben, bis einige Füllungen wieder übereinstimmen.`,
     "first-catch-tells-less": ({ skipHalfWidth, firstHalfWidth }) =>
       `Eine Probe (${format.plusMinus(firstHalfWidth)}) sagt weniger als die früheren Füllungen (${format.plusMinus(skipHalfWidth)}): Nehmen Sie zwei oder drei, oder keine.`,
   } satisfies Partial<CautionWords>;

@@ -54,7 +54,7 @@ export function germanProductComparison(format: Format): ProductComparisonWords 
       .join(", ");
 
   return {
-    heading: "Wie sich die Produkte vergleichen",
+    heading: "Die Produkte im Vergleich",
     methods,
     verdicts,
     sentence: (result) => {

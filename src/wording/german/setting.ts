@@ -64,7 +64,7 @@ export function germanSetting(format: Format): SettingWords {
       const step =
         best === null
           ? ""
-          : ` Die nächste Stufe, ${stepName(best)}, bringt ${rate(best.rate)} aus${best.rateError === null ? "" : `, ${format.signedPercent(best.rateError.value)}`}.`;
+          : ` Die nächstgelegene Stufe, ${stepName(best)}, bringt ${rate(best.rate)} aus${best.rateError === null ? "" : `, ${format.signedPercent(best.rateError.value)}`}.`;
       return `${who}: ${rate(result.target)} brauchen ${needed}.${step}`;
     },
     target: ({ target, options }) => {
@@ -128,7 +128,7 @@ export function germanSetting(format: Format): SettingWords {
       stepsCaption: "Was jede Stufe ausbringt",
       aroundCaption: "Die nötige Einstellung und etwas darüber und darunter",
       step: "Stufe",
-      nearest: (step) => `${step}, die nächste`,
+      nearest: (step) => `${step} (am nächsten)`,
       ratio: "Übersetzung",
       turns: `Umdrehungen (${perArea})`,
       rate: (unit) => `Menge (${unit})`,

@@ -20,7 +20,7 @@ export function germanUncertaintyBudget(format: Format): UncertaintyBudgetWords 
       const { total } = result;
       if (total === null)
         return `${who(result)}: Wie weit die Menge daneben liegen kann, lässt sich nicht sagen, solange die Streuung der Proben nicht bekannt ist.`;
-      return `${who(result)}: Alles Aufgeführte zusammen, ist die Menge ${valueFor(result)} auf ${format.plusMinus(total.expanded)} bekannt (${level(result)}), ${total.withinTolerance ? "innerhalb" : "nicht innerhalb"} der Toleranz von ${format.plusMinus(result.options.tolerance)}.`;
+      return `${who(result)}: Alles Aufgeführte zusammengenommen ist die Menge ${valueFor(result)} auf ${format.plusMinus(total.expanded)} bekannt (${level(result)}), ${total.withinTolerance ? "innerhalb" : "nicht innerhalb"} der Toleranz von ${format.plusMinus(result.options.tolerance)}.`;
     },
     improve: ({ improveFirst, total }) => {
       if (improveFirst === null || total === null) return null;
