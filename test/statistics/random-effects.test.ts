@@ -1,5 +1,7 @@
+import { readFileSync } from "node:fs";
 import { mean, sampleVariance, sum } from "simple-statistics";
 import { describe, expect, it } from "vitest";
+import { deliveryOf, totalsOf } from "../../src/model/totals.ts";
 import { fitRandomEffects, type Group } from "../../src/statistics/random-effects.ts";
 import { column, digits, present, recomputed, reference } from "../support/reference.ts";
 
@@ -59,6 +61,33 @@ describe("fitRandomEffects", () => {
     expect(fit.standardError).toBeCloseTo(0.0023237, 7);
     expect(fit.adjustedStandardError).toBeCloseTo(0.0023353, 7);
     expect(fit.df).toBeCloseTo(3.9412, 4);
+  });
+
+  it("agrees with lme4, nlme and pbkrtest on an unbalanced log, from totals alone", () => {
+    const file = new URL("../reference/varcomp/mixed-models-r.json", import.meta.url);
+    const { data, lme4, nlme, pbkrtest } = JSON.parse(readFileSync(file, "utf8"));
+    const groups = [...new Set<number>(data.fill)].map((fill) => {
+      const totals = totalsOf(
+        data.fill.flatMap((own: number, i: number) =>
+          own === fill ? [{ turns: data.turns[i], netKg: data.mass[i] }] : [],
+        ),
+      );
+      return {
+        estimate: deliveryOf(totals),
+        information: totals.turns,
+        sumOfSquares: totals.scatterSum,
+        df: totals.catches - 1,
+      };
+    });
+    const fit = present(fitRandomEffects(groups));
+    for (const theirs of [lme4, nlme]) {
+      expect(digits(fit.mean, theirs.mean)).toBeGreaterThan(8);
+      expect(digits(fit.betweenVariance, theirs.between_variance)).toBeGreaterThan(5);
+      expect(digits(fit.withinVariance, theirs.within_variance)).toBeGreaterThan(6);
+    }
+    expect(digits(fit.standardError, lme4.standard_error)).toBeGreaterThan(6);
+    expect(digits(fit.adjustedStandardError, pbkrtest.adjusted_standard_error)).toBeGreaterThan(5);
+    expect(digits(fit.df, pbkrtest.df)).toBeGreaterThan(4);
   });
 
   it("agrees with the analysis-of-variance formula when groups are alike", () => {
