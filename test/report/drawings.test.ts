@@ -25,9 +25,9 @@ describe("drawCharts", () => {
     const drawings = await drawCharts(documentOf(chart("a", spec), chart("b", spec)));
     expect(Object.keys(drawings)).toEqual(["a", "b"]);
     expect(drawings.a?.wide).toMatch(
-      /viewBox="0 0 720 340".*aria-label="Page title".*id="a_wide_1"/,
+      /viewBox="0 0 720 \d+".*aria-label="Page title".*id="a_wide_1"/,
     );
-    expect(drawings.a?.narrow).toMatch(/viewBox="0 0 360 340".*id="a_narrow_1"/);
+    expect(drawings.a?.narrow).toMatch(/viewBox="0 0 360 \d+".*id="a_narrow_1"/);
     expect(drawings.b?.wide).toContain('id="b_wide_1"');
     expect(drawings.a?.wide).not.toContain(">Page title</text>");
   });

@@ -52,7 +52,12 @@ function card(answers: MeterAnswers, words: Words): KeyFigure {
       { term: report.cardFacts.fills, description: format.count(acrossFills.fills) },
       ...(scatter === null
         ? []
-        : [{ term: report.cardFacts.scatter, description: format.percent(scatter.relative) }]),
+        : [
+            {
+              term: report.cardFacts.scatter,
+              description: report.cardScatter(scatter.relative, scatter.turns),
+            },
+          ]),
     ],
   };
 }

@@ -56,7 +56,7 @@ export function englishCost(format: Format) {
       const range = areaRange(paysFrom);
       return range === area(paysFrom.hectares ?? 0)
         ? `${from}.`
-        : `${from}; the spread of fills is poorly known, so it may be ${range}.`;
+        : `${from}; mean and spread of fills are poorly known, so it may be ${range}.`;
     },
     nextCatch: (result: Cost): string | null => {
       const { nextCatch } = result;

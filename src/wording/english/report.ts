@@ -32,6 +32,8 @@ export function englishReport(format: Format) {
       interval === null ? "no interval can be given" : `${format.percent(level, 0)}: ${interval}`,
     cardSpan: (halfWidth: number, tolerance: number) =>
       `known within ${format.plusMinus(halfWidth)}; tolerance ${format.plusMinus(tolerance)}`,
+    cardScatter: (relative: number, turns: number) =>
+      `${format.percent(relative)} at ${format.plain(turns)} turns`,
     cardFacts: {
       toSet: "To set",
       catches: "Catches today",

@@ -36,7 +36,7 @@ export function englishUncertaintyBudget(format: Format) {
     combined: ({ total }: RateUncertainty): string | null =>
       total === null
         ? null
-        : `Combined standard uncertainty ${format.percent(total.combined)} of the rate, ${total.effectiveDf === null ? "known well" : `effective degrees of freedom ${format.plain(total.effectiveDf)} (Welch–Satterthwaite)`}; coverage factor ${format.plain(total.coverageFactor)}.`,
+        : `Combined standard uncertainty ${format.percent(total.combined)} of the rate, ${total.effectiveDf === null ? "known well" : `effective degrees of freedom ${format.plain(total.effectiveDf)} (Welch–Satterthwaite; catches and their readings count as one source, on the catches' own)`}; coverage factor ${format.plain(total.coverageFactor)}.`,
     check: ({ check, total, options }: RateUncertainty): string | null =>
       check === null || total === null
         ? null

@@ -42,7 +42,7 @@ function aboutSkipping(format: Format) {
           ? "Aus einer Füllung lässt sich nicht sagen, was es kostet, nicht abzudrehen: Chance und Kosten eines Fehlers brauchen mindestens drei Füllungen, besser fünf."
           : "Der Unterschied zwischen Füllungen ist zu wenig bekannt, um zu sagen, was es kostet, nicht abzudrehen.",
     "book-value-outside": ({ bookKgPerTurn, lowerKgPerTurn, upperKgPerTurn }) =>
-      `Der Tabellenwert von ${format.value(bookKgPerTurn, "delivery")} liegt außerhalb des Bandes, in dem die Füllungen dieses Dosierers erwartet werden (${format.range(format.value(lowerKgPerTurn, "delivery"), format.value(upperKgPerTurn, "delivery"))}). Bleibt der Antrieb darauf, liegt fast jede Füllung daneben.`,
+      `Der Tabellenwert von ${format.value(bookKgPerTurn, "delivery")} liegt außerhalb des Bandes, in dem die Füllungen dieses Dosierers erwartet werden (${format.range(format.value(lowerKgPerTurn, "delivery"), format.value(upperKgPerTurn, "delivery"))}). Bleibt der Antrieb darauf, liegt Füllung um Füllung in derselben Richtung daneben.`,
   } satisfies Partial<PlanningCautions>;
 }
 

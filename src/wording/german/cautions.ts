@@ -86,7 +86,7 @@ function aboutFills(format: Format) {
     "fills-are-not-catches": ({ timesTooNarrow }) =>
       `Jede Probe als eigene Füllung zu zählen, würde den Vertrauensbereich ${format.plain(timesTooNarrow, 2)}-mal enger machen, und falsch: Solche Bereiche treffen in 57–87 % der Fälle zu, wo sie 95 % sagen.`,
     "history-has-moved": ({ fills, sinceFill }) =>
-      `Diese Dosierung hat sich ${sinceFill === null ? "im Lauf der Saison" : `seit Füllung ${sinceFill}`} verändert. Was unten über die nächste Füllung, das Auslassen der Abdrehprobe und die Kosten steht, beruht aber auf allen ${fills} Füllungen, davor und danach. Planen Sie nicht damit; richten Sie sich nach den heutigen Proben, bis einige Füllungen wieder übereinstimmen.`,
+      `Der Austrag hat sich ${sinceFill === null ? "im Lauf der Saison" : `seit Füllung ${sinceFill}`} verschoben. Was unten über die nächste Füllung, das Nicht-Abdrehen und die Kosten steht, beruht aber auf allen ${fills} Füllungen, davor und danach. Planen Sie nicht damit; richten Sie sich nach den heutigen Proben, bis einige Füllungen wieder übereinstimmen.`,
     "first-catch-tells-less": ({ skipHalfWidth, firstHalfWidth }) =>
       `Eine Probe (${format.plusMinus(firstHalfWidth)}) sagt weniger als die früheren Füllungen (${format.plusMinus(skipHalfWidth)}): Nehmen Sie zwei oder drei, oder keine.`,
   } satisfies Partial<CautionWords>;

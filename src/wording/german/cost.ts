@@ -57,7 +57,7 @@ export function germanCost(format: Format): CostWords {
       const range = areaRange(paysFrom);
       return range === area(paysFrom.hectares ?? 0)
         ? `${from}.`
-        : `${from}. Möglich: ${range}, denn der Unterschied zwischen Füllungen ist nur grob bekannt.`;
+        : `${from}. Möglich: ${range}, denn Mittel und Unterschied der Füllungen sind nur grob bekannt.`;
     },
     nextCatch: (result) => {
       const { nextCatch } = result;

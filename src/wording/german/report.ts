@@ -33,6 +33,8 @@ export function germanReport(format: Format): ReportWords {
         : `${format.percent(level, 0)}: ${interval}`,
     cardSpan: (halfWidth, tolerance) =>
       `auf ${format.plusMinus(halfWidth)} bekannt; Toleranz ${format.plusMinus(tolerance)}`,
+    cardScatter: (relative: number, turns: number) =>
+      `${format.percent(relative)} bei ${format.plain(turns)} Umdr.`,
     cardFacts: {
       catches: "Proben heute",
       fills: "Füllungen aufgezeichnet",

@@ -30,7 +30,7 @@ export function germanUncertaintyBudget(format: Format): UncertaintyBudgetWords 
     combined: ({ total }) =>
       total === null
         ? null
-        : `Kombinierte Standardunsicherheit ${format.percent(total.combined)} der Menge, ${total.effectiveDf === null ? "gut bekannt" : `effektive Freiheitsgrade ${format.plain(total.effectiveDf)} (Welch-Satterthwaite)`}; Erweiterungsfaktor ${format.plain(total.coverageFactor)}.`,
+        : `Kombinierte Standardunsicherheit ${format.percent(total.combined)} der Menge, ${total.effectiveDf === null ? "gut bekannt" : `effektive Freiheitsgrade ${format.plain(total.effectiveDf)} (Welch-Satterthwaite; Proben und ihre Ablesungen zählen als eine Quelle, mit den Freiheitsgraden der Proben)`}; Erweiterungsfaktor ${format.plain(total.coverageFactor)}.`,
     check: ({ check, total, options }) =>
       check === null || total === null
         ? null

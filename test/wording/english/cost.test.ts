@@ -23,7 +23,7 @@ describe("money, in words", () => {
 
   it("gives the area from which catches pay as a range", () => {
     expect(plain(say.breakEven(priced(season)))).toMatch(
-      /^Catching pays from about [\d.]+ ha a fill on \(with \d catche?s?\); the spread of fills is poorly known, so it may be /,
+      /^Catching pays from about [\d.]+ ha a fill on \(with \d catche?s?\); mean and spread of fills are poorly known, so it may be /,
     );
     expect(say.breakEven(priced(season, { valueOfHour: null }))).toBeNull();
   });
