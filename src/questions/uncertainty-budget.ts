@@ -1,5 +1,5 @@
 import type { MeterModel } from "../model/model.ts";
-import { type Budget, type Measurement, uncertaintyBudget } from "../statistics/propagation.ts";
+import { type Budget, uncertaintyBudget } from "../statistics/propagation.ts";
 import type { Delivery } from "./delivery/result.ts";
 import { budgetCautions } from "./uncertainty-budget/cautions.ts";
 import { checkBudget } from "./uncertainty-budget/check.ts";
@@ -11,6 +11,7 @@ import {
   fillSource,
   type Source,
 } from "./uncertainty-budget/sources.ts";
+import { rateOf, totalOf } from "./uncertainty-budget/total.ts";
 
 export type {
   BudgetCheck,
@@ -28,7 +29,9 @@ export type {
  * delivery by the catches, readings of the scale (gross and tare each rectangular, u = division/√12, the same in every
  * catch), tested error of the scale (rectangular, ± its size, not taken off), turn count, difference of the next fill,
  * working width, wheel travel and skid. u² = Σ(cᵢuᵢ)² with cᵢ by central differences, Welch–Satterthwaite's degrees of
- * freedom, expanded = t·u; checked by drawing the sources at random.
+ * freedom, expanded = t·u; checked by drawing the sources at random. For the degrees of freedom and the draws, catch
+ * scatter and readings are one source on those of the catches, as in the delivery's own interval, which the total
+ * is therefore never narrower than.
  *
  * @param meter    one bin × product of a fitted model; its fill-to-fill spread counts where the value is kept
  * @param delivery answer about the fill whose value is used
@@ -64,28 +67,14 @@ function budgetOf(
   sources: readonly Source[],
   options: BudgetOptions,
 ): Pick<RateUncertainty, "lines" | "total" | "check" | "improveFirst"> {
-  const rate = rateOf(sources);
-  const budget = uncertaintyBudget(rate, sources, options.level);
-  const { combined, effectiveDf, coverageFactor, expanded } = budget;
-  const lines = linesOf(budget, sources);
+  const total = totalOf(sources, options.level);
+  const lines = linesOf(uncertaintyBudget(rateOf(sources), sources, options.level), sources);
   return {
     lines,
-    total: {
-      combined,
-      effectiveDf,
-      coverageFactor,
-      expanded,
-      withinTolerance: expanded <= options.tolerance,
-    },
-    check: checkBudget(rate, sources, budget, options),
+    total: { ...total, withinTolerance: total.expanded <= options.tolerance },
+    check: checkBudget(sources, total, options),
     improveFirst: improveFirst(lines, sources, options.level),
   };
-}
-
-/** The rate relative to the one that is set for, as a function of the sources in their order. */
-function rateOf(sources: readonly Source[]): Measurement {
-  return (values) =>
-    sources.reduce((product, { factor, value }, i) => product * factor(values[i] ?? value), 1);
 }
 
 function linesOf({ contributions }: Budget, sources: readonly Source[]): readonly BudgetLine[] {
@@ -124,6 +113,6 @@ function improveFirst(
   return {
     source: largest.source,
     share: largest.share,
-    expandedIfHalved: uncertaintyBudget(rateOf(halved), halved, level).expanded,
+    expandedIfHalved: totalOf(halved, level).expanded,
   };
 }

@@ -1,6 +1,6 @@
-import { readFileSync } from "node:fs";
+import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
-import { type Comment, parseSync, type Statement } from "oxc-parser";
+import { type Comment, parseSync, type Statement, type TSInterfaceDeclaration } from "oxc-parser";
 import { root } from "../support/compiler.ts";
 
 /** Caution codes under one heading of `CautionFacts`. */
@@ -10,9 +10,21 @@ export interface CautionGroup {
   readonly codes: readonly { readonly code: string; readonly severity: string }[];
 }
 
-/** Every caution code, in the groups and the order in which src/results/caution.ts has them. */
+/** Every caution code, in the groups and the order in which src/results/caution.ts puts them together. */
 export function cautionGroups(): readonly CautionGroup[] {
-  const path = join(root, "src", "results", "caution.ts");
+  const results = join(root, "src", "results");
+  const parts = readdirSync(join(results, "caution-facts")).map((name) =>
+    groupsIn(join(results, "caution-facts", name)),
+  );
+  return partsInOrder(join(results, "caution.ts")).flatMap(
+    (wanted) => parts.find(({ name }) => name === wanted)?.groups ?? [],
+  );
+}
+
+function groupsIn(path: string): {
+  readonly name: string;
+  readonly groups: readonly CautionGroup[];
+} {
   const { program, comments } = parseSync(path, readFileSync(path, "utf8"));
   const severities = severitiesIn(program.body);
   const groups: { about: string; codes: { code: string; severity: string }[] }[] = [];
@@ -21,7 +33,19 @@ export function cautionGroups(): readonly CautionGroup[] {
     if (groups.at(-1)?.about !== about) groups.push({ about, codes: [] });
     groups.at(-1)?.codes.push({ code, severity: severities.get(code) ?? "none" });
   }
-  return groups;
+  return { name: interfacesIn(program.body)[0]?.id.name ?? "none", groups };
+}
+
+/** Names of the interfaces that `CautionFacts` extends. */
+function partsInOrder(path: string): readonly string[] {
+  const { program } = parseSync(path, readFileSync(path, "utf8"));
+  return interfacesIn(program.body)
+    .filter(({ id }) => id.name === "CautionFacts")
+    .flatMap((declared) =>
+      declared.extends.flatMap(({ expression }) =>
+        expression.type === "Identifier" ? expression.name : [],
+      ),
+    );
 }
 
 /** The groups as a table of Markdown. */
@@ -49,23 +73,28 @@ export function withCautionTable(document: string, table: string): string {
   return `${before}${opening}\n${table}\n${closing}${rest}`;
 }
 
-function codesIn(body: readonly Statement[]): { readonly code: string; readonly start: number }[] {
+function interfacesIn(body: readonly Statement[]): readonly TSInterfaceDeclaration[] {
   return body.flatMap((statement) => {
     const declared = statement.type === "ExportNamedDeclaration" ? statement.declaration : null;
-    if (declared?.type !== "TSInterfaceDeclaration" || declared.id.name !== "CautionFacts")
-      return [];
-    return declared.body.body.flatMap((member) =>
+    return declared?.type === "TSInterfaceDeclaration" ? declared : [];
+  });
+}
+
+function codesIn(body: readonly Statement[]): { readonly code: string; readonly start: number }[] {
+  return interfacesIn(body).flatMap((declared) =>
+    declared.body.body.flatMap((member) =>
       member.type === "TSPropertySignature" && member.key.type === "Literal"
         ? { code: String(member.key.value), start: member.start }
         : [],
-    );
-  });
+    ),
+  );
 }
 
 function severitiesIn(body: readonly Statement[]): ReadonlyMap<string, string> {
   const objects = body.flatMap((statement) =>
-    statement.type === "VariableDeclaration"
-      ? statement.declarations.flatMap(({ init }) =>
+    statement.type === "ExportNamedDeclaration" &&
+    statement.declaration?.type === "VariableDeclaration"
+      ? statement.declaration.declarations.flatMap(({ init }) =>
           init?.type === "ObjectExpression" ? init : [],
         )
       : [],

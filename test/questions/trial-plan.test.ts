@@ -87,7 +87,6 @@ describe("what to expect", () => {
     const pairs = allPairs(3);
     const runs = 500;
     let found = 0;
-    let width = 0;
     for (let run = 0; run < runs; run++) {
       const groups = [1.05, 1, 1].map((mean) =>
         Array.from({ length: 4 }, () => mean + plan.spreadOfFills * random.normal()),
@@ -96,11 +95,30 @@ describe("what to expect", () => {
       const { first, second, error } = present(pairOf({ first: 0, second: 1 }));
       const { variance, df } = present(error).at(1);
       if (rule.adjustedPValue((first - second) / Math.sqrt(variance), df) < 0.05) found++;
-      width += variance / runs;
     }
     const error = 4 * Math.sqrt((plan.expected.power * (1 - plan.expected.power)) / runs);
     expect(Math.abs(found / runs - plan.expected.power)).toBeLessThan(error);
-    expect(Math.sqrt(width)).toBeCloseTo(plan.spreadOfFills * Math.sqrt(2 / 4), 2);
+  });
+
+  it("has the standard error that simulated trials of the same design find", () => {
+    const plan = design({
+      fills: 4,
+      fillSpread: 0.02,
+      catchScatter: { relative: 0.015, turns: 20 },
+    });
+    const random = randomStream(6);
+    const runs = 5000;
+    let variance = 0;
+    for (let run = 0; run < runs; run++) {
+      const groups = [1, 1, 1].map((mean) =>
+        Array.from({ length: 4 }, () => mean + plan.spreadOfFills * random.normal()),
+      );
+      const { pairOf } = independentLayout(groups, allPairs(3), null, "separate");
+      variance += present(present(pairOf({ first: 0, second: 1 })).error).at(1).variance / runs;
+    }
+    // A variance on 6 degrees of freedom scatters by 58 %, the root of the mean of 5,000 by 0.41 %.
+    const expected = plan.spreadOfFills * Math.sqrt(2 / 4);
+    expect(Math.abs(Math.sqrt(variance) / expected - 1)).toBeLessThan(0.01);
   });
 
   it("adds the scatter of a whole fill's catches to the spread between fills", () => {

@@ -1,12 +1,16 @@
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Catch } from "../../src/data/types.ts";
 import { OptionError } from "../../src/errors/errors.ts";
 import { fitModel } from "../../src/model/model.ts";
+import { randomStream } from "../../src/numeric/random.ts";
 import { delivery } from "../../src/questions/delivery.ts";
 import {
   type BudgetChoices,
   budgetOptions,
 } from "../../src/questions/uncertainty-budget/options.ts";
+import { areaSources, deliverySources } from "../../src/questions/uncertainty-budget/sources.ts";
+import { totalOf } from "../../src/questions/uncertainty-budget/total.ts";
 import { rateUncertainty } from "../../src/questions/uncertainty-budget.ts";
 import { aFill } from "../support/catches.ts";
 import { demo } from "../support/demo.ts";
@@ -68,8 +72,9 @@ describe("the budget", () => {
     const combined = Math.hypot(...Object.values(expected));
     const total = present(result.total);
     expect(total.combined / combined).toBeCloseTo(1, 5);
-    // Only the catch scatter's standard deviation is itself in doubt, on 3 degrees of freedom.
-    expect(total.effectiveDf).toBeCloseTo(combined ** 4 / (scatter ** 4 / 3), 0);
+    // Only what the catches say, read as they are, is in doubt about its own size: on 3 degrees of freedom.
+    const ofCatches = Math.hypot(scatter, reading, reading);
+    expect(present(total.effectiveDf) / (combined ** 4 / (ofCatches ** 4 / 3))).toBeCloseTo(1, 4);
     expect(total.expanded).toBeCloseTo(total.coverageFactor * total.combined, 12);
     expect(result.lines.reduce((sum, { share }) => sum + share, 0)).toBeCloseTo(1, 12);
     expect(line(asked, "working width").sensitivity).toBeCloseTo(-1 / 12, 6);
@@ -146,19 +151,91 @@ describe("the budget", () => {
   });
 });
 
+describe("the budget beside the delivery's own interval", () => {
+  const halfWidth = ({ answer }: ReturnType<typeof ask>) => {
+    const { interval, value } = answer.estimate;
+    return (present(present(interval).upper) - value) / value;
+  };
+
+  it("is that interval for a morning's three catches, when nothing else is given", async () => {
+    const { log } = await demo("first-morning");
+    const asked = ask({}, log.catches);
+    expect(halfWidth(asked)).toBeCloseTo(0.03905, 5);
+    expect(present(asked.result.total).expanded / halfWidth(asked)).toBeCloseTo(1, 8);
+    expect(present(asked.result.check).agrees).toBe(true);
+  });
+
+  it("is never narrower, whatever else is in doubt, however few the catches", () => {
+    const uncertainty = fc.double({ min: 0, max: 0.03, noNaN: true });
+    fc.assert(
+      fc.property(
+        fc.array(fc.double({ min: 7.8, max: 8.2, noNaN: true }), { minLength: 2, maxLength: 8 }),
+        fc.record({ width: uncertainty, scale: uncertainty, turns: uncertainty }),
+        fc.double({ min: 0.001, max: 0.2, noNaN: true }),
+        (masses, { width, scale, turns }, division) => {
+          const catches = aFill(masses.map((mass) => [20, mass] as const));
+          const choices = budgetOptions(model, {
+            scaleTestedError: scale,
+            turnCountStandardUncertainty: turns * 20,
+            workingWidthM: { value: 12, standardUncertainty: 12 * width },
+          });
+          const options = { ...model, scaleDivisionKg: division };
+          const meter = present(fitModel(catches, options).meters[0]);
+          const answer = delivery(meter, { ...options, varianceLaw: "proportional" });
+          const sources = [...deliverySources(answer, choices), ...areaSources(choices)];
+          const { expanded } = totalOf(
+            sources.filter((one) => typeof one !== "string"),
+            0.95,
+          );
+          const own = present(present(answer.estimate.interval).upper) - answer.estimate.value;
+          expect(expanded).toBeGreaterThanOrEqual((own / answer.estimate.value) * (1 - 1e-8));
+        },
+      ),
+    );
+  });
+
+  // 3,000 fills of three catches, gross and tare each rounded: a standard error of a coverage of 0.95 is 0.004. It errs on
+  // the wide side (0.99 at two divisions): catches that agree by rounding still get the readings' share on 2 df.
+  it.each([2, 4])("covers the truth with a catch scatter of %i divisions", (divisions) => {
+    const random = randomStream(31, divisions);
+    const scale = (kg: number) => Math.round(kg / 0.02) * 0.02;
+    const choices = budgetOptions(model);
+    const fills = 3000;
+    let covered = 0;
+    for (let i = 0; i < fills; i++) {
+      const truth = 0.4 + 0.01 * random.uniform();
+      const catches = Array.from({ length: 3 }, () => {
+        const tare = 0.3 + 0.1 * random.uniform();
+        const mass = 20 * truth + divisions * 0.02 * random.normal();
+        return [20, scale(tare + mass) - scale(tare)] as const;
+      });
+      const meter = present(fitModel(aFill(catches), model).meters[0]);
+      const answer = delivery(meter, { ...model, varianceLaw: "proportional" });
+      const sources = deliverySources(answer, choices).filter((one) => typeof one !== "string");
+      const { expanded } = totalOf(sources, 0.95);
+      const { value } = answer.estimate;
+      if (Math.abs(value - truth) <= expanded * value) covered++;
+    }
+    expect(covered / fills).toBeGreaterThan(0.94);
+    expect(covered / fills).toBeLessThan(0.995);
+  });
+});
+
 describe("the Monte Carlo check", () => {
   it("agrees with the budget, and with itself for one seed", () => {
     const { result } = ask(field);
     const check = present(result.check);
     expect(check.agrees).toBe(true);
     expect(check).toMatchObject({ draws: 50_000, seed: 1, limit: 0.005 });
-    const { expanded } = present(result.total);
-    expect(Math.abs(check.upper - expanded)).toBeLessThan(0.1 * expanded);
-    expect(Math.abs(check.lower + expanded)).toBeLessThan(0.1 * expanded);
+    // Drawn by an independent program (numpy, 20 million draws). The budget's own ± 4.4 % is 4 to 6 % narrower: a
+    // reciprocal is no straight line, and three degrees of freedom are no normal law. 50,000 draws err by 0.6 %.
+    expect(Math.abs(check.upper / 0.047138 - 1)).toBeLessThan(0.02);
+    expect(Math.abs(check.lower / -0.046296 - 1)).toBeLessThan(0.02);
+    expect(present(result.total).expanded).toBeLessThan(check.upper);
     expect(ask(field).result.check).toEqual(check);
     const other = present(ask({ ...field, seed: 2 }).result.check);
     expect(other.upper).not.toBe(check.upper);
-    expect(other.upper / check.upper).toBeCloseTo(1, 1);
+    expect(Math.abs(other.upper / check.upper - 1)).toBeLessThan(0.02);
   });
 
   it("does not confirm a budget whose linear sum is wrong, and says so", () => {

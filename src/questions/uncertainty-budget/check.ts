@@ -1,7 +1,8 @@
 import { randomStream } from "../../numeric/random.ts";
-import { type Budget, type Measurement, monteCarloCheck } from "../../statistics/propagation.ts";
+import { type Budget, monteCarloCheck } from "../../statistics/propagation.ts";
 import type { BudgetCheck, BudgetOptions } from "./result.ts";
 import type { Source } from "./sources.ts";
+import { catchesAsOne, rateOf } from "./total.ts";
 
 /**
  * Do the budget and random draws from the same sources agree? They do where both ends of their intervals lie within half
@@ -10,12 +11,13 @@ import type { Source } from "./sources.ts";
  * Source  JCGM 101:2008 (GUM supplement 1), clauses 7 and 8
  */
 export function checkBudget(
-  rate: Measurement,
   sources: readonly Source[],
-  { combined, expanded }: Budget,
+  { combined, expanded }: Pick<Budget, "combined" | "expanded">,
   { level, draws, seed }: BudgetOptions,
 ): BudgetCheck {
-  const drawn = monteCarloCheck(rate, sources, level, draws, randomStream(seed), seed);
+  const together = catchesAsOne(sources);
+  const random = randomStream(seed);
+  const drawn = monteCarloCheck(rateOf(together), together, level, draws, random, seed);
   const [lower, upper] = [drawn.lower - 1, drawn.upper - 1];
   const difference = Math.max(Math.abs(lower + expanded), Math.abs(upper - expanded));
   const limit = 0.5 * 10 ** Math.floor(Math.log10(combined));

@@ -79,7 +79,7 @@ export interface RateUncertainty {
   /** Fractions of the rate; null where the catch scatter is unknown. */
   readonly total: {
     readonly combined: number;
-    /** Welch–Satterthwaite; null: infinite. */
+    /** Welch–Satterthwaite, catch scatter and readings of the scale as one; null: infinite. */
     readonly effectiveDf: number | null;
     readonly coverageFactor: number;
     /** Half-width at the level. */

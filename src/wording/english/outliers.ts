@@ -62,7 +62,7 @@ export function englishOutliers(format: Format) {
       const lent =
         today.outsideDf === 0
           ? "Other fills lend no scatter here; each fill stands alone."
-          : `Other fills lend the newest one their catch scatter (${degrees(today.outsideDf, format)}).`;
+          : `Other fills lend the newest one their catch scatter (${degrees(today.outsideDf, format)}); standard errors hold the reading of the scale besides, where its division is known.`;
       if (today.outsideDf === 0) return lent;
       const aside = scatter.setAside.map((one) => `fill ${one.fill} catch ${one.catch}`);
       return aside.length === 0

@@ -49,7 +49,7 @@ export function germanOutliers(format: Format): OutlierWords {
     scatter: ({ scatter, today }) => {
       if (today.outsideDf === 0)
         return "Andere Füllungen leihen hier keine Streuung; jede Füllung steht für sich.";
-      const lent = `Andere Füllungen leihen der neuesten ihre Streuung der Proben (${degrees(today.outsideDf, format)}).`;
+      const lent = `Andere Füllungen leihen der neuesten ihre Streuung der Proben (${degrees(today.outsideDf, format)}); in den Standardfehlern steckt dazu die Ablesung der Waage, wo ihre Teilung bekannt ist.`;
       const aside = scatter.setAside.map((one) => `Füllung ${one.fill} Probe ${one.catch}`);
       return aside.length === 0
         ? `${lent} Keine Probe musste dafür beiseitegelassen werden.`

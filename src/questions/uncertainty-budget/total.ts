@@ -1,0 +1,46 @@
+import { studentTQuantile } from "../../numeric/distributions/student-t.ts";
+import { type Budget, type Measurement, uncertaintyBudget } from "../../statistics/propagation.ts";
+import type { BudgetSource } from "./result.ts";
+import type { Source } from "./sources.ts";
+
+/** The rate relative to the one that is set for, as a function of the sources in their order. */
+export function rateOf(sources: readonly Source[]): Measurement {
+  return (values) =>
+    sources.reduce((product, { factor, value }, i) => product * factor(values[i] ?? value), 1);
+}
+
+/**
+ * The sources with catch scatter and readings of the scale as one, √(scatter² + readings²), on the degrees of freedom of
+ * the catches. The scatter between few catches holds rounding that the readings name once more; taken as known well, the
+ * readings would make the degrees of freedom look more than three catches can give, and coverage falls short of the level.
+ */
+export function catchesAsOne(sources: readonly Source[]): readonly Source[] {
+  const readings: readonly BudgetSource[] = ["reading gross", "reading tare"];
+  return sources
+    .filter(({ name }) => !readings.includes(name))
+    .map((source) => {
+      if (source.name !== "catch scatter") return source;
+      const own = sources.filter(({ name }) => readings.includes(name));
+      const parts = [source, ...own].map(({ standardUncertainty }) => standardUncertainty);
+      return { ...source, standardUncertainty: Math.hypot(...parts) };
+    });
+}
+
+/**
+ * Combined and expanded uncertainty of the rate: Welch–Satterthwaite over `catchesAsOne`. Never narrower than any one of
+ * those sources alone: with fewer than about five degrees of freedom that formula lets a small further doubt shrink the
+ * whole, which no further doubt can do.
+ */
+export function totalOf(
+  sources: readonly Source[],
+  level: number,
+): Pick<Budget, "combined" | "effectiveDf" | "coverageFactor" | "expanded"> {
+  const together = catchesAsOne(sources);
+  const { combined, effectiveDf, ...budget } = uncertaintyBudget(rateOf(together), together, level);
+  const alone = budget.contributions.map(
+    ({ contribution, df }) => studentTQuantile((1 + level) / 2, df ?? Infinity) * contribution,
+  );
+  const expanded = Math.max(budget.expanded, ...alone);
+  const coverageFactor = expanded > budget.expanded ? expanded / combined : budget.coverageFactor;
+  return { combined, effectiveDf, coverageFactor, expanded };
+}

@@ -1,0 +1,286 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { describe, expect, it } from "vitest";
+import { analyse } from "../../src/analysis/analyse.ts";
+import type { Catch } from "../../src/data/types.ts";
+import { fitModel } from "../../src/model/model.ts";
+import { acrossFillsAnswer } from "../../src/questions/across-fills.ts";
+import { delivery } from "../../src/questions/delivery.ts";
+import { drift } from "../../src/questions/drift.ts";
+import { outlierOptions } from "../../src/questions/outliers/options.ts";
+import { outliers } from "../../src/questions/outliers.ts";
+import type { Caution, CautionCode } from "../../src/results/caution.ts";
+import { defaults } from "../../src/results/defaults.ts";
+import { cautionGroups } from "../docs/caution-list.ts";
+import { aFill } from "../support/catches.ts";
+import { present } from "../support/reference.ts";
+import { inventedFills } from "../support/simulated-fills.ts";
+
+const options = { level: 0.95, tolerance: 0.03, scaleDivisionKg: 0.02 };
+
+const meterOf = (catches: readonly Catch[]) => present(fitModel(catches, options).meters[0]);
+
+const ofDelivery = (catches: readonly Catch[]) =>
+  delivery(meterOf(catches), { ...options, varianceLaw: "proportional" }).cautions;
+const ofFills = (catches: readonly Catch[]) =>
+  acrossFillsAnswer(meterOf(catches), options).cautions;
+const ofOutliers = (catches: readonly Catch[]) =>
+  outliers(meterOf(catches), outlierOptions(options)).cautions;
+
+const ofDrift = (catches: readonly Catch[]) => {
+  const { meters } = fitModel(catches, options);
+  const meter = present(meters.find(({ product }) => product === "wheat"));
+  const { shiftOfInterest } = defaults;
+  return drift(meter, { ...options, shiftOfInterest, productChange: "starts afresh" }, meters)
+    .cautions;
+};
+const ofAnalysis = (catches: readonly Catch[]) =>
+  present(analyse({ source: "invented", catches, massUnit: "kg", cautions: [] }).meters[0])
+    .cautions;
+
+/** A fill of catches of 20 turns with these masses. */
+const fill = (number: number, masses: readonly number[], given: Partial<Catch> = {}) =>
+  aFill(
+    masses.map((mass) => [20, mass] as const),
+    { fill: number, ...given },
+  );
+
+const quiet = [6.02, 5.98, 6.0, 6.01, 5.99];
+const wild = [6.3, 5.7, 6.2, 5.8, 6.0];
+
+/** Outlets weighed apart: every mass is one outlet's, in this catch. */
+const outletOf = (outlet: string, number: number, netKg: number) =>
+  fill(1, [netKg], { outlet, catch: number });
+
+/** Six fills of three catches that scatter by 1 %, and between them one of two catches this far apart. */
+const withPair = (apartKg: number) => [
+  ...[1, 2, 4, 5, 6, 7].flatMap((number) => fill(number, [6.06, 5.94, 6.0])),
+  ...fill(3, [6 + apartKg / 2, 6 - apartKg / 2]),
+];
+
+/** Fills numbered from 1, caught on these days of March. */
+const dated = (days: readonly number[]) =>
+  days.flatMap((day, i) => fill(i + 1, [6, 6.1], { takenAt: `2026-03-0${day}` }));
+
+/** Nine fills, the delivery changed by this share since the sixth. */
+const movedBy = (share: number) =>
+  [0, 6, -4, 3, -7, 5, -2, 4, -5].flatMap((wobble, i) => {
+    const mass = 6 * (1 + wobble / 1000) * (i >= 5 ? 1 + share : 1);
+    return fill(i + 1, [mass * 0.99, mass * 1.01]);
+  });
+
+interface Case {
+  readonly code: CautionCode;
+  readonly when: string;
+  readonly of: (catches: readonly Catch[]) => readonly Caution[];
+  readonly raised: readonly Catch[];
+  readonly facts: Record<string, unknown>;
+  readonly not: readonly Catch[];
+}
+
+const cases: readonly Case[] = [
+  {
+    code: "few-degrees-of-freedom",
+    when: "all fills together have fewer than six",
+    of: ofDelivery,
+    raised: [1, 2, 3, 4, 5].flatMap((one) => fill(one, [6.02, 5.98])),
+    facts: { df: 5 },
+    not: [1, 2, 3, 4, 5, 6].flatMap((one) => fill(one, [6.02, 5.98])),
+  },
+  {
+    code: "scatter-differs",
+    when: "one fill scatters fifteen times as much as the others (the newest, on its own scatter)",
+    of: ofDelivery,
+    raised: [...fill(1, quiet), ...fill(2, quiet), ...fill(3, wild)],
+    facts: { pValue: expect.any(Number), fellBack: true },
+    not: [...fill(1, wild), ...fill(2, wild), ...fill(3, wild)],
+  },
+  {
+    code: "scatter-differs",
+    when: "one fill scatters fifteen times as much as the others (all fills together)",
+    of: ofFills,
+    raised: [...fill(1, quiet), ...fill(2, wild), ...fill(3, quiet)],
+    facts: { pValue: expect.any(Number), fellBack: false },
+    not: [...fill(1, quiet), ...fill(2, quiet), ...fill(3, quiet)],
+  },
+  {
+    code: "outlets-in-catches",
+    when: "outlets of one catch were added up",
+    of: ofDelivery,
+    raised: [1, 2].flatMap((one) => ["a", "b", "c"].flatMap((o) => outletOf(o, one, 2 + one / 99))),
+    facts: { outlets: 3, addedUp: true },
+    not: fill(1, [6, 6.1]),
+  },
+  {
+    code: "outlets-in-catches",
+    when: "each catch has one outlet, so no catch is whole",
+    of: ofDelivery,
+    raised: ["a", "b", "c"].flatMap((outlet, i) => outletOf(outlet, i + 1, 2 + i / 99)),
+    facts: { outlets: 3, addedUp: false },
+    not: fill(1, [2, 2.01, 2.02]),
+  },
+  {
+    code: "two-fills",
+    when: "two fills are all",
+    of: ofFills,
+    raised: [...fill(1, [6, 6.1, 6.05]), ...fill(2, [6.3, 6.4, 6.35])],
+    // t(0.975, 1)·√(1 + 1/2)/√2 = 12.7062·0.8660: the spread of two fills is their difference over √2.
+    facts: { bandInDifferences: expect.closeTo(11.0039, 3) },
+    not: [1, 2, 3].flatMap((one) => fill(one, [6 + one / 9, 6.1 + one / 9, 6.05 + one / 9])),
+  },
+  {
+    code: "spread-at-boundary",
+    when: "fills differ less than their catches' scatter would make them",
+    of: ofFills,
+    raised: [1, 2, 3, 4].flatMap((one) => fill(one, [6.2, 5.8, 6.001 + one / 1e3])),
+    facts: { upperKgPerTurn: expect.any(Number) },
+    not: [1, 2, 3, 4].flatMap((one) => fill(one, [6.02 + one / 2, 5.98 + one / 2, 6 + one / 2])),
+  },
+  {
+    code: "fills-are-not-catches",
+    when: "fills differ more than catches, in four fills",
+    of: ofFills,
+    raised: inventedFills({ fills: 4, catches: 4, spread: 0.05, scatter: 0.01 }, 3),
+    facts: { timesTooNarrow: expect.any(Number) },
+    not: [1, 2, 3, 4, 5, 6].flatMap((one) => fill(one, [6.2, 5.8, 6.001 + one / 1e3])),
+  },
+  {
+    code: "first-catch-tells-less",
+    when: "many like fills say more than one scattering catch",
+    of: ofFills,
+    raised: [1, 2, 3, 4, 5, 6, 7, 8].flatMap((one) => fill(one, [6.3, 5.7, 6 + one / 1e3])),
+    facts: { skipHalfWidth: expect.any(Number), firstHalfWidth: expect.any(Number) },
+    not: inventedFills({ fills: 8, catches: 4, spread: 0.05, scatter: 0.005 }, 3),
+  },
+  {
+    code: "two-disagree-in-fill-only",
+    when: "two catches of an earlier fill differ by more than chance in it, not by more than chance in the log",
+    of: ofOutliers,
+    raised: withPair(0.2),
+    // Seven fills, one in twenty of which shows one by chance.
+    facts: {
+      relativeDifference: expect.any(Number),
+      pValue: expect.any(Number),
+      expectedByChance: expect.closeTo(7 * 0.05, 12),
+    },
+    not: withPair(0.08),
+  },
+  {
+    code: "lack-of-fit",
+    when: "level means do not follow a line through the origin, against catches that repeat closely",
+    of: ofDelivery,
+    raised: aFill([
+      [10, 3.0],
+      [10, 3.01],
+      [20, 6.4],
+      [20, 6.41],
+      [40, 12.0],
+      [40, 12.02],
+    ]),
+    facts: { pValue: expect.any(Number) },
+    not: aFill([
+      [10, 3.0],
+      [10, 3.02],
+      [20, 6.03],
+      [20, 5.99],
+      [40, 12.0],
+      [40, 12.04],
+    ]),
+  },
+  {
+    code: "product-order-unknown",
+    when: "two products of a bin have the same fill numbers and no dates",
+    of: ofDrift,
+    raised: [
+      ...fill(1, [6, 6.1]),
+      ...fill(2, [6, 6.1]),
+      ...fill(1, [5, 5.1], { product: "barley" }),
+    ],
+    facts: {},
+    not: [...fill(1, [6, 6.1]), ...fill(3, [6, 6.1]), ...fill(2, [5, 5.1], { product: "barley" })],
+  },
+  {
+    code: "fill-numbers-against-dates",
+    when: "a later number has an earlier date",
+    of: ofDrift,
+    raised: dated([3, 2, 4]),
+    facts: {},
+    not: dated([2, 3, 4]),
+  },
+  {
+    code: "gaps-between-fills",
+    when: "numbers are missing and a pause is long",
+    of: ofDrift,
+    raised: [...dated([1, 2]), ...fill(5, [6, 6.1], { takenAt: "2026-03-28" })],
+    facts: { missingFills: 2, longestPauseDays: 26 },
+    not: dated([1, 2, 3]),
+  },
+  {
+    code: "delivery-settles",
+    when: "the delivery falls from catch to catch of a fill",
+    of: ofDrift,
+    raised: fill(1, [6.3, 6.22, 6.15, 6.06, 6.0]),
+    facts: {
+      scope: "this fill",
+      against: "catch order",
+      change: expect.closeTo(-0.0124, 3),
+      pValue: expect.any(Number),
+    },
+    not: fill(1, quiet),
+  },
+  {
+    code: "history-has-moved",
+    when: "the verdict of all fills is that the delivery has shifted",
+    of: ofAnalysis,
+    raised: movedBy(-0.05),
+    facts: { fills: 9, sinceFill: 6 },
+    not: movedBy(0),
+  },
+];
+
+describe("a finding is raised where it holds, and only there", () => {
+  it.each(cases)("$code: $when", ({ code, of, raised, facts, not }) => {
+    const found = of(raised).filter((one) => one.code === code);
+    expect(found.map((one) => one.facts)).toEqual([facts]);
+    expect(of(not).map((one) => one.code)).not.toContain(code);
+  });
+
+  it("says that two disagree outright where they do so in the whole log", () => {
+    const codes = ofOutliers(withPair(0.5)).map(({ code }) => code);
+    expect(codes).toContain("two-disagree");
+    expect(codes).not.toContain("two-disagree-in-fill-only");
+  });
+
+  it("counts how much narrower catches alone would look, and which half-width is the larger", () => {
+    const facts = (wanted: CautionCode) => {
+      const { of, raised } = present(cases.find(({ code }) => code === wanted));
+      return present(of(raised).find(({ code }) => code === wanted)).facts;
+    };
+    expect(facts("fills-are-not-catches")).toSatisfy(
+      ({ timesTooNarrow }: { timesTooNarrow: number }) => timesTooNarrow > 1,
+    );
+    expect(facts("first-catch-tells-less")).toSatisfy(
+      (widths: { skipHalfWidth: number; firstHalfWidth: number }) =>
+        widths.firstHalfWidth > widths.skipHalfWidth,
+    );
+    expect(facts("scatter-differs")).toSatisfy(({ pValue }: { pValue: number }) => pValue < 0.01);
+  });
+});
+
+describe("the codes", () => {
+  it("are each named by a test of what finds them", () => {
+    // What is said about every code, and the list of them, is tested elsewhere; here only what raises them counts.
+    const finders = ["analysis", "cli", "data", "model", "properties", "questions"];
+    const tests = join(import.meta.dirname, "..");
+    const text = finders
+      .flatMap((folder) =>
+        readdirSync(join(tests, folder), { recursive: true, encoding: "utf8" })
+          .filter((name) => name.endsWith(".test.ts"))
+          .map((name) => readFileSync(join(tests, folder, name), "utf8")),
+      )
+      .join("\n");
+    const codes = cautionGroups().flatMap((group) => group.codes.map(({ code }) => code));
+    expect(codes.length).toBeGreaterThan(100);
+    expect(codes.filter((code) => !text.includes(`"${code}"`))).toEqual([]);
+  });
+});
