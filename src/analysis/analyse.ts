@@ -1,5 +1,6 @@
 import type { Setup } from "../data/setup.ts";
 import type { Catch, CatchLog } from "../data/types.ts";
+import { OptionError } from "../errors/errors.ts";
 import { fitModel, type MeterModel, type Model } from "../model/model.ts";
 import { type AcrossFillsAnswer, acrossFillsAnswer } from "../questions/across-fills.ts";
 import { type CatchesNeeded, catchesNeeded } from "../questions/catches-needed.ts";
@@ -79,7 +80,7 @@ export interface Analysis {
  * @param setup    tolerance, confidence, scale and the rest, as read; null: none
  * @param options  override the setup: level (default 0.95), tolerance (0.05), scaleDivisionKg (null: unknown),
  *                 varianceLaw ("proportional"), comparison (products of one bin, separate spreads, no margin)
- * @throws         OptionError for an option that is unknown or out of range
+ * @throws         OptionError for an option that is unknown or out of range, or when every catch is left out
  */
 export function analyse(
   log: CatchLog,
@@ -89,6 +90,8 @@ export function analyse(
   const resolved = resolveOptions(options, setup);
   const { varianceLaw: _, comparison, ...modelOptions } = resolved;
   const model = fitModel(log.catches, modelOptions);
+  if (model.meters.length === 0)
+    throw new OptionError("leave-out", "every catch", "such that at least one catch counts");
   return {
     kind: "analysis",
     source: log.source,
@@ -155,7 +158,7 @@ function answersAbout(
   return {
     bin,
     product,
-    verdict: verdictOf(answers),
+    verdict: verdictOf(answers, log.cautions),
     ...answers,
     cautions: [
       ...movedHistory(answers.drift),

@@ -1,3 +1,4 @@
+import { OptionError } from "../errors/errors.ts";
 import type { Model } from "../model/model.ts";
 import { explainingVariablesOptions } from "../questions/explaining-variables/options.ts";
 import {
@@ -17,11 +18,16 @@ export interface ProductAnswers {
 /**
  * Compares the products of a log where that makes sense, or where it is asked for.
  *
+ * @throws  OptionError for a reference that is no product of the log
  * @returns null when there is one product, or each bin kept to its own and a comparison was not asked for
  */
 export function productAnswers(model: Model, choices: ComparisonChoices): ProductAnswers | null {
   const { when = "one bin held several", newDensityKgPerM3 = null, ...comparison } = choices;
-  if (when === "never" || new Set(model.meters.map(({ product }) => product)).size < 2) return null;
+  const products = model.meters.map(({ product }) => product);
+  const { reference = null } = comparison;
+  if (reference !== null && !products.includes(reference))
+    throw new OptionError("reference", reference, `one of ${[...new Set(products)].join(", ")}`);
+  if (when === "never" || new Set(products).size < 2) return null;
   if (when !== "always" && !oneBinHeldSeveral(model)) return null;
   const { blocks = null, spread = "separate" } = comparison;
   return {

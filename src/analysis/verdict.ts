@@ -2,6 +2,7 @@ import type { CatchesNeeded } from "../questions/catches-needed.ts";
 import type { Delivery } from "../questions/delivery.ts";
 import type { Drift } from "../questions/drift.ts";
 import type { Outliers } from "../questions/outliers.ts";
+import type { Caution, Where } from "../results/caution.ts";
 
 /** Where one bin stands, in a word. The wording layer makes the sentence and the next step of it. */
 export type Verdict =
@@ -22,14 +23,21 @@ interface Answers {
 }
 
 /** Sums up one bin: first what may be wrong, then whether the meter has moved, then whether more catches are needed. */
-export function verdictOf({ delivery, outliers, drift, catchesNeeded }: Answers): Verdict {
+export function verdictOf(
+  { delivery, outliers, drift, catchesNeeded }: Answers,
+  aboutTheFile: readonly Caution[],
+): Verdict {
   const suspects = [
     ...outliers.suspects.filter(({ fill }) => fill === delivery.fill).map((one) => one.catch),
     ...outliers.pairs.filter(({ fill }) => fill === delivery.fill).flatMap((pair) => pair.catches),
   ];
-  const serious = [...delivery.cautions, ...outliers.cautions].some(
-    ({ severity, where }) =>
-      severity === "serious" && (where.fill === null || where.fill === delivery.fill),
+  const { bin, product, fill } = delivery;
+  const here = (place: Where) =>
+    (place.bin === null || place.bin === bin) &&
+    (place.product === null || place.product === product) &&
+    (place.fill === null || place.fill === fill);
+  const serious = [...aboutTheFile, ...delivery.cautions, ...outliers.cautions].some(
+    ({ severity, where }) => severity === "serious" && here(where),
   );
   if (suspects.length > 0 || serious) return { code: "check-first", catches: suspects };
 
@@ -40,7 +48,8 @@ export function verdictOf({ delivery, outliers, drift, catchesNeeded }: Answers)
   if (met === null) return { code: "unknown", turns: basis.turnsPerCatch };
   return {
     code: "not-yet",
-    moreCatches: recommended?.further ?? null,
+    // Two catches know their scatter on one degree of freedom: no plan can be made before a third.
+    moreCatches: recommended?.further ?? (basis.df <= 1 ? 1 : null),
     turns: recommended?.turns ?? basis.turnsPerCatch,
   };
 }

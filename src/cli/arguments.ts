@@ -7,6 +7,8 @@ export function parseFraction(text: string): number {
   const match = /^\s*(\d+(?:[.,]\d+)?)\s*(%?)\s*$/.exec(text);
   const number = Number(match?.[1]?.replace(",", ".") ?? Number.NaN);
   const fraction = match?.[2] === "%" ? number / 100 : number;
+  if (number >= 1 && number < 100 && match?.[2] === "")
+    throw new InvalidArgumentError(`Did you mean ${number} percent? Then write "${number}%".`);
   if (!(fraction > 0 && fraction < 1))
     throw new InvalidArgumentError('It must be a share above 0 and below 1, such as "3%" or 0.03.');
   return fraction;

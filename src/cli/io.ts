@@ -1,4 +1,4 @@
-import { mkdir, writeFile } from "node:fs/promises";
+import { access, mkdir, writeFile } from "node:fs/promises";
 import { dirname, join } from "node:path";
 import { createColors } from "picocolors";
 import { OptionError } from "../errors/errors.ts";
@@ -42,5 +42,18 @@ export async function writeFiles(
       const why = error instanceof Error ? error.message : String(error);
       throw new OptionError("folder", folder, `a folder that can be written to (${why})`);
     }
+  }
+}
+
+/** Nothing a person wrote into a sheet may be lost. Throws OptionError when one of the files is there. */
+export async function refuseOverwriting(folder: string, names: readonly string[]): Promise<void> {
+  for (const name of names) {
+    const path = join(folder, name);
+    const exists = await access(path).then(
+      () => true,
+      () => false,
+    );
+    if (exists)
+      throw new OptionError("dir", folder, `a folder without ${name}, or --force to overwrite it`);
   }
 }

@@ -7,8 +7,7 @@ import { trialPlanSection } from "../report/sections/trial-plan.ts";
 import type { UnitSystem } from "../wording/format.ts";
 import { wordsFor } from "../wording/languages.ts";
 import { type ExitCode, exitCodes } from "./exit-codes.ts";
-import type { Io } from "./io.ts";
-import { writeFiles } from "./io.ts";
+import { type Io, refuseOverwriting, writeFiles } from "./io.ts";
 import { plainBlocks } from "./plain-blocks.ts";
 
 export interface PlanFlags {
@@ -25,6 +24,7 @@ export interface PlanFlags {
   readonly margin?: number;
   readonly unit: MassUnit;
   readonly out?: string;
+  readonly force?: boolean;
   readonly units: UnitSystem;
   readonly language: string;
   readonly json?: boolean;
@@ -36,6 +36,7 @@ export async function planCommand(
   flags: PlanFlags,
   io: Io,
 ): Promise<ExitCode> {
+  if (flags.out !== undefined && !flags.force) await refuseOverwriting(flags.out, ["sheet.csv"]);
   const design = trialDesign(trialDesignOptions({ products, ...chosen(flags) }));
   if (flags.out !== undefined) await writeFiles(flags.out, { "sheet.csv": rowsToCsv(design.rows) });
   io.out(flags.json ? JSON.stringify(design, null, 2) : inWords(design, flags));

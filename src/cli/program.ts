@@ -137,6 +137,7 @@ function planSubcommand(io: Io, ended: (code: ExitCode) => void): Command {
         .default("kg"),
     )
     .option("--out <dir>", "write sheet.csv into this folder")
+    .option("--force", "overwrite a sheet that is there")
     .addOption(new Option("--units <system>").choices(["metric", "us"]).default("metric"))
     .addOption(new Option("--language <tag>").choices([...languageTags]).default("en"))
     .option("--json", "print the plan as JSON")

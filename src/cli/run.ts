@@ -1,5 +1,5 @@
 import { CommanderError } from "commander";
-import { EvencatchError, NumericalError } from "../errors/errors.ts";
+import { DrawingError, EvencatchError, NumericalError } from "../errors/errors.ts";
 import { type ExitCode, exitCodes } from "./exit-codes.ts";
 import type { Io } from "./io.ts";
 import { program } from "./program.ts";
@@ -17,10 +17,15 @@ export async function run(args: readonly string[], io: Io): Promise<ExitCode> {
   }
 }
 
+/** Errors that good input must not be able to raise. */
+function isOurFault(error: EvencatchError): boolean {
+  return error instanceof NumericalError || error instanceof DrawingError;
+}
+
 function report(error: unknown, io: Io): ExitCode {
   if (error instanceof CommanderError)
     return error.exitCode === 0 ? exitCodes.fine : exitCodes.badInput;
-  if (error instanceof EvencatchError && !(error instanceof NumericalError)) {
+  if (error instanceof EvencatchError && !isOurFault(error)) {
     io.err(io.errColors.red(error.message));
     return exitCodes.badInput;
   }

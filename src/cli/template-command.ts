@@ -1,9 +1,7 @@
-import { access } from "node:fs/promises";
 import { join } from "node:path";
 import { templateFiles } from "../data/template.ts";
-import { OptionError } from "../errors/errors.ts";
 import { type ExitCode, exitCodes } from "./exit-codes.ts";
-import { type Io, writeFiles } from "./io.ts";
+import { type Io, refuseOverwriting, writeFiles } from "./io.ts";
 
 /** `evencatch template`: an empty catch sheet, a setup to fill in, and what the columns mean. */
 export async function templateCommand(
@@ -16,16 +14,4 @@ export async function templateCommand(
   await writeFiles(folder, files);
   for (const name of Object.keys(files)) io.out(join(folder, name));
   return exitCodes.fine;
-}
-
-async function refuseOverwriting(folder: string, names: readonly string[]): Promise<void> {
-  for (const name of names) {
-    const path = join(folder, name);
-    const exists = await access(path).then(
-      () => true,
-      () => false,
-    );
-    if (exists)
-      throw new OptionError("dir", folder, `a folder without ${name}, or --force to overwrite it`);
-  }
 }

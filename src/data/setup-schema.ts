@@ -184,7 +184,7 @@ const fieldCheck = strict({
 /** What a setup file may hold. Everything is optional; nothing is allowed that is not listed. */
 export const setupSchema = strict({
   title: text.optional(),
-  tolerance_percent: percentage(0.01, 100).optional(),
+  tolerance_percent: percentage(0.2, 100).optional(),
   confidence_percent: percentage(50, 99.99).optional(),
   assurance_percent: percentage(50, 99.99).optional(),
   scale: scale.optional(),

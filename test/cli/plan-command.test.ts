@@ -13,9 +13,24 @@ describe("evencatch plan", () => {
       const check = await command("check", join(folder, "sheet.csv"));
       expect(check.err).toContain("gross_kg");
 
-      await command("plan", "wheat", "pea", "--fills", "4", "--out", folder);
+      const again = ["plan", "wheat", "pea", "--fills", "4", "--out", folder];
+      const refused = await command(...again);
+      expect(refused.code).toBe(2);
+      expect(refused.err).toContain("--force");
+      await command(...again, "--force");
       expect(await readFile(join(folder, "sheet.csv"), "utf8")).toBe(sheet);
-      await command("plan", "wheat", "pea", "--fills", "4", "--seed", "2", "--out", folder);
+      await command(
+        "plan",
+        "wheat",
+        "pea",
+        "--fills",
+        "4",
+        "--seed",
+        "2",
+        "--out",
+        folder,
+        "--force",
+      );
       expect(await readFile(join(folder, "sheet.csv"), "utf8")).not.toBe(sheet);
     });
   });

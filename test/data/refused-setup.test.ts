@@ -59,7 +59,7 @@ describe("a setup that is refused", () => {
       }),
     ).toMatchInlineSnapshot(`
       [
-        "setup.json, at tolerance_percent: found 0; needed a percentage from 0.01 to 100. Write it like this: "tolerance_percent": 5.",
+        "setup.json, at tolerance_percent: found 0; needed a percentage from 0.2 to 100. Write it like this: "tolerance_percent": 5.",
         "setup.json, at confidence_percent: found the text "95"; needed a percentage from 50 to 99.99. Write it like this: "confidence_percent": 95.",
         "setup.json, at cart.working_width.value: found -12; needed a number above 0. Write it like this: "working_width": {"value":12,"unit":"m","standard_uncertainty":0.05}.",
         "setup.json, at cart.speed: found an object; needed the lower figure under "from" and the higher under "to". Swap the two.",

@@ -26,9 +26,7 @@ export function safetySection({ report }: Words): Section {
     kind: "section",
     id: "cautions-of-the-work",
     heading: report.safety.heading,
-    blocks: [
-      { kind: "list", items: report.safety.items },
-      { kind: "paragraph", text: [{ kind: "strong", text: report.safety.deferral }] },
-    ],
+    // To whom all this gives way stands in the foot of the report, below everything.
+    blocks: [{ kind: "list", items: report.safety.items }],
   };
 }

@@ -104,7 +104,10 @@ function trendSentence({ trend, options, input }: Drift, format: Format): string
 
 function steps(result: Drift, format: Format): Record<DriftStep, string> {
   const { shift, newest } = result;
-  const after = shift === null ? "" : ` Since then it is ${format.value(shift.after, "delivery")}.`;
+  const after =
+    shift === null
+      ? ""
+      : ` Since the shift the fills average ${format.value(shift.after, "delivery")}.`;
   return {
     "collect fills": "Keep the log going: every fill counts, even with one or two catches.",
     "carry on": "Carry on as before.",
@@ -112,7 +115,7 @@ function steps(result: Drift, format: Format): Record<DriftStep, string> {
       result.verdict === "trending"
         ? "Catch every fill and set the drive from its own catches; an average of earlier fills is out of date."
         : `Catch again in this fill${newest === null ? "" : ` ${newest.fill}`}. If the catches agree with the first ones, set the drive from them.`,
-    recalibrate: `Set the drive from the fills since the shift, not from the whole season.${after}`,
+    recalibrate: `Do not plan by the whole season any more.${after} For the fill in the bin its own catches count.`,
     inspect:
       "Look for the cause: wear, build-up or moisture at the meter, a changed setting, another lot of the product, a drive that slips.",
   };

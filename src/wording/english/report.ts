@@ -36,7 +36,7 @@ export function englishReport(format: Format) {
       `${format.percent(relative)} at ${format.plain(turns)} turns`,
     cardFacts: {
       toSet: "To set",
-      catches: "Catches today",
+      catches: "Catches of this fill",
       fills: "Fills in the log",
       scatter: "Catch scatter",
     },
@@ -58,7 +58,7 @@ export function englishReport(format: Format) {
       switch (verdict.code) {
         case "check-first":
           return verdict.catches.length > 0
-            ? `Look at ${verdict.catches.length === 1 ? "catch" : "catches"} ${format.list(verdict.catches.map(String))} of this fill before you set the drive; what probably happened is said below.`
+            ? `Look at ${verdict.catches.length === 1 ? "catch" : "catches"} ${format.list(verdict.catches.map(String))} of this fill before you set the drive; what speaks against ${verdict.catches.length === 1 ? "it" : "them"} is said below.`
             : "Read the serious note on this bin below and settle it before you set the drive.";
         case "moved":
           return verdict.wellEnough

@@ -112,7 +112,7 @@ function steps(result: Drift, format: Format): Record<DriftStep, string> {
       result.verdict === "trending"
         ? "Drehen Sie jede Füllung ab und stellen Sie den Antrieb nach ihren eigenen Proben ein; ein Mittel früherer Füllungen ist überholt."
         : `Nehmen Sie in dieser Füllung${newest === null ? "" : ` ${newest.fill}`} neue Proben. Passen sie zu den ersten, stellen Sie den Antrieb danach ein.`,
-    recalibrate: `Stellen Sie den Antrieb nach dem Austrag der Füllungen seit der Verschiebung ein, nicht nach der ganzen Saison.${after}`,
+    recalibrate: `Planen Sie nicht mehr mit der ganzen Saison.${after} Für die Füllung im Tank zählen ihre eigenen Proben.`,
     inspect:
       "Suchen Sie die Ursache: Verschleiß, Anbackungen oder Feuchte am Dosierer, eine veränderte Einstellung, eine andere Partie des Produkts, Schlupf im Antrieb.",
   };

@@ -36,7 +36,7 @@ export function germanReport(format: Format): ReportWords {
     cardScatter: (relative: number, turns: number) =>
       `${format.percent(relative)} bei ${format.plain(turns)} Umdr.`,
     cardFacts: {
-      catches: "Proben heute",
+      catches: "Proben dieser Füllung",
       fills: "Füllungen aufgezeichnet",
       scatter: "Streuung der Proben",
       toSet: "Einzustellen",
@@ -59,7 +59,7 @@ export function germanReport(format: Format): ReportWords {
       switch (verdict.code) {
         case "check-first":
           return verdict.catches.length > 0
-            ? `Sehen Sie sich ${verdict.catches.length === 1 ? "Probe" : "die Proben"} ${format.list(verdict.catches.map(String))} dieser Füllung an, bevor Sie den Antrieb einstellen; was wohl passiert ist, steht unten.`
+            ? `Sehen Sie sich ${verdict.catches.length === 1 ? "Probe" : "die Proben"} ${format.list(verdict.catches.map(String))} dieser Füllung an, bevor Sie den Antrieb einstellen; was dagegen spricht, steht unten.`
             : "Lesen Sie unten die schwerwiegende Meldung zu diesem Tank und klären Sie sie, bevor Sie den Antrieb einstellen.";
         case "moved":
           return verdict.wellEnough
