@@ -2,6 +2,7 @@ import { mean } from "simple-statistics";
 import { OptionError } from "../errors/errors.ts";
 import type { About, Estimate } from "../results/estimate.ts";
 import type { ErrorLaw } from "../statistics/expected-loss.ts";
+import type { NormalSample } from "../statistics/normal-sample.ts";
 import type { AcrossFills } from "./across-fills.ts";
 import type { Meter } from "./meters.ts";
 
@@ -84,6 +85,26 @@ export function nextFillErrorLaw({ nextFill }: AcrossFills, setTo: number): Erro
   const { value, standardError, df } = nextFill;
   if (standardError === null || df === null) return null;
   return { location: (value - setTo) / setTo, scale: standardError / setTo, df };
+}
+
+/**
+ * The rate errors the fills so far would have had with the drive left at a value A, as a sample of all fills: mean
+ * b̄/A − 1 and spread s_b/A. With a single fill the spread, and its degrees of freedom, are the borrowed ones.
+ *
+ * @returns null when nothing is known of how fills differ
+ */
+export function fillErrorSample(
+  { fills, nextFill, spread }: AcrossFills,
+  setTo: number,
+): NormalSample | null {
+  const deviation = spread.standardDeviation?.value ?? 0;
+  if (deviation === 0 || nextFill.standardError === null) return null;
+  return {
+    mean: (nextFill.value - setTo) / setTo,
+    standardDeviation: deviation / setTo,
+    n: fills,
+    df: spread.df,
+  };
 }
 
 function bookValue(kgPerTurn: number): number {

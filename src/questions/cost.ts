@@ -1,6 +1,6 @@
 import { newestFill } from "../model/meters.ts";
 import { curveOf, type MeterModel } from "../model/model.ts";
-import { nextFillErrorLaw, settingOf } from "../model/rate-error.ts";
+import { fillErrorSample, nextFillErrorLaw, settingOf } from "../model/rate-error.ts";
 import { breakEvens, firstToPay } from "./cost/break-even.ts";
 import { costCautions } from "./cost/cautions.ts";
 import { lossOf, lossUnknown } from "./cost/loss.ts";
@@ -26,7 +26,8 @@ const flatness = 0.05;
  * E max(e, 0) plus cost of a percent too light times E max(−e, 0); quadratic, curvature times E e². For 0 catches the law
  * is that of the next fill with the drive left at the assumed value; for m >= 1 it is centred, with the width of the
  * next-catch curve. To this the minutes of the catches are added, spread over the area of a fill. Break-even area: cost
- * of the catches ÷ (loss when skipping − loss with them), as a range from the χ² limits of the fill-to-fill spread.
+ * of the catches ÷ (loss when skipping − loss with them), as a range from the generalized confidence
+ * limits of the loss when skipping, 5 and 90 %: mean and spread of the fills are both uncertain.
  *
  * @param meter    one bin × product of a fitted model
  * @param options  as resolved; prices in any one currency
@@ -36,7 +37,8 @@ const flatness = 0.05;
  *                 (quadratic-needs-more)
  * @throws         OptionError when the assumed value does not exist
  * Assumes         response as given; the quadratic one is about the economically best rate and holds the product already
- * Source          Berger, Statistical Decision Theory (expected loss); Jensen & Pesek, SSSA Proceedings 26 (1962)
+ * Source          Berger, Statistical Decision Theory (expected loss); Jensen & Pesek, SSSA Proceedings 26 (1962);
+ *                 Weerahandi, JASA 88 (1993) 899 (generalized confidence limits)
  */
 export function cost(meter: MeterModel, options: CostOptions): Cost {
   const { prices } = options;
@@ -77,7 +79,10 @@ function pointsOf(
         : relativeError === null || df === null
           ? null
           : { location: 0, scale: relativeError, df };
-    const loss = law === null ? lossUnknown : lossOf(law, prices);
+    const loss =
+      law === null
+        ? lossUnknown
+        : lossOf(law, prices, catches === 0 ? fillErrorSample(meter.across, setting) : null);
     const catchingPerHectare = perHectare(catchingCost(catches, prices), prices);
     const total = added(loss.perHectare, catchingPerHectare);
     return {

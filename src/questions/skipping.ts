@@ -2,7 +2,7 @@ import { chooseScatter } from "../model/catch-scatter.ts";
 import { estimateFill } from "../model/fill-estimate.ts";
 import { newestFill } from "../model/meters.ts";
 import type { MeterModel, ModelOptions } from "../model/model.ts";
-import { asRateError, nextFillErrorLaw, settingOf } from "../model/rate-error.ts";
+import { asRateError, fillErrorSample, nextFillErrorLaw, settingOf } from "../model/rate-error.ts";
 import type { Estimate } from "../results/estimate.ts";
 import { betweenCalibrations } from "./skipping/between-calibrations.ts";
 import { skippingCautions } from "./skipping/cautions.ts";
@@ -35,8 +35,9 @@ const fewestDf = 2;
  *
  * The drive is left at a value A. Today's error is b/A − 1, b being the newest fill's delivery by its own catches. The
  * next fill's delivery is distributed as b̄ + s_b·√(1 + 1/k)·t(k − 1), so its rate error is μ + σ·t(ν) with
- * μ = (b̄ − A)/A, σ = s_b·√(1 + 1/k)/A. Chances and expectations are those of that distribution, each with the bound it
- * stays below with 90 % confidence (normal formula with s_b at its upper χ² limit).
+ * μ = (b̄ − A)/A, σ = s_b·√(1 + 1/k)/A. Chances and expectations are those of that distribution, each with the bound
+ * that the fills leave possible with 90 % confidence, b̄ and s_b both uncertain: of a chance by the noncentral t, 95 % for
+ * each side; of the mean absolute error by generalized confidence limits.
  *
  * @param meter    one bin × product of a fitted model; with a single fill the spread borrowed from other bins speaks
  * @param options  as resolved; limits and tolerance are fractions
@@ -44,9 +45,11 @@ const fewestDf = 2;
  * Null when       fewer than three fills, or a borrowed spread on fewer than 2 degrees of freedom: chances, expectations
  *                 and what follows from them (caution skip-not-priced); fills that agree exactly (fills-agree-exactly)
  * @throws         OptionError when the assumed value does not exist
- * Assumes         the next fill is one more of the same kind: no trend, near-normal fills. The t chance is cautious: over
- *                 meters of unlike spread it is stated larger than it happens (reports/skipping-study.md)
- * Source          Hahn & Meeker, Statistical Intervals, ch. 4; Howe, JASA 64 (1969) 610
+ * Assumes         the next fill is one more of the same kind: no trend, near-normal fills. With the drive at the mean of
+ *                 fills, and only there, the t chance is cautious: over meters of unlike spread it is stated larger than
+ *                 it happens. Off centre it can be too small. The bound allows for both, unless fills differ by no
+ *                 more than their catch scatter and the drive is off by more than the limit (reports/skipping-study.md)
+ * Source          Hahn & Meeker, Statistical Intervals, ch. 4; Howe, JASA 64 (1969) 610; Weerahandi, JASA 88 (1993) 899
  */
 export function skipping(meter: MeterModel, options: SkippingOptions): Skipping {
   const { across } = meter;
@@ -58,6 +61,7 @@ export function skipping(meter: MeterModel, options: SkippingOptions): Skipping 
   );
   const law = nextFillErrorLaw(across, setting.nextKgPerTurn);
   const distribution = law !== null && law.df >= fewestDf ? law : null;
+  const sample = distribution === null ? null : fillErrorSample(across, setting.nextKgPerTurn);
   const limits = [...new Set([...options.limits, options.tolerance])].sort((a, b) => a - b);
   return {
     kind: "skipping",
@@ -69,11 +73,15 @@ export function skipping(meter: MeterModel, options: SkippingOptions): Skipping 
     today: todaysError(meter, options, setting.todayKgPerTurn),
     nextFill,
     distribution,
-    chances: distribution === null ? [] : chancesOfError(distribution, limits),
-    expected: distribution === null ? null : expectedErrorOf(distribution),
+    chances:
+      distribution === null || sample === null ? [] : chancesOfError(distribution, sample, limits),
+    expected:
+      distribution === null || sample === null ? null : expectedErrorOf(distribution, sample),
     shareOfFills: distribution === null ? null : shareOfFills(across, setting, options),
     betweenCalibrations:
-      distribution === null ? null : betweenCalibrations(across, distribution, options),
+      distribution === null || sample === null
+        ? null
+        : betweenCalibrations(distribution, sample, options),
     commonPractice: commonPracticeOf(nextFill, distribution),
     density: distribution === null ? [] : densityOf(distribution, limits),
     cautions: skippingCautions(meter, { law, distribution, setting, assumed: options.assumed }),

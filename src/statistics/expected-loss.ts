@@ -98,13 +98,16 @@ export function errorQuantile(law: ErrorLaw, p: number): number {
 
 /**
  * The normal law with the scale at its confidence limit, scale·√(ν/χ²(1 − confidence, ν)), as if that were known: the
- * true scale is below it with that confidence. With a confidence below one half it is the lower limit.
+ * true scale is below it with that confidence. With a confidence below one half it is the lower limit. For centred
+ * errors only are chances and losses by it limits too: off centre a wider scale can make a chance smaller. A scale known
+ * (df = Infinity) is its own limit.
  *
  * @param confidence  0 < confidence < 1, one-sided
  */
 export function lawAtScaleLimit(law: ErrorLaw, confidence: number): ErrorLaw {
   check("lawAtScaleLimit", law);
   const { location, scale, df } = law;
+  if (df === Number.POSITIVE_INFINITY) return law;
   const factor = Math.sqrt(df / chiSquaredQuantile(1 - confidence, df));
   return { location, scale: scale * factor, df: Number.POSITIVE_INFINITY };
 }

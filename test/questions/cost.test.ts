@@ -175,6 +175,31 @@ describe("the area from which catches pay", () => {
     });
     expect(mean(held)).toBeGreaterThan(0.75);
   });
+
+  it.each([
+    [3, 0.05],
+    [5, -0.08],
+    [9, 0.05],
+  ])("and where the drive is set off centre, %i fills off by %s", (fills, offCentre) => {
+    const [spread, scatter] = [0.02, 0.015];
+    const known = (location: number, scale: number) =>
+      present(
+        lossOf({ location, scale, df: 1e6 }, { ...noPrices, response: prices.response }).perHectare,
+      );
+    const stream = randomStream(53, fills);
+    const held = Array.from({ length: 200 }, () => {
+      const catches = inventedFills({ fills, catches: 3, spread, scatter }, stream);
+      const book = 0.3 / (1 + offCentre);
+      const { lowerHectares, upperHectares } = present(ask(catches, {}, book).result.breakEvens[1]);
+      const truth =
+        18 / (known(offCentre, spread * (1 + offCentre)) - known(0, scatter / Math.SQRT2));
+      return (lowerHectares ?? Number.POSITIVE_INFINITY) <= truth &&
+        truth <= (upperHectares ?? Number.POSITIVE_INFINITY)
+        ? 1
+        : 0;
+    });
+    expect(mean(held)).toBeGreaterThanOrEqual(0.72);
+  });
 });
 
 describe("what is not given", () => {

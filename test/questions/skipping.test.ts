@@ -263,20 +263,6 @@ describe("chances stated against chances that happen, over simulated seasons", (
     const sure = outcomes.filter((one) => one.stated >= 0.3);
     expect(mean(sure.map((one) => one.happened))).toBeLessThan(mean(sure.map((one) => one.stated)));
   });
-
-  it.each([
-    [3, 0.44],
-    [5, 0.24],
-    [8, 0.15],
-  ])("%i fills: the bound holds nine times in ten, and is %s in the middle", (fills, median) => {
-    const plan = { fills, spreadFrom: 0.02, spreadTo: 0.02, limit: 0.05 };
-    const outcomes = simulateSeasons(plan, 4_000, 43);
-    const holds = mean(outcomes.map(({ bound, happened }) => (bound >= happened ? 1 : 0)));
-    expect(holds).toBeGreaterThan(0.89);
-    expect(holds).toBeLessThan(0.945);
-    const bounds = outcomes.map(({ bound }) => bound).sort((a, b) => a - b);
-    expect(Math.abs(present(bounds[2_000]) - median)).toBeLessThan(0.02);
-  });
 });
 
 describe("properties", () => {
@@ -287,13 +273,12 @@ describe("properties", () => {
     scatter: fc.double({ min: 0.003, max: 0.04, noNaN: true }),
   });
 
-  it("chances fall with the limit, stay below their bound, and add up from both sides", () => {
+  it("chances fall with the limit and add up from both sides", () => {
     fc.assert(
       fc.property(plan, fc.integer({ min: 0, max: 1e6 }), (one, seed) => {
         const { chances, expected } = ask(inventedFills(one, seed)).result;
-        for (const [i, { either, heavy, light, upperBound }] of chances.entries()) {
+        for (const [i, { either, heavy, light }] of chances.entries()) {
           expect(either).toBeLessThanOrEqual(chances[i - 1]?.either ?? 1);
-          expect(upperBound).toBeGreaterThanOrEqual(either);
           expect(heavy + light).toBeCloseTo(either, 14);
         }
         expect(present(expected).absoluteUpperBound).toBeGreaterThan(present(expected).absolute);

@@ -119,6 +119,7 @@ describe("the law with its scale at a confidence limit", () => {
     expect(factor(0.975, 9)).toBeCloseTo(1.8, 1);
     const law = lawAtScaleLimit({ location: 0.01, scale: 1, df: 9 }, 0.9);
     expect(law).toMatchObject({ location: 0.01, df: Number.POSITIVE_INFINITY });
+    expect(lawAtScaleLimit(law, 0.9)).toEqual(law);
   });
 });
 

@@ -1,7 +1,10 @@
 import { mean, sampleStandardDeviation } from "simple-statistics";
 import { type RandomStream, randomStream } from "../../../src/numeric/random.ts";
+import { lossOf } from "../../../src/questions/cost/loss.ts";
+import { noPrices } from "../../../src/questions/cost/options.ts";
 import { chancesOfError } from "../../../src/questions/skipping/distribution.ts";
 import { chanceBeyond } from "../../../src/statistics/expected-loss.ts";
+import type { NormalSample } from "../../../src/statistics/normal-sample.ts";
 import { chanceAnyBeyond } from "../../../src/statistics/repeated-exceedance.ts";
 
 /** Seasons of one kind: so many fills of three catches each, the true spread of fills drawn anew for each season. */
@@ -15,10 +18,30 @@ export interface SeasonPlan {
 
 /** What was said of the next fill after one season, and what was true. */
 export interface SeasonOutcome {
-  /** The chance of an error beyond the limit as stated, and its 90 % bound. */
+  /** The chance of an error beyond the limit as stated. */
   readonly stated: number;
-  readonly bound: number;
   /** The same chance for someone who knows the true mean and spread. */
+  readonly happened: number;
+}
+
+/** Seasons with one true spread; the drive left at the mean of fills, or at a figure that the fills miss by so much. */
+export interface BoundPlan {
+  readonly fills: number;
+  readonly spread: number;
+  readonly offCentre: number | "mean of fills";
+  readonly limit: number;
+}
+
+/** The 90 % bound of the chance beside the true chance. */
+export interface BoundOutcome {
+  readonly bound: number;
+  readonly happened: number;
+}
+
+/** The 80 % range of the loss, money/ha, beside the loss for someone who knows the true mean and spread. */
+export interface RangeOutcome {
+  readonly lower: number;
+  readonly upper: number;
   readonly happened: number;
 }
 
@@ -30,6 +53,15 @@ export interface RowOutcome {
 
 const catchScatter = 0.015;
 const catchesPerFill = 3;
+/** Invented: too light costs twice as much as too heavy. */
+const prices = {
+  ...noPrices,
+  response: {
+    kind: "linear",
+    heavyCostPerHectarePerPercent: 0.9,
+    lightCostPerHectarePerPercent: 1.8,
+  },
+} as const;
 
 /** Simulated seasons, the drive then left at the mean of fills; the true mean delivery is 1. */
 export function simulateSeasons(
@@ -40,10 +72,61 @@ export function simulateSeasons(
   const stream = randomStream(seed);
   return Array.from({ length: seasons }, () => {
     const { spread, setTo, law } = oneSeason(plan, stream);
-    const [chance] = chancesOfError(law, [plan.limit]);
     const happened = chanceBeyond(truth(spread, setTo), plan.limit).either;
-    return { stated: chance?.either ?? 0, bound: chance?.upperBound ?? 0, happened };
+    return { stated: chanceBeyond(law, plan.limit).either, happened };
   });
+}
+
+/** How the bound of the chance fares, season by season. */
+export function simulateBounds(
+  plan: BoundPlan,
+  seasons: number,
+  seed: number,
+): readonly BoundOutcome[] {
+  const stream = randomStream(seed);
+  return Array.from({ length: seasons }, () => {
+    const { law, sample, known } = oneSetting(plan, stream);
+    const [chance] = chancesOfError(law, sample, [plan.limit]);
+    return {
+      bound: chance?.upperBound ?? 0,
+      happened: chanceBeyond(known, plan.limit).either,
+    };
+  });
+}
+
+/** How the range of the loss fares, season by season. */
+export function simulateRanges(
+  plan: BoundPlan,
+  seasons: number,
+  seed: number,
+): readonly RangeOutcome[] {
+  const stream = randomStream(seed);
+  return Array.from({ length: seasons }, () => {
+    const { law, sample, known } = oneSetting(plan, stream);
+    const { lowerPerHectare, upperPerHectare } = lossOf(law, prices, sample);
+    return {
+      lower: lowerPerHectare ?? 0,
+      upper: upperPerHectare ?? 0,
+      happened: lossOf(known, prices).perHectare ?? 0,
+    };
+  });
+}
+
+function oneSetting({ fills, spread, offCentre }: BoundPlan, stream: RandomStream) {
+  const season = oneSeason({ fills, spreadFrom: spread, spreadTo: spread, limit: 0 }, stream);
+  const setTo = offCentre === "mean of fills" ? season.setTo : 1 / (1 + offCentre);
+  const sample: NormalSample = {
+    mean: season.setTo / setTo - 1,
+    standardDeviation: season.deviation / setTo,
+    n: fills,
+    df: fills - 1,
+  };
+  const law = {
+    location: sample.mean,
+    scale: sample.standardDeviation * Math.sqrt(1 + 1 / fills),
+    df: sample.df,
+  };
+  return { law, sample, known: truth(spread, setTo) };
 }
 
 /** Simulated seasons, followed by several fills without a catch. */
@@ -74,8 +157,9 @@ function oneSeason({ fills, spreadFrom, spreadTo }: SeasonPlan, stream: RandomSt
     () => 1 + spread * stream.normal() + ofCatches * stream.normal(),
   );
   const setTo = mean(deliveries);
-  const scale = (sampleStandardDeviation(deliveries) * Math.sqrt(1 + 1 / fills)) / setTo;
-  return { spread, setTo, law: { location: 0, scale, df: fills - 1 } };
+  const deviation = sampleStandardDeviation(deliveries);
+  const scale = (deviation * Math.sqrt(1 + 1 / fills)) / setTo;
+  return { spread, setTo, deviation, law: { location: 0, scale, df: fills - 1 } };
 }
 
 function truth(spread: number, setTo: number) {

@@ -1,7 +1,11 @@
 import { catchingCost } from "./prices.ts";
 import type { BreakEven, CostPoint, Prices } from "./result.ts";
 
-/** Cost of the catches ÷ (loss when skipping − loss with them), for every number of catches. */
+/**
+ * Cost of the catches ÷ (loss when skipping − loss with them), for every number of catches. The lower end of the area is
+ * from the upper limit of the loss when skipping, the upper end from its lower limit, or open where that limit is no
+ * more than the loss with catches. The loss with catches stays at its expected value.
+ */
 export function breakEvens(points: readonly CostPoint[], prices: Prices): readonly BreakEven[] {
   const skip = points.find(({ catches }) => catches === 0)?.loss;
   return points

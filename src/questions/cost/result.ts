@@ -81,7 +81,11 @@ export interface Cost {
 /** Expected cost of a rate error, money/ha. */
 export interface LossOfError {
   readonly perHectare: number | null;
-  /** The same with the spread at its lower and upper χ² limit, each with 90 % confidence, taken as known. */
+  /**
+   * Ends of an 80 % range. When skipping, mean and spread of the fills are both uncertain: generalized confidence limits,
+   * 5 and 90 %, the lower one set by simulation. With catches the error is centred and the spread alone is uncertain:
+   * χ² limits, 10 and 90 %.
+   */
   readonly lowerPerHectare: number | null;
   readonly upperPerHectare: number | null;
   /** Value of the product put out beyond the target; for its own sake, since the response holds it already. */
@@ -93,9 +97,9 @@ export interface BreakEven {
   readonly catches: number;
   /** ha; null: they do not pay at any area, or it cannot be said. */
   readonly hectares: number | null;
-  /** By the upper 90 % limit of the spread. */
+  /** By the upper limit of the loss when skipping: the dearer skipping is, the smaller the area. */
   readonly lowerHectares: number | null;
-  /** By the lower 90 % limit; null: at that spread they do not pay at any area. */
+  /** By the lower limit of that loss; null: were skipping that cheap, they would not pay at any area. */
   readonly upperHectares: number | null;
   readonly verdict: "pays above" | "does not pay" | "unknown";
 }

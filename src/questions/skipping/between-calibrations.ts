@@ -1,7 +1,8 @@
-import type { AcrossFills } from "../../model/across-fills.ts";
-import type { ErrorLaw } from "../../statistics/expected-loss.ts";
+import { shareBeyondBound } from "../../statistics/exceedance-bound.ts";
+import { chanceBeyond, type ErrorLaw, lawAtScaleLimit } from "../../statistics/expected-loss.ts";
+import type { NormalSample } from "../../statistics/normal-sample.ts";
 import { chanceAnyBeyond, type RepeatedLaw } from "../../statistics/repeated-exceedance.ts";
-import { cautiousLaw } from "./distribution.ts";
+import { boundConfidence } from "./distribution.ts";
 import type { BetweenCalibrations, SkippingOptions } from "./result.ts";
 
 const mostFillsSearched = 50;
@@ -14,29 +15,28 @@ const fillsShown = [1, 2, 3, 4, 5, 6, 8, 10, 12, 15, 20] as const;
  * fill shares that fill's. Given the true spread the fills are independent, so the chance that none of j is off is the
  * mean of the j-th power of the chance for one, over what is not known: the spread and the shared error.
  *
+ * The bound takes the fills as independent, 1 − (1 − p)^j with p the bound for one fill: what they share can only make
+ * "any of j" rarer. Set to the last calibrated fill, the error is centred, so p is that of the spread at its upper limit.
+ *
  * Assumes  fills alike and unrelated: no trend, no wander. With wander the fills soon after a calibration are better and
  *          later ones worse than stated here.
  */
 export function betweenCalibrations(
-  { fills, spread, nextFill }: AcrossFills,
   law: ErrorLaw,
+  sample: NormalSample,
   { tolerance, acceptedRisk, assumed }: SkippingOptions,
-): BetweenCalibrations | null {
-  if (spread.standardDeviation === null) return null;
+): BetweenCalibrations {
   const followsLastFill = assumed.source === "previous fill";
-  const sharedVariance = followsLastFill ? 1 : 1 / fills;
-  const location = followsLastFill ? 0 : law.location;
-  const scale = followsLastFill
-    ? (spread.standardDeviation.value / nextFill.value) * Math.sqrt(2)
-    : law.scale;
-  const risk = chanceAnyBeyond(repeated({ ...law, location, scale }, sharedVariance), tolerance);
-  const wide = chanceAnyBeyond(
-    repeated(cautiousLaw({ ...law, location, scale }), sharedVariance),
-    tolerance,
-  );
-  const bound = (count: number) => Math.max(risk(count), wide(count));
+  const sharedVariance = followsLastFill ? 1 : 1 / sample.n;
+  const one = followsLastFill ? afterLastFill(sample) : law;
+  const risk = chanceAnyBeyond(repeated(one, sharedVariance), tolerance);
+  const boundOfOne = followsLastFill
+    ? chanceBeyond(lawAtScaleLimit(one, boundConfidence), tolerance).either
+    : shareBeyondBound(sample, tolerance, boundConfidence);
+  // −expm1 keeps the digits of small chances.
+  const boundOf = (count: number) => -Math.expm1(count * Math.log1p(-boundOfOne));
+  const bound = (count: number) => Math.max(risk(count), boundOf(count));
   const mostFills = mostWithin(risk, acceptedRisk);
-  const one = risk(1);
   return {
     tolerance,
     acceptedRisk,
@@ -44,12 +44,17 @@ export function betweenCalibrations(
       fills: count,
       chanceAny: risk(count),
       upperBound: bound(count),
-      expectedOff: count * one,
+      expectedOff: count * risk(1),
     })),
     mostFills,
     mostFillsByBound: mostWithin(bound, acceptedRisk),
     openEnded: mostFills === mostFillsSearched,
   };
+}
+
+/** A fill's error against the fill before it, whichever that is: both differ from the mean, neither on purpose. */
+function afterLastFill({ mean, standardDeviation, df }: NormalSample): ErrorLaw {
+  return { location: 0, scale: (standardDeviation / (1 + mean)) * Math.sqrt(2), df };
 }
 
 /** The law of one fill, scale²= spread²·(1 + shared), taken apart into what is its own and what is shared. */

@@ -1,6 +1,7 @@
 import type { AcrossFills } from "../../model/across-fills.ts";
 import type { Setting } from "../../model/rate-error.ts";
 import type { Estimate } from "../../results/estimate.ts";
+import { shareBeyondBound } from "../../statistics/exceedance-bound.ts";
 import {
   chanceBeyond,
   type ErrorLaw,
@@ -8,8 +9,9 @@ import {
   expectedAbsolute,
   expectedExcess,
   expectedShortfall,
-  lawAtScaleLimit,
 } from "../../statistics/expected-loss.ts";
+import { generalizedLimit, possibleLaws } from "../../statistics/generalized-interval.ts";
+import type { NormalSample } from "../../statistics/normal-sample.ts";
 import { howeToleranceFactor } from "../../statistics/tolerance-interval.ts";
 import type {
   ChanceOfError,
@@ -20,37 +22,34 @@ import type {
   SkippingOptions,
 } from "./result.ts";
 
-const boundConfidence = 0.9;
+export const boundConfidence = 0.9;
 const practice = { lower: 0.1, upper: 0.12, source: "common practice, no source" } as const;
 const placesOnDensity = 161;
 const scalesShown = 4;
 const beyondLimit = 1.15;
 
-/**
- * The law with the spread at its upper limit, taken as known: the true chance exceeds the one by it in at most about one
- * case in ten.
- */
-export function cautiousLaw(law: ErrorLaw): ErrorLaw {
-  return lawAtScaleLimit(law, boundConfidence);
-}
-
-export function chancesOfError(law: ErrorLaw, limits: readonly number[]): readonly ChanceOfError[] {
-  const bound = cautiousLaw(law);
+/** Chances by the law of the next fill, their bounds by the fills themselves. */
+export function chancesOfError(
+  law: ErrorLaw,
+  sample: NormalSample,
+  limits: readonly number[],
+): readonly ChanceOfError[] {
   return limits.map((limit) => {
     const { above, below, either } = chanceBeyond(law, limit);
     // Far out the t tail is the larger of the two; a bound below the chance it bounds would only puzzle.
-    const upperBound = Math.max(either, chanceBeyond(bound, limit).either);
+    const upperBound = Math.max(either, shareBeyondBound(sample, limit, boundConfidence));
     return { limit, heavy: above, light: below, either, upperBound };
   });
 }
 
 /** @returns null when the degrees of freedom leave no mean */
-export function expectedErrorOf(law: ErrorLaw): ExpectedError | null {
+export function expectedErrorOf(law: ErrorLaw, sample: NormalSample): ExpectedError | null {
   const heavy = expectedExcess(law);
   const light = expectedShortfall(law);
-  const bound = expectedAbsolute(cautiousLaw(law));
-  if (heavy === null || light === null || bound === null) return null;
-  return { heavy, light, absolute: heavy + light, absoluteUpperBound: bound };
+  if (heavy === null || light === null) return null;
+  const possible = possibleLaws(sample).map((one) => expectedAbsolute(one) ?? 0);
+  const absoluteUpperBound = generalizedLimit(possible, boundConfidence);
+  return { heavy, light, absolute: heavy + light, absoluteUpperBound };
 }
 
 /** Tolerance interval of the fills' rate errors; null when the fills' spread is not known. */

@@ -49,7 +49,7 @@ export interface ChanceOfError {
   /** Too light by more than the limit. */
   readonly light: number;
   readonly either: number;
-  /** The chance of either, as large as the fills so far leave possible at 90 % confidence. */
+  /** The chance of either, as large as mean and spread of the fills leave possible at 90 % confidence. */
   readonly upperBound: number;
 }
 
@@ -58,7 +58,7 @@ export interface ExpectedError {
   readonly heavy: number;
   readonly light: number;
   readonly absolute: number;
-  /** Of the absolute error, at 90 % confidence. */
+  /** Of the absolute error, at 90 % confidence, mean and spread of the fills both uncertain. */
   readonly absoluteUpperBound: number;
 }
 
@@ -107,7 +107,7 @@ export interface RiskPoint {
   readonly fills: number;
   /** Chance that at least one of them is off by more than the tolerance. */
   readonly chanceAny: number;
-  /** The same with the spread at its upper limit of 90 % confidence. */
+  /** What that chance stays below with at least 90 % confidence: 1 − (1 − p)^fills, p the bound for one fill. */
   readonly upperBound: number;
   /** Fills of them expected to be off by more than the tolerance. */
   readonly expectedOff: number;
