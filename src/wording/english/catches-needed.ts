@@ -29,7 +29,7 @@ export function englishCatchesNeeded(format: Format) {
       if (recommended === null)
         return `${start}; up to ${options.mostCatches} catches of ${format.plain(result.basis.turnsPerCatch)} turns are not likely enough to reach ${tolerance}.`;
       const more = result.input.catches === 0 ? "" : " more";
-      return `${start}; ${recommended.further}${more} ${recommended.further === 1 ? "catch" : "catches"} of ${format.plain(recommended.turns)} turns reach ${tolerance} with a chance of ${format.percent(recommended.chance, 0)}.`;
+      return `${start}; ${recommended.further}${more} ${recommended.further === 1 ? "catch" : "catches"} of ${format.plain(recommended.turns)} turns ${recommended.further === 1 ? "reaches" : "reach"} ${tolerance} with a chance of ${format.percent(recommended.chance, 0)}.`;
     },
     buys: ({ further, options }: CatchesNeeded): string | null => {
       const [now, next] = further;
@@ -67,7 +67,7 @@ export function englishCatchesNeeded(format: Format) {
     scale: ({ turnsForScale }: CatchesNeeded): string | null =>
       turnsForScale === null
         ? null
-        : `From ${format.count(turnsForScale)} turns a catch on, reading the scale is a small part of the tolerance.`,
+        : `From ${turnsForScale === 1 ? "1 turn" : `${format.count(turnsForScale)} turns`} a catch on, reading the scale is a small part of the tolerance.`,
     time: ({ turnsPlan, options }: CatchesNeeded): string | null => {
       if (turnsPlan === null || options.time === null) return null;
       const { best } = turnsPlan;

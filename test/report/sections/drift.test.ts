@@ -81,7 +81,7 @@ describe("sections on drift and repeatability", () => {
     expect(lead).toMatchObject({ kind: "paragraph", role: "lead" });
     expect(textOf([present(lead)])).toMatch(/since fill 6 .* the meter delivers 5\.\d\s% less/);
     expect(steps).toMatchObject({ kind: "list" });
-    expect(textOf([present(steps)])).toMatch(/Set the drive from the fills since the shift/);
+    expect(textOf([present(steps)])).toMatch(/Since the shift the fills average/);
   });
 
   it("say of a steady bin what would have been found", () => {
