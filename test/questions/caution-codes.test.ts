@@ -270,7 +270,7 @@ describe("a finding is raised where it holds, and only there", () => {
 describe("the codes", () => {
   it("are each named by a test of what finds them", () => {
     // What is said about every code, and the list of them, is tested elsewhere; here only what raises them counts.
-    const finders = ["analysis", "cli", "data", "model", "properties", "questions"];
+    const finders = ["analysis", "cli", "data", "model", "questions"];
     const tests = join(import.meta.dirname, "..");
     const text = finders
       .flatMap((folder) =>
