@@ -1,6 +1,6 @@
 import { createRequire } from "node:module";
 import type { TopLevelSpec } from "vega-lite";
-import type { Chart } from "./mime-bundle.ts";
+import type { Chart } from "./chart.ts";
 
 /** Width of a chart that would fill its container, which a picture does not have. */
 const fullWidth = 560;

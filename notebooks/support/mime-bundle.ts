@@ -1,4 +1,5 @@
 import { roundedNumber } from "./cell-text.ts";
+import type { Chart } from "./chart.ts";
 import { chartPng } from "./chart-png.ts";
 import type { MimeBundle } from "./notebook-file.ts";
 import { type Table, tableHtml, tableOf, tableText } from "./table.ts";
@@ -35,14 +36,6 @@ export async function mimeBundle(value: unknown): Promise<MimeBundle> {
 
 function tableBundle(table: Table): MimeBundle {
   return { "text/html": tableHtml(table), "text/plain": tableText(table) };
-}
-
-/** A Vega-Lite spec. */
-export interface Chart {
-  readonly $schema: string;
-  readonly title?: unknown;
-  readonly description?: unknown;
-  readonly autosize?: unknown;
 }
 
 /** More than a screen can show, fewer than machines differ in, so that a chart has the same bytes everywhere. */

@@ -1,0 +1,7 @@
+/** A Vega-Lite spec. */
+export interface Chart {
+  readonly $schema: string;
+  readonly title?: unknown;
+  readonly description?: unknown;
+  readonly autosize?: unknown;
+}
