@@ -1,16 +1,9 @@
+import { table } from "../support/markdown.ts";
 import type { ExplanationCell } from "./explanations.ts";
 import type { FillAlarmCell, LogAlarmCell, UnlikeAlarmCell } from "./false-alarms.ts";
 import { type HistoryCell, waysOfScreening } from "./history.ts";
 import type { PowerCell } from "./power.ts";
 import type { SecondLookCell } from "./second-look.ts";
-
-type Cell = string | number;
-
-/** A Markdown table. */
-export function table(head: readonly Cell[], rows: readonly (readonly Cell[])[]): string[] {
-  const line = (cells: readonly Cell[]) => `| ${cells.join(" | ")} |`;
-  return [line(head), `|${head.map(() => "---|").join("")}`, ...rows.map(line)];
-}
 
 export function historyLines(cells: readonly HistoryCell[]): string[] {
   const groups = distinct(cells, ({ fills, catches, contamination }) =>

@@ -4,6 +4,7 @@ import type { Drift, DriftFill } from "../../questions/drift.ts";
 import type { Words } from "../../wording/words.ts";
 import type { Block, Row } from "../document.ts";
 import { chartBlock } from "./chart-block.ts";
+import { paragraph } from "./paragraph.ts";
 
 /** Fewest fills with a score for which the charts of scores say anything. */
 const fewestScores = 3;
@@ -15,9 +16,7 @@ export function driftSection(result: Drift, words: Words, id: string): readonly 
     { kind: "paragraph", role: "lead", text: say.sentence(result) },
     { kind: "list", items: result.nextSteps.map((step) => say.step(step, result)) },
     chartBlock(`${id}-drift`, driftChart(result, words)),
-    ...[say.power(result), say.falseAlarms(result), say.limits(result)].flatMap((text) =>
-      text === null ? [] : [{ kind: "paragraph", text } as const],
-    ),
+    ...[say.power(result), say.falseAlarms(result), say.limits(result)].flatMap(paragraph),
     {
       kind: "details",
       id: `${id}-drift-detail`,

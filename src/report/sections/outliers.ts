@@ -3,6 +3,7 @@ import type { CatchJudgement, Outliers } from "../../questions/outliers.ts";
 import type { Words } from "../../wording/words.ts";
 import type { Block, Row } from "../document.ts";
 import { chartBlock } from "./chart-block.ts";
+import { paragraph } from "./paragraph.ts";
 
 /** Which catches are not to be believed: the sentence, each suspect with its explanations, the charts and the figures. */
 export function outliersSection(result: Outliers, words: Words, id: string): readonly Block[] {
@@ -31,9 +32,7 @@ export function outliersSection(result: Outliers, words: Words, id: string): rea
         catchTable(result, words, id),
         { kind: "paragraph", text: say.family(result) },
         { kind: "paragraph", text: say.scatter(result) },
-        ...[say.unlikeScatter(result)].flatMap((text): Block[] =>
-          text === null ? [] : [{ kind: "paragraph", text }],
-        ),
+        ...paragraph(say.unlikeScatter(result)),
         { kind: "paragraph", text: say.named(result.today) },
       ],
     },

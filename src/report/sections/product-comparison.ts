@@ -8,6 +8,7 @@ import type { Estimate } from "../../results/estimate.ts";
 import type { Words } from "../../wording/words.ts";
 import type { Block, Row } from "../document.ts";
 import { chartBlock } from "./chart-block.ts";
+import { paragraph } from "./paragraph.ts";
 
 /** How products compare: the sentence, every pair, both charts, scatter, and the figures. */
 export function productComparisonSection(
@@ -30,7 +31,7 @@ export function productComparisonSection(
       summary: say.detail,
       blocks: [
         { kind: "paragraph", text: say.method(result) },
-        ...paragraphs([say.overall(result)]),
+        ...paragraph(say.overall(result)),
         ...(result.contrasts.length === 0 ? [] : [contrastTable(result, words, id)]),
         productTable(result, words, id),
         ...(result.scatter.contrasts.length === 0 ? [] : [scatterTable(result, words, id)]),
@@ -38,10 +39,6 @@ export function productComparisonSection(
       ],
     },
   ];
-}
-
-function paragraphs(texts: readonly (string | null)[]): readonly Block[] {
-  return texts.flatMap((text) => (text === null ? [] : [{ kind: "paragraph", text } as const]));
 }
 
 function contrastTable(result: ProductComparison, words: Words, id: string): Block {

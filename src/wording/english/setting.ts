@@ -1,30 +1,18 @@
 import type { IntervalMethod } from "../../model/worked-out.ts";
-import type { DriveSetting, MissingForSetting, RateAtSetting } from "../../questions/setting.ts";
-import type { Estimate } from "../../results/estimate.ts";
+import type { DriveSetting, MissingForSetting } from "../../questions/setting.ts";
 import type { Format } from "../format.ts";
+import { settingFigures } from "../setting-figures.ts";
 
 export type SettingWords = ReturnType<typeof englishSetting>;
 
 /** Everything said about what to set the drive to. */
 export function englishSetting(format: Format) {
-  const figure = (value: number) => format.plain(value, 4);
+  const { figure, turns, speed, speedUnit, rate, span, stepName } = settingFigures(
+    format,
+    "or more",
+  );
   const level = ({ options }: DriveSetting) => format.percent(options.level, 0);
   const perArea = `turns/${format.unit("area", 1)}`;
-  /** Turns per hectare as turns for the area a person reckons in. */
-  const turns = (perHectare: number) => figure(perHectare / format.convert(1, "area", 1));
-  const speed = (kmPerH: number) => format.plain(format.convert(kmPerH, "speed", kmPerH));
-  const speedUnit = format.unit("speed", 1);
-  const rate = ({ value, standardError }: Estimate<"kg/ha">) =>
-    format.value(value, "rate", standardError);
-  const span = (
-    { interval }: Pick<Estimate, "interval">,
-    shown: (value: number) => string,
-  ): string | null => {
-    if (interval === null || interval.lower === null) return null;
-    return interval.upper === null
-      ? `${shown(interval.lower)} or more`
-      : `${shown(interval.lower)} to ${shown(interval.upper)}`;
-  };
   const setTo = (result: DriveSetting): string | null => {
     const { ratio, turnsPerHectare, meterSpeeds } = result;
     if (ratio !== null)
@@ -40,8 +28,6 @@ export function englishSetting(format: Format) {
   };
   const withSpan = (what: string, range: string | null, result: DriveSetting) =>
     range === null ? what : `${what} (${range}, ${level(result)} interval)`;
-  const stepName = ({ name, setting }: RateAtSetting) =>
-    name === null ? figure(setting) : `${name} (${figure(setting)})`;
 
   return {
     heading: "What to set",

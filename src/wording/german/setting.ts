@@ -1,29 +1,17 @@
 import type { IntervalMethod } from "../../model/worked-out.ts";
-import type { DriveSetting, MissingForSetting, RateAtSetting } from "../../questions/setting.ts";
-import type { Estimate } from "../../results/estimate.ts";
+import type { DriveSetting, MissingForSetting } from "../../questions/setting.ts";
 import type { SettingWords } from "../english/setting.ts";
 import type { Format } from "../format.ts";
+import { settingFigures } from "../setting-figures.ts";
 
 /** Everything said about what to set the drive to, in German. */
 export function germanSetting(format: Format): SettingWords {
-  const figure = (value: number) => format.plain(value, 4);
+  const { figure, turns, speed, speedUnit, rate, span, stepName } = settingFigures(
+    format,
+    "oder mehr",
+  );
   const level = ({ options }: DriveSetting) => format.percent(options.level, 0);
   const perArea = `U/${format.unit("area", 1)}`;
-  /** Turns per hectare as turns for the area a person reckons in. */
-  const turns = (perHectare: number) => figure(perHectare / format.convert(1, "area", 1));
-  const speed = (kmPerH: number) => format.plain(format.convert(kmPerH, "speed", kmPerH));
-  const speedUnit = format.unit("speed", 1);
-  const rate = ({ value, standardError }: Estimate<"kg/ha">) =>
-    format.value(value, "rate", standardError);
-  const span = (
-    { interval }: Pick<Estimate, "interval">,
-    shown: (value: number) => string,
-  ): string | null => {
-    if (interval === null || interval.lower === null) return null;
-    return interval.upper === null
-      ? `${shown(interval.lower)} oder mehr`
-      : format.range(shown(interval.lower), shown(interval.upper));
-  };
   const setTo = (result: DriveSetting): string | null => {
     const { ratio, turnsPerHectare, meterSpeeds } = result;
     if (ratio !== null)
@@ -39,8 +27,6 @@ export function germanSetting(format: Format): SettingWords {
   };
   const withSpan = (what: string, range: string | null, result: DriveSetting) =>
     range === null ? what : `${what} (Vertrauensbereich, ${level(result)}: ${range})`;
-  const stepName = ({ name, setting }: RateAtSetting) =>
-    name === null ? figure(setting) : `${name} (${figure(setting)})`;
 
   return {
     heading: "Was einzustellen ist",
