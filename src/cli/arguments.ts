@@ -35,7 +35,7 @@ export function parseCatchKey(text: string, earlier: readonly LeaveOutKey[] = []
   return [...earlier, { bin: match[1], fill: Number(match[2]), catch: Number(match[3]) }];
 }
 
-const severities: readonly Severity[] = ["note", "caution", "serious"];
+const severities: readonly Severity[] = ["note", "doubt", "serious"];
 
 /** Whether a finding of one severity is at least as grave as another. */
 export function atLeast(severity: Severity, limit: Severity): boolean {

@@ -78,7 +78,7 @@ function reportSubcommand(io: Io, ended: (code: ExitCode) => void): Command {
     .addOption(
       new Option("--fail-on <severity>", "exit with 1 when there are such findings").choices([
         "note",
-        "caution",
+        "doubt",
         "serious",
       ]),
     )

@@ -1,9 +1,11 @@
 import { median } from "simple-statistics";
 import type { Catch } from "../data/types.ts";
 import { OptionError } from "../errors/errors.ts";
+import type { VarianceLaw } from "../statistics/through-origin.ts";
 import { type AcrossFills, acrossFills, relativeSpreadOf } from "./across-fills.ts";
 import { type PooledScatter, pooledScatter } from "./catch-scatter.ts";
-import { type Meter, metersOf, newestFill } from "./meters.ts";
+import { estimateFill, type FillEstimate } from "./fill-estimate.ts";
+import { type Fill, type Meter, metersOf, newestFill } from "./meters.ts";
 import { type NextCatchCurve, nextCatchCurve } from "./next-catch.ts";
 
 /** What the model needs to be told beyond the catches; everything resolved, nothing optional. */
@@ -14,6 +16,8 @@ export interface ModelOptions {
   readonly tolerance: number;
   /** The scale's division, kg; null when unknown. */
   readonly scaleDivisionKg: number | null;
+  /** How catch scatter grows with turns; default "proportional", the ratio of sums. */
+  readonly varianceLaw?: VarianceLaw;
 }
 
 /** One meter with what its fills say together. Every answer of the library starts from this. */
@@ -54,6 +58,15 @@ export function fitModel(catches: readonly Catch[], options: ModelOptions): Mode
       };
     }),
   };
+}
+
+/** The delivery of one fill of a meter, as every answer has it. */
+export function estimateOf(
+  meter: Pick<MeterModel, "scatter">,
+  fill: Fill,
+  options: ModelOptions,
+): FillEstimate {
+  return estimateFill(fill, meter.scatter, options);
 }
 
 /** How a curve is asked for. */

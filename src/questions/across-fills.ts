@@ -1,11 +1,6 @@
 import { type AcrossFills, type FillSpread, remlAcrossFills } from "../model/across-fills.ts";
-import {
-  chooseScatter,
-  scatterDiffers,
-  standardDeviationInterval,
-} from "../model/catch-scatter.ts";
-import { estimateFill } from "../model/fill-estimate.ts";
-import { curveOf, type MeterModel, type ModelOptions } from "../model/model.ts";
+import { scatterDiffers, standardDeviationInterval } from "../model/catch-scatter.ts";
+import { curveOf, estimateOf, type MeterModel, type ModelOptions } from "../model/model.ts";
 import type { NextCatchCurve } from "../model/next-catch.ts";
 import { type Caution, type CautionCode, type CautionFacts, caution } from "../results/caution.ts";
 import type { Estimate } from "../results/estimate.ts";
@@ -64,7 +59,7 @@ const comfortableFills = 4;
  * Source      Hahn & Meeker, Statistical Intervals, ch. 4; Searle, Casella & McCulloch, Variance Components
  */
 export function acrossFillsAnswer(meter: MeterModel, options: ModelOptions): AcrossFillsAnswer {
-  const { level, scaleDivisionKg } = options;
+  const { level } = options;
   const curve = curveOf(meter, options);
   return {
     kind: "across-fills",
@@ -77,8 +72,7 @@ export function acrossFillsAnswer(meter: MeterModel, options: ModelOptions): Acr
       takenAt: fill.takenAt,
       catches: fill.totals.catches,
       turns: fill.totals.turns,
-      estimate: estimateFill(fill, chooseScatter(fill, meter.scatter), scaleDivisionKg, level)
-        .estimate,
+      estimate: estimateOf(meter, fill, options).estimate,
     })),
     catchScatter: catchScatterOf(meter, level),
     reml: remlAcrossFills(meter.fills),

@@ -1,8 +1,7 @@
 import { median } from "simple-statistics";
 import { chooseScatter, pooledScatter } from "../model/catch-scatter.ts";
-import { estimateFill } from "../model/fill-estimate.ts";
 import { type Fill, newestFill } from "../model/meters.ts";
-import type { MeterModel, ModelOptions } from "../model/model.ts";
+import { estimateOf, type MeterModel, type ModelOptions } from "../model/model.ts";
 import { studentTQuantile } from "../numeric/distributions/student-t.ts";
 import { type Caution, caution } from "../results/caution.ts";
 import {
@@ -131,13 +130,11 @@ export function repeatability(
 }
 
 /** How well the fill is known, and what reading the scale has to do with it. */
-function uncertaintyOf(fill: Fill, meter: MeterModel, { level, scaleDivisionKg }: ModelOptions) {
-  const scatter = chooseScatter(fill, meter.scatter);
-  const { estimate, variance } = estimateFill(fill, scatter, scaleDivisionKg, level);
-  const upper = estimate.interval?.upper ?? null;
+function uncertaintyOf(fill: Fill, meter: MeterModel, options: ModelOptions) {
+  const { halfWidth, variance } = estimateOf(meter, fill, options);
   const { division, total } = variance;
   return {
-    halfWidth: upper === null ? null : upper / estimate.value - 1,
+    halfWidth,
     shareOfFill: division === null || total === null || total === 0 ? null : division / total,
   };
 }

@@ -1,8 +1,6 @@
 import type { PlainRow } from "../data/write-csv.ts";
-import { chooseScatter } from "../model/catch-scatter.ts";
-import { estimateFill } from "../model/fill-estimate.ts";
 import type { Fill } from "../model/meters.ts";
-import type { MeterModel, Model } from "../model/model.ts";
+import { estimateOf, type MeterModel, type Model } from "../model/model.ts";
 import type { Estimate, Interval } from "../results/estimate.ts";
 import type { ExplainingVariables } from "./explaining-variables/result.ts";
 import type { ProductComparison } from "./product-comparison/result.ts";
@@ -164,8 +162,7 @@ function othersOf(effects: readonly { readonly variable: string }[], variable: s
 }
 
 function fillEstimate(fill: Fill, meter: MeterModel, { options }: Model): Estimate {
-  const scatter = chooseScatter(fill, meter.scatter);
-  return estimateFill(fill, scatter, options.scaleDivisionKg, options.level).estimate;
+  return estimateOf(meter, fill, options).estimate;
 }
 
 function estimateRow(bin: string, product: string) {

@@ -1,17 +1,17 @@
 import {
   type AcrossFillsCautionFacts,
-  acrossFillsSeverities,
+  acrossFillsStandings,
 } from "./caution-facts/across-fills.ts";
-import { type DriftCautionFacts, driftSeverities } from "./caution-facts/drift.ts";
-import { type FieldCautionFacts, fieldSeverities } from "./caution-facts/field.ts";
-import { type FileCautionFacts, fileSeverities } from "./caution-facts/file.ts";
-import { type OneFillCautionFacts, oneFillSeverities } from "./caution-facts/one-fill.ts";
-import { type OutlierCautionFacts, outlierSeverities } from "./caution-facts/outliers.ts";
-import { type PlanningCautionFacts, planningSeverities } from "./caution-facts/planning.ts";
-import { type ProductCautionFacts, productSeverities } from "./caution-facts/products.ts";
-import type { Severity } from "./severity.ts";
+import { type DriftCautionFacts, driftStandings } from "./caution-facts/drift.ts";
+import { type FieldCautionFacts, fieldStandings } from "./caution-facts/field.ts";
+import { type FileCautionFacts, fileStandings } from "./caution-facts/file.ts";
+import { type OneFillCautionFacts, oneFillStandings } from "./caution-facts/one-fill.ts";
+import { type OutlierCautionFacts, outlierStandings } from "./caution-facts/outliers.ts";
+import { type PlanningCautionFacts, planningStandings } from "./caution-facts/planning.ts";
+import { type ProductCautionFacts, productStandings } from "./caution-facts/products.ts";
+import type { Ask, Severity, Standing } from "./severity.ts";
 
-export type { Severity } from "./severity.ts";
+export type { Ask, Severity, Standing } from "./severity.ts";
 
 /**
  * A typed finding that goes with a result instead of a silent assumption. The code and the facts are for
@@ -22,6 +22,8 @@ export type Caution = { readonly [C in CautionCode]: CautionOf<C> }[CautionCode]
 export interface CautionOf<C extends CautionCode> {
   readonly code: C;
   readonly severity: Severity;
+  /** What it asks of the person at the drill. */
+  readonly asks: Ask;
   readonly where: Where;
   readonly facts: CautionFacts[C];
 }
@@ -47,16 +49,21 @@ export interface CautionFacts
     FieldCautionFacts,
     ProductCautionFacts {}
 
-const severities: Readonly<Record<CautionCode, Severity>> = {
-  ...fileSeverities,
-  ...oneFillSeverities,
-  ...acrossFillsSeverities,
-  ...driftSeverities,
-  ...planningSeverities,
-  ...outlierSeverities,
-  ...fieldSeverities,
-  ...productSeverities,
+const standings: Readonly<Record<CautionCode, Standing>> = {
+  ...fileStandings,
+  ...oneFillStandings,
+  ...acrossFillsStandings,
+  ...driftStandings,
+  ...planningStandings,
+  ...outlierStandings,
+  ...fieldStandings,
+  ...productStandings,
 };
+
+/** How findings of a code stand: one row a code, so that none can be forgotten. */
+export function standingOf(code: CautionCode): Standing {
+  return standings[code];
+}
 
 export const nowhere: Where = { bin: null, product: null, fill: null, catches: [] };
 
@@ -67,7 +74,7 @@ export function caution<C extends CautionCode>(
 ): Caution {
   const finding: CautionOf<C> = {
     code,
-    severity: severities[code],
+    ...standings[code],
     where: { ...nowhere, ...where },
     facts,
   };

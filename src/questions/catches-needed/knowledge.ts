@@ -1,7 +1,7 @@
 import { type ChosenScatter, chooseScatter } from "../../model/catch-scatter.ts";
-import { estimateFill } from "../../model/fill-estimate.ts";
+import { effectiveDivision } from "../../model/fill-estimate.ts";
 import { type Fill, newestFill } from "../../model/meters.ts";
-import type { MeterModel } from "../../model/model.ts";
+import { estimateOf, type MeterModel } from "../../model/model.ts";
 import type { CatchesNeededOptions, Knowledge } from "./result.ts";
 
 /** Below this relative size scatter is rounding dust. */
@@ -49,23 +49,19 @@ interface Findings {
 function findingsOf(
   meter: MeterModel | null,
   fill: Fill | null,
-  { level, scaleDivisionKg }: CatchesNeededOptions,
+  options: CatchesNeededOptions,
 ): Findings {
   if (meter === null) return { scatter: null, divisionKg: null };
   if (fill === null) {
     const scatter = relative(scatterForNewFill(meter), meter.across.nextFill.value);
     return { scatter, divisionKg: null };
   }
-  const chosen = chooseScatter(fill, meter.scatter);
-  const { variance } = estimateFill(fill, chosen, scaleDivisionKg, level);
-  const { catches, turns } = fill.totals;
-  // Reading adds (d²/6)·(n/Σt)²; catches weighed on several scales have the d that makes it so.
-  const divisionKg =
-    variance.division === null ? null : Math.sqrt(6 * variance.division) * (turns / catches);
+  const { variance, scatter } = estimateOf(meter, fill, options);
+  const divisionKg = effectiveDivision(fill, variance);
   if (variance.model === null) return { scatter: null, divisionKg };
   // The larger standard error of a fill with unequal turns goes on into the plan for its further catches.
-  const largest = Math.max(variance.model, variance.robust ?? 0) * turns;
-  return { scatter: relative({ ...chosen, variance: largest }, fill.delivery), divisionKg };
+  const largest = Math.max(variance.model, variance.robust ?? 0) * fill.totals.turns;
+  return { scatter: relative({ ...scatter, variance: largest }, fill.delivery), divisionKg };
 }
 
 /** A fill without catches adds nothing of its own: the pooled scatter of the others, if it has enough behind it. */

@@ -1,4 +1,4 @@
-import type { Severity } from "../severity.ts";
+import type { Standing } from "../severity.ts";
 
 /** What the file itself gives away. */
 export interface FileCautionFacts {
@@ -12,8 +12,8 @@ export interface FileCautionFacts {
   };
 }
 
-export const fileSeverities: Readonly<Record<keyof FileCautionFacts, Severity>> = {
-  "catch-far-from-fellows": "serious",
-  "unit-looks-wrong": "serious",
-  "turns-all-equal": "note",
+export const fileStandings: Readonly<Record<keyof FileCautionFacts, Standing>> = {
+  "catch-far-from-fellows": { severity: "serious", asks: "look-first" },
+  "unit-looks-wrong": { severity: "serious", asks: "look-first" },
+  "turns-all-equal": { severity: "note", asks: "to-know" },
 };

@@ -1,4 +1,4 @@
-import type { Severity } from "../severity.ts";
+import type { Standing } from "../severity.ts";
 
 /** About the catches of one fill. */
 export interface OneFillCautionFacts {
@@ -25,18 +25,18 @@ export interface OneFillCautionFacts {
   readonly "weighting-by-name": { readonly law: string; readonly usualKgPerTurn: number };
 }
 
-export const oneFillSeverities: Readonly<Record<keyof OneFillCautionFacts, Severity>> = {
-  "one-catch": "caution",
-  "two-catches": "caution",
-  "few-degrees-of-freedom": "caution",
-  "zero-scatter": "caution",
-  "scale-division-unknown": "note",
-  "scale-limits-result": "caution",
-  "constant-mass": "serious",
-  "lack-of-fit": "caution",
-  "heteroscedastic-error-used": "note",
-  "scale-looks-coarser": "caution",
-  "scatter-differs": "caution",
-  "outlets-in-catches": "caution",
-  "weighting-by-name": "note",
+export const oneFillStandings: Readonly<Record<keyof OneFillCautionFacts, Standing>> = {
+  "one-catch": { severity: "doubt", asks: "catch-more" },
+  "two-catches": { severity: "doubt", asks: "catch-more" },
+  "few-degrees-of-freedom": { severity: "doubt", asks: "to-know" },
+  "zero-scatter": { severity: "doubt", asks: "to-know" },
+  "scale-division-unknown": { severity: "note", asks: "to-know" },
+  "scale-limits-result": { severity: "doubt", asks: "to-know" },
+  "constant-mass": { severity: "serious", asks: "look-first" },
+  "lack-of-fit": { severity: "doubt", asks: "to-know" },
+  "heteroscedastic-error-used": { severity: "note", asks: "to-know" },
+  "scale-looks-coarser": { severity: "doubt", asks: "to-know" },
+  "scatter-differs": { severity: "doubt", asks: "to-know" },
+  "outlets-in-catches": { severity: "doubt", asks: "to-know" },
+  "weighting-by-name": { severity: "note", asks: "to-know" },
 };

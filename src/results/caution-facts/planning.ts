@@ -1,4 +1,4 @@
-import type { Severity } from "../severity.ts";
+import type { Standing } from "../severity.ts";
 
 /** About what to do next, and what it costs. */
 export interface PlanningCautionFacts {
@@ -32,17 +32,17 @@ export interface PlanningCautionFacts {
   readonly "set-up-time-not-counted": Record<string, never>;
 }
 
-export const planningSeverities: Readonly<Record<keyof PlanningCautionFacts, Severity>> = {
-  "scatter-assumed": "caution",
-  "spread-assumed": "caution",
-  "scale-limits-tolerance": "caution",
-  "stopped-on-width": "note",
-  "tolerance-needs-more-catches": "caution",
-  "skip-not-priced": "caution",
-  "book-value-outside": "caution",
-  "prices-missing": "note",
-  "quadratic-about-best-rate": "note",
-  "quadratic-needs-more": "caution",
-  "heavy-cost-below-product": "caution",
-  "set-up-time-not-counted": "note",
+export const planningStandings: Readonly<Record<keyof PlanningCautionFacts, Standing>> = {
+  "scatter-assumed": { severity: "doubt", asks: "catch-more" },
+  "spread-assumed": { severity: "doubt", asks: "to-know" },
+  "scale-limits-tolerance": { severity: "doubt", asks: "catch-more" },
+  "stopped-on-width": { severity: "note", asks: "to-know" },
+  "tolerance-needs-more-catches": { severity: "doubt", asks: "to-know" },
+  "skip-not-priced": { severity: "doubt", asks: "to-know" },
+  "book-value-outside": { severity: "doubt", asks: "to-know" },
+  "prices-missing": { severity: "note", asks: "to-know" },
+  "quadratic-about-best-rate": { severity: "note", asks: "to-know" },
+  "quadratic-needs-more": { severity: "doubt", asks: "to-know" },
+  "heavy-cost-below-product": { severity: "doubt", asks: "to-know" },
+  "set-up-time-not-counted": { severity: "note", asks: "to-know" },
 };

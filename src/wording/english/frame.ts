@@ -8,5 +8,5 @@ export const englishFrame: FrameWords = {
   notKnown: "not known",
   chart: "Chart",
   specification: "specification",
-  severity: { note: "Note", caution: "Caution", serious: "Serious" },
+  severity: { note: "Note", doubt: "In doubt", serious: "Serious" },
 };

@@ -8,5 +8,5 @@ export const germanFrame: FrameWords = {
   notKnown: "nicht bekannt",
   chart: "Diagramm",
   specification: "Spezifikation",
-  severity: { note: "Hinweis", caution: "Vorsicht", serious: "Schwerwiegend" },
+  severity: { note: "Anmerkung", doubt: "Zweifelhaft", serious: "Schwerwiegend" },
 };
