@@ -1,15 +1,21 @@
-import { resolveOptions } from "../analysis/options.ts";
+import { analyse, type MeterAnswers } from "../analysis/analyse.ts";
+import { type AnalysisOptions, resolveOptions } from "../analysis/options.ts";
 import { planningOptions } from "../analysis/planning-options.ts";
-import { fitModel, type MeterModel } from "../model/model.ts";
+import type { Setup } from "../data/setup.ts";
+import type { CatchLog } from "../data/types.ts";
+import { fitModel } from "../model/model.ts";
 import { readCatchesFile, readSetupFile } from "../node.ts";
-import { catchesNeededOptions } from "../questions/catches-needed/options.ts";
-import type { CatchesNeededOptions } from "../questions/catches-needed/result.ts";
+import {
+  type CatchesNeededChoices,
+  catchesNeededOptions,
+} from "../questions/catches-needed/options.ts";
 import { type CatchesNeeded, catchesNeeded } from "../questions/catches-needed.ts";
 import { catchesNeededSection } from "../report/sections/catches-needed.ts";
 import { cautionSentence } from "../report/sections/cautions.ts";
 import type { UnitSystem } from "../wording/format.ts";
 import { wordsFor } from "../wording/languages.ts";
 import type { Words } from "../wording/words.ts";
+import { decisionText, toleranceText } from "./answer-table.ts";
 import { type ExitCode, exitCodes } from "./exit-codes.ts";
 import { readOptions, setupFor } from "./input.ts";
 import type { Io } from "./io.ts";
@@ -36,53 +42,124 @@ export interface EnoughFlags {
   readonly json?: boolean;
 }
 
+/** What `enough --json` prints of one bin and product. */
+interface EnoughAnswer
+  extends Pick<MeterAnswers, "decision" | "noDecision" | "answered" | "catchesNeeded"> {
+  /** null: planned before any catch. */
+  readonly bin: string | null;
+  readonly product: string | null;
+  readonly fill: number | null;
+}
+
 /** `evencatch enough`: whether today's catches are enough, or how many to plan when there are none yet. */
 export async function enoughCommand(
   path: string | undefined,
   flags: EnoughFlags,
   io: Io,
 ): Promise<ExitCode> {
-  const results = path === undefined ? [await plan(flags)] : await answers(path, flags);
   const words = wordsFor(flags.language, flags.units);
-  io.out(
-    flags.json
-      ? JSON.stringify(results, null, 2)
-      : results.map((result) => inWords(result, words)).join("\n\n"),
-  );
+  const { answers, text } =
+    path === undefined ? await plan(flags, words) : await decisions(path, flags, words);
+  io.out(flags.json ? JSON.stringify({ kind: "enough", answers }, null, 2) : text);
   return exitCodes.fine;
 }
 
-async function answers(path: string, flags: EnoughFlags): Promise<CatchesNeeded[]> {
+interface Answered {
+  readonly answers: readonly EnoughAnswer[];
+  readonly text: string;
+}
+
+/** The decisions of a report on the same file, and what stands behind the number of catches. */
+async function decisions(path: string, flags: EnoughFlags, words: Words): Promise<Answered> {
   const log = await readCatchesFile(path, readOptions(flags));
   const setup = await setupFor(log, flags.setup);
-  const model = fitModel(log.catches, modelOptions(flags, setup));
-  return model.meters.map((meter: MeterModel) => {
-    const { catchesNeeded: fromSetup } = planningOptions(meter, model.options, setup);
-    return catchesNeeded(meter, { ...fromSetup, ...chosen(flags) });
-  });
-}
-
-async function plan(flags: EnoughFlags): Promise<CatchesNeeded> {
-  const setup = flags.setup === undefined ? null : await readSetupFile(flags.setup);
-  return catchesNeeded(null, catchesNeededOptions(modelOptions(flags, setup), chosen(flags)));
-}
-
-function modelOptions(flags: EnoughFlags, setup: Parameters<typeof resolveOptions>[1]) {
-  const { level, tolerance, scaleDivisionKg } = resolveOptions(
-    {
-      ...(flags.level === undefined ? {} : { level: flags.level }),
-      ...(flags.tolerance === undefined ? {} : { tolerance: flags.tolerance }),
-    },
-    setup,
+  const options = optionsOf(flags);
+  if (flags.next) return plansForNextFill(log, setup, options, words);
+  const analysis = analyse(log, setup, options);
+  const texts = analysis.meters.map((answers) =>
+    [
+      decisionText(answers, analysis, words),
+      ...(answers.catchesNeeded === null ? [] : [detail(answers.catchesNeeded, words)]),
+    ].join("\n"),
   );
-  return { level, tolerance, scaleDivisionKg };
+  return {
+    answers: analysis.meters.map(
+      ({ bin, product, delivery, decision, noDecision, answered, catchesNeeded: needed }) => ({
+        bin,
+        product,
+        fill: delivery.fill,
+        decision,
+        noDecision,
+        answered,
+        catchesNeeded: needed,
+      }),
+    ),
+    text: [...texts, toleranceText(analysis, words)].join("\n\n"),
+  };
 }
 
-function chosen(flags: EnoughFlags): Partial<Omit<CatchesNeededOptions, "level" | "tolerance">> {
+/** Plans the fill still to come; nothing is decided about it before its first catch. */
+function plansForNextFill(
+  log: CatchLog,
+  setup: Setup | null,
+  options: Partial<AnalysisOptions>,
+  words: Words,
+): Answered {
+  const resolved = resolveOptions(options, setup);
+  const { level, tolerance, scaleDivisionKg, varianceLaw } = resolved;
+  const model = fitModel(log.catches, { level, tolerance, scaleDivisionKg, varianceLaw });
+  return planned(
+    model.meters.map((meter) =>
+      catchesNeeded(meter, {
+        ...planningOptions(meter, resolved, setup).catchesNeeded,
+        fill: "next",
+      }),
+    ),
+    words,
+  );
+}
+
+async function plan(flags: EnoughFlags, words: Words): Promise<Answered> {
+  const setup = flags.setup === undefined ? null : await readSetupFile(flags.setup);
+  const { level, tolerance, scaleDivisionKg, planning } = resolveOptions(optionsOf(flags), setup);
+  const options = catchesNeededOptions(
+    { level, tolerance, scaleDivisionKg },
+    {
+      ...(setup?.assurance == null ? {} : { assurance: setup.assurance }),
+      heaviestCatchKg: setup?.scale.capacityKg ?? null,
+      ...planning,
+    },
+  );
+  return planned([catchesNeeded(null, options)], words);
+}
+
+function planned(results: readonly CatchesNeeded[], words: Words): Answered {
+  return {
+    answers: results.map((result) => ({
+      bin: result.bin,
+      product: result.product,
+      fill: result.fill,
+      decision: null,
+      noDecision: null,
+      answered: [],
+      catchesNeeded: result,
+    })),
+    text: results.map((result) => detail(result, words)).join("\n\n"),
+  };
+}
+
+function optionsOf(flags: EnoughFlags): Partial<AnalysisOptions> {
+  return {
+    ...(flags.level === undefined ? {} : { level: flags.level }),
+    ...(flags.tolerance === undefined ? {} : { tolerance: flags.tolerance }),
+    planning: chosen(flags),
+  };
+}
+
+function chosen(flags: EnoughFlags): Partial<CatchesNeededChoices> {
   return {
     ...(flags.assurance === undefined ? {} : { assurance: flags.assurance }),
     ...(flags.turns === undefined ? {} : { turnsPerCatch: flags.turns }),
-    ...(flags.next ? { fill: "next" as const } : {}),
     ...(flags.minutes === undefined
       ? {}
       : {
@@ -108,7 +185,7 @@ function chosen(flags: EnoughFlags): Partial<Omit<CatchesNeededOptions, "level" 
   };
 }
 
-function inWords(result: CatchesNeeded, words: Words): string {
+function detail(result: CatchesNeeded, words: Words): string {
   const cautions = result.cautions.map((found) => `- ${cautionSentence(found, words)}`);
   return [...plainBlocks(catchesNeededSection(result, words, "enough")), ...cautions].join("\n");
 }

@@ -1,12 +1,10 @@
 import { median } from "simple-statistics";
 import type { Catch } from "../data/types.ts";
-import { OptionError } from "../errors/errors.ts";
 import type { VarianceLaw } from "../statistics/through-origin.ts";
 import { type AcrossFills, acrossFills, relativeSpreadOf } from "./across-fills.ts";
 import { type PooledScatter, pooledScatter } from "./catch-scatter.ts";
 import { estimateFill, type FillEstimate } from "./fill-estimate.ts";
 import { type Fill, type Meter, metersOf, newestFill } from "./meters.ts";
-import { type NextCatchCurve, nextCatchCurve } from "./next-catch.ts";
 
 /** What the model needs to be told beyond the catches; everything resolved, nothing optional. */
 export interface ModelOptions {
@@ -26,6 +24,8 @@ export interface MeterModel extends Meter {
   readonly across: AcrossFills;
   /** Typical turns of a catch of the newest fill. */
   readonly turnsPerCatch: number;
+  /** Heaviest catch of the log, of any meter, kg. */
+  readonly heaviestCatchKg: number;
 }
 
 export interface Model {
@@ -34,9 +34,6 @@ export interface Model {
   readonly meters: readonly MeterModel[];
 }
 
-/** Catches beyond this many are never worth a chart's width. */
-const catchesOnCurve = 8;
-
 /**
  * Builds the one model from catches: bin × product, its fills reduced to totals, pooled catch scatter, and the
  * analysis across fills. A meter with a single fill borrows its fill-to-fill spread from the other meters, on the
@@ -44,6 +41,7 @@ const catchesOnCurve = 8;
  */
 export function fitModel(catches: readonly Catch[], options: ModelOptions): Model {
   const meters = metersOf(catches);
+  const heaviestCatchKg = heaviestOf(catches);
   return {
     kind: "model",
     options,
@@ -55,9 +53,14 @@ export function fitModel(catches: readonly Catch[], options: ModelOptions): Mode
         scatter,
         across: acrossFills(meter.fills, scatter, options.level, borrowed),
         turnsPerCatch: median(newestFill(meter).catches.map(({ turns }) => turns)),
+        heaviestCatchKg,
       };
     }),
   };
+}
+
+function heaviestOf(catches: readonly Catch[]): number {
+  return catches.reduce((heaviest, { netKg }) => Math.max(heaviest, netKg), 0);
 }
 
 /** The delivery of one fill of a meter, as every answer has it. */
@@ -67,50 +70,4 @@ export function estimateOf(
   options: ModelOptions,
 ): FillEstimate {
   return estimateFill(fill, meter.scatter, options);
-}
-
-/** How a curve is asked for. */
-export interface CurveOptions {
-  /** Default: the typical turns of the newest fill's catches. */
-  readonly turnsPerCatch?: number;
-  /** Default 8. */
-  readonly mostCatches?: number;
-  /** Default false; see `CurveInput`. Below six fills of the meter's own it is refused. */
-  readonly withHistory?: boolean;
-}
-
-const fewestFillsForHistory = 6;
-
-/**
- * The next-catch curve of a meter: how well the next fill's delivery is known after 0, 1, 2, … catches of it.
- *
- * @throws OptionError when `withHistory` is asked of fewer than six fills
- */
-export function curveOf(
-  meter: MeterModel,
-  options: ModelOptions,
-  asked: CurveOptions = {},
-): NextCatchCurve {
-  const { nextFill, spread, fills } = meter.across;
-  const withHistory = asked.withHistory ?? false;
-  if (withHistory && fills < fewestFillsForHistory)
-    throw new OptionError("withHistory", true, `false below ${fewestFillsForHistory} fills`);
-  return nextCatchCurve({
-    delivery: nextFill.value,
-    history:
-      nextFill.standardError === null || nextFill.df === null
-        ? null
-        : {
-            standardError: nextFill.standardError,
-            df: nextFill.df,
-            borrowed: spread.source === "borrowed",
-          },
-    scatter: meter.scatter,
-    divisionKg: options.scaleDivisionKg,
-    turnsPerCatch: asked.turnsPerCatch ?? meter.turnsPerCatch,
-    level: options.level,
-    tolerance: options.tolerance,
-    mostCatches: asked.mostCatches ?? catchesOnCurve,
-    withHistory,
-  });
 }

@@ -1,7 +1,6 @@
 import { type AcrossFills, type FillSpread, remlAcrossFills } from "../model/across-fills.ts";
 import { scatterDiffers, standardDeviationInterval } from "../model/catch-scatter.ts";
-import { curveOf, estimateOf, type MeterModel, type ModelOptions } from "../model/model.ts";
-import type { NextCatchCurve } from "../model/next-catch.ts";
+import { estimateOf, type MeterModel, type ModelOptions } from "../model/model.ts";
 import { type Caution, type CautionCode, type CautionFacts, caution } from "../results/caution.ts";
 import type { Estimate } from "../results/estimate.ts";
 import type { BartlettTest } from "../statistics/bartlett.ts";
@@ -39,16 +38,14 @@ export interface AcrossFillsAnswer extends AcrossFills {
   readonly catchScatter: CatchScatter;
   /** Restricted maximum likelihood, the named alternative; null below two fills or without catch scatter. */
   readonly reml: RandomEffectsFit | null;
-  /** How well the next fill would be known after 0, 1, 2, … catches of it. */
-  readonly curve: NextCatchCurve;
   readonly cautions: readonly Caution[];
 }
 
 const comfortableFills = 4;
 
 /**
- * What do all fills of this bin and product say together: the mean over fills, the band for the next fill, how much
- * fills and catches scatter, and what the next catch would buy?
+ * What do all fills of this bin and product say together: the mean over fills, the band for the next fill, and how
+ * much fills and catches scatter?
  *
  * One estimate a fill, t on fills − 1 degrees of freedom (two-stage); catches of one fill are not independent evidence
  * about the next. REML with adjusted degrees of freedom stands beside it as a named alternative.
@@ -60,7 +57,6 @@ const comfortableFills = 4;
  */
 export function acrossFillsAnswer(meter: MeterModel, options: ModelOptions): AcrossFillsAnswer {
   const { level } = options;
-  const curve = curveOf(meter, options);
   return {
     kind: "across-fills",
     bin: meter.bin,
@@ -76,8 +72,7 @@ export function acrossFillsAnswer(meter: MeterModel, options: ModelOptions): Acr
     })),
     catchScatter: catchScatterOf(meter, level),
     reml: remlAcrossFills(meter.fills),
-    curve,
-    cautions: cautionsOf(meter, curve),
+    cautions: cautionsOf(meter),
   };
 }
 
@@ -101,7 +96,7 @@ function catchScatterOf(meter: MeterModel, level: number): CatchScatter {
   };
 }
 
-function cautionsOf(meter: MeterModel, curve: NextCatchCurve): readonly Caution[] {
+function cautionsOf(meter: MeterModel): readonly Caution[] {
   const { across, scatter } = meter;
   const { spread } = across;
   const found: Caution[] = [];
@@ -118,12 +113,6 @@ function cautionsOf(meter: MeterModel, curve: NextCatchCurve): readonly Caution[
   const tooNarrow = timesTooNarrow(across);
   if (tooNarrow !== null && tooNarrow > 1 && across.fills >= comfortableFills)
     say("fills-are-not-catches", { timesTooNarrow: tooNarrow });
-  const [skip, first] = curve.points;
-  if (curve.firstCatchTellsLess && skip?.halfWidth && first?.halfWidth)
-    say("first-catch-tells-less", {
-      skipHalfWidth: skip.halfWidth,
-      firstHalfWidth: first.halfWidth,
-    });
   return found;
 }
 

@@ -90,7 +90,6 @@ export function delivery(
     cautions: deliveryCautions({
       ...checks,
       fill,
-      earlierFills,
       scatter,
       pooled: meter.scatter,
       estimated,

@@ -9,9 +9,9 @@ import { type OneFillCautionFacts, oneFillStandings } from "./caution-facts/one-
 import { type OutlierCautionFacts, outlierStandings } from "./caution-facts/outliers.ts";
 import { type PlanningCautionFacts, planningStandings } from "./caution-facts/planning.ts";
 import { type ProductCautionFacts, productStandings } from "./caution-facts/products.ts";
-import type { Ask, Severity, Standing } from "./severity.ts";
+import type { Ask, Ending, Severity, Standing } from "./severity.ts";
 
-export type { Ask, Severity, Standing } from "./severity.ts";
+export type { Ask, Ending, Severity, Standing } from "./severity.ts";
 
 /**
  * A typed finding that goes with a result instead of a silent assumption. The code and the facts are for
@@ -49,7 +49,7 @@ export interface CautionFacts
     FieldCautionFacts,
     ProductCautionFacts {}
 
-const standings: Readonly<Record<CautionCode, Standing>> = {
+const standings = {
   ...fileStandings,
   ...oneFillStandings,
   ...acrossFillsStandings,
@@ -58,11 +58,27 @@ const standings: Readonly<Record<CautionCode, Standing>> = {
   ...outlierStandings,
   ...fieldStandings,
   ...productStandings,
-};
+} as const satisfies Readonly<Record<CautionCode, Standing>>;
+
+type Standings = typeof standings;
+
+/** Codes of findings that ask to look before anything is set. */
+export type LookFirstCode = {
+  readonly [C in CautionCode]: Standings[C]["asks"] extends "look-first" ? C : never;
+}[CautionCode];
+
+/** Every code there is. */
+export const cautionCodes = Object.keys(standings) as readonly CautionCode[];
 
 /** How findings of a code stand: one row a code, so that none can be forgotten. */
 export function standingOf(code: CautionCode): Standing {
   return standings[code];
+}
+
+/** What ends a finding that asks to look first; empty for the others. */
+export function endingsOf(code: CautionCode): readonly Ending[] {
+  const standing = standingOf(code);
+  return standing.asks === "look-first" ? standing.endedBy : [];
 }
 
 export const nowhere: Where = { bin: null, product: null, fill: null, catches: [] };
@@ -74,7 +90,8 @@ export function caution<C extends CautionCode>(
 ): Caution {
   const finding: CautionOf<C> = {
     code,
-    ...standings[code],
+    severity: standings[code].severity,
+    asks: standings[code].asks,
     where: { ...nowhere, ...where },
     facts,
   };

@@ -17,7 +17,7 @@ export interface AcrossFillsCautionFacts {
   };
 }
 
-export const acrossFillsStandings: Readonly<Record<keyof AcrossFillsCautionFacts, Standing>> = {
+export const acrossFillsStandings = {
   "one-fill": { severity: "doubt", asks: "to-know" },
   "two-fills": { severity: "doubt", asks: "to-know" },
   "few-fills": { severity: "note", asks: "to-know" },
@@ -26,4 +26,4 @@ export const acrossFillsStandings: Readonly<Record<keyof AcrossFillsCautionFacts
   "fills-are-not-catches": { severity: "note", asks: "to-know" },
   "history-has-moved": { severity: "doubt", asks: "to-know" },
   "first-catch-tells-less": { severity: "note", asks: "to-know" },
-};
+} as const satisfies Readonly<Record<keyof AcrossFillsCautionFacts, Standing>>;

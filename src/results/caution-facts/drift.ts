@@ -34,7 +34,7 @@ export interface DriftCautionFacts {
   readonly "no-scatter-to-compare": { readonly catches: number; readonly earlierDf: number };
 }
 
-export const driftStandings: Readonly<Record<keyof DriftCautionFacts, Standing>> = {
+export const driftStandings = {
   "no-trend-yet": { severity: "note", asks: "to-know" },
   "no-change-point-yet": { severity: "note", asks: "to-know" },
   "fills-agree-exactly": { severity: "doubt", asks: "to-know" },
@@ -46,4 +46,4 @@ export const driftStandings: Readonly<Record<keyof DriftCautionFacts, Standing>>
   "delivery-settles": { severity: "doubt", asks: "to-know" },
   "scatter-unusual": { severity: "doubt", asks: "to-know" },
   "no-scatter-to-compare": { severity: "note", asks: "to-know" },
-};
+} as const satisfies Readonly<Record<keyof DriftCautionFacts, Standing>>;

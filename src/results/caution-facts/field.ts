@@ -27,6 +27,7 @@ export interface FieldCautionFacts {
   readonly "speeds-too-alike": { readonly lower: number; readonly upper: number };
   readonly "speed-never-varied-within-a-fill": { readonly fills: number };
   readonly "too-few-for-speed": { readonly catches: number; readonly needed: number };
+  readonly "speed-catches-agree": { readonly catches: number };
   readonly "speed-changes-delivery": {
     /** From the lowest to the highest meter speed caught. */
     readonly change: number;
@@ -49,6 +50,7 @@ export interface FieldCautionFacts {
   readonly "predicted-rate-unknown": Record<string, never>;
   readonly "field-check-fill-unknown": { readonly fill: number };
   readonly "field-disagrees": { readonly normalisedError: number; readonly bias: number };
+  readonly "field-disagreed-before": { readonly normalisedError: number; readonly bias: number };
   readonly "one-field-check": { readonly bias: number };
   readonly "two-field-checks": Record<string, never>;
   // outlets
@@ -59,12 +61,24 @@ export interface FieldCautionFacts {
   readonly "outlets-outside-band": { readonly outlets: readonly string[]; readonly band: number };
 }
 
-export const fieldStandings: Readonly<Record<keyof FieldCautionFacts, Standing>> = {
+export const fieldStandings = {
   "setting-needs": { severity: "note", asks: "to-know" },
-  "delivery-not-told-from-zero": { severity: "serious", asks: "look-first" },
+  "delivery-not-told-from-zero": {
+    severity: "serious",
+    asks: "look-first",
+    endedBy: ["more-catches"],
+  },
   "skid-not-given": { severity: "note", asks: "to-know" },
-  "target-out-of-reach": { severity: "serious", asks: "look-first" },
-  "no-step-within-tolerance": { severity: "doubt", asks: "look-first" },
+  "target-out-of-reach": {
+    severity: "serious",
+    asks: "look-first",
+    endedBy: ["setup", "answered"],
+  },
+  "no-step-within-tolerance": {
+    severity: "doubt",
+    asks: "look-first",
+    endedBy: ["setup", "answered"],
+  },
   "drive-set-off": { severity: "doubt", asks: "to-know" },
   "meter-speed-not-recorded": { severity: "note", asks: "to-know" },
   "setting-outside-caught-speeds": { severity: "doubt", asks: "to-know" },
@@ -72,6 +86,7 @@ export const fieldStandings: Readonly<Record<keyof FieldCautionFacts, Standing>>
   "speeds-too-alike": { severity: "note", asks: "to-know" },
   "speed-never-varied-within-a-fill": { severity: "note", asks: "to-know" },
   "too-few-for-speed": { severity: "note", asks: "to-know" },
+  "speed-catches-agree": { severity: "note", asks: "to-know" },
   "speed-changes-delivery": { severity: "doubt", asks: "to-know" },
   "speed-not-straight": { severity: "doubt", asks: "to-know" },
   "speed-goes-with-turns": { severity: "doubt", asks: "to-know" },
@@ -82,7 +97,12 @@ export const fieldStandings: Readonly<Record<keyof FieldCautionFacts, Standing>>
   "field-check-without-uncertainty": { severity: "note", asks: "to-know" },
   "predicted-rate-unknown": { severity: "note", asks: "to-know" },
   "field-check-fill-unknown": { severity: "doubt", asks: "to-know" },
-  "field-disagrees": { severity: "serious", asks: "look-first" },
+  "field-disagrees": {
+    severity: "serious",
+    asks: "look-first",
+    endedBy: ["field-check", "answered"],
+  },
+  "field-disagreed-before": { severity: "note", asks: "to-know" },
   "one-field-check": { severity: "note", asks: "to-know" },
   "two-field-checks": { severity: "note", asks: "to-know" },
   "few-outlets": { severity: "doubt", asks: "to-know" },
@@ -90,4 +110,4 @@ export const fieldStandings: Readonly<Record<keyof FieldCautionFacts, Standing>>
   "outlets-caught-once": { severity: "note", asks: "to-know" },
   "outlets-agree-exactly": { severity: "doubt", asks: "to-know" },
   "outlets-outside-band": { severity: "doubt", asks: "to-know" },
-};
+} as const satisfies Readonly<Record<keyof FieldCautionFacts, Standing>>;

@@ -1,3 +1,4 @@
+import type { Question } from "../question.ts";
 import type { Standing } from "../severity.ts";
 
 /** What the file itself gives away. */
@@ -5,6 +6,11 @@ export interface FileCautionFacts {
   // the file
   readonly "catch-far-from-fellows": { readonly timesMedian: number };
   readonly "unit-looks-wrong": { readonly unit: string; readonly medianKgPerTurn: number };
+  /** The newest fill of the file has no catch that counts; what is answered is the fill before. */
+  readonly "newest-fill-left-out": { readonly leftOutFill: number };
+  /** A question failed; everything else was answered. */
+  readonly "not-computed": { readonly question: Question; readonly reason: string };
+  readonly "needed-not-computed": { readonly question: Question; readonly reason: string };
   readonly "turns-all-equal": {
     readonly turns: number;
     /** What one tare left in would add, as a fraction of the mean net mass; null when no tare is known. */
@@ -12,8 +18,19 @@ export interface FileCautionFacts {
   };
 }
 
-export const fileStandings: Readonly<Record<keyof FileCautionFacts, Standing>> = {
-  "catch-far-from-fellows": { severity: "serious", asks: "look-first" },
-  "unit-looks-wrong": { severity: "serious", asks: "look-first" },
+export const fileStandings = {
+  "catch-far-from-fellows": {
+    severity: "serious",
+    asks: "look-first",
+    endedBy: ["corrected", "excluded", "checked"],
+  },
+  "unit-looks-wrong": {
+    severity: "serious",
+    asks: "look-first",
+    endedBy: ["corrected", "answered"],
+  },
+  "newest-fill-left-out": { severity: "serious", asks: "catch-more" },
+  "not-computed": { severity: "serious", asks: "to-know" },
+  "needed-not-computed": { severity: "serious", asks: "look-first", endedBy: ["answered"] },
   "turns-all-equal": { severity: "note", asks: "to-know" },
-};
+} as const satisfies Readonly<Record<keyof FileCautionFacts, Standing>>;

@@ -34,11 +34,19 @@ export interface OutlierCautionFacts {
   };
 }
 
-export const outlierStandings: Readonly<Record<keyof OutlierCautionFacts, Standing>> = {
-  "suspect-catch": { severity: "serious", asks: "look-first" },
+export const outlierStandings = {
+  "suspect-catch": { severity: "serious", asks: "look-first", endedBy: ["checked", "excluded"] },
   "suspect-only-in-fill": { severity: "note", asks: "to-know" },
-  "two-disagree": { severity: "serious", asks: "look-first" },
+  "two-disagree": {
+    severity: "serious",
+    asks: "look-first",
+    endedBy: ["more-catches", "checked", "excluded"],
+  },
   "two-disagree-in-fill-only": { severity: "note", asks: "to-know" },
-  "more-than-can-be-told": { severity: "serious", asks: "look-first" },
+  "more-than-can-be-told": {
+    severity: "serious",
+    asks: "look-first",
+    endedBy: ["checked", "excluded"],
+  },
   "too-few-to-judge": { severity: "doubt", asks: "to-know" },
-};
+} as const satisfies Readonly<Record<keyof OutlierCautionFacts, Standing>>;

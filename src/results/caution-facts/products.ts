@@ -45,7 +45,7 @@ export interface ProductCautionFacts {
   readonly "plan-scatter-not-compared": { readonly catches: number };
 }
 
-export const productStandings: Readonly<Record<keyof ProductCautionFacts, Standing>> = {
+export const productStandings = {
   "product-not-repeated": { severity: "doubt", asks: "to-know" },
   "product-few-fills": { severity: "doubt", asks: "to-know" },
   "nothing-to-compare": { severity: "note", asks: "to-know" },
@@ -73,4 +73,4 @@ export const productStandings: Readonly<Record<keyof ProductCautionFacts, Standi
   "plan-little-power": { severity: "doubt", asks: "to-know" },
   "plan-one-turn-level": { severity: "note", asks: "to-know" },
   "plan-scatter-not-compared": { severity: "note", asks: "to-know" },
-};
+} as const satisfies Readonly<Record<keyof ProductCautionFacts, Standing>>;

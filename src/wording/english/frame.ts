@@ -4,7 +4,6 @@ import type { FrameWords } from "../frame.ts";
 export const englishFrame: FrameWords = {
   skipToContent: "Skip to content",
   contents: "Contents",
-  nextStep: "Next step",
   notKnown: "not known",
   chart: "Chart",
   specification: "specification",

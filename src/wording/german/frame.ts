@@ -4,7 +4,6 @@ import type { FrameWords } from "../frame.ts";
 export const germanFrame: FrameWords = {
   skipToContent: "Zum Inhalt springen",
   contents: "Inhalt",
-  nextStep: "Nächster Schritt",
   notKnown: "nicht bekannt",
   chart: "Diagramm",
   specification: "Spezifikation",
