@@ -202,9 +202,14 @@ export function chanceOff(
 export function widthAllowed(aim: CatchAim, df: number): number {
   const { tolerance, settingError, level } = aim;
   if (settingError === 0) return tolerance;
-  if (Math.abs(settingError) >= tolerance) return 0;
+  // With this width one tail alone has half of what is allowed, and the other has less.
+  const certain = tolerance - Math.abs(settingError);
+  if (certain <= 0) return 0;
   const spare = (width: number) => chanceOff(width, df, aim) - (1 - level);
-  return findRoot(spare, tolerance * 1e-9, tolerance);
+  // Within rounding of either end, the width is that end.
+  if (spare(tolerance) <= 0) return tolerance;
+  if (spare(certain) >= 0) return certain;
+  return findRoot(spare, certain, tolerance);
 }
 
 function pointAfter(state: KnownState, plan: Plan, aim: CatchAim): CurvePoint {
