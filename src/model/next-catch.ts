@@ -204,7 +204,8 @@ export function widthAllowed(aim: CatchAim, df: number): number {
   if (settingError === 0) return tolerance;
   if (Math.abs(settingError) >= tolerance) return 0;
   const spare = (width: number) => chanceOff(width, df, aim) - (1 - level);
-  return findRoot(spare, tolerance * 1e-9, tolerance);
+  const narrowest = tolerance * 1e-9;
+  return spare(narrowest) >= 0 ? 0 : findRoot(spare, narrowest, tolerance);
 }
 
 function pointAfter(state: KnownState, plan: Plan, aim: CatchAim): CurvePoint {
