@@ -137,9 +137,10 @@ function answersAbout(
   const asking = askingFor(meter);
   const leftOut = newestFillLeftOut(meter, log);
   const deliveryAnswer = delivery(meter, options);
+  const isIn = isInTheBin(meter, model.meters);
   const answers = {
     delivery: deliveryAnswer,
-    ...aboutToday(meter, deliveryAnswer, leftOut.length > 0, {
+    ...aboutToday(meter, deliveryAnswer, !isIn || leftOut.length > 0, {
       asking,
       model,
       options,
@@ -154,7 +155,6 @@ function answersAbout(
     ...asking.failures(),
   ];
   const ground = { ...answers, findings: [...log.cautions, ...cautions], setup };
-  const isIn = isInTheBin(meter, model.meters);
   return {
     bin: meter.bin,
     product: meter.product,

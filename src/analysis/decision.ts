@@ -29,7 +29,7 @@ export interface DecidedSetting {
 /** The one decision about the fill in the bin; every surface speaks from it. */
 export interface Decision {
   readonly action: Action;
-  /** Null where no further catch is asked for. */
+  /** Null where no further catch is asked for; where something must be looked at first, those to take then. */
   readonly catches: DecidedCatches | null;
   /** Null before the action is to set. */
   readonly setting: DecidedSetting | null;
@@ -99,7 +99,7 @@ export function decide(ground: DecisionGround): Decision {
   );
   return {
     action,
-    catches: action === "catch-more" ? furtherCatches(ground, reasons) : null,
+    catches: furtherCatches(ground, asking("catch-more")),
     setting: action === "set" ? settingToday(ground) : null,
     reasons,
     also: codesOf(
@@ -154,10 +154,13 @@ function codesOf(findings: readonly Caution[]): readonly CautionCode[] {
   return [...new Set(findings.map(({ code }) => code))];
 }
 
+/** Also where something must be looked at first: the catches are wanted all the same. */
 function furtherCatches(
   { delivery, catchesNeeded }: DecisionGround,
-  reasons: readonly CautionCode[],
-): DecidedCatches {
+  asking: readonly Caution[],
+): DecidedCatches | null {
+  if (asking.length === 0) return null;
+  const reasons = codesOf(asking);
   const needed = catchesNeeded?.needed ?? null;
   if (needed !== null) {
     const { further, turns, reaches, chance } = needed;

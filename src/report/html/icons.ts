@@ -6,7 +6,7 @@ const shapes: Readonly<Record<Tone, string>> = {
   fine: '<circle cx="8" cy="8" r="7"/><path class="sign" d="M4.8 8.3l2.2 2.2 4.2-4.8"/>',
   // A warning triangle is left to the hazards of the work.
   attention:
-    '<path d="M8 .6L15.4 8 8 15.4.6 8Z"/><path class="sign" d="M6.2 6.4a1.9 1.9 0 1 1 2.7 1.8c-.6.3-.9.6-.9 1.3M8 11.4v.5"/>',
+    '<path d="M4.3 1.2h7.4L15.5 8l-3.8 6.8H4.3L.5 8Z"/><path class="sign" d="M6.2 6.4a1.9 1.9 0 1 1 2.7 1.8c-.6.3-.9.6-.9 1.3M8 11.4v.5"/>',
   problem:
     '<path d="M5 .9h6l4.1 4.1v6L11 15.1H5L.9 11V5Z"/><path class="sign" d="M5.4 5.4l5.2 5.2M10.6 5.4l-5.2 5.2"/>',
   neutral:

@@ -84,10 +84,12 @@ function actionWords(
   say: DecisionWords,
 ): string {
   if (action === "look-first") return say.lookFirst(lookWords(findings, say));
-  if (catches !== null) return say.catchMore(catches);
+  if (action === "catch-more" && catches !== null) return say.catchMore(catches);
   if (setting === null) return say.marks[action];
-  const cause = reasons.some((code) => causeUnknown.includes(code)) ? ` ${say.lookForCause}` : "";
-  return `${say.set(setting, delivery)}.${cause}`;
+  const toSet = say.set(setting, delivery);
+  return reasons.some((code) => causeUnknown.includes(code))
+    ? `${toSet}. ${say.lookForCause}`
+    : toSet;
 }
 
 function lookWords([first]: readonly Caution[], { looks, lookAtCatches }: DecisionWords): string {
@@ -109,7 +111,7 @@ function sureWords(
   const value = words.delivery.value(delivery);
   const { halfWidth, options } = delivery;
   if (halfWidth === null) return say.noBand(value);
-  if (action === "catch-more" && catches !== null && catchesNeeded?.needed != null)
+  if (action !== "set" && catches?.reaches != null && catchesNeeded?.needed != null)
     return `${say.soFar(value, halfWidth)} ${say.number(catches, catchesNeeded.needed.typically)}`;
   if (action !== "set") return say.soFar(value, halfWidth);
   const stated = catchesNeeded?.statedHalfWidth ?? null;
