@@ -5,7 +5,7 @@ import type { About, Estimate, Interval, Unit } from "../results/estimate.ts";
 import { type Measurement, uncertaintyBudget } from "../statistics/propagation.ts";
 import { fiellerSet, type RatioSet } from "../statistics/ratio-interval.ts";
 import { combinedDf } from "../statistics/sample.ts";
-import { tEstimate } from "./t-estimate.ts";
+import { dfOfInterval } from "./interval-df.ts";
 
 /** A figure worked out from exact and measured ones; standard uncertainty 0: exact, as far as anybody said. */
 export interface Derived {
@@ -76,9 +76,9 @@ export function derivedEstimate<U extends Unit>(
 }
 
 /**
- * A figure ÷ delivery per turn, such as the turns a hectare needs: Fieller's set with Student's t, on the delivery's df
- * where the figure is exact (then the ends are those of the delivery's interval, turned upside down, and exact), else on
- * Satterthwaite's.
+ * A figure ÷ delivery per turn, such as the turns a hectare needs. With an exact figure the ends are those of the
+ * delivery's interval, turned upside down, and exact; else Fieller's set with Student's t on Satterthwaite's degrees of
+ * freedom, the delivery's being those of its interval.
  *
  * @param delivery above zero; without a standard error the result has none
  * @returns        interval about "setting"; its upper end is unbounded where the delivery is not told from zero
@@ -91,8 +91,19 @@ export function perDelivery<U extends Unit>(
   level: number,
 ): WorkedOut<U> {
   const value = numerator / delivery.value;
-  const { standardError, df } = delivery;
-  if (standardError === null || df === null) return withoutInterval(value, unit);
+  const { standardError, interval } = delivery;
+  const df = dfOfInterval(delivery);
+  if (standardError === null || interval === null || df === null)
+    return withoutInterval(value, unit);
+  if (standardUncertainty === 0)
+    return {
+      value,
+      unit,
+      standardError: (value * standardError) / delivery.value,
+      df: delivery.df,
+      interval: upsideDown(interval, numerator, level),
+      method: "reciprocal of the t interval",
+    };
   const numeratorVariance = standardUncertainty ** 2;
   const denominatorVariance = standardError ** 2;
   const jointDf = combinedDf([
@@ -112,13 +123,14 @@ export function perDelivery<U extends Unit>(
     standardError: Math.hypot(standardUncertainty, value * standardError) / delivery.value,
     df: jointDf,
     interval: intervalOf(set, level),
-    method: standardUncertainty === 0 ? "reciprocal of the t interval" : "Fieller",
+    method: "Fieller",
   };
 }
 
 /**
- * Delivery per turn × a figure, such as the rate of so many turns a hectare. With an exact figure the delivery's t
- * interval is scaled; else first order of the GUM with Welch–Satterthwaite's degrees of freedom.
+ * Delivery per turn × a figure, such as the rate of so many turns a hectare. With an exact figure the delivery's interval
+ * is scaled; else first order of the GUM with Welch–Satterthwaite's degrees of freedom, the delivery's being those of its
+ * interval.
  *
  * @param delivery without a standard error the result has none
  * Source          JCGM 100:2008 (GUM) 5.1.2, G.4.1
@@ -131,15 +143,32 @@ export function timesDelivery<U extends Unit>(
   about: About,
 ): WorkedOut<U> {
   const value = delivery.value * factor.value;
-  const { standardError, df } = delivery;
-  if (standardError === null || df === null) return withoutInterval(value, unit);
+  const { standardError, interval } = delivery;
+  const df = dfOfInterval(delivery);
+  if (standardError === null || interval === null || df === null)
+    return withoutInterval(value, unit);
   if (factor.standardUncertainty === 0)
     return {
-      ...tEstimate(value, unit, standardError * factor.value, df, level, about),
+      value,
+      unit,
+      standardError: standardError * factor.value,
+      df: delivery.df,
+      interval: {
+        lower: interval.lower === null ? null : interval.lower * factor.value,
+        upper: interval.upper === null ? null : interval.upper * factor.value,
+        level,
+        about,
+      },
       method: "t interval",
     };
   const inputs = [
-    { name: "delivery", value: delivery.value, standardUncertainty: standardError, law: "t", df },
+    {
+      name: "delivery",
+      value: delivery.value,
+      standardUncertainty: standardError,
+      law: "t",
+      df: Number.isFinite(df) ? df : null,
+    },
     { name: "factor", ...factor, law: "normal", df: null },
   ] as const;
   const budget = uncertaintyBudget(([k = 0, x = 0]) => k * x, inputs, level);
@@ -155,6 +184,16 @@ export function timesDelivery<U extends Unit>(
 
 function withoutInterval<U extends Unit>(value: number, unit: U): WorkedOut<U> {
   return { value, unit, standardError: null, df: null, interval: null, method: "none" };
+}
+
+/** What reaches down to zero has no upper end upside down. */
+function upsideDown({ lower, upper }: Interval, numerator: number, level: number): Interval {
+  return {
+    lower: upper === null ? 0 : numerator / upper,
+    upper: lower === null || lower <= 0 ? null : numerator / lower,
+    level,
+    about: "setting",
+  };
 }
 
 /** Of two half-lines only the one above zero can be set; of every ratio there is, each can. */

@@ -145,6 +145,8 @@ export interface MonteCarloCheck {
   /** Probabilistically symmetric interval. */
   readonly lower: number;
   readonly upper: number;
+  /** Standard error of the less certain end, from the draws themselves. */
+  readonly endError: number;
 }
 
 /**
@@ -168,14 +170,32 @@ export function monteCarloCheck(
   const tail = (1 - level) / 2;
   const mean = sum([...results]) / draws;
   const squares = sum(Array.from(results, (value) => (value - mean) ** 2));
+  const [lower, upper] = [tail, 1 - tail].map((share) => quantileOf(results, share));
   return {
     draws,
     seed,
     mean: finite(mean),
     standardDeviation: Math.sqrt(squares / (draws - 1)),
-    lower: results[Math.round(tail * (draws - 1))] ?? mean,
-    upper: results[Math.round((1 - tail) * (draws - 1))] ?? mean,
+    lower: lower?.value ?? mean,
+    upper: upper?.value ?? mean,
+    endError: Math.max(lower?.standardError ?? 0, upper?.standardError ?? 0),
   };
+}
+
+/**
+ * A quantile of sorted draws. So many of n lie below it as a binomial count tells, of standard deviation √(n·p·(1 − p)):
+ * the values that many places to either side are a standard error away.
+ *
+ * Source  JCGM 101:2008 (GUM supplement 1), 7.9; David & Nagaraja, Order Statistics (2003), 7.1
+ */
+function quantileOf(sorted: Float64Array, share: number) {
+  const last = sorted.length - 1;
+  const place = Math.round(share * last);
+  const aside = Math.max(1, Math.round(Math.sqrt(sorted.length * share * (1 - share))));
+  const [below, value, above] = [place - aside, place, place + aside].map(
+    (one) => sorted[Math.min(Math.max(one, 0), last)] ?? 0,
+  );
+  return { value: value ?? 0, standardError: ((above ?? 0) - (below ?? 0)) / 2 };
 }
 
 function drawOf({ value, standardUncertainty, law, df }: Input, random: RandomStream): number {

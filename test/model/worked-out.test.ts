@@ -51,6 +51,13 @@ describe("perDelivery", () => {
     );
   });
 
+  it("and an interval that is not standard error times t, such as one with the scale read in it, likewise", () => {
+    const { interval, ...rest } = known(0.4, 0.004, 3);
+    const narrower = { ...present(interval), lower: 0.39, upper: 0.41 };
+    const turns = perDelivery(exactly(140), { ...rest, interval: narrower }, "turns/ha", level);
+    expect(turns.interval).toMatchObject({ lower: 140 / 0.41, upper: 140 / 0.39 });
+  });
+
   it("has no upper end where the delivery is not told from zero", () => {
     const turns = perDelivery(exactly(140), known(0.4, 0.1, 1), "turns/ha", level);
     expect(turns.interval?.upper).toBeNull();
@@ -93,6 +100,18 @@ describe("timesDelivery", () => {
     expect(rate).toMatchObject({ method: "t interval", df: 5 });
     expect(rate.value).toBeCloseTo(140, 12);
     expect(rate.interval?.lower).toBeCloseTo(350 * present(delivery.interval?.lower), 10);
+  });
+
+  it("whatever the interval is made of, and where the factor is hardly uncertain, by the same to a hair", () => {
+    for (const half of [0.0079, 0.009, 0.0103, 0.03]) {
+      const { interval, ...rest } = known(0.4, 0.004, 5);
+      const own = { ...present(interval), lower: 0.4 - half, upper: 0.4 + half };
+      const delivery = { ...rest, interval: own };
+      const rate = (standardUncertainty: number) =>
+        timesDelivery({ value: 350, standardUncertainty }, delivery, "kg/ha", level, "rate");
+      expect(rate(0).interval?.upper).toBeCloseTo(350 * (0.4 + half), 10);
+      expect(present(rate(1e-6).interval?.upper)).toBeCloseTo(350 * (0.4 + half), 5);
+    }
   });
 
   it("adds relative variances when the factor is uncertain: 3, 4 and 5 %", () => {

@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import type { Catch } from "../../src/data/types.ts";
 import { OptionError } from "../../src/errors/errors.ts";
 import { fitModel } from "../../src/model/model.ts";
+import { studentTQuantile } from "../../src/numeric/distributions/student-t.ts";
 import { randomStream } from "../../src/numeric/random.ts";
 import { delivery } from "../../src/questions/delivery.ts";
 import {
@@ -16,6 +17,7 @@ import { aFill } from "../support/catches.ts";
 import { demo } from "../support/demo.ts";
 import { present } from "../support/reference.ts";
 import { inventedFills } from "../support/simulated-fills.ts";
+import { evalR } from "../support/webr.ts";
 
 const model = { level: 0.95, tolerance: 0.05, scaleDivisionKg: 0.02 };
 const fill = aFill([
@@ -72,9 +74,12 @@ describe("the budget", () => {
     const combined = Math.hypot(...Object.values(expected));
     const total = present(result.total);
     expect(total.combined / combined).toBeCloseTo(1, 5);
-    // Only what the catches say, read as they are, is in doubt about its own size: on 3 degrees of freedom.
+    // Only what the catches say, read as they are, is in doubt about its own size: by Student's t it is as wide as the
+    // delivery's interval, with t(0.975, 3) = 3.182446 for their scatter and 1.959964 for reading the scale.
     const ofCatches = Math.hypot(scatter, reading, reading);
-    expect(present(total.effectiveDf) / (combined ** 4 / (ofCatches ** 4 / 3))).toBeCloseTo(1, 4);
+    const dfOfCatches = present(total.effectiveDf) * (ofCatches / combined) ** 4;
+    const width = Math.hypot(3.182446 * scatter, 1.959964 * Math.SQRT2 * reading);
+    expect((studentTQuantile(0.975, dfOfCatches) * ofCatches) / width).toBeCloseTo(1, 4);
     expect(total.expanded).toBeCloseTo(total.coverageFactor * total.combined, 12);
     expect(result.lines.reduce((sum, { share }) => sum + share, 0)).toBeCloseTo(1, 12);
     expect(line(asked, "working width").sensitivity).toBeCloseTo(-1 / 12, 6);
@@ -160,9 +165,23 @@ describe("the budget beside the delivery's own interval", () => {
   it("is that interval for a morning's three catches, when nothing else is given", async () => {
     const { log } = await demo("first-morning");
     const asked = ask({}, log.catches);
-    expect(halfWidth(asked)).toBeCloseTo(0.03905, 5);
+    const [byR] = await evalR(
+      `b <- sum(m) / 60; q <- sum((m - 20 * b)^2 / 20) / 2
+       sqrt(qt(0.975, 2)^2 * q / 60 + qnorm(0.975)^2 * 0.02^2 / 6 / 20^2) / b`,
+      { m: log.catches.map(({ netKg }) => netKg) },
+    );
+    expect(halfWidth(asked)).toBeCloseTo(present(byR), 10);
     expect(present(asked.result.total).expanded / halfWidth(asked)).toBeCloseTo(1, 8);
     expect(present(asked.result.check).agrees).toBe(true);
+  });
+
+  it("is confirmed whatever the seed: with two degrees of freedom the draws err by more than a digit", async () => {
+    const { log } = await demo("first-morning");
+    for (let seed = 1; seed <= 12; seed++) {
+      const check = present(ask({ seed }, log.catches).result.check);
+      expect(check.agrees, `seed ${seed}`).toBe(true);
+      expect(check.limit).toBeGreaterThan(0.0005);
+    }
   });
 
   it("is never narrower, whatever else is in doubt, however few the catches", () => {

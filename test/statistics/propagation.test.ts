@@ -181,4 +181,29 @@ describe("monteCarloCheck", () => {
     expect(Math.abs(budget.expanded / 3.2299 - 1)).toBeLessThan(0.05);
     expect(draw()).toEqual(check);
   });
+
+  it("knows how far chance may move its ends: √(p(1 − p)/n) over the density there", () => {
+    // Normal draws: √(0.975·0.025/50,000)/0.058445 = 0.011946 standard deviations.
+    const check = monteCarloCheck(
+      ([x = 0]) => x,
+      [normal("only", 0, 1, null)],
+      0.95,
+      50_000,
+      randomStream(8),
+      8,
+    );
+    expect(Math.abs(check.endError / 0.011946 - 1)).toBeLessThan(0.25);
+    const ends = Array.from({ length: 60 }, (_, i) => {
+      const one = monteCarloCheck(
+        ([x = 0]) => x,
+        [normal("only", 0, 1, null)],
+        0.95,
+        2000,
+        randomStream(9, i),
+        9,
+      );
+      return Math.abs(one.upper - 1.959964) <= 2 * one.endError;
+    });
+    expect(ends.filter(Boolean).length).toBeGreaterThanOrEqual(51);
+  });
 });

@@ -4,11 +4,15 @@ import type { BudgetCheck, BudgetOptions } from "./result.ts";
 import type { Source } from "./sources.ts";
 import { catchesAsOne, rateOf } from "./total.ts";
 
+/** Standard errors of a drawn end that chance makes of it, hardly ever more. */
+const chanceInDraws = 3;
+
 /**
  * Do the budget and random draws from the same sources agree? They do where both ends of their intervals lie within half
- * a unit of the first digit of the combined uncertainty.
+ * a unit of the first digit of the combined uncertainty, or within three standard errors of the drawn ends where these
+ * are larger: with few degrees of freedom the ends of so many draws are not known to a digit.
  *
- * Source  JCGM 101:2008 (GUM supplement 1), clauses 7 and 8
+ * Source  JCGM 101:2008 (GUM supplement 1), clauses 7 and 8; the stability of the drawn ends: 7.9.4
  */
 export function checkBudget(
   sources: readonly Source[],
@@ -20,7 +24,8 @@ export function checkBudget(
   const drawn = monteCarloCheck(rateOf(together), together, level, draws, random, seed);
   const [lower, upper] = [drawn.lower - 1, drawn.upper - 1];
   const difference = Math.max(Math.abs(lower + expanded), Math.abs(upper - expanded));
-  const limit = 0.5 * 10 ** Math.floor(Math.log10(combined));
+  const halfDigit = 0.5 * 10 ** Math.floor(Math.log10(combined));
+  const limit = Math.max(halfDigit, chanceInDraws * drawn.endError);
   return {
     draws,
     seed,

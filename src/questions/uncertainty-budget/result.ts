@@ -61,7 +61,10 @@ export interface BudgetCheck {
   readonly standardDeviation: number;
   /** Larger of the two distances between the ends of the drawn and of the budget's interval. */
   readonly difference: number;
-  /** Half a unit of the first digit of the combined uncertainty: what the ends may differ by. */
+  /**
+   * What the ends may differ by: half a unit of the first digit of the combined uncertainty, or three standard errors
+   * of the drawn ends where these are larger.
+   */
   readonly limit: number;
   readonly agrees: boolean;
 }

@@ -1,5 +1,6 @@
 import type { Measured } from "../../data/setup.ts";
 import type { FillSpread } from "../../model/across-fills.ts";
+import { dfOfInterval } from "../../model/interval-df.ts";
 import type { Input } from "../../statistics/propagation.ts";
 import type { Delivery } from "../delivery/result.ts";
 import type { BudgetLine, BudgetOptions, BudgetSource, LeftOut } from "./result.ts";
@@ -9,6 +10,8 @@ export interface Source extends Input {
   readonly name: BudgetSource;
   readonly unit: BudgetLine["unit"];
   readonly factor: (value: number) => number;
+  /** Of catch scatter and readings of the scale together, those of the delivery's interval; null: known well. */
+  readonly dfWithReadings?: number | null;
 }
 
 /** What is known about each source: itself, or its name where nothing given says anything about it. */
@@ -29,10 +32,12 @@ function catchScatter({ estimate, variance, scatter }: Delivery): Found {
   if (estimate.standardError === null) return "catch scatter";
   // Catches that agree exactly leave reading the scale alone to say how well they could have disagreed.
   const square = Math.max(variance.model ?? 0, variance.robust ?? 0);
+  const together = dfOfInterval(estimate);
   return {
     ...around("catch scatter", estimate.value, Math.sqrt(square), "kg/turn"),
     law: "t",
     df: scatter.df,
+    dfWithReadings: together !== null && Number.isFinite(together) ? together : null,
     factor: (delivery) => delivery / estimate.value,
   };
 }

@@ -10,9 +10,8 @@ export function rateOf(sources: readonly Source[]): Measurement {
 }
 
 /**
- * The sources with catch scatter and readings of the scale as one, √(scatter² + readings²), on the degrees of freedom of
- * the catches. The scatter between few catches holds rounding that the readings name once more; taken as known well, the
- * readings would make the degrees of freedom look more than three catches can give, and coverage falls short of the level.
+ * The sources with catch scatter and readings of the scale as one, √(scatter² + readings²), on the degrees of freedom that
+ * make the delivery's own interval of it: with nothing else in doubt the budget is that interval.
  */
 export function catchesAsOne(sources: readonly Source[]): readonly Source[] {
   const readings: readonly BudgetSource[] = ["reading gross", "reading tare"];
@@ -22,7 +21,13 @@ export function catchesAsOne(sources: readonly Source[]): readonly Source[] {
       if (source.name !== "catch scatter") return source;
       const own = sources.filter(({ name }) => readings.includes(name));
       const parts = [source, ...own].map(({ standardUncertainty }) => standardUncertainty);
-      return { ...source, standardUncertainty: Math.hypot(...parts) };
+      const { dfWithReadings = source.df } = source;
+      return {
+        ...source,
+        standardUncertainty: Math.hypot(...parts),
+        law: dfWithReadings === null ? "normal" : source.law,
+        df: dfWithReadings,
+      };
     });
 }
 

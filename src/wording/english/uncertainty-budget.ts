@@ -40,7 +40,7 @@ export function englishUncertaintyBudget(format: Format) {
     check: ({ check, total, options }: RateUncertainty): string | null =>
       check === null || total === null
         ? null
-        : `Monte Carlo check: ${format.count(check.draws)} draws (seed ${check.seed}) put ${format.percent(options.level, 0)} of the rates between ${format.signedPercent(check.lower, 2)} and ${format.signedPercent(check.upper, 2)}; the budget says ${format.signedPercent(-total.expanded, 2)} to ${format.signedPercent(total.expanded, 2)}. The ends differ by at most ${format.percent(check.difference, 2)}, ${check.agrees ? "within" : "more than"} the ${format.percent(check.limit, 2)} that one digit of the uncertainty allows (GUM supplement 1).`,
+        : `Monte Carlo check: ${format.count(check.draws)} draws (seed ${check.seed}) put ${format.percent(options.level, 0)} of the rates between ${format.signedPercent(check.lower, 2)} and ${format.signedPercent(check.upper, 2)}; the budget says ${format.signedPercent(-total.expanded, 2)} to ${format.signedPercent(total.expanded, 2)}. The ends differ by at most ${format.percent(check.difference, 2)}, ${check.agrees ? "within" : "more than"} the ${format.percent(check.limit, 2)} that one digit of the uncertainty, or chance in the draws, allows (GUM supplement 1).`,
     notHere:
       "What a moving field does that a standing drill does not is not in this budget; a field check shows it.",
     detail: "The budget in figures",

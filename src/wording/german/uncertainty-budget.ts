@@ -34,7 +34,7 @@ export function germanUncertaintyBudget(format: Format): UncertaintyBudgetWords 
     check: ({ check, total, options }) =>
       check === null || total === null
         ? null
-        : `Monte-Carlo-Prüfung: ${format.count(check.draws)} Ziehungen (Startzahl ${check.seed}) legen ${format.percent(options.level, 0)} der Mengen zwischen ${format.signedPercent(check.lower, 2)} und ${format.signedPercent(check.upper, 2)}; das Budget sagt ${format.range(format.signedPercent(-total.expanded, 2), format.signedPercent(total.expanded, 2))}. Die Enden weichen um höchstens ${format.percent(check.difference, 2)} ab, ${check.agrees ? "innerhalb der" : "mehr als die"} ${format.percent(check.limit, 2)}, die eine Stelle der Unsicherheit zulässt (GUM, Beiblatt 1).`,
+        : `Monte-Carlo-Prüfung: ${format.count(check.draws)} Ziehungen (Startzahl ${check.seed}) legen ${format.percent(options.level, 0)} der Mengen zwischen ${format.signedPercent(check.lower, 2)} und ${format.signedPercent(check.upper, 2)}; das Budget sagt ${format.range(format.signedPercent(-total.expanded, 2), format.signedPercent(total.expanded, 2))}. Die Enden weichen um höchstens ${format.percent(check.difference, 2)} ab, ${check.agrees ? "innerhalb der" : "mehr als die"} ${format.percent(check.limit, 2)}, die eine Stelle der Unsicherheit oder der Zufall der Ziehungen zulässt (GUM, Beiblatt 1).`,
     notHere:
       "Was auf dem Feld im Fahren geschieht und im Stand nicht, steht nicht in diesem Budget; eine Feldprüfung zeigt es.",
     detail: "Das Budget in Zahlen",

@@ -1,0 +1,31 @@
+import { studentTQuantile } from "../numeric/distributions/student-t.ts";
+import { findRoot } from "../numeric/roots.ts";
+import type { Estimate } from "../results/estimate.ts";
+
+/** Beyond so many degrees of freedom Student's t is the normal law to seven digits. */
+const asGoodAsNormal = 1e7;
+/** Below so few the quantiles of usual levels leave what a double holds. */
+const fewest = 0.01;
+
+/**
+ * Degrees of freedom with which Student's t makes an estimate's interval of its standard error. They are those of its
+ * scatter where that is all its error; where reading the scale has a quantile of its own, they are more. What is worked
+ * out from the estimate and other doubts keeps to its interval by them.
+ *
+ * @returns Infinity where the interval is no wider than the normal law's; null without an interval
+ */
+export function dfOfInterval({ value, standardError, df, interval }: Estimate): number | null {
+  if (standardError === null || df === null || interval === null) return null;
+  const { lower, upper, level } = interval;
+  const half = Math.max((upper ?? value) - value, value - (lower ?? value));
+  const wanted = half / standardError;
+  const excess = (one: number) => studentTQuantile((1 + level) / 2, one) - wanted;
+  if (Math.abs(excess(df)) <= sameQuantile * wanted) return df;
+  if (excess(asGoodAsNormal) >= 0) return Number.POSITIVE_INFINITY;
+  if (excess(fewest) <= 0) return fewest;
+  const logDf = findRoot((x) => excess(Math.exp(x)), Math.log(fewest), Math.log(asGoodAsNormal));
+  return Math.exp(logDf);
+}
+
+/** Quantiles this near each other are one, apart from rounding. */
+const sameQuantile = 1e-12;
