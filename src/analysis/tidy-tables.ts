@@ -15,8 +15,8 @@ export type TidyTables = Readonly<Record<string, readonly PlainRow[]>>;
 
 /** The tables a statistician takes away; those of products only where products were compared. */
 export function tidyTables(log: CatchLog, { options, products }: Analysis): TidyTables {
-  const { level, tolerance, scaleDivisionKg } = options;
-  const model = fitModel(log.catches, { level, tolerance, scaleDivisionKg });
+  const { level, tolerance, scaleDivisionKg, varianceLaw } = options;
+  const model = fitModel(log.catches, { level, tolerance, scaleDivisionKg, varianceLaw });
   return {
     catches: catchTable(model),
     estimates: estimateTable(model),

@@ -14,12 +14,12 @@ export interface KnownScatter {
 
 /** The scatter that the estimate of a fill rests on, the larger standard error of unequal turns included; null: none. */
 export function scatterOfFill(
-  fill: Pick<Fill, "totals" | "delivery">,
-  { variance, scatter }: Pick<FillEstimate, "variance" | "scatter">,
+  fill: Pick<Fill, "totals">,
+  { estimate, variance, scatter }: Pick<FillEstimate, "estimate" | "variance" | "scatter">,
 ): KnownScatter | null {
   if (variance.model === null) return null;
   const largest = Math.max(variance.model, variance.robust ?? 0) * fill.totals.turns;
-  return relative({ ...scatter, variance: largest }, fill.delivery);
+  return relative({ ...scatter, variance: largest }, estimate.value);
 }
 
 /** A fill without catches adds nothing of its own: the pooled scatter of the others, if it has enough behind it. */

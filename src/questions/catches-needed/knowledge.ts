@@ -14,8 +14,8 @@ const usualHeaviestCatchKg = 20;
 export function knowledgeOf(meter: MeterModel | null, options: CatchesNeededOptions): Knowledge {
   const { typicalScatter, scaleDivisionKg, assumedKgPerTurn } = options;
   const fill = meter === null || options.fill === "next" ? null : newestFill(meter);
-  const delivery = fill?.delivery ?? meter?.across.nextFill.value ?? assumedKgPerTurn;
   const found = findingsOf(meter, fill, options);
+  const delivery = found.delivery ?? meter?.across.nextFill.value ?? assumedKgPerTurn;
   const divisionKg = found.divisionKg ?? scaleDivisionKg;
   const divisionInTurns = divisionKg === null || delivery === null ? null : divisionKg / delivery;
   const shown =
@@ -64,6 +64,8 @@ export function stateOf({
 }
 
 interface Findings {
+  /** kg/turn, as every answer has it; null: no catch yet. */
+  readonly delivery: number | null;
   readonly scatter: KnownScatter | null;
   /** The division that the readings of the fill's catches amount to; null: not known. */
   readonly divisionKg: number | null;
@@ -72,6 +74,7 @@ interface Findings {
 }
 
 const nothingFound: Findings = {
+  delivery: null,
   scatter: null,
   divisionKg: null,
   halfWidth: null,
@@ -87,6 +90,7 @@ function findingsOf(
   if (fill === null) return { ...nothingFound, scatter: scatterOfNextFill(meter) };
   const estimated = estimateOf(meter, fill, options);
   return {
+    delivery: estimated.estimate.value,
     scatter: scatterOfFill(fill, estimated),
     divisionKg: effectiveDivision(fill, estimated.variance),
     halfWidth: estimated.halfWidth,

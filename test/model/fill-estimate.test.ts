@@ -1,0 +1,99 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import type { Catch } from "../../src/data/types.ts";
+import { effectiveDivision } from "../../src/model/fill-estimate.ts";
+import { newestFill } from "../../src/model/meters.ts";
+import { estimateOf, fitModel, type ModelOptions } from "../../src/model/model.ts";
+import { aFill } from "../support/catches.ts";
+import { digits, present } from "../support/reference.ts";
+import { evalR } from "../support/webr.ts";
+
+const options: ModelOptions = { level: 0.95, tolerance: 0.03, scaleDivisionKg: 0.02 };
+
+function estimated(catches: readonly Catch[], given: Partial<ModelOptions> = {}) {
+  const resolved = { ...options, ...given };
+  const meter = present(fitModel(catches, resolved).meters[0]);
+  const fill = newestFill(meter);
+  return { fill, ...estimateOf(meter, fill, resolved) };
+}
+
+const masses = [6.02, 5.91, 6.1];
+const fillOf = (some: readonly number[]) => aFill(some.map((mass) => [20, mass] as const));
+
+describe("a fill's delivery with its uncertainty", () => {
+  // Catches of one bin of a morning by themselves, weighed in steps of 20 g; R 4.2.2.
+  it.each([
+    [3, 0.02, 0.03951936341],
+    [3, null, 0.03942955649],
+    [2, 0.02, 0.1184409092],
+  ])("of %i catches, division %s: ± %s", (catches, scaleDivisionKg, half) => {
+    const { halfWidth, estimate } = estimated(fillOf(masses.slice(0, catches)), {
+      scaleDivisionKg,
+    });
+    expect(digits(present(halfWidth), half)).toBeGreaterThan(9);
+    const { lower, upper } = present(estimate.interval);
+    expect(present(upper) / estimate.value - 1).toBeCloseTo(half, 10);
+    expect(1 - present(lower) / estimate.value).toBeCloseTo(half, 10);
+  });
+
+  it("takes the HC3 error where turns differ much and it is the larger, as R's residuals have it", async () => {
+    const [turns, net] = [
+      [10, 40, 40, 10],
+      [3.3, 12, 12.5, 2.9],
+    ];
+    const [half] = await evalR(
+      `w <- 1 / t; f <- lm(m ~ t - 1, weights = w); e <- resid(f); h <- hatvalues(f)
+       hc3 <- sum((w * t * e / (1 - h))^2) / sum(w * t^2)^2
+       model <- summary(f)$coefficients[2]^2
+       d2 <- (0.02 * length(t) / sum(t))^2 / 6
+       sqrt(qt(0.975, 3)^2 * max(hc3, model) + qnorm(0.975)^2 * d2) / coef(f)`,
+      { t: turns ?? [], m: net ?? [] },
+    );
+    const { halfWidth } = estimated(
+      aFill((turns ?? []).map((one, i) => [one, net?.[i] ?? 0] as const)),
+    );
+    expect(digits(present(halfWidth), present(half))).toBeGreaterThan(9);
+  });
+
+  it("has a half-width only where it has an interval", () => {
+    for (const [catches, given] of [
+      [fillOf([6]), {}],
+      [fillOf([6, 6, 6]), { scaleDivisionKg: null }],
+    ] as const) {
+      const { halfWidth, estimate } = estimated(catches, given);
+      expect(halfWidth).toBeNull();
+      expect(estimate.interval).toBeNull();
+    }
+  });
+
+  it("is not widened by a catch that lies exactly on its mean", () => {
+    const mass = fc.double({ min: 5.5, max: 6.5, noNaN: true });
+    const division = fc.constantFrom(null, 0.01, 0.1);
+    fc.assert(
+      fc.property(
+        fc.array(mass, { minLength: 2, maxLength: 6 }),
+        division,
+        (some, scaleDivisionKg) => {
+          const mean = some.reduce((sum, one) => sum + one, 0) / some.length;
+          fc.pre(some.some((one) => Math.abs(one - mean) > 1e-6));
+          const before = present(estimated(fillOf(some), { scaleDivisionKg }).halfWidth);
+          const after = present(estimated(fillOf([...some, mean]), { scaleDivisionKg }).halfWidth);
+          expect(after).toBeLessThan(before);
+        },
+      ),
+    );
+  });
+
+  it("has of several scales the division that reads as they do together", () => {
+    const own = fillOf(masses).map((row, i) => ({
+      ...row,
+      divisionKg: [0.01, 0.05, 0.03][i] ?? 0,
+    }));
+    const { fill, variance } = estimated(own);
+    expect(effectiveDivision(fill, variance)).toBeCloseTo((0.01 + 0.05 + 0.03) / 3, 12);
+    const plain = estimated(fillOf(masses));
+    expect(effectiveDivision(plain.fill, plain.variance)).toBeCloseTo(0.02, 12);
+    const unknown = estimated(fillOf(masses), { scaleDivisionKg: null });
+    expect(effectiveDivision(unknown.fill, unknown.variance)).toBeNull();
+  });
+});
