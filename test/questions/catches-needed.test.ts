@@ -3,17 +3,19 @@ import { describe, expect, it } from "vitest";
 import type { Catch } from "../../src/data/types.ts";
 import { OptionError } from "../../src/errors/errors.ts";
 import { newestFill } from "../../src/model/meters.ts";
-import { curveOf, estimateOf, fitModel } from "../../src/model/model.ts";
+import { estimateOf, fitModel } from "../../src/model/model.ts";
+import { nextCatchCurve, numberOfCatches } from "../../src/model/next-catch.ts";
+import { normalQuantile } from "../../src/numeric/distributions/normal.ts";
 import { studentTQuantile } from "../../src/numeric/distributions/student-t.ts";
 import { randomStream } from "../../src/numeric/random.ts";
+import { stateOf } from "../../src/questions/catches-needed/knowledge.ts";
 import {
   type CatchesNeededChoices,
   catchesNeededDefaults,
   catchesNeededOptions,
 } from "../../src/questions/catches-needed/options.ts";
-import { stoppingAdvice } from "../../src/questions/catches-needed/stopping.ts";
 import { worthwhileTurns } from "../../src/questions/catches-needed/turns.ts";
-import { catchesNeeded } from "../../src/questions/catches-needed.ts";
+import { aimOf, catchesNeeded } from "../../src/questions/catches-needed.ts";
 import { aCatch, aFill } from "../support/catches.ts";
 import { present } from "../support/reference.ts";
 import { inventedFills } from "../support/simulated-fills.ts";
@@ -34,32 +36,57 @@ function ask(
   return catchesNeeded(meter, catchesNeededOptions(options, given));
 }
 
-const codesOf = ({ cautions }: ReturnType<typeof plan>) => cautions.map(({ code }) => code);
+type Result = ReturnType<typeof plan>;
+
+const codesOf = ({ cautions }: Result) => cautions.map(({ code }) => code);
+const factsOf = ({ cautions }: Result, wanted: string) =>
+  present(cautions.find(({ code }) => code === wanted)).facts;
+/** What is said of so many further catches. */
+const pointAt = ({ curve }: Result, further: number) =>
+  present(curve.points.find((point) => point.further === further && point.basis === "planned"));
 const history = inventedFills({ fills: 5, catches: 3, spread: 0.02, scatter: 0.015 }, 12);
 const today = (pairs: readonly (readonly [number, number])[]) => [
   ...history,
   ...aFill(pairs, { fill: 6 }),
 ];
+const morning = (masses: readonly number[], turns = 20) =>
+  aFill(masses.map((mass) => [turns, mass] as const));
 
 describe("before any catch", () => {
-  // Computed by an independent program: n with an assurance of 80 % by scatter of a catch and width.
-  it.each([
+  // Computed by an independent program (numpy and scipy): catches for a tolerance with an assurance of 80 %, by the scatter
+  // of a catch.
+  const table = [
     [0.01, 0.01, 8],
     [0.01, 0.015, 6],
+    [0.01, 0.02, 4],
+    [0.01, 0.03, 4],
+    [0.015, 0.01, 14],
+    [0.015, 0.015, 8],
     [0.015, 0.02, 6],
     [0.015, 0.03, 4],
+    [0.02, 0.01, 22],
+    [0.02, 0.015, 12],
     [0.02, 0.02, 8],
-    [0.03, 0.015, 22],
+    [0.02, 0.03, 6],
     [0.03, 0.01, 44],
-  ])("scatter %s and tolerance %s ask for %i catches", (relative, tolerance, catches) => {
-    const typicalScatter = { relative, turns: 20 };
-    const result = plan({ typicalScatter }, { tolerance });
-    expect(result.withoutLimit?.further).toBe(catches);
-    expect(result.recommended?.further ?? null).toBe(catches <= 6 ? catches : null);
-    expect(result.halfWidth).toBeNull();
-    expect(codesOf(result)).toContain("scatter-assumed");
-    expect(codesOf(result).includes("tolerance-needs-more-catches")).toBe(catches > 6);
-  });
+    [0.03, 0.015, 22],
+    [0.03, 0.02, 14],
+    [0.03, 0.03, 8],
+  ] as const;
+
+  it.each(table)(
+    "scatter %s and tolerance %s ask for %i catches",
+    (relative, tolerance, catches) => {
+      const typicalScatter = { relative, turns: 20 };
+      const unlimited = plan({ typicalScatter, mostCatches: 60 }, { tolerance });
+      expect(unlimited.needed).toMatchObject({ further: catches, turns: 20, reaches: tolerance });
+      const result = plan({ typicalScatter }, { tolerance });
+      expect(result.needed?.further ?? null).toBe(catches <= 8 ? catches : null);
+      expect(result.standing).toBe(catches <= 8 ? "short" : "not reachable");
+      expect(result.halfWidth).toBeNull();
+      expect(codesOf(result)).toEqual(["scatter-assumed"]);
+    },
+  );
 
   it("longer catches scatter less, by the square root of their turns", () => {
     const result = plan({ turnsPerCatch: 80, typicalScatter: { relative: 0.03, turns: 20 } });
@@ -69,71 +96,238 @@ describe("before any catch", () => {
   it("a book value brings the scale's division in", () => {
     const result = plan({ assumedKgPerTurn: 0.3 });
     expect(result.basis.divisionInTurns).toBeCloseTo(0.02 / 0.3, 14);
-    // t >= (4/√6)·d/(w·b)
-    expect(result.turnsForScale).toBe(Math.ceil(((4 / Math.sqrt(6)) * 0.02) / (0.02 * 0.3)));
-    expect(plan().turnsForScale).toBeNull();
+    // t >= z·d/(√6·w·b)
+    expect(result.leastTurns).toBe(Math.ceil((1.959964 * 0.02) / (Math.sqrt(6) * 0.02 * 0.3)));
+    expect(plan().leastTurns).toBeNull();
   });
 
   it("a delivery of a few grams a turn needs more turns, not more catches", () => {
     const result = plan({ assumedKgPerTurn: 0.01 });
-    expect(result.withoutLimit).toBeNull();
-    expect(codesOf(result)).toContain("scale-limits-tolerance");
-    expect(result.turnsForScale).toBe(164);
-    const longer = plan({ assumedKgPerTurn: 0.01, turnsPerCatch: 200 });
-    expect(longer.recommended).not.toBeNull();
-    expect(codesOf(longer)).not.toContain("scale-limits-tolerance");
+    expect(result.leastTurns).toBe(81);
+    // Of 20, 40, 60 and 80 turns no number would do.
+    expect(present(result.needed).turns).toBeGreaterThanOrEqual(100);
+    expect(plan({ assumedKgPerTurn: 0.01, heaviestCatchKg: 0.8 }).needed).toBeNull();
+  });
+
+  it("and catches no longer than bag and scale take", () => {
+    const [short, long] = [2, 6].map((heaviestCatchKg) =>
+      plan({ assumedKgPerTurn: 0.3, heaviestCatchKg }),
+    );
+    expect(short?.basis).toMatchObject({ turnsPerCatch: 6, longestTurns: 6 });
+    expect(long?.basis).toMatchObject({ turnsPerCatch: 20, longestTurns: 20 });
   });
 
   it("the fill to come of a meter with a log rests on the log's scatter", () => {
     const result = ask(history, { fill: "next" });
-    expect(result).toMatchObject({ fill: null, met: null, halfWidth: null });
+    expect(result).toMatchObject({ fill: null, standing: "short", halfWidth: null });
     expect(result.basis).toMatchObject({ scatter: "pooled", df: 10, catches: 0, earlierFills: 5 });
+    expect(result.curve.points.map(({ catches }) => catches)).toEqual([0, 1, 2, 3, 4, 5, 6, 7, 8]);
     // With nothing added to the scatter yet the first catch either reaches the tolerance or does not.
-    expect(result.further[1]?.chance).toBe(0);
-    const curve = present(result.curve);
-    expect(result.further[1]?.halfWidth).toBeCloseTo(present(curve.points[1]?.halfWidth), 12);
+    expect(pointAt(result, 1).chance).toBe(0);
+    expect(codesOf(result)).not.toContain("scatter-assumed");
+  });
+
+  it("one catch of the fill to come may tell less than the fills so far", () => {
+    const alike = [6.0, 6.01, 5.995, 6.005, 6.0, 6.002, 5.998].flatMap((mass, i) =>
+      aFill(
+        [
+          [20, mass * 1.02],
+          [20, mass * 0.98],
+        ],
+        { fill: i + 1 },
+      ),
+    );
+    const result = ask(alike, { fill: "next" });
+    const [skip, first] = result.curve.points;
+    expect(factsOf(result, "first-catch-tells-less")).toEqual({
+      skipHalfWidth: skip?.halfWidth,
+      firstHalfWidth: first?.halfWidth,
+    });
+    expect(present(first?.halfWidth)).toBeGreaterThan(present(skip?.halfWidth));
+    expect(codesOf(ask(history, { fill: "next" }))).not.toContain("first-catch-tells-less");
+  });
+});
+
+describe("where the fill stands", () => {
+  it("is not known of one catch alone, and no number of catches is named", () => {
+    const result = ask(morning([6.1]), {}, { tolerance: 0.05 });
+    expect(result).toMatchObject({
+      standing: "unknown",
+      halfWidth: null,
+      needed: null,
+      chanceOffTolerance: null,
+      statedHalfWidth: null,
+    });
+    expect(result.basis).toMatchObject({ scatter: "assumed", df: 0, catches: 1 });
+    expect(result.curve.points.map(({ further }) => further)).toEqual([0, 0]);
+    expect(codesOf(result)).toEqual(["scatter-assumed"]);
+  });
+
+  it("of two catches alone is too few to plan: no number of catches, whatever the tolerance", () => {
+    for (const tolerance of [0.005, 0.03, 0.5]) {
+      const result = ask(morning([6.02, 5.91]), {}, { tolerance });
+      expect(result).toMatchObject({ standing: "too few", needed: null, statedHalfWidth: null });
+      expect(result.curve.points.map(({ basis }) => basis)).toEqual(["earlier fills", "made"]);
+      expect(codesOf(result)).toEqual([]);
+    }
+    // R 4.2.2.
+    expect(ask(morning([6.02, 5.91])).halfWidth).toBeCloseTo(0.1184409092, 10);
+  });
+
+  it("with the scatter of earlier fills, is known of one catch", () => {
+    const result = ask(today([[20, 6.1]]));
+    expect(result.basis).toMatchObject({ scatter: "pooled", df: 10, catches: 1 });
+    expect(result.halfWidth).toBeGreaterThan(0.02);
+    expect(result.standing).toBe("short");
+    expect(present(result.needed).chance).toBeGreaterThanOrEqual(0.8);
+    expect(codesOf(result)).toEqual(["short-of-tolerance"]);
+    expect(ask(today([[20, 6.1]]), {}, { tolerance: 0.06 }).standing).toBe("enough");
+    expect(ask(today([[20, 6.1]]), { fewestPooled: 2 }, { tolerance: 0.06 }).standing).toBe(
+      "short",
+    );
+  });
+
+  it("is not known of catches that agree exactly while no division is given", () => {
+    const alike = morning([6, 6, 6]);
+    const result = ask(alike, {}, { scaleDivisionKg: null as never });
+    expect(result).toMatchObject({ standing: "unknown", needed: null });
+    expect(result.basis.scatter).toBe("assumed");
+    expect(ask(alike).basis.scatter).toBe("own");
+    expect(ask(alike).standing).toBe("enough");
+    // 0.80 of a division over 6 kg.
+    expect(ask(alike).halfWidth).toBeCloseTo((0.800152 * 0.02) / 6, 8);
+  });
+
+  it("is enough where the half-width is within the tolerance, and the larger of both is stated", () => {
+    const catches = today([
+      [20, 6.1],
+      [20, 6.1],
+      [20, 6.11],
+    ]);
+    const result = ask(catches, {}, { tolerance: 0.03 });
+    expect(result).toMatchObject({ standing: "enough", needed: null, statedHalfWidth: 0.03 });
+    expect(result.halfWidth).toBeLessThan(0.03);
+    expect(codesOf(result)).toEqual(["stopped-on-width"]);
+    const stopping = ask(catches, { phi: 1.1 }, { tolerance: 0.03 });
+    expect(stopping.statedHalfWidth).toBe(0.03);
+    expect(ask(catches, { phi: 10 }, { tolerance: 0.03 }).standing).not.toBe("enough");
+    expect(ask(catches, { phi: 10 }, { tolerance: 0.03 }).statedHalfWidth).toBeNull();
+  });
+
+  it("is enough of three catches of its own at the earliest", () => {
+    const close = [6.02, 6.03, 6.025];
+    const wide = { tolerance: 0.3 };
+    expect(ask(morning(close.slice(0, 2)), {}, wide).standing).toBe("too few");
+    expect(ask(morning(close), {}, wide).standing).toBe("enough");
+    const four = ask(morning(close), { fewestOwn: 4 }, wide);
+    expect(four.standing).toBe("short");
+    expect(four.needed?.further).toBe(1);
+  });
+
+  it("is short by so many catches, and that is the one number", () => {
+    const three = morning([6.36, 6.48, 6.56]);
+    const result = ask(three, {}, { tolerance: 0.03 });
+    expect(result).toMatchObject({ standing: "short", statedHalfWidth: null });
+    expect(result.needed).toMatchObject({ further: 3, turns: 20, reaches: 0.03 });
+    const { chance, typically } = present(result.needed);
+    expect(pointAt(result, 3)).toMatchObject({ chance, halfWidth: typically });
+    expect(pointAt(result, 2).chance).toBeLessThan(0.8);
+    expect(factsOf(result, "short-of-tolerance")).toEqual({
+      halfWidth: result.halfWidth,
+      tolerance: 0.03,
+      ...result.needed,
+    });
+    const state = stateOf(result.basis);
+    const aim = aimOf(result.basis, result.options);
+    expect(result.needed).toEqual(numberOfCatches(state, 20, 61, aim));
+  });
+
+  it("is short where the scale hides the scatter, and longer catches cure it", () => {
+    const coarse = ask(morning([6.0, 6.1, 6.0]), {}, { scaleDivisionKg: 0.5, tolerance: 0.05 });
+    expect(coarse).toMatchObject({ standing: "short", leastTurns: 27 });
+    expect(factsOf(coarse, "scale-limits-tolerance")).toEqual({
+      turns: 20,
+      leastTurns: 27,
+      divisionKg: 0.5,
+    });
+    expect(present(coarse.needed).turns).toBeGreaterThanOrEqual(40);
+    expect(codesOf(coarse)).toEqual(["scale-limits-tolerance"]);
+  });
+
+  it("cannot be brought within the tolerance where no number within the limits is likely to do", () => {
+    const result = ask(morning([6.36, 6.48, 6.56]), { heaviestCatchKg: 7 }, { tolerance: 0.005 });
+    expect(result).toMatchObject({ standing: "not reachable", needed: null });
+    expect(factsOf(result, "tolerance-not-reachable")).toEqual({
+      halfWidth: result.halfWidth,
+      tolerance: 0.005,
+      catches: 3,
+      mostCatches: 8,
+      heaviestCatchKg: 7,
+      heaviestGiven: true,
+      leastTurns: null,
+    });
+    expect(codesOf(result)).toEqual(["tolerance-not-reachable"]);
+    // Where the scale is what hinders, the turns it needs are named, and only there.
+    const coarse = ask(
+      morning([6.0, 6.1, 6.0]),
+      { heaviestCatchKg: 6.5 },
+      { scaleDivisionKg: 0.5, tolerance: 0.05 },
+    );
+    expect(factsOf(coarse, "tolerance-not-reachable")).toMatchObject({ leastTurns: 27 });
+  });
+
+  it("nor when the most catches are taken, and then nothing more is planned", () => {
+    const eight = today(Array.from({ length: 8 }, (_, i) => [20, 6.1 + 0.02 * (i % 3)] as const));
+    const result = ask(eight, {}, { tolerance: 0.005 });
+    expect(result).toMatchObject({ standing: "not reachable", needed: null });
+    expect(factsOf(result, "tolerance-not-reachable")).toMatchObject({
+      catches: 8,
+      mostCatches: 8,
+      heaviestCatchKg: 20,
+      heaviestGiven: false,
+    });
+  });
+
+  it("is known well enough, but a step of the drive leaves a chance of its own", () => {
+    const eight = today(Array.from({ length: 8 }, (_, i) => [20, 6.1 + 0.02 * (i % 3)] as const));
+    const settingError = 0.018;
+    const result = ask(eight, { settingError });
+    expect(result.halfWidth).toBeLessThan(0.02);
+    expect(result.standing).toBe("not reachable");
+    expect(codesOf(result)).toEqual(["step-leaves-chance"]);
+    expect(factsOf(result, "step-leaves-chance")).toEqual({
+      settingError,
+      chance: result.chanceOffTolerance,
+    });
+    expect(result.chanceOffTolerance).toBeGreaterThan(0.05);
+    expect(ask(eight).standing).toBe("enough");
+  });
+
+  it("is the same whatever the unit of mass", () => {
+    const three = [6.36, 6.48, 6.56];
+    const heavy = ask(
+      morning(three.map((mass) => mass * 50)),
+      { heaviestCatchKg: 20 * 50 },
+      {
+        scaleDivisionKg: 1,
+        tolerance: 0.03,
+      },
+    );
+    const light = ask(morning(three), {}, { tolerance: 0.03 });
+    expect(heavy.halfWidth).toBeCloseTo(present(light.halfWidth), 12);
+    expect(heavy.needed?.further).toBe(light.needed?.further);
+    expect(heavy.needed?.chance).toBeCloseTo(present(light.needed).chance, 10);
   });
 });
 
 describe("with catches in hand", () => {
-  it("one catch and a log: the scatter is borrowed and the width known", () => {
-    const result = ask(today([[20, 6.1]]));
-    expect(result.basis).toMatchObject({ scatter: "pooled", df: 10, catches: 1 });
-    expect(result.halfWidth).toBeGreaterThan(0.02);
-    expect(result.met).toBe(false);
-    expect(result.stopping).toMatchObject({ action: "catch again", reason: "too few catches" });
-    expect(present(result.recommended).chance).toBeGreaterThanOrEqual(0.8);
-    expect(codesOf(result)).not.toContain("scatter-assumed");
-  });
-
-  it("one catch alone: no width, and a plan from a typical scatter that says so", () => {
-    const result = ask(aFill([[20, 6.1]]), {}, { tolerance: 0.05 });
-    expect(result).toMatchObject({ halfWidth: null, met: null });
-    expect(result.basis).toMatchObject({ scatter: "assumed", df: 0, catches: 1 });
-    expect(result.recommended?.further).toBeGreaterThanOrEqual(2);
-    expect(codesOf(result)).toContain("scatter-assumed");
-  });
-
-  it("catches that agree exactly, with no division given, count as a scatter that is not known", () => {
-    const alike = aFill([
-      [20, 6],
-      [20, 6],
-      [20, 6],
-    ]);
-    const result = ask(alike, {}, { scaleDivisionKg: null as never });
-    expect(result.basis.scatter).toBe("assumed");
-    expect(ask(alike).basis.scatter).toBe("own");
-    expect(ask(alike).met).toBe(true);
-  });
-
   it("the width so far is that of the fill's interval", () => {
     const catches = today([
       [20, 6.1],
       [20, 6.15],
     ]);
     const meter = present(fitModel(catches, model).meters[0]);
-    const fill = newestFill(meter);
-    const { estimate } = estimateOf(meter, fill, model);
+    const { estimate } = estimateOf(meter, newestFill(meter), model);
     const half = present(estimate.interval?.upper) - estimate.value;
     expect(ask(catches).halfWidth).toBeCloseTo(half / estimate.value, 12);
   });
@@ -145,10 +339,13 @@ describe("with catches in hand", () => {
       [30, 9.2],
     ]).map((row, i) => ({ ...row, divisionKg: i === 1 ? 0.1 : 0.01 }));
     const meter = present(fitModel(catches, model).meters[0]);
-    const fill = newestFill(meter);
-    const { estimate } = estimateOf(meter, fill, model);
+    const { estimate } = estimateOf(meter, newestFill(meter), model);
     const half = present(estimate.interval?.upper) - estimate.value;
-    expect(ask(catches).halfWidth).toBeCloseTo(half / estimate.value, 12);
+    const result = ask(catches);
+    expect(result.halfWidth).toBeCloseTo(half / estimate.value, 12);
+    const made = present(result.curve.points[1]);
+    expect(made.basis).toBe("made");
+    expect(made.halfWidth).toBeCloseTo(half / estimate.value, 12);
   });
 
   it("unequal turns carry the larger standard error into the plan", () => {
@@ -159,13 +356,36 @@ describe("with catches in hand", () => {
       [10, 2.9],
     ]);
     const meter = present(fitModel(unequal, model).meters[0]);
-    const fill = newestFill(meter);
-    const { variance, estimate } = estimateOf(meter, fill, model);
+    const { variance, estimate } = estimateOf(meter, newestFill(meter), model);
     const largest = Math.max(present(variance.model), present(variance.robust));
     expect(ask(unequal).basis.variancePerTurn).toBeCloseTo(
       (largest * 100) / estimate.value ** 2,
       14,
     );
+  });
+
+  it("a catch is no heavier than bag and scale take: as given, else 20 kg, else the log's heaviest", () => {
+    const heaviest = (result: Result) => result.basis.heaviestCatch;
+    expect(heaviest(ask(morning([6, 6.1, 6.2]), { heaviestCatchKg: 12 }))).toEqual({
+      kg: 12,
+      given: true,
+    });
+    expect(heaviest(ask(morning([6, 6.1, 6.2])))).toEqual({ kg: 20, given: false });
+    expect(heaviest(ask(morning([31, 30, 30.5], 100)))).toEqual({ kg: 31, given: false });
+    // A heavier catch in another bin shows what bag and scale take.
+    const other = aFill([[150, 45]], { bin: "2" });
+    expect(heaviest(ask([...morning([6, 6.1, 6.2]), ...other]))).toEqual({ kg: 45, given: false });
+    expect(ask(morning([6, 6.1, 6.2])).basis.longestTurns).toBe(Math.floor(20 / (18.3 / 60)));
+  });
+
+  it("a plan takes catches as long as the typical one, or as was asked, within that mass", () => {
+    const turns = (given: Partial<CatchesNeededChoices>) =>
+      ask(morning([6, 6.1, 6.2]), given).basis.turnsPerCatch;
+    expect(turns({})).toBe(20);
+    expect(turns({ turnsPerCatch: 35 })).toBe(35);
+    expect(turns({ turnsPerCatch: 90 })).toBe(65);
+    expect(turns({ heaviestCatchKg: 3 })).toBe(9);
+    expect(turns({ heaviestCatchKg: 0.1 })).toBe(1);
   });
 
   it("the chance of reaching the tolerance is the one that happens when the catches are made", () => {
@@ -174,23 +394,24 @@ describe("with catches in hand", () => {
       [20, 6.16],
     ]);
     const tight = { tolerance: 0.0165 };
-    const { basis, further } = ask(catches, {}, tight);
-    const wanted = present(further[2]);
-    const chance = present(wanted.chance);
+    const result = ask(catches, {}, tight);
+    const chance = present(pointAt(result, 2).chance);
     expect(chance).toBeGreaterThan(0.3);
     expect(chance).toBeLessThan(0.97);
     // True scatters in keeping with what is in hand, two more catches with each, and the whole model fitted again.
+    const { variancePerTurn, df } = result.basis;
     const stream = randomStream(6);
     const trials = 3_000;
     let reached = 0;
     for (let i = 0; i < trials; i++) {
-      const perTurn = (basis.variancePerTurn * basis.df) / stream.chiSquared(basis.df);
+      const perTurn = (variancePerTurn * df) / stream.chiSquared(df);
       const level = 0.3065 * (1 + Math.sqrt(perTurn / 40) * stream.normal());
       const more = [3, 4].map((number) => {
         const netKg = level * 20 * (1 + Math.sqrt(perTurn / 20) * stream.normal());
         return aCatch({ fill: 6, catch: number, turns: 20, netKg });
       });
-      if (ask([...catches, ...more], {}, tight).met === true) reached++;
+      const { halfWidth } = ask([...catches, ...more], {}, tight);
+      if (present(halfWidth) <= tight.tolerance) reached++;
     }
     // Four standard errors of the simulated share.
     expect(Math.abs(reached / trials - chance)).toBeLessThan(0.036);
@@ -198,8 +419,26 @@ describe("with catches in hand", () => {
 });
 
 describe("what further catches buy", () => {
-  const chances = (result: ReturnType<typeof plan>) =>
-    result.further.flatMap(({ chance }) => chance ?? []);
+  it("is the model's curve, of the turns needed", () => {
+    const meter = present(fitModel(today([[20, 6.1]]), model).meters[0]);
+    const result = catchesNeeded(meter, catchesNeededOptions(model));
+    const { nextFill } = meter.across;
+    const skipped = {
+      halfWidth: present(nextFill.interval?.upper) / nextFill.value - 1,
+      df: present(nextFill.df),
+    };
+    expect(result.curve).toEqual(
+      nextCatchCurve(
+        stateOf(result.basis),
+        skipped,
+        present(result.needed).turns,
+        aimOf(result.basis, result.options),
+        7,
+      ),
+    );
+    const [skip] = result.curve.points;
+    expect(skip).toMatchObject({ basis: "earlier fills", halfWidth: skipped.halfWidth });
+  });
 
   it("grows with every catch, and the assured width is the wider one", () => {
     const scatter = fc.double({ min: 0.004, max: 0.05, noNaN: true });
@@ -213,12 +452,12 @@ describe("what further catches buy", () => {
           { fills: 1, catches, spread: 0.02, scatter: size, firstFill: 5 },
           1 + (seed >>> 0),
         );
-        const { further } = ask([...log, ...fill]);
-        for (const [i, point] of further.entries()) {
-          const before = further[i - 1];
+        const { curve } = ask([...log, ...fill]);
+        const points = curve.points.filter(({ basis }) => basis !== "earlier fills");
+        for (const [i, point] of points.entries()) {
+          const before = points[i - 1];
           if (before === undefined) continue;
           expect(point.halfWidth).toBeLessThan(present(before.halfWidth));
-          if (i >= 2) expect(point.chance).toBeGreaterThanOrEqual(present(before.chance) - 1e-9);
           expect(point.halfWidthAssured).toBeGreaterThanOrEqual(present(point.halfWidth) * 0.999);
         }
       }),
@@ -226,64 +465,29 @@ describe("what further catches buy", () => {
     );
   });
 
-  it("is recommended only where the chance is that of the assurance, and one fewer falls short", () => {
+  it("asks for a number only where its chance is that of the assurance, and one fewer falls short", () => {
     for (const assurance of [0.5, 0.8, 0.95]) {
-      const result = plan({ assurance, typicalScatter: { relative: 0.015, turns: 20 } });
-      const { further, chance } = present(result.withoutLimit);
+      const result = plan({ assurance, typicalScatter: { relative: 0.012, turns: 20 } });
+      const { further, chance } = present(result.needed);
       expect(chance).toBeGreaterThanOrEqual(assurance);
-      if (further > 3) expect(result.further[further - 1]?.chance).toBeLessThan(assurance);
+      if (further > 3) expect(pointAt(result, further - 1).chance).toBeLessThan(assurance);
     }
   });
 
   it("takes fewer of the longer catches", () => {
-    const { byTurns } = plan(
-      { typicalScatter: { relative: 0.03, turns: 20 } },
-      { tolerance: 0.05 },
+    const counts = [10, 20, 40].map(
+      (turnsPerCatch) =>
+        plan({ turnsPerCatch, typicalScatter: { relative: 0.03, turns: 20 } }, { tolerance: 0.05 })
+          .needed?.further ?? 99,
     );
-    const counts = byTurns.map(({ recommended }) => recommended?.further ?? 99);
-    expect(byTurns.map(({ turns }) => turns)).toEqual([10, 20, 40]);
     expect(counts).toEqual([...counts].sort((a, b) => b - a));
+    expect(counts[0]).toBeGreaterThan(present(counts[2]));
   });
 
   it("is certain to be reached with hardly any scatter", () => {
     const result = plan({ typicalScatter: { relative: 1e-4, turns: 20 } });
-    expect(chances(result).at(-1)).toBeCloseTo(1, 12);
-    expect(result.recommended?.further).toBe(3);
-  });
-});
-
-describe("one catch at a time", () => {
-  const rule = { tolerance: 0.02, fewestOwn: 3, fewestPooled: 2, mostCatches: 6 };
-
-  it.each([
-    [2, 0.01, "own", "catch again", "too few catches", 0.02],
-    [3, 0.01, "own", "stop", "within tolerance", 0.02],
-    [3, 0.03, "own", "catch again", "wider than tolerance", 0.03],
-    [2, 0.01, "pooled", "stop", "within tolerance", 0.02],
-    [1, 0.01, "pooled", "catch again", "too few catches", 0.02],
-    [6, 0.03, "own", "stop", "most catches reached", 0.03],
-    [9, 0.03, "pooled", "stop", "most catches reached", 0.03],
-    [6, 0.02, "own", "stop", "within tolerance", 0.02],
-    [1, null, "assumed", "catch again", "too few catches", null],
-  ] as const)(
-    "%i catches, ± %s, %s scatter: %s, %s",
-    (catches, halfWidth, scatter, action, reason, shown) => {
-      const advice = stoppingAdvice({ catches, halfWidth, scatter }, rule);
-      expect(advice).toMatchObject({ action, reason, shownHalfWidth: shown });
-    },
-  );
-
-  it("states the tolerance, not the smaller width, once it is reached", () => {
-    const catches = today([
-      [20, 6.1],
-      [20, 6.1],
-      [20, 6.11],
-    ]);
-    const result = ask(catches, {}, { tolerance: 0.03 });
-    expect(result.met).toBe(true);
-    expect(result.stopping).toMatchObject({ action: "stop", shownHalfWidth: 0.03 });
-    expect(codesOf(result)).toEqual(["stopped-on-width"]);
-    expect(result.recommended?.further).toBe(0);
+    expect(result.curve.points.at(-1)?.chance).toBeCloseTo(1, 12);
+    expect(result.needed?.further).toBe(3);
   });
 });
 
@@ -317,8 +521,10 @@ describe("turns for the time there is", () => {
 
   it("finds the narrowest of all catches × turns that fit, from the fewest that may be judged", () => {
     const width = (n: number, t: number) =>
-      studentTQuantile(0.975, n - 1) *
-      Math.sqrt((0.015 ** 2 * 20) / t / n + (0.02 / 0.3 / t) ** 2 / 6);
+      Math.hypot(
+        studentTQuantile(0.975, n - 1) * Math.sqrt((0.015 ** 2 * 20) / t / n),
+        (normalQuantile(0.975) * 0.02) / 0.3 / t / Math.sqrt(6),
+      );
     let narrowest = Number.POSITIVE_INFINITY;
     for (let n = 3; n <= 6; n++)
       for (let t = 1; t <= 60; t++)
@@ -419,11 +625,6 @@ describe("a trial's fills × catches × turn levels", () => {
 });
 
 describe("results and options", () => {
-  it("the curve is the model's own", () => {
-    const meter = present(fitModel(history, model).meters[0]);
-    expect(ask(history).curve).toEqual(curveOf(meter, model));
-  });
-
   it("survive a journey through JSON unchanged", () => {
     const given = {
       time: {
@@ -462,6 +663,13 @@ describe("results and options", () => {
       { fill: "last" as never },
       { fewestOwn: 1 },
       { mostCatches: 2 },
+      { fewestPooled: 0 },
+      { heaviestCatchKg: 0 },
+      { turnsPerCatch: -20 },
+      { settingError: 1 },
+      { settingError: Number.NaN },
+      { phi: 0.9 },
+      { phi: Number.POSITIVE_INFINITY },
       { typicalScatter: { relative: 0, turns: 20 } },
       {
         time: {
@@ -476,6 +684,10 @@ describe("results and options", () => {
       { assurence: 0.8 } as never,
     ])
       expect(() => catchesNeededOptions(model, given)).toThrow(OptionError);
-    expect(catchesNeededOptions(model)).toEqual({ ...model, ...catchesNeededDefaults });
+    expect(catchesNeededOptions(model)).toEqual({
+      ...model,
+      varianceLaw: "proportional",
+      ...catchesNeededDefaults,
+    });
   });
 });

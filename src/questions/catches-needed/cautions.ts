@@ -40,6 +40,7 @@ function aboutStanding(result: Omit<CatchesNeeded, "cautions">, say: Say): Cauti
   // Before any catch nothing is short yet: the number is a plan.
   if (basis.catches === 0 || halfWidth === null) return [];
   const chanceOff = result.chanceOffTolerance;
+  const scaleHides = leastTurns !== null && basis.turnsPerCatch < leastTurns;
   if (standing === "not reachable")
     return halfWidth <= tolerance && chanceOff !== null
       ? [say("step-leaves-chance", { settingError: options.settingError, chance: chanceOff })]
@@ -51,11 +52,10 @@ function aboutStanding(result: Omit<CatchesNeeded, "cautions">, say: Say): Cauti
             mostCatches: options.mostCatches,
             heaviestCatchKg: basis.heaviestCatch.kg,
             heaviestGiven: basis.heaviestCatch.given,
-            leastTurns,
+            leastTurns: scaleHides ? leastTurns : null,
           }),
         ];
   if (standing !== "short" || needed === null) return [];
-  const scaleHides = leastTurns !== null && basis.turnsPerCatch < leastTurns;
   return [
     scaleHides
       ? say("scale-limits-tolerance", {

@@ -28,7 +28,7 @@ export interface PlanningCautionFacts {
     readonly heaviestCatchKg: number;
     /** False: assumed, because nobody said what bag and scale take. */
     readonly heaviestGiven: boolean;
-    /** Turns below which the scale alone is too coarse; null: not known. */
+    /** Turns below which the scale alone is too coarse, where the catches have fewer; null: they have not, or not known. */
     readonly leastTurns: number | null;
   };
   /** The delivery is known well enough; the chosen step of the drive uses the tolerance up. */
