@@ -3,7 +3,7 @@ import { mean } from "simple-statistics";
 import { describe, expect, it } from "vitest";
 import type { Catch } from "../../src/data/types.ts";
 import { OptionError } from "../../src/errors/errors.ts";
-import { curveOf, fitModel } from "../../src/model/model.ts";
+import { fitModel } from "../../src/model/model.ts";
 import { randomStream } from "../../src/numeric/random.ts";
 import { lossOf } from "../../src/questions/cost/loss.ts";
 import { costOptions, noPrices } from "../../src/questions/cost/options.ts";
@@ -73,17 +73,31 @@ describe("published figures", () => {
 });
 
 describe("what catches of every fill cost", () => {
-  it("skipping costs the closed form of the law of the next fill; catches that of the curve", () => {
+  const loss = (scale: number, df: number) => {
+    const law = { location: 0, scale, df };
+    return 100 * (0.9 * present(expectedExcess(law)) + 1.8 * present(expectedShortfall(law)));
+  };
+
+  it("skipping costs the closed form of the law of the next fill", () => {
     const { meter, result } = ask(season);
-    const loss = (scale: number, df: number) => {
-      const law = { location: 0, scale, df };
-      return 100 * (0.9 * present(expectedExcess(law)) + 1.8 * present(expectedShortfall(law)));
-    };
-    for (const { catches, relativeError, df } of curveOf(meter, model).points)
-      expect(result.points[catches]?.loss.perHectare).toBeCloseTo(
-        loss(present(relativeError), present(df)),
-        11,
+    const { value, standardError, df } = meter.across.nextFill;
+    expect(result.points[0]?.loss.perHectare).toBeCloseTo(
+      loss(present(standardError) / value, present(df)),
+      11,
+    );
+  });
+
+  it("catches cost that of what scatter and scale leave, on the degrees of freedom of now", () => {
+    const { meter, result } = ask(season);
+    const { value } = meter.across.nextFill;
+    const variance = present(meter.scatter.variance);
+    for (const { catches, loss: priced } of result.points.slice(1)) {
+      const error = Math.hypot(
+        Math.sqrt(variance / (20 * catches)) / value,
+        0.02 / Math.sqrt(6) / 20 / value,
       );
+      expect(priced.perHectare).toBeCloseTo(loss(error, meter.scatter.df), 10);
+    }
   });
 
   it("adds minutes at the value of an hour, spread over the area of a fill", () => {

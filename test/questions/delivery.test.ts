@@ -92,7 +92,13 @@ describe("delivery of one fill", () => {
     expect(result.standardErrorFrom).toBe("pooled scatter");
     expect(result.estimate.df).toBe(6);
     expect(result.estimate.interval).not.toBeNull();
-    expect(codes(result)).toContain("one-catch");
+    expect(codes(result)).toContain("one-catch-lent");
+    expect(codes(result)).not.toContain("one-catch");
+    expect(result.cautions.find(({ code }) => code === "one-catch-lent")).toMatchObject({
+      severity: "note",
+      asks: "to-know",
+      facts: { df: 6 },
+    });
     expect(result.input.earlierFills).toBe(3);
   });
 
@@ -118,8 +124,13 @@ describe("delivery of one fill", () => {
         [20, 6],
       ]),
     );
-    expect(present(exact.estimate.interval).upper).toBeGreaterThan(0.3);
+    // Reading the scale alone: z·d/√6 over the mass, 0.80 of a division.
+    expect(exact.halfWidth).toBeCloseTo((0.800152 * 0.02) / 6, 8);
     expect(codes(exact)).toContain("zero-scatter");
+    expect(codes(exact)).not.toContain("zero-scatter-unscaled");
+    expect(exact.cautions.find(({ code }) => code === "zero-scatter")?.facts).toEqual({
+      divisionKg: expect.closeTo(0.02, 12),
+    });
 
     const exactAndNoScale = answer(
       aFill([
@@ -130,7 +141,12 @@ describe("delivery of one fill", () => {
       { scaleDivisionKg: null },
     );
     expect(exactAndNoScale.estimate.interval).toBeNull();
-    expect(codes(exactAndNoScale)).toContain("zero-scatter");
+    expect(exactAndNoScale.halfWidth).toBeNull();
+    expect(codes(exactAndNoScale)).toContain("zero-scatter-unscaled");
+    expect(codes(exactAndNoScale)).not.toContain("zero-scatter");
+    expect(
+      exactAndNoScale.cautions.find(({ code }) => code === "zero-scatter-unscaled"),
+    ).toMatchObject({ asks: "catch-more" });
   });
 
   it("finds a tare left in every catch, with its interval and the safer slope", () => {

@@ -83,60 +83,49 @@ describe("repeatability", () => {
   });
 });
 
-describe("what would help most", () => {
-  it("is nothing when the fill is known within the tolerance", () => {
-    const result = of(log([usual]), { tolerance: 0.03 });
-    expect(result).toMatchObject({ advice: "good enough", reason: "within tolerance" });
+describe("what limits the fill", () => {
+  it("is the scatter of catches where reading the scale makes up less than half of the variance", () => {
+    const result = of(log([usual]));
+    expect(result.limitedBy).toBe("scatter");
+    // d²/6·(n/T)² against that and the scatter's s²/T, both over the delivery's square.
+    const reading = (0.02 ** 2 / 6) * (4 / 80) ** 2;
+    const sumOfSquares = usual.reduce((sum, error) => sum + (8 * error) ** 2 / 20, 0);
+    expect(result.scale.shareOfFill).toBeCloseTo(reading / (reading + sumOfSquares / 3 / 80), 12);
   });
 
-  it("is another catch when one stands alone", () => {
-    expect(of(log([[0]]))).toMatchObject({ advice: "catch more", reason: "scatter unknown" });
+  it("is the scale where reading it makes up more, which more catches of the same turns leave so", () => {
+    for (const catches of [calm, [...calm, ...calm]]) {
+      const coarse = of(log([catches]), { scaleDivisionKg: 0.25 });
+      expect(coarse.scale.shareOfFill).toBeGreaterThan(0.5);
+      expect(coarse.limitedBy).toBe("scale");
+    }
+    const longer = of(log([usual], 200), { scaleDivisionKg: 0.25 });
+    expect(longer.limitedBy).toBe("scatter");
   });
 
-  it("is a few more catches where the meter's own scatter rules", () => {
-    const result = of(log([usual, [0.012, -0.012]]), { tolerance: 0.0125 });
-    expect(result.advice).toBe("catch more");
-    expect(result.reason).toBe("a few more catches are enough");
-    expect(present(result.remedies.catches)).toBeGreaterThan(2);
+  it("turns over at half of the variance", () => {
+    const shares = [0.02, 0.05, 0.1, 0.15, 0.2, 0.3].map((scaleDivisionKg) => {
+      const { scale, limitedBy } = of(log([usual]), { scaleDivisionKg });
+      expect(limitedBy).toBe(present(scale.shareOfFill) > 0.5 ? "scale" : "scatter");
+      return present(scale.shareOfFill) > 0.5;
+    });
+    expect(shares[0]).toBe(false);
+    expect(shares.at(-1)).toBe(true);
   });
 
-  it("is a longer catch where the scale rules and three times the turns cure it", () => {
-    const coarse = of(log([calm, calm]), { scaleDivisionKg: 0.25, tolerance: 0.02 });
-    expect(coarse.scale.shareOfFill).toBeGreaterThan(0.5);
-    expect(coarse).toMatchObject({ advice: "catch longer" });
-    expect(present(coarse.remedies.turnsPerCatch)).toBeLessThanOrEqual(60);
-    expect(coarse.remedies.catches).toBeNull();
+  it("is not known of a lone catch, nor without a division", () => {
+    expect(of(log([[0]])).limitedBy).toBeNull();
+    expect(of(log([usual]), { scaleDivisionKg: null }).limitedBy).toBeNull();
+    expect(of(log([usual, [0]])).limitedBy).toBe("scatter");
   });
 
-  it("is a finer scale where even that is not enough", () => {
-    const coarse = of(log([calm, calm]), { scaleDivisionKg: 1, tolerance: 0.005 });
-    expect(coarse).toMatchObject({ advice: "weigh better", reason: "reading the scale dominates" });
-    expect(present(coarse.remedies.divisionKg)).toBeLessThan(1);
+  it("comes without advice: how many more catches is for another question to say", () => {
+    const text = JSON.stringify(of(log([usual, usual])));
+    expect(text).not.toMatch(/advice|remed|recommend/);
   });
+});
 
-  it("is whatever needs fewer turns where the tolerance is far off", () => {
-    const { advice, remedies, input } = of(log([usual, usual, usual]), { tolerance: 0.003 });
-    const more = (remedies.catches ?? Number.POSITIVE_INFINITY) * input.turns;
-    const longer = input.catches * present(remedies.turnsPerCatch);
-    expect(advice).toBe(more < longer ? "catch more" : "catch longer");
-  });
-
-  it("is kept by its own remedies: with as many catches, or turns, the fill is known within the tolerance", () => {
-    const before = of(log([usual, usual]), { tolerance: 0.006 });
-    const catches = present(before.remedies.catches);
-    const more = Array.from({ length: catches }, (_, i) => usual[i % 4] ?? 0);
-    const after = of(log([usual, more]), { tolerance: 0.006 });
-    expect(present(before.halfWidth)).toBeGreaterThan(0.006);
-    expect(present(after.halfWidth)).toBeLessThan(0.0075);
-
-    const turns = present(before.remedies.turnsPerCatch);
-    // The same scatter per turn in longer catches: relative errors shrink with the root of the turns.
-    const calmer = usual.map((error) => error * Math.sqrt(20 / turns));
-    const longer = of(log([calmer, calmer], turns), { tolerance: 0.006 });
-    expect(present(longer.halfWidth)).toBeLessThan(0.006 * 1.001);
-    expect(present(longer.halfWidth)).toBeGreaterThan(0.006 * 0.97);
-  });
-
+describe("the answer", () => {
   it("is plain data without gaps in its numbers, whatever the catches", () => {
     fc.assert(
       fc.property(

@@ -4,8 +4,10 @@ import { describe, expect, it } from "vitest";
 import { simulateSeasons } from "../../bench/study/skipping/simulate.ts";
 import type { Catch } from "../../src/data/types.ts";
 import { OptionError } from "../../src/errors/errors.ts";
-import { curveOf, fitModel } from "../../src/model/model.ts";
+import { fitModel } from "../../src/model/model.ts";
 import { randomStream } from "../../src/numeric/random.ts";
+import { catchesNeededOptions } from "../../src/questions/catches-needed/options.ts";
+import { catchesNeeded } from "../../src/questions/catches-needed.ts";
 import { type SkippingChoices, skippingOptions } from "../../src/questions/skipping/options.ts";
 import { skipping } from "../../src/questions/skipping.ts";
 import { aFill } from "../support/catches.ts";
@@ -26,16 +28,18 @@ const single = (masses: readonly number[], bin = "1") =>
   masses.flatMap((mass, i) => aFill([[20, mass]], { bin, fill: i + 1 }));
 
 describe("skipping calibration", () => {
-  it("agrees with the next-catch curve at no catches, and with the interval for the next fill", () => {
+  it("agrees with the curve of catches at no catch, and with the interval for the next fill", () => {
     const { meter, options, result } = ask(season);
-    const skip = present(curveOf(meter, options).points[0]);
-    expect(result.distribution?.scale).toBeCloseTo(present(skip.relativeError), 15);
-    expect(result.distribution?.df).toBe(skip.df);
+    const { curve } = catchesNeeded(meter, catchesNeededOptions(options));
+    const skip = present(curve.points[0]);
+    expect(skip).toMatchObject({ catches: 0, basis: "earlier fills" });
+    const { interval, value, standardError, df } = meter.across.nextFill;
+    expect(result.distribution?.scale).toBeCloseTo(present(standardError) / value, 15);
+    expect(result.distribution?.df).toBe(df);
     expect(result.distribution?.location).toBe(0);
     expect(result.nextFill.interval?.upper).toBeCloseTo(present(skip.halfWidth), 13);
     const atTolerance = present(result.chances.find(({ limit }) => limit === 0.05));
     expect(atTolerance.either).toBeCloseTo(present(skip.chanceOffTolerance), 13);
-    const { interval, value } = meter.across.nextFill;
     expect(result.nextFill.interval?.lower).toBeCloseTo(present(interval?.lower) / value - 1, 13);
   });
 

@@ -140,7 +140,7 @@ describe("what cannot be told", () => {
     ["too-few-for-speed", [row(1, 50), row(1, 70, 0.41), row(1, 70, 0.42)]],
     ["too-few-for-speed", [row(1, 50), row(1, 70, 0.41), row(2, 70), row(2, 70), row(3, 60)]],
     ["speed-never-varied-within-a-fill", [row(1, 50), row(1, 50, 0.41), row(2, 70), row(2, 70)]],
-    ["zero-scatter", [row(1, 50), row(1, 50), row(1, 70), row(1, 70)]],
+    ["speed-catches-agree", [row(1, 50), row(1, 50), row(1, 70), row(1, 70)]],
   ] satisfies [string, Row[]][])("says %s and gives null", (code, rows) => {
     const result = present(ask(catches(rows)));
     expect(result).toMatchObject({ slope: null, curvature: null, lackOfFit: null, within: null });
