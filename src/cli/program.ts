@@ -39,6 +39,18 @@ export function program(io: Io, ended: (code: ExitCode) => void): Command {
   return root;
 }
 
+function replaceOption(): Option {
+  return new Option(
+    "--replace",
+    "also write over files that are not evencatch's or were changed since; never over files it reads",
+  );
+}
+
+/** The older name. */
+function forceOption(): Option {
+  return new Option("--force").hideHelp();
+}
+
 function reportSubcommand(io: Io, ended: (code: ExitCode) => void): Command {
   return new Command("report")
     .description("Analyse a file of catches: a table and a sentence for each bin, and a report.")
@@ -64,6 +76,7 @@ function reportSubcommand(io: Io, ended: (code: ExitCode) => void): Command {
       parseFraction,
     )
     .option("--new-density <kg/m³>", "predict a new product from its bulk density", parseAmount)
+    .addOption(replaceOption())
     .option("--tables", "write tidy tables too: CSV, JSON, Markdown and LaTeX")
     .option("--sheet <name>", "sheet of a workbook (default: the first)")
     .option(
@@ -137,7 +150,8 @@ function planSubcommand(io: Io, ended: (code: ExitCode) => void): Command {
         .default("kg"),
     )
     .option("--out <dir>", "write sheet.csv into this folder")
-    .option("--force", "overwrite a sheet that is there")
+    .addOption(replaceOption())
+    .addOption(forceOption())
     .addOption(new Option("--units <system>").choices(["metric", "us"]).default("metric"))
     .addOption(new Option("--language <tag>").choices([...languageTags]).default("en"))
     .option("--json", "print the plan as JSON")
@@ -158,6 +172,7 @@ function templateSubcommand(io: Io, ended: (code: ExitCode) => void): Command {
   return new Command("template")
     .description("Write an empty catch sheet, a setup file, and what their columns mean.")
     .argument("[dir]", "folder to write into", ".")
-    .option("--force", "overwrite files that are there")
+    .addOption(replaceOption())
+    .addOption(forceOption())
     .action(async (dir, flags) => ended(await templateCommand(dir, flags, io)));
 }

@@ -17,9 +17,10 @@ import { atLeast } from "./arguments.ts";
 import { chartRuntime } from "./chart-runtime.ts";
 import { type ExitCode, exitCodes } from "./exit-codes.ts";
 import { readOptions, setupFor } from "./input.ts";
-import { type Io, writeFiles } from "./io.ts";
+import type { Io } from "./io.ts";
+import { type ReplaceFlags, replaceOf, writeSaying } from "./output-flags.ts";
 
-export interface ReportFlags {
+export interface ReportFlags extends ReplaceFlags {
   readonly setup?: string;
   readonly out: string;
   readonly level?: number;
@@ -59,10 +60,16 @@ export async function reportCommand(path: string, flags: ReportFlags, io: Io): P
     words,
     flags.interactive ? await chartRuntime() : null,
   );
-  await writeFiles(flags.out, {
-    ...files,
-    ...(flags.tables ? tableFiles(tidyTables(log, analysis)) : {}),
-  });
+  await writeSaying(
+    {
+      command: "report",
+      folder: flags.out,
+      files: { ...files, ...(flags.tables ? tableFiles(tidyTables(log, analysis)) : {}) },
+      inputs: [path, ...(flags.setup === undefined ? [] : [flags.setup])],
+      replace: replaceOf(flags),
+    },
+    io,
+  );
 
   io.out(flags.json ? (files["report.json"] ?? "") : answers(analysis, words));
   io.err(`Report: ${join(flags.out, "report.html")}`);
