@@ -1,7 +1,13 @@
 import { Command, Option } from "commander";
 import { version } from "../version.ts";
 import { languageTags } from "../wording/languages.ts";
-import { parseAmount, parseAmounts, parseCatchKey, parseFraction } from "./arguments.ts";
+import {
+  parseAmount,
+  parseAmounts,
+  parseCatchKey,
+  parseChance,
+  parsePercent,
+} from "./arguments.ts";
 import { checkCommand } from "./check-command.ts";
 import { enoughCommand } from "./enough-command.ts";
 import type { ExitCode } from "./exit-codes.ts";
@@ -57,8 +63,8 @@ function reportSubcommand(io: Io, ended: (code: ExitCode) => void): Command {
     .argument("<catches>", "file of catches: .csv, .xlsx or .json")
     .option("--setup <file>", "setup.json: scale, tolerance, targets, prices")
     .option("--out <dir>", "folder to write the report into", "evencatch-report")
-    .option("--level <share>", "confidence level, such as 0.95 or 95%", parseFraction)
-    .option("--tolerance <share>", "rate error that is accepted, such as 3%", parseFraction)
+    .option("--level <share>", "confidence level: 95%, 95 or 0.95", parseChance)
+    .option("--tolerance <share>", "rate error that is accepted, in percent: 3% or 3", parsePercent)
     .addOption(
       new Option("--weighting <law>", "how catch scatter grows with turns").choices([
         "proportional",
@@ -72,8 +78,8 @@ function reportSubcommand(io: Io, ended: (code: ExitCode) => void): Command {
     .option("--blocks <column>", "column that names blocks all products share, such as day")
     .option(
       "--margin <share>",
-      "difference that counts as none, such as 3%: equivalence",
-      parseFraction,
+      "difference that counts as none, in percent: equivalence",
+      parsePercent,
     )
     .option("--new-density <kg/m³>", "predict a new product from its bulk density", parseAmount)
     .addOption(replaceOption())
@@ -103,9 +109,9 @@ function enoughSubcommand(io: Io, ended: (code: ExitCode) => void): Command {
     .description("Are today's catches enough, and what would the next one buy?")
     .argument("[catches]", "file of catches; left out: plan before any catch")
     .option("--setup <file>", "setup.json: scale, tolerance")
-    .option("--level <share>", "confidence level, such as 0.95 or 95%", parseFraction)
-    .option("--tolerance <share>", "rate error that is accepted, such as 3%", parseFraction)
-    .option("--assurance <share>", "chance wanted of reaching the tolerance", parseFraction)
+    .option("--level <share>", "confidence level: 95%, 95 or 0.95", parseChance)
+    .option("--tolerance <share>", "rate error that is accepted, in percent: 3% or 3", parsePercent)
+    .option("--assurance <share>", "chance wanted of reaching it: 80%, 80 or 0.8", parseChance)
     .option("--turns <n>", "turns of each further catch", parseAmount)
     .option("--next", "plan the next fill instead of the newest one")
     .option(
@@ -139,11 +145,23 @@ function planSubcommand(io: Io, ended: (code: ExitCode) => void): Command {
     .option("--speeds <list>", "meter speeds to cross with them, turns/min", parseAmounts)
     .option("--bin <name>", "bin the trial is made in")
     .option("--seed <n>", "seed of the random order", parseAmount)
-    .option("--level <share>", "confidence of the contrasts", parseFraction)
+    .option("--level <share>", "confidence of the contrasts: 95%, 95 or 0.95", parseChance)
     .option("--blocks", "contrasts will be made within blocks")
-    .option("--spread <share>", "spread between fills that is expected, such as 3%", parseFraction)
-    .option("--difference <share>", "difference whose chance of being found is told", parseFraction)
-    .option("--margin <share>", "difference that counts as none: equivalence", parseFraction)
+    .option(
+      "--spread <share>",
+      "spread between fills that is expected, in percent: 3% or 3",
+      parsePercent,
+    )
+    .option(
+      "--difference <share>",
+      "difference whose chance of being found is told, in percent",
+      parsePercent,
+    )
+    .option(
+      "--margin <share>",
+      "difference that counts as none, in percent: equivalence",
+      parsePercent,
+    )
     .addOption(
       new Option("--unit <unit>", "mass unit of the sheet")
         .choices(["kg", "g", "lb", "oz"])
