@@ -1,4 +1,5 @@
 import { join } from "node:path";
+import { allCautions } from "../analysis/all-cautions.ts";
 import { type Analysis, analyse } from "../analysis/analyse.ts";
 import type { AnalysisOptions, ComparisonChoices } from "../analysis/options.ts";
 import { tidyTables } from "../analysis/tidy-tables.ts";
@@ -108,11 +109,7 @@ function answers(analysis: Analysis, words: Words): string {
 
 function exitCodeOf(analysis: Analysis, failOn: Severity | undefined): ExitCode {
   if (failOn === undefined) return exitCodes.fine;
-  const cautions = [
-    ...analysis.cautions,
-    ...analysis.meters.flatMap(({ cautions: ofMeter }) => ofMeter),
-  ];
-  return cautions.some(({ severity }) => atLeast(severity, failOn))
+  return allCautions(analysis).some(({ severity }) => atLeast(severity, failOn))
     ? exitCodes.cautions
     : exitCodes.fine;
 }
