@@ -1,5 +1,6 @@
 import { resolveOptions } from "../analysis/options.ts";
 import { planningOptions } from "../analysis/planning-options.ts";
+import { checkSetupAgainst } from "../data/setup-against.ts";
 import { fitModel, type MeterModel } from "../model/model.ts";
 import { readCatchesFile, readSetupFile } from "../node.ts";
 import { catchesNeededOptions } from "../questions/catches-needed/options.ts";
@@ -11,12 +12,11 @@ import type { UnitSystem } from "../wording/format.ts";
 import { wordsFor } from "../wording/languages.ts";
 import type { Words } from "../wording/words.ts";
 import { type ExitCode, exitCodes } from "./exit-codes.ts";
-import { readOptions, setupFor } from "./input.ts";
+import { readOptions, type SetupFlags, setupFor } from "./input.ts";
 import type { Io } from "./io.ts";
 import { plainBlocks } from "./plain-blocks.ts";
 
-export interface EnoughFlags {
-  readonly setup?: string;
+export interface EnoughFlags extends SetupFlags {
   readonly level?: number;
   readonly tolerance?: number;
   readonly assurance?: number;
@@ -42,8 +42,8 @@ export async function enoughCommand(
   flags: EnoughFlags,
   io: Io,
 ): Promise<ExitCode> {
-  const results = path === undefined ? [await plan(flags)] : await answers(path, flags);
   const words = wordsFor(flags.language, flags.units);
+  const results = path === undefined ? [await plan(flags)] : await answers(path, flags, words, io);
   io.out(
     flags.json
       ? JSON.stringify(results, null, 2)
@@ -52,9 +52,16 @@ export async function enoughCommand(
   return exitCodes.fine;
 }
 
-async function answers(path: string, flags: EnoughFlags): Promise<CatchesNeeded[]> {
+async function answers(
+  path: string,
+  flags: EnoughFlags,
+  words: Words,
+  io: Io,
+): Promise<CatchesNeeded[]> {
   const log = await readCatchesFile(path, readOptions(flags));
-  const setup = await setupFor(log, flags.setup);
+  const setup = await setupFor(path, flags, io);
+  if (setup !== null)
+    for (const found of checkSetupAgainst(setup, log)) io.err(cautionSentence(found, words));
   const model = fitModel(log.catches, modelOptions(flags, setup));
   return model.meters.map((meter: MeterModel) => {
     const { catchesNeeded: fromSetup } = planningOptions(meter, model.options, setup);
@@ -63,7 +70,7 @@ async function answers(path: string, flags: EnoughFlags): Promise<CatchesNeeded[
 }
 
 async function plan(flags: EnoughFlags): Promise<CatchesNeeded> {
-  const setup = flags.setup === undefined ? null : await readSetupFile(flags.setup);
+  const setup = typeof flags.setup === "string" ? await readSetupFile(flags.setup) : null;
   return catchesNeeded(null, catchesNeededOptions(modelOptions(flags, setup), chosen(flags)));
 }
 

@@ -45,6 +45,8 @@ export function program(io: Io, ended: (code: ExitCode) => void): Command {
   return root;
 }
 
+const beside = "a setup.json beside the catches";
+
 function replaceOption(): Option {
   return new Option(
     "--replace",
@@ -61,7 +63,8 @@ function reportSubcommand(io: Io, ended: (code: ExitCode) => void): Command {
   return new Command("report")
     .description("Analyse a file of catches: a table and a sentence for each bin, and a report.")
     .argument("<catches>", "file of catches: .csv, .xlsx or .json")
-    .option("--setup <file>", "setup.json: scale, tolerance, targets, prices")
+    .option("--setup <file>", `setup: scale, tolerance, targets, prices (default: ${beside})`)
+    .option("--no-setup", "leave out a setup.json that lies beside the catches")
     .option("--out <dir>", "folder to write the report into", "evencatch-report")
     .option("--level <share>", "confidence level: 95%, 95 or 0.95", parseChance)
     .option("--tolerance <share>", "rate error that is accepted, in percent: 3% or 3", parsePercent)
@@ -108,7 +111,8 @@ function enoughSubcommand(io: Io, ended: (code: ExitCode) => void): Command {
   return new Command("enough")
     .description("Are today's catches enough, and what would the next one buy?")
     .argument("[catches]", "file of catches; left out: plan before any catch")
-    .option("--setup <file>", "setup.json: scale, tolerance")
+    .option("--setup <file>", `setup: scale, tolerance (default: ${beside})`)
+    .option("--no-setup", "leave out a setup.json that lies beside the catches")
     .option("--level <share>", "confidence level: 95%, 95 or 0.95", parseChance)
     .option("--tolerance <share>", "rate error that is accepted, in percent: 3% or 3", parsePercent)
     .option("--assurance <share>", "chance wanted of reaching it: 80%, 80 or 0.8", parseChance)
@@ -180,7 +184,8 @@ function checkSubcommand(io: Io, ended: (code: ExitCode) => void): Command {
   return new Command("check")
     .description("Say everything that is wrong with a file of catches. Writes nothing.")
     .argument("<catches>", "file of catches: .csv, .xlsx or .json")
-    .option("--setup <file>", "check this setup against the catches too")
+    .option("--setup <file>", `check this setup against the catches too (default: ${beside})`)
+    .option("--no-setup", "leave out a setup.json that lies beside the catches")
     .option("--sheet <name>", "sheet of a workbook (default: the first)")
     .option("--json", "print the findings as JSON")
     .action(async (catches, flags) => ended(await checkCommand(catches, flags, io)));

@@ -17,12 +17,11 @@ import { answerTable } from "./answer-table.ts";
 import { atLeast } from "./arguments.ts";
 import { chartRuntime } from "./chart-runtime.ts";
 import { type ExitCode, exitCodes } from "./exit-codes.ts";
-import { readOptions, setupFor } from "./input.ts";
+import { readOptions, type SetupFlags, setupFor } from "./input.ts";
 import type { Io } from "./io.ts";
 import { type ReplaceFlags, replaceOf, writeSaying } from "./output-flags.ts";
 
-export interface ReportFlags extends ReplaceFlags {
-  readonly setup?: string;
+export interface ReportFlags extends ReplaceFlags, SetupFlags {
   readonly out: string;
   readonly level?: number;
   readonly tolerance?: number;
@@ -47,7 +46,7 @@ export async function reportCommand(path: string, flags: ReportFlags, io: Io): P
   const words = wordsFor(flags.language, flags.units);
   const read = await readCatchesFile(path, readOptions(flags));
   const log = withoutLeftOut(read, flags.leaveOut ?? [], words);
-  const setup = await setupFor(log, flags.setup);
+  const setup = await setupFor(path, flags, io);
   const analysis = analyse(log, setup, optionsOf(flags));
 
   const files = await reportFiles(
@@ -66,7 +65,7 @@ export async function reportCommand(path: string, flags: ReportFlags, io: Io): P
       command: "report",
       folder: flags.out,
       files: { ...files, ...(flags.tables ? tableFiles(tidyTables(log, analysis)) : {}) },
-      inputs: [path, ...(flags.setup === undefined ? [] : [flags.setup])],
+      inputs: [path, ...(setup === null ? [] : [setup.source])],
       replace: replaceOf(flags),
     },
     io,

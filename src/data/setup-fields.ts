@@ -189,6 +189,12 @@ export const setupFields: readonly SetupField[] = [
     "Delivery per turn the drive was set for",
     q(0.4, "kg/turn"),
   ),
+  field(
+    "$schema",
+    text,
+    "Where an editor finds the schema of this file; not read",
+    "setup.schema.json",
+  ),
 ];
 
 function field(path: string, type: string, description: string, example: JsonValue): SetupField {

@@ -33,6 +33,10 @@ function aboutTheFile(format: Format) {
       `Read as ${unit}, the meter delivers ${format.value(medianKgPerTurn, "delivery")}, which is unusual. Check that the mass columns really are in ${unit}.`,
     "turns-all-equal": ({ turns, tareShare }) =>
       `All catches have ${format.plain(turns)} turns, so a tare left in every catch cannot be seen${tareShare === null ? "" : `; it would make the delivery ${format.percent(tareShare)} too high`}. Mix two turn levels, the longer twice the shorter, once a season.`,
+    "setup-name-not-caught": ({ what, name, instead }, { bin }) =>
+      what === "bin"
+        ? `Bin "${name}" of the setup has no catches; did you mean "${instead}"? If so, spell it as the catches do.`
+        : `Product "${name}" of the setup has no catches in bin ${bin}; did you mean "${instead}"? If so, spell it as the catches do.`,
   } satisfies Partial<CautionWords>;
 }
 
