@@ -1,9 +1,11 @@
 import type { CatchLog } from "../data/types.ts";
 import type { PlainRow } from "../data/write-csv.ts";
 import { fitModel } from "../model/model.ts";
+import { delivery } from "../questions/delivery.ts";
 import {
   catchTable,
   contrastTable,
+  type DeliveryOfFill,
   effectTable,
   estimateTable,
   productTable,
@@ -17,9 +19,10 @@ export type TidyTables = Readonly<Record<string, readonly PlainRow[]>>;
 export function tidyTables(log: CatchLog, { options, products }: Analysis): TidyTables {
   const { level, tolerance, scaleDivisionKg } = options;
   const model = fitModel(log.catches, { level, tolerance, scaleDivisionKg });
+  const deliveryOf: DeliveryOfFill = (meter, fill) => delivery(meter, options, fill);
   return {
-    catches: catchTable(model),
-    estimates: estimateTable(model),
+    catches: catchTable(model, deliveryOf),
+    estimates: estimateTable(model, deliveryOf),
     ...(products === null
       ? {}
       : {
