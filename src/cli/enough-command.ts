@@ -21,12 +21,11 @@ import { type ExitCode, exitCodes } from "./exit-codes.ts";
 import { readOptions, type SetupFlags, setupFor } from "./input.ts";
 import type { Io } from "./io.ts";
 import { plainBlocks } from "./plain-blocks.ts";
+import { type PlanningFlags, planningOf } from "./planning-flags.ts";
 
-export interface EnoughFlags extends SetupFlags {
+export interface EnoughFlags extends SetupFlags, PlanningFlags {
   readonly level?: number;
   readonly tolerance?: number;
-  readonly assurance?: number;
-  readonly turns?: number;
   readonly next?: boolean;
   readonly minutes?: number;
   readonly minutesPerCatch: number;
@@ -165,8 +164,7 @@ function optionsOf(flags: EnoughFlags): Partial<AnalysisOptions> {
 
 function chosen(flags: EnoughFlags): Partial<CatchesNeededChoices> {
   return {
-    ...(flags.assurance === undefined ? {} : { assurance: flags.assurance }),
-    ...(flags.turns === undefined ? {} : { turnsPerCatch: flags.turns }),
+    ...planningOf(flags),
     ...(flags.minutes === undefined
       ? {}
       : {

@@ -20,8 +20,9 @@ import { type ExitCode, exitCodes } from "./exit-codes.ts";
 import { readOptions, type SetupFlags, setupFor } from "./input.ts";
 import type { Io } from "./io.ts";
 import { type ReplaceFlags, replaceOf, writeSaying } from "./output-flags.ts";
+import { type PlanningFlags, planningOf } from "./planning-flags.ts";
 
-export interface ReportFlags extends ReplaceFlags, SetupFlags {
+export interface ReportFlags extends ReplaceFlags, SetupFlags, PlanningFlags {
   readonly out: string;
   readonly level?: number;
   readonly tolerance?: number;
@@ -85,6 +86,7 @@ function optionsOf(flags: ReportFlags): Partial<AnalysisOptions> {
     ...(level === undefined ? {} : { level }),
     ...(tolerance === undefined ? {} : { tolerance }),
     ...(weighting === undefined ? {} : { varianceLaw: weighting }),
+    planning: planningOf(flags),
     comparison: comparisonOf(flags),
   };
 }
