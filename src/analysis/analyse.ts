@@ -1,4 +1,5 @@
 import type { Setup } from "../data/setup.ts";
+import { checkSetupAgainst } from "../data/setup-against.ts";
 import type { Catch, CatchLog } from "../data/types.ts";
 import { OptionError } from "../errors/errors.ts";
 import { fitModel, type MeterModel, type Model } from "../model/model.ts";
@@ -123,7 +124,7 @@ export function analyse(
     },
     products: productAnswers(model, comparison),
     meters: model.meters.map((meter) => answersAbout(meter, model, resolved, log, setup)),
-    cautions: log.cautions,
+    cautions: [...log.cautions, ...(setup === null ? [] : checkSetupAgainst(setup, log))],
   };
 }
 

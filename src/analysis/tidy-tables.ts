@@ -1,9 +1,11 @@
 import type { CatchLog } from "../data/types.ts";
 import type { PlainRow } from "../data/write-csv.ts";
 import { fitModel } from "../model/model.ts";
+import { delivery } from "../questions/delivery.ts";
 import {
   catchTable,
   contrastTable,
+  type DeliveryOfFill,
   effectTable,
   estimateTable,
   productTable,
@@ -15,11 +17,12 @@ export type TidyTables = Readonly<Record<string, readonly PlainRow[]>>;
 
 /** The tables a statistician takes away; those of products only where products were compared. */
 export function tidyTables(log: CatchLog, { options, products }: Analysis): TidyTables {
-  const { level, tolerance, scaleDivisionKg, varianceLaw } = options;
-  const model = fitModel(log.catches, { level, tolerance, scaleDivisionKg, varianceLaw });
+  const { level, tolerance, scaleDivisionKg } = options;
+  const model = fitModel(log.catches, { level, tolerance, scaleDivisionKg });
+  const deliveryOf: DeliveryOfFill = (meter, fill) => delivery(meter, options, fill);
   return {
-    catches: catchTable(model),
-    estimates: estimateTable(model),
+    catches: catchTable(model, deliveryOf),
+    estimates: estimateTable(model, deliveryOf),
     ...(products === null
       ? {}
       : {

@@ -1,12 +1,12 @@
+import { checkSetupAgainst } from "../data/setup-against.ts";
 import { checkCatchesFile } from "../node.ts";
 import { cautionSentence } from "../report/sections/cautions.ts";
 import { english } from "../wording/english/english.ts";
 import { type ExitCode, exitCodes } from "./exit-codes.ts";
-import { readOptions, setupFor } from "./input.ts";
+import { readOptions, type SetupFlags, setupFor } from "./input.ts";
 import type { Io } from "./io.ts";
 
-export interface CheckFlags {
-  readonly setup?: string;
+export interface CheckFlags extends SetupFlags {
   readonly sheet?: string;
   readonly json?: boolean;
 }
@@ -20,12 +20,13 @@ export async function checkCommand(path: string, flags: CheckFlags, io: Io): Pro
     return exitCodes.badInput;
   }
   const { log } = check;
-  await setupFor(log, flags.setup);
+  const setup = await setupFor(path, flags, io);
+  const found = [...log.cautions, ...(setup === null ? [] : checkSetupAgainst(setup, log))];
 
   const words = english();
-  const texts = log.cautions.map((found) => cautionSentence(found, words));
+  const texts = found.map((one) => cautionSentence(one, words));
   if (flags.json) {
-    const cautions = log.cautions.map((found, i) => ({ ...found, text: texts[i] }));
+    const cautions = found.map((one, i) => ({ ...one, text: texts[i] }));
     io.out(JSON.stringify({ ok: true, catches: log.catches.length, cautions }, null, 2));
   } else {
     io.out(`${path}: ${log.catches.length} catches, nothing wrong.`);

@@ -2,6 +2,7 @@ import { analyse, type MeterAnswers } from "../analysis/analyse.ts";
 import { type AnalysisOptions, resolveOptions } from "../analysis/options.ts";
 import { planningOptions } from "../analysis/planning-options.ts";
 import type { Setup } from "../data/setup.ts";
+import { checkSetupAgainst } from "../data/setup-against.ts";
 import type { CatchLog } from "../data/types.ts";
 import { fitModel } from "../model/model.ts";
 import { readCatchesFile, readSetupFile } from "../node.ts";
@@ -17,16 +18,14 @@ import { wordsFor } from "../wording/languages.ts";
 import type { Words } from "../wording/words.ts";
 import { decisionText, toleranceText } from "./answer-table.ts";
 import { type ExitCode, exitCodes } from "./exit-codes.ts";
-import { readOptions, setupFor } from "./input.ts";
+import { readOptions, type SetupFlags, setupFor } from "./input.ts";
 import type { Io } from "./io.ts";
 import { plainBlocks } from "./plain-blocks.ts";
+import { type PlanningFlags, planningOf } from "./planning-flags.ts";
 
-export interface EnoughFlags {
-  readonly setup?: string;
+export interface EnoughFlags extends SetupFlags, PlanningFlags {
   readonly level?: number;
   readonly tolerance?: number;
-  readonly assurance?: number;
-  readonly turns?: number;
   readonly next?: boolean;
   readonly minutes?: number;
   readonly minutesPerCatch: number;
@@ -59,7 +58,7 @@ export async function enoughCommand(
 ): Promise<ExitCode> {
   const words = wordsFor(flags.language, flags.units);
   const { answers, text } =
-    path === undefined ? await plan(flags, words) : await decisions(path, flags, words);
+    path === undefined ? await plan(flags, words) : await decisions(path, flags, words, io);
   io.out(flags.json ? JSON.stringify({ kind: "enough", answers }, null, 2) : text);
   return exitCodes.fine;
 }
@@ -70,9 +69,16 @@ interface Answered {
 }
 
 /** The decisions of a report on the same file, and what stands behind the number of catches. */
-async function decisions(path: string, flags: EnoughFlags, words: Words): Promise<Answered> {
+async function decisions(
+  path: string,
+  flags: EnoughFlags,
+  words: Words,
+  io: Io,
+): Promise<Answered> {
   const log = await readCatchesFile(path, readOptions(flags));
-  const setup = await setupFor(log, flags.setup);
+  const setup = await setupFor(path, flags, io);
+  if (setup !== null)
+    for (const found of checkSetupAgainst(setup, log)) io.err(cautionSentence(found, words));
   const options = optionsOf(flags);
   if (flags.next) return plansForNextFill(log, setup, options, words);
   const analysis = analyse(log, setup, options);
@@ -120,7 +126,7 @@ function plansForNextFill(
 }
 
 async function plan(flags: EnoughFlags, words: Words): Promise<Answered> {
-  const setup = flags.setup === undefined ? null : await readSetupFile(flags.setup);
+  const setup = typeof flags.setup === "string" ? await readSetupFile(flags.setup) : null;
   const { level, tolerance, scaleDivisionKg, planning } = resolveOptions(optionsOf(flags), setup);
   const options = catchesNeededOptions(
     { level, tolerance, scaleDivisionKg },
@@ -158,8 +164,7 @@ function optionsOf(flags: EnoughFlags): Partial<AnalysisOptions> {
 
 function chosen(flags: EnoughFlags): Partial<CatchesNeededChoices> {
   return {
-    ...(flags.assurance === undefined ? {} : { assurance: flags.assurance }),
-    ...(flags.turns === undefined ? {} : { turnsPerCatch: flags.turns }),
+    ...planningOf(flags),
     ...(flags.minutes === undefined
       ? {}
       : {

@@ -1,17 +1,42 @@
+import { stat } from "node:fs/promises";
+import { basename, dirname, join } from "node:path";
 import type { ReadOptions } from "../data/read-catches.ts";
 import type { Setup } from "../data/setup.ts";
-import { checkSetupAgainst } from "../data/setup-against.ts";
-import type { CatchLog } from "../data/types.ts";
-import { DataError } from "../errors/errors.ts";
 import { readSetupFile } from "../node.ts";
+import type { Io } from "./io.ts";
 
-/** Reads a setup that must fit the catches; null when none is asked for. Throws DataError. */
-export async function setupFor(log: CatchLog, path: string | undefined): Promise<Setup | null> {
-  if (path === undefined) return null;
-  const setup = await readSetupFile(path);
-  const issues = checkSetupAgainst(setup, log);
-  if (issues.length > 0) throw new DataError(path, issues);
-  return setup;
+/** Where a command is told to take its setup from: a file, false for none, nothing for the one beside the catches. */
+export interface SetupFlags {
+  readonly setup?: string | false;
+}
+
+/** Name of a setup that is used without being asked for, when it lies in the folder of the catches. */
+const setupBeside = "setup.json";
+
+/**
+ * The setup that goes with a file of catches: the one asked for, or the one beside them, which is then named on standard
+ * error, before it is read. Null: none.
+ *
+ * @throws DataError when it cannot be used, beside the catches or not
+ */
+export async function setupFor(
+  catches: string,
+  { setup }: SetupFlags,
+  io: Io,
+): Promise<Setup | null> {
+  if (setup === false) return null;
+  if (setup !== undefined) return readSetupFile(setup);
+  const beside = join(dirname(catches), setupBeside);
+  if (basename(catches) === setupBeside || !(await exists(beside))) return null;
+  io.err(`Setup: ${beside}, found beside the catches (--no-setup leaves it out)`);
+  return readSetupFile(beside);
+}
+
+function exists(path: string): Promise<boolean> {
+  return stat(path).then(
+    () => true,
+    () => false,
+  );
 }
 
 export function readOptions(flags: { readonly sheet?: string }): ReadOptions {

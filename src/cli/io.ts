@@ -1,7 +1,4 @@
-import { access, mkdir, writeFile } from "node:fs/promises";
-import { dirname, join } from "node:path";
 import { createColors } from "picocolors";
-import { OptionError } from "../errors/errors.ts";
 
 /** Where a command speaks: answers on stdout, everything else on stderr. */
 export interface Io {
@@ -26,34 +23,4 @@ export function terminalIo(): Io {
     outColors: createColors(process.stdout.isTTY === true && !plain),
     errColors: createColors(process.stderr.isTTY === true && !plain),
   };
-}
-
-/** Writes files below a folder, making folders as needed. Everything is computed before the first byte is written. */
-export async function writeFiles(
-  folder: string,
-  files: Readonly<Record<string, string>>,
-): Promise<void> {
-  for (const [name, text] of Object.entries(files)) {
-    const path = join(folder, name);
-    try {
-      await mkdir(dirname(path), { recursive: true });
-      await writeFile(path, text);
-    } catch (error) {
-      const why = error instanceof Error ? error.message : String(error);
-      throw new OptionError("folder", folder, `a folder that can be written to (${why})`);
-    }
-  }
-}
-
-/** Nothing a person wrote into a sheet may be lost. Throws OptionError when one of the files is there. */
-export async function refuseOverwriting(folder: string, names: readonly string[]): Promise<void> {
-  for (const name of names) {
-    const path = join(folder, name);
-    const exists = await access(path).then(
-      () => true,
-      () => false,
-    );
-    if (exists)
-      throw new OptionError("dir", folder, `a folder without ${name}, or --force to overwrite it`);
-  }
 }

@@ -7,10 +7,11 @@ import { trialPlanSection } from "../report/sections/trial-plan.ts";
 import type { UnitSystem } from "../wording/format.ts";
 import { wordsFor } from "../wording/languages.ts";
 import { type ExitCode, exitCodes } from "./exit-codes.ts";
-import { type Io, refuseOverwriting, writeFiles } from "./io.ts";
+import type { Io } from "./io.ts";
+import { type ReplaceFlags, replaceOf, writeSaying } from "./output-flags.ts";
 import { plainBlocks } from "./plain-blocks.ts";
 
-export interface PlanFlags {
+export interface PlanFlags extends ReplaceFlags {
   readonly fills?: number;
   readonly turns?: readonly number[];
   readonly catches?: number;
@@ -24,7 +25,6 @@ export interface PlanFlags {
   readonly margin?: number;
   readonly unit: MassUnit;
   readonly out?: string;
-  readonly force?: boolean;
   readonly units: UnitSystem;
   readonly language: string;
   readonly json?: boolean;
@@ -36,9 +36,12 @@ export async function planCommand(
   flags: PlanFlags,
   io: Io,
 ): Promise<ExitCode> {
-  if (flags.out !== undefined && !flags.force) await refuseOverwriting(flags.out, ["sheet.csv"]);
   const design = trialDesign(trialDesignOptions({ products, ...chosen(flags) }));
-  if (flags.out !== undefined) await writeFiles(flags.out, { "sheet.csv": rowsToCsv(design.rows) });
+  if (flags.out !== undefined) {
+    const files = { "sheet.csv": rowsToCsv(design.rows) };
+    const replace = replaceOf(flags);
+    await writeSaying({ command: "plan", folder: flags.out, files, inputs: [], replace }, io);
+  }
   io.out(flags.json ? JSON.stringify(design, null, 2) : inWords(design, flags));
   if (flags.out !== undefined) io.err(`Sheet: ${flags.out}/sheet.csv`);
   return exitCodes.fine;

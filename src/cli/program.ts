@@ -1,7 +1,14 @@
 import { Command, Option } from "commander";
 import { version } from "../version.ts";
 import { languageTags } from "../wording/languages.ts";
-import { parseAmount, parseAmounts, parseCatchKey, parseFraction } from "./arguments.ts";
+import {
+  parseAmount,
+  parseAmounts,
+  parseCatchKey,
+  parseChance,
+  parseMass,
+  parsePercent,
+} from "./arguments.ts";
 import { checkCommand } from "./check-command.ts";
 import { enoughCommand } from "./enough-command.ts";
 import type { ExitCode } from "./exit-codes.ts";
@@ -39,14 +46,29 @@ export function program(io: Io, ended: (code: ExitCode) => void): Command {
   return root;
 }
 
+const beside = "a setup.json beside the catches";
+
+function replaceOption(): Option {
+  return new Option(
+    "--replace",
+    "also write over files that are not evencatch's or were changed since; never over files it reads",
+  );
+}
+
+/** The older name. */
+function forceOption(): Option {
+  return new Option("--force").hideHelp();
+}
+
 function reportSubcommand(io: Io, ended: (code: ExitCode) => void): Command {
-  return new Command("report")
+  return withPlanning(new Command("report"))
     .description("Analyse a file of catches: a table and a sentence for each bin, and a report.")
     .argument("<catches>", "file of catches: .csv, .xlsx or .json")
-    .option("--setup <file>", "setup.json: scale, tolerance, targets, prices")
+    .option("--setup <file>", `setup: scale, tolerance, targets, prices (default: ${beside})`)
+    .option("--no-setup", "leave out a setup.json that lies beside the catches")
     .option("--out <dir>", "folder to write the report into", "evencatch-report")
-    .option("--level <share>", "confidence level, such as 0.95 or 95%", parseFraction)
-    .option("--tolerance <share>", "rate error that is accepted, such as 3%", parseFraction)
+    .option("--level <share>", "confidence level: 95%, 95 or 0.95", parseChance)
+    .option("--tolerance <share>", "rate error that is accepted, in percent: 3% or 3", parsePercent)
     .addOption(
       new Option("--weighting <law>", "how catch scatter grows with turns").choices([
         "proportional",
@@ -60,10 +82,11 @@ function reportSubcommand(io: Io, ended: (code: ExitCode) => void): Command {
     .option("--blocks <column>", "column that names blocks all products share, such as day")
     .option(
       "--margin <share>",
-      "difference that counts as none, such as 3%: equivalence",
-      parseFraction,
+      "difference that counts as none, in percent: equivalence",
+      parsePercent,
     )
     .option("--new-density <kg/m³>", "predict a new product from its bulk density", parseAmount)
+    .addOption(replaceOption())
     .option("--tables", "write tidy tables too: CSV, JSON, Markdown and LaTeX")
     .option("--sheet <name>", "sheet of a workbook (default: the first)")
     .option(
@@ -85,15 +108,26 @@ function reportSubcommand(io: Io, ended: (code: ExitCode) => void): Command {
     .action(async (catches, flags) => ended(await reportCommand(catches, flags, io)));
 }
 
+/** How further catches are planned: asked of `report` and `enough` alike, which answer alike. */
+function withPlanning(command: Command): Command {
+  return command
+    .option("--assurance <share>", "chance wanted of reaching it: 80%, 80 or 0.8", parseChance)
+    .option("--turns <n>", "turns of each further catch", parseAmount)
+    .option(
+      "--heaviest-catch <mass>",
+      "what bag and scale take, such as 15kg (default: the larger of 20 kg and the log's heaviest)",
+      parseMass,
+    );
+}
+
 function enoughSubcommand(io: Io, ended: (code: ExitCode) => void): Command {
-  return new Command("enough")
+  return withPlanning(new Command("enough"))
     .description("Are today's catches enough, and what would the next one buy?")
     .argument("[catches]", "file of catches; left out: plan before any catch")
-    .option("--setup <file>", "setup.json: scale, tolerance")
-    .option("--level <share>", "confidence level, such as 0.95 or 95%", parseFraction)
-    .option("--tolerance <share>", "rate error that is accepted, such as 3%", parseFraction)
-    .option("--assurance <share>", "chance wanted of reaching the tolerance", parseFraction)
-    .option("--turns <n>", "turns of each further catch", parseAmount)
+    .option("--setup <file>", `setup: scale, tolerance (default: ${beside})`)
+    .option("--no-setup", "leave out a setup.json that lies beside the catches")
+    .option("--level <share>", "confidence level: 95%, 95 or 0.95", parseChance)
+    .option("--tolerance <share>", "rate error that is accepted, in percent: 3% or 3", parsePercent)
     .option("--next", "plan the next fill instead of the newest one")
     .option(
       "--minutes <n>",
@@ -126,18 +160,31 @@ function planSubcommand(io: Io, ended: (code: ExitCode) => void): Command {
     .option("--speeds <list>", "meter speeds to cross with them, turns/min", parseAmounts)
     .option("--bin <name>", "bin the trial is made in")
     .option("--seed <n>", "seed of the random order", parseAmount)
-    .option("--level <share>", "confidence of the contrasts", parseFraction)
+    .option("--level <share>", "confidence of the contrasts: 95%, 95 or 0.95", parseChance)
     .option("--blocks", "contrasts will be made within blocks")
-    .option("--spread <share>", "spread between fills that is expected, such as 3%", parseFraction)
-    .option("--difference <share>", "difference whose chance of being found is told", parseFraction)
-    .option("--margin <share>", "difference that counts as none: equivalence", parseFraction)
+    .option(
+      "--spread <share>",
+      "spread between fills that is expected, in percent: 3% or 3",
+      parsePercent,
+    )
+    .option(
+      "--difference <share>",
+      "difference whose chance of being found is told, in percent",
+      parsePercent,
+    )
+    .option(
+      "--margin <share>",
+      "difference that counts as none, in percent: equivalence",
+      parsePercent,
+    )
     .addOption(
       new Option("--unit <unit>", "mass unit of the sheet")
         .choices(["kg", "g", "lb", "oz"])
         .default("kg"),
     )
     .option("--out <dir>", "write sheet.csv into this folder")
-    .option("--force", "overwrite a sheet that is there")
+    .addOption(replaceOption())
+    .addOption(forceOption())
     .addOption(new Option("--units <system>").choices(["metric", "us"]).default("metric"))
     .addOption(new Option("--language <tag>").choices([...languageTags]).default("en"))
     .option("--json", "print the plan as JSON")
@@ -148,7 +195,8 @@ function checkSubcommand(io: Io, ended: (code: ExitCode) => void): Command {
   return new Command("check")
     .description("Say everything that is wrong with a file of catches. Writes nothing.")
     .argument("<catches>", "file of catches: .csv, .xlsx or .json")
-    .option("--setup <file>", "check this setup against the catches too")
+    .option("--setup <file>", `check this setup against the catches too (default: ${beside})`)
+    .option("--no-setup", "leave out a setup.json that lies beside the catches")
     .option("--sheet <name>", "sheet of a workbook (default: the first)")
     .option("--json", "print the findings as JSON")
     .action(async (catches, flags) => ended(await checkCommand(catches, flags, io)));
@@ -158,6 +206,7 @@ function templateSubcommand(io: Io, ended: (code: ExitCode) => void): Command {
   return new Command("template")
     .description("Write an empty catch sheet, a setup file, and what their columns mean.")
     .argument("[dir]", "folder to write into", ".")
-    .option("--force", "overwrite files that are there")
+    .addOption(replaceOption())
+    .addOption(forceOption())
     .action(async (dir, flags) => ended(await templateCommand(dir, flags, io)));
 }

@@ -1,4 +1,5 @@
 import { join } from "node:path";
+import { allCautions } from "../analysis/all-cautions.ts";
 import { type Analysis, analyse } from "../analysis/analyse.ts";
 import type { AnalysisOptions, ComparisonChoices } from "../analysis/options.ts";
 import { tidyTables } from "../analysis/tidy-tables.ts";
@@ -16,11 +17,12 @@ import { answerTable, decisionText, toleranceText } from "./answer-table.ts";
 import { atLeast } from "./arguments.ts";
 import { chartRuntime } from "./chart-runtime.ts";
 import { type ExitCode, exitCodes } from "./exit-codes.ts";
-import { readOptions, setupFor } from "./input.ts";
-import { type Io, writeFiles } from "./io.ts";
+import { readOptions, type SetupFlags, setupFor } from "./input.ts";
+import type { Io } from "./io.ts";
+import { type ReplaceFlags, replaceOf, writeSaying } from "./output-flags.ts";
+import { type PlanningFlags, planningOf } from "./planning-flags.ts";
 
-export interface ReportFlags {
-  readonly setup?: string;
+export interface ReportFlags extends ReplaceFlags, SetupFlags, PlanningFlags {
   readonly out: string;
   readonly level?: number;
   readonly tolerance?: number;
@@ -45,7 +47,7 @@ export async function reportCommand(path: string, flags: ReportFlags, io: Io): P
   const words = wordsFor(flags.language, flags.units);
   const read = await readCatchesFile(path, readOptions(flags));
   const log = withoutLeftOut(read, flags.leaveOut ?? [], words);
-  const setup = await setupFor(log, flags.setup);
+  const setup = await setupFor(path, flags, io);
   const analysis = analyse(log, setup, optionsOf(flags));
 
   const files = await reportFiles(
@@ -58,10 +60,16 @@ export async function reportCommand(path: string, flags: ReportFlags, io: Io): P
     words,
     flags.interactive ? await chartRuntime() : null,
   );
-  await writeFiles(flags.out, {
-    ...files,
-    ...(flags.tables ? tableFiles(tidyTables(log, analysis)) : {}),
-  });
+  await writeSaying(
+    {
+      command: "report",
+      folder: flags.out,
+      files: { ...files, ...(flags.tables ? tableFiles(tidyTables(log, analysis)) : {}) },
+      inputs: [path, ...(setup === null ? [] : [setup.source])],
+      replace: replaceOf(flags),
+    },
+    io,
+  );
 
   io.out(flags.json ? (files["report.json"] ?? "") : answers(analysis, words));
   io.err(`Report: ${join(flags.out, "report.html")}`);
@@ -78,6 +86,7 @@ function optionsOf(flags: ReportFlags): Partial<AnalysisOptions> {
     ...(level === undefined ? {} : { level }),
     ...(tolerance === undefined ? {} : { tolerance }),
     ...(weighting === undefined ? {} : { varianceLaw: weighting }),
+    planning: planningOf(flags),
     comparison: comparisonOf(flags),
   };
 }
@@ -102,11 +111,7 @@ function answers(analysis: Analysis, words: Words): string {
 
 function exitCodeOf(analysis: Analysis, failOn: Severity | undefined): ExitCode {
   if (failOn === undefined) return exitCodes.fine;
-  const cautions = [
-    ...analysis.cautions,
-    ...analysis.meters.flatMap(({ cautions: ofMeter }) => ofMeter),
-  ];
-  return cautions.some(({ severity }) => atLeast(severity, failOn))
+  return allCautions(analysis).some(({ severity }) => atLeast(severity, failOn))
     ? exitCodes.cautions
     : exitCodes.fine;
 }

@@ -37,6 +37,7 @@ export function readCsv(name: string, text: string): Checked<Table> {
       .filter(isTooWide)
       .map((row) => tooManyCells(place, row, headers.length, separator)),
     rowWord: "row",
+    decimalMark: separator === "," ? "point" : "unknown",
   });
 }
 

@@ -3,7 +3,13 @@ import { type CatchColumn, columnByName, type PlainColumn } from "./columns.ts";
 import { readDate } from "./dates.ts";
 import type { FoundColumn, FoundColumns } from "./headers.ts";
 import { dataIssue, type Place, type Problem } from "./issues.ts";
-import { clearSpellings, type DecimalMarks, type PrintedNumber, readNumber } from "./numbers.ts";
+import {
+  clearSpellings,
+  type DecimalMarks,
+  markOf,
+  type PrintedNumber,
+  readNumber,
+} from "./numbers.ts";
 import { type Cell, cellText, isBlank, type TableRow, tidyText } from "./table.ts";
 
 /** One row being read. Problems are gathered here, so that a row tells all of its own. */
@@ -170,8 +176,8 @@ function unreadable(
   const received = cellText(cell);
   if (why === "decimal-ambiguous") {
     const [decimal, thousands] = clearSpellings(received, marks);
-    const settles =
-      marks.comma || marks.point ? "" : ` One such figure as ${decimal} settles the others too.`;
+    const unknown = !marks.comma && !marks.point && markOf(marks) === null;
+    const settles = unknown ? ` One such figure as ${decimal} settles the others too.` : "";
     return {
       code: why,
       received,

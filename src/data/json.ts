@@ -30,7 +30,7 @@ export function readJson(name: string, text: string): Checked<Table> {
     number,
     cells: headers.map((header) => toCell(entry, header)),
   }));
-  return passed({ headers, headerRow: null, rows, issues, rowWord: "entry" });
+  return passed({ headers, headerRow: null, rows, issues, rowWord: "entry", decimalMark: "point" });
 }
 
 export function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {

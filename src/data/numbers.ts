@@ -1,4 +1,4 @@
-import { type Cell, cellText } from "./table.ts";
+import { type Cell, cellText, type Table } from "./table.ts";
 
 /** A number and how finely it was written: 5.890 has three decimals. */
 export interface PrintedNumber {
@@ -10,10 +10,17 @@ export type NumberRead =
   | ({ readonly ok: true } & PrintedNumber)
   | { readonly ok: false; readonly why: "not-a-number" | "not-finite" | "decimal-ambiguous" };
 
-/** Which decimal marks a file is known to use, from numbers that can be read in one way only. */
+/** What is known of the decimal mark of a file. */
 export interface DecimalMarks {
+  /** Some number has a comma that can be nothing but a decimal mark. */
   readonly comma: boolean;
+  /** The same of a point. */
   readonly point: boolean;
+  /**
+   * The mark of the format itself: a point where commas separate cells, and in JSON. Semicolons and tabs are what programs
+   * choose where the comma is taken for decimals, so nothing is known from them.
+   */
+  readonly ofFormat: Table["decimalMark"];
 }
 
 const numeral = /^[+-]?(?:\d+(?:[.,]\d*)?|[.,]\d+)(?:e[+-]?\d{1,4})?$/i;
@@ -23,7 +30,7 @@ const notFinite = /^[+-]?(?:nan|inf|infinity|∞)$/i;
 const longestNumeral = 64;
 
 /** Looks through the number cells of a file for decimal marks that cannot be anything else. */
-export function decimalMarks(cells: Iterable<Cell>): DecimalMarks {
+export function decimalMarks(cells: Iterable<Cell>, ofFormat: Table["decimalMark"]): DecimalMarks {
   let comma = false;
   let point = false;
   for (const cell of cells) {
@@ -33,13 +40,14 @@ export function decimalMarks(cells: Iterable<Cell>): DecimalMarks {
     comma ||= text.includes(",");
     point ||= text.includes(".");
   }
-  return { comma, point };
+  return { comma, point, ofFormat };
 }
 
 /**
- * The number in a cell. A point is the decimal mark of the format; a comma is taken as one only where it cannot
- * separate thousands, or where the rest of the file has decimal commas and no decimal points. A number that could
- * be read in two ways is refused, since a guess would be wrong by a factor of 1000.
+ * The number in a cell. One rule for comma and point: a mark that cannot separate thousands is the decimal mark; one that
+ * could (1,234 or 42.050) is the decimal mark only where the file has settled it, by other numbers with that mark or by
+ * its format, and no number has the other mark. Anything else is refused, since a guess would be wrong by a factor of
+ * 1000.
  */
 export function readNumber(cell: Cell, marks: DecimalMarks): NumberRead {
   if (typeof cell === "number" && !Number.isFinite(cell)) return { ok: false, why: "not-finite" };
@@ -47,7 +55,11 @@ export function readNumber(cell: Cell, marks: DecimalMarks): NumberRead {
   if (text === null) {
     return { ok: false, why: notFinite.test(cellText(cell)) ? "not-finite" : "not-a-number" };
   }
-  if (typeof cell === "string" && couldBeThousands.test(text) && !settled(text, marks)) {
+  if (
+    typeof cell === "string" &&
+    couldBeThousands.test(text) &&
+    !text.includes(markOf(marks) ?? "?")
+  ) {
     return { ok: false, why: "decimal-ambiguous" };
   }
   // A minus zero is no different on paper, and JSON would lose its sign.
@@ -56,21 +68,21 @@ export function readNumber(cell: Cell, marks: DecimalMarks): NumberRead {
   return { ok: true, value, decimals: decimalsOf(text) };
 }
 
-function settled(text: string, marks: DecimalMarks): boolean {
-  return text.includes(",") ? marks.comma && !marks.point : !marks.comma;
-}
-
 /**
  * Two ways to write a number that is refused as ambiguous, as a decimal and as thousands, each of which can be read in one
  * way only in this file.
  */
 export function clearSpellings(text: string, marks: DecimalMarks): readonly [string, string] {
   const together = text.replace(/[.,]/, "");
-  if (marks.comma !== marks.point) {
-    return [text.replace(/[.,]/, marks.comma ? "," : "."), together];
-  }
+  const mark = markOf(marks);
   // A fourth decimal makes thousands impossible, and so settles the rest of the file as well.
-  return [`${text}0`, together];
+  return [mark === null ? `${text}0` : text.replace(/[.,]/, mark), together];
+}
+
+/** The decimal mark of a file; null where nothing, or everything, speaks for one. */
+export function markOf({ comma, point, ofFormat }: DecimalMarks): "," | "." | null {
+  if (comma !== point) return comma ? "," : ".";
+  return !comma && ofFormat === "point" ? "." : null;
 }
 
 function numeralText(cell: Cell): string | null {

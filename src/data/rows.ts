@@ -20,7 +20,7 @@ export interface ReadRow {
 
 /** Every row of a table, read on its own. */
 export function readRows(table: Table, columns: FoundColumns, place: Place): readonly ReadRow[] {
-  const marks = decimalMarks(numberCells(table, columns));
+  const marks = decimalMarks(numberCells(table, columns), table.decimalMark);
   return table.rows.map((row) => readRow(row, columns, marks, place));
 }
 

@@ -1,57 +1,64 @@
-import type { DataIssue } from "../errors/data-issue.ts";
-import { dataIssue, type Place } from "./issues.ts";
+import { type Caution, caution, type Where } from "../results/caution.ts";
+import { nearest } from "./nearest.ts";
 import type { Setup } from "./setup.ts";
 import type { CatchLog } from "./types.ts";
 
 /**
- * Do setup and catches belong together?  Bins, and products of bins, that the setup names and the catches lack.
+ * Do setup and catches spell names alike?  A setup may well hold bins and products that were not caught, and catches may
+ * lack a setup; neither is worth a word. A name without catches that is nearly one with catches is.
  *
- * @returns  one issue for each such name; empty when all are there. Catches the setup does not mention are fine.
+ * @returns  a note (setup-name-not-caught) for each such name of the setup, in its order
  */
-export function checkSetupAgainst(setup: Setup, log: CatchLog): readonly DataIssue[] {
-  const place: Place = { source: setup.source, rowWord: "line" };
-  const products = new Map<string, Set<string>>();
-  for (const { bin, product } of log.catches) {
-    products.set(bin, (products.get(bin) ?? new Set()).add(product));
-  }
-  const named = [
-    ...setup.bins.map((entry, index) => ({ ...entry, path: `bins[${index}]` })),
-    ...setup.fieldChecks.map((entry, index) => ({ ...entry, path: `field_checks[${index}]` })),
-  ];
-  return named.flatMap(({ bin, product, path }) => {
-    const ofBin = products.get(bin);
-    if (ofBin === undefined) {
-      return unknownName(
-        { ...place, column: `${path}.bin` },
-        bin,
-        "bins",
-        [...products.keys()],
-        log,
-      );
+export function checkSetupAgainst(setup: Setup, log: CatchLog): readonly Caution[] {
+  return onceEach([...notesOn(setup.bins, log), ...notesOn(setup.fieldChecks, log)]);
+}
+
+interface Entry {
+  readonly bin: string;
+  readonly product: string | null;
+}
+
+/** Notes on one list of the setup. A name that another entry of the list spells right is free to nobody else. */
+function notesOn(entries: readonly Entry[], log: CatchLog): readonly Caution[] {
+  const bins = new Set(log.catches.map(({ bin }) => bin));
+  const products = new Set(log.catches.map(({ product }) => product));
+  return entries.flatMap(({ bin, product }) => {
+    if (!bins.has(bin)) {
+      const free = [...bins].filter((name) => !entries.some((entry) => entry.bin === name));
+      return noteOn({}, "bin", bin, free);
     }
-    return product === null || ofBin.has(product)
-      ? []
-      : unknownName(
-          { ...place, column: `${path}.product` },
-          product,
-          `products of bin ${bin}`,
-          [...ofBin],
-          log,
-        );
+    if (product === null || products.has(product)) return [];
+    const free = productsOf(log, bin).filter(
+      (name) => !entries.some((entry) => entry.bin === bin && entry.product === name),
+    );
+    return noteOn({ bin }, "product", product, free);
   });
 }
 
-function unknownName(
-  place: Place,
-  received: string,
-  what: string,
-  known: readonly string[],
-  log: CatchLog,
-): DataIssue {
-  return dataIssue(place, {
-    code: "setup-unknown-bin",
-    received,
-    expected: `one of the ${what} in ${log.source}: ${known.join(", ")}`,
-    remedy: "Spell it as the catches do, or delete the entry.",
-  });
+/** The note on a name without catches; none where it is like no name that is free to be meant. */
+function noteOn(
+  where: Partial<Where>,
+  what: "bin" | "product",
+  name: string,
+  free: readonly string[],
+): readonly Caution[] {
+  const instead = misspelt(name, free);
+  return instead === null ? [] : [caution("setup-name-not-caught", where, { what, name, instead })];
+}
+
+function productsOf({ catches }: CatchLog, bin: string): readonly string[] {
+  return [...new Set(catches.filter((row) => row.bin === bin).map(({ product }) => product))];
+}
+
+/** The name that is meant by one without catches; names that differ in their digits are different names. */
+function misspelt(name: string, known: readonly string[]): string | null {
+  const digits = (text: string) => text.replace(/\D+/g, " ").trim();
+  const alike = known.filter((other) => digits(other) === digits(name));
+  const sameLetters = alike.find((other) => other.toLowerCase() === name.toLowerCase());
+  return sameLetters ?? nearest(name, alike);
+}
+
+function onceEach(found: readonly Caution[]): readonly Caution[] {
+  const keys = found.map((one) => JSON.stringify([one.where, one.facts]));
+  return found.filter((_, i) => keys.indexOf(keys[i] ?? "") === i);
 }

@@ -199,6 +199,12 @@ export const setupFields: readonly SetupField[] = [
   field("answered[].bin", "name or number", "Bin it is about; must be given", "1"),
   field("answered[].fill", "whole number", "Fill it is about; every fill where left out", 1),
   field("answered[].note", text, "What you found; must be given", "area measured again"),
+  field(
+    "$schema",
+    text,
+    "Where an editor finds the schema of this file; not read",
+    "setup.schema.json",
+  ),
 ];
 
 function field(path: string, type: string, description: string, example: JsonValue): SetupField {

@@ -194,6 +194,7 @@ const answered = strict({
 
 /** What a setup file may hold. Everything is optional; nothing is allowed that is not listed. */
 export const setupSchema = strict({
+  $schema: z.string({ error: "a text" }).optional(),
   title: text.optional(),
   tolerance_percent: percentage(0.2, 100).optional(),
   confidence_percent: percentage(50, 99.99).optional(),

@@ -19,6 +19,8 @@ export interface Table {
   /** What is wrong with single rows as such; these rows are not among `rows`. */
   readonly issues: readonly DataIssue[];
   readonly rowWord: "row" | "entry";
+  /** The decimal mark that the format itself tells. */
+  readonly decimalMark: "point" | "unknown";
 }
 
 export function isBlank(cell: Cell | undefined): boolean {

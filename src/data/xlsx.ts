@@ -50,6 +50,8 @@ export async function readXlsx(
     rows: rest,
     issues: [],
     rowWord: "row",
+    // Numbers of a sheet have no mark; a figure typed as text has that of whoever typed it.
+    decimalMark: "unknown",
   });
 }
 

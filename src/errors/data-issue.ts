@@ -45,5 +45,4 @@ export type DataIssueCode =
   | "two-spellings"
   | "decimal-ambiguous"
   | "sheet-not-found"
-  | "setup-invalid"
-  | "setup-unknown-bin";
+  | "setup-invalid";

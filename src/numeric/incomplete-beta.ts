@@ -1,19 +1,24 @@
 import { NumericalError } from "../errors/errors.ts";
+import { betaExpansion } from "./beta-expansion.ts";
 import { findLogTail } from "./log-tail-newton.ts";
 import { logRatioMinus, stirlingRemainder } from "./special-functions.ts";
 
-/** The fraction ends after about √(74·max(a, b)) terms; with so many, shapes up to 1e10 are served. */
+/** Where both shapes are above this, the fraction would take many terms, and the asymptotic expansion is exact. */
+const largeShape = 1e8;
+
+/** Left to the fraction, the smaller shape decides: it ends after about √(74·min(a, b)) terms. */
 const mostTerms = 1_000_000;
 
 /**
- * Regularised incomplete beta function I_x(a, b), or its complement for the upper side, by the continued fraction that
- * converges for x below its mean, from whichever end is nearer.
+ * Regularised incomplete beta function I_x(a, b), or its complement for the upper side, from whichever end is nearer: by
+ * the continued fraction that converges for x below its mean, or by the uniform expansion where both shapes are huge.
  *
  * @param x from 0 to 1
  * @param y 1 − x, given apart so that neither end loses digits
  * @param a above 0
  * @param b above 0
  * @param side which of the two is wanted
+ * @param excess x·b − y·a, where a caller knows it better than x and y can tell: it decides between huge shapes
  * @throws NumericalError when it does not converge
  * Source DiDonato and Morris 1992, ACM Transactions on Mathematical Software 18, 360–373 (algorithm 708), equation 9
  */
@@ -23,12 +28,15 @@ export function incompleteBeta(
   a: number,
   b: number,
   side: "lower" | "upper",
+  excess = x * b - y * a,
 ): number {
-  if (x * (a + b + 2) > a + 1) {
-    return incompleteBeta(y, x, b, a, side === "lower" ? "upper" : "lower");
+  // Written so that exchanging the ends exchanges the two products: rounding can never call both ends the far one.
+  if (x * (b + 1) > y * (a + 1)) {
+    return incompleteBeta(y, x, b, a, side === "lower" ? "upper" : "lower", -excess);
   }
   if (x === 0) return side === "lower" ? 0 : 1;
-  const lower = Math.min(1, betaFront(x, y, a, b) / fraction(x, y, a, b));
+  if (Math.min(a, b) > largeShape) return betaExpansion(a, b, excess, side);
+  const lower = Math.min(1, betaFront(x, y, a, b, excess) / fraction(x, y, a, b, excess));
   return side === "lower" ? lower : 1 - lower;
 }
 
@@ -60,9 +68,8 @@ export function betaOdds(
  * x^a·y^b/B(a, b), arranged so that the huge powers cancel before they are computed. It is the density of ln(X/(1 − X))
  * for a beta variable X.
  */
-function betaFront(x: number, y: number, a: number, b: number): number {
+function betaFront(x: number, y: number, a: number, b: number, excess = x * b - y * a): number {
   const whole = a + b;
-  const excess = x * b - y * a;
   const drop =
     a * logRatioMinus((x * whole) / a, excess / a) +
     b * logRatioMinus((y * whole) / b, -excess / b);
@@ -71,16 +78,17 @@ function betaFront(x: number, y: number, a: number, b: number): number {
 }
 
 /** β₀ + α₁/(β₁ + α₂/(β₂ + …)) of DiDonato and Morris, by Lentz's method; x near 1 enters through y and keeps its digits. */
-function fraction(x: number, y: number, a: number, b: number): number {
-  const drift = a * y - b * x + 1;
-  let value = (a * drift) / (a + 1);
+function fraction(x: number, y: number, a: number, b: number, excess: number): number {
+  const drift = 1 - excess;
+  let value = (a / (a + 1)) * drift;
   let c = value;
   let d = 0;
   for (let m = 1; m < mostTerms; m++) {
     const middle = a + 2 * m - 1;
-    const alpha = (a + m - 1) * (a + b + m - 1) * m * (b - m) * (x / middle) ** 2;
-    const beta =
-      m + (m * (b - m) * x) / middle + ((a + m) * (drift + m * (1 + y))) / (a + 2 * m + 1);
+    // Each huge shape meets its small x first, so that no product overflows.
+    const [bx, wholeX] = [((b - m) * x) / middle, ((a + b + m - 1) * x) / middle];
+    const alpha = (a + m - 1) * m * bx * wholeX;
+    const beta = m + m * bx + ((a + m) / (a + 2 * m + 1)) * (drift + m * (1 + y));
     d = 1 / (beta + alpha * d);
     c = beta + alpha / c;
     const factor = c * d;

@@ -70,6 +70,7 @@ function fraction(a: number, x: number): number {
 /** Two terms of the uniform expansion; so large a shape leaves the third below 1e-18. */
 function expansion(a: number, x: number, side: "lower" | "upper"): number {
   const relative = (x - a) / a;
+  if (relative === -1) return side === "lower" ? 0 : 1;
   const halfSquare = -logOnePlusMinus(relative);
   const eta = Math.sign(relative) * Math.sqrt(2 * halfSquare);
   const first = Math.abs(eta) > 0.02 ? 1 / relative - 1 / eta : polynomial(firstSeries, eta);

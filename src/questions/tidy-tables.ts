@@ -1,54 +1,65 @@
+import type { Catch } from "../data/types.ts";
 import type { PlainRow } from "../data/write-csv.ts";
 import type { Fill } from "../model/meters.ts";
-import { estimateOf, type MeterModel, type Model } from "../model/model.ts";
+import type { MeterModel, Model } from "../model/model.ts";
 import type { Estimate, Interval } from "../results/estimate.ts";
+import type { Delivery } from "./delivery/result.ts";
 import type { ExplainingVariables } from "./explaining-variables/result.ts";
 import type { ProductComparison } from "./product-comparison/result.ts";
+
+/** What the delivery question says of one fill; the tables repeat it and fit nothing themselves. */
+export type DeliveryOfFill = (meter: MeterModel, fill: Fill) => Delivery;
 
 /**
  * Every catch with what the fit of its fill says of it: one row a catch, in order of bin, product, fill and catch.
  *
- * Fitted mass is delivery × turns, the delivery being the fill's ratio of sums; leverage is the catch's share of the
- * fill's turns. A catch that was left out has a fitted mass and a residual, no leverage, and the reason in left_out.
+ * Fitted mass is delivery × turns, the delivery being that of the fill; leverage is the catch's share in it. A catch that
+ * was left out has a fitted mass and a residual, no leverage, and the reason in left_out.
  *
  * @returns plain rows: texts, numbers, null; masses in kg
  */
-export function catchTable(model: Model): readonly PlainRow[] {
-  return model.meters.flatMap(({ fills }) =>
-    fills.flatMap((fill) =>
-      [...fill.catches, ...fill.leftOut]
+export function catchTable(model: Model, deliveryOf: DeliveryOfFill): readonly PlainRow[] {
+  return model.meters.flatMap((meter) =>
+    meter.fills.flatMap((fill) => {
+      const { estimate, points } = deliveryOf(meter, fill);
+      const leverages = new Map(points.map(({ catch: number, leverage }) => [number, leverage]));
+      return [...fill.catches, ...fill.leftOut]
         .sort((a, b) => a.catch - b.catch)
-        .map((row): PlainRow => {
-          const fittedKg = fill.delivery * row.turns;
-          return {
-            bin: row.bin,
-            product: row.product,
-            fill: row.fill,
-            catch: row.catch,
-            row: row.row,
-            taken_at: row.takenAt,
-            turns: row.turns,
-            net_kg: row.netKg,
-            delivery_kg_per_turn: row.netKg / row.turns,
-            fitted_kg: fittedKg,
-            residual_kg: row.netKg - fittedKg,
-            relative_residual: row.netKg / fittedKg - 1,
-            leverage: row.leftOut === null ? row.turns / fill.totals.turns : null,
-            meter_rpm: row.meterRpm,
-            bulk_density_kg_m3: row.bulkDensityKgPerM3,
-            moisture_pct: row.moisturePercent,
-            left_out: row.leftOut,
-          };
-        }),
-    ),
+        .map((row) =>
+          catchRow(row, estimate.value, row.leftOut === null ? leverages.get(row.catch) : null),
+        );
+    }),
   );
+}
+
+function catchRow(row: Catch, delivery: number, leverage: number | null | undefined): PlainRow {
+  const fittedKg = delivery * row.turns;
+  return {
+    bin: row.bin,
+    product: row.product,
+    fill: row.fill,
+    catch: row.catch,
+    row: row.row,
+    taken_at: row.takenAt,
+    turns: row.turns,
+    net_kg: row.netKg,
+    delivery_kg_per_turn: row.netKg / row.turns,
+    fitted_kg: fittedKg,
+    residual_kg: row.netKg - fittedKg,
+    relative_residual: row.netKg / fittedKg - 1,
+    leverage: leverage ?? null,
+    meter_rpm: row.meterRpm,
+    bulk_density_kg_m3: row.bulkDensityKgPerM3,
+    moisture_pct: row.moisturePercent,
+    left_out: row.leftOut,
+  };
 }
 
 /**
  * Every estimate of the model: one row an estimate. Of every bin and product the mean over fills, the next fill and the
  * fill-to-fill spread, and of each fill its delivery. `about` says what the interval is about.
  */
-export function estimateTable(model: Model): readonly PlainRow[] {
+export function estimateTable(model: Model, deliveryOf: DeliveryOfFill): readonly PlainRow[] {
   return model.meters.flatMap((meter) => {
     const { mean, nextFill, spread } = meter.across;
     const row = estimateRow(meter.bin, meter.product);
@@ -66,7 +77,7 @@ export function estimateTable(model: Model): readonly PlainRow[] {
             ),
           ]),
       ...meter.fills.map((fill) =>
-        row("delivery", fill.fill, fillEstimate(fill, meter, model), "this fill's delivery"),
+        row("delivery", fill.fill, deliveryOf(meter, fill).estimate, "this fill's delivery"),
       ),
     ];
   });
@@ -159,10 +170,6 @@ export function effectTable(result: ExplainingVariables): readonly PlainRow[] {
 function othersOf(effects: readonly { readonly variable: string }[], variable: string) {
   const others = effects.map((effect) => effect.variable).filter((name) => name !== variable);
   return others.length === 0 ? null : others.join(", ");
-}
-
-function fillEstimate(fill: Fill, meter: MeterModel, { options }: Model): Estimate {
-  return estimateOf(meter, fill, options).estimate;
 }
 
 function estimateRow(bin: string, product: string) {

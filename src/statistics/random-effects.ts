@@ -1,6 +1,8 @@
 import { sum } from "simple-statistics";
 import { NumericalError } from "../errors/errors.ts";
-import { findRoot } from "../numeric/roots.ts";
+import { minimize } from "../numeric/optimize.ts";
+import { bracketRoot, findRoot } from "../numeric/roots.ts";
+import { noScatter } from "./no-scatter.ts";
 
 /** One group of a one-way random-effects layout, reduced to what matters across groups. */
 export interface Group {
@@ -34,8 +36,8 @@ export interface RandomEffectsFit {
  * minimise (N−1)·ln[SSW + Σw(b−μ)²] + Σln(1+λT) + lnΣw, w = T/(1+λT), μ = Σwb/Σw; then σ² = [..]/(N−1), τ² = λσ².
  *
  * @param groups  k >= 2 groups, information above zero
- * @returns       null when no within-group scatter exists to compare with (no degrees of freedom, or a sum of zero):
- *                then λ has no finite estimate
+ * @returns       null when no within-group scatter exists to compare with (no degrees of freedom, or a sum that is zero but
+ *                for floating point, as from repeated readings of a coarse scale): then λ has no finite estimate
  * @throws        NumericalError with fewer than two groups or information not above zero
  * Source         Searle, Casella & McCulloch, Variance Components, ch. 3 and 6; Kenward & Roger, Biometrics 53 (1997)
  *                983
@@ -47,7 +49,8 @@ export function fitRandomEffects(groups: readonly Group[]): RandomEffectsFit | n
     throw new NumericalError("Every group needs information above zero.");
   const within = sum(groups.map((group) => group.sumOfSquares));
   const withinDf = sum(groups.map((group) => group.df));
-  if (withinDf === 0 || within === 0) return null;
+  const sizes = groups.map(({ estimate, information }) => estimate * Math.sqrt(information));
+  if (withinDf === 0 || noScatter(within, sizes)) return null;
 
   const lambda = bestVarianceRatio(groups, within, withinDf);
   const total = atRatio(groups, lambda);
@@ -120,21 +123,32 @@ function bestVarianceRatio(groups: readonly Group[], within: number, withinDf: n
     const { sumOfSquares, logDeterminant, weight } = atRatio(groups, ratio(share));
     return total * Math.log(within + sumOfSquares) + logDeterminant + Math.log(weight);
   };
-  const derivative = (share: number) => {
-    const at = atRatio(groups, ratio(share));
+  const slopeAt = (lambda: number) => {
+    const at = atRatio(groups, lambda);
     return (
       at.weight -
       at.squaredWeight / at.weight -
       (total * at.weightedSumOfSquares) / (within + at.sumOfSquares)
     );
   };
+  const derivative = (share: number) => slopeAt(ratio(share));
 
   const deviances = scannedShares.map(deviance);
   const lowest = deviances.indexOf(Math.min(...deviances));
   const below = scannedShares[Math.max(0, lowest - 1)] ?? 0;
   const above = scannedShares[Math.min(scannedShares.length - 1, lowest + 1)] ?? below;
-  if (derivative(below) >= 0) return ratio(below);
-  return ratio(findRoot(derivative, below, above));
+  if (below > 0.99) {
+    // A share has few digits left so near to 1, and none where catches all but agree: ln of the odds keeps them.
+    const ofLogOdds = (x: number) => slopeAt(Math.exp(x) / typical);
+    const from = Math.log(below / (1 - below));
+    const bracket = bracketRoot(ofLogOdds, from, from + 2);
+    return Math.exp(findRoot(ofLogOdds, bracket.lower, bracket.upper)) / typical;
+  }
+  const [falls, rises] = [derivative(below) < 0, derivative(above) > 0];
+  if (lowest === 0 && !falls) return 0;
+  if (falls && rises) return ratio(findRoot(derivative, below, above));
+  // Two valleys side by side: no crossing of the derivative singles out the lower one.
+  return ratio(minimize(deviance, below, above).argument);
 }
 
 // The letters are those of the source: Φ the variance of the mean, P and Q the first and second derivative terms, I

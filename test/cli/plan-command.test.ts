@@ -1,4 +1,4 @@
-import { readFile } from "node:fs/promises";
+import { appendFile, readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { command, demo, filesIn, inFolder } from "../support/command.ts";
@@ -14,24 +14,21 @@ describe("evencatch plan", () => {
       expect(check.err).toContain("gross_kg");
 
       const again = ["plan", "wheat", "pea", "--fills", "4", "--out", folder];
+      expect((await command(...again)).code).toBe(0);
+      expect(await readFile(join(folder, "sheet.csv"), "utf8")).toBe(sheet);
+      await command(...again, "--seed", "2");
+      const other = await readFile(join(folder, "sheet.csv"), "utf8");
+      expect(other).not.toBe(sheet);
+
+      await appendFile(join(folder, "sheet.csv"), "a note of one's own\n");
       const refused = await command(...again);
       expect(refused.code).toBe(2);
-      expect(refused.err).toContain("--force");
-      await command(...again, "--force");
+      expect(refused.err).toContain("sheet.csv was changed since evencatch wrote it");
+      expect(refused.err).toContain("--replace");
+      expect(refused.out).toBe("");
+      for (const option of ["--force", "--replace"])
+        expect((await command(...again, option)).code).toBe(0);
       expect(await readFile(join(folder, "sheet.csv"), "utf8")).toBe(sheet);
-      await command(
-        "plan",
-        "wheat",
-        "pea",
-        "--fills",
-        "4",
-        "--seed",
-        "2",
-        "--out",
-        folder,
-        "--force",
-      );
-      expect(await readFile(join(folder, "sheet.csv"), "utf8")).not.toBe(sheet);
     });
   });
 

@@ -1,15 +1,20 @@
-import { readFile } from "node:fs/promises";
+import { appendFile, readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { catchColumns } from "../../src/data/columns.ts";
 import { checkSetup } from "../../src/data/read-setup.ts";
-import { command, filesIn, inFolder } from "../support/command.ts";
+import { command, filesIn, fileWith, inFolder } from "../support/command.ts";
 
 describe("evencatch template", () => {
   it("writes a sheet that only lacks rows, a setup that can be read, and what the columns mean", async () => {
     await inFolder(async (folder) => {
       expect((await command("template", folder)).code).toBe(0);
-      expect(await filesIn(folder)).toEqual(["catches.csv", "columns.md", "setup.json"]);
+      expect(await filesIn(folder)).toEqual([
+        "catches.csv",
+        "columns.md",
+        "evencatch-manifest.json",
+        "setup.json",
+      ]);
 
       const check = await command("check", join(folder, "catches.csv"));
       expect(check.code).toBe(2);
@@ -21,13 +26,30 @@ describe("evencatch template", () => {
     });
   });
 
-  it("overwrites nothing unless told to", async () => {
+  it("writes over what was filled in only when told to, by either name of the option", async () => {
     await inFolder(async (folder) => {
       await command("template", folder);
-      const again = await command("template", folder);
-      expect(again.code).toBe(2);
-      expect(again.err).toContain("--force");
-      expect((await command("template", folder, "--force")).code).toBe(0);
+      expect((await command("template", folder)).code).toBe(0);
+      for (const option of ["--replace", "--force"]) {
+        await appendFile(join(folder, "catches.csv"), "1,wheat,1,1,20,6.4,0.4,,,,,\n");
+        const again = await command("template", folder);
+        expect(again.code).toBe(2);
+        expect(again.err).toContain("catches.csv was changed since evencatch wrote it");
+        expect(again.err).toContain("--replace");
+        expect(await readFile(join(folder, "catches.csv"), "utf8")).toContain("1,wheat");
+        expect((await command("template", folder, option)).code).toBe(0);
+        expect(await readFile(join(folder, "catches.csv"), "utf8")).not.toContain("1,wheat");
+      }
+    });
+  });
+
+  it("leaves a sheet and a setup that were there before alone", async () => {
+    await inFolder(async (folder) => {
+      await fileWith(folder, "setup.json", "{}");
+      const { code, err } = await command("template", folder);
+      expect(code).toBe(2);
+      expect(err).toContain("setup.json was not written by evencatch");
+      expect(await filesIn(folder)).toEqual(["setup.json"]);
     });
   });
 });

@@ -111,8 +111,44 @@ describe("decimal commas", () => {
     expect(texts[0]).toContain('found "1.234"');
   });
 
-  it("leave a point before three digits alone where there is none", async () => {
-    const log = await logOf(joined(";", ["1", "wheat", "1", "1", "20", "5.890", ""]));
+  it("could be what a point before three digits means, where commas do not separate the cells", async () => {
+    for (const separator of [";", "\t"])
+      expect(
+        await problemsOf(joined(separator, ["1", "wheat", "1", "1", "20", "5.890", ""])),
+      ).toEqual([
+        'catches.csv, row 2, column net_kg: found "5.890"; needed a number that can be read in one way only. Write 5.8900 or 5890, whichever is meant. One such figure as 5.8900 settles the others too.',
+      ]);
+  });
+
+  it("do not make 42.050 grams of 42 kg and 50 g where a spreadsheet separates thousands by a point", async () => {
+    const rows = [
+      "bin;product;fill;catch;turns;net_g",
+      "1;wheat;1;1;20;42.050",
+      "1;wheat;1;2;20;41.900",
+    ];
+    const texts = await problemsOf(csv(...rows));
+    expect(texts).toHaveLength(2);
+    expect(texts[0]).toContain('row 2, column net_g: found "42.050"');
+    expect(texts[0]).toContain("Write 42.0500 or 42050, whichever is meant.");
+    expect(await problemsOf(csv(...rows, "1;wheat;1;3;20;41870,5"))).toHaveLength(2);
+    expect(await problemsOf(csv(...rows, "1;wheat;1;3;20;1.234,5"))).toHaveLength(3);
+  });
+
+  it("are not meant by a point that no thousands have, whatever separates the cells", async () => {
+    for (const separator of [";", "\t"]) {
+      const log = await logOf(
+        joined(
+          separator,
+          ["1", "wheat", "1", "1", "20", "6.42", ""],
+          ["1", "wheat", "1", "2", "20", "6.405", ""],
+        ),
+      );
+      expect(log.catches.map(({ netKg }) => netKg)).toEqual([6.42, 6.405]);
+    }
+  });
+
+  it("are not meant by a point where commas separate the cells", async () => {
+    const log = await logOf(joined(",", ["1", "wheat", "1", "1", "20", "5.890", ""]));
     expect(log.catches[0]?.netKg).toBe(5.89);
   });
 });

@@ -93,6 +93,11 @@ describe("JSON that is refused", () => {
     `);
   });
 
+  it("takes a point in a text for the decimal mark, as in its numbers", async () => {
+    const log = await logOf(json([{ ...one, net_kg: "5.890" }]));
+    expect(log.catches[0]?.netKg).toBe(5.89);
+  });
+
   it("says which names are needed when it knows none", async () => {
     expect(await problemsOf(json([{ tank: 1 }]))).toMatchInlineSnapshot(`
       [

@@ -8,10 +8,11 @@ import {
   roundingOf,
 } from "../../src/data/numbers.ts";
 
-const neither = { comma: false, point: false };
-const commas = { comma: true, point: false };
-const points = { comma: false, point: true };
-const both = { comma: true, point: true };
+const neither = { comma: false, point: false, ofFormat: "unknown" } as const;
+const byFormat = { ...neither, ofFormat: "point" } as const;
+const commas = { ...neither, comma: true };
+const points = { ...neither, point: true };
+const both = { ...neither, comma: true, point: true };
 
 describe("readNumber", () => {
   it.each([
@@ -27,7 +28,7 @@ describe("readNumber", () => {
     ["-0", 0, 0],
     ["1e-400", 0, 100],
   ])("reads %j as %d with %d decimals", (text, value, decimals) => {
-    expect(readNumber(text, neither)).toEqual({ ok: true, value, decimals });
+    expect(readNumber(text, byFormat)).toEqual({ ok: true, value, decimals });
   });
 
   it("reads numbers as they are", () => {
@@ -55,7 +56,14 @@ describe("readNumber", () => {
     ["1,234", points, null],
     ["1,234", both, null],
     ["1,234", commas, 1.234],
-    ["1.234", neither, 1.234],
+    ["1.234", neither, null],
+    ["42.050", neither, null],
+    ["42.050", byFormat, 42.05],
+    ["1,234", byFormat, null],
+    ["1.234", { ...commas, ofFormat: "point" }, null],
+    ["1,234", { ...commas, ofFormat: "point" }, 1.234],
+    ["6.42", neither, 6.42],
+    ["0.420", commas, 0.42],
     ["1.234", points, 1.234],
     ["1.234", commas, null],
     ["1.234", both, null],
@@ -69,19 +77,22 @@ describe("readNumber", () => {
 
 describe("decimalMarks", () => {
   it("counts only what can be read in one way", () => {
-    expect(decimalMarks(["1,234", "12.345", "7", "a,b", 5.5, null])).toEqual(neither);
-    expect(decimalMarks(["0,5"])).toEqual(commas);
-    expect(decimalMarks(["5.89", "1,234"])).toEqual(points);
-    expect(decimalMarks(["5.89", "5,8"])).toEqual(both);
+    const cells = ["1,234", "12.345", "7", "a,b", 5.5, null];
+    expect(decimalMarks(cells, "unknown")).toEqual(neither);
+    expect(decimalMarks(cells, "point")).toEqual(byFormat);
+    expect(decimalMarks(["0,5"], "unknown")).toEqual(commas);
+    expect(decimalMarks(["5.89", "1,234"], "unknown")).toEqual(points);
+    expect(decimalMarks(["5.89", "5,8"], "unknown")).toEqual(both);
   });
 });
 
 describe("clearSpellings", () => {
   it.each(["1,234", "12.345"])("of %s are no longer ambiguous, whatever the file has", (text) => {
-    for (const marks of [neither, commas, points, both]) {
+    for (const marks of [neither, byFormat, commas, points, both]) {
       const values = clearSpellings(text, marks).map((spelling) => {
-        const inFile = decimalMarks([spelling]);
+        const inFile = decimalMarks([spelling], marks.ofFormat);
         return readNumber(spelling, {
+          ...inFile,
           comma: marks.comma || inFile.comma,
           point: marks.point || inFile.point,
         });

@@ -1,15 +1,25 @@
 import { describe, expect, it } from "vitest";
 import { readSetup } from "../../src/data/read-setup.ts";
 import { checkSetupAgainst } from "../../src/data/setup-against.ts";
+import { cautionSentence } from "../../src/report/sections/cautions.ts";
+import { wordsFor } from "../../src/wording/languages.ts";
 import { csv, logOf } from "../support/catch-files.ts";
 
 const log = await logOf(
-  csv("bin,product,fill,catch,turns,net_kg", "1,wheat,1,1,20,5.89", "2,canola,1,1,20,0.6"),
+  csv(
+    "bin,product,fill,catch,turns,net_kg",
+    "front,wheat,1,1,20,5.89",
+    "bin 2,canola 2025,1,1,20,0.6",
+  ),
 );
 
-function problems(setup: object): string[] {
+function notes(setup: object, language = "en"): string[] {
   const read = readSetup({ name: "setup.json", text: JSON.stringify(setup) });
-  return checkSetupAgainst(read, log).map(({ text }) => text);
+  const words = wordsFor(language, "metric");
+  return checkSetupAgainst(read, log).map((found) => {
+    expect(found.severity).toBe("note");
+    return cautionSentence(found, words);
+  });
 }
 
 const check = {
@@ -21,25 +31,59 @@ const check = {
 describe("checkSetupAgainst", () => {
   it("is content with bins and products the catches have", () => {
     expect(
-      problems({
-        bins: [{ bin: "1" }, { bin: 2, product: "canola" }],
-        field_checks: [{ ...check, bin: "1", product: "wheat", fill: 7 }],
+      notes({
+        bins: [{ bin: "front" }, { bin: "bin 2", product: "canola 2025" }],
+        field_checks: [{ ...check, bin: "front", product: "wheat", fill: 7 }],
       }),
     ).toEqual([]);
   });
 
-  it("names bins and products the catches lack", () => {
+  it("is content with bins and products that were not caught yet", () => {
     expect(
-      problems({
-        bins: [{ bin: "3" }, { bin: "1", product: "Wheat" }],
-        field_checks: [{ ...check, bin: "4" }],
+      notes({
+        bins: [
+          { bin: "rear" },
+          { bin: "bin 3" },
+          { bin: "front", product: "barley" },
+          { bin: "front", product: "canola 2025" },
+          { bin: "bin 2", product: "canola 2026" },
+        ],
+        field_checks: [{ ...check, bin: "rear" }],
       }),
-    ).toMatchInlineSnapshot(`
-      [
-        "setup.json, at bins[0].bin: found "3"; needed one of the bins in catches.csv: 1, 2. Spell it as the catches do, or delete the entry.",
-        "setup.json, at bins[1].product: found "Wheat"; needed one of the products of bin 1 in catches.csv: wheat. Spell it as the catches do, or delete the entry.",
-        "setup.json, at field_checks[0].bin: found "4"; needed one of the bins in catches.csv: 1, 2. Spell it as the catches do, or delete the entry.",
-      ]
-    `);
+    ).toEqual([]);
+  });
+
+  it("asks whether a name without catches is meant for one with catches, once each", () => {
+    const setup = {
+      bins: [{ bin: "frnt" }, { bin: "Bin 2" }],
+      field_checks: [
+        { ...check, bin: "frnt" },
+        { ...check, bin: "front", product: "Wheat" },
+      ],
+    };
+    expect(notes(setup)).toEqual([
+      'Bin "frnt" of the setup has no catches; did you mean "front"? If so, spell it as the catches do.',
+      'Bin "Bin 2" of the setup has no catches; did you mean "bin 2"? If so, spell it as the catches do.',
+      'Product "Wheat" of the setup has no catches in bin front; did you mean "wheat"? If so, spell it as the catches do.',
+    ]);
+    const product = { bins: [{ bin: "front", product: "whaet" }] };
+    expect(notes(product)).toEqual([
+      'Product "whaet" of the setup has no catches in bin front; did you mean "wheat"? If so, spell it as the catches do.',
+    ]);
+    expect(notes(product, "de")).toEqual([
+      "Zum Produkt „whaet“ der Einstellungen gibt es im Tank front keine Proben; ist „wheat“ gemeint? Wenn ja, schreiben Sie den Namen wie bei den Proben.",
+    ]);
+    expect(notes({ bins: [{ bin: "frnt" }] }, "de")).toEqual([
+      "Zum Tank „frnt“ der Einstellungen gibt es keine Proben; ist „front“ gemeint? Wenn ja, schreiben Sie den Namen wie bei den Proben.",
+    ]);
+  });
+
+  it("does not ask about a name beside which the setup names the right one too", () => {
+    expect(notes({ bins: [{ bin: "front" }, { bin: "frond" }] })).toEqual([]);
+    const products = [
+      { bin: "front", product: "wheat" },
+      { bin: "front", product: "wheats" },
+    ];
+    expect(notes({ bins: products })).toEqual([]);
   });
 });

@@ -101,6 +101,12 @@ describe("a workbook", () => {
 });
 
 describe("a workbook that is refused", () => {
+  it("does not guess what a point before three digits of a text cell is", async () => {
+    const text = [1, "wheat", 1, 1, 20, "42.050", null, false, null] as const;
+    const problems = await problemsOf(workbook({ A: [header, text] }));
+    expect(problems[0]).toContain("Write 42.0500 or 42050, whichever is meant.");
+  });
+
   it("names the sheets there are", async () => {
     expect(
       await problemsOf(workbook({ April: [header, first], May: [] }), { sheet: "June" }),

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { rowsToCsv } from "../../src/data/write-csv.ts";
-import { fitModel } from "../../src/model/model.ts";
+import { fitModel, type Model } from "../../src/model/model.ts";
 import { delivery } from "../../src/questions/delivery.ts";
 import { explainingVariablesOptions } from "../../src/questions/explaining-variables/options.ts";
 import { explainingVariables } from "../../src/questions/explaining-variables.ts";
@@ -9,6 +9,7 @@ import { productComparison } from "../../src/questions/product-comparison.ts";
 import {
   catchTable,
   contrastTable,
+  type DeliveryOfFill,
   effectTable,
   estimateTable,
   productTable,
@@ -17,9 +18,14 @@ import { aCatch, aFill } from "../support/catches.ts";
 import { productTrialModel, trialOptions } from "../support/product-trial.ts";
 import { present } from "../support/reference.ts";
 
+const deliveryOf: DeliveryOfFill = (meter, fill) =>
+  delivery(meter, { ...trialOptions, varianceLaw: "proportional" }, fill);
+const catchesOf = (model: Model) => catchTable(model, deliveryOf);
+const estimatesOf = (model: Model) => estimateTable(model, deliveryOf);
+
 describe("one row a catch", () => {
   it("has every catch, with residuals that add up to nothing and leverages to one in every fill", async () => {
-    const rows = catchTable(await productTrialModel());
+    const rows = catchesOf(await productTrialModel());
     expect(rows).toHaveLength(80);
     for (let fill = 1; fill <= 20; fill++) {
       const own = rows.filter((row) => row.fill === fill);
@@ -34,7 +40,7 @@ describe("one row a catch", () => {
     const meter = present(model.meters[0]);
     const fill = present(meter.fills[0]);
     const answer = delivery(meter, { ...trialOptions, varianceLaw: "proportional" }, fill);
-    const rows = catchTable(model).filter((row) => row.fill === fill.fill);
+    const rows = catchesOf(model).filter((row) => row.fill === fill.fill);
     answer.points.forEach(({ fittedKg, residualKg, leverage }, i) => {
       expect(rows[i]?.fitted_kg).toBeCloseTo(fittedKg, 14);
       expect(rows[i]?.residual_kg).toBeCloseTo(residualKg, 14);
@@ -50,7 +56,7 @@ describe("one row a catch", () => {
       ]),
       aCatch({ catch: 3, turns: 20, netKg: 9, leftOut: "bag slipped" }),
     ];
-    const rows = catchTable(fitModel(catches, trialOptions));
+    const rows = catchesOf(fitModel(catches, trialOptions));
     expect(rows[2]).toMatchObject({ catch: 3, leverage: null, left_out: "bag slipped" });
     expect(rows[2]?.residual_kg).toBeCloseTo(9 - 6.1, 12);
   });
@@ -58,7 +64,7 @@ describe("one row a catch", () => {
 
 describe("one row an estimate", () => {
   it("has mean, next fill and spread of every bin and product, and every fill", async () => {
-    const rows = estimateTable(await productTrialModel());
+    const rows = estimatesOf(await productTrialModel());
     expect(rows).toHaveLength(4 * 3 + 20);
     const abouts = new Set(rows.map((row) => row.about));
     expect([...abouts].sort()).toEqual([
@@ -70,7 +76,7 @@ describe("one row an estimate", () => {
   });
 
   it("leaves cells empty where nothing can be known", () => {
-    const rows = estimateTable(fitModel(aFill([[20, 6]]), trialOptions));
+    const rows = estimatesOf(fitModel(aFill([[20, 6]]), trialOptions));
     expect(rows[0]).toMatchObject({ value: 0.3, standard_error: null, lower: null, level: null });
   });
 });
@@ -120,7 +126,7 @@ describe("tables of a comparison", () => {
   });
 
   it("are the same through JSON, and a line longer than their rows as CSV", async () => {
-    const rows = estimateTable(await productTrialModel());
+    const rows = estimatesOf(await productTrialModel());
     expect(JSON.parse(JSON.stringify(rows))).toEqual(rows);
     expect(rowsToCsv(rows).trimEnd().split("\n")).toHaveLength(rows.length + 1);
   });

@@ -111,6 +111,34 @@ describe("fitRandomEffects", () => {
     expect(digits(fit.betweenVariance, plain.betweenVariance)).toBeGreaterThan(8);
   });
 
+  it("agrees with the analysis-of-variance formula where catches of a group all but agree", () => {
+    for (const dust of [1e-7, 1e-9, 1e-11]) {
+      const groups = [6.3, 6.4, 6.15].map((weight) => ({
+        estimate: weight / 20,
+        information: 80,
+        sumOfSquares: (weight * dust) ** 2 / 20,
+        df: 3,
+      }));
+      const within = sum(groups.map((g) => g.sumOfSquares)) / 9;
+      const fit = present(fitRandomEffects(groups));
+      const between = sampleVariance(groups.map((g) => g.estimate)) - within / 80;
+      expect(digits(fit.withinVariance, within)).toBeGreaterThan(9);
+      expect(digits(fit.betweenVariance, between)).toBeGreaterThan(9);
+      expect(fit.df).toBeCloseTo(2, 6);
+    }
+  });
+
+  it("takes what floating point leaves of equal readings for no scatter", () => {
+    // Four weights of 6.3 kg and four of 6.4 kg, 20 turns each: the sums of squares come out near 1e-33, not 0.
+    const groups = [6.3, 6.4].map((weight) => {
+      const totals = totalsOf([1, 2, 3, 4].map(() => ({ turns: 20, netKg: weight })));
+      const { turns, scatterSum } = totals;
+      return { estimate: deliveryOf(totals), information: turns, sumOfSquares: scatterSum, df: 3 };
+    });
+    expect(sum(groups.map((group) => group.sumOfSquares))).toBeGreaterThan(0);
+    expect(fitRandomEffects(groups)).toBeNull();
+  });
+
   it("has no estimate without scatter inside groups", () => {
     const groups = [1, 2].map((estimate) => ({ estimate, information: 1, sumOfSquares: 0, df: 0 }));
     expect(fitRandomEffects(groups)).toBeNull();

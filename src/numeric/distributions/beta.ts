@@ -57,6 +57,8 @@ export function betaQuantile(p: number, a: number, b: number): number {
  */
 export function betaOddsQuantile(p: number, a: number, b: number): number {
   const spread = Math.sqrt(trigamma(a) + trigamma(b));
+  // So huge a pair of shapes leaves nothing but that normal distribution, and less spread than a search could resolve.
+  if (Math.min(a, b) > 1e16) return (a / b) * Math.exp(normalQuantile(p) * spread);
   const start = digamma(a) - digamma(b) + normalQuantile(p) * spread;
   return p > 0.5 ? betaOdds("upper", 1 - p, a, b, start) : betaOdds("lower", p, a, b, start);
 }

@@ -44,24 +44,48 @@ export function chiSquaredUpperTail(x: number, df: number): number {
 export function chiSquaredQuantile(p: number, df: number): number {
   requireProbability("chiSquaredQuantile", "p", p);
   requirePositive("chiSquaredQuantile", "df", df);
+  const found = p > 0.5 ? exceededWith(1 - p, df, "upper") : exceededWith(p, df, "lower");
+  return positiveResult("chiSquaredQuantile", found);
+}
+
+/**
+ * The value a chi-squared variable exceeds with chance `p`: the quantile of 1 − p, without the subtraction.
+ *
+ * @param p upper-tail probability, 0 < p < 1
+ * @param df degrees of freedom, finite and above 0, need not be whole
+ * @throws NumericalError when an argument is outside its range or the quantile is too small for a number
+ */
+export function chiSquaredUpperQuantile(p: number, df: number): number {
+  requireProbability("chiSquaredUpperQuantile", "p", p);
+  requirePositive("chiSquaredUpperQuantile", "df", df);
+  const found = p > 0.5 ? exceededWith(1 - p, df, "lower") : exceededWith(p, df, "upper");
+  return positiveResult("chiSquaredUpperQuantile", found);
+}
+
+/** Where the tail of a side has a chance of at most one half. */
+function exceededWith(chance: number, df: number, side: "lower" | "upper"): number {
   const shape = 0.5 * df;
-  const side = p > 0.5 ? "upper" : "lower";
+  const z = side === "lower" ? normalQuantile(chance) : -normalQuantile(chance);
+  const cube = 1 - 1 / (9 * shape) + z / Math.sqrt(9 * shape);
+  if (shape > cubeIsExact) return df * cube ** 3;
+  const start = cube > 0.3 ? Math.log(shape) + 3 * Math.log(cube) : nearZero(chance, shape, side);
   const logHalf = findLogTail(
-    firstGuess(p, shape),
-    p > 0.5 ? 1 - p : p,
+    start,
+    chance,
     side,
     (v) => incompleteGamma(shape, Math.exp(v), side),
     (v) => shape * gammaFront(shape, Math.exp(v)),
   );
-  return positiveResult("chiSquaredQuantile", 2 * Math.exp(logHalf));
+  return 2 * Math.exp(logHalf);
 }
 
-/** ln of half the quantile: Wilson and Hilferty's cube where it is of use, else the first term of the series near 0. */
-function firstGuess(p: number, shape: number): number {
-  const cube = 1 - 1 / (9 * shape) + normalQuantile(p) / Math.sqrt(9 * shape);
-  if (cube > 0.3) return Math.log(shape) + 3 * Math.log(cube);
-  // P(a, x) is about x^a/Γ(a + 1), and gammaFront(a, 1) is e^−1/Γ(a + 1).
-  return Math.max(-700, (Math.log(p) - Math.log(gammaFront(shape, 1)) - 1) / shape);
+/** The cube's error is of the order z³/shape^1.5; a search on ln x would round more than that. */
+const cubeIsExact = 1e12;
+
+/** ln of half the quantile from the first term of the series: P(a, x) is about x^a/Γ(a + 1), and gammaFront(a, 1) is e^−1/Γ(a + 1). */
+function nearZero(chance: number, shape: number, side: "lower" | "upper"): number {
+  const lower = side === "lower" ? chance : 1 - chance;
+  return Math.max(-700, (Math.log(lower) - Math.log(gammaFront(shape, 1)) - 1) / shape);
 }
 
 function check(routine: string, x: number, df: number): void {

@@ -8,6 +8,9 @@ import { betaOdds, incompleteBeta } from "../incomplete-beta.ts";
 import { stirlingRemainder } from "../special-functions.ts";
 import { normalDensity, normalLowerTail, normalQuantile } from "./normal.ts";
 
+/** From here on t and the normal distribution are the same double wherever their tails are above 1e-300. */
+const asGoodAsNormal = 1e20;
+
 /**
  * Density of Student's t distribution at `x`.
  *
@@ -17,7 +20,7 @@ import { normalDensity, normalLowerTail, normalQuantile } from "./normal.ts";
  */
 export function studentTDensity(x: number, df: number): number {
   check("studentTDensity", x, df);
-  if (df === Number.POSITIVE_INFINITY) return normalDensity(x);
+  if (df > asGoodAsNormal) return normalDensity(x);
   // Γ((df+1)/2)/Γ(df/2) by Stirling's remainders: the plain difference of log-gammas loses a digit per decade of df.
   const half = 0.5 * df;
   const logRatio =
@@ -76,7 +79,7 @@ export function studentTTwoSided(x: number, df: number): number {
 export function studentTQuantile(p: number, df: number): number {
   requireProbability("studentTQuantile", "p", p);
   requirePositiveOrInfinite("studentTQuantile", "df", df);
-  if (df === Number.POSITIVE_INFINITY) return normalQuantile(p);
+  if (df > asGoodAsNormal) return normalQuantile(p);
   if (p === 0.5) return 0;
   const outside = 2 * (p > 0.5 ? 1 - p : p);
   const inside = Math.abs(2 * p - 1);
@@ -97,7 +100,7 @@ function logOddsGuess(z: number, df: number): number {
 
 /** P(T ≤ x) through the incomplete beta function of x²/(df + x²). */
 function lowerTail(x: number, df: number): number {
-  if (df === Number.POSITIVE_INFINITY) return normalLowerTail(x);
+  if (df > asGoodAsNormal) return normalLowerTail(x);
   const odds = (x / df) * x;
   const outer =
     odds === Number.POSITIVE_INFINITY

@@ -16,6 +16,13 @@ export interface FileCautionFacts {
     /** What one tare left in would add, as a fraction of the mean net mass; null when no tare is known. */
     readonly tareShare: number | null;
   };
+  // the setup
+  /** `instead` is the name in the catches that may be meant. */
+  readonly "setup-name-not-caught": {
+    readonly what: "bin" | "product";
+    readonly name: string;
+    readonly instead: string;
+  };
 }
 
 export const fileStandings = {
@@ -33,4 +40,5 @@ export const fileStandings = {
   "not-computed": { severity: "serious", asks: "to-know" },
   "needed-not-computed": { severity: "serious", asks: "look-first", endedBy: ["answered"] },
   "turns-all-equal": { severity: "note", asks: "to-know" },
+  "setup-name-not-caught": { severity: "note", asks: "to-know" },
 } as const satisfies Readonly<Record<keyof FileCautionFacts, Standing>>;

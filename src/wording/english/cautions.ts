@@ -40,6 +40,10 @@ function aboutTheFile(format: Format) {
       `"${englishQuestions[question]}" could not be computed (${reason}), and it is needed to say what to set. That is a fault of the program: please report it with the file.`,
     "turns-all-equal": ({ turns, tareShare }) =>
       `All catches have ${format.plain(turns)} turns, so a tare left in every catch cannot be seen${tareShare === null ? "" : `; it would make the delivery ${format.percent(tareShare)} too high`}. Mix two turn levels, the longer twice the shorter, once a season.`,
+    "setup-name-not-caught": ({ what, name, instead }, { bin }) =>
+      what === "bin"
+        ? `Bin "${name}" of the setup has no catches; did you mean "${instead}"? If so, spell it as the catches do.`
+        : `Product "${name}" of the setup has no catches in bin ${bin}; did you mean "${instead}"? If so, spell it as the catches do.`,
   } satisfies Partial<CautionWords>;
 }
 

@@ -36,6 +36,10 @@ function aboutTheFile(format: Format) {
       `„${germanQuestions[question]}“ ließ sich nicht berechnen (${reason}) und wird gebraucht, um zu sagen, was einzustellen ist. Das ist ein Fehler des Programms: Bitte melden Sie ihn mit der Datei.`,
     "turns-all-equal": ({ turns, tareShare }) =>
       `Alle Proben haben ${format.plain(turns)} Umdrehungen; eine Tara, die in jeder Probe steckt, ist so nicht zu sehen${tareShare === null ? "" : `, sie würde den Austrag um ${format.percent(tareShare)} zu hoch machen`}. Drehen Sie einmal je Saison mit zwei Stufen von Umdrehungen ab, die längere doppelt so lang wie die kürzere.`,
+    "setup-name-not-caught": ({ what, name, instead }, { bin }) =>
+      what === "bin"
+        ? `Zum Tank „${name}“ der Einstellungen gibt es keine Proben; ist „${instead}“ gemeint? Wenn ja, schreiben Sie den Namen wie bei den Proben.`
+        : `Zum Produkt „${name}“ der Einstellungen gibt es im Tank ${bin} keine Proben; ist „${instead}“ gemeint? Wenn ja, schreiben Sie den Namen wie bei den Proben.`,
   } satisfies Partial<CautionWords>;
 }
 

@@ -1,0 +1,165 @@
+import { lstat, readFile, stat } from "node:fs/promises";
+import { join } from "node:path";
+import { EvencatchError } from "../errors/errors.ts";
+import {
+  entriesOf,
+  type Manifest,
+  manifestName,
+  manifestText,
+  parseManifest,
+  sha256Of,
+  type WritingCommand,
+} from "./manifest.ts";
+import { replaceAll } from "./replace-all.ts";
+
+/** Files a command wants to write, and what it must not touch. */
+export interface Output {
+  readonly command: WritingCommand;
+  readonly folder: string;
+  /** Texts by name relative to the folder. */
+  readonly files: Readonly<Record<string, string>>;
+  /** Files the command read: never written over, whatever is asked for. */
+  readonly inputs: readonly string[];
+  /** Also write over files that evencatch did not write, or that were changed since. */
+  readonly replace: boolean;
+}
+
+/** The output cannot be written without losing something, or not at all. Nothing was written. */
+export class OutputError extends EvencatchError {
+  override readonly name = "OutputError";
+  readonly code = "bad-output";
+}
+
+/**
+ * Writes files into a folder so that nothing of the user's is lost: what evencatch did not write there, or what was
+ * changed since, is refused by name unless `replace` is set, and inputs and links are refused always. Files of the last
+ * time that are not written again are removed while they are unchanged. A manifest is written last.
+ *
+ * @returns names that were not written again but are kept, because somebody changed them
+ * @throws  OutputError naming every file in the way, or the folder that cannot be written to
+ */
+export async function writeOutput(output: Output): Promise<readonly string[]> {
+  const { command, folder, files } = output;
+  const old = await oldManifest(folder);
+  const inputs = await identities(output.inputs);
+  const refused = await refusals(output, old, inputs);
+  if (refused.length > 0) throw new OutputError(listed(folder, refused));
+
+  const { stale, kept } = await leftOver(output, old, inputs);
+  const ofOthers = Object.entries(old).filter(([, entry]) => entry.command !== command);
+  try {
+    await replaceAll(folder, files, stale, {
+      [manifestName]: manifestText({
+        ...Object.fromEntries(ofOthers),
+        ...entriesOf(command, files),
+      }),
+    });
+  } catch (error) {
+    const why = error instanceof Error ? error.message : String(error);
+    throw new OutputError(`${folder}: it must be a folder that can be written to (${why}).`);
+  }
+  return kept;
+}
+
+/** What this command wrote the last time and does not write again: unchanged, or changed since. */
+async function leftOver(
+  { command, folder, files }: Output,
+  old: Manifest,
+  inputs: ReadonlySet<string>,
+) {
+  const stale: string[] = [];
+  const kept: string[] = [];
+  for (const [name, entry] of Object.entries(old)) {
+    if (entry.command !== command || files[name] !== undefined) continue;
+    const state = await stateOf(folder, name, inputs);
+    if (state.is === "file") (state.sha256 === entry.sha256 ? stale : kept).push(name);
+  }
+  return { stale, kept };
+}
+
+/** Lines a message lists before it says how many more there are. */
+const linesShown = 8;
+
+function listed(folder: string, refused: readonly string[]): string {
+  const more = refused.length - linesShown;
+  const lines = more > 0 ? [...refused.slice(0, linesShown), `and ${more} more`] : refused;
+  return [`${folder}: nothing was written.`, ...lines].join("\n");
+}
+
+async function oldManifest(folder: string): Promise<Manifest> {
+  const text = await readFile(join(folder, manifestName), "utf8").catch(() => "");
+  return parseManifest(text) ?? {};
+}
+
+const otherFolder = "give another folder";
+const orReplace = `${otherFolder}, or --replace to write over it`;
+
+async function refusals(output: Output, old: Manifest, inputs: ReadonlySet<string>) {
+  const { folder, files, replace } = output;
+  const own = { ...files, [manifestName]: "" };
+  const found = await Promise.all(
+    Object.entries(own).map(async ([name, text]) => {
+      const state = await stateOf(folder, name, inputs);
+      switch (state.is) {
+        case "nothing":
+          return null;
+        case "input":
+          return `${name} is read by this command and never written over: ${otherFolder}.`;
+        case "link":
+          return `${state.name} is a link to somewhere else: remove it, or ${otherFolder}.`;
+        case "no file":
+          return `${state.name} is in the way, and no ${state.name === name ? "file" : "folder"}: remove it, or ${otherFolder}.`;
+        default: {
+          const ours =
+            name === manifestName
+              ? state.manifest
+              : state.sha256 === sha256Of(text) || state.sha256 === old[name]?.sha256;
+          if (ours || replace) return null;
+          return old[name] === undefined
+            ? `${name} was not written by evencatch: ${orReplace}.`
+            : `${name} was changed since evencatch wrote it: ${orReplace}.`;
+        }
+      }
+    }),
+  );
+  return found.filter((line) => line !== null);
+}
+
+type State =
+  | { readonly is: "nothing" | "input" }
+  | { readonly is: "link" | "no file"; readonly name: string }
+  | { readonly is: "file"; readonly sha256: string; readonly manifest: boolean };
+
+/** What lies where a file is to be written. Nothing between the folder and the file may be a link: it would lead out. */
+async function stateOf(folder: string, name: string, inputs: ReadonlySet<string>): Promise<State> {
+  const parts = name.split("/");
+  for (let length = 1; length <= parts.length; length++) {
+    const part = parts.slice(0, length).join("/");
+    const path = join(folder, part);
+    const about = await lstat(path, { bigint: true }).catch(() => null);
+    if (about === null) return { is: "nothing" };
+    if (about.isSymbolicLink()) return { is: "link", name: part };
+    const last = length === parts.length;
+    if (last ? !about.isFile() : !about.isDirectory()) return { is: "no file", name: part };
+    if (last && inputs.has(identityOf(about))) return { is: "input" };
+  }
+  // What may not be read is certainly not known to be ours.
+  const bytes = await readFile(join(folder, name)).catch(() => Buffer.alloc(0));
+  return {
+    is: "file",
+    sha256: sha256Of(bytes),
+    manifest: parseManifest(bytes.toString("utf8")) !== null,
+  };
+}
+
+/** The files themselves, whatever links and spellings lead to them. */
+async function identities(paths: readonly string[]): Promise<ReadonlySet<string>> {
+  const about = await Promise.all(
+    paths.map((path) => stat(path, { bigint: true }).catch(() => null)),
+  );
+  return new Set(about.flatMap((found) => (found === null ? [] : [identityOf(found)])));
+}
+
+function identityOf({ dev, ino }: { readonly dev: bigint; readonly ino: bigint }): string {
+  return `${dev}:${ino}`;
+}
