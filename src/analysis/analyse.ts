@@ -6,6 +6,7 @@ import { fitModel, type MeterModel, type Model } from "../model/model.ts";
 import { type AcrossFillsAnswer, acrossFillsAnswer } from "../questions/across-fills.ts";
 import { type CatchesNeeded, catchesNeeded } from "../questions/catches-needed.ts";
 import { type Cost, cost } from "../questions/cost.ts";
+import { deliveryWithoutError } from "../questions/delivery/without-error.ts";
 import { type Delivery, delivery } from "../questions/delivery.ts";
 import { type Drift, drift } from "../questions/drift.ts";
 import { fieldCheckOptions } from "../questions/field-check/options.ts";
@@ -49,7 +50,7 @@ export interface MeterAnswers {
   readonly noDecision: NoDecision | null;
   /** Findings that the setup answers, with the notes given there. */
   readonly answered: readonly AnsweredFinding[];
-  /** The fill in the bin now. */
+  /** The fill in the bin now; its value alone where its error could not be computed. */
   readonly delivery: Delivery;
   readonly outliers: Outliers | null;
   readonly drift: Drift | null;
@@ -137,7 +138,9 @@ function answersAbout(
 ): MeterAnswers {
   const asking = askingFor(meter);
   const leftOut = newestFillLeftOut(meter, log);
-  const deliveryAnswer = delivery(meter, options);
+  const deliveryAnswer =
+    asking.needed("delivery", () => delivery(meter, options)) ??
+    deliveryWithoutError(meter, options);
   const isIn = isInTheBin(meter, model.meters);
   const answers = {
     delivery: deliveryAnswer,

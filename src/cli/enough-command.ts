@@ -1,3 +1,4 @@
+import { allCautions } from "../analysis/all-cautions.ts";
 import { analyse, type MeterAnswers } from "../analysis/analyse.ts";
 import { type AnalysisOptions, resolveOptions } from "../analysis/options.ts";
 import { planningOptions } from "../analysis/planning-options.ts";
@@ -17,7 +18,7 @@ import type { UnitSystem } from "../wording/format.ts";
 import { wordsFor } from "../wording/languages.ts";
 import type { Words } from "../wording/words.ts";
 import { decisionText, toleranceText } from "./answer-table.ts";
-import { type ExitCode, exitCodes } from "./exit-codes.ts";
+import { type ExitCode, exitCodeOf, exitCodes } from "./exit-codes.ts";
 import { readOptions, type SetupFlags, setupFor } from "./input.ts";
 import type { Io } from "./io.ts";
 import { plainBlocks } from "./plain-blocks.ts";
@@ -57,15 +58,16 @@ export async function enoughCommand(
   io: Io,
 ): Promise<ExitCode> {
   const words = wordsFor(flags.language, flags.units);
-  const { answers, text } =
+  const { answers, text, exitCode } =
     path === undefined ? await plan(flags, words) : await decisions(path, flags, words, io);
   io.out(flags.json ? JSON.stringify({ kind: "enough", answers }, null, 2) : text);
-  return exitCodes.fine;
+  return exitCode;
 }
 
 interface Answered {
   readonly answers: readonly EnoughAnswer[];
   readonly text: string;
+  readonly exitCode: ExitCode;
 }
 
 /** The decisions of a report on the same file, and what stands behind the number of catches. */
@@ -101,6 +103,7 @@ async function decisions(
       }),
     ),
     text: [...texts, toleranceText(analysis, words)].join("\n\n"),
+    exitCode: exitCodeOf(allCautions(analysis)),
   };
 }
 
@@ -151,6 +154,7 @@ function planned(results: readonly CatchesNeeded[], words: Words): Answered {
       catchesNeeded: result,
     })),
     text: results.map((result) => detail(result, words)).join("\n\n"),
+    exitCode: exitCodes.fine,
   };
 }
 

@@ -14,9 +14,8 @@ import type { UnitSystem } from "../wording/format.ts";
 import { wordsFor } from "../wording/languages.ts";
 import type { Words } from "../wording/words.ts";
 import { answerTable, decisionText, toleranceText } from "./answer-table.ts";
-import { atLeast } from "./arguments.ts";
 import { chartRuntime } from "./chart-runtime.ts";
-import { type ExitCode, exitCodes } from "./exit-codes.ts";
+import { type ExitCode, exitCodeOf } from "./exit-codes.ts";
 import { readOptions, type SetupFlags, setupFor } from "./input.ts";
 import type { Io } from "./io.ts";
 import { type ReplaceFlags, replaceOf, writeSaying } from "./output-flags.ts";
@@ -73,7 +72,7 @@ export async function reportCommand(path: string, flags: ReportFlags, io: Io): P
 
   io.out(flags.json ? (files["report.json"] ?? "") : answers(analysis, words));
   io.err(`Report: ${join(flags.out, "report.html")}`);
-  return exitCodeOf(analysis, flags.failOn);
+  return exitCodeOf(allCautions(analysis), flags.failOn);
 }
 
 function withoutLeftOut(log: CatchLog, keys: readonly LeaveOutKey[], words: Words): CatchLog {
@@ -107,11 +106,4 @@ function answers(analysis: Analysis, words: Words): string {
   return [answerTable(analysis, words), "", ...decisions, "", toleranceText(analysis, words)].join(
     "\n",
   );
-}
-
-function exitCodeOf(analysis: Analysis, failOn: Severity | undefined): ExitCode {
-  if (failOn === undefined) return exitCodes.fine;
-  return allCautions(analysis).some(({ severity }) => atLeast(severity, failOn))
-    ? exitCodes.cautions
-    : exitCodes.fine;
 }

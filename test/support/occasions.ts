@@ -27,6 +27,7 @@ import {
 } from "./field-answers.ts";
 import { aLog, needed, priced, skipped, someTime, someTrial } from "./planning-answers.ts";
 import { compared, explained, fillsOf, fourProducts, planned } from "./product-answers.ts";
+import { present } from "./reference.ts";
 import { inventedFills } from "./simulated-fills.ts";
 
 /** Something to say, in whatever words: a report or a part of one. */
@@ -53,9 +54,9 @@ function sayTheRest({ delivery, outliers, skipping, setting }: Words): void {
     delivery.value(answers.delivery);
     delivery.interval(answers.delivery);
     delivery.intervalAbout(answers.delivery);
-    skipping.leftAt(answers.skipping);
+    skipping.leftAt(present(answers.skipping));
     setting.speed(7.5);
-    for (const { explanations } of answers.outliers.suspects)
+    for (const { explanations } of present(answers.outliers).suspects)
       for (const one of explanations) outliers.explanation(one);
   }
 }

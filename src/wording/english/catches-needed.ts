@@ -13,13 +13,12 @@ export function englishCatchesNeeded(format: Format) {
       : `Bin ${bin} (${product}), ${fill === null ? "the next fill" : `fill ${fill}`}`;
   const level = ({ options }: CatchesNeeded) => format.percent(options.level, 0);
 
+  /** The one number, in the words in which it is quoted everywhere. */
   const numberWords = (needed: NumberOfCatches, first = false) =>
     `${moreCatches(needed, first, format)}: within ${format.plusMinus(needed.reaches)} with a chance of ${format.percent(needed.chance, 0)} (typically ${format.plusMinus(needed.typically)})`;
 
   return {
     heading: "Enough catches?",
-    /** The one number, in the words in which it is quoted everywhere. */
-    number: numberWords,
     sentence: (result: CatchesNeeded): string => {
       const { standing, needed, options, halfWidth, input, basis } = result;
       const tolerance = format.plusMinus(options.tolerance);

@@ -42,7 +42,6 @@ export function englishDecision(format: Format) {
     who: (bin: string, product: string, fill: number): string =>
       `Bin ${bin} (${product}), fill ${fill}`,
     lookForCause: "Look for the cause.",
-    delivery: (value: string) => `Delivery ${value}.`,
     within: (value: string, stated: number, itself: number): string =>
       stated > itself
         ? `${value}, within your ${format.plusMinus(stated)} (by itself ${format.plusMinus(itself)}).`

@@ -35,14 +35,6 @@ export function englishSetting(format: Format) {
     speed,
     stepName,
     rateAt: rate,
-    /** A few words for a card; null: no target, or no drive. */
-    brief: ({ ratio, turnsPerHectare, target, nearest, steps }: DriveSetting): string | null => {
-      const best = nearest === null ? undefined : steps[nearest.nearest];
-      if (target === null) return null;
-      if (best !== undefined) return `step ${stepName(best)}`;
-      if (ratio !== null) return `drive ratio ${figure(ratio.value)}`;
-      return turnsPerHectare === null ? null : `${turns(turnsPerHectare.value)} ${perArea}`;
-    },
     /** The one sentence for the person at the drive. */
     sentence: (result: DriveSetting): string => {
       const who = `Bin ${result.bin} (${result.product}), fill ${result.fill}`;

@@ -17,7 +17,6 @@ export function germanCatchesNeeded(format: Format): CatchesNeededWords {
 
   return {
     heading: "Genug Proben?",
-    number: numberWords,
     sentence: (result) => {
       const { standing, needed, options, halfWidth, input, basis } = result;
       const tolerance = format.plusMinus(options.tolerance);

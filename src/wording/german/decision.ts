@@ -32,7 +32,6 @@ export function germanDecision(format: Format): DecisionWords {
     },
     who: (bin, product, fill) => `Tank ${bin} (${product}), Füllung ${fill}`,
     lookForCause: "Suchen Sie die Ursache.",
-    delivery: (value) => `Austrag ${value}.`,
     within: (value, stated, itself) =>
       stated > itself
         ? `${value}, innerhalb Ihrer ${format.plusMinus(stated)} (für sich ${format.plusMinus(itself)}).`

@@ -34,13 +34,6 @@ export function germanSetting(format: Format): SettingWords {
     speed,
     stepName,
     rateAt: rate,
-    brief: ({ ratio, turnsPerHectare, target, nearest, steps }) => {
-      const best = nearest === null ? undefined : steps[nearest.nearest];
-      if (target === null) return null;
-      if (best !== undefined) return `Stufe ${stepName(best)}`;
-      if (ratio !== null) return `Übersetzung ${figure(ratio.value)}`;
-      return turnsPerHectare === null ? null : `${turns(turnsPerHectare.value)} ${perArea}`;
-    },
     sentence: (result) => {
       const who = `Tank ${result.bin} (${result.product}), Füllung ${result.fill}`;
       const needed = setTo(result);

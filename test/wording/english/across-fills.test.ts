@@ -21,17 +21,8 @@ describe("fills together, in words", () => {
     );
   });
 
-  it("say what is known without a catch and with one", () => {
-    expect(plain(say.curve.sentence(across(aLog(5, 3))))).toMatch(
-      /^Bin 1: without a catch the next fill's delivery is known to ± \d\.\d %, with one catch to ± \d\.\d %; \d catch(es)? of 20 turns meets? the tolerance of ± 3\.0 %\.$/,
-    );
-  });
-
-  it("say so when nothing is known without a catch", () => {
+  it("speak of one fill in the singular", () => {
     const one = across(aLog(0, 3));
-    expect(plain(say.curve.sentence(one))).toMatch(
-      /^Bin 1: without a catch the next fill's error is not known, with one catch to ± /,
-    );
     expect(plain(say.fills.description(one))).toMatch(/^1 fill in order/);
     expect(plain(say.scatter(one))).toContain("2 degrees of freedom from 1 fill)");
   });
