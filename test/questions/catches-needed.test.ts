@@ -160,7 +160,16 @@ describe("where the fill stands", () => {
     });
     expect(result.basis).toMatchObject({ scatter: "assumed", df: 0, catches: 1 });
     expect(result.curve.points.map(({ further }) => further)).toEqual([0, 0]);
-    expect(codesOf(result)).toEqual(["scatter-assumed"]);
+    // Nothing is planned, so nothing is assumed; a plan that was asked for assumes a scatter and says so.
+    expect(codesOf(result)).toEqual([]);
+    const time = {
+      minutes: 10,
+      minutesPerCatch: 1,
+      turnsPerMinute: 30,
+      longestTurns: 60,
+      proportionalScatter: 0,
+    };
+    expect(codesOf(ask(morning([6.1]), { time }))).toEqual(["scatter-assumed"]);
   });
 
   it("of two catches alone is too few to plan: no number of catches, whatever the tolerance", () => {
@@ -235,6 +244,7 @@ describe("where the fill stands", () => {
     expect(factsOf(result, "short-of-tolerance")).toEqual({
       halfWidth: result.halfWidth,
       tolerance: 0.03,
+      settingError: 0,
       ...result.needed,
     });
     const state = stateOf(result.basis);

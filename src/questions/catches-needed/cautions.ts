@@ -10,10 +10,11 @@ type Say = <C extends CautionCode>(code: C, facts: CautionFacts[C]) => Caution;
 
 /** Everything about the number of catches that a person should know before relying on it. */
 export function neededCautions(result: Omit<CatchesNeeded, "cautions">): readonly Caution[] {
-  const { bin, product, fill, basis, trialPlan } = result;
+  const { bin, product, fill, basis, standing, turnsPlan, trialPlan } = result;
   const say: Say = (code, facts) => caution(code, { bin, product, fill }, facts);
+  const plans = standing !== "unknown" || turnsPlan !== null || trialPlan !== null;
   return [
-    ...(basis.scatter === "assumed" && !basis.inDoubt
+    ...(basis.scatter === "assumed" && !basis.inDoubt && plans
       ? [say("scatter-assumed", { relative: basis.relativeScatter, turns: basis.turnsPerCatch })]
       : []),
     ...(trialPlan?.spreadFrom === "assumption"
@@ -63,6 +64,11 @@ function aboutStanding(result: Omit<CatchesNeeded, "cautions">, say: Say): Cauti
           leastTurns,
           divisionKg: options.scaleDivisionKg,
         })
-      : say("short-of-tolerance", { halfWidth, tolerance, ...needed }),
+      : say("short-of-tolerance", {
+          halfWidth,
+          tolerance,
+          settingError: options.settingError,
+          ...needed,
+        }),
   ];
 }

@@ -15,7 +15,8 @@ export function apparentDivision(catches: readonly Catch[], divisionKg: number):
   const readings = catches
     .filter((row) => row.divisionKg === null)
     .map(({ grossKg, netKg }) => grossKg ?? netKg);
-  if (readings.length < fewestReadings) return null;
+  // Readings that are alike move in no step at all.
+  if (new Set(readings).size < fewestReadings) return null;
   const steps = coarserSteps.find((count) =>
     readings.every((reading) => isWholeNumberOf(reading / divisionKg, count)),
   );

@@ -21,6 +21,7 @@ export function catchesNeededSection(
     say.buys(result),
     say.rule(result),
     say.scale(result),
+    say.step(result),
     say.limits(result),
     say.time(result),
     say.trial(result),

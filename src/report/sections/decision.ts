@@ -45,7 +45,9 @@ export function decisionLines(
     sure: sureWords(answers, decision, analysis.toleranceFrom, words),
     why: [
       ...findings.map((found) => whyWords(found, words)),
-      ...answers.answered.flatMap((one) => answeredWords(one, answers, words)),
+      ...answers.answered.flatMap((one) =>
+        answeredWords(one, hereOf(answers, analysis.cautions), words),
+      ),
     ],
   };
 }
@@ -53,21 +55,29 @@ export function decisionLines(
 /** The findings that made the decision, and the serious ones beside it, each with its sentence once. */
 function findingsOf(
   { reasons, also }: Decision,
-  { cautions, delivery }: MeterAnswers,
+  answers: MeterAnswers,
   ofFile: readonly Caution[],
 ): readonly Caution[] {
-  const here = [...ofFile, ...cautions].filter(
-    ({ where }) =>
-      (where.bin === null || where.bin === delivery.bin) &&
-      (where.product === null || where.product === delivery.product) &&
-      (where.fill === null || where.fill === delivery.fill),
-  );
+  const here = hereOf(answers, ofFile);
   const of = (codes: readonly CautionCode[], grave: boolean) =>
     codes.flatMap((code) =>
       here.filter((found) => found.code === code && (!grave || found.severity === "serious")),
     );
   const told = of(reasons, false).filter(({ code }) => code !== "stopped-on-width");
   return [...told, ...of(also, true)];
+}
+
+/** What was found of the fill in the bin, by its answers and in the file. */
+function hereOf(
+  { cautions, delivery }: MeterAnswers,
+  ofFile: readonly Caution[],
+): readonly Caution[] {
+  return [...ofFile, ...cautions].filter(
+    ({ where }) =>
+      (where.bin === null || where.bin === delivery.bin) &&
+      (where.product === null || where.product === delivery.product) &&
+      (where.fill === null || where.fill === delivery.fill),
+  );
 }
 
 /** Green only where nothing is left to say against it. */
@@ -132,9 +142,9 @@ function whyWords(found: Caution, words: Words): string {
 
 function answeredWords(
   one: MeterAnswers["answered"][number],
-  { cautions }: MeterAnswers,
+  here: readonly Caution[],
   words: Words,
 ): readonly string[] {
-  const found = cautions.find(({ code }) => code === one.code);
+  const found = here.find(({ code }) => code === one.code);
   return found === undefined ? [] : [words.decision.answered(one, cautionSentence(found, words))];
 }

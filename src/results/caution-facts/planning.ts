@@ -14,6 +14,8 @@ export interface PlanningCautionFacts {
   readonly "short-of-tolerance": {
     readonly halfWidth: number;
     readonly tolerance: number;
+    /** What the step of the drive uses up of the tolerance by itself; 0: nothing. */
+    readonly settingError: number;
     readonly further: number;
     readonly turns: number;
     readonly chance: number;

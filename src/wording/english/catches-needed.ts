@@ -79,6 +79,10 @@ export function englishCatchesNeeded(format: Format) {
       leastTurns === null || leastTurns <= basis.turnsPerCatch
         ? null
         : `Below ${format.count(leastTurns)} turns a catch, reading the scale alone is wider than the tolerance, and more catches do not average that out.`,
+    step: ({ options }: CatchesNeeded): string | null =>
+      options.settingError === 0
+        ? null
+        : `The nearest step of the drive is off by ${format.signedPercent(options.settingError)} by itself, so the delivery has to be known within less than ${format.plusMinus(options.tolerance)}.`,
     limits: ({ basis, standing }: CatchesNeeded): string | null =>
       standing !== "short" || basis.longestTurns === null
         ? null

@@ -47,8 +47,10 @@ function aboutCatches(format: Format): Sentences<CatchesCode> {
       `The scale${divisionKg === null ? "" : `'s step of ${format.value(divisionKg, "mass")}`} hides the scatter of ${format.plain(turns)} turns: below ${format.count(leastTurns)} turns a catch, reading it alone is wider than the tolerance.`,
     "stopped-on-width": ({ tolerance }) =>
       `If you stopped catching because ${format.plusMinus(tolerance)} was reached, state ${format.plusMinus(tolerance)}: stopping on the width makes a smaller figure too good.`,
-    "short-of-tolerance": ({ halfWidth, tolerance }) =>
-      `The fill is known within ${format.plusMinus(halfWidth)} so far; ${format.plusMinus(tolerance)} is wanted.`,
+    "short-of-tolerance": ({ halfWidth, tolerance, settingError }) =>
+      settingError === 0
+        ? `The fill is known within ${format.plusMinus(halfWidth)} so far; ${format.plusMinus(tolerance)} is wanted.`
+        : `The fill is known within ${format.plusMinus(halfWidth)} so far, and the nearest step of the drive is off by ${format.signedPercent(settingError)} by itself; together they are to keep within ${format.plusMinus(tolerance)}.`,
     "tolerance-not-reachable": (facts) => {
       const { halfWidth, tolerance, catches, mostCatches, heaviestCatchKg, leastTurns } = facts;
       const mass = `${format.value(heaviestCatchKg, "mass")}${facts.heaviestGiven ? "" : " (assumed)"}`;

@@ -77,6 +77,10 @@ export function germanCatchesNeeded(format: Format): CatchesNeededWords {
       leastTurns === null || leastTurns <= basis.turnsPerCatch
         ? null
         : `Unter ${format.count(leastTurns)} Umdrehungen je Probe ist schon das Ablesen der Waage ungenauer als die Toleranz, und mehr Proben mitteln das nicht heraus.`,
+    step: ({ options }) =>
+      options.settingError === 0
+        ? null
+        : `Die nächste Stufe des Antriebs liegt von sich aus um ${format.signedPercent(options.settingError)} daneben; der Austrag muss daher genauer als auf ${format.plusMinus(options.tolerance)} bekannt sein.`,
     limits: ({ basis, standing }) =>
       standing !== "short" || basis.longestTurns === null
         ? null

@@ -19,8 +19,10 @@ function aboutCatches(format: Format) {
       `${divisionKg === null ? "Die Waage" : `Die Teilung der Waage von ${format.value(divisionKg, "mass")}`} verdeckt die Streuung von ${format.plain(turns)} Umdrehungen: Unter ${format.count(leastTurns)} Umdrehungen je Probe ist schon das Ablesen ungenauer als die Toleranz.`,
     "stopped-on-width": ({ tolerance }) =>
       `Haben Sie aufgehört, weil ${format.plusMinus(tolerance)} erreicht war, geben Sie ${format.plusMinus(tolerance)} an: Wer bei erreichter Breite aufhört, dem gerät eine kleinere Zahl zu gut.`,
-    "short-of-tolerance": ({ halfWidth, tolerance }) =>
-      `Die Füllung ist bisher auf ${format.plusMinus(halfWidth)} bekannt; gewünscht sind ${format.plusMinus(tolerance)}.`,
+    "short-of-tolerance": ({ halfWidth, tolerance, settingError }) =>
+      settingError === 0
+        ? `Die Füllung ist bisher auf ${format.plusMinus(halfWidth)} bekannt; gewünscht sind ${format.plusMinus(tolerance)}.`
+        : `Die Füllung ist bisher auf ${format.plusMinus(halfWidth)} bekannt, und die nächste Stufe des Antriebs liegt von sich aus um ${format.signedPercent(settingError)} daneben; zusammen sollen sie innerhalb von ${format.plusMinus(tolerance)} bleiben.`,
     "tolerance-not-reachable": (facts) => {
       const { halfWidth, tolerance, catches, mostCatches, heaviestCatchKg, leastTurns } = facts;
       const mass = `${format.value(heaviestCatchKg, "mass")}${facts.heaviestGiven ? "" : " (angenommen)"}`;
