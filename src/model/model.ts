@@ -1,6 +1,8 @@
 import { median } from "simple-statistics";
 import type { Catch } from "../data/types.ts";
 import { OptionError } from "../errors/errors.ts";
+import { defaults } from "../results/defaults.ts";
+import { refuseUnknownOptions, requireModelOptions } from "../results/options.ts";
 import { type AcrossFills, acrossFills, relativeSpreadOf } from "./across-fills.ts";
 import { type PooledScatter, pooledScatter } from "./catch-scatter.ts";
 import { type Meter, metersOf, newestFill } from "./meters.ts";
@@ -37,8 +39,13 @@ const catchesOnCurve = 8;
  * Builds the one model from catches: bin × product, its fills reduced to totals, pooled catch scatter, and the
  * analysis across fills. A meter with a single fill borrows its fill-to-fill spread from the other meters, on the
  * relative scale, and says so.
+ *
+ * @param given  level, tolerance and the scale's division; what is missing is taken from `defaults`, the division as unknown
+ * @throws       OptionError for a level or tolerance outside (0, 1), a division not above zero, or, where a default would
+ *               hide it, an unknown name
  */
-export function fitModel(catches: readonly Catch[], options: ModelOptions): Model {
+export function fitModel(catches: readonly Catch[], given: Partial<ModelOptions> = {}): Model {
+  const options = resolveModelOptions(given);
   const meters = metersOf(catches);
   return {
     kind: "model",
@@ -54,6 +61,16 @@ export function fitModel(catches: readonly Catch[], options: ModelOptions): Mode
       };
     }),
   };
+}
+
+/** The options of a result, which hold more than these three, are taken as they are; a typo would leave one out. */
+function resolveModelOptions(given: Partial<ModelOptions>): ModelOptions {
+  const resolved = { level: defaults.level, tolerance: defaults.tolerance, scaleDivisionKg: null };
+  const names = Object.keys(resolved);
+  if (!names.every((name) => name in given)) refuseUnknownOptions(given, names);
+  const { level, tolerance, scaleDivisionKg }: ModelOptions = { ...resolved, ...given };
+  requireModelOptions({ level, tolerance, scaleDivisionKg });
+  return { level, tolerance, scaleDivisionKg };
 }
 
 /** How a curve is asked for. */
@@ -78,6 +95,7 @@ export function curveOf(
   options: ModelOptions,
   asked: CurveOptions = {},
 ): NextCatchCurve {
+  requireModelOptions(options);
   const { nextFill, spread, fills } = meter.across;
   const withHistory = asked.withHistory ?? false;
   if (withHistory && fills < fewestFillsForHistory)

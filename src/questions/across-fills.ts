@@ -9,6 +9,7 @@ import { curveOf, type MeterModel, type ModelOptions } from "../model/model.ts";
 import type { NextCatchCurve } from "../model/next-catch.ts";
 import { type Caution, type CautionCode, type CautionFacts, caution } from "../results/caution.ts";
 import type { Estimate } from "../results/estimate.ts";
+import { requireModelOptions } from "../results/options.ts";
 import type { BartlettTest } from "../statistics/bartlett.ts";
 import type { RandomEffectsFit } from "../statistics/random-effects.ts";
 
@@ -64,6 +65,7 @@ const comfortableFills = 4;
  * Source      Hahn & Meeker, Statistical Intervals, ch. 4; Searle, Casella & McCulloch, Variance Components
  */
 export function acrossFillsAnswer(meter: MeterModel, options: ModelOptions): AcrossFillsAnswer {
+  requireModelOptions(options);
   const { level, scaleDivisionKg } = options;
   const curve = curveOf(meter, options);
   return {

@@ -1,4 +1,5 @@
 import { curveOf, type MeterModel } from "../model/model.ts";
+import { requireModelOptions } from "../results/options.ts";
 import { neededCautions } from "./catches-needed/cautions.ts";
 import { furtherCatches, recommend } from "./catches-needed/further.ts";
 import { knowledgeOf } from "./catches-needed/knowledge.ts";
@@ -50,6 +51,7 @@ export function catchesNeeded(
   meter: MeterModel | null,
   options: CatchesNeededOptions,
 ): CatchesNeeded {
+  requireModelOptions(options);
   const basis = knowledgeOf(meter, options);
   const further = furtherCatches(basis, options);
   const halfWidth = further[0]?.halfWidth ?? null;

@@ -1,6 +1,7 @@
 import { estimateFill } from "../model/fill-estimate.ts";
 import { type Fill, newestFill } from "../model/meters.ts";
 import type { MeterModel } from "../model/model.ts";
+import { requireModelOptions, requireOneOf } from "../results/options.ts";
 import { lackOfFit } from "../statistics/lack-of-fit.ts";
 import { fitThroughOrigin, variancePowers } from "../statistics/through-origin.ts";
 import { deliveryCautions } from "./delivery/cautions.ts";
@@ -43,6 +44,8 @@ export function delivery(
   options: DeliveryOptions,
   fill: Fill = newestFill(meter),
 ): Delivery {
+  requireModelOptions(options);
+  requireOneOf("varianceLaw", options.varianceLaw, Object.keys(variancePowers));
   const { level, scaleDivisionKg, varianceLaw } = options;
   const scatter = scatterByLaw(fill, meter.scatter, varianceLaw);
   const estimated = estimateFill(fill, scatter, scaleDivisionKg, level, varianceLaw);

@@ -3,6 +3,7 @@ import { OptionError } from "../errors/errors.ts";
 import { compareProducts, judgeByCatches, pairsOfProducts } from "../model/compare-products.ts";
 import type { Model } from "../model/model.ts";
 import { blockNames, type ProductGroup, productGroups } from "../model/product-groups.ts";
+import { requireModelOptions } from "../results/options.ts";
 import { comparisonCautions } from "./product-comparison/cautions.ts";
 import { productContrast } from "./product-comparison/contrasts.ts";
 import { productEstimate } from "./product-comparison/estimates.ts";
@@ -38,6 +39,7 @@ export function productComparison(
   model: Model,
   options: ProductComparisonOptions,
 ): ProductComparison {
+  requireModelOptions(options);
   checkAgainst(model, options);
   const all = productGroups(model, options.blocks);
   const usable = all.filter(({ fills }) => fills.length >= fewestFills);

@@ -5,6 +5,7 @@ import { type Fill, newestFill } from "../model/meters.ts";
 import type { MeterModel, ModelOptions } from "../model/model.ts";
 import { studentTQuantile } from "../numeric/distributions/student-t.ts";
 import { type Caution, caution } from "../results/caution.ts";
+import { requireModelOptions } from "../results/options.ts";
 import {
   type AdviceReason,
   adviceFor,
@@ -93,6 +94,7 @@ export function repeatability(
   options: ModelOptions,
   fill: Fill = newestFill(meter),
 ): Repeatability {
+  requireModelOptions(options);
   const { level } = options;
   const turns = median(fill.catches.map((row) => row.turns));
   const earlierFills = meter.fills.slice(0, meter.fills.indexOf(fill));

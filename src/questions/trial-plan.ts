@@ -1,6 +1,7 @@
 import { sum } from "simple-statistics";
 import { type Caution, caution } from "../results/caution.ts";
 import { expectedContrast, pairsPlanned, spreadOfFills } from "./trial-plan/expected.ts";
+import { trialDesignOptions } from "./trial-plan/options.ts";
 import type { ExpectedContrast, TrialDesign, TrialDesignOptions } from "./trial-plan/result.ts";
 import { sheetRows, treatmentsOf } from "./trial-plan/sheet.ts";
 
@@ -26,6 +27,7 @@ const usualPower = 0.8;
  *                 one-sided tests)
  */
 export function trialDesign(options: TrialDesignOptions): TrialDesign {
+  trialDesignOptions(options);
   const rows = sheetRows(options);
   const expected = expectedContrast(options, options.fills);
   const perFill = treatmentsOf(options);

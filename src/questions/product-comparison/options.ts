@@ -1,6 +1,6 @@
 import { OptionError } from "../../errors/errors.ts";
 import type { ModelOptions } from "../../model/model.ts";
-import { refuseUnknownOptions, requireFraction } from "../../results/options.ts";
+import { refuseUnknownOptions, requireFraction, requireOneOf } from "../../results/options.ts";
 import type { ProductComparisonOptions } from "./result.ts";
 
 /** What this question can be told beyond level, tolerance and scale division. */
@@ -38,8 +38,4 @@ export function productComparisonOptions(
     if (level <= 0.5) throw new OptionError("level", level, "above 0.5 with an equivalence margin");
   }
   return { level, tolerance, scaleDivisionKg, ...chosen };
-}
-
-function requireOneOf(option: string, value: string, allowed: readonly string[]): void {
-  if (!allowed.includes(value)) throw new OptionError(option, value, allowed.join(" or "));
 }
