@@ -9,6 +9,7 @@ export type ProductComparisonChoices = Omit<ProductComparisonOptions, keyof Mode
 /** Defaults of this question, with the reason for each. */
 export const productComparisonDefaults: ProductComparisonChoices = {
   reference: null,
+  pairs: "all",
   /** Fills of one product may spread more than those of another; a common spread is a claim, so it must be made. */
   spread: "separate",
   scale: "as measured",
@@ -29,6 +30,7 @@ export function productComparisonOptions(
 ): ProductComparisonOptions {
   refuseUnknownOptions(given, Object.keys(productComparisonDefaults));
   const chosen = { ...productComparisonDefaults, ...given };
+  requireOneOf("pairs", chosen.pairs, ["all", "sharing a bin"]);
   requireOneOf("spread", chosen.spread, ["separate", "common"]);
   requireOneOf("scale", chosen.scale, ["as measured", "log"]);
   const { level, tolerance, scaleDivisionKg } = model;
