@@ -18,8 +18,8 @@ export interface ComparisonChoices
     ProductComparisonChoices & Pick<ExplainingVariablesChoices, "newDensityKgPerM3">
   > {
   /**
-   * "one bin held several" (default): only where a bin held two or more products, as in a trial; in a season's log each
-   * bin has its own product, and comparing wheat with fertiliser answers nobody's question.
+   * "one bin held several" (default): only products that shared a bin, as in a trial; in a season's log each bin has its
+   * own product, and comparing wheat with fertiliser answers nobody's question.
    */
   readonly when?: "one bin held several" | "always" | "never";
 }

@@ -1,5 +1,7 @@
 import { median } from "simple-statistics";
 import type { Catch } from "../data/types.ts";
+import { defaults } from "../results/defaults.ts";
+import { refuseUnknownOptions, requireModelOptions } from "../results/options.ts";
 import type { VarianceLaw } from "../statistics/through-origin.ts";
 import { type AcrossFills, acrossFills, relativeSpreadOf } from "./across-fills.ts";
 import { type PooledScatter, pooledScatter } from "./catch-scatter.ts";
@@ -38,8 +40,13 @@ export interface Model {
  * Builds the one model from catches: bin × product, its fills reduced to totals, pooled catch scatter, and the
  * analysis across fills. A meter with a single fill borrows its fill-to-fill spread from the other meters, on the
  * relative scale, and says so.
+ *
+ * @param given  level, tolerance and the scale's division; what is missing is taken from `defaults`, the division as unknown
+ * @throws       OptionError for a level or tolerance outside (0, 1), a division not above zero, or, where a default would
+ *               hide it, an unknown name
  */
-export function fitModel(catches: readonly Catch[], options: ModelOptions): Model {
+export function fitModel(catches: readonly Catch[], given: Partial<ModelOptions> = {}): Model {
+  const options = resolveModelOptions(given);
   const meters = metersOf(catches);
   const heaviestCatchKg = heaviestOf(catches);
   return {
@@ -61,6 +68,24 @@ export function fitModel(catches: readonly Catch[], options: ModelOptions): Mode
 
 function heaviestOf(catches: readonly Catch[]): number {
   return catches.reduce((heaviest, { netKg }) => Math.max(heaviest, netKg), 0);
+}
+
+/** The options of a result, which hold more than these, are taken as they are; a typo would leave one out. */
+function resolveModelOptions(given: Partial<ModelOptions>): ModelOptions {
+  const resolved = { level: defaults.level, tolerance: defaults.tolerance, scaleDivisionKg: null };
+  const names = Object.keys(resolved);
+  if (!names.every((name) => name in given)) refuseUnknownOptions(given, [...names, "varianceLaw"]);
+  const { level, tolerance, scaleDivisionKg, varianceLaw }: ModelOptions = {
+    ...resolved,
+    ...given,
+  };
+  requireModelOptions({ level, tolerance, scaleDivisionKg });
+  return {
+    level,
+    tolerance,
+    scaleDivisionKg,
+    ...(varianceLaw === undefined ? {} : { varianceLaw }),
+  };
 }
 
 /** The delivery of one fill of a meter, as every answer has it. */

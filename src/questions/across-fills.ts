@@ -3,6 +3,7 @@ import { scatterDiffers, standardDeviationInterval } from "../model/catch-scatte
 import { estimateOf, type MeterModel, type ModelOptions } from "../model/model.ts";
 import { type Caution, type CautionCode, type CautionFacts, caution } from "../results/caution.ts";
 import type { Estimate } from "../results/estimate.ts";
+import { requireModelOptions } from "../results/options.ts";
 import type { BartlettTest } from "../statistics/bartlett.ts";
 import type { RandomEffectsFit } from "../statistics/random-effects.ts";
 
@@ -56,6 +57,7 @@ const comfortableFills = 4;
  * Source      Hahn & Meeker, Statistical Intervals, ch. 4; Searle, Casella & McCulloch, Variance Components
  */
 export function acrossFillsAnswer(meter: MeterModel, options: ModelOptions): AcrossFillsAnswer {
+  requireModelOptions(options);
   const { level } = options;
   return {
     kind: "across-fills",

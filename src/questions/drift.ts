@@ -3,6 +3,7 @@ import type { Fill, Meter } from "../model/meters.ts";
 import { estimateOf, type MeterModel, type ModelOptions } from "../model/model.ts";
 import type { Caution } from "../results/caution.ts";
 import type { Estimate } from "../results/estimate.ts";
+import { requireModelOptions } from "../results/options.ts";
 import { type AgainstEarlier, againstEarlier } from "./drift/as-they-came.ts";
 import { type ByName, byName } from "./drift/by-name.ts";
 import { driftCautions } from "./drift/cautions.ts";
@@ -101,6 +102,7 @@ export function drift(
   options: DriftOptions,
   meters: readonly Meter[] = [],
 ): Drift {
+  requireModelOptions(options);
   const { level, tolerance, shiftOfInterest } = options;
   const order = stretchesOf(meter, meters, options.productChange);
   const judged = order.stretches.at(-1) ?? [];
