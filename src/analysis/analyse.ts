@@ -20,12 +20,12 @@ import { type Skipping, skipping } from "../questions/skipping.ts";
 import { type SpeedLinearity, speedLinearity } from "../questions/speed-linearity.ts";
 import { budgetOptions } from "../questions/uncertainty-budget/options.ts";
 import { type RateUncertainty, rateUncertainty } from "../questions/uncertainty-budget.ts";
-import { type Caution, caution } from "../results/caution.ts";
+import type { Caution } from "../results/caution.ts";
 import { defaults } from "../results/defaults.ts";
 import { type AnalysisOptions, resolveOptions } from "./options.ts";
 import { planningOptions } from "./planning-options.ts";
 import { type ProductAnswers, productAnswers } from "./products.ts";
-import { budgetChoices, fieldCheckChoices, settingChoices } from "./resolved-setup.ts";
+import { budgetChoices, fieldCheckChoices, freshStarts, settingChoices } from "./resolved-setup.ts";
 import { type Verdict, verdictOf } from "./verdict.ts";
 
 /** Every answer about one bin and product. */
@@ -79,7 +79,8 @@ export interface Analysis {
  * @param log      catches as read
  * @param setup    tolerance, confidence, scale and the rest, as read; null: none
  * @param options  override the setup: level (default 0.95), tolerance (0.05), scaleDivisionKg (null: unknown),
- *                 varianceLaw ("proportional"), comparison (products of one bin, separate spreads, no margin)
+ *                 varianceLaw ("proportional"), comparison (products of one bin, separate spreads, no margin), drift
+ *                 ("after every fill"; "never" for a trial with planned blocks)
  * @throws         OptionError for an option that is unknown or out of range, or when every catch is left out
  */
 export function analyse(
@@ -88,8 +89,9 @@ export function analyse(
   options: Partial<AnalysisOptions> = {},
 ): Analysis {
   const resolved = resolveOptions(options, setup);
-  const { varianceLaw: _, comparison, ...modelOptions } = resolved;
-  const model = fitModel(log.catches, modelOptions);
+  const { varianceLaw: _, comparison, drift: asked, ...modelOptions } = resolved;
+  const startsAfresh = setup === null ? [] : freshStarts(setup);
+  const model = fitModel(log.catches, modelOptions, { asked, startsAfresh });
   if (model.meters.length === 0)
     throw new OptionError("leave-out", "every catch", "such that at least one catch counts");
   return {
@@ -126,11 +128,7 @@ function answersAbout(
     ),
     drift: drift(
       meter,
-      {
-        ...model.options,
-        shiftOfInterest: defaults.shiftOfInterest,
-        productChange: "starts afresh",
-      },
+      { ...model.options, shiftOfInterest: defaults.shiftOfInterest },
       model.meters,
     ),
     repeatability: repeatability(meter, model.options),
@@ -160,18 +158,8 @@ function answersAbout(
     product,
     verdict: verdictOf(answers, log.cautions),
     ...answers,
-    cautions: [
-      ...movedHistory(answers.drift),
-      ...Object.values(answers).flatMap((answer) => answer?.cautions ?? []),
-    ],
+    cautions: Object.values(answers).flatMap((answer) => answer?.cautions ?? []),
   };
-}
-
-/** Questions do not know of one another; only here is seen that a found change undermines what pools all fills. */
-function movedHistory({ verdict, bin, product, shift, input }: Drift): readonly Caution[] {
-  if (verdict !== "moved" && verdict !== "trending") return [];
-  const sinceFill = verdict === "moved" ? (shift?.since.fill ?? null) : null;
-  return [caution("history-has-moved", { bin, product }, { fills: input.fills, sinceFill })];
 }
 
 function periodOf(catches: readonly Catch[]): Analysis["input"]["period"] {

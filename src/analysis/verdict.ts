@@ -22,6 +22,14 @@ interface Answers {
   readonly catchesNeeded: CatchesNeeded;
 }
 
+/** Verdicts on the fills that take earlier figures from under today's. */
+const moving: readonly Drift["verdict"][] = [
+  "moved",
+  "trending",
+  "fill differs",
+  "fill differs, confirmed",
+];
+
 /** Sums up one bin: first what may be wrong, then whether the meter has moved, then whether more catches are needed. */
 export function verdictOf(
   { delivery, outliers, drift, catchesNeeded }: Answers,
@@ -42,8 +50,7 @@ export function verdictOf(
   if (suspects.length > 0 || serious) return { code: "check-first", catches: suspects };
 
   const { met, recommended, basis } = catchesNeeded;
-  if (["moved", "trending", "newest differs"].includes(drift.verdict))
-    return { code: "moved", wellEnough: met === true };
+  if (moving.includes(drift.verdict)) return { code: "moved", wellEnough: met === true };
   if (met === true) return { code: "known-well-enough" };
   if (met === null) return { code: "unknown", turns: basis.turnsPerCatch };
   return {

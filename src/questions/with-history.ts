@@ -56,7 +56,7 @@ export function withHistory(meter: Meter, today: Delivery, moved: boolean): With
   if (moved) return refuse("the meter has moved");
 
   const { level } = today.options;
-  const { nextFill } = acrossFills(earlier, meterScatter, level, null);
+  const { nextFill } = acrossFills([earlier], meterScatter, level, null);
   const [past, now] = [scaledT(nextFill), scaledT(today.estimate)];
   if (past === null || now === null) return refuse("no interval today");
   const combined = combineScaledT(past, now, level);

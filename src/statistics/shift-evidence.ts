@@ -121,6 +121,7 @@ export function lastingShift(
 
 /** The newest value against all before it. */
 export interface NewestValue {
+  readonly meanBefore: number;
   /** Newest minus the mean of the others, and its standard error. */
   readonly difference: number;
   readonly standardError: number;
@@ -142,9 +143,10 @@ export function newestValue(
   const last = splits.at(-1);
   const within = squares * (1 - (last?.share ?? 1));
   if (last === undefined || noScatter(within, values)) return null;
-  const newest = values.at(-1) ?? 0;
-  const difference = newest - mean(values.slice(0, -1));
+  const meanBefore = mean(values.slice(0, -1));
+  const difference = (values.at(-1) ?? 0) - meanBefore;
   const standardError = Math.sqrt((within / df) * (1 + 1 / last.before));
   const statistic = difference / standardError;
-  return { difference, standardError, statistic, df, pValue: studentTTwoSided(statistic, df) };
+  const pValue = studentTTwoSided(statistic, df);
+  return { meanBefore, difference, standardError, statistic, df, pValue };
 }

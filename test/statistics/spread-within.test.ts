@@ -1,8 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { studentTQuantile } from "../../src/numeric/distributions/student-t.ts";
 import { noPrior } from "../../src/statistics/shift-evidence.ts";
-import { spreadWithin } from "../../src/statistics/spread-within.ts";
+import { spreadWithin, typicalSpread } from "../../src/statistics/spread-within.ts";
 import { present } from "../support/reference.ts";
+import { evalR } from "../support/webr.ts";
 
 /** Two stretches, the second 6 % above the first; the expected figures are from R 4.2.2. */
 const stretches = [
@@ -36,5 +37,24 @@ describe("spread within stretches", () => {
   it("is not known from single values, but from a prior alone", () => {
     expect(spreadWithin([[0.3], [0.32]], noPrior)).toEqual({ variance: null, df: 0 });
     expect(spreadWithin([[0.3]], { nu0: 3, s0Squared: 0.04 })).toEqual({ variance: 0.04, df: 3 });
+  });
+});
+
+describe("the typical spread", () => {
+  it("is the centre of the logarithms, as R has digamma", async () => {
+    const wanted = await evalR("exp((log(s^2) - digamma(d/2) + log(d/2)) / 2)", {
+      s: [0.02, 0.02, 0.02, 3],
+      d: [1, 2.5, 8, 40],
+    });
+    expect(typicalSpread(0.02, 1)).toBeCloseTo(present(wanted[0]), 14);
+    expect(typicalSpread(0.02, 2.5)).toBeCloseTo(present(wanted[1]), 14);
+    expect(typicalSpread(0.02, 8)).toBeCloseTo(present(wanted[2]), 14);
+    expect(typicalSpread(3, 40)).toBeCloseTo(present(wanted[3]), 12);
+  });
+
+  it("lies above the estimate, the more the fewer degrees of freedom", () => {
+    const times = [1, 2, 4, 8, 100].map((df) => typicalSpread(1, df));
+    expect(times).toEqual(times.toSorted((a, b) => b - a));
+    expect(present(times.at(-1))).toBeGreaterThan(1);
   });
 });
