@@ -173,7 +173,7 @@ function falseAlarmSentence({ falseAlarms, verdict, power }: Drift, format: Form
     power === null
       ? ""
       : ` What would have shown by now rests on a typical spread of ${format.percent(power.relativeSpread)} between this meter's fills.`;
-  return `Asked after every fill, a steady meter is called moved or different once in ${Math.round(1 / season)} seasons of ${fills} fills; more often if fills drift slowly by themselves (1 in ${Math.round(1 / alike.season)} at a likeness of ${format.plain(alike.correlation)} from fill to fill).${basis}`;
+  return `Asked after every fill, a steady meter is called moved or different once in ${Math.round(1 / season)} seasons of ${fills} fills; more often if fills drift slowly by themselves (one in ${Math.round(1 / alike.season)} at a likeness of ${format.plain(alike.correlation)} from fill to fill).${basis}`;
 }
 
 /** A percentage that somebody chose, without digits that nobody gave it: 5 %, 2.5 %. */

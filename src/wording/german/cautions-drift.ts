@@ -38,7 +38,7 @@ function aboutOrder(format: Format) {
     "fills-agree-exactly": ({ fills }) =>
       `Alle ${fills} Füllungen stimmen bis auf die letzte Stelle überein. Das sagt, dass die Waage grob ist, nicht, dass der Dosierer vollkommen ist; ob sich etwas verschoben hat, lässt sich nicht prüfen.`,
     "product-changed": ({ otherProducts, beforeFills }) =>
-      `Vor ${beforeFills.length === 1 ? "Füllung" : "den Füllungen"} ${format.list(beforeFills.map(String))} war etwas anderes im Tank: ${format.list(otherProducts)}. Alle Füllungen zählen trotzdem als eine Reihe; wurde der Dosierer dabei geöffnet oder verändert, geben Sie es an (bins, starts_afresh).`,
+      `Vor ${beforeFills.length === 1 ? "Füllung" : "den Füllungen"} ${format.list(beforeFills.map(String))} war etwas anderes im Tank: ${format.list(otherProducts)}. Alle Füllungen zählen trotzdem als eine Reihe; wurde der Dosierer dabei geöffnet oder verändert, geben Sie es beim Tank an (starts_afresh).`,
     "product-order-unknown": () =>
       "Ohne Datum, und weil jedes Produkt seine Füllungen selbst zählt, lässt sich nicht sagen, ob zwischen zwei Füllungen ein anderes Produkt im Tank war. Alle Füllungen werden verglichen, als wäre keines dazwischen gewesen. Geben Sie Daten an (taken_at), oder zählen Sie die Füllungen eines Tanks durch.",
     "fill-numbers-against-dates": () =>
