@@ -67,7 +67,7 @@ export function outliers(meter: MeterModel, options: OutlierOptions): Outliers {
     product: meter.product,
     options,
     input: {
-      catches: meter.across.catches,
+      catches: sum(meter.fills.map(({ totals }) => totals.catches)),
       fills: meter.fills.length,
       leftOut: sum(meter.fills.map(({ leftOut }) => leftOut.length)),
     },
