@@ -1,4 +1,5 @@
 import type { DataFrame } from "danfojs-node";
+import { columnOfField } from "./data/catch-values.ts";
 import { alwaysInFrame, cellIssues, frameSource, missingColumns } from "./data/frame-issues.ts";
 import type { Cell } from "./data/table.ts";
 import type { Catch } from "./data/types.ts";
@@ -14,29 +15,7 @@ export interface FrameContent {
   readonly values: unknown;
 }
 
-type CatchField = Exclude<keyof Catch, "extra">;
-
-const columnOfField = {
-  row: "row",
-  bin: "bin",
-  product: "product",
-  fill: "fill",
-  catch: "catch",
-  turns: "turns",
-  netKg: "net_kg",
-  grossKg: "gross_kg",
-  tareKg: "tare_kg",
-  divisionKg: "division_kg",
-  takenAt: "taken_at",
-  meterRpm: "meter_rpm",
-  bulkDensityKgPerM3: "bulk_density_kg_m3",
-  moisturePercent: "moisture_pct",
-  binLevelPercent: "bin_level_pct",
-  outlet: "outlet",
-  operator: "operator",
-  note: "note",
-  leftOut: "left_out",
-} as const satisfies Readonly<Record<CatchField, string>>;
+type CatchField = keyof typeof columnOfField;
 
 const fields = Object.entries(columnOfField) as readonly (readonly [CatchField, string])[];
 /** Before the header of a column evencatch does not know, so that no header can hide a column it does. */

@@ -36,7 +36,7 @@ import {
 } from "./options.ts";
 import { planningOptions } from "./planning-options.ts";
 import { type ProductAnswers, productAnswers } from "./products.ts";
-import { budgetChoices, fieldCheckChoices, settingChoices } from "./resolved-setup.ts";
+import { budgetChoices, fieldCheckChoices, freshStarts, settingChoices } from "./resolved-setup.ts";
 
 /** Why a meter has no decision. */
 export type NoDecision = "another product is in the bin";
@@ -99,7 +99,7 @@ export interface Analysis {
  * @param setup    tolerance, confidence, scale and the rest, as read; null: none
  * @param options  override the setup: level (default 0.95), tolerance (0.05), scaleDivisionKg (null: unknown),
  *                 varianceLaw ("proportional"), comparison (products of one bin, separate spreads, no margin), planning
- *                 (how further catches are planned)
+ *                 (how further catches are planned), drift ("after every fill"; "never" for a trial with planned blocks)
  * @throws         OptionError for an option that is unknown or out of range, or when every catch is left out
  */
 export function analyse(
@@ -108,8 +108,13 @@ export function analyse(
   options: Partial<AnalysisOptions> = {},
 ): Analysis {
   const resolved = resolveOptions(options, setup);
-  const { level, tolerance, scaleDivisionKg, varianceLaw, comparison } = resolved;
-  const model = fitModel(log.catches, { level, tolerance, scaleDivisionKg, varianceLaw });
+  const { level, tolerance, scaleDivisionKg, varianceLaw, comparison, drift: asked } = resolved;
+  const startsAfresh = setup === null ? [] : freshStarts(setup);
+  const model = fitModel(
+    log.catches,
+    { level, tolerance, scaleDivisionKg, varianceLaw },
+    { asked, startsAfresh },
+  );
   if (model.meters.length === 0)
     throw new OptionError("leave-out", "every catch", "such that at least one catch counts");
   return {
@@ -223,13 +228,7 @@ function aboutFills(meter: MeterModel, { asking, model, options, setup }: Questi
   const planning = planningOptions(meter, options, setup);
   const { shiftOfInterest } = defaults;
   return {
-    drift: needed("drift", () =>
-      drift(
-        meter,
-        { ...model.options, shiftOfInterest, productChange: "starts afresh" },
-        model.meters,
-      ),
-    ),
+    drift: needed("drift", () => drift(meter, { ...model.options, shiftOfInterest }, model.meters)),
     acrossFills: wanted("acrossFills", () => acrossFillsAnswer(meter, model.options)),
     skipping: wanted("skipping", () => skipping(meter, planning.skipping)),
     cost: wanted("cost", () => cost(meter, planning.cost)),

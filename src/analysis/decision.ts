@@ -71,7 +71,7 @@ const reasonsToSet: readonly CautionCode[] = [
   "step-leaves-chance",
 ];
 /** Findings that qualify a setting: set to today's value, and look for the cause. */
-const qualifiers: readonly string[] = [
+const qualifiers: readonly CautionCode[] = [
   "moved-since",
   "trending",
   "stood-apart",

@@ -1,5 +1,5 @@
 import { type Meter, newestFill } from "../model/meters.ts";
-import { instantOf } from "../questions/drift/instant.ts";
+import { instantOf } from "../model/time-order.ts";
 
 /**
  * Whether a meter's product is the one in its bin now: no other product of the bin was filled later, by date where both

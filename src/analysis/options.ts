@@ -18,8 +18,8 @@ export interface ComparisonChoices
     ProductComparisonChoices & Pick<ExplainingVariablesChoices, "newDensityKgPerM3">
   > {
   /**
-   * "one bin held several" (default): only where a bin held two or more products, as in a trial; in a season's log each
-   * bin has its own product, and comparing wheat with fertiliser answers nobody's question.
+   * "one bin held several" (default): only products that shared a bin, as in a trial; in a season's log each bin has its
+   * own product, and comparing wheat with fertiliser answers nobody's question.
    */
   readonly when?: "one bin held several" | "always" | "never";
 }
@@ -32,6 +32,8 @@ export interface AnalysisOptions extends DeliveryOptions {
   readonly comparison: ComparisonChoices;
   /** How catches are planned; each counts before the setup. */
   readonly planning: Partial<CatchesNeededChoices>;
+  /** When it is asked whether a meter has moved; "never" where fills were planned to differ, as in a trial with blocks. */
+  readonly drift: "after every fill" | "never";
 }
 
 const names: readonly (keyof AnalysisOptions)[] = [
@@ -41,14 +43,16 @@ const names: readonly (keyof AnalysisOptions)[] = [
   "varianceLaw",
   "comparison",
   "planning",
+  "drift",
 ];
 const laws: readonly VarianceLaw[] = ["proportional", "constant", "squared"];
+const askings: readonly AnalysisOptions["drift"][] = ["after every fill", "never"];
 
 /**
  * Fills in what is not given: an option counts before the setup, the setup before the default.
  *
- * @throws OptionError for an unknown name, a level or tolerance outside (0, 1), a division not above zero, or an
- *         unknown variance law
+ * @throws OptionError for an unknown name, a level or tolerance outside (0, 1), a division not above zero, an
+ *         unknown variance law, or another time to ask for drift
  */
 export function resolveOptions(
   given: Partial<AnalysisOptions>,
@@ -58,6 +62,9 @@ export function resolveOptions(
   const varianceLaw = given.varianceLaw ?? "proportional";
   if (!laws.includes(varianceLaw))
     throw new OptionError("varianceLaw", varianceLaw, `one of ${laws.join(", ")}`);
+  const drift = given.drift ?? "after every fill";
+  if (!askings.includes(drift))
+    throw new OptionError("drift", drift, `one of ${askings.join(", ")}`);
   return {
     level: requireFraction("level", given.level ?? setup?.confidence ?? defaults.level),
     tolerance: requireFraction(
@@ -71,6 +78,7 @@ export function resolveOptions(
     varianceLaw,
     comparison: given.comparison ?? {},
     planning: given.planning ?? {},
+    drift,
   };
 }
 

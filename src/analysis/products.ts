@@ -16,31 +16,44 @@ export interface ProductAnswers {
 }
 
 /**
- * Compares the products of a log where that makes sense, or where it is asked for.
+ * Compares the products of a log where that makes sense, or where it is asked for. Unasked, only products that shared a
+ * bin are compared, each with those it shared one with.
  *
  * @throws  OptionError for a reference that is no product of the log
  * @returns null when there is one product, or each bin kept to its own and a comparison was not asked for
  */
 export function productAnswers(model: Model, choices: ComparisonChoices): ProductAnswers | null {
   const { when = "one bin held several", newDensityKgPerM3 = null, ...comparison } = choices;
-  const products = model.meters.map(({ product }) => product);
+  const products = new Set(model.meters.map(({ product }) => product));
   const { reference = null } = comparison;
-  if (reference !== null && !products.includes(reference))
-    throw new OptionError("reference", reference, `one of ${[...new Set(products)].join(", ")}`);
-  if (when === "never" || new Set(products).size < 2) return null;
-  if (when !== "always" && !oneBinHeldSeveral(model)) return null;
+  if (reference !== null && !products.has(reference))
+    throw new OptionError("reference", reference, `one of ${[...products].join(", ")}`);
+  if (when === "never" || products.size < 2) return null;
+  const asked = when === "always";
+  const compared = asked ? model : thoseThatSharedABin(model);
+  if (compared.meters.length === 0) return null;
   const { blocks = null, spread = "separate" } = comparison;
+  const pairs = asked ? "all" : "sharing a bin";
   return {
-    comparison: productComparison(model, productComparisonOptions(model.options, comparison)),
+    comparison: productComparison(
+      compared,
+      productComparisonOptions(model.options, { pairs, ...comparison }),
+    ),
     explaining: explainingVariables(
-      model,
+      compared,
       explainingVariablesOptions(model.options, { newDensityKgPerM3, blocks, spread }),
     ),
   };
 }
 
-function oneBinHeldSeveral({ meters }: Model): boolean {
-  return meters.some(({ bin, product }) =>
-    meters.some((other) => other.bin === bin && other.product !== product),
+/** The meters of products that had a bin in common with another product. */
+function thoseThatSharedABin(model: Model): Model {
+  const shared = new Set(
+    model.meters
+      .filter(({ bin, product }) =>
+        model.meters.some((other) => other.bin === bin && other.product !== product),
+      )
+      .map(({ product }) => product),
   );
+  return { ...model, meters: model.meters.filter(({ product }) => shared.has(product)) };
 }

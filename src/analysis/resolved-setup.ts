@@ -1,5 +1,6 @@
 import { binSetup, type Setup } from "../data/setup.ts";
 import { type DriveGeometry, noDrive } from "../model/drive.ts";
+import type { FreshStart } from "../model/history.ts";
 import { type FieldCheckChoices, fieldCheckDefaults } from "../questions/field-check/options.ts";
 import { type SettingChoices, settingDefaults } from "../questions/setting/options.ts";
 import { type BudgetChoices, budgetDefaults } from "../questions/uncertainty-budget/options.ts";
@@ -34,6 +35,13 @@ export function fieldCheckChoices(
 ): FieldCheckChoices {
   if (setup === null) return fieldCheckDefaults;
   return { ...driveGeometry(setup, bin, product), checks: fieldChecksOf(setup, bin, product) };
+}
+
+/** Fills before which the setup says that a meter was opened or changed. */
+export function freshStarts({ bins }: Setup): readonly FreshStart[] {
+  return bins.flatMap(({ bin, product, startsAfresh }) =>
+    startsAfresh === null ? [] : [{ bin, product, fill: startsAfresh }],
+  );
 }
 
 function driveGeometry(setup: Setup, bin: string, product: string): DriveGeometry {

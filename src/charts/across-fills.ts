@@ -1,10 +1,11 @@
-import type { AcrossFillsAnswer } from "../questions/across-fills.ts";
+import type { AcrossFillsAnswer, FillPoint } from "../questions/across-fills.ts";
 import type { Words } from "../wording/words.ts";
 import type { ChartSpec } from "./chart-spec.ts";
 import { baseSpec } from "./theme.ts";
 
 /**
- * Every fill in order as a point with its interval, against the band in which the next fill is expected.
+ * Every fill in order as a point with its interval, against the band in which the next fill is expected and the mean it
+ * rests on; fills of an earlier level, and those that stood apart, are marked.
  *
  * @returns a plain Vega-Lite specification, data inline; every number is one of the result's, in the units the words
  *          show
@@ -16,7 +17,8 @@ export function fillsChart(result: AcrossFillsAnswer, words: Words): ChartSpec {
   const shown = (value: number | null) =>
     value === null ? null : format.convert(value, "delivery", size);
   const deliveryTitle = say.delivery(format.unit("delivery", size));
-  const fills = result.points.map(({ fill, catches, estimate }) => ({
+  const fills = result.points.map(({ fill, catches, estimate, stands }) => ({
+    role: roles[stands],
     fill,
     catches,
     delivery: shown(estimate.value),
@@ -55,19 +57,33 @@ export function fillsChart(result: AcrossFillsAnswer, words: Words): ChartSpec {
         mark: { type: "rule" },
         encoding: { x, y: { ...y, field: "lower" }, y2: { field: "upper" } },
       },
-      {
-        data: { values: fills },
-        mark: { type: "point", style: "observation" },
-        encoding: {
-          x,
-          y: { ...y, field: "delivery" },
-          tooltip: [
-            { field: "fill", type: "quantitative", title: say.fill },
-            { field: "delivery", type: "quantitative", title: deliveryTitle },
-            { field: "catches", type: "quantitative", title: say.catches },
-          ],
-        },
-      },
+      ...Object.values(roles).flatMap((role) => {
+        const values = fills.filter((one) => one.role === role);
+        // A layer without data would make the drawing complain.
+        return values.length === 0 ? [] : [pointsOf(values, role)];
+      }),
     ],
   };
+
+  function pointsOf(values: readonly object[], role: string) {
+    return {
+      data: { values },
+      mark: { type: "point", style: role },
+      encoding: {
+        x,
+        y: { ...y, field: "delivery" },
+        tooltip: [
+          { field: "fill", type: "quantitative", title: say.fill },
+          { field: "delivery", type: "quantitative", title: deliveryTitle },
+          { field: "catches", type: "quantitative", title: say.catches },
+        ],
+      },
+    };
+  }
 }
+
+const roles: Readonly<Record<FillPoint["stands"], string>> = {
+  "in force": "observation",
+  "earlier level": "earlier",
+  apart: "flagged",
+};

@@ -4,8 +4,8 @@ import type { ChartSpec } from "./chart-spec.ts";
 import { baseSpec } from "./theme.ts";
 
 /**
- * Control chart of fills: every fill in order of time with its interval, the band expected from the fills before it, the
- * tolerance lines, and the step, line or mean that the verdict rests on. Missing fills and long pauses have a place of
+ * Fills in order of time: every fill with its interval, the level of each stretch, the last of which is in force (or the
+ * line, while they trend), fills that stand apart, and the tolerance lines. Missing fills and long pauses have a place of
  * their own on the axis.
  *
  * @returns a plain Vega-Lite specification, data inline; every number is one of the result's, in the units the words
@@ -26,8 +26,6 @@ export function driftChart(result: Drift, words: Words): ChartSpec {
     delivery: shown(one.estimate.value),
     lower: shown(one.estimate.interval?.lower ?? null),
     upper: shown(one.estimate.interval?.upper ?? null),
-    bandLower: shown(one.asItCame?.interval.lower ?? null),
-    bandUpper: shown(one.asItCame?.interval.upper ?? null),
     role: roleOf(one, result),
   }));
   return {
@@ -37,9 +35,8 @@ export function driftChart(result: Drift, words: Words): ChartSpec {
       description: say.description(result),
     }),
     layer: [
-      ...bandLayers(rows, result, shown, axes, say),
       ...toleranceLayers(result, shown, say.tolerance, axes),
-      ...levelLayers(result, shown, axes),
+      ...levelLayers(result, shown, axes, say),
       ...intervalLayers(rows, axes),
       ...rolesIn(rows).map((role) => ({
         data: { values: rows.filter((row) => row.role === role) },
@@ -55,6 +52,7 @@ export function driftChart(result: Drift, words: Words): ChartSpec {
           ],
         },
       })),
+      ...remarkLayers(rows, result, axes, say),
     ],
   };
 }
@@ -75,10 +73,9 @@ interface Axes {
   readonly y: (field: string) => object;
 }
 
-function roleOf({ judged, asItCame, fill }: DriftFill, { newest }: Drift) {
-  if (!judged) return "earlier";
-  const odd = asItCame?.outside || (newest?.fill === fill && newest.outside);
-  return odd ? "flagged" : "observation";
+function roleOf({ stretch, fill }: DriftFill, { differs, stretches }: Drift) {
+  if (stretch === null || differs?.fill === fill) return "flagged";
+  return stretch === stretches.length - 1 ? "observation" : "earlier";
 }
 
 /** Roles that some fill has: a layer without data would make the drawing complain. */
@@ -126,39 +123,27 @@ function unlike(places: readonly string[], label: string): string {
   return places.includes(label) ? unlike(places, `${label}\u200b`) : label;
 }
 
-/** Season limits of every fill as it came, and the narrower band of the newest, which is looked at once. */
-function bandLayers(
-  rows: readonly { readonly bandLower: number | null }[],
-  { newest }: Drift,
-  shown: Shown,
+/** A word at each fill that stands apart. */
+function remarkLayers(
+  rows: readonly { readonly fill: string; readonly delivery: number | null }[],
+  { differs, stoodApart }: Drift,
   { x, y }: Axes,
   say: Words["drift"]["chart"],
 ): readonly object[] {
-  const banded = rows.filter(({ bandLower }) => bandLower !== null);
-  const label = (values: readonly object[], field: string, text: string) => ({
-    data: { values },
-    mark: { type: "text", style: "remark", dy: -7 },
-    encoding: { x, y: y(field), text: { value: text } },
-  });
-  const look = {
-    fill: String(newest?.fill),
-    lower: shown(newest?.interval.lower ?? null),
-    upper: shown(newest?.interval.upper ?? null),
-  };
-  if (newest === null || banded.length === 0) return [];
+  const odd = [
+    ...stoodApart.map(({ fill }) => ({ fill, remark: say.apart })),
+    ...(differs === null ? [] : [{ fill: differs.fill, remark: say.differs }]),
+  ].map(({ fill, remark }) => ({
+    remark,
+    ...rows.find((row) => row.fill === String(fill)),
+  }));
+  if (odd.length === 0) return [];
   return [
     {
-      data: { values: banded },
-      mark: { type: "bar", style: "next-band", width: { band: 0.96 } },
-      encoding: { x, y: y("bandLower"), y2: { field: "bandUpper" } },
+      data: { values: odd.map(({ fill, delivery, remark }) => ({ fill, delivery, remark })) },
+      mark: { type: "text", style: "remark", dy: -12 },
+      encoding: { x, y: y("delivery"), text: { field: "remark" } },
     },
-    {
-      data: { values: [look] },
-      mark: { type: "bar", style: "band", width: { band: 0.4 } },
-      encoding: { x, y: y("lower"), y2: { field: "upper" } },
-    },
-    label(banded.slice(0, 1), "bandUpper", say.band),
-    label([look], "upper", say.bandOfNewest),
   ];
 }
 
@@ -203,31 +188,34 @@ function toleranceLayers(
   ];
 }
 
-/** Where the meter stands: before and after a shift, along a trend, or at one mean. */
-function levelLayers(result: Drift, shown: Shown, { x, y }: Axes): readonly object[] {
-  return levelsOf(result).map(({ from, to, start, end }) => ({
-    data: {
-      values: [
-        { fill: String(from), level: shown(start) },
-        { fill: String(to), level: shown(end) },
-      ],
-    },
-    mark: { type: "line", style: "estimate" },
-    encoding: { x, y: y("level") },
-  }));
-}
-
-function levelsOf({ verdict, shift, trend, toleranceLines, fills }: Drift) {
-  const judged = fills.filter((one) => one.judged).map(({ fill }) => fill);
-  const [first = 0, last = 0] = [judged[0], judged.at(-1)];
-  if (verdict === "moved" && shift !== null) {
-    const lastBefore = judged[shift.fillsBefore - 1] ?? first;
-    return [
-      { from: first, to: lastBefore, start: shift.before, end: shift.before },
-      { from: shift.since.fill, to: last, start: shift.after, end: shift.after },
+/** The level of each stretch, the last with its name; the line while the fills of the last one trend. */
+function levelLayers(
+  result: Drift,
+  shown: Shown,
+  { x, y }: Axes,
+  say: Words["drift"]["chart"],
+): readonly object[] {
+  const { stretches, trending } = result;
+  return stretches.flatMap(({ from, to, mean, begins }, i) => {
+    const inForce = i === stretches.length - 1;
+    // A fill alone that was never settled has no level.
+    if (begins === "unsettled") return [];
+    const { start, end } = (inForce ? trending?.line : null) ?? { start: mean, end: mean };
+    const values = [
+      { fill: String(from), level: shown(start) },
+      { fill: String(to), level: shown(end) },
     ];
-  }
-  if (verdict === "trending" && trend !== null) return [{ from: first, to: last, ...trend.line }];
-  const { center } = toleranceLines;
-  return [{ from: first, to: last, start: center, end: center }];
+    const line = {
+      data: { values },
+      mark: { type: "line", style: inForce ? "estimate" : "next-edge" },
+      encoding: { x, y: y("level") },
+    };
+    const label = trending === null ? say.level(result) : say.trend;
+    const name = {
+      data: { values: values.slice(0, 1) },
+      mark: { type: "text", style: "remark", align: "left", dy: -7 },
+      encoding: { x, y: y("level"), text: { value: label } },
+    };
+    return inForce ? [line, name] : [line];
+  });
 }

@@ -36,6 +36,13 @@ export async function planCommand(
   flags: PlanFlags,
   io: Io,
 ): Promise<ExitCode> {
+  if (products.length < 2) {
+    const got = products.length === 0 ? "none" : `only "${products[0]}"`;
+    io.err(
+      `A trial needs two or more products to compare, such as: evencatch plan wheat barley. Found ${got}.`,
+    );
+    return exitCodes.badInput;
+  }
   const design = trialDesign(trialDesignOptions({ products, ...chosen(flags) }));
   if (flags.out !== undefined) {
     const files = { "sheet.csv": rowsToCsv(design.rows) };

@@ -153,7 +153,8 @@ function planSubcommand(io: Io, ended: (code: ExitCode) => void): Command {
     .description(
       "Plan a trial: a randomised, blocked catch sheet, and what it can be expected to find.",
     )
-    .argument("<products...>", "two or more products")
+    .argument("[products...]", "two or more products")
+    .usage("[options] <product> <product>...")
     .option("--fills <n>", "fills of each product", parseAmount)
     .option("--turns <list>", "turn levels of every fill, such as 20,40", parseAmounts)
     .option("--catches <n>", "catches at each turn level of a fill", parseAmount)

@@ -95,6 +95,12 @@ export const setupFields: readonly SetupField[] = [
   ),
   field("bins[].turns_per_hectare", number, "Meter turns per hectare as set now", 300),
   field(
+    "bins[].starts_afresh",
+    "whole number",
+    "Fill before which the meter was opened, cleaned or changed: fills before it say nothing of its level now",
+    6,
+  ),
+  field(
     "bins[].drive.kind",
     '"ground-wheel" or "motor"',
     "What turns the meter; must be given with a drive",

@@ -62,6 +62,7 @@ function binFrom({ seed, money, ...bin }: FileBin): BinSetup {
     bookValueKgPerTurn: bin.book_value ?? null,
     assumed: bin.assumed ?? null,
     turnsPerHectare: bin.turns_per_hectare ?? null,
+    startsAfresh: bin.starts_afresh ?? null,
     drive: driveFrom(bin.drive),
     seed: seed === undefined ? null : seedFrom(seed),
     money:

@@ -154,6 +154,7 @@ const bin = strict({
     .enum(["book", "previous", "mean"], { error: 'one of "book", "previous", "mean"' })
     .optional(),
   turns_per_hectare: above0.optional(),
+  starts_afresh: wholeFrom1.optional(),
   drive: drive.optional(),
   seed: seed.optional(),
   money: strict({

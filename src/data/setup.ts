@@ -71,6 +71,8 @@ export interface BinSetup {
   /** What the drive is set for without a catch. */
   readonly assumed: "book" | "previous" | "mean" | null;
   readonly turnsPerHectare: number | null;
+  /** Fill before which the meter was opened or changed, so that fills before it are of another level; null: none. */
+  readonly startsAfresh: number | null;
   readonly drive: DriveSetup | null;
   readonly seed: SeedSetup | null;
   readonly money: BinMoneySetup | null;
@@ -138,7 +140,16 @@ export interface FieldCheckSetup {
 
 /** The setup of a bin with a product in it: the entry that names both, else the one for the bin whatever is in it. */
 export function binSetup(setup: Setup, bin: string, product: string): BinSetup | null {
-  const ofBin = setup.bins.filter((entry) => entry.bin === bin);
+  return entryFor(setup.bins, bin, product);
+}
+
+/** Of entries about bins, some of them about one product of a bin only, the one that counts for this bin and product. */
+export function entryFor<E extends { readonly bin: string; readonly product: string | null }>(
+  entries: readonly E[],
+  bin: string,
+  product: string,
+): E | null {
+  const ofBin = entries.filter((entry) => entry.bin === bin);
   return (
     ofBin.find((entry) => entry.product === product) ??
     ofBin.find((entry) => entry.product === null) ??

@@ -1,11 +1,14 @@
-import { mean, sampleStandardDeviation, sum } from "simple-statistics";
+import { mean, sum } from "simple-statistics";
 import type { About, Estimate } from "../results/estimate.ts";
 import { fitRandomEffects, type RandomEffectsFit } from "../statistics/random-effects.ts";
+import { noPrior } from "../statistics/shift-evidence.ts";
+import { spreadWithin } from "../statistics/spread-within.ts";
 import { type PooledScatter, standardDeviationInterval } from "./catch-scatter.ts";
-import type { Fill, Meter } from "./meters.ts";
+import type { MeterHistory } from "./history.ts";
+import type { Fill } from "./meters.ts";
 import { tEstimate } from "./t-estimate.ts";
 
-/** How much fills of one meter differ. */
+/** How much fills of one meter of one level differ. */
 export interface FillSpread {
   /** "own": from this meter's fills; "borrowed": from other meters, on the relative scale; "none": unknown. */
   readonly source: "own" | "borrowed" | "none";
@@ -13,6 +16,7 @@ export interface FillSpread {
   readonly standardDeviation: Estimate<"kg/turn"> | null;
   /** The same relative to the mean delivery. */
   readonly relative: number | null;
+  /** Σ(k − 1) over the stretches of one level. */
   readonly df: number;
   /** Fills behind it. */
   readonly fills: number;
@@ -30,8 +34,12 @@ export interface BetweenComponent {
 
 /** What a meter's fills say together about the mean over fills and about the next fill. */
 export interface AcrossFills {
+  /** Fills of the level in force, on which mean and next fill rest; earlier levels speak for the spread only. */
   readonly fills: number;
+  /** Their catches. */
   readonly catches: number;
+  /** First of them, where fills before it are of another level; null: no earlier level. */
+  readonly sinceFill: number | null;
   /** Mean of one estimate a fill; interval about "mean over fills". */
   readonly mean: Estimate<"kg/turn">;
   /** The same value with the interval that a new fill's true delivery is expected in; about "next fill". */
@@ -50,25 +58,27 @@ export interface RelativeSpread {
 }
 
 /**
- * Two-stage analysis of fills: one estimate a fill, then t on k − 1 degrees of freedom.
- * mean ± t·s_b/√k; next fill ± t·s_b·√(1 + 1/k).
+ * Two-stage analysis of fills: one estimate a fill. Level from the k fills of the stretch in force; spread within all
+ * stretches, s² = Σ SS/Σ(k − 1), on ν = Σ(k − 1) degrees of freedom. Mean ± t(ν)·s/√k; next fill ± t(ν)·s·√(1 + 1/k).
  *
- * @param borrowed  spread to use when there is one fill only; null: then nothing is said about other fills
+ * @param stretches fills of one level after another, the last one in force; one stretch where nothing changed
+ * @param borrowed  spread to use when no stretch has two fills; null: then nothing is said about other fills
  * @returns         estimates in kg/turn; standardError and interval null for a lone fill with nothing to borrow.
  *                  A borrowed spread gives the next-fill interval only: one fill says nothing of the mean's error
  *                  beyond it
- * Source           Hahn & Meeker, Statistical Intervals, ch. 4; coverage in reports/coverage.md
+ * Source           Hahn & Meeker, Statistical Intervals, ch. 4; coverage in reports/coverage.md, after changes of level in
+ *                  reports/drift-study.md
  */
 export function acrossFills(
-  fills: readonly Fill[],
+  stretches: readonly (readonly Fill[])[],
   scatter: PooledScatter,
   level: number,
   borrowed: RelativeSpread | null,
 ): AcrossFills {
-  const deliveries = fills.map(({ delivery }) => delivery);
-  const center = mean(deliveries);
-  const spread = fillSpread(deliveries, level, borrowed);
-  const k = fills.length;
+  const inForce = stretches.at(-1) ?? [];
+  const center = mean(deliveriesOf(inForce));
+  const spread = fillSpread(stretches, center, level, borrowed);
+  const k = inForce.length;
   const sd = spread.standardDeviation?.value ?? null;
   const estimate = (variancePerSpread: number, about: About, usable: boolean) =>
     tEstimate(
@@ -81,42 +91,58 @@ export function acrossFills(
     );
   return {
     fills: k,
-    catches: sum(fills.map(({ totals }) => totals.catches)),
+    catches: sum(inForce.map(({ totals }) => totals.catches)),
+    sinceFill: stretches.length > 1 ? (inForce[0]?.fill ?? null) : null,
     mean: estimate(1 / k, "mean over fills", spread.source === "own"),
     nextFill: estimate(1 + 1 / k, "next fill", true),
     spread,
-    between: spread.source === "own" && sd !== null ? betweenComponent(fills, sd, scatter) : null,
-    ignoringFills: ignoringFills(fills, level),
+    between:
+      spread.source === "own" && sd !== null
+        ? betweenComponent(stretches.flat(), sd, scatter)
+        : null,
+    ignoringFills: ignoringFills(inForce, level),
   };
 }
 
 /**
  * The same fills by restricted maximum likelihood with small-sample adjusted error, the named alternative.
  *
+ * @param fills of one level
  * @returns null below two fills, or without any catch scatter to compare with
  */
 export function remlAcrossFills(fills: readonly Fill[]): RandomEffectsFit | null {
   return fills.length >= 2 ? fitRandomEffects(fills.map(asGroup)) : null;
 }
 
-/** Pools the fill-to-fill spread of meters with two or more fills on the relative scale; null when there is none. */
-export function relativeSpreadOf(meters: readonly Meter[]): RelativeSpread | null {
-  const usable = meters.map(({ fills }) => fills).filter((fills) => fills.length >= 2);
-  if (usable.length === 0) return null;
-  const df = sum(usable.map((fills) => fills.length - 1));
-  const squares = usable.map((fills) => {
-    const deliveries = fills.map(({ delivery }) => delivery);
-    return (fills.length - 1) * (sampleStandardDeviation(deliveries) / mean(deliveries)) ** 2;
-  });
-  return { relative: Math.sqrt(sum(squares) / df), df, fills: sum(usable.map((f) => f.length)) };
+/**
+ * Pools the fill-to-fill spread of meters on the relative scale, within their stretches of one level; null when no
+ * stretch has two fills. What moves all meters together, or one of them, is not lent as spread.
+ */
+export function relativeSpreadOf(
+  meters: readonly { readonly history: Pick<MeterHistory, "stretches"> }[],
+): RelativeSpread | null {
+  const usable = meters
+    .flatMap(({ history }) => history.stretches.map(({ fills }) => fills))
+    .filter((fills) => fills.length >= 2);
+  const { variance, df } = spreadWithin(
+    usable.map((fills) => {
+      const deliveries = deliveriesOf(fills);
+      const center = mean(deliveries);
+      return deliveries.map((delivery) => delivery / center);
+    }),
+    noPrior,
+  );
+  return variance === null
+    ? null
+    : { relative: Math.sqrt(variance), df, fills: usable.flat().length };
 }
 
 function fillSpread(
-  deliveries: readonly number[],
+  stretches: readonly (readonly Fill[])[],
+  center: number,
   level: number,
   borrowed: RelativeSpread | null,
 ): FillSpread {
-  const center = mean([...deliveries]);
   const of = (sd: number, df: number): Estimate<"kg/turn"> => ({
     value: sd,
     unit: "kg/turn",
@@ -124,16 +150,11 @@ function fillSpread(
     df,
     interval: standardDeviationInterval(sd, df, level, "fill-to-fill spread"),
   });
-  if (deliveries.length >= 2) {
-    const sd = sampleStandardDeviation([...deliveries]);
-    const df = deliveries.length - 1;
-    return {
-      source: "own",
-      standardDeviation: of(sd, df),
-      relative: sd / center,
-      df,
-      fills: deliveries.length,
-    };
+  const { variance, df } = spreadWithin(stretches.map(deliveriesOf), noPrior);
+  if (variance !== null) {
+    const sd = Math.sqrt(variance);
+    const fills = stretches.filter((own) => own.length >= 2).flat().length;
+    return { source: "own", standardDeviation: of(sd, df), relative: sd / center, df, fills };
   }
   if (borrowed === null)
     return { source: "none", standardDeviation: null, relative: null, df: 0, fills: 0 };
@@ -175,6 +196,10 @@ function ignoringFills(fills: readonly Fill[], level: number): Estimate<"kg/turn
   );
   const standardError = Math.sqrt(scatterSum / (catches - 1) / turns);
   return tEstimate(value, "kg/turn", standardError, catches - 1, level, "mean over fills");
+}
+
+function deliveriesOf(fills: readonly Fill[]): number[] {
+  return fills.map(({ delivery }) => delivery);
 }
 
 function asGroup({ delivery, totals }: Fill) {

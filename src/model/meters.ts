@@ -1,5 +1,6 @@
 import { sum } from "simple-statistics";
 import type { Catch } from "../data/types.ts";
+import { inTimeOrder } from "./time-order.ts";
 import { deliveryOf, type FillTotals, totalsOf } from "./totals.ts";
 
 /** One filling of a bin with one product. */
@@ -24,7 +25,7 @@ export interface Fill {
 export interface Meter {
   readonly bin: string;
   readonly product: string;
-  /** Fills with at least one catch that counts, in fill order. */
+  /** Fills with at least one catch that counts, in order of time: by date where all have one, else by number. */
   readonly fills: readonly Fill[];
 }
 
@@ -39,9 +40,11 @@ export function metersOf(catches: readonly Catch[]): readonly Meter[] {
     .map((rows) => ({
       bin: firstOf(rows).bin,
       product: firstOf(rows).product,
-      fills: [...groupBy(rows, ({ fill }) => fill).values()]
-        .flatMap((fillRows) => fillOf(fillRows) ?? [])
-        .sort((a, b) => a.fill - b.fill),
+      fills: inTimeOrder(
+        [...groupBy(rows, ({ fill }) => fill).values()].flatMap(
+          (fillRows) => fillOf(fillRows) ?? [],
+        ),
+      ),
     }))
     .filter(({ fills }) => fills.length > 0);
 }

@@ -4,7 +4,8 @@ import type { About, Estimate } from "../results/estimate.ts";
 import type { ErrorLaw } from "../statistics/expected-loss.ts";
 import type { NormalSample } from "../statistics/normal-sample.ts";
 import type { AcrossFills } from "./across-fills.ts";
-import type { Meter } from "./meters.ts";
+import { type MeterHistory, stretchInForce } from "./history.ts";
+import type { Fill, Meter } from "./meters.ts";
 
 /** What the drive is left at when no catch is made. */
 export type AssumedValue =
@@ -13,6 +14,7 @@ export type AssumedValue =
   | { readonly source: "previous fill" }
   /** One fill's value, kept. */
   | { readonly source: "fill"; readonly fill: number }
+  /** Of the level in force. */
   | { readonly source: "mean of fills" };
 
 /** The assumed value in figures. */
@@ -25,13 +27,17 @@ export interface Setting {
 
 /**
  * The figure a drive would be left at. A value that follows the fills is that of the fills before today's for today, and
- * includes today's for the next fill.
+ * includes today's for the next fill. The mean is that of the fills of one level: for today of the level as it was known
+ * before today's fill.
  *
  * @throws OptionError when a book value is not above zero or the fill is not one of the meter's
  */
-export function settingOf(assumed: AssumedValue, { fills }: Meter): Setting {
-  const deliveries = fills.map(({ delivery }) => delivery);
-  const earlier = deliveries.slice(0, -1);
+export function settingOf(
+  assumed: AssumedValue,
+  { fills, history }: Meter & { readonly history: MeterHistory },
+): Setting {
+  const deliveries = deliveriesOf(fills);
+  const level = deliveriesOf(history.beforeNewest);
   const always = (kgPerTurn: number) => ({ todayKgPerTurn: kgPerTurn, nextKgPerTurn: kgPerTurn });
   switch (assumed.source) {
     case "book value":
@@ -39,11 +45,11 @@ export function settingOf(assumed: AssumedValue, { fills }: Meter): Setting {
     case "fill":
       return always(valueOfFill(assumed.fill, fills));
     case "previous fill":
-      return { todayKgPerTurn: earlier.at(-1) ?? null, nextKgPerTurn: deliveries.at(-1) ?? 0 };
+      return { todayKgPerTurn: deliveries.at(-2) ?? null, nextKgPerTurn: deliveries.at(-1) ?? 0 };
     case "mean of fills":
       return {
-        todayKgPerTurn: earlier.length > 0 ? mean(earlier) : null,
-        nextKgPerTurn: mean(deliveries),
+        todayKgPerTurn: level.length > 0 ? mean(level) : null,
+        nextKgPerTurn: mean(deliveriesOf(stretchInForce(history))),
       };
   }
 }
@@ -76,7 +82,7 @@ export function asRateError(
 
 /**
  * How the rate error of the next fill is distributed when the drive is left at a value A: location (b̄ − A)/A and scale
- * s_b·√(1 + 1/k)/A with Student's t on k − 1 degrees of freedom. The spread holds the catch scatter of the fills too, so
+ * s_b·√(1 + 1/k)/A with Student's t on the degrees of freedom of s_b, k being the fills of the level in force. The spread holds the catch scatter of the fills too, so
  * it errs on the wide side.
  *
  * @returns null when nothing is known of how fills differ
@@ -88,8 +94,8 @@ export function nextFillErrorLaw({ nextFill }: AcrossFills, setTo: number): Erro
 }
 
 /**
- * The rate errors the fills so far would have had with the drive left at a value A, as a sample of all fills: mean
- * b̄/A − 1 and spread s_b/A. With a single fill the spread, and its degrees of freedom, are the borrowed ones.
+ * The rate errors the fills of the level in force would have had with the drive left at a value A, as a sample of all
+ * fills: mean b̄/A − 1 and spread s_b/A on its own degrees of freedom, which earlier levels, or other meters, may lend.
  *
  * @returns null when nothing is known of how fills differ
  */
@@ -105,6 +111,10 @@ export function fillErrorSample(
     n: fills,
     df: spread.df,
   };
+}
+
+function deliveriesOf(fills: readonly Fill[]): number[] {
+  return fills.map(({ delivery }) => delivery);
 }
 
 function bookValue(kgPerTurn: number): number {

@@ -18,6 +18,13 @@ export function requirePositive(routine: string, argument: string, value: number
   }
 }
 
+/** Throws a `NumericalError` naming the argument unless `value` is finite and 0 or more. */
+export function requireNotNegative(routine: string, argument: string, value: number): void {
+  if (!(Number.isFinite(value) && value >= 0)) {
+    refuse(routine, argument, value, "a finite number of 0 or more");
+  }
+}
+
 /** Throws a `NumericalError` naming the argument unless `value` is above 0; Infinity passes. */
 export function requirePositiveOrInfinite(routine: string, argument: string, value: number): void {
   if (!(typeof value === "number" && value > 0)) {

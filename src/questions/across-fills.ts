@@ -1,8 +1,12 @@
 import { type AcrossFills, type FillSpread, remlAcrossFills } from "../model/across-fills.ts";
 import { scatterDiffers, standardDeviationInterval } from "../model/catch-scatter.ts";
+import { type MeterHistory, stretchInForce } from "../model/history.ts";
+import { stillMoving } from "../model/history-cautions.ts";
+import type { Fill } from "../model/meters.ts";
 import { estimateOf, type MeterModel, type ModelOptions } from "../model/model.ts";
 import { type Caution, type CautionCode, type CautionFacts, caution } from "../results/caution.ts";
 import type { Estimate } from "../results/estimate.ts";
+import { requireModelOptions } from "../results/options.ts";
 import type { BartlettTest } from "../statistics/bartlett.ts";
 import type { RandomEffectsFit } from "../statistics/random-effects.ts";
 
@@ -14,6 +18,8 @@ export interface FillPoint {
   readonly turns: number;
   /** Interval about this fill's delivery. */
   readonly estimate: Estimate<"kg/turn">;
+  /** "in force": of the level that the next fill is expected from; "apart": left out of mean and spread. */
+  readonly stands: "in force" | "earlier level" | "apart";
 }
 
 /** Scatter of catches within fills, all fills together. */
@@ -47,15 +53,19 @@ const comfortableFills = 4;
  * What do all fills of this bin and product say together: the mean over fills, the band for the next fill, and how
  * much fills and catches scatter?
  *
- * One estimate a fill, t on fills − 1 degrees of freedom (two-stage); catches of one fill are not independent evidence
- * about the next. REML with adjusted degrees of freedom stands beside it as a named alternative.
+ * One estimate a fill (two-stage); catches of one fill are not independent evidence about the next. Mean and next fill
+ * rest on the fills of the level in force, the spread on all stretches of one level, t on Σ(k − 1) degrees of freedom;
+ * fills that stood apart are in neither. REML with adjusted degrees of freedom, of the level in force, stands beside it as
+ * a named alternative.
  *
  * @returns    estimates in kg/turn; intervals about "mean over fills" and "next fill", both null for a lone fill with
  *             nothing to borrow (caution one-fill)
- * Assumes     fills alike apart from chance and far enough apart in time to be unrelated. Coverage: reports/coverage.md
+ * Assumes     fills of a level alike apart from chance and far enough apart in time to be unrelated; while they trend, the
+ *             caution trending. Coverage: reports/coverage.md, after changes of level reports/drift-study.md
  * Source      Hahn & Meeker, Statistical Intervals, ch. 4; Searle, Casella & McCulloch, Variance Components
  */
 export function acrossFillsAnswer(meter: MeterModel, options: ModelOptions): AcrossFillsAnswer {
+  requireModelOptions(options);
   const { level } = options;
   return {
     kind: "across-fills",
@@ -69,11 +79,17 @@ export function acrossFillsAnswer(meter: MeterModel, options: ModelOptions): Acr
       catches: fill.totals.catches,
       turns: fill.totals.turns,
       estimate: estimateOf(meter, fill, options).estimate,
+      stands: standsOf(fill, meter.history),
     })),
     catchScatter: catchScatterOf(meter, level),
-    reml: remlAcrossFills(meter.fills),
+    reml: remlAcrossFills(stretchInForce(meter.history)),
     cautions: cautionsOf(meter),
   };
+}
+
+function standsOf(fill: Fill, history: MeterHistory): FillPoint["stands"] {
+  if (stretchInForce(history).includes(fill)) return "in force";
+  return history.stoodApart.some((one) => one.fill === fill.fill) ? "apart" : "earlier level";
 }
 
 function catchScatterOf(meter: MeterModel, level: number): CatchScatter {
@@ -99,14 +115,21 @@ function catchScatterOf(meter: MeterModel, level: number): CatchScatter {
 function cautionsOf(meter: MeterModel): readonly Caution[] {
   const { across, scatter } = meter;
   const { spread } = across;
-  const found: Caution[] = [];
+  const found: Caution[] = [...stillMoving(meter)];
   const say = <C extends CautionCode>(code: C, facts: CautionFacts[C]) =>
     found.push(caution(code, { bin: meter.bin, product: meter.product }, facts));
 
-  if (across.fills === 1) say("one-fill", { borrowedFrom: spread.fills });
+  const { sinceFill } = across;
+  if (sinceFill !== null)
+    say("fills-since-change", { sinceFill, fills: across.fills, spreadFills: spread.fills });
   if (spread.source === "borrowed") say("spread-borrowed", { fills: spread.fills, df: spread.df });
-  if (across.fills === 2) say("two-fills", { bandInDifferences: bandInDifferences(meter) });
-  if (across.fills === 3) say("few-fills", { fills: across.fills });
+  if (spread.source !== "own" && across.fills === 1)
+    say("one-fill", { borrowedFrom: spread.fills });
+  if (spread.source === "own" && spread.df <= 2) {
+    if (across.fills === 2 && spread.df === 1)
+      say("two-fills", { bandInDifferences: bandInDifferences(meter) });
+    else say("few-fills", { fills: spread.fills });
+  }
   if (across.between?.atBoundary) say("spread-at-boundary", { upperKgPerTurn: upperOf(spread) });
   if (scatter.homogeneity !== null && scatterDiffers(scatter))
     say("scatter-differs", { pValue: scatter.homogeneity.pValue, fellBack: false });
@@ -121,8 +144,8 @@ function upperOf(spread: FillSpread): number | null {
 }
 
 /** Half-width of the next-fill band of two fills in units of their difference. */
-function bandInDifferences({ across, fills }: MeterModel): number {
-  const [first, second] = fills;
+function bandInDifferences({ across, history }: MeterModel): number {
+  const [first, second] = stretchInForce(history);
   const upper = across.nextFill.interval?.upper;
   if (first === undefined || second === undefined || typeof upper !== "number") return 0;
   return (upper - across.nextFill.value) / Math.abs(first.delivery - second.delivery);

@@ -7,6 +7,7 @@ import {
   numberOfCatches,
   stopsAt,
 } from "../model/next-catch.ts";
+import { requireModelOptions } from "../results/options.ts";
 import { neededCautions } from "./catches-needed/cautions.ts";
 import { knowledgeOf, stateOf } from "./catches-needed/knowledge.ts";
 import type {
@@ -64,6 +65,7 @@ export function catchesNeeded(
   meter: MeterModel | null,
   options: CatchesNeededOptions,
 ): CatchesNeeded {
+  requireModelOptions(options);
   const basis = knowledgeOf(meter, options);
   const state = stateOf(basis);
   const aim = aimOf(basis, options);

@@ -3,6 +3,7 @@ import { newestFill } from "../model/meters.ts";
 import type { MeterModel } from "../model/model.ts";
 import { errorAfter } from "../model/next-catch.ts";
 import { fillErrorSample, nextFillErrorLaw, settingOf } from "../model/rate-error.ts";
+import { requireModelOptions } from "../results/options.ts";
 import { breakEvens, firstToPay } from "./cost/break-even.ts";
 import { costCautions } from "./cost/cautions.ts";
 import { lossOf, lossUnknown } from "./cost/loss.ts";
@@ -43,6 +44,7 @@ const flatness = 0.05;
  *                 Weerahandi, JASA 88 (1993) 899 (generalized confidence limits)
  */
 export function cost(meter: MeterModel, options: CostOptions): Cost {
+  requireModelOptions(options);
   const { prices } = options;
   const setting = settingOf(options.assumed, meter).nextKgPerTurn;
   const catchesToday = newestFill(meter).totals.catches;

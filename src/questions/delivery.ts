@@ -1,5 +1,6 @@
 import { type Fill, newestFill } from "../model/meters.ts";
 import { estimateOf, type MeterModel } from "../model/model.ts";
+import { requireModelOptions, requireOneOf } from "../results/options.ts";
 import { lackOfFit } from "../statistics/lack-of-fit.ts";
 import { fitThroughOrigin, variancePowers } from "../statistics/through-origin.ts";
 import { deliveryCautions } from "./delivery/cautions.ts";
@@ -41,6 +42,8 @@ export function delivery(
   options: DeliveryOptions,
   fill: Fill = newestFill(meter),
 ): Delivery {
+  requireModelOptions(options);
+  requireOneOf("varianceLaw", options.varianceLaw, Object.keys(variancePowers));
   const { level, scaleDivisionKg, varianceLaw } = options;
   const estimated = estimateOf(meter, fill, options);
   const { estimate, fit, variance, scatter } = estimated;

@@ -1,25 +1,36 @@
 import { mean } from "simple-statistics";
-import type { Fill, Meter } from "../model/meters.ts";
+import type { FillGap } from "../model/fill-order.ts";
+import { fillOrderOf } from "../model/fill-order.ts";
+import {
+  type HistoryStatus,
+  type HistoryStep,
+  type MeterHistory,
+  type Stretch,
+  stretchInForce,
+} from "../model/history.ts";
+import type {
+  ApartFill,
+  DifferingFill,
+  FoundChange,
+  TrendingFills,
+} from "../model/history-findings.ts";
+import type { Meter } from "../model/meters.ts";
 import { estimateOf, type MeterModel, type ModelOptions } from "../model/model.ts";
 import type { Caution } from "../results/caution.ts";
 import type { Estimate } from "../results/estimate.ts";
-import { type AgainstEarlier, againstEarlier } from "./drift/as-they-came.ts";
+import { requireModelOptions } from "../results/options.ts";
+import { againstEarlier } from "./drift/as-they-came.ts";
 import { type ByName, byName } from "./drift/by-name.ts";
 import { driftCautions } from "./drift/cautions.ts";
 import { changesOf, type DriftShift, type DriftTrend } from "./drift/changes.ts";
-import { type NewestFill, newestFillOf } from "./drift/newest.ts";
-import { type DriftPower, type FalseAlarms, ratesOf } from "./drift/rates.ts";
+import { type DriftPower, type FalseAlarms, falseAlarms, powerOf } from "./drift/rates.ts";
 import { type ScoreCharts, scoreCharts } from "./drift/score-charts.ts";
 import { type SettlingTest, settlingTests } from "./drift/settling.ts";
-import { spreadOf } from "./drift/spread.ts";
-import { type FillGap, type ProductChange, stretchesOf } from "./drift/stretches.ts";
-import { type DriftStep, type DriftVerdict, driftVerdict, nextSteps } from "./drift/verdict.ts";
+import { type DriftStep, nextSteps } from "./drift/verdict.ts";
 
 export interface DriftOptions extends ModelOptions {
-  /** Shift for which the power is stated, as a fraction of the delivery. */
+  /** Lasting shift for which the power is stated, as a fraction of the delivery. */
   readonly shiftOfInterest: number;
-  /** Whether fills before another product was in the bin count. */
-  readonly productChange: ProductChange;
 }
 
 /** One fill in the order of time. */
@@ -29,10 +40,20 @@ export interface DriftFill {
   readonly catches: number;
   /** Interval about this fill's delivery. */
   readonly estimate: Estimate<"kg/turn">;
-  /** False for fills before another product was in the bin. */
-  readonly judged: boolean;
-  /** Against the fills before it, at the limit for every fill of a season; null for the first three. */
-  readonly asItCame: AgainstEarlier | null;
+  /** Place of its stretch in `stretches`; null: it stood apart. */
+  readonly stretch: number | null;
+  /** What was decided when it came; null: not asked. */
+  readonly step: HistoryStep | null;
+}
+
+/** Fills of one level. */
+export interface DriftStretch {
+  readonly from: number;
+  readonly to: number;
+  readonly fills: number;
+  readonly begins: Stretch["begins"];
+  /** Mean of their deliveries, kg/turn. */
+  readonly mean: number;
 }
 
 /** Has the meter moved over the fills of one bin and product? */
@@ -42,26 +63,29 @@ export interface Drift {
   readonly product: string;
   readonly options: DriftOptions;
   readonly input: {
-    /** Fills since the bin last held another product: those that are judged. */
     readonly fills: number;
-    /** Earlier fills, not judged because another product was in the bin since. */
-    readonly fillsSetAside: number;
+    /** Those of the level in force. */
+    readonly fillsInForce: number;
     readonly otherProducts: readonly string[];
     readonly gaps: readonly FillGap[];
   };
-  readonly verdict: DriftVerdict;
+  readonly verdict: HistoryStatus;
   readonly nextSteps: readonly DriftStep[];
   /** Oldest first. */
   readonly fills: readonly DriftFill[];
-  /** Null below 5 fills. */
-  readonly trend: DriftTrend | null;
-  /** The likeliest shift, whether or not it is more than chance; null below 6 fills. */
-  readonly shift: DriftShift | null;
-  /** Null below 3 fills. */
-  readonly newest: NewestFill | null;
+  /** Oldest first; the last one is in force. */
+  readonly stretches: readonly DriftStretch[];
+  /** The change that the verdict "moved" is about, and while it qualifies what to do; null: none, or it is history. */
+  readonly moved: FoundChange | null;
+  /** Every change that was found, oldest first. */
+  readonly changes: readonly FoundChange[];
+  /** The newest fill, where it stands apart. */
+  readonly differs: DifferingFill | null;
+  readonly trending: TrendingFills | null;
+  readonly stoodApart: readonly ApartFill[];
   /**
-   * What a fill must stay within for the rate to stay within the tolerance, if the drive is set for `center`: the mean of
-   * the fills before the newest, or before the shift. These are no control limits: they come from what is wanted.
+   * What a fill must stay within for the rate to stay within the tolerance, if the drive is set for `center`, the level in
+   * force without a fill that differs. These are no control limits: they come from what is wanted.
    */
   readonly toleranceLines: {
     readonly center: number;
@@ -69,8 +93,12 @@ export interface Drift {
     readonly upper: number;
   };
   readonly falseAlarms: FalseAlarms;
-  /** Null below 5 fills, or without any spread between fills. */
+  /** Null after a change was found, below 4 fills, and where nothing is known of it. */
   readonly power: DriftPower | null;
+  /** Explanation, looked at once, at the end: it never changes the verdict. Null below 5 fills. */
+  readonly trend: DriftTrend | null;
+  /** Explanation likewise: the likeliest shift, whether or not it is more than chance; null below 6 fills. */
+  readonly shift: DriftShift | null;
   readonly scoreCharts: ScoreCharts;
   readonly byName: ByName | null;
   readonly settling: readonly SettlingTest[];
@@ -80,101 +108,92 @@ export interface Drift {
 /**
  * Has this meter moved since earlier fills: since when, how much, and what to do about it?
  *
- * One estimate a fill, in order of time. (a) Trend: least-squares slope on the order, t(k − 2). (b) Newest fill against the
- * prediction interval of the earlier ones, and every fill as it came at (1 − level)/(k − 3). (c) One shift: largest pooled
- * two-sample |t| over the splits. (a) and (c) are adjusted together by Holm's method; (b) is one look of its own.
+ * The decision is the model's, one after every fill (`historyOf`): averaged evidence of a lasting shift, told as trending
+ * when a straight line explains more; else the newest fill at p ≤ .002, which the next fill settles. Beside it stand, as
+ * explanation, tests that look once, at the end: least-squares slope on the order, t(k − 2), and the largest pooled
+ * two-sample |t| over the splits, adjusted together by Holm's method; and charts of scores.
  *
  * @param meter    one bin × product of a fitted model
- * @param options  level: 1 − level is the false-alarm rate of every finding; tolerance for the tolerance lines;
- *                 shiftOfInterest and productChange as their comments say
+ * @param options  tolerance for the tolerance lines; level of sizes' intervals and of the explaining tests;
+ *                 shiftOfInterest as its comment says
  * @param meters   all meters of the log, to know what else was in the bin; those of other bins are passed over
- * @returns        sizes in kg/turn and as fractions, with intervals; verdict and steps as literal words
- * Null when       too few fills (cautions no-trend-yet, no-change-point-yet); fills that agree exactly
- *                 (caution fills-agree-exactly)
- * Assumes         independent normal fills of one spread. Fills alike when close in time raise the false alarms of the
- *                 season tests, so a finding reads "trend or slow wander". Rates and power: reports/drift-study.md
- * Source          ISO 7870-2; Hawkins 1977, JASA 72, 180; Worsley 1986, Biometrika 73, 91; Quesenberry 1991,
- *                 J. Quality Technology 23, 213; Holm 1979
+ * @returns        sizes as fractions, with intervals; verdict and steps as literal words
+ * Null when       as the fields say; fills that agree exactly leave nothing to judge by (caution fills-agree-exactly)
+ * Assumes         near-normal fills of one spread, which earlier levels share. A steady meter is called moved, trending or
+ *                 differing in 1 of 20 seasons of 12 fills, more often where neighbouring fills are alike:
+ *                 reports/drift-study.md
+ * Source          Hawkins 1977, JASA 72, 180; Worsley 1986, Biometrika 73, 91; Jeffreys 1961, Theory of Probability, 5.2;
+ *                 Quesenberry 1991, J. Quality Technology 23, 213; Holm 1979
  */
 export function drift(
   meter: MeterModel,
   options: DriftOptions,
   meters: readonly Meter[] = [],
 ): Drift {
+  requireModelOptions(options);
   const { level, tolerance, shiftOfInterest } = options;
-  const order = stretchesOf(meter, meters, options.productChange);
-  const judged = order.stretches.at(-1) ?? [];
-  const setAside = order.stretches.slice(0, -1).flat();
-  const changes = changesOf(judged, level);
-  const newest = newestFillOf(judged, level);
-  const verdict = driftVerdict(judged.length, changes, newest, level);
-  const center = centerOf(judged, verdict === "moved" ? changes.shift : null);
-  const rates = ratesOf({
-    fills: judged.length,
-    spread: spreadOf(judged, changes, verdict, level),
-    delivery: center,
-    shift: shiftOfInterest,
-    level,
-  });
-  const settling = settlingTests([...setAside, ...judged], level);
-  const shiftBeyondTolerance = Math.abs(changes.shift?.relativeSize.value ?? 0) > tolerance;
+  const { history, fills, bin, product } = meter;
+  const order = fillOrderOf(meter, meters);
+  const deliveries = fills.map(({ delivery }) => delivery);
+  const explained = changesOf(fills, level);
+  const settling = settlingTests(fills, level);
+  const center = history.differs?.earlier ?? meter.across.mean.value;
   return {
     kind: "drift",
-    bin: meter.bin,
-    product: meter.product,
+    bin,
+    product,
     options,
     input: {
-      fills: judged.length,
-      fillsSetAside: setAside.length,
+      fills: fills.length,
+      fillsInForce: stretchInForce(history).length,
       otherProducts: order.otherProducts,
       gaps: order.gaps,
     },
-    verdict,
-    nextSteps: nextSteps(verdict, shiftBeyondTolerance),
-    fills: driftFills(setAside, judged, meter, options),
-    ...changes,
-    newest,
+    verdict: history.status,
+    nextSteps: nextSteps(history.status),
+    fills: driftFills(meter, options),
+    stretches: history.stretches.map(stretchOf),
+    ...findingsOf(history),
     toleranceLines: {
       center,
       lower: center * (1 - tolerance),
       upper: center * (1 + tolerance),
     },
-    ...rates,
-    scoreCharts: scoreCharts(judged, againstEarlier(deliveriesOf(judged), level)),
-    byName: byName(judged),
+    falseAlarms,
+    power: powerOf(meter, shiftOfInterest),
+    ...explained,
+    scoreCharts: scoreCharts(fills, againstEarlier(deliveries, level)),
+    byName: byName(fills),
     settling,
-    cautions: driftCautions({ meter, order, changes, verdict, settling, level }),
+    cautions: driftCautions({ meter, order, explained, settling, level }),
   };
 }
 
-function driftFills(
-  setAside: readonly Fill[],
-  judged: readonly Fill[],
-  meter: MeterModel,
-  options: DriftOptions,
-): readonly DriftFill[] {
-  const { level } = options;
-  const looks = Math.max(1, judged.length - 3);
-  const asTheyCame = againstEarlier(deliveriesOf(judged), 1 - (1 - level) / looks);
-  return [...setAside, ...judged].map((fill, i) => {
-    const place = i - setAside.length;
+function driftFills(meter: MeterModel, options: DriftOptions): readonly DriftFill[] {
+  const { history, fills } = meter;
+  return fills.map((fill, i) => {
+    const stretch = history.stretches.findIndex((one) => one.fills.includes(fill));
     return {
       fill: fill.fill,
       takenAt: fill.takenAt,
       catches: fill.totals.catches,
       estimate: estimateOf(meter, fill, options).estimate,
-      judged: place >= 0,
-      asItCame: place >= 3 ? (asTheyCame[place] ?? null) : null,
+      stretch: stretch === -1 ? null : stretch,
+      step: history.steps[i] ?? null,
     };
   });
 }
 
-/** Mean of the fills before the shift where there was one, else of those before the newest. */
-function centerOf(fills: readonly Fill[], shift: DriftShift | null): number {
-  if (shift !== null) return shift.before;
-  return mean(deliveriesOf(fills.length > 1 ? fills.slice(0, -1) : fills));
+function stretchOf({ fills, begins }: Stretch): DriftStretch {
+  return {
+    from: fills[0]?.fill ?? 0,
+    to: fills.at(-1)?.fill ?? 0,
+    fills: fills.length,
+    begins,
+    mean: mean(fills.map(({ delivery }) => delivery)),
+  };
 }
 
-function deliveriesOf(fills: readonly Fill[]): number[] {
-  return fills.map(({ delivery }) => delivery);
+function findingsOf({ moved, changes, differs, trending, stoodApart }: MeterHistory) {
+  return { moved, changes, differs, trending, stoodApart };
 }

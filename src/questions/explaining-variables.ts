@@ -2,6 +2,7 @@ import { sum } from "simple-statistics";
 import { OptionError } from "../errors/errors.ts";
 import type { Model } from "../model/model.ts";
 import { blockNames, type ProductGroup, productGroups } from "../model/product-groups.ts";
+import { requireModelOptions } from "../results/options.ts";
 import { explainingCautions } from "./explaining-variables/cautions.ts";
 import { densityExplanation, volumeOf } from "./explaining-variables/density.ts";
 import { densityLine, predictNewProduct } from "./explaining-variables/new-product.ts";
@@ -45,6 +46,7 @@ export function explainingVariables(
   model: Model,
   options: ExplainingVariablesOptions,
 ): ExplainingVariables {
+  requireModelOptions(options);
   checkBlocks(model, options);
   const { level, newDensityKgPerM3 } = options;
   const groups = productGroups(model, options.blocks);

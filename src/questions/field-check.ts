@@ -1,4 +1,5 @@
 import type { MeterModel } from "../model/model.ts";
+import { requireModelOptions } from "../results/options.ts";
 import { fieldCheckCautions } from "./field-check/cautions.ts";
 import { checkedField } from "./field-check/checked.ts";
 import { fieldCorrection } from "./field-check/correction.ts";
@@ -30,6 +31,7 @@ export type {
  * Source         JCGM 100:2008 (GUM) 5.1.2; ISO/IEC 17043 and ISO 13528 (E_n)
  */
 export function fieldCheck(meter: MeterModel, options: FieldCheckOptions): FieldCheck | null {
+  requireModelOptions(options);
   if (options.checks.length === 0) return null;
   const checks = options.checks.map((check) => checkedField(check, meter, options));
   const result = {

@@ -4,6 +4,7 @@ import type { Fill, Meter } from "../model/meters.ts";
 import { deliveryOf, type FillTotals, totalsOf } from "../model/totals.ts";
 import { type Caution, type CautionCode, type CautionFacts, caution } from "../results/caution.ts";
 import type { Estimate } from "../results/estimate.ts";
+import { requireModelOptions } from "../results/options.ts";
 import { coefficientOfVariation } from "../statistics/coefficient-of-variation.ts";
 import { gradeOf } from "./outlets/grade.ts";
 import type { Outlet, Outlets, OutletsOptions } from "./outlets/result.ts";
@@ -31,6 +32,7 @@ const comfortableOutlets = 5;
  * Source         Vangel 1996, The American Statistician 50, 21–26
  */
 export function outlets(meter: Meter, options: OutletsOptions): Outlets | null {
+  requireModelOptions(options);
   const caught = newestWithOutlets(meter.fills);
   if (caught === null) return null;
   const { fill, groups } = caught;

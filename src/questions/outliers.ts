@@ -1,6 +1,7 @@
 import { sum } from "simple-statistics";
 import { newestFill } from "../model/meters.ts";
 import type { MeterModel } from "../model/model.ts";
+import { requireModelOptions } from "../results/options.ts";
 import { outlierCautions } from "./outliers/cautions.ts";
 import { judgeFill } from "./outliers/judge-catch.ts";
 import { findInFill, type JudgingRule, testsInLog } from "./outliers/judge-fill.ts";
@@ -47,6 +48,7 @@ export type {
  *                 ISO 5725-2 (pooled repeatability variance)
  */
 export function outliers(meter: MeterModel, options: OutlierOptions): Outliers {
+  requireModelOptions(options);
   const history = screenHistory(meter.fills, options.scaleDivisionKg);
   const tests = testsInLog(history);
   const rule: JudgingRule = {
@@ -65,7 +67,7 @@ export function outliers(meter: MeterModel, options: OutlierOptions): Outliers {
     product: meter.product,
     options,
     input: {
-      catches: meter.across.catches,
+      catches: sum(meter.fills.map(({ totals }) => totals.catches)),
       fills: meter.fills.length,
       leftOut: sum(meter.fills.map(({ leftOut }) => leftOut.length)),
     },

@@ -1,11 +1,17 @@
 import { sum } from "simple-statistics";
 import { OptionError } from "../errors/errors.ts";
-import { compareProducts, judgeByCatches, pairsOfProducts } from "../model/compare-products.ts";
+import {
+  type ComparedProducts,
+  compareProducts,
+  judgeByCatches,
+} from "../model/compare-products.ts";
 import type { Model } from "../model/model.ts";
 import { blockNames, type ProductGroup, productGroups } from "../model/product-groups.ts";
+import { requireModelOptions } from "../results/options.ts";
 import { comparisonCautions } from "./product-comparison/cautions.ts";
 import { productContrast } from "./product-comparison/contrasts.ts";
 import { productEstimate } from "./product-comparison/estimates.ts";
+import { pairsAsked } from "./product-comparison/pairs.ts";
 import type { ProductComparison, ProductComparisonOptions } from "./product-comparison/result.ts";
 import { scatterComparison } from "./product-comparison/scatter.ts";
 
@@ -38,13 +44,20 @@ export function productComparison(
   model: Model,
   options: ProductComparisonOptions,
 ): ProductComparison {
+  requireModelOptions(options);
   checkAgainst(model, options);
   const all = productGroups(model, options.blocks);
   const usable = all.filter(({ fills }) => fills.length >= fewestFills);
-  const comparable = pairsOfProducts(usable, options.reference).length > 0;
-  const compared = comparable ? compareProducts(usable, options, ({ delivery }) => delivery) : null;
+  const comparable = pairsAsked(usable, options).length > 0;
+  const compared = comparable
+    ? asked(
+        compareProducts(usable, options, ({ delivery }) => delivery),
+        usable,
+        options,
+      )
+    : null;
   const byCatches = comparable ? judgeByCatches(usable, options) : [];
-  const scatter = scatterComparison(all, pairsOfProducts(all, options.reference), options.level);
+  const scatter = scatterComparison(all, pairsAsked(all, options), options.level);
   const names = usable.map(({ product }) => product);
   return {
     kind: "product-comparison",
@@ -59,6 +72,19 @@ export function productComparison(
     scatter,
     cautions: comparisonCautions({ all, usable, compared, byCatches, scatter, options }),
   };
+}
+
+/** A comparison without the pairs that are not asked about. */
+function asked(
+  compared: ComparedProducts,
+  usable: readonly ProductGroup[],
+  options: ProductComparisonOptions,
+): ComparedProducts {
+  const wanted = pairsAsked(usable, options);
+  const contrasts = compared.contrasts.filter((contrast) =>
+    wanted.some(({ first, second }) => first === contrast.first && second === contrast.second),
+  );
+  return { ...compared, contrasts };
 }
 
 function inputOf(

@@ -5,6 +5,7 @@ import { estimateOf, type MeterModel, type ModelOptions } from "../model/model.t
 import { readingVariance } from "../model/reading.ts";
 import { studentTQuantile } from "../numeric/distributions/student-t.ts";
 import { type Caution, caution } from "../results/caution.ts";
+import { requireModelOptions } from "../results/options.ts";
 import {
   compareScatter,
   type Practice,
@@ -84,6 +85,7 @@ export function repeatability(
   options: ModelOptions,
   fill: Fill = newestFill(meter),
 ): Repeatability {
+  requireModelOptions(options);
   const { level } = options;
   const turns = median(fill.catches.map((row) => row.turns));
   const earlierFills = meter.fills.slice(0, meter.fills.indexOf(fill));

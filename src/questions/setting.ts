@@ -2,6 +2,7 @@ import type { Span } from "../data/setup.ts";
 import { hectaresPerWheelTurn } from "../model/drive.ts";
 import type { Meter } from "../model/meters.ts";
 import { type Derived, derived, derivedEstimate, perDelivery } from "../model/worked-out.ts";
+import { requireModelOptions } from "../results/options.ts";
 import { meterSpeed } from "../units/rates.ts";
 import type { Delivery } from "./delivery/result.ts";
 import { settingCautions } from "./setting/cautions.ts";
@@ -45,6 +46,7 @@ export function setting(
   { bin, product, fill, estimate }: Delivery,
   options: SettingOptions,
 ): DriveSetting {
+  requireModelOptions(options);
   const { level } = options;
   const found = targetRateOf(options);
   const target = found.rate;

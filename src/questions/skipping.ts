@@ -2,6 +2,7 @@ import { newestFill } from "../model/meters.ts";
 import { estimateOf, type MeterModel, type ModelOptions } from "../model/model.ts";
 import { asRateError, fillErrorSample, nextFillErrorLaw, settingOf } from "../model/rate-error.ts";
 import type { Estimate } from "../results/estimate.ts";
+import { requireModelOptions } from "../results/options.ts";
 import { betweenCalibrations } from "./skipping/between-calibrations.ts";
 import { skippingCautions } from "./skipping/cautions.ts";
 import {
@@ -50,6 +51,7 @@ const fewestDf = 2;
  * Source          Hahn & Meeker, Statistical Intervals, ch. 4; Howe, JASA 64 (1969) 610; Weerahandi, JASA 88 (1993) 899
  */
 export function skipping(meter: MeterModel, options: SkippingOptions): Skipping {
+  requireModelOptions(options);
   const { across } = meter;
   const setting = settingOf(options.assumed, meter);
   const nextFill = asRateError(

@@ -2,6 +2,7 @@ import type { Span } from "../data/setup.ts";
 import type { Meter } from "../model/meters.ts";
 import type { ModelOptions } from "../model/model.ts";
 import { tEstimate } from "../model/t-estimate.ts";
+import { requireModelOptions } from "../results/options.ts";
 import { type PooledSlope, pooledSlope } from "../statistics/pooled-slope.ts";
 import { curvatureTest, parallelLackOfFit } from "../statistics/slope-shape.ts";
 import { speedCautions } from "./speed-linearity/cautions.ts";
@@ -37,6 +38,7 @@ export type {
  * Source         Draper and Smith 1998, Applied Regression Analysis, 3rd edition, chapters 2, 12 and 14
  */
 export function speedLinearity(meter: Meter, options: ModelOptions): SpeedLinearity | null {
+  requireModelOptions(options);
   const groups = speedGroups(meter);
   if (groups.length === 0) return null;
   const speeds = groups.flatMap(({ x }) => x);

@@ -1,7 +1,13 @@
 import { sum } from "simple-statistics";
 import { type Caution, caution } from "../results/caution.ts";
 import { expectedContrast, pairsPlanned, spreadOfFills } from "./trial-plan/expected.ts";
-import type { ExpectedContrast, TrialDesign, TrialDesignOptions } from "./trial-plan/result.ts";
+import { trialDesignDefaults, trialDesignOptions } from "./trial-plan/options.ts";
+import type {
+  ExpectedContrast,
+  TrialDefault,
+  TrialDesign,
+  TrialDesignOptions,
+} from "./trial-plan/result.ts";
 import { sheetRows, treatmentsOf } from "./trial-plan/sheet.ts";
 
 export type { SheetRow, TrialDesign, TrialDesignOptions } from "./trial-plan/result.ts";
@@ -26,6 +32,7 @@ const usualPower = 0.8;
  *                 one-sided tests)
  */
 export function trialDesign(options: TrialDesignOptions): TrialDesign {
+  trialDesignOptions(options);
   const rows = sheetRows(options);
   const expected = expectedContrast(options, options.fills);
   const perFill = treatmentsOf(options);
@@ -33,6 +40,7 @@ export function trialDesign(options: TrialDesignOptions): TrialDesign {
   return {
     kind: "trial-plan",
     options,
+    byDefault: defaultsIn(options),
     input: {
       products: options.products.length,
       fills,
@@ -48,6 +56,22 @@ export function trialDesign(options: TrialDesignOptions): TrialDesign {
     ),
     cautions: planCautions(options, expected, perFill.length),
   };
+}
+
+const namedDefaults: readonly TrialDefault[] = [
+  "difference",
+  "fillSpread",
+  "catchScatter",
+  "level",
+  "fills",
+  "turnLevels",
+  "catchesPerLevel",
+];
+
+function defaultsIn(options: TrialDesignOptions): readonly TrialDefault[] {
+  const same = (name: TrialDefault) =>
+    JSON.stringify(options[name]) === JSON.stringify(trialDesignDefaults[name]);
+  return namedDefaults.filter(same);
 }
 
 function planCautions(

@@ -1,4 +1,5 @@
 import type { MeterModel } from "../model/model.ts";
+import { requireModelOptions } from "../results/options.ts";
 import { type Budget, uncertaintyBudget } from "../statistics/propagation.ts";
 import type { Delivery } from "./delivery/result.ts";
 import { budgetCautions } from "./uncertainty-budget/cautions.ts";
@@ -48,6 +49,7 @@ export function rateUncertainty(
   delivery: Delivery,
   options: BudgetOptions,
 ): RateUncertainty {
+  requireModelOptions(options);
   const found: readonly Found[] = [
     ...deliverySources(delivery, options),
     ...fillSource(meter.across.spread, delivery, options),

@@ -9,14 +9,31 @@ export function refuseUnknownOptions(given: object, known: readonly string[]): v
 
 /** A fraction strictly between 0 and 1. */
 export function requireFraction(option: string, value: number): number {
-  if (!(value > 0 && value < 1))
+  if (!(typeof value === "number" && value > 0 && value < 1))
     throw new OptionError(option, value, "a fraction above 0 and below 1, such as 0.95");
   return value;
 }
 
+/** Refuses a choice that is not one of the allowed. */
+export function requireOneOf(option: string, value: unknown, allowed: readonly string[]): void {
+  if (typeof value !== "string" || !allowed.includes(value))
+    throw new OptionError(option, value, allowed.join(" or "));
+}
+
+/** What every question is asked with, whoever asks: a percentage given for a fraction must not be answered. */
+export function requireModelOptions(options: {
+  readonly level: number;
+  readonly tolerance: number;
+  readonly scaleDivisionKg: number | null;
+}): void {
+  requireFraction("level", options.level);
+  requireFraction("tolerance", options.tolerance);
+  requirePositiveOrNull("scaleDivisionKg", options.scaleDivisionKg);
+}
+
 /** A finite number above zero, or null for "unknown". */
 export function requirePositiveOrNull(option: string, value: number | null): number | null {
-  if (value !== null && !(value > 0 && Number.isFinite(value)))
+  if (value !== null && !(Number.isFinite(value) && value > 0))
     throw new OptionError(option, value, "a finite number above zero, or null when unknown");
   return value;
 }

@@ -32,8 +32,35 @@ describe("evencatch plan", () => {
     });
   });
 
-  it("refuses one product and turn levels that are none", async () => {
-    expect((await command("plan", "wheat")).code).toBe(2);
+  it("says that it needs two products, and how to name them", async () => {
+    for (const [products, found] of [
+      [[], "Found none."],
+      [["wheat"], 'Found only "wheat".'],
+    ] as const) {
+      const { code, err, out } = await command("plan", ...products);
+      expect([code, out]).toEqual([2, ""]);
+      expect(err).toBe(
+        `A trial needs two or more products to compare, such as: evencatch plan wheat barley. ${found}`,
+      );
+    }
+    expect((await command("plan", "--help")).out).toContain("<product> <product>...");
+  });
+
+  it("names what is a default as one, and nothing that was chosen", async () => {
+    const plain = (text: string) => text.replace(/[\u00a0\u202f]/g, " ");
+    const { out } = await command("plan", "wheat", "pea");
+    expect(plain(out)).toContain(
+      "Defaults, to be replaced by figures of your own: a difference of 5.0 % to be found; a spread between fills of 3.0 %; a catch scatter of 2.0 % at 20 turns; a confidence of 95 %; 5 fills of each product; catches of 20 and 40 turns; 2 catches of each kind.",
+    );
+    const flags = ["--difference", "4", "--spread", "2%", "--level", "90", "--fills", "6"];
+    const more = ["--turns", "30", "--catches", "3", "--language", "de"];
+    const chosen = await command("plan", "wheat", "pea", ...flags, ...more);
+    expect(plain(chosen.out)).toContain(
+      "Vorgaben, die Sie durch eigene Zahlen ersetzen können: eine Streuung der Proben von 2,0 % bei 20 Umdrehungen.",
+    );
+  });
+
+  it("refuses turn levels that are none", async () => {
     const { code, err } = await command("plan", "wheat", "pea", "--turns", "20,many");
     expect(code).toBe(2);
     expect(err).toContain("above zero");

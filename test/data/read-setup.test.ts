@@ -77,6 +77,7 @@ describe("a setup", () => {
           book_value: { value: 400, unit: "g/turn", standard_uncertainty: 8 },
           assumed: "book",
           turns_per_hectare: 300,
+          starts_afresh: 6,
           drive: { kind: "ground-wheel", ratio: 0.85, steps: [0.8, 0.9], step_names: ["A", "B"] },
           seed: {
             thousand_kernel_mass_g: 38,
@@ -104,6 +105,7 @@ describe("a setup", () => {
       bookValueKgPerTurn: { value: 0.4, standardUncertainty: 0.008 },
       assumed: "book",
       turnsPerHectare: 300,
+      startsAfresh: 6,
       drive: { kind: "ground-wheel", ratio: 0.85, steps: [0.8, 0.9], stepNames: ["A", "B"] },
       seed: {
         thousandKernelMassG: { value: 38, standardUncertainty: 0.5 },

@@ -4,6 +4,7 @@ import {
   finiteResult,
   positiveResult,
   requireFinite,
+  requireNotNegative,
   requireNumber,
   requirePositive,
   requirePositiveOrInfinite,
@@ -33,6 +34,7 @@ describe("checks of arguments", () => {
     expect(passed((x) => requireNumber("routine", "argument", x))).toHaveLength(11);
     expect(passed((x) => requireFinite("routine", "argument", x))).toHaveLength(9);
     expect(passed((x) => requirePositive("routine", "argument", x))).toHaveLength(6);
+    expect(passed((x) => requireNotNegative("routine", "argument", x))).toHaveLength(7);
     expect(passed((x) => requirePositiveOrInfinite("routine", "argument", x))).toHaveLength(7);
     expect(passed((x) => requireProbability("routine", "argument", x))).toEqual([1e-300, 0.5]);
     expect(passed((x) => requireWhole("routine", "argument", x, 1))).toEqual([1, 2]);

@@ -1,7 +1,6 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { analyse } from "../../src/analysis/analyse.ts";
 import type { Catch } from "../../src/data/types.ts";
 import { fitModel } from "../../src/model/model.ts";
 import { acrossFillsAnswer } from "../../src/questions/across-fills.ts";
@@ -31,13 +30,8 @@ const ofDrift = (catches: readonly Catch[]) => {
   const { meters } = fitModel(catches, options);
   const meter = present(meters.find(({ product }) => product === "wheat"));
   const { shiftOfInterest } = defaults;
-  return drift(meter, { ...options, shiftOfInterest, productChange: "starts afresh" }, meters)
-    .cautions;
+  return drift(meter, { ...options, shiftOfInterest }, meters).cautions;
 };
-const ofAnalysis = (catches: readonly Catch[]) =>
-  present(analyse({ source: "invented", catches, massUnit: "kg", cautions: [] }).meters[0])
-    .cautions;
-
 /** A fill of catches of 20 turns with these masses. */
 const fill = (number: number, masses: readonly number[], given: Partial<Catch> = {}) =>
   aFill(
@@ -229,11 +223,11 @@ const cases: readonly Case[] = [
     not: fill(1, quiet),
   },
   {
-    code: "history-has-moved",
-    when: "the verdict of all fills is that the delivery has shifted",
-    of: ofAnalysis,
+    code: "fills-since-change",
+    when: "a change of level was found, so that the next fill rests on the fills since",
+    of: ofFills,
     raised: movedBy(-0.05),
-    facts: { fills: 9, sinceFill: 6 },
+    facts: { sinceFill: 6, fills: 4, spreadFills: 9 },
     not: movedBy(0),
   },
 ];

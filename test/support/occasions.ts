@@ -1,6 +1,7 @@
 import { type Analysis, analyse } from "../../src/analysis/analyse.ts";
 import { decide } from "../../src/analysis/decision.ts";
 import { answerTable, decisionText, toleranceText } from "../../src/cli/answer-table.ts";
+import { readSetup } from "../../src/data/read-setup.ts";
 import type { Catch, CatchLog } from "../../src/data/types.ts";
 import { reportDocument } from "../../src/report/report.ts";
 import { catchesNeededSection } from "../../src/report/sections/catches-needed.ts";
@@ -46,10 +47,19 @@ export async function occasions(): Promise<readonly Occasion[]> {
     ...(await demoReports()),
     ...(await everyState()),
     await aFailedQuestion(),
+    report("a planned trial", analyse(aCatchLog(steady), null, { drift: "never" })),
+    ...[3, 7].map((fill) =>
+      report(`a meter opened before fill ${fill}`, analyse(aCatchLog(steady), openedBefore(fill))),
+    ),
     ...smallLogs.map(([name, catches]) => report(name, analyse(aCatchLog(catches)))),
     ...sections,
     { name: "what only other callers ask", say: sayTheRest },
   ];
+}
+
+function openedBefore(fill: number) {
+  const text = JSON.stringify({ bins: [{ bin: "1", starts_afresh: fill }] });
+  return readSetup({ name: "setup.json", text });
 }
 
 /** Functions that no section calls: notebooks and other callers do. */
@@ -133,6 +143,19 @@ const dated = steady.map((row) => ({
   takenAt: `2026-${row.fill < 5 ? "03" : "05"}-${10 + row.fill}T08:00`,
 }));
 
+/** Fills of these deliveries, two catches each but the last, which has so many. */
+const deliveries = (list: readonly number[], newest = 2) =>
+  list.flatMap((delivery, i) =>
+    aFill(
+      Array.from({ length: i === list.length - 1 ? newest : 2 }, (_, c) => [
+        20,
+        20 * delivery * (c % 2 === 0 ? 0.995 : 1.005),
+      ]),
+      { fill: i + 1 },
+    ),
+  );
+const calm = [0.296, 0.3015, 0.2988, 0.3042, 0.2975, 0.3011];
+
 const smallLogs: readonly (readonly [string, readonly Catch[]])[] = [
   ["one catch", [aCatch({ turns: 20, netKg: 6.02 })]],
   [
@@ -190,6 +213,12 @@ const smallLogs: readonly (readonly [string, readonly Catch[]])[] = [
     "a catch left out",
     slipped.map((row) => (row.netKg > 7.4 ? { ...row, leftOut: "Sack verwechselt" } : row)),
   ],
+  ["a fill that differs", deliveries([...calm, 0.34])],
+  ["a fill that differs, confirmed", deliveries([...calm, 0.34], 4)],
+  ["a fill that stood apart", deliveries([...calm, 0.34, 0.2995])],
+  ["a meter that moved", deliveries([...calm, 0.3165, 0.319])],
+  ["a meter that moved a while ago", deliveries([...calm, 0.3165, 0.319, 0.3148, 0.3201])],
+  ["fills that fall", deliveries(Array.from({ length: 9 }, (_, i) => 0.3 - 0.003 * i))],
   ["fills with a gap", steady.filter(({ fill }) => fill !== 4 && fill !== 5)],
 ];
 

@@ -1,3 +1,4 @@
+import { stillMoving } from "../../model/history-cautions.ts";
 import type { MeterModel } from "../../model/model.ts";
 import { nextFillErrorLaw } from "../../model/rate-error.ts";
 import {
@@ -10,7 +11,8 @@ import { missingPrices, productPerPercent } from "./prices.ts";
 import type { CostOptions } from "./result.ts";
 
 const fewestDf = 2;
-const comfortableFills = 5;
+/** Five fills of one level. */
+const comfortableDf = 4;
 
 /** Everything about the money that a person should know before relying on it. */
 export function costCautions(
@@ -20,18 +22,18 @@ export function costCautions(
 ): readonly Caution[] {
   const { across, bin, product } = meter;
   const { fills, spread } = across;
-  const found: Caution[] = [];
+  const found: Caution[] = [...stillMoving(meter)];
   const say = <C extends CautionCode>(code: C, facts: CautionFacts[C]) =>
     found.push(caution(code, { bin, product }, facts));
 
   const law = nextFillErrorLaw(across, setting);
   const missing = missingPrices(prices);
   if (missing.length > 0) say("prices-missing", { missing });
-  if (fills >= 2 && law === null) say("fills-agree-exactly", { fills });
+  if (spread.source === "own" && law === null) say("fills-agree-exactly", { fills: spread.fills });
   else if (law === null || law.df < fewestDf) say("skip-not-priced", { fills, df: spread.df });
   else if (spread.source === "borrowed")
     say("spread-borrowed", { fills: spread.fills, df: spread.df });
-  else if (fills < comfortableFills) say("few-fills", { fills });
+  else if (spread.df < comfortableDf) say("few-fills", { fills: spread.fills });
   if (prices.response?.kind === "quadratic") {
     say("quadratic-about-best-rate", {});
     if (law?.df === fewestDf) say("quadratic-needs-more", { df: law.df });

@@ -1,82 +1,69 @@
-import type { Estimate } from "../../results/estimate.ts";
-import { fewestForTrend } from "./changes.ts";
-import { seasonChances } from "./season-chances.ts";
-import { fewestForVerdict } from "./verdict.ts";
+import { type HistoryStatus, stretchInForce } from "../../model/history.ts";
+import type { MeterModel } from "../../model/model.ts";
+import {
+  fewestBeforeKnown,
+  lastingShiftChance,
+  type ShiftChance,
+} from "../../statistics/lasting-shift-power.ts";
+import { typicalSpread } from "../../statistics/spread-within.ts";
 
-/** How often a steady meter is said to have changed. */
+/** How often the decision, asked after every fill, says of a steady meter that it moved, trends or differs. */
 export interface FalseAlarms {
-  /** Trend or shift, asked once at the end of the season; at most this. */
-  readonly season: number;
-  /** The same when it is asked after every fill from the fifth on; null without power and above 40 fills. */
-  readonly seasonAskedEveryFill: number | null;
-  /** Newest fill outside its band, one look. */
-  readonly newestFill: number;
-  /** Each fill as it came, so that all fills of a season together stay at `season`; null below 4 fills. */
-  readonly eachFill: number | null;
-}
-
-/** What the season tests would have found. */
-export interface DriftPower {
-  /** Relative shift, halfway through the season. */
-  readonly shift: number;
-  /** Chance that it would have been found with this meter's spread between fills. */
-  readonly chance: number;
-  /** The same at the ends of the interval for that spread. */
-  readonly range: { readonly lower: number; readonly upper: number };
-  /** Spread between fills about the change found, or about their mean; interval about "fill-to-fill spread". */
-  readonly spread: Estimate<"kg/turn">;
-  /** The same relative to the delivery. */
-  readonly relativeSpread: number;
-  /** Simulated seasons behind the chances. */
-  readonly seasons: number;
-  readonly seed: number;
-}
-
-export interface Rates {
-  readonly falseAlarms: FalseAlarms;
-  readonly power: DriftPower | null;
-}
-
-/** What is asked of the rates. */
-export interface RatesInput {
+  /** Fills of the season that `season` is about. */
   readonly fills: number;
-  /** Null: fills do not differ, or there are fewer than two. */
-  readonly spread: Estimate<"kg/turn"> | null;
-  /** Delivery that the shift is a fraction of, kg/turn. */
-  readonly delivery: number;
-  readonly shift: number;
-  readonly level: number;
+  /** Share of seasons with any such finding. */
+  readonly season: number;
+  /** The same where neighbouring fills are alike. */
+  readonly alike: { readonly correlation: number; readonly season: number };
 }
 
-/** False-alarm rates and power of a season of so many fills, by seeded simulation; power null below 5 fills. */
-export function ratesOf({ fills, spread, delivery, shift, level }: RatesInput): Rates {
-  const rate = Number((1 - level).toFixed(12)); // 1 − 0.95 leaves rounding dust that nobody wants to read
-  const falseAlarms = {
-    season: rate,
-    seasonAskedEveryFill: null,
-    newestFill: rate,
-    eachFill: fills < fewestForVerdict ? null : rate / (fills - 3),
-  };
-  if (fills < fewestForTrend || spread === null) return { falseAlarms, power: null };
+/** What the decision would have found by now. */
+export interface DriftPower extends ShiftChance {
+  /** Relative size of the lasting shift asked about. */
+  readonly shift: number;
+  /** Fill from which it would have lasted. */
+  readonly sinceFill: number;
+  readonly fillsBefore: number;
+  readonly fillsSince: number;
+  /** Typical spread between fills that explains what these fills show, relative to the delivery. */
+  readonly relativeSpread: number;
+}
 
-  const inSpreads = (size: number | null | undefined) =>
-    (shift * delivery) / (size ?? spread.value);
-  const { found, falseWhenAskedEveryFill, seasons, seed } = seasonChances(
-    fills,
-    [spread.value, spread.interval?.upper, spread.interval?.lower].map(inSpreads),
-    level,
-  );
-  const [chance = 0, lower = 0, upper = 0] = found;
-  return {
-    falseAlarms: { ...falseAlarms, seasonAskedEveryFill: falseWhenAskedEveryFill },
-    power: {
-      shift,
-      chance,
-      range: { lower, upper },
-      spread,
-      relativeSpread: spread.value / delivery,
-      seasons,
-      seed,
-    },
-  };
+/** As reports/drift-study.md has it, for near-normal fills. */
+export const falseAlarms: FalseAlarms = {
+  fills: 12,
+  season: 0.05,
+  alike: { correlation: 0.6, season: 0.2 },
+};
+
+const mostFillsSince = 6;
+/** Once something was found, what else would have been found is no comfort. */
+const sayable: readonly HistoryStatus[] = ["steady", "stood apart"];
+
+/**
+ * Chance that a lasting shift about halfway through the stretch in force would have been found by now, from the table of
+ * simulated chances at shift ÷ spread. The spread is the middle of what the fills leave possible, not their own figure,
+ * which sits low where fills are few and would reassure.
+ *
+ * @returns null after a change was found, below four fills, without any spread, and where the table says nothing
+ */
+export function powerOf({ history, across }: MeterModel, shift: number): DriftPower | null {
+  const fills = stretchInForce(history);
+  const relative = across.spread.relative ?? 0;
+  if (!sayable.includes(history.status) || history.changes.length > 0) return null;
+  if (fills.length <= fewestBeforeKnown || across.spread.source !== "own" || !(relative > 0))
+    return null;
+  const half = Math.min(mostFillsSince, Math.ceil(fills.length / 2));
+  const fillsBefore = Math.max(fewestBeforeKnown, fills.length - half);
+  const fillsSince = fills.length - fillsBefore;
+  const relativeSpread = typicalSpread(relative, across.spread.df);
+  const found = lastingShiftChance({
+    before: fillsBefore,
+    after: fillsSince,
+    shift: shift / relativeSpread,
+  });
+  const sinceFill = fills[fillsBefore]?.fill ?? 0;
+  return found === null
+    ? null
+    : { ...found, shift, sinceFill, fillsBefore, fillsSince, relativeSpread };
 }

@@ -99,7 +99,7 @@ export interface FillScreening {
   readonly moreThanCanBeTold: boolean;
   /** Delivery without all that stand out; null when none does, or two disagree. */
   readonly withoutSuspects: Influence | null;
-  /** The tests others ask for by name, on the catches' deliveries per turn, own scatter only; null: too few catches. */
+  /** The tests others ask for by name, on the catches' deliveries per turn, own scatter only, or why one is not given. */
   readonly named: NamedTests;
 }
 

@@ -21,6 +21,6 @@ export function screeningOf(
     standingOut: [...inFill].map((row) => row.catch).sort((a, b) => a - b),
     moreThanCanBeTold,
     withoutSuspects: isPair || inFill.size === 0 ? null : influenceOf(meter, fill, inFill, options),
-    named: namedTests(fill, options.screeningLevel),
+    named: namedTests(fill, options.screeningLevel, options.scaleDivisionKg),
   };
 }

@@ -1,10 +1,11 @@
-import { type ComparedProducts, pairsOfProducts } from "../../model/compare-products.ts";
+import type { ComparedProducts } from "../../model/compare-products.ts";
 import type { ProductGroup } from "../../model/product-groups.ts";
 import { type Caution, caution } from "../../results/caution.ts";
 import { bartlettTest } from "../../statistics/bartlett.ts";
 import { completeBlocks } from "../../statistics/comparison-layout.ts";
 import type { JudgedPair } from "../../statistics/mean-comparison.ts";
 import { sampleOf } from "../../statistics/sample.ts";
+import { pairsAsked } from "./pairs.ts";
 import type { ProductComparisonOptions, ScatterComparison } from "./result.ts";
 import { unusedBlocks } from "./unused-blocks.ts";
 
@@ -35,14 +36,14 @@ export function comparisonCautions(findings: ComparisonFindings): readonly Cauti
   ];
 }
 
-function aboutFills({ all, usable }: ComparisonFindings): Caution[] {
+function aboutFills({ all, usable, options }: ComparisonFindings): Caution[] {
   const found = all.flatMap(({ product, fills }) => {
     if (fills.length < 2) return [caution("product-not-repeated", { product }, {})];
     return fills.length < comfortableFills
       ? [caution("product-few-fills", { product }, { fills: fills.length })]
       : [];
   });
-  return usable.length < 2
+  return pairsAsked(usable, options).length === 0
     ? [...found, caution("nothing-to-compare", {}, { products: usable.length })]
     : found;
 }
@@ -51,9 +52,8 @@ function aboutBins({ usable, options }: ComparisonFindings): Caution[] {
   if (options.blocks === "bin" || usable.length < 2) return [];
   const sets = usable.map(({ bins }) => [...bins].sort().join("\n"));
   if (new Set(sets).size === 1) return [];
-  const apart = usable.some((one) =>
-    usable.some((other) => !one.bins.some((bin) => other.bins.includes(bin))),
-  );
+  const shared = pairsAsked(usable, { ...options, pairs: "sharing a bin" });
+  const apart = pairsAsked(usable, options).length > shared.length;
   const bins = [...new Set(usable.flatMap((group) => group.bins))];
   return [caution(apart ? "products-in-different-bins" : "products-share-some-bins", {}, { bins })];
 }
@@ -67,7 +67,7 @@ function aboutBlocks({ usable, compared, options }: ComparisonFindings): Caution
   const rows = compared?.blocks?.rows ?? [];
   const complete = completeBlocks(rows).length;
   const without = usable.flatMap(({ fills }) => fills).filter(({ block }) => block === null).length;
-  const wanted = pairsOfProducts(usable, options.reference).length;
+  const wanted = pairsAsked(usable, options).length;
   const untried = wanted - (compared?.contrasts.length ?? 0);
   return [
     ...(without > 0 ? [caution("fills-without-block", {}, { fills: without })] : []),

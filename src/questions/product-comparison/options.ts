@@ -1,6 +1,6 @@
 import { OptionError } from "../../errors/errors.ts";
 import type { ModelOptions } from "../../model/model.ts";
-import { refuseUnknownOptions, requireFraction } from "../../results/options.ts";
+import { refuseUnknownOptions, requireFraction, requireOneOf } from "../../results/options.ts";
 import type { ProductComparisonOptions } from "./result.ts";
 
 /** What this question can be told beyond level, tolerance and scale division. */
@@ -9,6 +9,7 @@ export type ProductComparisonChoices = Omit<ProductComparisonOptions, keyof Mode
 /** Defaults of this question, with the reason for each. */
 export const productComparisonDefaults: ProductComparisonChoices = {
   reference: null,
+  pairs: "all",
   /** Fills of one product may spread more than those of another; a common spread is a claim, so it must be made. */
   spread: "separate",
   scale: "as measured",
@@ -29,6 +30,7 @@ export function productComparisonOptions(
 ): ProductComparisonOptions {
   refuseUnknownOptions(given, Object.keys(productComparisonDefaults));
   const chosen = { ...productComparisonDefaults, ...given };
+  requireOneOf("pairs", chosen.pairs, ["all", "sharing a bin"]);
   requireOneOf("spread", chosen.spread, ["separate", "common"]);
   requireOneOf("scale", chosen.scale, ["as measured", "log"]);
   const { level, tolerance, scaleDivisionKg } = model;
@@ -38,8 +40,4 @@ export function productComparisonOptions(
     if (level <= 0.5) throw new OptionError("level", level, "above 0.5 with an equivalence margin");
   }
   return { level, tolerance, scaleDivisionKg, ...chosen };
-}
-
-function requireOneOf(option: string, value: string, allowed: readonly string[]): void {
-  if (!allowed.includes(value)) throw new OptionError(option, value, allowed.join(" or "));
 }

@@ -10,6 +10,8 @@ import type { MeansTest } from "../../statistics/welch.ts";
 export interface ProductComparisonOptions extends ModelOptions {
   /** Product that every other one is compared with; null: all pairs. */
   readonly reference: string | null;
+  /** Which pairs are told of. Their intervals hold together with those of all pairs, whichever are told. */
+  readonly pairs: "all" | "sharing a bin";
   /** Whether fills of every product spread alike (a claim of the person's, never found by a test) or each its own way. */
   readonly spread: SpreadLaw;
   /** "log" compares ratios of geometric means: for spreads that grow with the delivery. */

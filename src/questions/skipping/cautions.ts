@@ -1,3 +1,4 @@
+import { stillMoving } from "../../model/history-cautions.ts";
 import type { MeterModel } from "../../model/model.ts";
 import type { AssumedValue, Setting } from "../../model/rate-error.ts";
 import {
@@ -17,7 +18,8 @@ export interface SkippingFindings {
   readonly assumed: AssumedValue;
 }
 
-const comfortableFills = 5;
+/** Five fills of one level. */
+const comfortableDf = 4;
 
 /** Everything about skipping that a person should know before relying on it. */
 export function skippingCautions(
@@ -26,15 +28,16 @@ export function skippingCautions(
 ): readonly Caution[] {
   const { across, bin, product } = meter;
   const { fills, spread, nextFill } = across;
-  const found: Caution[] = [];
+  const found: Caution[] = [...stillMoving(meter)];
   const say = <C extends CautionCode>(code: C, facts: CautionFacts[C]) =>
     found.push(caution(code, { bin, product }, facts));
 
   if (spread.source === "borrowed") say("spread-borrowed", { fills: spread.fills, df: spread.df });
   if (fills === 1 && spread.source === "none") say("one-fill", { borrowedFrom: 0 });
-  if (fills >= 2 && law === null) say("fills-agree-exactly", { fills });
+  if (spread.source === "own" && law === null) say("fills-agree-exactly", { fills: spread.fills });
   else if (distribution === null) say("skip-not-priced", { fills, df: spread.df });
-  else if (spread.source === "own" && fills < comfortableFills) say("few-fills", { fills });
+  else if (spread.source === "own" && spread.df < comfortableDf)
+    say("few-fills", { fills: spread.fills });
   const { interval } = nextFill;
   const book = setting.nextKgPerTurn;
   if (assumed.source === "book value" && interval?.lower != null && interval.upper !== null)

@@ -4,6 +4,7 @@ import {
   refuseUnknownOptions,
   requireCount,
   requireFraction,
+  requireOneOf,
   requirePositive,
 } from "../../results/options.ts";
 import type { TrialDesignOptions } from "./result.ts";
@@ -79,8 +80,4 @@ function checkLayout(chosen: TrialDesignOptions): void {
   const rows = products.length * chosen.fills * perFill;
   if (rows > mostRows)
     throw new OptionError("fills", chosen.fills, `few enough for ${mostRows} rows`);
-}
-
-function requireOneOf(option: string, value: string, allowed: readonly string[]): void {
-  if (!allowed.includes(value)) throw new OptionError(option, value, allowed.join(" or "));
 }

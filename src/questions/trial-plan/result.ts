@@ -33,6 +33,16 @@ export interface TrialDesignOptions {
   readonly equivalenceMargin: number | null;
 }
 
+/** Options that a plan rests on without anybody having chosen them. */
+export type TrialDefault =
+  | "difference"
+  | "fillSpread"
+  | "catchScatter"
+  | "level"
+  | "fills"
+  | "turnLevels"
+  | "catchesPerLevel";
+
 /** One line of the sheet, under the headers of a file of catches; null: to be filled in. */
 export type SheetRow = Readonly<Record<string, string | number | null>>;
 
@@ -52,6 +62,8 @@ export interface ExpectedContrast {
 export interface TrialDesign {
   readonly kind: "trial-plan";
   readonly options: TrialDesignOptions;
+  /** Options that have the value of the default. */
+  readonly byDefault: readonly TrialDefault[];
   readonly input: {
     readonly products: number;
     readonly fills: number;

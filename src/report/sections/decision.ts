@@ -20,7 +20,7 @@ export interface DecisionLines {
 }
 
 /** What qualifies a setting without changing it: the cause is still to be found. */
-const causeUnknown: readonly string[] = ["moved-since", "trending", "fill-differs-confirmed"];
+const causeUnknown: readonly CautionCode[] = ["moved-since", "trending", "fill-differs-confirmed"];
 
 export function decisionLines(
   answers: MeterAnswers,

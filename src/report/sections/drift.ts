@@ -12,20 +12,22 @@ const fewestScores = 3;
 /** Whether the meter has moved: the sentence, what to do, the fills in order, how sure that is, and the detail. */
 export function driftSection(result: Drift, words: Words, id: string): readonly Block[] {
   const say = words.drift;
+  const explaining = [...say.tests(result), ...say.byName(result)];
   return [
     { kind: "paragraph", role: "lead", text: say.sentence(result) },
     { kind: "list", items: result.nextSteps.map((step) => say.step(step, result)) },
     chartBlock(`${id}-drift`, driftChart(result, words)),
-    ...[say.power(result), say.falseAlarms(result), say.limits(result)].flatMap(paragraph),
+    ...listOf(say.levels(result)),
+    ...[say.falseAlarms(result), say.limits(result)].flatMap(paragraph),
     {
       kind: "details",
       id: `${id}-drift-detail`,
       summary: say.detail,
       blocks: [
-        ...listOf(say.tests(result)),
         fillTable(result, words, id),
+        ...(explaining.length === 0 ? [] : paragraph(say.explanation)),
+        ...listOf(explaining),
         ...scoreBlocks(result, words, id),
-        ...listOf(say.byName(result)),
         ...listOf(say.settling(result)),
       ],
     },
@@ -46,7 +48,6 @@ function fillTable(result: Drift, words: Words, id: string): Block {
   const { format, drift } = words;
   const say = drift.table;
   const size = result.toleranceLines.center;
-  const unit = format.unit("delivery", size);
   return {
     kind: "table",
     id: `${id}-drift-fills`,
@@ -55,9 +56,9 @@ function fillTable(result: Drift, words: Words, id: string): Block {
       { heading: say.fill, align: "end" },
       { heading: say.date },
       { heading: say.catches, align: "end" },
-      { heading: say.delivery(unit), align: "end" },
-      { heading: say.expected(unit), align: "end" },
+      { heading: say.delivery(format.unit("delivery", size)), align: "end" },
       { heading: say.pValue, align: "end" },
+      { heading: say.evidence, align: "end" },
       { heading: say.remark },
     ],
     rows: result.fills.map((fill) => fillRow(fill, result, words)),
@@ -65,33 +66,34 @@ function fillTable(result: Drift, words: Words, id: string): Block {
 }
 
 function fillRow(one: DriftFill, result: Drift, words: Words): Row {
-  const { format, drift } = words;
-  const size = result.toleranceLines.center;
-  const { estimate, asItCame, takenAt } = one;
-  const number = (value: number) => format.number(value, "delivery", size, estimate.standardError);
-  const band = asItCame?.interval;
+  const { format } = words;
+  const { estimate, step, takenAt } = one;
+  const { value, standardError } = estimate;
+  const odd = one.stretch === null || result.differs?.fill === one.fill;
   return {
     cells: [
       format.count(one.fill),
       takenAt === null ? "" : format.date(takenAt),
       format.count(one.catches),
-      number(estimate.value),
-      band?.lower == null || band.upper === null
-        ? drift.table.notKnown
-        : `${number(band.lower)} – ${number(band.upper)}`,
-      asItCame === null ? "" : format.pNumber(asItCame.pValue),
+      format.number(value, "delivery", result.toleranceLines.center, standardError),
+      step?.pValue == null ? "" : format.pNumber(step.pValue),
+      step?.evidence == null || step.limit === null
+        ? ""
+        : `${format.plain(step.evidence)} (${format.plain(step.limit)})`,
       remarks(one, result, words).join("; "),
     ],
-    ...(asItCame?.outside ? { tone: "attention" as const } : {}),
+    ...(odd ? { tone: "attention" as const } : {}),
   };
 }
 
-function remarks({ fill, judged, asItCame }: DriftFill, result: Drift, words: Words): string[] {
+function remarks({ fill, stretch, step }: DriftFill, result: Drift, words: Words): string[] {
   const say = words.drift.table;
   const gap = result.input.gaps.find(({ beforeFill }) => beforeFill === fill);
+  const begun = stretch === null ? undefined : result.stretches[stretch];
   return [
-    asItCame?.outside ? say.outside : null,
-    judged ? null : say.notJudged,
+    step === null ? null : say.outcomes[step.outcome],
+    stretch === null ? say.apart : null,
+    begun?.from === fill ? say.begins[begun.begins] : null,
     gap === undefined || gap.missingFills === 0 ? null : say.missing(gap.missingFills),
     gap === undefined || gap.missingFills > 0 || gap.days === null ? null : say.pause(gap.days),
   ].flatMap((text) => text ?? []);

@@ -6,11 +6,13 @@ import type { Block, Column } from "../document.ts";
 export function trialPlanSection(result: TrialDesign, words: Words, id: string): readonly Block[] {
   const say = words.trialPlan;
   const equivalence = say.equivalence(result);
+  const defaults = say.defaults(result);
   return [
     { kind: "paragraph", role: "lead", text: say.sentence(result) },
     ...(equivalence === null ? [] : [{ kind: "paragraph", text: equivalence } as const]),
     alternatives(result, words, id),
     { kind: "paragraph", role: "small", text: say.assumptions(result) },
+    ...(defaults === null ? [] : [{ kind: "paragraph", role: "small", text: defaults } as const]),
     { kind: "paragraph", text: say.order(result) },
     sheet(result, words, id),
   ];

@@ -9,8 +9,12 @@ export interface AcrossFillsCautionFacts {
   readonly "spread-at-boundary": { readonly upperKgPerTurn: number | null };
   readonly "spread-borrowed": { readonly fills: number; readonly df: number };
   readonly "fills-are-not-catches": { readonly timesTooNarrow: number };
-  /** A shift or trend was found, and what is said of the next fill still pools all fills. */
-  readonly "history-has-moved": { readonly fills: number; readonly sinceFill: number | null };
+  /** The level of the next fill rests on the newest fills only, its spread on more. */
+  readonly "fills-since-change": {
+    readonly sinceFill: number;
+    readonly fills: number;
+    readonly spreadFills: number;
+  };
   readonly "first-catch-tells-less": {
     readonly skipHalfWidth: number;
     readonly firstHalfWidth: number;
@@ -24,6 +28,6 @@ export const acrossFillsStandings = {
   "spread-at-boundary": { severity: "note", asks: "to-know" },
   "spread-borrowed": { severity: "doubt", asks: "to-know" },
   "fills-are-not-catches": { severity: "note", asks: "to-know" },
-  "history-has-moved": { severity: "doubt", asks: "to-know" },
+  "fills-since-change": { severity: "note", asks: "to-know" },
   "first-catch-tells-less": { severity: "note", asks: "to-know" },
 } as const satisfies Readonly<Record<keyof AcrossFillsCautionFacts, Standing>>;

@@ -3,13 +3,53 @@ import type { Standing } from "../severity.ts";
 /** About changes: from fill to fill, within a fill, and of the scatter. */
 export interface DriftCautionFacts {
   // drift
+  readonly "fill-differs": {
+    /** Relative to the mean of the earlier fills of its level. */
+    readonly difference: number;
+    readonly earlierFills: number;
+    readonly pValue: number;
+    /** p at which a fill differs. */
+    readonly limit: number;
+  };
+  readonly "fill-differs-confirmed": {
+    readonly difference: number;
+    readonly earlierFills: number;
+    readonly pValue: number;
+    readonly catches: number;
+    /** Median of the earlier fills. */
+    readonly usualCatches: number;
+  };
+  readonly "moved-since": {
+    readonly sinceFill: number;
+    readonly fillsSince: number;
+    /** Relative to the mean of the fills before, with its interval. */
+    readonly change: number;
+    readonly lower: number | null;
+    readonly upper: number | null;
+    /** Averaged evidence, so much to 1, and its limit; null: a fill that differed was followed by another. */
+    readonly evidence: number | null;
+    readonly limit: number | null;
+  };
+  readonly trending: {
+    /** Relative change from fill to fill. */
+    readonly perFill: number;
+    readonly fills: number;
+    readonly evidence: number;
+    readonly limit: number;
+  };
+  readonly "stood-apart": {
+    /** Relative to the mean of the earlier fills of its level. */
+    readonly difference: number;
+    /** Fill that was back. */
+    readonly backWith: number;
+  };
   readonly "no-trend-yet": { readonly fills: number; readonly needed: number };
   readonly "no-change-point-yet": { readonly fills: number; readonly needed: number };
   readonly "fills-agree-exactly": { readonly fills: number };
   readonly "product-changed": {
     readonly otherProducts: readonly string[];
-    /** 0 where fills before the change count all the same. */
-    readonly fillsSetAside: number;
+    /** First fills after another product. */
+    readonly beforeFills: readonly number[];
   };
   readonly "product-order-unknown": Record<string, never>;
   readonly "fill-numbers-against-dates": Record<string, never>;
@@ -17,6 +57,7 @@ export interface DriftCautionFacts {
     readonly missingFills: number;
     readonly longestPauseDays: number | null;
   };
+  /** Found by the trend test, looked at once at the end; it decides nothing. */
   readonly "trend-or-wander": { readonly pValue: number };
   readonly "delivery-settles": {
     readonly scope: "this fill" | "within fills" | "between fills";
@@ -35,6 +76,15 @@ export interface DriftCautionFacts {
 }
 
 export const driftStandings = {
+  "fill-differs": {
+    severity: "serious",
+    asks: "look-first",
+    endedBy: ["more-catches", "answered"],
+  },
+  "fill-differs-confirmed": { severity: "doubt", asks: "to-know" },
+  "moved-since": { severity: "doubt", asks: "to-know" },
+  trending: { severity: "doubt", asks: "to-know" },
+  "stood-apart": { severity: "note", asks: "to-know" },
   "no-trend-yet": { severity: "note", asks: "to-know" },
   "no-change-point-yet": { severity: "note", asks: "to-know" },
   "fills-agree-exactly": { severity: "doubt", asks: "to-know" },
@@ -42,7 +92,7 @@ export const driftStandings = {
   "product-order-unknown": { severity: "doubt", asks: "to-know" },
   "fill-numbers-against-dates": { severity: "doubt", asks: "to-know" },
   "gaps-between-fills": { severity: "note", asks: "to-know" },
-  "trend-or-wander": { severity: "doubt", asks: "to-know" },
+  "trend-or-wander": { severity: "note", asks: "to-know" },
   "delivery-settles": { severity: "doubt", asks: "to-know" },
   "scatter-unusual": { severity: "doubt", asks: "to-know" },
   "no-scatter-to-compare": { severity: "note", asks: "to-know" },

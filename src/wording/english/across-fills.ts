@@ -22,7 +22,9 @@ export function englishAcrossFills(format: Format) {
       if (next === null)
         return `${who}: one fill so far, so nothing can be said about the next one.`;
       const mean = format.value(result.mean.value, "delivery", result.nextFill.standardError);
-      const from = result.fills === 1 ? "its one fill" : fillWords(result.fills);
+      const since = result.sinceFill === null ? "" : ` since fill ${result.sinceFill}`;
+      const from =
+        result.fills === 1 ? `its one fill${since}` : `${fillWords(result.fills)}${since}`;
       return `${who}: ${mean} on average over ${from}; the next fill should deliver ${next} (${level(result)} band), which is ${halfWidth(result)}.`;
       function halfWidth({ nextFill }: AcrossFillsAnswer): string {
         const upper = nextFill.interval?.upper ?? nextFill.value;
@@ -50,7 +52,11 @@ export function englishAcrossFills(format: Format) {
           : between.atBoundary
             ? " Catch scatter alone explains that much."
             : ` With catch scatter taken out, ${format.percent(between.value / result.mean.value)} remain.`;
-      return `Fill-to-fill spread: ${size}${limits}${spread.source === "borrowed" ? ", borrowed from other bins" : ""}.${rest}`;
+      const against =
+        spread.source === "own" && spread.fills > result.fills
+          ? `, from ${fillWords(spread.fills)}, each against its own level`
+          : "";
+      return `Fill-to-fill spread: ${size}${limits}${spread.source === "borrowed" ? ", borrowed from other bins" : against}.${rest}`;
     },
     scatter: ({ catchScatter }: AcrossFillsAnswer): string => {
       if (catchScatter.relative === null) return "Catch scatter is not known from these fills.";
@@ -67,7 +73,7 @@ export function englishAcrossFills(format: Format) {
     fills: {
       title: (result: AcrossFillsAnswer) => `Delivery of each fill, bin ${result.bin}`,
       description: (result: AcrossFillsAnswer) =>
-        `${fillWords(result.fills)} in order, each with its interval, against the band in which the next fill is expected: ${format.estimateInterval(result.nextFill, "delivery") ?? "not known"}.`,
+        `${fillWords(result.points.length)} in order, each with its interval, against the band in which the next fill is expected: ${format.estimateInterval(result.nextFill, "delivery") ?? "not known"}.`,
       fill: "Fill",
       delivery: (unit: string) => `Delivery (${unit})`,
       interval: "Interval",

@@ -1,11 +1,34 @@
 import type { CautionCode, CautionFacts } from "../../results/caution.ts";
 import type { Format } from "../format.ts";
+import { earlierFillWords } from "./counted.ts";
 
 type Sentences = { readonly [C in CautionCode]?: (facts: CautionFacts[C]) => string };
 
 /** Cautions about fills in order of time, and about how repeatable catches are. */
 export function englishDriftCautions(format: Format) {
-  return { ...aboutOrder(format), ...aboutFindings(format), ...aboutPractice(format) };
+  return {
+    ...aboutLevels(format),
+    ...aboutOrder(format),
+    ...aboutFindings(format),
+    ...aboutPractice(format),
+  };
+}
+
+function aboutLevels(format: Format) {
+  const more = (relative: number) =>
+    `${format.percent(Math.abs(relative))} ${relative < 0 ? "less" : "more"}`;
+  return {
+    "fill-differs": ({ difference, earlierFills, pValue, limit }) =>
+      `This fill stands apart: it delivers ${more(difference)} than ${earlierFillWords(earlierFills)} (${format.pValue(pValue)}). One clean fill in ${Math.round(1 / limit)} does that. Catch again before anything is turned.`,
+    "fill-differs-confirmed": ({ difference, earlierFills, catches, usualCatches }) =>
+      `This fill delivers ${more(difference)} than ${earlierFillWords(earlierFills)}, confirmed by ${catches} catches where ${format.plain(usualCatches)} are usual. Set by it, and look for the cause.`,
+    "moved-since": ({ sinceFill, change, lower, upper }) =>
+      `This meter has given about ${more(change)} since fill ${sinceFill}${lower === null || upper === null ? "" : ` (${format.signedPercent(lower)} to ${format.signedPercent(upper)})`}. Set the drive to today's value; look for the cause.`,
+    trending: ({ perFill, fills }) =>
+      `Still moving: each fill gives ${perFill < 0 ? "less" : "more"} than the last (about ${format.percent(Math.abs(perFill))} a fill over ${fills} fills). Earlier fills no longer tell the next: catch every fill.`,
+    "stood-apart": ({ difference, backWith }) =>
+      `This fill was the odd one (${more(difference)} than those before it); fill ${backWith} is back. It is left out of the mean and of the spread.`,
+  } satisfies Sentences;
 }
 
 function aboutOrder(format: Format) {
@@ -16,10 +39,8 @@ function aboutOrder(format: Format) {
       `${fills} fills: whether the meter shifted, and when, can be tested from the ${ordinal(needed)} fill on.`,
     "fills-agree-exactly": ({ fills }) =>
       `All ${fills} fills agree to the last digit. That says that the scale is coarse, not that the meter is perfect; whether it moved cannot be tested.`,
-    "product-changed": ({ otherProducts, fillsSetAside }) =>
-      fillsSetAside > 0
-        ? `The bin held ${format.list(otherProducts)} in between. Fills are compared since then; the ${fillsSetAside} before are shown but not judged.`
-        : `The bin held ${format.list(otherProducts)} in between; the fills before it were asked to count all the same.`,
+    "product-changed": ({ otherProducts, beforeFills }) =>
+      `The bin held ${format.list(otherProducts)} before ${beforeFills.length === 1 ? "fill" : "fills"} ${format.list(beforeFills.map(String))}. All fills count as one row all the same; if the meter was opened or changed then, say so in the setup (bins, starts_afresh).`,
     "product-order-unknown": () =>
       "Without dates, and with each product numbering its own fills, it cannot be told whether another product was in the bin between two fills. All fills are compared as if none was. Give dates (taken_at), or number the fills of a bin through.",
     "fill-numbers-against-dates": () =>
@@ -39,7 +60,7 @@ function aboutOrder(format: Format) {
 function aboutFindings(format: Format) {
   return {
     "trend-or-wander": ({ pValue }) =>
-      `A trend or a slow wander (${format.pValue(pValue)}): fills that are alike when close in time look like a trend twice as often as chance alone would make them, or more often still. Look for a cause before believing in wear.`,
+      `Looked at once, at the end, the fills show a trend or a slow wander (${format.pValue(pValue)}), which is not enough for the verdict: fills that are alike when close in time look like a trend twice as often as chance alone would make them, or more often still.`,
     "delivery-settles": ({ scope, against, change, pValue }) => {
       const amount = format.percent(Math.abs(change));
       const direction = change < 0 ? "less" : "more";

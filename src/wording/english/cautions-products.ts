@@ -63,7 +63,7 @@ function aboutTrial(format: Format): Sentences<TrialCode> {
     "product-few-fills": ({ fills }, where) =>
       `${named(where)} has ${fillsWords(fills)} only: its intervals are wide on purpose, and a real difference is easily missed.`,
     "nothing-to-compare": () =>
-      "Fewer than two products have two fills, so no product can be compared with another.",
+      "No two products to be compared have two fills each, so no product can be compared with another.",
     "products-in-different-bins": ({ bins }) =>
       `Some products were never in the same bin (${format.list(bins)}). Their difference is that of two meters as much as of two products; fill the same bins with both.`,
     "products-share-some-bins": ({ bins }) =>

@@ -99,8 +99,8 @@ function aboutFills(format: Format) {
       `How much fills differ is borrowed from ${fills} fills of the other bins, on the relative scale (${degrees(df, format)}). It is a stand-in until this bin has fills of its own.`,
     "fills-are-not-catches": ({ timesTooNarrow }) =>
       `Taking every catch as a fill of its own would make the interval ${format.plain(timesTooNarrow, 2)} times narrower, and wrong: such intervals hold the truth 57–87 % of the time where they say 95 %.`,
-    "history-has-moved": ({ fills, sinceFill }) =>
-      `This meter has moved${sinceFill === null ? " over the season" : ` since fill ${sinceFill}`}, but what is said below of the next fill, of skipping and of cost rests on all ${fills} fills, before and after. Do not plan by those figures; go by today's catches until a few fills agree again.`,
+    "fills-since-change": ({ sinceFill, fills, spreadFills }) =>
+      `What is said of the next fill, of skipping and of cost rests on ${fills === 1 ? `fill ${sinceFill} alone` : `the ${fills} fills since fill ${sinceFill}`}, the level in force${spreadFills > fills ? `; how much fills differ is told by ${spreadFills} fills, each against its own level` : ""}.`,
     "first-catch-tells-less": ({ skipHalfWidth, firstHalfWidth }) =>
       `One catch (${format.plusMinus(firstHalfWidth)}) tells less than the earlier fills do (${format.plusMinus(skipHalfWidth)}): take two or three, or none.`,
   } satisfies Partial<CautionWords>;

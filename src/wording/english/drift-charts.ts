@@ -1,4 +1,4 @@
-import type { FillGap } from "../../questions/drift/stretches.ts";
+import type { FillGap } from "../../model/fill-order.ts";
 import type { Drift } from "../../questions/drift.ts";
 import type { Format } from "../format.ts";
 import { fillWords } from "./counted.ts";
@@ -13,13 +13,12 @@ export function englishDriftCharts(format: Format) {
       date: "Date",
       delivery: (unit: string) => `Delivery (${unit})`,
       catches: "Catches",
-      band: "expected",
-      bandOfNewest: "asked once",
       tolerance: "tolerance",
-      before: "before",
-      after: "since",
-      trend: "fitted line",
-      mean: "mean of earlier fills",
+      level: ({ stretches }: Drift): string =>
+        stretches.length > 1 ? `level since fill ${stretches.at(-1)?.from}` : "level of the fills",
+      trend: "rise or fall",
+      apart: "stood apart",
+      differs: "differs",
       gap: ({ afterFill, beforeFill, missingFills, days }: FillGap): string => {
         if (missingFills === 1) return `${afterFill + 1} missing`;
         if (missingFills > 1) return `${afterFill + 1}–${beforeFill - 1} missing`;
@@ -39,24 +38,25 @@ export function englishDriftCharts(format: Format) {
       above: "above",
       below: "below",
       caption:
-        "A score is how far a fill lies from those before it, in standard normal units. A line beyond its limits draws the eye to a fill; only the tests above give a verdict.",
+        "A score is how far a fill lies from those before it, in standard normal units. A line beyond its limits draws the eye to a fill; the verdict does not use it.",
     },
   };
 }
 
 function describe(result: Drift, format: Format): string {
-  const { verdict, shift, trend, fills, input } = result;
-  const drawn = input.fills + input.fillsSetAside;
-  const outside = fills.filter(({ asItCame }) => asItCame?.outside).map(({ fill }) => String(fill));
-  const found =
-    verdict === "moved" && shift !== null
-      ? ` The mean steps from ${format.value(shift.before, "delivery")} to ${format.value(shift.after, "delivery")} at fill ${shift.since.fill}.`
-      : verdict === "trending" && trend !== null
-        ? ` A fitted line runs from ${format.value(trend.line.start, "delivery")} to ${format.value(trend.line.end, "delivery")}.`
-        : "";
-  const marked =
-    outside.length === 0
-      ? " No fill is outside its band."
-      : ` Outside its band: fill ${format.list(outside)}.`;
-  return `Delivery of ${fillWords(drawn)} in order of time, each with its interval, against the band expected from the fills before it, and the tolerance lines.${found}${marked}`;
+  const { stretches, differs, stoodApart, trending } = result;
+  const levels = stretches.map(
+    ({ from, to, mean }) =>
+      ` ${from === to ? `Fill ${from}` : `Fills ${from} to ${to}`}: ${format.value(mean, "delivery")} on average.`,
+  );
+  const rise =
+    trending === null
+      ? ""
+      : ` The line changes by ${format.signedPercent(trending.perFill.value)} a fill.`;
+  const odd = [
+    ...stoodApart.map(({ fill }) => String(fill)),
+    ...(differs === null ? [] : [String(differs.fill)]),
+  ];
+  const marked = odd.length === 0 ? "" : ` Marked as standing apart: fill ${format.list(odd)}.`;
+  return `Delivery of ${fillWords(result.input.fills)} in order of time, each with its interval, the level of each stretch, and the tolerance lines about the level in force.${levels.join("")}${rise}${marked}`;
 }

@@ -1,10 +1,11 @@
-import type { SettlingTest } from "../../questions/drift/settling.ts";
+import type { DriftPower } from "../../questions/drift/rates.ts";
 import type { DriftStep } from "../../questions/drift/verdict.ts";
-import type { Drift } from "../../questions/drift.ts";
+import type { Drift, DriftStretch } from "../../questions/drift.ts";
 import type { Interval } from "../../results/estimate.ts";
 import type { Format } from "../format.ts";
-import { degrees } from "./counted.ts";
+import { catchWords, earlierFillWords, fillWords } from "./counted.ts";
 import { englishDriftCharts } from "./drift-charts.ts";
+import { englishDriftDetail } from "./drift-detail.ts";
 
 export type DriftWords = ReturnType<typeof englishDrift>;
 
@@ -15,166 +16,165 @@ export function englishDrift(format: Format) {
     sentence: (result: Drift) =>
       `Bin ${result.bin} (${result.product}): ${finding(result, format)}`,
     verdicts: {
+      "not asked": "not asked",
       "too few fills": "too few fills",
-      steady: "steady",
-      "newest differs": "newest fill differs",
+      steady: "steady so far",
+      "fill differs": "newest fill differs",
+      "fill differs, confirmed": "newest fill differs, confirmed",
+      "stood apart": "steady but for one fill",
       moved: "moved",
       trending: "trend or slow wander",
     } satisfies Record<Drift["verdict"], string>,
     step: (step: DriftStep, result: Drift) => steps(result, format)[step],
     next: "What to do",
-    power: (result: Drift) => powerSentence(result, format),
     falseAlarms: (result: Drift) => falseAlarmSentence(result, format),
     limits: (result: Drift): string =>
-      `Two kinds of lines: the bands come from the fills themselves and say what is usual for this meter; the tolerance lines (± ${rounded(result.options.tolerance, format)} about ${delivery(result.toleranceLines.center)}) come from what is wanted. A fill can be usual and still off, or unusual and still good enough.`,
-    tests: (result: Drift) => testSentences(result, format),
-    byName: (result: Drift) => byNameSentences(result, format),
-    settling: (result: Drift) => settlingSentences(result, format),
+      `The levels drawn come from the fills themselves and say what is usual for this meter; the tolerance lines (± ${rounded(result.options.tolerance, format)} about ${format.value(result.toleranceLines.center, "delivery")}) come from what is wanted. A fill can be usual and still off, or unusual and still good enough.`,
     detail: "How this was judged",
+    ...englishDriftDetail(format),
     ...englishDriftCharts(format),
     table: {
-      caption: "Fills in order of time",
+      caption: "Fills in order of time, and what was decided when each came",
       fill: "Fill",
       date: "Date",
       catches: "Catches",
       delivery: (unit: string) => `Delivery (${unit})`,
-      expected: (unit: string) => `Expected from earlier fills (${unit})`,
-      pValue: "p",
+      pValue: "p against its level",
+      evidence: "Evidence of a lasting shift (limit)",
       remark: "Remark",
-      outside: "outside its band",
-      notJudged: "before the product change",
+      outcomes: {
+        "too few": null,
+        steady: null,
+        differs: "differs",
+        moved: "change found",
+        trending: "trending",
+      } satisfies Record<NonNullable<Drift["fills"][number]["step"]>["outcome"], string | null>,
+      apart: "stood apart, left out",
+      begins: {
+        log: null,
+        moved: "new level from here",
+        setup: "starts afresh, by the setup",
+        unsettled: "differed, never settled",
+      } satisfies Record<DriftStretch["begins"], string | null>,
       missing: (count: number) =>
         count === 1 ? "one fill missing before it" : `${count} fills missing before it`,
       pause: (days: number) => `${format.count(Math.round(days))} days after the one before`,
-      notKnown: "",
     },
   };
-
-  function delivery(value: number): string {
-    return format.value(value, "delivery");
-  }
 }
 
 function finding(result: Drift, format: Format): string {
   switch (result.verdict) {
+    case "not asked":
+      return "whether the meter has moved was not asked of these fills.";
     case "too few fills":
-      return `${fillWords(result.input.fills)} so far; whether the meter has moved can be told from the fourth fill on.`;
+      return `${fillWords(result.input.fillsInForce)} so far${afresh(result)}; whether the meter has moved can be told from the fourth fill on.`;
     case "steady":
       return steadySentence(result, format);
-    case "newest differs":
-      return newestSentence(result, format);
+    case "fill differs":
+    case "fill differs, confirmed":
+      return differsSentence(result, format);
+    case "stood apart":
+      return apartSentence(result, format);
     case "moved":
-      return shiftSentence(result, format);
+      return movedSentence(result, format);
     case "trending":
       return trendSentence(result, format);
   }
 }
 
+function afresh({ stretches }: Drift): string {
+  const inForce = stretches.at(-1);
+  return inForce?.begins === "setup" ? ` since it starts afresh with fill ${inForce.from}` : "";
+}
+
 function steadySentence(result: Drift, format: Format): string {
-  const { newest, input } = result;
-  const over = `no sign that the meter has moved over ${fillWords(input.fills)}`;
-  if (newest === null) return `${over}.`;
-  return `${over}; fill ${newest.fill} is ${distance(newest.difference.value, format)} the mean of those before it, within its band.`;
+  const { input, changes, stretches } = result;
+  const [change, inForce] = [changes.at(-1), stretches.at(-1)];
+  const over = `steady so far, over ${fillWords(input.fillsInForce)}${afresh(result)}`;
+  if (inForce?.begins === "moved" && change !== undefined)
+    return `${over} since fill ${change.since.fill}, when it changed by ${format.signedPercent(change.size.value)}.`;
+  return `${over}.${powerSentence(result, format)}`;
 }
 
-function newestSentence({ newest, options }: Drift, format: Format): string {
-  if (newest === null) return "";
-  const band = format.interval(newest.interval, "delivery", null);
-  return `fill ${newest.fill} delivers ${change(newest.difference.value, format)} than the ${newest.earlierFills} fills before it, outside the band of ${band} in which it was expected. One clean fill in ${Math.round(1 / (1 - options.level))} does that, so catch again before anything is turned.`;
+function powerSentence({ power }: Drift, format: Format): string {
+  if (power === null) return "";
+  return ` A lasting shift of ${rounded(power.shift, format)} since fill ${power.sinceFill} would have shown by now in ${logs(power)}.`;
 }
 
-function shiftSentence({ shift, options }: Drift, format: Format): string {
-  if (shift === null) return "";
-  const { fill, takenAt, earliest, latest } = shift.since;
-  const on = takenAt === null ? "" : ` (${format.date(takenAt)})`;
-  const range = signedRange(shift.relativeSize.interval, format);
-  const size = range === null ? "" : `, ${format.percent(options.level, 0)} interval ${range}`;
-  const place =
-    earliest === latest ? "" : ` It may have begun with any fill from ${earliest} to ${latest}.`;
-  return `since fill ${fill}${on} the meter delivers ${change(shift.relativeSize.value, format)}${size}.${place}`;
+const tenths = 10;
+
+/** "about 6 of 10 such logs": nobody knows such a chance more closely. */
+function logs({ chance, bound }: DriftPower): string {
+  const round = { about: Math.round, "at least": Math.floor, "at most": Math.ceil }[bound];
+  const count = round(tenths * chance);
+  if (count === 0) return "hardly any such log";
+  return count === tenths ? "nearly every such log" : `${bound} ${count} of ${tenths} such logs`;
 }
 
-function trendSentence({ trend, options, input }: Drift, format: Format): string {
-  if (trend === null) return "";
-  const { value, interval } = trend.relativePerFill;
+function differsSentence({ differs }: Drift, format: Format): string {
+  if (differs === null) return "";
+  const { fill, difference, earlierFills, catches, pValue, limit, confirmed } = differs;
+  const earlier = `than ${earlierFillWords(earlierFills)}`;
+  const size = change(difference.value, format);
+  return confirmed
+    ? `fill ${fill} delivers ${size} ${earlier}, confirmed by ${catchWords(catches)}.`
+    : `fill ${fill} stands apart: it delivers ${size} ${earlier} (${format.pValue(pValue)}). One clean fill in ${Math.round(1 / limit)} does that.`;
+}
+
+function apartSentence(result: Drift, format: Format): string {
+  const odd = result.stoodApart.at(-1);
+  if (odd === undefined) return "";
+  const { fill, difference, backWith } = odd;
+  return `fill ${fill} was the odd one (${change(difference, format)}); fill ${backWith} is back. Fill ${fill} is left out of the mean and of the spread.${powerSentence(result, format)}`;
+}
+
+function movedSentence({ moved, options }: Drift, format: Format): string {
+  if (moved === null) return "";
+  const { since, size } = moved;
+  const on = since.takenAt === null ? "" : ` (${format.date(since.takenAt)})`;
+  const range = signedRange(size.interval, format);
+  const interval = range === null ? "" : `, ${format.percent(options.level, 0)} interval ${range}`;
+  return `this meter has given about ${change(size.value, format)} since fill ${since.fill}${on}${interval}.`;
+}
+
+function trendSentence({ trending, options }: Drift, format: Format): string {
+  if (trending === null) return "";
+  const { value, interval } = trending.perFill;
   const range = signedRange(interval, format);
-  const size = range === null ? "" : ` (${format.percent(options.level, 0)} interval ${range})`;
-  return `the delivery ${value < 0 ? "falls" : "rises"} by ${format.percent(Math.abs(value))} from fill to fill${size} over ${fillWords(input.fills)}: a trend or a slow wander, which so few fills cannot tell apart.`;
+  const size = range === null ? "" : `, ${format.percent(options.level, 0)} interval ${range}`;
+  return `each fill gives ${value < 0 ? "less" : "more"} than the last, about ${format.percent(Math.abs(value))} a fill over ${fillWords(trending.fills)}${size}: a trend or a slow wander. Earlier fills no longer tell the next.`;
 }
 
-function steps(result: Drift, format: Format): Record<DriftStep, string> {
-  const { shift, newest } = result;
-  const after =
-    shift === null
+function steps({ moved, differs }: Drift, format: Format): Record<DriftStep, string> {
+  const level =
+    moved === null
       ? ""
-      : ` Since the shift the fills average ${format.value(shift.after, "delivery")}.`;
+      : ` Since fill ${moved.since.fill} the fills average ${format.value(moved.after, "delivery")}.`;
+  const confirm =
+    differs === null
+      ? ""
+      : ` With ${catchWords(differs.catchesToConfirm)} or more in all, none of them doubtful, the fill counts as it stands.`;
   return {
     "collect fills": "Keep the log going: every fill counts, even with one or two catches.",
     "carry on": "Carry on as before.",
-    "catch again":
-      result.verdict === "trending"
-        ? "Catch every fill and set the drive from its own catches; an average of earlier fills is out of date."
-        : `Catch again in this fill${newest === null ? "" : ` ${newest.fill}`}. If the catches agree with the first ones, set the drive from them.`,
-    recalibrate: `Do not plan by the whole season any more.${after} For the fill in the bin its own catches count.`,
-    inspect:
+    "catch again": `Catch again in this fill before anything is turned.${confirm}`,
+    "catch every fill": "Catch every fill and set the drive from its own catches.",
+    "set by this fill": `Set the drive to today's value.${level}`,
+    "look for the cause":
       "Look for the cause: wear, build-up or moisture at the meter, a changed setting, another lot of the product, a drive that slips.",
   };
 }
 
-function powerSentence({ power, options }: Drift, format: Format): string | null {
-  if (power === null) return null;
-  const { chance, range, shift, relativeSpread } = power;
-  return `A ${rounded(shift, format)} shift halfway would have been found in about ${format.percent(chance, 0)} of such seasons, with the spread of ${format.percent(relativeSpread)} between this meter's fills; as that spread is only known roughly, it may be ${format.percent(range.lower, 0)} to ${format.percent(range.upper, 0)} (${rounded(options.level, format)} interval of the spread).`;
+function falseAlarmSentence({ falseAlarms, verdict, power }: Drift, format: Format): string | null {
+  if (verdict === "not asked") return null;
+  const { fills, season, alike } = falseAlarms;
+  const basis =
+    power === null
+      ? ""
+      : ` What would have shown by now rests on a typical spread of ${format.percent(power.relativeSpread)} between this meter's fills.`;
+  return `Asked after every fill, a steady meter is called moved or different once in ${Math.round(1 / season)} seasons of ${fills} fills; more often if fills drift slowly by themselves (one in ${Math.round(1 / alike.season)} at a likeness of ${format.plain(alike.correlation)} from fill to fill).${basis}`;
 }
-
-function falseAlarmSentence({ falseAlarms, input }: Drift, format: Format): string | null {
-  const { season, seasonAskedEveryFill, newestFill, eachFill } = falseAlarms;
-  if (eachFill === null) return null;
-  const newest = `The newest fill alone stands outside its band in ${rounded(newestFill, format)} of cases without reason; the bands drawn are wide enough (${format.percent(1 - eachFill, 1)} each) that all fills of a steady season stay inside in ${rounded(1 - season, format)} of seasons.`;
-  if (seasonAskedEveryFill === null) return newest;
-  return `False alarms: a steady meter is said to have moved or to trend in at most ${rounded(season, format)} of seasons of ${fillWords(input.fills)}, asked once at the end; asked after every fill, in about ${format.percent(seasonAskedEveryFill, 0)}. ${newest}`;
-}
-
-function testSentences({ trend, shift }: Drift, format: Format): readonly string[] {
-  return [
-    ...(trend === null
-      ? []
-      : [
-          `Trend: slope ${format.signedPercent(trend.relativePerFill.value)} a fill, t = ${format.plain(trend.statistic)} on ${degrees(trend.df, format)}, ${format.pValue(trend.pValue)}, beside the shift ${format.pValue(trend.adjustedPValue)} (Holm).`,
-        ]),
-    ...(shift === null
-      ? []
-      : [
-          `Shift: most likely at fill ${shift.since.fill}, ${format.signedPercent(shift.relativeSize.value)}, largest |t| over the splits ${format.plain(Math.abs(shift.statistic))} on ${degrees(shift.df, format)}, ${format.pValue(shift.pValue)}, beside the trend ${format.pValue(shift.adjustedPValue)} (Holm). The interval uses the critical value of that test, because the place was looked for.`,
-        ]),
-  ];
-}
-
-function byNameSentences({ byName }: Drift, format: Format): readonly string[] {
-  if (byName === null) return [];
-  const { mannKendall, theilSenPerFill, individuals } = byName;
-  const { lower, upper, center, outside } = individuals;
-  const limits = { lower, upper, level: 0, about: "next fill" } satisfies Interval;
-  return [
-    `Mann–Kendall: score ${format.count(mannKendall.score)}, ${format.pValue(mannKendall.pValue)} (${mannKendall.method === "exact" ? "exact" : "normal approximation"}). Theil–Sen slope ${format.signedPercent(theilSenPerFill / center)} a fill.`,
-    `Individuals chart: control limits ${format.interval(limits, "delivery", null)} (mean ± 2.66 mean moving ranges); ${outside.length === 0 ? "no fill outside" : `outside: fill ${format.list(outside.map(String))}`}. With few fills this chart seldom finds a shift.`,
-  ];
-}
-
-function settlingSentences({ settling }: Drift, format: Format): readonly string[] {
-  return settling.map((test) => {
-    const estimate = test.perCatch ?? test.emptyToFull;
-    const size = estimate === null ? "" : format.signedPercent(estimate.value);
-    const unit = test.perCatch === null ? "from an empty to a full bin" : "from catch to catch";
-    return `${settlingHeads[test.scope]}: delivery ${size} ${unit}, t = ${format.plain(test.statistic)} on ${degrees(test.df, format)}, ${format.pValue(test.adjustedPValue)}${test.adjustedPValue === test.pValue ? "" : " (Holm)"}.`;
-  });
-}
-
-const settlingHeads: Record<SettlingTest["scope"], string> = {
-  "this fill": "Within this fill",
-  "within fills": "Within fills",
-  "between fills": "From fill to fill",
-};
 
 /** A percentage that somebody chose, without digits that nobody gave it: 5 %, 2.5 %. */
 function rounded(fraction: number, format: Format): string {
@@ -187,16 +187,7 @@ function change(relative: number, format: Format): string {
   return `${format.percent(Math.abs(relative))} ${relative < 0 ? "less" : "more"}`;
 }
 
-/** "1.3 % below". */
-function distance(relative: number, format: Format): string {
-  return `${format.percent(Math.abs(relative))} ${relative < 0 ? "below" : "above"}`;
-}
-
 function signedRange(interval: Interval | null, format: Format): string | null {
   if (interval?.lower == null || interval.upper === null) return null;
   return `${format.signedPercent(interval.lower)} to ${format.signedPercent(interval.upper)}`;
-}
-
-function fillWords(fills: number): string {
-  return fills === 1 ? "one fill" : `${fills} fills`;
 }

@@ -1,4 +1,5 @@
 import type { Explanation } from "../../questions/outliers/explanations.ts";
+import type { NoNamedTest } from "../../questions/outliers/named-tests.ts";
 import type {
   CatchJudgement,
   CatchVerdict,
@@ -74,12 +75,20 @@ export function englishOutliers(format: Format) {
         ? null
         : `Even so the fills scatter differently (${format.pValue(scatter.homogeneity.pValue)}); false flags are then two to three times as frequent.`,
     named: ({ named }: FillScreening): string => {
-      const { grubbs, generalizedEsd } = named;
-      if (grubbs === null) return "Grubbs' test needs three catches that differ.";
+      const { grubbs, generalizedEsd, missing } = named;
+      const without: Readonly<Record<NoNamedTest, string>> = {
+        "too few catches": "Grubbs' test needs three catches.",
+        "catches agree exactly": "Grubbs' test needs catches that differ.",
+        "weights tie at the scale's step":
+          "Grubbs' test is not given: all weights but one are the same to the step of the scale, and beside them the one would always seem to be an outlier.",
+      };
+      if (grubbs === null) return without[missing.grubbs ?? "catches agree exactly"];
       const test = `Grubbs' test on the catches' deliveries, own scatter only: G = ${format.plain(grubbs.statistic)} against ${format.plain(grubbs.criticalValue)}, ${format.pValue(grubbs.pValue)}.`;
-      return generalizedEsd === null
-        ? `${test} Generalized ESD needs five catches.`
-        : `${test} Generalized ESD, at most two: ${generalizedEsd.outliers.length === 0 ? "none" : generalizedEsd.outliers.length} declared.`;
+      if (generalizedEsd !== null)
+        return `${test} Generalized ESD, at most two: ${generalizedEsd.outliers.length === 0 ? "none" : generalizedEsd.outliers.length} declared.`;
+      return missing.generalizedEsd === "weights tie at the scale's step"
+        ? `${test} Generalized ESD is not given: all weights but two are the same to the step of the scale.`
+        : `${test} Generalized ESD needs five catches.`;
     },
     leftOut: ({ fill, catches, without, withThem, relativeChange }: LeftOutOfFill): string =>
       `Fill ${fill}, left out as asked: ${format.list(catches.map((one) => `catch ${one.catch} (row ${one.row}: ${one.reason})`))}. With it the delivery would be ${format.value(withThem.value, "delivery", withThem.standardError)}; leaving out made it ${format.value(without.value, "delivery", without.standardError)} (${format.signedPercent(relativeChange)}).`,

@@ -59,7 +59,7 @@ export function englishProductComparison(format: Format) {
     sentence: (result: ProductComparison): string => {
       const { contrasts, input, method } = result;
       if (contrasts.length === 0 || method === null)
-        return "No product can be compared with another: at least two of them need two fills each.";
+        return "No product can be compared with another: both products of a pair need two fills each.";
       const count = (verdict: ProductContrast["verdict"]) =>
         contrasts.filter((contrast) => contrast.verdict === verdict).length;
       const counts = (["different", "equivalent", "undecided", "untested"] as const)

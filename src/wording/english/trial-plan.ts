@@ -1,4 +1,4 @@
-import type { SheetRow, TrialDesign } from "../../questions/trial-plan/result.ts";
+import type { SheetRow, TrialDefault, TrialDesign } from "../../questions/trial-plan/result.ts";
 import type { Format } from "../format.ts";
 
 export type TrialPlanWords = ReturnType<typeof englishTrialPlan>;
@@ -15,6 +15,21 @@ export function englishTrialPlan(format: Format) {
         : `Two products that do not differ at all will be shown equivalent within ${format.plusMinus(options.equivalenceMargin)} with a chance of ${format.percent(expected.equivalencePower, 0)} (one pair, not adjusted for others).`,
     assumptions: ({ options, spreadOfFills }: TrialDesign): string =>
       `Assumed: fills of one product spread by ${format.percent(options.fillSpread)}, catches of ${format.plain(options.catchScatter.turns)} turns scatter by ${format.percent(options.catchScatter.relative)}; so deliveries found for fills of one product have a standard deviation of ${format.percent(spreadOfFills)}. The contrasts are made ${options.analysis === "blocks" ? "within blocks" : "between fills"}, with ${options.spread === "common" ? "a spread declared common" : "a spread for each product"}, ${format.percent(options.level, 0)} for all pairs together.`,
+    defaults: ({ byDefault, options }: TrialDesign): string | null => {
+      const { catchScatter, turnLevels, catchesPerLevel } = options;
+      const said: Readonly<Record<TrialDefault, string>> = {
+        difference: `a difference of ${format.percent(options.difference)} to be found`,
+        fillSpread: `a spread between fills of ${format.percent(options.fillSpread)}`,
+        catchScatter: `a catch scatter of ${format.percent(catchScatter.relative)} at ${format.plain(catchScatter.turns)} turns`,
+        level: `a confidence of ${format.percent(options.level, 0)}`,
+        fills: `${format.count(options.fills)} fills of each product`,
+        turnLevels: `catches of ${turnLevels.map((turns) => format.plain(turns)).join(" and ")} turns`,
+        catchesPerLevel: `${format.count(catchesPerLevel)} catches of each kind`,
+      };
+      return byDefault.length === 0
+        ? null
+        : `Defaults, to be replaced by figures of your own: ${byDefault.map((name) => said[name]).join("; ")}.`;
+    },
     order: ({ options }: TrialDesign): string =>
       `Work in the order of the sheet: within a block every product once in random order, within a fill every kind of catch in random order (seed ${options.seed}). Finish a block before the next one begins.`,
     alternatives: {

@@ -21,7 +21,8 @@ export function germanAcrossFills(format: Format): AcrossFillsWords {
       if (next === null)
         return `${who}: bisher eine Füllung, über die nächste lässt sich daher nichts sagen.`;
       const mean = format.value(result.mean.value, "delivery", result.nextFill.standardError);
-      const over = result.fills === 1 ? "der einen Füllung" : fillsWords(result.fills);
+      const since = result.sinceFill === null ? "" : ` seit Füllung ${result.sinceFill}`;
+      const over = `${result.fills === 1 ? "der einen Füllung" : fillsWords(result.fills)}${since}`;
       return `${who}: im Mittel ${mean} aus ${over}; die nächste Füllung sollte bei ${next} liegen (Vorhersagebereich, ${level(result)}), das sind ${halfWidth(result)}.`;
       function halfWidth({ nextFill }: AcrossFillsAnswer): string {
         const upper = nextFill.interval?.upper ?? nextFill.value;
@@ -51,7 +52,11 @@ export function germanAcrossFills(format: Format): AcrossFillsWords {
           : between.atBoundary
             ? " So viel erklärt die Streuung der Proben allein."
             : ` Ohne die Streuung der Proben bleiben ${format.percent(between.value / result.mean.value)}.`;
-      return `Unterschied zwischen Füllungen: ${size}${limits}${spread.source === "borrowed" ? ", von anderen Tanks geliehen" : ""}.${rest}`;
+      const against =
+        spread.source === "own" && spread.fills > result.fills
+          ? `, aus ${fillsWords(spread.fills)}, jede gegen ihr eigenes Niveau`
+          : "";
+      return `Unterschied zwischen Füllungen: ${size}${limits}${spread.source === "borrowed" ? ", von anderen Tanks geliehen" : against}.${rest}`;
     },
     scatter: ({ catchScatter }) => {
       if (catchScatter.relative === null)
@@ -69,7 +74,7 @@ export function germanAcrossFills(format: Format): AcrossFillsWords {
     fills: {
       title: (result) => `Austrag jeder Füllung, Tank ${result.bin}`,
       description: (result) =>
-        `${fillsWords(result.fills)} der Reihe nach, jede mit ihrem Vertrauensbereich, gegen das Band, in dem die nächste Füllung erwartet wird: ${format.estimateInterval(result.nextFill, "delivery") ?? "nicht bekannt"}.`,
+        `${fillsWords(result.points.length)} der Reihe nach, jede mit ihrem Vertrauensbereich, gegen das Band, in dem die nächste Füllung erwartet wird: ${format.estimateInterval(result.nextFill, "delivery") ?? "nicht bekannt"}.`,
       fill: "Füllung",
       delivery: (unit) => `Austrag (${unit})`,
       interval: "Vertrauensbereich",

@@ -1,9 +1,32 @@
 import type { CautionWords } from "../english/cautions.ts";
 import type { Format } from "../format.ts";
+import { earlierFillsWords } from "./counted.ts";
 
 /** Cautions about fills in order of time, and about how repeatable catches are, in German. */
 export function germanDriftCautions(format: Format) {
-  return { ...aboutOrder(format), ...aboutFindings(format), ...aboutPractice(format) };
+  return {
+    ...aboutLevels(format),
+    ...aboutOrder(format),
+    ...aboutFindings(format),
+    ...aboutPractice(format),
+  };
+}
+
+function aboutLevels(format: Format) {
+  const higher = (relative: number) =>
+    `${format.percent(Math.abs(relative))} ${relative < 0 ? "niedriger" : "höher"}`;
+  return {
+    "fill-differs": ({ difference, earlierFills, pValue, limit }) =>
+      `Diese Füllung fällt heraus: Ihr Austrag ist ${higher(difference)} als der ${earlierFillsWords(earlierFills)} (${format.pValue(pValue)}). Das tut eine von ${Math.round(1 / limit)} einwandfreien Füllungen. Nehmen Sie neue Proben, bevor etwas verstellt wird.`,
+    "fill-differs-confirmed": ({ difference, earlierFills, catches, usualCatches }) =>
+      `Der Austrag dieser Füllung ist ${higher(difference)} als der ${earlierFillsWords(earlierFills)}, bestätigt durch ${catches} Proben, wo ${format.plain(usualCatches)} üblich sind. Stellen Sie danach ein, und suchen Sie die Ursache.`,
+    "moved-since": ({ sinceFill, change, lower, upper }) =>
+      `Seit Füllung ${sinceFill} ist der Austrag etwa ${higher(change)}${lower === null || upper === null ? "" : ` (${format.range(format.signedPercent(lower), format.signedPercent(upper))})`}. Stellen Sie den Antrieb nach dem heutigen Wert ein; suchen Sie die Ursache.`,
+    trending: ({ perFill, fills }) =>
+      `Noch in Bewegung: Jede Füllung gibt ${perFill < 0 ? "weniger" : "mehr"} als die vorige (etwa ${format.percent(Math.abs(perFill))} je Füllung über ${fills} Füllungen). Frühere Füllungen sagen nichts mehr über die nächste: Drehen Sie jede Füllung ab.`,
+    "stood-apart": ({ difference, backWith }) =>
+      `Diese Füllung war der Ausreißer (Austrag ${higher(difference)} als davor); Füllung ${backWith} liegt wieder wie früher. Sie zählt weder im Mittel noch im Unterschied der Füllungen.`,
+  } satisfies Partial<CautionWords>;
 }
 
 function aboutOrder(format: Format) {
@@ -14,10 +37,8 @@ function aboutOrder(format: Format) {
       `${fills === 1 ? "1 Füllung" : `${fills} Füllungen`}: Ob und wann sich der Austrag verschoben hat, lässt sich ab der ${ordinal(needed)} Füllung prüfen.`,
     "fills-agree-exactly": ({ fills }) =>
       `Alle ${fills} Füllungen stimmen bis auf die letzte Stelle überein. Das sagt, dass die Waage grob ist, nicht, dass der Dosierer vollkommen ist; ob sich etwas verschoben hat, lässt sich nicht prüfen.`,
-    "product-changed": ({ otherProducts, fillsSetAside }) =>
-      fillsSetAside > 0
-        ? `Dazwischen war etwas anderes im Tank: ${format.list(otherProducts)}. Verglichen werden die Füllungen seither; die ${fillsSetAside} davor werden gezeigt, aber nicht beurteilt.`
-        : `Dazwischen war etwas anderes im Tank: ${format.list(otherProducts)}; die Füllungen davor sollten trotzdem zählen.`,
+    "product-changed": ({ otherProducts, beforeFills }) =>
+      `Vor ${beforeFills.length === 1 ? "Füllung" : "den Füllungen"} ${format.list(beforeFills.map(String))} war etwas anderes im Tank: ${format.list(otherProducts)}. Alle Füllungen zählen trotzdem als eine Reihe; wurde der Dosierer dabei geöffnet oder verändert, geben Sie es beim Tank an (starts_afresh).`,
     "product-order-unknown": () =>
       "Ohne Datum, und weil jedes Produkt seine Füllungen selbst zählt, lässt sich nicht sagen, ob zwischen zwei Füllungen ein anderes Produkt im Tank war. Alle Füllungen werden verglichen, als wäre keines dazwischen gewesen. Geben Sie Daten an (taken_at), oder zählen Sie die Füllungen eines Tanks durch.",
     "fill-numbers-against-dates": () =>
@@ -39,7 +60,7 @@ function aboutOrder(format: Format) {
 function aboutFindings(format: Format) {
   return {
     "trend-or-wander": ({ pValue }) =>
-      `Ein Trend oder ein langsames Wandern (${format.pValue(pValue)}): Füllungen, die sich ähneln, wenn sie zeitlich nahe liegen, sehen doppelt so oft oder noch öfter nach einem Trend aus, als es der Zufall allein täte. Suchen Sie eine Ursache, bevor Sie an Verschleiß glauben.`,
+      `Einmal am Ende betrachtet zeigen die Füllungen einen Trend oder ein langsames Wandern (${format.pValue(pValue)}), was für das Urteil nicht reicht: Füllungen, die einander ähneln, wenn sie zeitlich nahe liegen, sehen doppelt so oft wie ein Trend aus, wie es der Zufall allein täte, oder noch öfter.`,
     "delivery-settles": ({ scope, against, change, pValue }) => {
       const amount = format.percent(Math.abs(change));
       const direction = change < 0 ? "weniger" : "mehr";

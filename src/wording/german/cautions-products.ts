@@ -29,7 +29,7 @@ function aboutTrial(format: Format) {
     "product-few-fills": ({ fills }, where) =>
       `${named(where)} hat nur ${fillsWords(fills)}: Die Vertrauensbereiche sind mit Absicht weit, und ein echter Unterschied wird leicht übersehen.`,
     "nothing-to-compare": () =>
-      "Weniger als zwei Produkte haben zwei Füllungen; kein Produkt lässt sich mit einem anderen vergleichen.",
+      "Keine zwei Produkte, die zu vergleichen wären, haben je zwei Füllungen; kein Produkt lässt sich mit einem anderen vergleichen.",
     "products-in-different-bins": ({ bins }) =>
       `Manche Produkte waren nie im selben Tank (${format.list(bins)}). Ihr Unterschied ist ebenso der zweier Dosierer wie der zweier Produkte; füllen Sie dieselben Tanks mit beiden.`,
     "products-share-some-bins": ({ bins }) =>

@@ -95,8 +95,8 @@ function aboutFills(format: Format) {
       `Wie sehr sich Füllungen unterscheiden, ist aus ${fillsWords(fills)} der anderen Tanks geliehen, im Verhältnis zum Austrag (${degrees(df, format)}). Das ist ein Ersatz, bis dieser Tank eigene Füllungen hat.`,
     "fills-are-not-catches": ({ timesTooNarrow }) =>
       `Jede Probe als eigene Füllung zu zählen, würde den Vertrauensbereich ${format.plain(timesTooNarrow, 2)}-mal enger machen, und falsch: Solche Bereiche treffen in 57–87 % der Fälle zu, wo sie 95 % sagen.`,
-    "history-has-moved": ({ fills, sinceFill }) =>
-      `Der Austrag hat sich ${sinceFill === null ? "im Lauf der Saison" : `seit Füllung ${sinceFill}`} verschoben. Was unten über die nächste Füllung, das Nicht-Abdrehen und die Kosten steht, beruht aber auf allen ${fills} Füllungen, davor und danach. Planen Sie nicht damit; richten Sie sich nach den heutigen Proben, bis einige Füllungen wieder übereinstimmen.`,
+    "fills-since-change": ({ sinceFill, fills, spreadFills }) =>
+      `Was über die nächste Füllung, über das Auslassen und über die Kosten gesagt wird, beruht auf ${fills === 1 ? `Füllung ${sinceFill} allein` : `den ${fills} Füllungen seit Füllung ${sinceFill}`}, dem geltenden Niveau${spreadFills > fills ? `; wie sehr sich Füllungen unterscheiden, sagen ${spreadFills} Füllungen, jede gegen ihr eigenes Niveau` : ""}.`,
     "first-catch-tells-less": ({ skipHalfWidth, firstHalfWidth }) =>
       `Eine Probe (${format.plusMinus(firstHalfWidth)}) sagt weniger als die früheren Füllungen (${format.plusMinus(skipHalfWidth)}): Nehmen Sie zwei oder drei, oder keine.`,
   } satisfies Partial<CautionWords>;

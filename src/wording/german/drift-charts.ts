@@ -13,13 +13,14 @@ export function germanDriftCharts(format: Format): Pick<DriftWords, "chart" | "s
       date: "Datum",
       delivery: (unit) => `Austrag (${unit})`,
       catches: "Proben",
-      band: "erwartet",
-      bandOfNewest: "einmal gefragt",
       tolerance: "Toleranz",
-      before: "vorher",
-      after: "seither",
-      trend: "angepasste Gerade",
-      mean: "Mittel früherer Füllungen",
+      level: ({ stretches }) =>
+        stretches.length > 1
+          ? `Niveau seit Füllung ${stretches.at(-1)?.from}`
+          : "Niveau der Füllungen",
+      trend: "Anstieg oder Abfall",
+      apart: "fiel heraus",
+      differs: "fällt heraus",
       gap: ({ afterFill, beforeFill, missingFills, days }) => {
         if (missingFills === 1) return `${afterFill + 1} fehlt`;
         if (missingFills > 1) return `${afterFill + 1}–${beforeFill - 1} fehlen`;
@@ -39,24 +40,25 @@ export function germanDriftCharts(format: Format): Pick<DriftWords, "chart" | "s
       above: "darüber",
       below: "darunter",
       caption:
-        "Ein Normalwert sagt, wie weit eine Füllung von denen davor liegt, in Einheiten der Standardnormalverteilung. Eine Linie jenseits ihrer Grenzen lenkt den Blick auf eine Füllung; ein Urteil geben nur die Tests oben.",
+        "Ein Normalwert sagt, wie weit eine Füllung von denen davor liegt, in Einheiten der Standardnormalverteilung. Eine Linie jenseits ihrer Grenzen lenkt den Blick auf eine Füllung; das Urteil nutzt sie nicht.",
     },
   };
 }
 
 function describe(result: Drift, format: Format): string {
-  const { verdict, shift, trend, fills, input } = result;
-  const drawn = input.fills + input.fillsSetAside;
-  const outside = fills.filter(({ asItCame }) => asItCame?.outside).map(({ fill }) => String(fill));
-  const found =
-    verdict === "moved" && shift !== null
-      ? ` Das Mittel springt von ${format.value(shift.before, "delivery")} auf ${format.value(shift.after, "delivery")} bei Füllung ${shift.since.fill}.`
-      : verdict === "trending" && trend !== null
-        ? ` Eine angepasste Gerade läuft von ${format.value(trend.line.start, "delivery")} nach ${format.value(trend.line.end, "delivery")}.`
-        : "";
-  const marked =
-    outside.length === 0
-      ? " Keine Füllung liegt außerhalb ihres Bandes."
-      : ` Außerhalb ihres Bandes: Füllung ${format.list(outside)}.`;
-  return `Austrag von ${fillsWords(drawn)} in zeitlicher Folge, jede mit ihrem Vertrauensbereich, gegen das aus den Füllungen davor erwartete Band und die Toleranzlinien.${found}${marked}`;
+  const { stretches, differs, stoodApart, trending } = result;
+  const levels = stretches.map(
+    ({ from, to, mean }) =>
+      ` ${from === to ? `Füllung ${from}` : `Füllungen ${from} bis ${to}`}: im Mittel ${format.value(mean, "delivery")}.`,
+  );
+  const rise =
+    trending === null
+      ? ""
+      : ` Die Gerade ändert sich um ${format.signedPercent(trending.perFill.value)} je Füllung.`;
+  const odd = [
+    ...stoodApart.map(({ fill }) => String(fill)),
+    ...(differs === null ? [] : [String(differs.fill)]),
+  ];
+  const marked = odd.length === 0 ? "" : ` Herausgehoben: Füllung ${format.list(odd)}.`;
+  return `Austrag von ${fillsWords(result.input.fills)} in zeitlicher Folge, jede mit ihrem Vertrauensbereich, das Niveau jedes Abschnitts und die Toleranzlinien um das geltende.${levels.join("")}${rise}${marked}`;
 }

@@ -1,11 +1,12 @@
-import type { SettlingTest } from "../../questions/drift/settling.ts";
+import type { DriftPower } from "../../questions/drift/rates.ts";
 import type { DriftStep } from "../../questions/drift/verdict.ts";
 import type { Drift } from "../../questions/drift.ts";
 import type { Interval } from "../../results/estimate.ts";
 import type { DriftWords } from "../english/drift.ts";
 import type { Format } from "../format.ts";
-import { withDegrees } from "./counted.ts";
+import { catchesWords, earlierFillsWords, fillsWords } from "./counted.ts";
 import { germanDriftCharts } from "./drift-charts.ts";
+import { germanDriftDetail } from "./drift-detail.ts";
 
 /** Everything said about whether a meter has moved over its fills, in German. */
 export function germanDrift(format: Format): DriftWords {
@@ -13,165 +14,174 @@ export function germanDrift(format: Format): DriftWords {
     heading: "Hat sich der Austrag verschoben?",
     sentence: (result) => `Tank ${result.bin} (${result.product}): ${finding(result, format)}`,
     verdicts: {
+      "not asked": "nicht gefragt",
       "too few fills": "zu wenige Füllungen",
-      steady: "stetig",
-      "newest differs": "neueste Füllung anders",
+      steady: "bisher stetig",
+      "fill differs": "neueste Füllung anders",
+      "fill differs, confirmed": "neueste Füllung anders, bestätigt",
+      "stood apart": "stetig bis auf eine Füllung",
       moved: "verschoben",
       trending: "Trend oder langsames Wandern",
     },
     step: (step, result) => steps(result, format)[step],
     next: "Was zu tun ist",
-    power: (result) => powerSentence(result, format),
     falseAlarms: (result) => falseAlarmSentence(result, format),
     limits: (result) =>
-      `Zweierlei Linien: Die Bänder kommen aus den Füllungen selbst und sagen, was bei diesem Dosierer üblich ist; die Toleranzlinien (± ${rounded(result.options.tolerance, format)} um ${format.value(result.toleranceLines.center, "delivery")}) kommen aus dem, was gewollt ist. Eine Füllung kann üblich sein und doch daneben, oder unüblich und doch gut genug.`,
-    tests: (result) => testSentences(result, format),
-    byName: (result) => byNameSentences(result, format),
-    settling: (result) => settlingSentences(result, format),
+      `Die gezeichneten Niveaus kommen aus den Füllungen selbst und sagen, was bei diesem Dosierer üblich ist; die Toleranzlinien (± ${rounded(result.options.tolerance, format)} um ${format.value(result.toleranceLines.center, "delivery")}) kommen aus dem, was gewollt ist. Eine Füllung kann üblich sein und doch daneben, oder unüblich und doch gut genug.`,
     detail: "So wurde geurteilt",
+    ...germanDriftDetail(format),
     ...germanDriftCharts(format),
     table: {
-      caption: "Füllungen in zeitlicher Folge",
+      caption: "Füllungen in zeitlicher Folge, und was bei jeder entschieden wurde",
       fill: "Füllung",
       date: "Datum",
       catches: "Proben",
       delivery: (unit) => `Austrag (${unit})`,
-      expected: (unit) => `Aus früheren Füllungen erwartet (${unit})`,
-      pValue: "p",
+      pValue: "p gegen ihr Niveau",
+      evidence: "Beleg für eine bleibende Verschiebung (Grenze)",
       remark: "Bemerkung",
-      outside: "außerhalb ihres Bandes",
-      notJudged: "vor dem Produktwechsel",
+      outcomes: {
+        "too few": null,
+        steady: null,
+        differs: "fällt heraus",
+        moved: "Verschiebung gefunden",
+        trending: "Trend",
+      },
+      apart: "fiel heraus, zählt nicht mit",
+      begins: {
+        log: null,
+        moved: "neues Niveau ab hier",
+        setup: "beginnt neu, nach den Angaben",
+        unsettled: "fiel heraus, nie geklärt",
+      },
       missing: (count) =>
         count === 1 ? "davor fehlt eine Füllung" : `davor fehlen ${count} Füllungen`,
       pause: (days) => `${format.count(Math.round(days))} Tage nach der vorigen`,
-      notKnown: "",
     },
   };
 }
 
 function finding(result: Drift, format: Format): string {
   switch (result.verdict) {
+    case "not asked":
+      return "Ob sich der Austrag verschoben hat, wurde bei diesen Füllungen nicht gefragt.";
     case "too few fills":
-      return `Bisher ${fillWords(result.input.fills)}; ob sich der Austrag verschoben hat, lässt sich ab der vierten Füllung sagen.`;
+      return `Bisher ${fillsWords(result.input.fillsInForce)}${afresh(result)}; ob sich der Austrag verschoben hat, lässt sich ab der vierten Füllung sagen.`;
     case "steady":
       return steadySentence(result, format);
-    case "newest differs":
-      return newestSentence(result, format);
+    case "fill differs":
+    case "fill differs, confirmed":
+      return differsSentence(result, format);
+    case "stood apart":
+      return apartSentence(result, format);
     case "moved":
-      return shiftSentence(result, format);
+      return movedSentence(result, format);
     case "trending":
       return trendSentence(result, format);
   }
 }
 
+function afresh({ stretches }: Drift): string {
+  const inForce = stretches.at(-1);
+  return inForce?.begins === "setup" ? ` seit dem Neubeginn mit Füllung ${inForce.from}` : "";
+}
+
 function steadySentence(result: Drift, format: Format): string {
-  const { newest, input } = result;
-  const over = `Kein Zeichen, dass sich der Austrag verschoben hat, über ${fillWords(input.fills)}`;
-  if (newest === null) return `${over}.`;
-  return `${over}; Füllung ${newest.fill} liegt ${distance(newest.difference.value, format)} dem Mittel der früheren, innerhalb ihres Bandes.`;
+  const { input, changes, stretches } = result;
+  const [change, inForce] = [changes.at(-1), stretches.at(-1)];
+  const over = `Bisher stetig, über ${fillsWords(input.fillsInForce)}${afresh(result)}`;
+  if (inForce?.begins === "moved" && change !== undefined)
+    return `${over} seit Füllung ${change.since.fill}, mit der sich der Austrag um ${format.signedPercent(change.size.value)} verschoben hatte.`;
+  return `${over}.${powerSentence(result, format)}`;
 }
 
-function newestSentence({ newest, options }: Drift, format: Format): string {
-  if (newest === null) return "";
-  const band = format.interval(newest.interval, "delivery", null);
-  return `Der Austrag der Füllung ${newest.fill} liegt ${distance(newest.difference.value, format)} dem Mittel der ${newest.earlierFills} Füllungen davor, außerhalb des Bandes von ${band}, in dem sie erwartet wurde. Das tut eine von ${Math.round(1 / (1 - options.level))} einwandfreien Füllungen; nehmen Sie also neue Proben, bevor etwas verstellt wird.`;
+function powerSentence({ power }: Drift, format: Format): string {
+  if (power === null) return "";
+  return ` Eine bleibende Verschiebung um ${rounded(power.shift, format)} seit Füllung ${power.sinceFill} hätte sich bis jetzt in ${logs(power)} gezeigt.`;
 }
 
-function shiftSentence({ shift, options }: Drift, format: Format): string {
-  if (shift === null) return "";
-  const { fill, takenAt, earliest, latest } = shift.since;
-  const on = takenAt === null ? "" : ` (${format.date(takenAt)})`;
-  const range = signedRange(shift.relativeSize.interval, format);
-  const size =
+const tenths = 10;
+
+/** "etwa 6 von 10 solchen Aufzeichnungen": Genauer kennt eine solche Aussicht niemand. */
+function logs({ chance, bound }: DriftPower): string {
+  const [round, word] = {
+    about: [Math.round, "etwa"] as const,
+    "at least": [Math.floor, "mindestens"] as const,
+    "at most": [Math.ceil, "höchstens"] as const,
+  }[bound];
+  const count = round(tenths * chance);
+  if (count === 0) return "kaum einer solchen Aufzeichnung";
+  return count === tenths
+    ? "fast jeder solchen Aufzeichnung"
+    : `${word} ${count} von ${tenths} solchen Aufzeichnungen`;
+}
+
+function differsSentence({ differs }: Drift, format: Format): string {
+  if (differs === null) return "";
+  const { fill, difference, earlierFills, catches, pValue, limit, confirmed } = differs;
+  const size = `Der Austrag der Füllung ${fill} ist ${change(difference.value, format)} als der ${earlierFillsWords(earlierFills)}`;
+  return confirmed
+    ? `${size}, bestätigt durch ${catchesWords(catches)}.`
+    : `${size}: Sie fällt heraus (${format.pValue(pValue)}). Das tut eine von ${Math.round(1 / limit)} einwandfreien Füllungen.`;
+}
+
+function apartSentence(result: Drift, format: Format): string {
+  const odd = result.stoodApart.at(-1);
+  if (odd === undefined) return "";
+  const { fill, difference, backWith } = odd;
+  return `Füllung ${fill} war der Ausreißer (Austrag ${change(difference, format)}); Füllung ${backWith} liegt wieder wie früher. Füllung ${fill} zählt weder im Mittel noch im Unterschied der Füllungen.${powerSentence(result, format)}`;
+}
+
+function movedSentence({ moved, options }: Drift, format: Format): string {
+  if (moved === null) return "";
+  const { since, size } = moved;
+  const on = since.takenAt === null ? "" : ` (${format.date(since.takenAt)})`;
+  const range = signedRange(size.interval, format);
+  const interval =
     range === null ? "" : `, Vertrauensbereich (${format.percent(options.level, 0)}) ${range}`;
-  const place =
-    earliest === latest
-      ? ""
-      : ` Begonnen haben kann es mit jeder Füllung von ${earliest} bis ${latest}.`;
-  return `Seit Füllung ${fill}${on} ist der Austrag ${change(shift.relativeSize.value, format)}${size}.${place}`;
+  return `Seit Füllung ${since.fill}${on} ist der Austrag etwa ${change(size.value, format)}${interval}.`;
 }
 
-function trendSentence({ trend, options, input }: Drift, format: Format): string {
-  if (trend === null) return "";
-  const { value, interval } = trend.relativePerFill;
+function trendSentence({ trending, options }: Drift, format: Format): string {
+  if (trending === null) return "";
+  const { value, interval } = trending.perFill;
   const range = signedRange(interval, format);
   const size =
-    range === null ? "" : ` (Vertrauensbereich, ${format.percent(options.level, 0)}: ${range})`;
-  return `Der Austrag ${value < 0 ? "fällt" : "steigt"} von Füllung zu Füllung um ${format.percent(Math.abs(value))}${size}, über ${fillWords(input.fills)}: ein Trend oder ein langsames Wandern, was so wenige Füllungen nicht unterscheiden können.`;
+    range === null ? "" : `, Vertrauensbereich (${format.percent(options.level, 0)}) ${range}`;
+  return `Jede Füllung gibt ${value < 0 ? "weniger" : "mehr"} als die vorige, etwa ${format.percent(Math.abs(value))} je Füllung über ${fillsWords(trending.fills)}${size}: ein Trend oder ein langsames Wandern. Frühere Füllungen sagen nichts mehr über die nächste.`;
 }
 
-function steps(result: Drift, format: Format): Record<DriftStep, string> {
-  const { shift, newest } = result;
-  const after =
-    shift === null ? "" : ` Seither beträgt er ${format.value(shift.after, "delivery")}.`;
+function steps({ moved, differs }: Drift, format: Format): Record<DriftStep, string> {
+  const level =
+    moved === null
+      ? ""
+      : ` Seit Füllung ${moved.since.fill} beträgt der Austrag im Mittel ${format.value(moved.after, "delivery")}.`;
+  const confirm =
+    differs === null
+      ? ""
+      : ` Mit insgesamt ${catchesWords(differs.catchesToConfirm)} oder mehr, von denen keine zweifelhaft ist, gilt die Füllung, wie sie ist.`;
   return {
     "collect fills":
       "Führen Sie die Aufzeichnung fort: Jede Füllung zählt, auch mit einer oder zwei Proben.",
     "carry on": "Machen Sie weiter wie bisher.",
-    "catch again":
-      result.verdict === "trending"
-        ? "Drehen Sie jede Füllung ab und stellen Sie den Antrieb nach ihren eigenen Proben ein; ein Mittel früherer Füllungen ist überholt."
-        : `Nehmen Sie in dieser Füllung${newest === null ? "" : ` ${newest.fill}`} neue Proben. Passen sie zu den ersten, stellen Sie den Antrieb danach ein.`,
-    recalibrate: `Planen Sie nicht mehr mit der ganzen Saison.${after} Für die Füllung im Tank zählen ihre eigenen Proben.`,
-    inspect:
+    "catch again": `Nehmen Sie in dieser Füllung neue Proben, bevor etwas verstellt wird.${confirm}`,
+    "catch every fill":
+      "Drehen Sie jede Füllung ab und stellen Sie den Antrieb nach ihren eigenen Proben ein.",
+    "set by this fill": `Stellen Sie den Antrieb nach dem heutigen Wert ein.${level}`,
+    "look for the cause":
       "Suchen Sie die Ursache: Verschleiß, Anbackungen oder Feuchte am Dosierer, eine veränderte Einstellung, eine andere Partie des Produkts, Schlupf im Antrieb.",
   };
 }
 
-function powerSentence({ power, options }: Drift, format: Format): string | null {
-  if (power === null) return null;
-  const { chance, range, shift, relativeSpread } = power;
-  return `Eine Verschiebung um ${rounded(shift, format)} auf halbem Weg wäre in etwa ${format.percent(chance, 0)} solcher Saisons gefunden worden, bei einem Unterschied von ${format.percent(relativeSpread)} zwischen den Füllungen dieses Dosierers; da dieser nur grob bekannt ist, können es auch ${format.range(format.percent(range.lower, 0), format.percent(range.upper, 0))} sein (Vertrauensbereich des Unterschieds, ${rounded(options.level, format)}).`;
+function falseAlarmSentence({ falseAlarms, verdict, power }: Drift, format: Format): string | null {
+  if (verdict === "not asked") return null;
+  const { fills, season, alike } = falseAlarms;
+  const basis =
+    power === null
+      ? ""
+      : ` Was sich bis jetzt gezeigt hätte, ist mit einem typischen Unterschied von ${format.percent(power.relativeSpread)} zwischen den Füllungen dieses Dosierers gerechnet.`;
+  return `Nach jeder Füllung gefragt, heißt ein stetiger Dosierer in einer von ${Math.round(1 / season)} Saisons mit ${fills} Füllungen verschoben oder anders; öfter, wenn die Füllungen von selbst langsam wandern (in einer von ${Math.round(1 / alike.season)} bei einer Ähnlichkeit von ${format.plain(alike.correlation)} von Füllung zu Füllung).${basis}`;
 }
-
-function falseAlarmSentence({ falseAlarms, input }: Drift, format: Format): string | null {
-  const { season, seasonAskedEveryFill, newestFill, eachFill } = falseAlarms;
-  if (eachFill === null) return null;
-  const newest = `Die neueste Füllung allein liegt in ${rounded(newestFill, format)} der Fälle ohne Grund außerhalb ihres Bandes; die gezeichneten Bänder sind so weit (je ${format.percent(1 - eachFill, 1)}), dass alle Füllungen einer stetigen Saison in ${rounded(1 - season, format)} der Saisons darin bleiben.`;
-  if (seasonAskedEveryFill === null) return newest;
-  return `Falscher Alarm: Von einem stetigen Dosierer heißt es in höchstens ${rounded(season, format)} der Saisons mit ${fillWords(input.fills)}, er habe sich verschoben oder folge einem Trend, wenn man einmal am Ende fragt; fragt man nach jeder Füllung, in etwa ${format.percent(seasonAskedEveryFill, 0)}. ${newest}`;
-}
-
-function testSentences({ trend, shift }: Drift, format: Format): readonly string[] {
-  return [
-    ...(trend === null
-      ? []
-      : [
-          `Trend: Steigung ${format.signedPercent(trend.relativePerFill.value)} je Füllung, t = ${format.plain(trend.statistic)} ${withDegrees(trend.df, format)}, ${format.pValue(trend.pValue)}, neben der Verschiebung ${format.pValue(trend.adjustedPValue)} (Holm).`,
-        ]),
-    ...(shift === null
-      ? []
-      : [
-          `Verschiebung: am wahrscheinlichsten bei Füllung ${shift.since.fill}, ${format.signedPercent(shift.relativeSize.value)}, größtes |t| über alle Teilungen ${format.plain(Math.abs(shift.statistic))} ${withDegrees(shift.df, format)}, ${format.pValue(shift.pValue)}, neben dem Trend ${format.pValue(shift.adjustedPValue)} (Holm). Der Vertrauensbereich nutzt den kritischen Wert dieses Tests, weil die Stelle gesucht wurde.`,
-        ]),
-  ];
-}
-
-function byNameSentences({ byName }: Drift, format: Format): readonly string[] {
-  if (byName === null) return [];
-  const { mannKendall, theilSenPerFill, individuals } = byName;
-  const { lower, upper, center, outside } = individuals;
-  const limits = { lower, upper, level: 0, about: "next fill" } satisfies Interval;
-  return [
-    `Mann-Kendall: Wert ${format.count(mannKendall.score)}, ${format.pValue(mannKendall.pValue)} (${mannKendall.method === "exact" ? "exakt" : "Normalnäherung"}). Theil-Sen-Steigung ${format.signedPercent(theilSenPerFill / center)} je Füllung.`,
-    `Einzelwertkarte: Eingriffsgrenzen ${format.interval(limits, "delivery", null)} (Mittel ± ${format.plain(2.66)} mittlere gleitende Spannweiten); ${outside.length === 0 ? "keine Füllung außerhalb" : `außerhalb: Füllung ${format.list(outside.map(String))}`}. Bei wenigen Füllungen findet diese Karte selten eine Verschiebung.`,
-  ];
-}
-
-function settlingSentences({ settling }: Drift, format: Format): readonly string[] {
-  return settling.map((test) => {
-    const estimate = test.perCatch ?? test.emptyToFull;
-    const size = estimate === null ? "" : ` ${format.signedPercent(estimate.value)}`;
-    const unit = test.perCatch === null ? "vom leeren zum vollen Tank" : "von Probe zu Probe";
-    return `${settlingHeads[test.scope]}: Austrag${size} ${unit}, t = ${format.plain(test.statistic)} ${withDegrees(test.df, format)}, ${format.pValue(test.adjustedPValue)}${test.adjustedPValue === test.pValue ? "" : " (Holm)"}.`;
-  });
-}
-
-const settlingHeads: Record<SettlingTest["scope"], string> = {
-  "this fill": "In dieser Füllung",
-  "within fills": "Innerhalb der Füllungen",
-  "between fills": "Von Füllung zu Füllung",
-};
 
 /** A percentage that somebody chose, without digits that nobody gave it: 5 %, 2,5 %. */
 function rounded(fraction: number, format: Format): string {
@@ -184,16 +194,7 @@ function change(relative: number, format: Format): string {
   return `${format.percent(Math.abs(relative))} ${relative < 0 ? "niedriger" : "höher"}`;
 }
 
-/** "1,3 % unter". */
-function distance(relative: number, format: Format): string {
-  return `${format.percent(Math.abs(relative))} ${relative < 0 ? "unter" : "über"}`;
-}
-
 function signedRange(interval: Interval | null, format: Format): string | null {
   if (interval?.lower == null || interval.upper === null) return null;
   return format.range(format.signedPercent(interval.lower), format.signedPercent(interval.upper));
-}
-
-function fillWords(fills: number): string {
-  return fills === 1 ? "eine Füllung" : `${fills} Füllungen`;
 }

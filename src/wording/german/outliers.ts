@@ -1,3 +1,4 @@
+import type { NoNamedTest } from "../../questions/outliers/named-tests.ts";
 import type { CatchJudgement, Outliers, Suspect } from "../../questions/outliers.ts";
 import type { OutlierWords } from "../english/outliers.ts";
 import type { Format } from "../format.ts";
@@ -60,12 +61,20 @@ export function germanOutliers(format: Format): OutlierWords {
         ? null
         : `Auch so streuen die Füllungen verschieden (${format.pValue(scatter.homogeneity.pValue)}); falscher Verdacht ist dann zwei- bis dreimal so häufig.`,
     named: ({ named }) => {
-      const { grubbs, generalizedEsd } = named;
-      if (grubbs === null) return "Der Grubbs-Test braucht drei Proben, die sich unterscheiden.";
+      const { grubbs, generalizedEsd, missing } = named;
+      const without: Readonly<Record<NoNamedTest, string>> = {
+        "too few catches": "Der Grubbs-Test braucht drei Proben.",
+        "catches agree exactly": "Der Grubbs-Test braucht Proben, die sich unterscheiden.",
+        "weights tie at the scale's step":
+          "Der Grubbs-Test wird nicht angegeben: Alle Massen bis auf eine sind bis auf die Teilung der Waage gleich, und neben ihnen wirkte die eine immer wie ein Ausreißer.",
+      };
+      if (grubbs === null) return without[missing.grubbs ?? "catches agree exactly"];
       const test = `Grubbs-Test auf den Austrag der Proben, nur eigene Streuung: G = ${format.plain(grubbs.statistic)} gegen ${format.plain(grubbs.criticalValue)}, ${format.pValue(grubbs.pValue)}.`;
-      return generalizedEsd === null
-        ? `${test} Der verallgemeinerte ESD-Test braucht fünf Proben.`
-        : `${test} Verallgemeinerter ESD-Test, höchstens zwei: ${generalizedEsd.outliers.length === 0 ? "keine" : generalizedEsd.outliers.length} auffällig.`;
+      if (generalizedEsd !== null)
+        return `${test} Verallgemeinerter ESD-Test, höchstens zwei: ${generalizedEsd.outliers.length === 0 ? "keine" : generalizedEsd.outliers.length} auffällig.`;
+      return missing.generalizedEsd === "weights tie at the scale's step"
+        ? `${test} Der verallgemeinerte ESD-Test wird nicht angegeben: Alle Massen bis auf zwei sind bis auf die Teilung der Waage gleich.`
+        : `${test} Der verallgemeinerte ESD-Test braucht fünf Proben.`;
     },
     leftOut: ({ fill, catches, without, withThem, relativeChange }) =>
       `Füllung ${fill}, auf Wunsch weggelassen: ${format.list(catches.map((one) => `Probe ${one.catch} (Zeile ${one.row}: ${one.reason})`))}. Damit wäre der Austrag ${format.value(withThem.value, "delivery", withThem.standardError)}; ohne ist er ${format.value(without.value, "delivery", without.standardError)} (${format.signedPercent(relativeChange)}).`,

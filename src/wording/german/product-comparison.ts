@@ -60,7 +60,7 @@ export function germanProductComparison(format: Format): ProductComparisonWords 
     sentence: (result) => {
       const { contrasts, input, method } = result;
       if (contrasts.length === 0 || method === null)
-        return "Kein Produkt lässt sich mit einem anderen vergleichen: Mindestens zwei brauchen je zwei Füllungen.";
+        return "Kein Produkt lässt sich mit einem anderen vergleichen: Beide Produkte eines Paars brauchen zwei Füllungen.";
       const count = (verdict: ProductContrast["verdict"]) =>
         contrasts.filter((contrast) => contrast.verdict === verdict).length;
       const counts = (["different", "equivalent", "undecided", "untested"] as const)

@@ -11,6 +11,7 @@ import { driftSection } from "../../../src/report/sections/drift.ts";
 import { repeatabilitySection } from "../../../src/report/sections/repeatability.ts";
 import { chartsIn, checkIds } from "../../../src/report/walk.ts";
 import { english } from "../../../src/wording/english/english.ts";
+import { aFill } from "../../support/catches.ts";
 import { present } from "../../support/reference.ts";
 import { inventedFills } from "../../support/simulated-fills.ts";
 import { faultsOf } from "../../support/vega-lite.ts";
@@ -20,9 +21,11 @@ const options: DriftOptions = {
   tolerance: 0.03,
   scaleDivisionKg: 0.02,
   shiftOfInterest: 0.05,
-  productChange: "starts afresh",
 };
 const words = english();
+/** Deliveries of a calm meter, and of one whose fills rise by about 1 % each. */
+const calm = [0.296, 0.3015, 0.2988, 0.3042, 0.2975, 0.3011];
+const rising = Array.from({ length: 9 }, (_, i) => 0.3 * (1 + 0.01 * i) + 0.0004 * (i % 2));
 const logs = new Map<string, CatchLog>();
 
 beforeAll(async () => {
@@ -79,33 +82,71 @@ describe("sections on drift and repeatability", () => {
     const blocks = driftSection(driftOfBin("rear"), words, "rear");
     const [lead, steps] = blocks;
     expect(lead).toMatchObject({ kind: "paragraph", role: "lead" });
-    expect(textOf([present(lead)])).toMatch(/since fill 6 .* the meter delivers 5\.\d\s% less/);
-    expect(steps).toMatchObject({ kind: "list" });
-    expect(textOf([present(steps)])).toMatch(/Since the shift the fills average/);
-  });
-
-  it("say of a steady bin what would have been found", () => {
-    const text = textOf(driftSection(driftOfBin("front"), words, "front"));
-    expect(text).toMatch(/no sign that the meter has moved over 9 fills/);
-    expect(text).toMatch(
-      /A 5\s% shift halfway would have been found in about \d+\s% of such seasons/,
+    expect(textOf([present(lead)])).toMatch(
+      /this meter has given about 5\.\d\s% less since fill 6/,
     );
-    expect(text).toMatch(/asked after every fill, in about \d+\s%/);
+    expect(steps).toMatchObject({ kind: "list" });
+    expect(textOf([present(steps)])).toMatch(/Set the drive to today's value\. Since fill 6/);
+    expect(textOf(blocks)).not.toMatch(/would have shown by now/);
+    expect(textOf(blocks)).toMatch(/Fills 1 to 5: .* Fills 6 to 9: .* the level in force/);
   });
 
-  it("draw every fill, the tolerance lines and both levels with the result's own numbers", () => {
+  it("say of a steady bin what would have been found, and how often a steady meter is not let be", () => {
+    const text = textOf(driftSection(driftOfBin("front"), words, "front"));
+    expect(text).toMatch(/steady so far, over 9 fills/);
+    expect(text).toMatch(
+      /A lasting shift of 5\s% since fill 5 would have shown by now in about \d of 10 such logs/,
+    );
+    expect(text).toMatch(/called moved or different once in 20 seasons of 12 fills/);
+    expect(text).toMatch(/one in 5 at a likeness of 0\.6/);
+  });
+
+  it("keep what looks once, at the end, to the detail, and say that it decides nothing", () => {
+    const blocks = driftSection(driftOfBin("front"), words, "front");
+    const detail = blocks.filter(({ kind }) => kind === "details");
+    const rest = blocks.filter(({ kind }) => kind !== "details");
+    expect(textOf(detail)).toMatch(
+      /None of this changes the verdict.*Trend: .*Shift: .*Mann–Kendall/,
+    );
+    expect(textOf(rest)).not.toMatch(/Mann|Holm|Trend: /);
+  });
+
+  it.each([
+    ["a fill that differs", [...calm, 0.34], /fill 7 stands apart.*One clean fill in 500/],
+    [
+      "a fill that stood apart",
+      [...calm, 0.34, 0.2995],
+      /Fill 7 is left out of the mean and of the spread/,
+    ],
+    ["a rise", rising, /each fill gives more than the last, about 1\.\d\s% a fill/],
+    ["too few fills", calm.slice(0, 2), /2 fills so far; whether .* from the fourth fill on/],
+  ])("draw and tell %s", async (_, deliveries, wanted) => {
+    const catches = deliveries.flatMap((delivery, i) =>
+      aFill(
+        [
+          [20, 20 * delivery * 0.995],
+          [20, 20 * delivery * 1.005],
+        ],
+        { fill: i + 1 },
+      ),
+    );
+    const blocks = sectionsOf(catches);
+    expect(textOf(blocks)).toMatch(wanted);
+    for (const { spec } of chartsIn(blocks)) expect(await faultsOf(spec)).toEqual([]);
+  });
+
+  it("draw every fill, the tolerance lines and the level of each stretch with the result's own numbers", () => {
     const result = driftOfBin("rear");
     const spec = JSON.stringify(driftChart(result, words));
-    const shift = present(result.shift);
+    expect(result.stretches).toHaveLength(2);
     for (const number of [
       ...result.fills.map(({ estimate }) => estimate.value),
-      ...result.fills.flatMap(({ asItCame }) => asItCame?.interval.lower ?? []),
       result.toleranceLines.lower,
       result.toleranceLines.upper,
-      shift.before,
-      shift.after,
+      ...result.stretches.map(({ mean }) => mean),
     ])
       expect(spec).toContain(`:${number}`);
+    expect(spec).toContain("level since fill 6");
   });
 
   it("give a gap in the log a place on the axis", () => {
@@ -126,8 +167,36 @@ describe("cautions on drift and repeatability", () => {
       say["no-trend-yet"]({ fills: 3, needed: 5 }, nowhere),
       say["no-change-point-yet"]({ fills: 5, needed: 6 }, nowhere),
       say["fills-agree-exactly"]({ fills: 6 }, nowhere),
-      say["product-changed"]({ otherProducts: ["pea"], fillsSetAside: 4 }, nowhere),
-      say["product-changed"]({ otherProducts: ["pea"], fillsSetAside: 0 }, nowhere),
+      say["product-changed"]({ otherProducts: ["pea"], beforeFills: [4] }, nowhere),
+      say["product-changed"]({ otherProducts: ["pea", "oat"], beforeFills: [4, 7] }, nowhere),
+      say["fill-differs"](
+        { difference: 0.056, earlierFills: 6, pValue: 0.0013, limit: 0.002 },
+        nowhere,
+      ),
+      say["fill-differs"](
+        { difference: -0.056, earlierFills: 1, pValue: 0.0013, limit: 0.002 },
+        nowhere,
+      ),
+      say["fill-differs-confirmed"](
+        { difference: 0.056, earlierFills: 6, pValue: 0.0013, catches: 8, usualCatches: 3 },
+        nowhere,
+      ),
+      say["moved-since"](
+        {
+          sinceFill: 7,
+          fillsSince: 2,
+          change: 0.06,
+          lower: 0.03,
+          upper: 0.09,
+          evidence: 5.8,
+          limit: 5.38,
+        },
+        nowhere,
+      ),
+      say.trending({ perFill: 0.004, fills: 8, evidence: 9, limit: 5.38 }, nowhere),
+      say["stood-apart"]({ difference: 0.12, backWith: 8 }, nowhere),
+      say["fills-since-change"]({ sinceFill: 6, fills: 4, spreadFills: 9 }, nowhere),
+      say["fills-since-change"]({ sinceFill: 9, fills: 1, spreadFills: 1 }, nowhere),
       say["product-order-unknown"]({}, nowhere),
       say["fill-numbers-against-dates"]({}, nowhere),
       say["gaps-between-fills"]({ missingFills: 2, longestPauseDays: 30 }, nowhere),

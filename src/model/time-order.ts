@@ -15,3 +15,20 @@ export function instantOf(takenAt: string | null): number | null {
   const offsetMinutes = (parts[7] === "-" ? -1 : 1) * (60 * part(8) + part(9));
   return local - 60_000 * offsetMinutes;
 }
+
+/** Something with a place in the order of fills. */
+export interface Numbered {
+  readonly fill: number;
+  readonly takenAt: string | null;
+}
+
+/** Fills of one meter in order of time: by date where all have one, else by number. */
+export function inTimeOrder<F extends Numbered>(fills: readonly F[]): readonly F[] {
+  const numbered = fills.toSorted((a, b) => a.fill - b.fill);
+  const placed = numbered.flatMap((fill) => {
+    const instant = instantOf(fill.takenAt);
+    return instant === null ? [] : [{ fill, instant }];
+  });
+  if (placed.length < numbered.length) return numbered;
+  return placed.toSorted((a, b) => a.instant - b.instant).map(({ fill }) => fill);
+}

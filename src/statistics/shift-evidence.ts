@@ -1,0 +1,152 @@
+import { studentTTwoSided } from "../numeric/distributions/student-t.ts";
+import { requireFinite } from "../numeric/domain.ts";
+import { noScatter } from "./no-scatter.ts";
+import { mean } from "./summary.ts";
+
+/** What is known of a spread beforehand, as if from ν0 degrees of freedom with variance s0². */
+export interface SpreadPrior {
+  readonly nu0: number;
+  readonly s0Squared: number;
+}
+
+export const noPrior: SpreadPrior = { nu0: 0, s0Squared: 0 };
+
+/** One way of cutting a series in a "before" and an "after". */
+export interface Split {
+  readonly before: number;
+  /** r: share of the squares, those of the prior included, that the difference of the two means explains. */
+  readonly share: number;
+  /** Natural logarithm of B, the Bayes factor "shift here : no shift". */
+  readonly logEvidence: number;
+}
+
+/** A series cut at every place. */
+export interface ShiftEvidence {
+  /** ν = ν0 + n − 2. */
+  readonly df: number;
+  /** ν0·s0² + Σ(b − b̄)². */
+  readonly squares: number;
+  /** In order, from 1 value before to all but one. */
+  readonly splits: readonly Split[];
+  /** Share of the squares that a straight line on the order explains. */
+  readonly lineShare: number;
+}
+
+/** Typical size of a shift, in variances of a value: a shift of √2 spreads. */
+const typicalShiftVariance = 2;
+
+/**
+ * How much does each split of a series speak for a shift of its mean? For f values before and n − f after,
+ * m = f(n − f)/n, D the difference of the means, r = D²m/(ν0·s0² + Σ(b − b̄)²), G = 2m:
+ * B = (1 + G)^−½·(1 − r·G/(1 + G))^−(ν + 1)/2.
+ *
+ * @param values in time order, one per independent unit: fills, never catches
+ * @param prior  of the variance, in the square of the values' unit
+ * @returns null below 2 values, while ν < 1, and when neither values nor prior scatter, which leaves nothing to measure a
+ *   shift by
+ * @throws NumericalError without values, or when one is not finite
+ * Source Jeffreys 1961, Theory of Probability, 5.2; Zellner 1986 (g prior); Hawkins 1977, JASA 72, 180
+ */
+export function shiftEvidence(
+  values: readonly number[],
+  { nu0, s0Squared }: SpreadPrior,
+): ShiftEvidence | null {
+  values.forEach((value, i) => {
+    requireFinite("shiftEvidence", `value ${i + 1}`, value);
+  });
+  const n = values.length;
+  const center = mean([...values]);
+  let [partial, moment, own] = [0, 0, 0];
+  const sums = values.map((value, i) => {
+    const deviation = value - center;
+    own += deviation ** 2;
+    moment += (i - (n - 1) / 2) * deviation;
+    partial += deviation;
+    return partial;
+  });
+  const squares = nu0 * s0Squared + own;
+  const df = nu0 + n - 2;
+  if (n < 2 || df < 1 || noScatter(squares, values)) return null;
+  const splits = sums.slice(0, -1).map((sum, i): Split => {
+    const before = i + 1;
+    const share = Math.min(1, (sum ** 2 * n) / (before * (n - before)) / squares);
+    return { before, share, logEvidence: logEvidenceOf(share, (before * (n - before)) / n, df) };
+  });
+  return { df, squares, splits, lineShare: (12 * moment ** 2) / (n * (n ** 2 - 1)) / squares };
+}
+
+function logEvidenceOf(share: number, m: number, df: number): number {
+  const g = typicalShiftVariance * m;
+  return -0.5 * Math.log1p(g) - ((df + 1) / 2) * Math.log1p((-share * g) / (1 + g));
+}
+
+/** Beyond this evidence is all the same to a reader, and numbers end not far above. */
+const mostEvidence = 1e300;
+
+/** B, as a number: so many times likelier with the shift than without. */
+export function evidenceOf({ logEvidence }: Split): number {
+  return Math.min(mostEvidence, Math.exp(logEvidence));
+}
+
+/** Evidence for a shift that lasts, wherever it began. */
+export interface LastingShift {
+  /** S: mean of B over every split that leaves two or more values after it. */
+  readonly evidence: number;
+  /** The split with most of it. */
+  readonly best: Split;
+  /** Whether a straight line explains more than the shift there. */
+  readonly lineExplainsMore: boolean;
+}
+
+/** Fewest values of which a lasting shift is asked. */
+export const fewestForLasting = 4;
+
+/**
+ * Is there a shift that lasts? S = Σ B_f/(n − 2) over f = 1 … n − 2: evidence averaged over where it may have begun.
+ *
+ * @returns null below 4 values, or when the two sides of the best split do not scatter at all
+ * Source Shiryaev 1963; Roberts 1966 (averaging over the times of a change)
+ */
+export function lastingShift(
+  values: readonly number[],
+  { splits, squares, lineShare }: ShiftEvidence,
+): LastingShift | null {
+  if (values.length < fewestForLasting) return null;
+  const lasting = splits.slice(0, -1);
+  const best = lasting.reduce((a, b) => (b.logEvidence > a.logEvidence ? b : a));
+  if (noScatter(squares * (1 - best.share), values)) return null;
+  const sum = lasting.reduce((total, split) => total + evidenceOf(split) / lasting.length, 0);
+  return { evidence: sum, best, lineExplainsMore: lineShare > best.share };
+}
+
+/** The newest value against all before it. */
+export interface NewestValue {
+  readonly meanBefore: number;
+  /** Newest minus the mean of the others, and its standard error. */
+  readonly difference: number;
+  readonly standardError: number;
+  readonly statistic: number;
+  readonly df: number;
+  /** Two-sided. */
+  readonly pValue: number;
+}
+
+/**
+ * Does the newest value belong with those before it? T² = ν·r/(1 − r) of the last split, Student's t on ν.
+ *
+ * @returns null when the others and the prior do not scatter at all
+ */
+export function newestValue(
+  values: readonly number[],
+  { splits, squares, df }: ShiftEvidence,
+): NewestValue | null {
+  const last = splits.at(-1);
+  const within = squares * (1 - (last?.share ?? 1));
+  if (last === undefined || noScatter(within, values)) return null;
+  const meanBefore = mean(values.slice(0, -1));
+  const difference = (values.at(-1) ?? 0) - meanBefore;
+  const standardError = Math.sqrt((within / df) * (1 + 1 / last.before));
+  const statistic = difference / standardError;
+  const pValue = studentTTwoSided(statistic, df);
+  return { meanBefore, difference, standardError, statistic, df, pValue };
+}

@@ -1,0 +1,57 @@
+import { describe, expect, it } from "vitest";
+import { NumericalError } from "../../src/errors/errors.ts";
+import { lastingShiftChance } from "../../src/statistics/lasting-shift-power.ts";
+import { present } from "../support/reference.ts";
+
+const at = (before: number, after: number, shift: number) =>
+  lastingShiftChance({ before, after, shift });
+
+describe("the chance that a lasting shift has been found", () => {
+  it("is the simulated one where there is one", () => {
+    expect(at(3, 1, 2)).toEqual({ chance: 0.01, bound: "about" });
+    expect(at(4, 3, 4)).toEqual({ chance: 0.41, bound: "about" });
+    expect(at(6, 6, 2)).toEqual({ chance: 0.5, bound: "about" });
+    expect(at(9, 2, 6)).toEqual({ chance: 0.95, bound: "about" });
+  });
+
+  it("lies between neighbours in each of the three, as far as the place between them", () => {
+    expect(present(at(6, 6, 2.5)).chance).toBeCloseTo((0.5 + 0.87) / 2, 12);
+    expect(present(at(5, 3, 3)).chance).toBeCloseTo((0.21 + 0.39) / 2, 12);
+    expect(present(at(4, 5, 4)).chance).toBeCloseTo((0.65 + 0.9) / 2, 12);
+    const corners = [0.16, 0.31, 0.38, 0.65, 0.28, 0.5, 0.62, 0.87];
+    const middle = corners.reduce((sum, chance) => sum + chance / 8, 0);
+    expect(present(at(5, 5, 2.5)).chance).toBeCloseTo(middle, 12);
+  });
+
+  it("is a bound beyond the table, and unknown where no figure bounds it", () => {
+    expect(at(14, 6, 3)).toEqual({ chance: 0.96, bound: "at least" });
+    expect(at(9, 20, 3)).toEqual({ chance: 0.96, bound: "at least" });
+    expect(at(6, 3, 11)).toEqual({ chance: 0.97, bound: "at least" });
+    expect(at(6, 3, 0.7)).toEqual({ chance: 0.15, bound: "at most" });
+    expect(at(14, 3, 0.7)).toBeNull();
+    expect(at(2, 6, 4)).toBeNull();
+  });
+
+  it("grows with the values before, the values since and the shift", () => {
+    const grid = [3, 4, 5, 6, 7, 8, 9].flatMap((before) =>
+      [1, 2, 3, 4, 5, 6].flatMap((after) =>
+        [2, 2.6, 3, 3.7, 4, 5, 6].map((shift) => ({ before, after, shift })),
+      ),
+    );
+    const chance = (plan: (typeof grid)[number]) => present(lastingShiftChance(plan)).chance;
+    for (const plan of grid) {
+      if (plan.before < 9)
+        expect(chance({ ...plan, before: plan.before + 1 })).toBeGreaterThanOrEqual(chance(plan));
+      if (plan.after < 6)
+        expect(chance({ ...plan, after: plan.after + 1 })).toBeGreaterThanOrEqual(chance(plan));
+      if (plan.shift < 5.9)
+        expect(chance({ ...plan, shift: plan.shift + 0.1 })).toBeGreaterThanOrEqual(chance(plan));
+    }
+  });
+
+  it("refuses what is no plan", () => {
+    expect(() => at(4.5, 2, 3)).toThrow(NumericalError);
+    expect(() => at(4, 0, 3)).toThrow(NumericalError);
+    expect(() => at(4, 2, 0)).toThrow(NumericalError);
+  });
+});

@@ -1,0 +1,255 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { studentTTwoSided } from "../../src/numeric/distributions/student-t.ts";
+import { randomStream } from "../../src/numeric/random.ts";
+import { replayShifts, type SeriesReplay } from "../../src/statistics/shift-replay.ts";
+import { mean, sampleStandardDeviation } from "../../src/statistics/summary.ts";
+import { present } from "../support/reference.ts";
+
+/** Six values of one level and four of a level 6 % above it; the expected figures are from R 4.2.2. */
+const calm = [0.296, 0.3015, 0.2988, 0.3042, 0.2975, 0.3011];
+const shifted = [...calm, 0.3165, 0.319, 0.3148, 0.3201];
+
+const outcomes = ({ steps }: SeriesReplay) => steps.map(({ outcome }) => outcome);
+const placesOf = ({ stretches }: SeriesReplay) => stretches.map(({ places }) => places);
+
+describe("the replay of a series that shifts", () => {
+  const replay = replayShifts(shifted);
+
+  it("says so with the second value of the new level, and since the first", () => {
+    expect(outcomes(replay)).toEqual([
+      ...["too few", "too few", "too few", "steady", "steady", "steady", "steady", "moved"],
+      ...["too few", "steady"],
+    ]);
+    expect(placesOf(replay)).toEqual([
+      [0, 1, 2, 3, 4, 5],
+      [6, 7, 8, 9],
+    ]);
+    expect(present(replay.stretches[1])).toMatchObject({ begins: "moved", foundAt: 7 });
+    expect(replay.steps.map(({ stretchFrom }) => stretchFrom)).toEqual([
+      ...[0, 0, 0, 0, 0, 0, 0, 6, 6, 6],
+    ]);
+  });
+
+  it("carries the figures it decided by", () => {
+    const [, , , fourth, , , seventh, eighth] = replay.steps;
+    expect(present(fourth).newest?.pValue).toBeCloseTo(0.2292174902, 10);
+    expect(present(fourth).lasting?.evidence).toBeCloseTo(0.9843358196, 10);
+    expect(present(seventh).newest?.pValue).toBeCloseTo(0.003590406101, 12);
+    expect(present(seventh).lasting?.evidence).toBeCloseTo(0.9260047459, 10);
+    expect(present(eighth).newest?.pValue).toBeCloseTo(0.06217796094, 11);
+    expect(present(eighth).lasting).toMatchObject({ limit: 5.38, lineExplainsMore: false });
+    expect(present(eighth).lasting?.evidence).toBeCloseTo(5.8326292, 7);
+  });
+
+  it("judges the new stretch with the spread of the old one, relative to each one's mean", () => {
+    // By hand: the third value of the new stretch against two, on 5 + 1 degrees of freedom.
+    const ninth = present(replay.steps[8]);
+    const level = mean([0.3165, 0.319, 0.3148]);
+    const old = 5 * (sampleStandardDeviation(calm) / mean(calm)) ** 2;
+    const own = (0.319 - 0.3165) ** 2 / 2 / level ** 2;
+    const error = Math.sqrt(((old + own) / 6) * (1 + 1 / 2));
+    const statistic = (0.3148 - mean([0.3165, 0.319])) / level / error;
+    expect(present(ninth.newest).df).toBe(6);
+    expect(present(ninth.newest).statistic).toBeCloseTo(statistic, 10);
+    expect(present(ninth.newest).pValue).toBeCloseTo(studentTTwoSided(statistic, 6), 12);
+  });
+
+  it("waits with a lent spread that says the meter is wilder, until the ninth value", () => {
+    // Lent in R as a share of 0.3; here of the stretch's mean, which hardly changes the figures.
+    const prior = { nu0: 2, s0Squared: 0.0214 ** 2 };
+    const found = replayShifts(shifted, { prior });
+    expect(outcomes(found).indexOf("moved")).toBe(8);
+    expect(present(found.steps[7]).lasting?.evidence).toBeCloseTo(5.961351132, 0);
+    expect(present(found.steps[7]).lasting?.limit).toBe(6.12);
+    expect(present(found.steps[8]).lasting?.evidence).toBeCloseTo(14.16292037, -1);
+    expect(placesOf(found)[0]).toEqual([0, 1, 2, 3, 4, 5]);
+  });
+});
+
+describe("a value that differs", () => {
+  it("stood apart when the next one is back, and is left out from then on", () => {
+    const replay = replayShifts([...calm, 0.34, 0.2995, 0.3005]);
+    expect(outcomes(replay).slice(6)).toEqual(["differs", "steady", "steady"]);
+    expect(present(replay.steps[7]).settled).toBe("stood apart");
+    expect(replay.apart).toEqual([{ place: 6, settledAt: 7 }]);
+    expect(placesOf(replay)).toEqual([[0, 1, 2, 3, 4, 5, 7, 8]]);
+    const without = replayShifts([...calm, 0.2995, 0.3005]);
+    expect(present(replay.steps[7]).lasting).toEqual(present(without.steps[6]).lasting);
+    expect(present(replay.steps[8]).newest).toEqual(present(without.steps[7]).newest);
+  });
+
+  it("was the first of a new level when the next one is not back", () => {
+    const replay = replayShifts([...calm, 0.34, 0.337]);
+    expect(outcomes(replay).slice(6)).toEqual(["differs", "moved"]);
+    expect(present(replay.steps[7])).toMatchObject({
+      settled: "moved",
+      newest: null,
+      lasting: null,
+    });
+    expect(placesOf(replay)).toEqual([
+      [0, 1, 2, 3, 4, 5],
+      [6, 7],
+    ]);
+    expect(present(replay.stretches[1])).toMatchObject({ begins: "moved", foundAt: 7 });
+  });
+
+  it("is settled by the p of the next value against those before both, at 5 %", () => {
+    // Six values before: t(5) at 0.975 is 2.570582, as printed in any table.
+    const reach = 2.570582 * sampleStandardDeviation(calm) * Math.sqrt(1 + 1 / 6);
+    const settledBy = (value: number) =>
+      present(replayShifts([...calm, 0.34, value]).steps[7]).settled;
+    expect(settledBy(mean(calm) + 0.999 * reach)).toBe("stood apart");
+    expect(settledBy(mean(calm) + 1.001 * reach)).toBe("moved");
+    expect(settledBy(mean(calm) - 1.001 * reach)).toBe("moved");
+  });
+
+  it("differs at one chance in 500, no sooner", () => {
+    // t(5) at 0.999 is 5.893430.
+    const reach = 5.89343 * sampleStandardDeviation(calm) * Math.sqrt(1 + 1 / 6);
+    const at = (value: number) => outcomes(replayShifts([...calm, value]))[6];
+    expect(at(mean(calm) + 1.0001 * reach)).toBe("differs");
+    expect(at(mean(calm) + 0.9999 * reach)).toBe("steady");
+  });
+
+  it("can be the second of a stretch once a spread is known", () => {
+    const replay = replayShifts([...shifted.slice(0, 6), 0.45], { afresh: [5] });
+    expect(outcomes(replay).slice(5)).toEqual(["too few", "differs"]);
+  });
+});
+
+describe("a series that rises", () => {
+  const rising = Array.from({ length: 9 }, (_, i) => 0.3 * (1 + 0.01 * i) + 0.0004 * (i % 2));
+
+  it("is trending once the evidence is there, which closes nothing", () => {
+    const replay = replayShifts(rising);
+    expect(outcomes(replay).slice(3)).toEqual([
+      ...["steady", "steady", "steady", "steady", "trending", "trending"],
+    ]);
+    expect(placesOf(replay)).toEqual([rising.map((_, i) => i)]);
+  });
+
+  it("cannot be told from a step with four values", () => {
+    const replay = replayShifts([0.3, 0.3004, 0.31, 0.3105]);
+    expect(outcomes(replay)[3]).toBe("moved");
+  });
+});
+
+describe("a place named as a new beginning", () => {
+  it("closes the stretch without asking, and its spread is kept", () => {
+    const replay = replayShifts(shifted, { afresh: [6] });
+    expect(outcomes(replay).slice(6)).toEqual(["too few", "too few", "too few", "steady"]);
+    expect(present(replay.stretches[1])).toMatchObject({ begins: "afresh", foundAt: null });
+    expect(present(present(replay.steps[7]).newest).df).toBe(5);
+  });
+
+  it("leaves a value that waited by itself, neither of the old level nor of the new", () => {
+    const replay = replayShifts([...calm, 0.34, 0.299, 0.301], { afresh: [7] });
+    expect(placesOf(replay)).toEqual([[0, 1, 2, 3, 4, 5], [6], [7, 8]]);
+    expect(replay.stretches.map(({ begins }) => begins)).toEqual(["series", "unsettled", "afresh"]);
+    expect(replay.apart).toEqual([]);
+  });
+
+  it("is nothing new at the first value", () => {
+    expect(replayShifts(shifted, { afresh: [0] })).toEqual(replayShifts(shifted));
+  });
+});
+
+describe("any series", () => {
+  /** Levels that jump, drift and throw up odd values, so that every branch is taken. */
+  const series = fc.integer({ min: 1, max: 100_000 }).map((seed) => {
+    const random = randomStream(seed);
+    let level = 1;
+    return Array.from({ length: 16 }, () => {
+      if (random.uniform() < 0.12) level *= 1 + 0.1 * random.normal();
+      const odd = random.uniform() < 0.08 ? 1 + 0.15 * random.normal() : 1;
+      return level * odd * (1 + 0.01 * random.normal());
+    });
+  });
+
+  it("takes every branch of what can happen", () => {
+    const seen = new Set<string>();
+    for (let seed = 1; seed <= 300; seed++) {
+      const [values = []] = fc.sample(series, { seed, numRuns: 1 });
+      const replay = replayShifts(values, { afresh: [9] });
+      for (const { outcome, settled } of replay.steps) seen.add(outcome).add(`${settled}`);
+      for (const { begins } of replay.stretches) seen.add(begins);
+    }
+    expect([...seen].sort()).toEqual(
+      [
+        ...["too few", "steady", "differs", "moved", "trending"],
+        ...["null", "stood apart", "series", "afresh", "unsettled"],
+      ].sort(),
+    );
+  });
+
+  it("replayed up to a value is the log cut there", () => {
+    fc.assert(
+      fc.property(series, fc.integer({ min: 0, max: 16 }), (values, length) => {
+        const whole = replayShifts(values, { afresh: [9] });
+        const part = replayShifts(values.slice(0, length), { afresh: [9] });
+        expect(part.steps).toEqual(whole.steps.slice(0, length));
+        expect(part.apart).toEqual(whole.apart.filter(({ settledAt }) => settledAt < length));
+      }),
+    );
+  });
+
+  it("has every value in one stretch, or apart", () => {
+    fc.assert(
+      fc.property(series, (values) => {
+        const { stretches, apart } = replayShifts(values, { afresh: [9] });
+        const places = [
+          ...stretches.flatMap((one) => one.places),
+          ...apart.map((one) => one.place),
+        ];
+        expect(places.toSorted((a, b) => a - b)).toEqual(values.map((_, i) => i));
+      }),
+    );
+  });
+
+  it("is told the same in any unit", () => {
+    fc.assert(
+      fc.property(series, fc.constantFrom(0.001, 2.2046226, 700), (values, unit) => {
+        const [plain, other] = [values, values.map((value) => value * unit)].map((list) =>
+          replayShifts(list),
+        );
+        expect(outcomes(present(other))).toEqual(outcomes(present(plain)));
+        expect(present(other).stretches).toEqual(present(plain).stretches);
+      }),
+    );
+  });
+
+  it("is not told differently with a constant added, while its own spread alone speaks", () => {
+    fc.assert(
+      fc.property(series, (values) => {
+        const higher = values.map((value) => value + 3);
+        const [plain, moved] = [values, higher].map((list) => replayShifts(list).steps);
+        const closed = present(plain).findIndex(({ outcome }) => outcome === "moved");
+        present(plain)
+          .slice(0, closed === -1 ? values.length : closed + 1)
+          .forEach(({ outcome, newest, lasting }, i) => {
+            const other = present(present(moved)[i]);
+            expect(other.outcome).toBe(outcome);
+            if (newest !== null)
+              expect(present(other.newest).pValue / newest.pValue).toBeCloseTo(1, 4);
+            if (lasting !== null)
+              expect(present(other.lasting).evidence / lasting.evidence).toBeCloseTo(1, 4);
+          });
+      }),
+    );
+  });
+});
+
+describe("hardly a series", () => {
+  it("has too few values to ask", () => {
+    expect(replayShifts([])).toEqual({ steps: [], stretches: [], apart: [] });
+    expect(outcomes(replayShifts([0.3, 0.4]))).toEqual(["too few", "too few"]);
+    expect(present(replayShifts([0.3, 0.4]).steps[1]).newest).toBeNull();
+  });
+
+  it("is steady where all values agree exactly, for want of anything to measure by", () => {
+    const replay = replayShifts([0.3, 0.3, 0.3, 0.3, 0.3]);
+    expect(outcomes(replay).slice(3)).toEqual(["steady", "steady"]);
+    expect(present(replay.steps[4])).toMatchObject({ newest: null, lasting: null });
+  });
+});
