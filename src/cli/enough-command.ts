@@ -12,6 +12,7 @@ import {
   catchesNeededOptions,
 } from "../questions/catches-needed/options.ts";
 import { type CatchesNeeded, catchesNeeded } from "../questions/catches-needed.ts";
+import { resultJson } from "../report/json.ts";
 import { catchesNeededSection } from "../report/sections/catches-needed.ts";
 import { cautionSentence } from "../report/sections/cautions.ts";
 import type { UnitSystem } from "../wording/format.ts";
@@ -60,7 +61,7 @@ export async function enoughCommand(
   const words = wordsFor(flags.language, flags.units);
   const { answers, text, exitCode } =
     path === undefined ? await plan(flags, words) : await decisions(path, flags, words, io);
-  io.out(flags.json ? JSON.stringify({ kind: "enough", answers }, null, 2) : text);
+  io.out(flags.json ? resultJson({ kind: "enough", answers }, words) : text);
   return exitCode;
 }
 

@@ -16,7 +16,16 @@ export function reportJson(analysis: Analysis, meta: ReportMeta, words: Words): 
     setup: meta.setupSource,
     ...analysis,
   };
-  return `${JSON.stringify(whole, (key, value) => prepare(key, value, words), 2)}\n`;
+  return `${resultJson(whole, words)}\n`;
+}
+
+/**
+ * Any results as JSON, unrounded, with its sentence beside every caution.
+ *
+ * @throws RangeError when a number is not finite
+ */
+export function resultJson(results: object, words: Words): string {
+  return JSON.stringify(results, (key, value) => prepare(key, value, words), 2);
 }
 
 function prepare(key: string, value: unknown, words: Words): unknown {

@@ -115,7 +115,7 @@ function aboutBudget(format: Format): Sentences<BudgetCode> {
     "budget-leaves-out": ({ sources }) =>
       `Not in the budget, because nothing given says how uncertain it is: ${format.list(sources.map((name) => leftOutWords[name] ?? name))}. The real uncertainty is larger.`,
     "budget-unknown": () =>
-      "Without any catch scatter there is no uncertainty budget. Take at least two more catches.",
+      "Without any catch scatter there is no uncertainty budget; it comes with further catches.",
     "budget-not-confirmed": ({ difference }) =>
       `Drawing the sources at random gives limits up to ${format.percent(difference)} of the rate away from the budget's. Use the drawn ones.`,
     "scale-error-not-corrected": ({ testedError }) =>

@@ -69,7 +69,7 @@ function aboutBudget(format: Format) {
     "budget-leaves-out": ({ sources }) =>
       `Nicht im Budget, weil nichts Angegebenes sagt, wie unsicher es ist: ${format.list(sources.map((name) => leftOutWords[name] ?? name))}. Die wirkliche Unsicherheit ist größer.`,
     "budget-unknown": () =>
-      "Ohne Streuung der Proben gibt es kein Unsicherheitsbudget. Nehmen Sie mindestens zwei weitere Proben.",
+      "Ohne Streuung der Proben gibt es kein Unsicherheitsbudget; es kommt mit weiteren Proben.",
     "budget-not-confirmed": ({ difference }) =>
       `Werden die Quellen zufällig gezogen, liegen die Grenzen bis zu ${format.percent(difference)} der Menge neben denen des Budgets. Nehmen Sie die gezogenen.`,
     "scale-error-not-corrected": ({ testedError }) =>
