@@ -1,7 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { command, demo } from "../support/command.ts";
+import { command, demo, fileWith, inFolder } from "../support/command.ts";
+import { present } from "../support/reference.ts";
 
 const season = [demo("season/catches.csv"), "--setup", demo("season/setup.json")];
+
+const plain = (text: string) => text.replaceAll(/[\u00a0\u202f]/g, " ");
 
 describe("evencatch enough", () => {
   it("says for each bin whether today's catches are enough", async () => {
@@ -11,9 +14,47 @@ describe("evencatch enough", () => {
     expect(out).toContain("tolerance of ±");
   });
 
-  it("says how many more it takes when they are not", async () => {
-    const { out } = await command("enough", demo("first-morning/catches.csv"), "--tolerance", "1%");
-    expect(out).toMatch(/more catch|not likely enough/);
+  it("gives for each bin the decision of the report, then what stands behind the number", async () => {
+    const { out } = await command("enough", ...season);
+    await inFolder(async (folder) => {
+      const report = await command("report", ...season, "--out", folder);
+      for (const bin of ["front", "middle", "rear"]) {
+        const line = report.out.split("\n").find((one) => one.startsWith(`Bin ${bin} (`));
+        expect(out).toContain(`${line}\n`);
+      }
+      const tolerance = report.out.trimEnd().split("\n").at(-1);
+      expect(out.trimEnd().endsWith(present(tolerance))).toBe(true);
+    });
+  });
+
+  it("says how many more it takes when they are not enough, or that no number is likely to do", async () => {
+    const catches = demo("first-morning/catches.csv");
+    const ask = async (tolerance: string) =>
+      plain((await command("enough", catches, "--tolerance", tolerance)).out);
+    expect(await ask("3%")).toMatch(/: \d more catches of \d+ turns\n/);
+    expect(await ask("0.3%")).toContain("is not likely to be reached with 8 catches of at most");
+  });
+
+  it("names who gave the tolerance", async () => {
+    const catches = demo("first-morning/catches.csv");
+    const last = async (...flags: string[]) =>
+      plain((await command("enough", catches, ...flags)).out)
+        .trimEnd()
+        .split("\n")
+        .at(-1);
+    expect(await last("--tolerance", "2%")).toBe("Tolerance ± 2.0 % (as asked for).");
+    expect(await last()).toBe("Tolerance ± 3.0 % (from the setup).");
+    await inFolder(async (folder) => {
+      const alone = await fileWith(
+        folder,
+        "catches.csv",
+        "bin,product,fill,catch,turns,net_kg\n1,pea,1,1,20,6\n",
+      );
+      const { out } = await command("enough", alone);
+      expect(plain(out)).toContain(
+        "Tolerance ± 5.0 % (assumed; give your own with --tolerance or in the setup).",
+      );
+    });
   });
 
   it("plans before any catch, and says that its scatter is assumed", async () => {
@@ -29,11 +70,35 @@ describe("evencatch enough", () => {
     expect(out).toContain("For a trial the budget goes furthest");
   });
 
-  it("prints its answers for machines", async () => {
-    const { out } = await command("enough", ...season, "--json", "--next");
-    const answers = JSON.parse(out);
+  it("prints its answers for machines, a sentence beside every finding", async () => {
+    const { out } = await command("enough", ...season, "--json");
+    const { kind, answers } = JSON.parse(out);
+    expect(kind).toBe("enough");
     expect(answers).toHaveLength(3);
-    expect(answers[0]).toMatchObject({ kind: "catches-needed", fill: null });
+    for (const { bin, product, fill, decision, noDecision, answered, catchesNeeded } of answers) {
+      expect(catchesNeeded).toMatchObject({ kind: "catches-needed", bin, product, fill });
+      expect(["look-first", "catch-more", "set"]).toContain(decision.action);
+      expect(noDecision).toBeNull();
+      expect(answered).toEqual([]);
+      for (const { code, text } of catchesNeeded.cautions) {
+        expect(code).not.toBe("");
+        expect(text).toMatch(/\.$/);
+      }
+    }
+  });
+
+  it("plans the fill still to come, of which nothing is decided", async () => {
+    const { out } = await command("enough", ...season, "--json", "--next");
+    const { answers } = JSON.parse(out);
+    expect(answers).toHaveLength(3);
+    for (const { fill, decision, catchesNeeded } of answers) {
+      expect([fill, decision]).toEqual([null, null]);
+      expect(catchesNeeded).toMatchObject({ kind: "catches-needed", fill: null });
+      expect(catchesNeeded.curve.points[0].basis).toBe("earlier fills");
+    }
+    const text = plain((await command("enough", ...season, "--next")).out);
+    expect(text).toContain("the next fill: ");
+    expect(text).not.toContain("Look first");
   });
 
   it("refuses a number that is none", async () => {
