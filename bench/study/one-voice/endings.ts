@@ -71,7 +71,7 @@ function endedBy(
     case "checked":
       return where.catches.length === 0
         ? null
-        : withRows((row) => ({ ...row, checked: "weighed again, right" }));
+        : withRows((row) => ({ ...row, checked: "weighed again" }));
     case "excluded":
       return where.catches.length === 0 || where.catches.length === delivery.input.catches
         ? null
