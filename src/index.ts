@@ -1,7 +1,13 @@
 export { type Analysis, analyse, type MeterAnswers } from "./analysis/analyse.ts";
-export { type AnalysisOptions, resolveOptions } from "./analysis/options.ts";
+export type {
+  Action,
+  AnsweredFinding,
+  DecidedCatches,
+  DecidedSetting,
+  Decision,
+} from "./analysis/decision.ts";
+export { type AnalysisOptions, resolveOptions, type ToleranceFrom } from "./analysis/options.ts";
 export { type TidyTables, tidyTables } from "./analysis/tidy-tables.ts";
-export type { Verdict } from "./analysis/verdict.ts";
 export { fillsChart } from "./charts/across-fills.ts";
 export { catchesNeededChart } from "./charts/catches-needed.ts";
 export type { ChartSpec } from "./charts/chart-spec.ts";
@@ -10,7 +16,6 @@ export { deliveryChart, deliveryPerTurnChart } from "./charts/delivery.ts";
 export { driftChart } from "./charts/drift.ts";
 export { densityChart } from "./charts/explaining-variables.ts";
 export { fieldCheckChart } from "./charts/field-check.ts";
-export { nextCatchChart } from "./charts/next-catch.ts";
 export { outletsChart } from "./charts/outlets.ts";
 export { influenceChart, residualsChart } from "./charts/outliers.ts";
 export { productContrastsChart, productEstimatesChart } from "./charts/product-comparison.ts";
@@ -43,14 +48,12 @@ export {
   UnitError,
 } from "./errors/errors.ts";
 export {
-  type CurveOptions,
-  curveOf,
   fitModel,
   type MeterModel,
   type Model,
   type ModelOptions,
 } from "./model/model.ts";
-export type { CurvePoint, NextCatchCurve } from "./model/next-catch.ts";
+export type { CurvePoint, NextCatchCurve, NumberOfCatches } from "./model/next-catch.ts";
 export { type AcrossFillsAnswer, acrossFillsAnswer } from "./questions/across-fills.ts";
 export { catchesNeededOptions } from "./questions/catches-needed/options.ts";
 export { type CatchesNeeded, catchesNeeded } from "./questions/catches-needed.ts";
@@ -78,15 +81,15 @@ export { trialDesignOptions } from "./questions/trial-plan/options.ts";
 export { type TrialDesign, trialDesign } from "./questions/trial-plan.ts";
 export { budgetOptions } from "./questions/uncertainty-budget/options.ts";
 export { type RateUncertainty, rateUncertainty } from "./questions/uncertainty-budget.ts";
-export { type WithHistory, withHistory } from "./questions/with-history.ts";
 export { reportFiles } from "./report/files.ts";
 export { renderHtml } from "./report/html.ts";
 export { renderMarkdown } from "./report/markdown.ts";
 export { rowsToLatex, rowsToMarkdown } from "./report/plain-tables.ts";
 export { type ReportMeta, reportDocument } from "./report/report.ts";
 export { cautionSentence } from "./report/sections/cautions.ts";
+export { type DecisionLines, decisionLines } from "./report/sections/decision.ts";
 export { renderSvg } from "./report/svg.ts";
-export type { Caution, CautionCode, Severity, Where } from "./results/caution.ts";
+export type { Ask, Caution, CautionCode, Ending, Severity, Where } from "./results/caution.ts";
 export { defaults } from "./results/defaults.ts";
 export type { About, Estimate, Interval, Unit } from "./results/estimate.ts";
 export { convert } from "./units/convert.ts";

@@ -21,30 +21,45 @@ import { type Skipping, skipping } from "../questions/skipping.ts";
 import { type SpeedLinearity, speedLinearity } from "../questions/speed-linearity.ts";
 import { budgetOptions } from "../questions/uncertainty-budget/options.ts";
 import { type RateUncertainty, rateUncertainty } from "../questions/uncertainty-budget.ts";
-import { type Caution, caution } from "../results/caution.ts";
+import type { Caution } from "../results/caution.ts";
 import { defaults } from "../results/defaults.ts";
-import { type AnalysisOptions, resolveOptions } from "./options.ts";
+import { type Asking, askingFor } from "./asking.ts";
+import { type AnsweredFinding, answeredFindings, type Decision, decide } from "./decision.ts";
+import { isInTheBin } from "./in-the-bin.ts";
+import { newestFillLeftOut } from "./newest-fill-left-out.ts";
+import {
+  type AnalysisOptions,
+  resolveOptions,
+  type ToleranceFrom,
+  toleranceFrom,
+} from "./options.ts";
 import { planningOptions } from "./planning-options.ts";
 import { type ProductAnswers, productAnswers } from "./products.ts";
 import { budgetChoices, fieldCheckChoices, settingChoices } from "./resolved-setup.ts";
-import { type Verdict, verdictOf } from "./verdict.ts";
 
-/** Every answer about one bin and product. */
+/** Why a meter has no decision. */
+export type NoDecision = "another product is in the bin";
+
+/** Every answer about one bin and product. An answer is null where it could not be computed, and a finding says so. */
 export interface MeterAnswers {
   readonly bin: string;
   readonly product: string;
-  readonly verdict: Verdict;
+  /** What to do now; null where `noDecision` says why. */
+  readonly decision: Decision | null;
+  readonly noDecision: NoDecision | null;
+  /** Findings that the setup answers, with the notes given there. */
+  readonly answered: readonly AnsweredFinding[];
   /** The fill in the bin now. */
   readonly delivery: Delivery;
-  readonly outliers: Outliers;
-  readonly drift: Drift;
-  readonly repeatability: Repeatability;
-  readonly acrossFills: AcrossFillsAnswer;
-  readonly catchesNeeded: CatchesNeeded;
-  readonly skipping: Skipping;
-  readonly cost: Cost;
-  readonly setting: DriveSetting;
-  readonly uncertaintyBudget: RateUncertainty;
+  readonly outliers: Outliers | null;
+  readonly drift: Drift | null;
+  readonly repeatability: Repeatability | null;
+  readonly acrossFills: AcrossFillsAnswer | null;
+  readonly catchesNeeded: CatchesNeeded | null;
+  readonly skipping: Skipping | null;
+  readonly cost: Cost | null;
+  readonly setting: DriveSetting | null;
+  readonly uncertaintyBudget: RateUncertainty | null;
   /** null: no meter speeds were written down. */
   readonly speedLinearity: SpeedLinearity | null;
   /** null: the setup holds no field check of it. */
@@ -60,6 +75,7 @@ export interface Analysis {
   readonly kind: "analysis";
   readonly source: string;
   readonly options: AnalysisOptions;
+  readonly toleranceFrom: ToleranceFrom;
   readonly input: {
     readonly catches: number;
     readonly fills: number;
@@ -75,12 +91,14 @@ export interface Analysis {
 }
 
 /**
- * Asks every question of a file of catches. Holds no arithmetic of its own.
+ * Asks every question of a file of catches. Holds no arithmetic of its own. A question that fails takes nothing from the
+ * others: its answer is null and a finding gives the reason.
  *
  * @param log      catches as read
  * @param setup    tolerance, confidence, scale and the rest, as read; null: none
  * @param options  override the setup: level (default 0.95), tolerance (0.05), scaleDivisionKg (null: unknown),
- *                 varianceLaw ("proportional"), comparison (products of one bin, separate spreads, no margin)
+ *                 varianceLaw ("proportional"), comparison (products of one bin, separate spreads, no margin), planning
+ *                 (how further catches are planned)
  * @throws         OptionError for an option that is unknown or out of range, or when every catch is left out
  */
 export function analyse(
@@ -89,14 +107,15 @@ export function analyse(
   options: Partial<AnalysisOptions> = {},
 ): Analysis {
   const resolved = resolveOptions(options, setup);
-  const { varianceLaw: _, comparison, ...modelOptions } = resolved;
-  const model = fitModel(log.catches, modelOptions);
+  const { level, tolerance, scaleDivisionKg, varianceLaw, comparison } = resolved;
+  const model = fitModel(log.catches, { level, tolerance, scaleDivisionKg, varianceLaw });
   if (model.meters.length === 0)
     throw new OptionError("leave-out", "every catch", "such that at least one catch counts");
   return {
     kind: "analysis",
     source: log.source,
     options: resolved,
+    toleranceFrom: toleranceFrom(options, setup),
     input: {
       catches: log.catches.length,
       fills: model.meters.reduce((count, { fills }) => count + fills.length, 0),
@@ -116,63 +135,109 @@ function answersAbout(
   log: CatchLog,
   setup: Setup | null,
 ): MeterAnswers {
-  const planning = planningOptions(meter, options, setup);
-  const { bin, product } = meter;
+  const asking = askingFor(meter);
+  const leftOut = newestFillLeftOut(meter, log);
   const deliveryAnswer = delivery(meter, options);
+  const isIn = isInTheBin(meter, model.meters);
   const answers = {
     delivery: deliveryAnswer,
-    outliers: outliers(
-      meter,
-      outlierOptions(model.options, { metersInLog: model.meters.length, massUnit: log.massUnit }),
-    ),
-    drift: drift(
-      meter,
-      {
-        ...model.options,
-        shiftOfInterest: defaults.shiftOfInterest,
-        productChange: "starts afresh",
-      },
-      model.meters,
-    ),
-    repeatability: repeatability(meter, model.options),
-    acrossFills: acrossFillsAnswer(meter, model.options),
-    catchesNeeded: catchesNeeded(meter, planning.catchesNeeded),
-    skipping: skipping(meter, planning.skipping),
-    cost: cost(meter, planning.cost),
-    setting: setting(
-      meter,
-      deliveryAnswer,
-      settingOptions(model.options, settingChoices(setup, bin, product)),
-    ),
-    uncertaintyBudget: rateUncertainty(
-      meter,
-      deliveryAnswer,
-      budgetOptions(model.options, budgetChoices(setup, bin, product)),
-    ),
-    speedLinearity: speedLinearity(meter, model.options),
-    fieldCheck: fieldCheck(
-      meter,
-      fieldCheckOptions(model.options, fieldCheckChoices(setup, bin, product)),
-    ),
-    outlets: outlets(meter, outletsOptions(model.options)),
+    ...aboutToday(meter, deliveryAnswer, !isIn || leftOut.length > 0, {
+      asking,
+      model,
+      options,
+      log,
+      setup,
+    }),
+    ...aboutFills(meter, { asking, model, options, setup }),
   };
+  const cautions = [
+    ...leftOut,
+    ...Object.values(answers).flatMap((answer) => answer?.cautions ?? []),
+    ...asking.failures(),
+  ];
+  const ground = { ...answers, findings: [...log.cautions, ...cautions], setup };
   return {
-    bin,
-    product,
-    verdict: verdictOf(answers, log.cautions),
+    bin: meter.bin,
+    product: meter.product,
+    decision: isIn ? decide(ground) : null,
+    noDecision: isIn ? null : "another product is in the bin",
+    answered: answeredFindings(ground),
     ...answers,
-    cautions: [
-      ...movedHistory(answers.drift),
-      ...Object.values(answers).flatMap((answer) => answer?.cautions ?? []),
-    ],
+    cautions,
   };
 }
 
-/** Questions do not know of one another; only here is seen that a found change undermines what pools all fills. */
-function movedHistory({ verdict, bin, product, shift, input }: Drift): readonly Caution[] {
-  if (verdict !== "moved" && verdict !== "trending") return [];
-  const sinceFill = verdict === "moved" ? (shift?.since.fill ?? null) : null;
-  return [caution("history-has-moved", { bin, product }, { fills: input.fills, sinceFill })];
+interface Questioning {
+  readonly asking: Asking;
+  readonly model: Model;
+  readonly options: AnalysisOptions;
+  readonly setup: Setup | null;
+}
+
+/** What the fill in the bin, its catches and its setting say. */
+function aboutToday(
+  meter: MeterModel,
+  today: Delivery,
+  planNext: boolean,
+  { asking, model, options, log, setup }: Questioning & { readonly log: CatchLog },
+) {
+  const { needed, wanted } = asking;
+  const { bin, product } = meter;
+  const toSet = needed("setting", () =>
+    setting(meter, today, settingOptions(model.options, settingChoices(setup, bin, product))),
+  );
+  const { catchesNeeded: plan } = planningOptions(meter, options, setup, errorOfStep(toSet));
+  return {
+    outliers: needed("outliers", () =>
+      outliers(
+        meter,
+        outlierOptions(model.options, { metersInLog: model.meters.length, massUnit: log.massUnit }),
+      ),
+    ),
+    catchesNeeded: needed("catchesNeeded", () =>
+      catchesNeeded(meter, planNext ? { ...plan, fill: "next" } : plan),
+    ),
+    setting: toSet,
+    repeatability: wanted("repeatability", () => repeatability(meter, model.options)),
+    uncertaintyBudget: wanted("uncertaintyBudget", () =>
+      rateUncertainty(
+        meter,
+        today,
+        budgetOptions(model.options, budgetChoices(setup, bin, product)),
+      ),
+    ),
+    speedLinearity: wanted("speedLinearity", () => speedLinearity(meter, model.options)),
+    fieldCheck: needed("fieldCheck", () =>
+      fieldCheck(meter, fieldCheckOptions(model.options, fieldCheckChoices(setup, bin, product))),
+    ),
+    outlets: wanted("outlets", () => outlets(meter, outletsOptions(model.options))),
+  };
+}
+
+/** What the fills say together, and of the next one. */
+function aboutFills(meter: MeterModel, { asking, model, options, setup }: Questioning) {
+  const { needed, wanted } = asking;
+  const planning = planningOptions(meter, options, setup);
+  const { shiftOfInterest } = defaults;
+  return {
+    drift: needed("drift", () =>
+      drift(
+        meter,
+        { ...model.options, shiftOfInterest, productChange: "starts afresh" },
+        model.meters,
+      ),
+    ),
+    acrossFills: wanted("acrossFills", () => acrossFillsAnswer(meter, model.options)),
+    skipping: wanted("skipping", () => skipping(meter, planning.skipping)),
+    cost: wanted("cost", () => cost(meter, planning.cost)),
+  };
+}
+
+/** Rate error of the nearest step of a drive with steps; beyond the tolerance it is a finding of its own. */
+function errorOfStep(answer: DriveSetting | null): number {
+  const step = answer?.nearest == null ? null : (answer.steps[answer.nearest.nearest] ?? null);
+  const error = step?.rateError?.value ?? 0;
+  return answer !== null && Math.abs(error) < answer.options.tolerance ? error : 0;
 }
 
 function periodOf(catches: readonly Catch[]): Analysis["input"]["period"] {

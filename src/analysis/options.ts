@@ -1,5 +1,6 @@
 import type { Setup } from "../data/setup.ts";
 import { OptionError } from "../errors/errors.ts";
+import type { CatchesNeededChoices } from "../questions/catches-needed/options.ts";
 import type { DeliveryOptions } from "../questions/delivery.ts";
 import type { ExplainingVariablesChoices } from "../questions/explaining-variables/options.ts";
 import type { ProductComparisonChoices } from "../questions/product-comparison/options.ts";
@@ -23,9 +24,14 @@ export interface ComparisonChoices
   readonly when?: "one bin held several" | "always" | "never";
 }
 
+/** Who gave the tolerance. */
+export type ToleranceFrom = "option" | "setup" | "default";
+
 /** What an analysis rests on, every default filled in. */
 export interface AnalysisOptions extends DeliveryOptions {
   readonly comparison: ComparisonChoices;
+  /** How catches are planned; each counts before the setup. */
+  readonly planning: Partial<CatchesNeededChoices>;
 }
 
 const names: readonly (keyof AnalysisOptions)[] = [
@@ -34,6 +40,7 @@ const names: readonly (keyof AnalysisOptions)[] = [
   "scaleDivisionKg",
   "varianceLaw",
   "comparison",
+  "planning",
 ];
 const laws: readonly VarianceLaw[] = ["proportional", "constant", "squared"];
 
@@ -63,5 +70,12 @@ export function resolveOptions(
     ),
     varianceLaw,
     comparison: given.comparison ?? {},
+    planning: given.planning ?? {},
   };
+}
+
+/** Where the tolerance of `resolveOptions` comes from. */
+export function toleranceFrom(given: Partial<AnalysisOptions>, setup: Setup | null): ToleranceFrom {
+  if (given.tolerance !== undefined) return "option";
+  return setup?.tolerance != null ? "setup" : "default";
 }

@@ -1,5 +1,5 @@
 import { binSetup, type Setup } from "../data/setup.ts";
-import type { MeterModel, ModelOptions } from "../model/model.ts";
+import type { MeterModel } from "../model/model.ts";
 import type { AssumedValue } from "../model/rate-error.ts";
 import { catchesNeededOptions } from "../questions/catches-needed/options.ts";
 import type { CatchesNeededOptions } from "../questions/catches-needed/result.ts";
@@ -7,6 +7,7 @@ import { costOptions } from "../questions/cost/options.ts";
 import type { CostOptions } from "../questions/cost/result.ts";
 import { skippingOptions } from "../questions/skipping/options.ts";
 import type { SkippingOptions } from "../questions/skipping/result.ts";
+import type { AnalysisOptions } from "./options.ts";
 
 /** What the questions of planning are asked with, for one bin and product; what the setup lacks keeps its default. */
 export interface PlanningOptions {
@@ -15,21 +16,30 @@ export interface PlanningOptions {
   readonly cost: CostOptions;
 }
 
-/** Takes from a setup what the planning questions can use. */
+/**
+ * Takes from a setup what the planning questions can use.
+ *
+ * @param settingError  rate error that the chosen step of the drive makes by itself
+ */
 export function planningOptions(
   meter: MeterModel,
-  model: ModelOptions,
+  options: AnalysisOptions,
   setup: Setup | null,
+  settingError = 0,
 ): PlanningOptions {
+  const { level, tolerance, scaleDivisionKg, varianceLaw } = options;
+  const model = { level, tolerance, scaleDivisionKg, varianceLaw };
   const bin = setup === null ? null : binSetup(setup, meter.bin, meter.product);
   const assumed = assumedValue(bin);
   const chosen = assumed === null ? {} : { assumed };
   const target = bin?.targetRate;
   return {
-    catchesNeeded: catchesNeededOptions(
-      model,
-      setup?.assurance == null ? {} : { assurance: setup.assurance },
-    ),
+    catchesNeeded: catchesNeededOptions(model, {
+      ...(setup?.assurance == null ? {} : { assurance: setup.assurance }),
+      heaviestCatchKg: setup?.scale.capacityKg ?? null,
+      settingError,
+      ...options.planning,
+    }),
     skipping: skippingOptions(model, chosen),
     cost: costOptions(model, {
       ...chosen,

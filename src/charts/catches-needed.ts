@@ -22,7 +22,7 @@ export function catchesNeededChart(
   cost: Cost | null = null,
 ): ChartSpec {
   const say = words.catchesNeeded.chart;
-  const most = Math.max(...result.further.map(({ catches }) => catches));
+  const most = Math.max(...result.curve.points.map(({ catches }) => catches), 1);
   const x = {
     field: "catches",
     type: "quantitative",
@@ -67,24 +67,29 @@ function curveLayers(
     title: say.halfWidth,
     scale: { domainMin: 0 },
   });
-  const point = (catches: number, halfWidth: number, basis: string) => ({
-    catches,
-    halfWidth: halfWidth * 100,
-    label: format.plusMinus(halfWidth),
-    basis,
-  });
-  const expected = result.further
-    .flatMap(({ catches, halfWidth, further }) =>
-      halfWidth === null ? [] : [point(catches, halfWidth, further === 0 ? say.now : say.expected)],
-    )
-    .filter(({ halfWidth }) => halfWidth <= highest);
-  const skip = result.curve?.points[0]?.halfWidth ?? null;
-  const history = skip === null ? [] : [point(0, skip, say.history)];
-  const assured = result.further
-    .flatMap(({ catches, halfWidthAssured: half }) =>
-      half === null ? [] : [point(catches, half, say.assured(result.options.assurance))],
-    )
-    .filter(({ halfWidth }) => halfWidth <= highest);
+  const points = result.curve.points.flatMap(({ catches, halfWidth, halfWidthAssured, basis }) =>
+    halfWidth === null
+      ? []
+      : [
+          {
+            catches,
+            halfWidth: halfWidth * 100,
+            assured: halfWidthAssured === null ? null : halfWidthAssured * 100,
+            label: format.plusMinus(halfWidth),
+            basis: say[basis],
+            isHistory: basis === "earlier fills",
+          },
+        ],
+  );
+  const history = points.filter(({ isHistory }) => isHistory).map(drawn);
+  const expected = points
+    .filter(({ isHistory, halfWidth }) => !isHistory && halfWidth <= highest)
+    .map(drawn);
+  const assured = points.flatMap(({ catches, assured: half, isHistory }) =>
+    half === null || isHistory || half > highest
+      ? []
+      : [{ catches, halfWidth: half, basis: say.assured(result.options.assurance) }],
+  );
   return [
     ...toleranceLayers(tolerance, most, words, x, y),
     line(assured, "next-edge", x, y("halfWidth")),
@@ -104,7 +109,7 @@ function curveLayers(
         tooltip: [
           { field: "catches", type: "quantitative", title: say.catches },
           { field: "label", type: "nominal", title: say.halfWidth },
-          { field: "basis", type: "nominal", title: words.catchesNeeded.further.caption },
+          { field: "basis", type: "nominal", title: words.catchesNeeded.curve.basis },
         ],
       },
     },
@@ -115,6 +120,20 @@ function curveLayers(
       encoding: { x, y: y("halfWidth"), text: { field: "label" } },
     },
   ];
+}
+
+function drawn({
+  catches,
+  halfWidth,
+  label,
+  basis,
+}: {
+  readonly catches: number;
+  readonly halfWidth: number;
+  readonly label: string;
+  readonly basis: string;
+}) {
+  return { catches, halfWidth, label, basis };
 }
 
 function toleranceLayers(

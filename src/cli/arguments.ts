@@ -2,6 +2,7 @@ import { InvalidArgumentError } from "commander";
 import type { LeaveOutKey } from "../data/leave-out.ts";
 import { clearSpellings, type DecimalMarks, readNumber } from "../data/numbers.ts";
 import type { Severity } from "../results/caution.ts";
+import { convert, findUnit } from "../units/convert.ts";
 
 /** Nothing is known of how the writer of a command line writes thousands. */
 const unsettled: DecimalMarks = { comma: false, point: false, ofFormat: "unknown" };
@@ -65,6 +66,15 @@ function oneNumber(text: string): string {
   return `It must be one number, with a decimal point and without a comma${such}.`;
 }
 
+/** "15kg", "15 kg" or "33lb" → kg. */
+export function parseMass(text: string): number {
+  const needed = 'It must be a mass with its unit, such as "15kg" or "33lb".';
+  const match = /^(.*?)\s*([a-z]+)$/i.exec(text.trim());
+  const unit = match?.[2] === undefined ? null : findUnit(match[2], "mass");
+  if (match?.[1] === undefined || unit === null) throw new InvalidArgumentError(needed);
+  return convert(parseAmount(match[1]), unit, "kg");
+}
+
 /** "20,40" → [20, 40]. */
 export function parseAmounts(text: string): number[] {
   return text.split(",").map(parseAmount);
@@ -78,7 +88,7 @@ export function parseCatchKey(text: string, earlier: readonly LeaveOutKey[] = []
   return [...earlier, { bin: match[1], fill: Number(match[2]), catch: Number(match[3]) }];
 }
 
-const severities: readonly Severity[] = ["note", "caution", "serious"];
+const severities: readonly Severity[] = ["note", "doubt", "serious"];
 
 /** Whether a finding of one severity is at least as grave as another. */
 export function atLeast(severity: Severity, limit: Severity): boolean {

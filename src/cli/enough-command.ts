@@ -1,26 +1,31 @@
-import { resolveOptions } from "../analysis/options.ts";
+import { analyse, type MeterAnswers } from "../analysis/analyse.ts";
+import { type AnalysisOptions, resolveOptions } from "../analysis/options.ts";
 import { planningOptions } from "../analysis/planning-options.ts";
+import type { Setup } from "../data/setup.ts";
 import { checkSetupAgainst } from "../data/setup-against.ts";
-import { fitModel, type MeterModel } from "../model/model.ts";
+import type { CatchLog } from "../data/types.ts";
+import { fitModel } from "../model/model.ts";
 import { readCatchesFile, readSetupFile } from "../node.ts";
-import { catchesNeededOptions } from "../questions/catches-needed/options.ts";
-import type { CatchesNeededOptions } from "../questions/catches-needed/result.ts";
+import {
+  type CatchesNeededChoices,
+  catchesNeededOptions,
+} from "../questions/catches-needed/options.ts";
 import { type CatchesNeeded, catchesNeeded } from "../questions/catches-needed.ts";
 import { catchesNeededSection } from "../report/sections/catches-needed.ts";
 import { cautionSentence } from "../report/sections/cautions.ts";
 import type { UnitSystem } from "../wording/format.ts";
 import { wordsFor } from "../wording/languages.ts";
 import type { Words } from "../wording/words.ts";
+import { decisionText, toleranceText } from "./answer-table.ts";
 import { type ExitCode, exitCodes } from "./exit-codes.ts";
 import { readOptions, type SetupFlags, setupFor } from "./input.ts";
 import type { Io } from "./io.ts";
 import { plainBlocks } from "./plain-blocks.ts";
+import { type PlanningFlags, planningOf } from "./planning-flags.ts";
 
-export interface EnoughFlags extends SetupFlags {
+export interface EnoughFlags extends SetupFlags, PlanningFlags {
   readonly level?: number;
   readonly tolerance?: number;
-  readonly assurance?: number;
-  readonly turns?: number;
   readonly next?: boolean;
   readonly minutes?: number;
   readonly minutesPerCatch: number;
@@ -36,6 +41,15 @@ export interface EnoughFlags extends SetupFlags {
   readonly json?: boolean;
 }
 
+/** What `enough --json` prints of one bin and product. */
+interface EnoughAnswer
+  extends Pick<MeterAnswers, "decision" | "noDecision" | "answered" | "catchesNeeded"> {
+  /** null: planned before any catch. */
+  readonly bin: string | null;
+  readonly product: string | null;
+  readonly fill: number | null;
+}
+
 /** `evencatch enough`: whether today's catches are enough, or how many to plan when there are none yet. */
 export async function enoughCommand(
   path: string | undefined,
@@ -43,53 +57,114 @@ export async function enoughCommand(
   io: Io,
 ): Promise<ExitCode> {
   const words = wordsFor(flags.language, flags.units);
-  const results = path === undefined ? [await plan(flags)] : await answers(path, flags, words, io);
-  io.out(
-    flags.json
-      ? JSON.stringify(results, null, 2)
-      : results.map((result) => inWords(result, words)).join("\n\n"),
-  );
+  const { answers, text } =
+    path === undefined ? await plan(flags, words) : await decisions(path, flags, words, io);
+  io.out(flags.json ? JSON.stringify({ kind: "enough", answers }, null, 2) : text);
   return exitCodes.fine;
 }
 
-async function answers(
+interface Answered {
+  readonly answers: readonly EnoughAnswer[];
+  readonly text: string;
+}
+
+/** The decisions of a report on the same file, and what stands behind the number of catches. */
+async function decisions(
   path: string,
   flags: EnoughFlags,
   words: Words,
   io: Io,
-): Promise<CatchesNeeded[]> {
+): Promise<Answered> {
   const log = await readCatchesFile(path, readOptions(flags));
   const setup = await setupFor(path, flags, io);
   if (setup !== null)
     for (const found of checkSetupAgainst(setup, log)) io.err(cautionSentence(found, words));
-  const model = fitModel(log.catches, modelOptions(flags, setup));
-  return model.meters.map((meter: MeterModel) => {
-    const { catchesNeeded: fromSetup } = planningOptions(meter, model.options, setup);
-    return catchesNeeded(meter, { ...fromSetup, ...chosen(flags) });
-  });
-}
-
-async function plan(flags: EnoughFlags): Promise<CatchesNeeded> {
-  const setup = typeof flags.setup === "string" ? await readSetupFile(flags.setup) : null;
-  return catchesNeeded(null, catchesNeededOptions(modelOptions(flags, setup), chosen(flags)));
-}
-
-function modelOptions(flags: EnoughFlags, setup: Parameters<typeof resolveOptions>[1]) {
-  const { level, tolerance, scaleDivisionKg } = resolveOptions(
-    {
-      ...(flags.level === undefined ? {} : { level: flags.level }),
-      ...(flags.tolerance === undefined ? {} : { tolerance: flags.tolerance }),
-    },
-    setup,
+  const options = optionsOf(flags);
+  if (flags.next) return plansForNextFill(log, setup, options, words);
+  const analysis = analyse(log, setup, options);
+  const texts = analysis.meters.map((answers) =>
+    [
+      decisionText(answers, analysis, words),
+      ...(answers.catchesNeeded === null ? [] : [detail(answers.catchesNeeded, words)]),
+    ].join("\n"),
   );
-  return { level, tolerance, scaleDivisionKg };
+  return {
+    answers: analysis.meters.map(
+      ({ bin, product, delivery, decision, noDecision, answered, catchesNeeded: needed }) => ({
+        bin,
+        product,
+        fill: delivery.fill,
+        decision,
+        noDecision,
+        answered,
+        catchesNeeded: needed,
+      }),
+    ),
+    text: [...texts, toleranceText(analysis, words)].join("\n\n"),
+  };
 }
 
-function chosen(flags: EnoughFlags): Partial<Omit<CatchesNeededOptions, "level" | "tolerance">> {
+/** Plans the fill still to come; nothing is decided about it before its first catch. */
+function plansForNextFill(
+  log: CatchLog,
+  setup: Setup | null,
+  options: Partial<AnalysisOptions>,
+  words: Words,
+): Answered {
+  const resolved = resolveOptions(options, setup);
+  const { level, tolerance, scaleDivisionKg, varianceLaw } = resolved;
+  const model = fitModel(log.catches, { level, tolerance, scaleDivisionKg, varianceLaw });
+  return planned(
+    model.meters.map((meter) =>
+      catchesNeeded(meter, {
+        ...planningOptions(meter, resolved, setup).catchesNeeded,
+        fill: "next",
+      }),
+    ),
+    words,
+  );
+}
+
+async function plan(flags: EnoughFlags, words: Words): Promise<Answered> {
+  const setup = typeof flags.setup === "string" ? await readSetupFile(flags.setup) : null;
+  const { level, tolerance, scaleDivisionKg, planning } = resolveOptions(optionsOf(flags), setup);
+  const options = catchesNeededOptions(
+    { level, tolerance, scaleDivisionKg },
+    {
+      ...(setup?.assurance == null ? {} : { assurance: setup.assurance }),
+      heaviestCatchKg: setup?.scale.capacityKg ?? null,
+      ...planning,
+    },
+  );
+  return planned([catchesNeeded(null, options)], words);
+}
+
+function planned(results: readonly CatchesNeeded[], words: Words): Answered {
   return {
-    ...(flags.assurance === undefined ? {} : { assurance: flags.assurance }),
-    ...(flags.turns === undefined ? {} : { turnsPerCatch: flags.turns }),
-    ...(flags.next ? { fill: "next" as const } : {}),
+    answers: results.map((result) => ({
+      bin: result.bin,
+      product: result.product,
+      fill: result.fill,
+      decision: null,
+      noDecision: null,
+      answered: [],
+      catchesNeeded: result,
+    })),
+    text: results.map((result) => detail(result, words)).join("\n\n"),
+  };
+}
+
+function optionsOf(flags: EnoughFlags): Partial<AnalysisOptions> {
+  return {
+    ...(flags.level === undefined ? {} : { level: flags.level }),
+    ...(flags.tolerance === undefined ? {} : { tolerance: flags.tolerance }),
+    planning: chosen(flags),
+  };
+}
+
+function chosen(flags: EnoughFlags): Partial<CatchesNeededChoices> {
+  return {
+    ...planningOf(flags),
     ...(flags.minutes === undefined
       ? {}
       : {
@@ -115,7 +190,7 @@ function chosen(flags: EnoughFlags): Partial<Omit<CatchesNeededOptions, "level" 
   };
 }
 
-function inWords(result: CatchesNeeded, words: Words): string {
+function detail(result: CatchesNeeded, words: Words): string {
   const cautions = result.cautions.map((found) => `- ${cautionSentence(found, words)}`);
   return [...plainBlocks(catchesNeededSection(result, words, "enough")), ...cautions].join("\n");
 }

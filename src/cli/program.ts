@@ -6,6 +6,7 @@ import {
   parseAmounts,
   parseCatchKey,
   parseChance,
+  parseMass,
   parsePercent,
 } from "./arguments.ts";
 import { checkCommand } from "./check-command.ts";
@@ -60,7 +61,7 @@ function forceOption(): Option {
 }
 
 function reportSubcommand(io: Io, ended: (code: ExitCode) => void): Command {
-  return new Command("report")
+  return withPlanning(new Command("report"))
     .description("Analyse a file of catches: a table and a sentence for each bin, and a report.")
     .argument("<catches>", "file of catches: .csv, .xlsx or .json")
     .option("--setup <file>", `setup: scale, tolerance, targets, prices (default: ${beside})`)
@@ -100,23 +101,33 @@ function reportSubcommand(io: Io, ended: (code: ExitCode) => void): Command {
     .addOption(
       new Option("--fail-on <severity>", "exit with 1 when there are such findings").choices([
         "note",
-        "caution",
+        "doubt",
         "serious",
       ]),
     )
     .action(async (catches, flags) => ended(await reportCommand(catches, flags, io)));
 }
 
+/** How further catches are planned: asked of `report` and `enough` alike, which answer alike. */
+function withPlanning(command: Command): Command {
+  return command
+    .option("--assurance <share>", "chance wanted of reaching it: 80%, 80 or 0.8", parseChance)
+    .option("--turns <n>", "turns of each further catch", parseAmount)
+    .option(
+      "--heaviest-catch <mass>",
+      "what bag and scale take, such as 15kg (default: the larger of 20 kg and the log's heaviest)",
+      parseMass,
+    );
+}
+
 function enoughSubcommand(io: Io, ended: (code: ExitCode) => void): Command {
-  return new Command("enough")
+  return withPlanning(new Command("enough"))
     .description("Are today's catches enough, and what would the next one buy?")
     .argument("[catches]", "file of catches; left out: plan before any catch")
     .option("--setup <file>", `setup: scale, tolerance (default: ${beside})`)
     .option("--no-setup", "leave out a setup.json that lies beside the catches")
     .option("--level <share>", "confidence level: 95%, 95 or 0.95", parseChance)
     .option("--tolerance <share>", "rate error that is accepted, in percent: 3% or 3", parsePercent)
-    .option("--assurance <share>", "chance wanted of reaching it: 80%, 80 or 0.8", parseChance)
-    .option("--turns <n>", "turns of each further catch", parseAmount)
     .option("--next", "plan the next fill instead of the newest one")
     .option(
       "--minutes <n>",

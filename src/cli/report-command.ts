@@ -13,15 +13,16 @@ import { version } from "../version.ts";
 import type { UnitSystem } from "../wording/format.ts";
 import { wordsFor } from "../wording/languages.ts";
 import type { Words } from "../wording/words.ts";
-import { answerTable } from "./answer-table.ts";
+import { answerTable, decisionText, toleranceText } from "./answer-table.ts";
 import { atLeast } from "./arguments.ts";
 import { chartRuntime } from "./chart-runtime.ts";
 import { type ExitCode, exitCodes } from "./exit-codes.ts";
 import { readOptions, type SetupFlags, setupFor } from "./input.ts";
 import type { Io } from "./io.ts";
 import { type ReplaceFlags, replaceOf, writeSaying } from "./output-flags.ts";
+import { type PlanningFlags, planningOf } from "./planning-flags.ts";
 
-export interface ReportFlags extends ReplaceFlags, SetupFlags {
+export interface ReportFlags extends ReplaceFlags, SetupFlags, PlanningFlags {
   readonly out: string;
   readonly level?: number;
   readonly tolerance?: number;
@@ -54,7 +55,6 @@ export async function reportCommand(path: string, flags: ReportFlags, io: Io): P
     {
       title: setup?.title ?? null,
       setupSource: setup?.source ?? null,
-      toleranceGiven: flags.tolerance !== undefined || setup?.tolerance != null,
       version,
     },
     words,
@@ -86,6 +86,7 @@ function optionsOf(flags: ReportFlags): Partial<AnalysisOptions> {
     ...(level === undefined ? {} : { level }),
     ...(tolerance === undefined ? {} : { tolerance }),
     ...(weighting === undefined ? {} : { varianceLaw: weighting }),
+    planning: planningOf(flags),
     comparison: comparisonOf(flags),
   };
 }
@@ -102,8 +103,10 @@ function comparisonOf(flags: ReportFlags): ComparisonChoices {
 }
 
 function answers(analysis: Analysis, words: Words): string {
-  const sentences = analysis.meters.map(({ delivery }) => words.delivery.sentence(delivery));
-  return [answerTable(analysis, words), "", ...sentences].join("\n");
+  const decisions = analysis.meters.map((answers) => decisionText(answers, analysis, words));
+  return [answerTable(analysis, words), "", ...decisions, "", toleranceText(analysis, words)].join(
+    "\n",
+  );
 }
 
 function exitCodeOf(analysis: Analysis, failOn: Severity | undefined): ExitCode {

@@ -32,6 +32,7 @@ export const setupFields: readonly SetupField[] = [
   field("confidence_percent", percentage, "Confidence level of the intervals", 95),
   field("assurance_percent", percentage, "Chance wanted of reaching the width aimed at", 80),
   field("scale.division", mass, "Step of the scale's display", q(10, "g")),
+  field("scale.capacity", mass, "The heaviest catch that scale and bag take", q(15, "kg")),
   field(
     "scale.tested_error_percent",
     percentage,
@@ -189,6 +190,15 @@ export const setupFields: readonly SetupField[] = [
     "Delivery per turn the drive was set for",
     q(0.4, "kg/turn"),
   ),
+  field(
+    "answered[].code",
+    "code of a finding",
+    "A finding without a catch that you looked into; must be given",
+    "field-disagrees",
+  ),
+  field("answered[].bin", "name or number", "Bin it is about; must be given", "1"),
+  field("answered[].fill", "whole number", "Fill it is about; every fill where left out", 1),
+  field("answered[].note", text, "What you found; must be given", "area measured again"),
   field(
     "$schema",
     text,

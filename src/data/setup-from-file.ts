@@ -22,12 +22,14 @@ export function setupFromFile(file: SetupFile, source: string): Setup {
     assurance: file.assurance_percent ?? null,
     scale: {
       divisionKg: file.scale?.division ?? null,
+      capacityKg: file.scale?.capacity ?? null,
       testedError: file.scale?.tested_error_percent ?? null,
     },
     cart: cartFrom(file.cart),
     bins: (file.bins ?? []).map(binFrom),
     money: moneyFrom(file.money),
     fieldChecks: (file.field_checks ?? []).map(fieldCheckFrom),
+    answered: (file.answered ?? []).map(({ fill, ...rest }) => ({ ...rest, fill: fill ?? null })),
   };
 }
 

@@ -1,4 +1,5 @@
 import * as z from "zod";
+import { type CautionCode, cautionCodes } from "../results/caution.ts";
 import { convert, findUnit, unitsOf } from "../units/convert.ts";
 import type { TargetRate } from "./setup.ts";
 import {
@@ -60,6 +61,7 @@ function eachOnce(
 
 const scale = strict({
   division: exact("mass", "kg").optional(),
+  capacity: exact("mass", "kg").optional(),
   tested_error_percent: percentage(-50, 50).optional(),
 });
 
@@ -181,6 +183,15 @@ const fieldCheck = strict({
   params: remedy("Compare the two figures and their units; they may be swapped."),
 });
 
+const answered = strict({
+  code: z.enum(cautionCodes as [CautionCode, ...CautionCode[]], {
+    error: "the code of a finding, such as field-disagrees",
+  }),
+  bin: name,
+  fill: wholeFrom1.optional(),
+  note: text,
+});
+
 /** What a setup file may hold. Everything is optional; nothing is allowed that is not listed. */
 export const setupSchema = strict({
   $schema: z.string({ error: "a text" }).optional(),
@@ -200,6 +211,7 @@ export const setupSchema = strict({
     area_per_fill_ha: above0.optional(),
   }).optional(),
   field_checks: list(fieldCheck).optional(),
+  answered: list(answered).optional(),
 });
 
 export type SetupFile = z.output<typeof setupSchema>;

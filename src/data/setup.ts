@@ -1,3 +1,5 @@
+import type { CautionCode } from "../results/caution.ts";
+
 /** A quantity with the standard uncertainty its owner gives it; null: none given. */
 export interface Measured {
   readonly value: number;
@@ -28,11 +30,23 @@ export interface Setup {
   readonly bins: readonly BinSetup[];
   readonly money: MoneySetup;
   readonly fieldChecks: readonly FieldCheckSetup[];
+  /** Findings that were looked into, in the words of the person who did. */
+  readonly answered: readonly AnsweredSetup[];
+}
+
+export interface AnsweredSetup {
+  readonly code: CautionCode;
+  readonly bin: string;
+  /** null: whichever fill is in the bin. */
+  readonly fill: number | null;
+  readonly note: string;
 }
 
 export interface ScaleSetup {
   /** Step of the display. */
   readonly divisionKg: number | null;
+  /** The heaviest catch that scale and bag take. */
+  readonly capacityKg: number | null;
   /** Error found with a known mass near the catch mass, relative and signed: shown ÷ known − 1. */
   readonly testedError: number | null;
 }

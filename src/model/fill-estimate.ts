@@ -5,9 +5,11 @@ import {
   type ThroughOriginFit,
   type VarianceLaw,
 } from "../statistics/through-origin.ts";
-import type { ChosenScatter } from "./catch-scatter.ts";
+import { type ChosenScatter, chooseScatter, type PooledScatter } from "./catch-scatter.ts";
+import { halfWidthOf } from "./known-width.ts";
 import type { Fill } from "./meters.ts";
-import { tEstimate } from "./t-estimate.ts";
+import { divisionOfReading, readingVariance } from "./reading.ts";
+import { unknownEstimate } from "./t-estimate.ts";
 
 /** Variances behind one fill's delivery, (kg/turn)²; null where unknown. */
 export interface FillVariance {
@@ -21,49 +23,85 @@ export interface FillVariance {
   readonly total: number | null;
 }
 
+/** What an estimate of a fill needs to be told. */
+export interface EstimateOptions {
+  readonly level: number;
+  /** The scale's division for catches that name none, kg; null when unknown. */
+  readonly scaleDivisionKg: number | null;
+  /** How catch scatter grows with turns; default "proportional", the ratio of sums. */
+  readonly varianceLaw?: VarianceLaw;
+}
+
+/** One fill's delivery with all that stands behind it; whatever is said of a fill is said from this. */
 export interface FillEstimate {
   readonly estimate: Estimate<"kg/turn">;
+  /** Half-width of the interval as a fraction of the delivery; null: unknown. */
+  readonly halfWidth: number | null;
+  readonly scatter: ChosenScatter;
   readonly variance: FillVariance;
   readonly fit: ThroughOriginFit;
 }
 
+/** Scatter of this size relative to the delivery is what floating point leaves of none. */
+const relativeDust = 1e-12;
+
 /** Above this ratio of longest to shortest catch the variance law matters and the larger standard error is used. */
 const turnsRatioForRobust = 1.5;
 
+/** A width is stated as it is found; the factor of stopping on a width is for plans. */
+const asFound = 1;
+
 /**
- * Delivery of one fill with its uncertainty: line through the origin, t interval on the chosen scatter's degrees of
- * freedom, the scale's division always added. The quantile stays t on those df: an effective df falls short at n = 3.
+ * Delivery of one fill with its uncertainty: line through the origin, interval from the one width (`halfWidthOf`) on the
+ * scatter that speaks for the fill, with reading the scale always added.
  *
- * @param scatter     as chosen for the fill; for a law other than "proportional" it must be the fill's own
- * @param divisionKg  the scale's division for catches that name none; null when unknown
- * @returns           interval about this fill's delivery; null when a single catch has no scatter to borrow, or when
- *                    catches agree exactly and no division says how well they could disagree
+ * @param pooled   what the meter's fills say of the scatter together; a variance law other than "proportional" uses the
+ *                 fill's own, because pooling assumes that one
+ * @returns        interval about this fill's delivery; null when a single catch has no scatter to borrow, or when
+ *                 catches agree exactly and no division says how well they could disagree
  */
 export function estimateFill(
   fill: Fill,
-  scatter: ChosenScatter,
-  divisionKg: number | null,
-  level: number,
-  law: VarianceLaw = "proportional",
+  pooled: PooledScatter,
+  { level, scaleDivisionKg, varianceLaw = "proportional" }: EstimateOptions,
 ): FillEstimate {
+  const scatter = chooseScatter(fill, varianceLaw === "proportional" ? pooled : nothingPooled);
   const fit = fitThroughOrigin(
     fill.catches.map(({ turns, netKg }) => ({ x: turns, y: netKg })),
-    law,
+    varianceLaw,
   );
-  const variance = fillVariance(fill, fit, scatter, divisionKg);
-  const standardError = variance.total === null ? null : Math.sqrt(variance.total);
+  const variance = fillVariance(fill, fit, scatter, scaleDivisionKg);
+  const about = "this fill's delivery";
+  const unknown = { fit, variance, scatter, halfWidth: null };
+  const spread = variance.total === null ? 0 : Math.sqrt(variance.total);
+  if (spread <= relativeDust * fit.slope)
+    return { ...unknown, estimate: unknownEstimate(fit.slope, "kg/turn") };
+  const half = halfWidthOf(
+    {
+      scatter: Math.max(variance.model ?? 0, variance.robust ?? 0),
+      reading: variance.division ?? 0,
+    },
+    { nu: scatter.df, own: scatter.source === "own" },
+    { level, phi: asFound },
+  );
   return {
-    fit,
-    variance,
-    estimate: tEstimate(
-      fit.slope,
-      "kg/turn",
-      standardError,
-      scatter.df,
-      level,
-      "this fill's delivery",
-    ),
+    ...unknown,
+    halfWidth: half / fit.slope,
+    estimate: {
+      value: fit.slope,
+      unit: "kg/turn",
+      standardError: spread,
+      df: scatter.df,
+      interval: { lower: fit.slope - half, upper: fit.slope + half, level, about },
+    },
   };
+}
+
+const nothingPooled: PooledScatter = { variance: null, df: 0, fills: 0, homogeneity: null };
+
+/** The division that the readings of a fill's catches amount to, kg: that of one scale, or of several as if one. */
+export function effectiveDivision({ totals }: Pick<Fill, "totals">, { division }: FillVariance) {
+  return division === null ? null : divisionOfReading(division) * (totals.turns / totals.catches);
 }
 
 function fillVariance(
@@ -79,7 +117,7 @@ function fillVariance(
       ? null
       : scatter.variance / fill.totals.turns;
   const robust = own && turnsDiffer(fill) ? square(fit.robustStandardError) : null;
-  const division = readingVariance(fill, fit, divisionKg);
+  const division = readingOf(fill, fit, divisionKg);
   const total = model === null ? null : Math.max(model, robust ?? 0) + (division ?? 0);
   return { model, robust, division, total };
 }
@@ -90,14 +128,7 @@ export function turnsDiffer(fill: Pick<Fill, "catches">): boolean {
   return Math.max(...turns) / Math.min(...turns) > turnsRatioForRobust;
 }
 
-// Gross and tare are each rounded to the division d (d²/12 apiece), and catches that agree round alike, so reading
-// errors are added as if they were one error, not averaged out: for the ratio of sums (d²/6)·(n/Σt)².
-// Source: GUM (JCGM 100:2008) F.2.2.1 for the rectangular law.
-function readingVariance(
-  fill: Fill,
-  fit: ThroughOriginFit,
-  divisionKg: number | null,
-): number | null {
+function readingOf(fill: Fill, fit: ThroughOriginFit, divisionKg: number | null): number | null {
   const divisions = fill.catches.map((row) => row.divisionKg ?? divisionKg);
   const known = divisions.filter((division) => division !== null);
   if (known.length < divisions.length) return null;
@@ -105,7 +136,7 @@ function readingVariance(
     const { x, leverage } = fit.points[i] ?? { x: 1, leverage: 0 };
     return (division * leverage) / x;
   });
-  return sum(effects) ** 2 / 6;
+  return readingVariance(sum(effects));
 }
 
 function square(value: number | null): number | null {

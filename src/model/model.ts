@@ -1,12 +1,12 @@
 import { median } from "simple-statistics";
 import type { Catch } from "../data/types.ts";
-import { OptionError } from "../errors/errors.ts";
 import { defaults } from "../results/defaults.ts";
 import { refuseUnknownOptions, requireModelOptions } from "../results/options.ts";
+import type { VarianceLaw } from "../statistics/through-origin.ts";
 import { type AcrossFills, acrossFills, relativeSpreadOf } from "./across-fills.ts";
 import { type PooledScatter, pooledScatter } from "./catch-scatter.ts";
-import { type Meter, metersOf, newestFill } from "./meters.ts";
-import { type NextCatchCurve, nextCatchCurve } from "./next-catch.ts";
+import { estimateFill, type FillEstimate } from "./fill-estimate.ts";
+import { type Fill, type Meter, metersOf, newestFill } from "./meters.ts";
 
 /** What the model needs to be told beyond the catches; everything resolved, nothing optional. */
 export interface ModelOptions {
@@ -16,6 +16,8 @@ export interface ModelOptions {
   readonly tolerance: number;
   /** The scale's division, kg; null when unknown. */
   readonly scaleDivisionKg: number | null;
+  /** How catch scatter grows with turns; default "proportional", the ratio of sums. */
+  readonly varianceLaw?: VarianceLaw;
 }
 
 /** One meter with what its fills say together. Every answer of the library starts from this. */
@@ -24,6 +26,8 @@ export interface MeterModel extends Meter {
   readonly across: AcrossFills;
   /** Typical turns of a catch of the newest fill. */
   readonly turnsPerCatch: number;
+  /** Heaviest catch of the log, of any meter, kg. */
+  readonly heaviestCatchKg: number;
 }
 
 export interface Model {
@@ -31,9 +35,6 @@ export interface Model {
   readonly options: ModelOptions;
   readonly meters: readonly MeterModel[];
 }
-
-/** Catches beyond this many are never worth a chart's width. */
-const catchesOnCurve = 8;
 
 /**
  * Builds the one model from catches: bin × product, its fills reduced to totals, pooled catch scatter, and the
@@ -47,6 +48,7 @@ const catchesOnCurve = 8;
 export function fitModel(catches: readonly Catch[], given: Partial<ModelOptions> = {}): Model {
   const options = resolveModelOptions(given);
   const meters = metersOf(catches);
+  const heaviestCatchKg = heaviestOf(catches);
   return {
     kind: "model",
     options,
@@ -58,64 +60,33 @@ export function fitModel(catches: readonly Catch[], given: Partial<ModelOptions>
         scatter,
         across: acrossFills(meter.fills, scatter, options.level, borrowed),
         turnsPerCatch: median(newestFill(meter).catches.map(({ turns }) => turns)),
+        heaviestCatchKg,
       };
     }),
   };
 }
 
-/** The options of a result, which hold more than these three, are taken as they are; a typo would leave one out. */
+/** The options of a result, which may hold more than these, are taken as they are; a typo would leave one out. */
 function resolveModelOptions(given: Partial<ModelOptions>): ModelOptions {
-  const resolved = { level: defaults.level, tolerance: defaults.tolerance, scaleDivisionKg: null };
-  const names = Object.keys(resolved);
-  if (!names.every((name) => name in given)) refuseUnknownOptions(given, names);
-  const { level, tolerance, scaleDivisionKg }: ModelOptions = { ...resolved, ...given };
-  requireModelOptions({ level, tolerance, scaleDivisionKg });
-  return { level, tolerance, scaleDivisionKg };
+  const needed = { level: defaults.level, tolerance: defaults.tolerance, scaleDivisionKg: null };
+  const names = Object.keys(needed);
+  if (!names.every((name) => name in given)) refuseUnknownOptions(given, [...names, "varianceLaw"]);
+  const { level, tolerance, scaleDivisionKg, varianceLaw }: ModelOptions = { ...needed, ...given };
+  const options = { level, tolerance, scaleDivisionKg };
+  const resolved = varianceLaw === undefined ? options : { ...options, varianceLaw };
+  requireModelOptions(resolved);
+  return resolved;
 }
 
-/** How a curve is asked for. */
-export interface CurveOptions {
-  /** Default: the typical turns of the newest fill's catches. */
-  readonly turnsPerCatch?: number;
-  /** Default 8. */
-  readonly mostCatches?: number;
-  /** Default false; see `CurveInput`. Below six fills of the meter's own it is refused. */
-  readonly withHistory?: boolean;
+function heaviestOf(catches: readonly Catch[]): number {
+  return catches.reduce((heaviest, { netKg }) => Math.max(heaviest, netKg), 0);
 }
 
-const fewestFillsForHistory = 6;
-
-/**
- * The next-catch curve of a meter: how well the next fill's delivery is known after 0, 1, 2, … catches of it.
- *
- * @throws OptionError when `withHistory` is asked of fewer than six fills
- */
-export function curveOf(
-  meter: MeterModel,
+/** The delivery of one fill of a meter, as every answer has it. */
+export function estimateOf(
+  meter: Pick<MeterModel, "scatter">,
+  fill: Fill,
   options: ModelOptions,
-  asked: CurveOptions = {},
-): NextCatchCurve {
-  requireModelOptions(options);
-  const { nextFill, spread, fills } = meter.across;
-  const withHistory = asked.withHistory ?? false;
-  if (withHistory && fills < fewestFillsForHistory)
-    throw new OptionError("withHistory", true, `false below ${fewestFillsForHistory} fills`);
-  return nextCatchCurve({
-    delivery: nextFill.value,
-    history:
-      nextFill.standardError === null || nextFill.df === null
-        ? null
-        : {
-            standardError: nextFill.standardError,
-            df: nextFill.df,
-            borrowed: spread.source === "borrowed",
-          },
-    scatter: meter.scatter,
-    divisionKg: options.scaleDivisionKg,
-    turnsPerCatch: asked.turnsPerCatch ?? meter.turnsPerCatch,
-    level: options.level,
-    tolerance: options.tolerance,
-    mostCatches: asked.mostCatches ?? catchesOnCurve,
-    withHistory,
-  });
+): FillEstimate {
+  return estimateFill(fill, meter.scatter, options);
 }

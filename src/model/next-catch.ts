@@ -1,162 +1,238 @@
 import { studentTQuantile, studentTTwoSided } from "../numeric/distributions/student-t.ts";
-import { combineScaledT } from "../statistics/combined-t.ts";
-import type { PooledScatter } from "./catch-scatter.ts";
+import { findRoot } from "../numeric/roots.ts";
+import {
+  chanceOfWidth,
+  dfAfter,
+  halfWidthAtChance,
+  halfWidthNow,
+  type KnownState,
+  type Plan,
+  plannedHalfWidth,
+  varianceAfter,
+  type WidthRule,
+} from "./known-width.ts";
 
-/** What speaks at one point of the curve. */
-export type CurveBasis =
-  | "history"
-  | "borrowed history"
-  | "catches"
-  | "catches with history"
-  | "unknown";
-
-export interface CurvePoint {
-  /** Catches made of the fill; 0: calibration skipped. */
-  readonly catches: number;
-  /** Half-width of the interval for the fill's true delivery, as a fraction of the delivery; null: unknown. */
-  readonly halfWidth: number | null;
-  /** Chance that the rate is off by more than the tolerance when the drive is set to the estimate; null: unknown. */
-  readonly chanceOffTolerance: number | null;
-  /** Standard error as a fraction of the delivery. */
-  readonly relativeError: number | null;
-  readonly df: number | null;
-  readonly basis: CurveBasis;
+/** What catches are taken for, and where they end. */
+export interface CatchAim extends WidthRule {
+  /** Rate error that can be accepted, a fraction. */
+  readonly tolerance: number;
+  /** Chance wanted of reaching it. */
+  readonly assurance: number;
+  /** Rate error that the setting makes by itself, because the drive has steps; 0: none. */
+  readonly settingError: number;
+  /** Catches of the fill before its width may decide. */
+  readonly fewestCatches: number;
+  /** Catches of the fill after which to stop whatever the width. */
+  readonly mostCatches: number;
 }
 
-/** How well a fill's delivery is known after 0, 1, 2, … catches of it: the one curve every question reads. */
+/** So many more catches, what they are for, and how likely they get there: the one number every answer quotes. */
+export interface NumberOfCatches extends Plan {
+  /** Half-width they are to reach, relative. */
+  readonly reaches: number;
+  /** Chance that they do. */
+  readonly chance: number;
+  /** Half-width to be expected then, relative. */
+  readonly typically: number;
+}
+
+/** Where one number of catches leads. */
+export interface CurvePoint {
+  /** Catches of the fill; 0: none, the earlier fills alone. */
+  readonly catches: number;
+  /** Of these still to come. */
+  readonly further: number;
+  readonly basis: "earlier fills" | "made" | "planned";
+  /** Relative half-width, to be expected where catches are planned; null: unknown. */
+  readonly halfWidth: number | null;
+  /** Relative half-width that will not be exceeded with the chance `assurance`; null: unknown. */
+  readonly halfWidthAssured: number | null;
+  /** Chance that the width allows the tolerance to be kept; null: unknown. */
+  readonly chance: number | null;
+  /** Chance that the rate is off by more than the tolerance with the drive set by these catches; null: unknown. */
+  readonly chanceOffTolerance: number | null;
+}
+
+/** How well the fill's delivery is known after 0, 1, 2, … catches: the one curve. */
 export interface NextCatchCurve {
   readonly kind: "next-catch-curve";
-  readonly level: number;
-  readonly tolerance: number;
   readonly turnsPerCatch: number;
-  /** Delivery that percentages refer to, kg/turn. */
-  readonly delivery: number;
   readonly points: readonly CurvePoint[];
-  /** Fewest catches whose half-width is within the tolerance; 0: skipping is within it; null: none on this curve. */
-  readonly catchesForTolerance: number | null;
-  /** True where one catch tells less than the earlier fills do. */
-  readonly firstCatchTellsLess: boolean;
 }
 
-/** What the curve is computed from; all of it comes from the model of one meter. */
-export interface CurveInput {
-  readonly delivery: number;
-  /** Standard error of a new fill's delivery from earlier fills, kg/turn, with its df; null: no history. */
-  readonly history: {
-    readonly standardError: number;
-    readonly df: number;
-    readonly borrowed: boolean;
-  } | null;
-  readonly scatter: Pick<PooledScatter, "variance" | "df">;
-  readonly divisionKg: number | null;
-  readonly turnsPerCatch: number;
-  readonly level: number;
-  readonly tolerance: number;
-  readonly mostCatches: number;
-  /**
-   * true: catches are read together with the history, as if the next fill came from the same row of fills (product of
-   * the two t densities). Never the default; only with own history of at least six fills and no open drift finding.
-   */
-  readonly withHistory: boolean;
+/** What earlier fills alone say of a fill. */
+export interface SkippedFill {
+  /** Relative half-width of the band for the next fill. */
+  readonly halfWidth: number;
+  readonly df: number;
 }
 
 /**
- * The next-catch curve. m = 0: t interval for a new fill from earlier fills, or unknown. m >= 1: the fill's own
- * catches with the pooled catch scatter, t(ν_w)·√(s_w²/(m·t) + d²/6/t²). Today's value is not shrunk towards history:
- * a catch test exists to find the fill that differs.
+ * The fewest further catches whose chance to end within the tolerance is at least the assurance: catches of `turns` turns
+ * where these do, else of twice, three times … as many, up to the longest.
  *
- * @returns  points for m = 0 … mostCatches; chance = P(|error| > tolerance) by the same t distribution
+ * @returns null: no number within the limits does
  */
-export function nextCatchCurve(input: CurveInput): NextCatchCurve {
-  const { level, tolerance, turnsPerCatch, delivery } = input;
-  const points = [
-    skippingPoint(input),
-    ...Array.from({ length: input.mostCatches }, (_, i) => catchPoint(input, i + 1)),
-  ];
-  const [skip, first] = points;
+export function numberOfCatches(
+  state: KnownState,
+  turns: number,
+  longestTurns: number,
+  aim: CatchAim,
+): NumberOfCatches | null {
+  for (const length of lengthsToTry(turns, longestTurns)) {
+    const found = fewestFurther(state, length, aim);
+    if (found !== null) return found;
+  }
+  return null;
+}
+
+function fewestFurther(state: KnownState, turns: number, aim: CatchAim): NumberOfCatches | null {
+  const least = Math.max(1, aim.fewestCatches - state.catches);
+  for (let further = least; state.catches + further <= aim.mostCatches; further++) {
+    const plan = { further, turns };
+    const typically = plannedHalfWidth(state, plan, aim);
+    const chance = chanceAfter(state, plan, aim);
+    if (typically !== null && chance !== null && chance >= aim.assurance)
+      return { ...plan, reaches: aim.tolerance, chance, typically };
+  }
+  return null;
+}
+
+function lengthsToTry(turns: number, longest: number): readonly number[] {
+  if (turns >= longest) return [longest];
+  const multiples = Math.floor(longest / turns);
+  const tried = Array.from({ length: multiples }, (_, i) => turns * (i + 1));
+  return tried.at(-1) === longest ? tried : [...tried, longest];
+}
+
+/**
+ * Whether to stop taking catches one at a time: at the first, from the fewest on, whose half-width allows the tolerance,
+ * or at the most. Stopping on the width favours fills whose catches happen to agree, so the width itself is too good;
+ * stated as ± the larger of half-width and tolerance the interval keeps its coverage: reports/stopping-study.md.
+ *
+ * @param df  degrees of freedom of the half-width
+ * @returns   why; null: catch again
+ */
+export function stopsAt(
+  catches: number,
+  halfWidth: number,
+  df: number,
+  aim: CatchAim,
+): "within tolerance" | "most catches reached" | null {
+  const within = aim.phi * halfWidth <= widthAllowed(aim, df);
+  if (within && catches >= aim.fewestCatches) return "within tolerance";
+  return catches >= aim.mostCatches ? "most catches reached" : null;
+}
+
+/**
+ * The turns of a catch from which on reading the scale leaves the tolerance within reach: more catches of fewer turns
+ * read alike and do not average it out.
+ *
+ * @returns null where the division is not known
+ */
+export function leastTurnsForScale({ divisionInTurns }: KnownState, aim: CatchAim): number | null {
+  if (divisionInTurns === 0) return null;
+  const oneTurn = plannedHalfWidth(
+    { catches: 0, turns: 0, divisionInTurns, scatter: { q: 0, nu: 1, own: false } },
+    { further: 1, turns: 1 },
+    aim,
+  );
+  return oneTurn === null ? null : Math.ceil(oneTurn / aim.tolerance);
+}
+
+/**
+ * The curve: the earlier fills alone, the catches made, and each further catch of `turns` turns.
+ *
+ * @param skipped  what the earlier fills say; null: nothing
+ * @param most     further catches to show
+ */
+export function nextCatchCurve(
+  state: KnownState,
+  skipped: SkippedFill | null,
+  turns: number,
+  aim: CatchAim,
+  most: number,
+): NextCatchCurve {
+  const first = state.catches === 0 ? 1 : 0;
+  const planned = Array.from({ length: most + 1 - first }, (_, i) =>
+    pointAfter(state, { further: i + first, turns }, aim),
+  );
   return {
     kind: "next-catch-curve",
-    level,
-    tolerance,
-    turnsPerCatch,
-    delivery,
-    points,
-    catchesForTolerance:
-      points.find(({ halfWidth }) => halfWidth !== null && halfWidth <= tolerance)?.catches ?? null,
-    firstCatchTellsLess:
-      typeof skip?.halfWidth === "number" &&
-      typeof first?.halfWidth === "number" &&
-      first.halfWidth > skip.halfWidth,
+    turnsPerCatch: turns,
+    points: [skippedPoint(skipped, aim), ...planned],
   };
 }
 
-function skippingPoint(input: CurveInput): CurvePoint {
-  if (input.history === null) return unknownPoint(0);
-  const { standardError, df, borrowed } = input.history;
-  return knownPoint(0, standardError, df, borrowed ? "borrowed history" : "history", input);
+/** Standard error of the delivery after so many catches, relative, with its degrees of freedom; null: unknown. */
+export function errorAfter(
+  state: KnownState,
+  plan: Plan,
+): { readonly scale: number; readonly df: number } | null {
+  const { scatter, reading } = varianceAfter(state, plan);
+  const scale = Math.sqrt(scatter + reading);
+  return state.scatter.nu === 0 || !(scale > 0) ? null : { scale, df: state.scatter.nu };
 }
 
-function catchPoint(input: CurveInput, catches: number): CurvePoint {
-  const { scatter, turnsPerCatch, divisionKg } = input;
-  if (scatter.variance === null) return unknownPoint(catches);
-  const variance =
-    scatter.variance / (catches * turnsPerCatch) + (divisionKg ?? 0) ** 2 / 6 / turnsPerCatch ** 2;
-  if (variance === 0) return unknownPoint(catches);
-  const error = Math.sqrt(variance);
-  return input.withHistory
-    ? combinedPoint(catches, error, scatter.df, input)
-    : knownPoint(catches, error, scatter.df, "catches", input);
+/** Chance that a plan ends in a width that allows the tolerance to be kept; null: unknown. */
+export function chanceAfter(state: KnownState, plan: Plan, aim: CatchAim): number | null {
+  const df = dfAfter(state, plan);
+  return df === null ? null : chanceOfWidth(state, plan, widthAllowed(aim, df), aim);
 }
 
-function combinedPoint(
-  catches: number,
-  standardError: number,
+/**
+ * Chance that the rate is off by more than the tolerance: P(|s + (H/t)·T| > tolerance), s the error of the setting itself
+ * and T Student's t.
+ */
+export function chanceOff(
+  halfWidth: number,
   df: number,
-  { history, delivery, level, tolerance }: CurveInput,
-): CurvePoint {
-  if (history === null) return unknownPoint(catches);
-  // Planned for a fill that turns out where the history expects it.
-  const combined = combineScaledT(
-    { center: 0, scale: history.standardError, df: history.df },
-    { center: 0, scale: standardError, df },
-    level,
-  );
-  if (combined === null) return unknownPoint(catches);
+  { tolerance, settingError, level }: Pick<CatchAim, "tolerance" | "settingError" | "level">,
+): number {
+  const scale = halfWidth / studentTQuantile((1 + level) / 2, df);
+  if (scale === 0) return Math.abs(settingError) > tolerance ? 1 : 0;
+  const beyond = (distance: number) => {
+    const both = studentTTwoSided(Math.abs(distance) / scale, df);
+    return distance >= 0 ? both / 2 : 1 - both / 2;
+  };
+  return beyond(tolerance - settingError) + beyond(tolerance + settingError);
+}
+
+/** The widest interval with which the rate keeps the tolerance at the level: the tolerance itself, less with a step's error. */
+export function widthAllowed(aim: CatchAim, df: number): number {
+  const { tolerance, settingError, level } = aim;
+  if (settingError === 0) return tolerance;
+  if (Math.abs(settingError) >= tolerance) return 0;
+  const spare = (width: number) => chanceOff(width, df, aim) - (1 - level);
+  const narrowest = tolerance * 1e-9;
+  return spare(narrowest) >= 0 ? 0 : findRoot(spare, narrowest, tolerance);
+}
+
+function pointAfter(state: KnownState, plan: Plan, aim: CatchAim): CurvePoint {
+  const made = plan.further === 0;
+  const plain = { level: aim.level, phi: 1 };
+  const halfWidth = made ? halfWidthNow(state, plain) : plannedHalfWidth(state, plan, plain);
+  const df = dfAfter(state, plan);
+  const known = halfWidth !== null && halfWidth > 0 && df !== null;
   return {
-    catches,
-    halfWidth: combined.upper / delivery,
-    chanceOffTolerance: combined.chanceBeyond(tolerance * delivery),
-    relativeError: null,
-    df: null,
-    basis: "catches with history",
+    catches: state.catches + plan.further,
+    further: plan.further,
+    basis: made ? "made" : "planned",
+    halfWidth: known ? halfWidth : null,
+    halfWidthAssured: known ? halfWidthAtChance(state, plan, aim.assurance, plain) : null,
+    chance: known ? chanceAfter(state, plan, aim) : null,
+    chanceOffTolerance: known ? chanceOff(halfWidth, df, aim) : null,
   };
 }
 
-function knownPoint(
-  catches: number,
-  standardError: number,
-  df: number,
-  basis: CurveBasis,
-  { level, tolerance, delivery }: CurveInput,
-): CurvePoint {
-  const relativeError = standardError / delivery;
+function skippedPoint(skipped: SkippedFill | null, aim: CatchAim): CurvePoint {
   return {
-    catches,
-    halfWidth: studentTQuantile((1 + level) / 2, df) * relativeError,
-    chanceOffTolerance: relativeError > 0 ? studentTTwoSided(tolerance / relativeError, df) : null,
-    relativeError,
-    df,
-    basis,
-  };
-}
-
-function unknownPoint(catches: number): CurvePoint {
-  return {
-    catches,
-    halfWidth: null,
-    chanceOffTolerance: null,
-    relativeError: null,
-    df: null,
-    basis: "unknown",
+    catches: 0,
+    further: 0,
+    basis: "earlier fills",
+    halfWidth: skipped?.halfWidth ?? null,
+    halfWidthAssured: null,
+    chance: null,
+    chanceOffTolerance: skipped === null ? null : chanceOff(skipped.halfWidth, skipped.df, aim),
   };
 }

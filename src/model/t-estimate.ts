@@ -19,7 +19,7 @@ export function tEstimate<U extends Unit>(
   about: About,
 ): Estimate<U> {
   if (standardError === null || standardError <= relativeDust * Math.abs(value))
-    return { value, unit, standardError: null, df: null, interval: null };
+    return unknownEstimate(value, unit);
   const halfWidth = studentTQuantile((1 + level) / 2, df) * standardError;
   return {
     value,
@@ -28,4 +28,9 @@ export function tEstimate<U extends Unit>(
     df,
     interval: { lower: value - halfWidth, upper: value + halfWidth, level, about },
   };
+}
+
+/** A value whose error is not known. */
+export function unknownEstimate<U extends Unit>(value: number, unit: U): Estimate<U> {
+  return { value, unit, standardError: null, df: null, interval: null };
 }

@@ -1,12 +1,6 @@
 import { type AcrossFills, type FillSpread, remlAcrossFills } from "../model/across-fills.ts";
-import {
-  chooseScatter,
-  scatterDiffers,
-  standardDeviationInterval,
-} from "../model/catch-scatter.ts";
-import { estimateFill } from "../model/fill-estimate.ts";
-import { curveOf, type MeterModel, type ModelOptions } from "../model/model.ts";
-import type { NextCatchCurve } from "../model/next-catch.ts";
+import { scatterDiffers, standardDeviationInterval } from "../model/catch-scatter.ts";
+import { estimateOf, type MeterModel, type ModelOptions } from "../model/model.ts";
 import { type Caution, type CautionCode, type CautionFacts, caution } from "../results/caution.ts";
 import type { Estimate } from "../results/estimate.ts";
 import { requireModelOptions } from "../results/options.ts";
@@ -45,16 +39,14 @@ export interface AcrossFillsAnswer extends AcrossFills {
   readonly catchScatter: CatchScatter;
   /** Restricted maximum likelihood, the named alternative; null below two fills or without catch scatter. */
   readonly reml: RandomEffectsFit | null;
-  /** How well the next fill would be known after 0, 1, 2, … catches of it. */
-  readonly curve: NextCatchCurve;
   readonly cautions: readonly Caution[];
 }
 
 const comfortableFills = 4;
 
 /**
- * What do all fills of this bin and product say together: the mean over fills, the band for the next fill, how much
- * fills and catches scatter, and what the next catch would buy?
+ * What do all fills of this bin and product say together: the mean over fills, the band for the next fill, and how
+ * much fills and catches scatter?
  *
  * One estimate a fill, t on fills − 1 degrees of freedom (two-stage); catches of one fill are not independent evidence
  * about the next. REML with adjusted degrees of freedom stands beside it as a named alternative.
@@ -66,8 +58,7 @@ const comfortableFills = 4;
  */
 export function acrossFillsAnswer(meter: MeterModel, options: ModelOptions): AcrossFillsAnswer {
   requireModelOptions(options);
-  const { level, scaleDivisionKg } = options;
-  const curve = curveOf(meter, options);
+  const { level } = options;
   return {
     kind: "across-fills",
     bin: meter.bin,
@@ -79,13 +70,11 @@ export function acrossFillsAnswer(meter: MeterModel, options: ModelOptions): Acr
       takenAt: fill.takenAt,
       catches: fill.totals.catches,
       turns: fill.totals.turns,
-      estimate: estimateFill(fill, chooseScatter(fill, meter.scatter), scaleDivisionKg, level)
-        .estimate,
+      estimate: estimateOf(meter, fill, options).estimate,
     })),
     catchScatter: catchScatterOf(meter, level),
     reml: remlAcrossFills(meter.fills),
-    curve,
-    cautions: cautionsOf(meter, curve),
+    cautions: cautionsOf(meter),
   };
 }
 
@@ -109,7 +98,7 @@ function catchScatterOf(meter: MeterModel, level: number): CatchScatter {
   };
 }
 
-function cautionsOf(meter: MeterModel, curve: NextCatchCurve): readonly Caution[] {
+function cautionsOf(meter: MeterModel): readonly Caution[] {
   const { across, scatter } = meter;
   const { spread } = across;
   const found: Caution[] = [];
@@ -126,12 +115,6 @@ function cautionsOf(meter: MeterModel, curve: NextCatchCurve): readonly Caution[
   const tooNarrow = timesTooNarrow(across);
   if (tooNarrow !== null && tooNarrow > 1 && across.fills >= comfortableFills)
     say("fills-are-not-catches", { timesTooNarrow: tooNarrow });
-  const [skip, first] = curve.points;
-  if (curve.firstCatchTellsLess && skip?.halfWidth && first?.halfWidth)
-    say("first-catch-tells-less", {
-      skipHalfWidth: skip.halfWidth,
-      firstHalfWidth: first.halfWidth,
-    });
   return found;
 }
 

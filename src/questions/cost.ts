@@ -1,5 +1,7 @@
+import { stateOfNextFill } from "../model/known-state.ts";
 import { newestFill } from "../model/meters.ts";
-import { curveOf, type MeterModel } from "../model/model.ts";
+import type { MeterModel } from "../model/model.ts";
+import { errorAfter } from "../model/next-catch.ts";
 import { fillErrorSample, nextFillErrorLaw, settingOf } from "../model/rate-error.ts";
 import { requireModelOptions } from "../results/options.ts";
 import { breakEvens, firstToPay } from "./cost/break-even.ts";
@@ -72,15 +74,15 @@ function pointsOf(
   catchesToday: number,
 ): readonly CostPoint[] {
   const { prices } = options;
+  const lawAfter = (catches: number) => {
+    const error =
+      state === null ? null : errorAfter(state, { further: catches, turns: meter.turnsPerCatch });
+    return error === null ? null : { location: 0, ...error };
+  };
   const most = Math.max(options.mostCatches, catchesToday + 1);
-  const curve = curveOf(meter, options, { mostCatches: most });
-  return curve.points.map(({ catches, basis, relativeError, df }) => {
-    const law =
-      catches === 0
-        ? nextFillErrorLaw(meter.across, setting)
-        : relativeError === null || df === null
-          ? null
-          : { location: 0, scale: relativeError, df };
+  const state = stateOfNextFill(meter, options);
+  return Array.from({ length: most + 1 }, (_, catches) => {
+    const law = catches === 0 ? nextFillErrorLaw(meter.across, setting) : lawAfter(catches);
     const loss =
       law === null
         ? lossUnknown
@@ -89,7 +91,6 @@ function pointsOf(
     const total = added(loss.perHectare, catchingPerHectare);
     return {
       catches,
-      basis,
       loss,
       catchingPerHectare,
       totalPerHectare: total,

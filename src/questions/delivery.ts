@@ -1,7 +1,6 @@
-import { estimateFill } from "../model/fill-estimate.ts";
 import { type Fill, newestFill } from "../model/meters.ts";
-import type { MeterModel } from "../model/model.ts";
-import { requireModelOptions, requireOneOf } from "../results/options.ts";
+import { estimateOf, type MeterModel } from "../model/model.ts";
+import { requireModelOptions } from "../results/options.ts";
 import { lackOfFit } from "../statistics/lack-of-fit.ts";
 import { fitThroughOrigin, variancePowers } from "../statistics/through-origin.ts";
 import { deliveryCautions } from "./delivery/cautions.ts";
@@ -10,7 +9,6 @@ import { deliveryLine, nextCatchEstimate } from "./delivery/line.ts";
 import {
   inputOf,
   pointsOf,
-  scatterByLaw,
   scatterOfOthers,
   standardErrorFrom,
   typicalTurns,
@@ -24,7 +22,7 @@ export type { CatchPoint, Delivery, DeliveryOptions, WeightedDelivery } from "./
  * What does the meter deliver per turn with this fill, and how sure is that?
  *
  * Straight line of net mass on turns through the origin, weights 1/turns: the ratio of sums b = Σm/Σt. The interval
- * is b ± t·√(SE² + reading the scale²). SE rests on the catch scatter of all the meter's fills where there are any
+ * is b ± H, H² = t²·SE² + z²·(reading the scale)². SE rests on the catch scatter of all the meter's fills where there are any
  * (t on its degrees of freedom), else on the fill's own; with own scatter and unequal turns it is the larger of the
  * classical and the HC3 standard error.
  *
@@ -45,17 +43,15 @@ export function delivery(
   fill: Fill = newestFill(meter),
 ): Delivery {
   requireModelOptions(options);
-  requireOneOf("varianceLaw", options.varianceLaw, Object.keys(variancePowers));
-  const { level, scaleDivisionKg, varianceLaw } = options;
-  const scatter = scatterByLaw(fill, meter.scatter, varianceLaw);
-  const estimated = estimateFill(fill, scatter, scaleDivisionKg, level, varianceLaw);
-  const { estimate, fit, variance } = estimated;
+  const { level, scaleDivisionKg, varianceLaw = "proportional" } = options;
+  const estimated = estimateOf(meter, fill, options);
+  const { estimate, fit, variance, scatter } = estimated;
   const catchVariance = scatter.source === "own" ? fit.residualVariance : scatter.variance;
   const turns = typicalTurns(fill);
   const line = {
     delivery: estimate.value,
-    standardError: estimate.standardError,
-    df: scatter.df,
+    variance,
+    scatter,
     catchVariance,
     divisionKg: scaleDivisionKg,
     law: varianceLaw,
@@ -75,6 +71,7 @@ export function delivery(
     options,
     input: inputOf(fill, earlierFills),
     estimate,
+    halfWidth: estimated.halfWidth,
     standardErrorFrom: standardErrorFrom(scatter, variance),
     variance,
     scatter,
@@ -95,7 +92,6 @@ export function delivery(
     cautions: deliveryCautions({
       ...checks,
       fill,
-      earlierFills,
       scatter,
       pooled: meter.scatter,
       estimated,

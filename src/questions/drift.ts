@@ -1,8 +1,6 @@
 import { mean } from "simple-statistics";
-import { chooseScatter } from "../model/catch-scatter.ts";
-import { estimateFill } from "../model/fill-estimate.ts";
 import type { Fill, Meter } from "../model/meters.ts";
-import type { MeterModel, ModelOptions } from "../model/model.ts";
+import { estimateOf, type MeterModel, type ModelOptions } from "../model/model.ts";
 import type { Caution } from "../results/caution.ts";
 import type { Estimate } from "../results/estimate.ts";
 import { requireModelOptions } from "../results/options.ts";
@@ -155,18 +153,18 @@ function driftFills(
   setAside: readonly Fill[],
   judged: readonly Fill[],
   meter: MeterModel,
-  { level, scaleDivisionKg }: DriftOptions,
+  options: DriftOptions,
 ): readonly DriftFill[] {
+  const { level } = options;
   const looks = Math.max(1, judged.length - 3);
   const asTheyCame = againstEarlier(deliveriesOf(judged), 1 - (1 - level) / looks);
   return [...setAside, ...judged].map((fill, i) => {
     const place = i - setAside.length;
-    const scatter = chooseScatter(fill, meter.scatter);
     return {
       fill: fill.fill,
       takenAt: fill.takenAt,
       catches: fill.totals.catches,
-      estimate: estimateFill(fill, scatter, scaleDivisionKg, level).estimate,
+      estimate: estimateOf(meter, fill, options).estimate,
       judged: place >= 0,
       asItCame: place >= 3 ? (asTheyCame[place] ?? null) : null,
     };

@@ -1,19 +1,11 @@
 import { median } from "simple-statistics";
 import { chooseScatter, pooledScatter } from "../model/catch-scatter.ts";
-import { estimateFill } from "../model/fill-estimate.ts";
 import { type Fill, newestFill } from "../model/meters.ts";
-import type { MeterModel, ModelOptions } from "../model/model.ts";
+import { estimateOf, type MeterModel, type ModelOptions } from "../model/model.ts";
+import { readingVariance } from "../model/reading.ts";
 import { studentTQuantile } from "../numeric/distributions/student-t.ts";
 import { type Caution, caution } from "../results/caution.ts";
 import { requireModelOptions } from "../results/options.ts";
-import {
-  type AdviceReason,
-  adviceFor,
-  type CatchingAdvice,
-  type CatchingState,
-  type Remedies,
-  remediesFor,
-} from "./repeatability/advice.ts";
 import {
   compareScatter,
   type Practice,
@@ -23,7 +15,7 @@ import {
   type ScatterComparison,
 } from "./repeatability/scatter.ts";
 
-/** How repeatable are this person's catches, and what would help most? */
+/** How repeatable are this person's catches, and what limits them? */
 export interface Repeatability {
   readonly kind: "repeatability";
   readonly bin: string;
@@ -57,11 +49,11 @@ export interface Repeatability {
     /** The same of this fill's delivery, where reading errors do not average out. */
     readonly shareOfFill: number | null;
   };
-  /** Half-width of the interval for this fill's delivery, relative; null: unknown. */
-  readonly halfWidth: number | null;
-  readonly remedies: Remedies;
-  readonly advice: CatchingAdvice;
-  readonly reason: AdviceReason;
+  /**
+   * What makes up most of this fill's error: reading the scale, which more catches of the same length do not average out,
+   * or the scatter of catches, which they do; null: unknown.
+   */
+  readonly limitedBy: "scale" | "scatter" | null;
   /** Scatter of every fill by its own catches, for the chart; fills with one catch have none. */
   readonly fills: readonly {
     readonly fill: number;
@@ -73,12 +65,11 @@ export interface Repeatability {
 }
 
 /**
- * How repeatable are the catches of this fill: as usual, and what would help most?
+ * How repeatable are the catches of this fill: as usual, and what limits them?
  *
  * Catch scatter of the fill against that of earlier fills by the two-sided F test. What reading the scale makes up is
- * d²/6 (gross and tare, each rounded to the division d) over the variance of a catch. The advice compares what is needed
- * for the tolerance by more catches, longer catches or a finer scale alone, each from
- * t·√(s²/(n·t) + d²/(6·t²)) ≤ tolerance.
+ * d²/6 (gross and tare, each rounded to the division d) over the variance of a catch. How many more catches are worth
+ * taking is for `catchesNeeded` to say.
  *
  * @param meter    one bin × product of a fitted model
  * @param options  level, tolerance and the scale's division (kg, null: unknown)
@@ -103,8 +94,7 @@ export function repeatability(
   );
   const comparison = compareScatter(own ?? null, before ?? null, level);
   const state = stateOf(fill, meter, turns, options);
-  const { halfWidth, shareOfFill } = uncertaintyOf(fill, meter, options);
-  const remedies = remediesFor(state);
+  const shareOfFill = readingShareOf(fill, meter, options);
   return {
     kind: "repeatability",
     bin: fill.bin,
@@ -119,9 +109,7 @@ export function repeatability(
     practice: practiceOf(comparison, level),
     twoCatchesWithin: twoCatchesWithin(state),
     scale: { ...readingOf(state), shareOfFill },
-    halfWidth,
-    remedies,
-    ...adviceFor(state, remedies, halfWidth, shareOfFill),
+    limitedBy: shareOfFill === null ? null : shareOfFill > dominates ? "scale" : "scatter",
     fills: meter.fills.map((one) => ({
       fill: one.fill,
       takenAt: one.takenAt,
@@ -132,34 +120,41 @@ export function repeatability(
   };
 }
 
-/** How well the fill is known, and what reading the scale has to do with it. */
-function uncertaintyOf(fill: Fill, meter: MeterModel, { level, scaleDivisionKg }: ModelOptions) {
-  const scatter = chooseScatter(fill, meter.scatter);
-  const { estimate, variance } = estimateFill(fill, scatter, scaleDivisionKg, level);
-  const upper = estimate.interval?.upper ?? null;
-  const { division, total } = variance;
-  return {
-    halfWidth: upper === null ? null : upper / estimate.value - 1,
-    shareOfFill: division === null || total === null || total === 0 ? null : division / total,
-  };
+/** Part of the variance of the fill's delivery that reading the scale makes up; null: unknown. */
+function readingShareOf(fill: Fill, meter: MeterModel, options: ModelOptions): number | null {
+  const { division, total } = estimateOf(meter, fill, options).variance;
+  return division === null || total === null || total === 0 ? null : division / total;
 }
+
+/** A fill's scatter and scale; everything the shares are computed from. */
+interface CatchingState {
+  /** Turns of a typical catch. */
+  readonly turns: number;
+  /** kg/turn. */
+  readonly delivery: number;
+  /** Error variance of a one-turn catch, kg²/turn, and its degrees of freedom; null: unknown. */
+  readonly scatter: { readonly variance: number; readonly df: number } | null;
+  /** 0: unknown or none. */
+  readonly divisionKg: number;
+  readonly level: number;
+}
+
+const dominates = 0.5;
 
 function stateOf(
   fill: Fill,
   meter: MeterModel,
   turns: number,
-  { level, tolerance, scaleDivisionKg }: ModelOptions,
+  { level, scaleDivisionKg }: ModelOptions,
 ): CatchingState {
-  const { variance, df, source } = chooseScatter(fill, meter.scatter);
+  const { variance, df } = chooseScatter(fill, meter.scatter);
   const divisions = fill.catches.map((row) => row.divisionKg ?? scaleDivisionKg ?? 0);
   return {
-    catches: fill.totals.catches,
     turns,
     delivery: fill.delivery,
-    scatter: variance === null ? null : { variance, df, own: source === "own" },
+    scatter: variance === null ? null : { variance, df },
     divisionKg: Math.max(...divisions),
     level,
-    tolerance,
   };
 }
 
@@ -171,7 +166,7 @@ function twoCatchesWithin({ scatter, turns, delivery, level }: CatchingState): n
 
 function readingOf({ scatter, turns, delivery, divisionKg }: CatchingState) {
   if (divisionKg === 0) return { divisionKg: null, relativeError: null, shareOfCatch: null };
-  const variance = divisionKg ** 2 / 6;
+  const variance = readingVariance(divisionKg);
   return {
     divisionKg,
     relativeError: Math.sqrt(variance) / (delivery * turns),

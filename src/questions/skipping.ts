@@ -1,7 +1,5 @@
-import { chooseScatter } from "../model/catch-scatter.ts";
-import { estimateFill } from "../model/fill-estimate.ts";
 import { newestFill } from "../model/meters.ts";
-import type { MeterModel, ModelOptions } from "../model/model.ts";
+import { estimateOf, type MeterModel, type ModelOptions } from "../model/model.ts";
 import { asRateError, fillErrorSample, nextFillErrorLaw, settingOf } from "../model/rate-error.ts";
 import type { Estimate } from "../results/estimate.ts";
 import { requireModelOptions } from "../results/options.ts";
@@ -92,12 +90,10 @@ export function skipping(meter: MeterModel, options: SkippingOptions): Skipping 
 
 function todaysError(
   meter: MeterModel,
-  { scaleDivisionKg, level }: ModelOptions,
+  options: ModelOptions,
   setTo: number | null,
 ): Estimate<"fraction"> | null {
   if (setTo === null) return null;
-  const fill = newestFill(meter);
-  const scatter = chooseScatter(fill, meter.scatter);
-  const { estimate } = estimateFill(fill, scatter, scaleDivisionKg, level);
+  const { estimate } = estimateOf(meter, newestFill(meter), options);
   return asRateError(estimate, setTo, "rate error today");
 }

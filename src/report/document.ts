@@ -82,17 +82,20 @@ export interface KeyFigures {
 export interface KeyFigure {
   readonly title: string;
   readonly subtitle?: string;
+  /** What to do now, the first thing read. */
+  readonly action?: Call;
   /** null: it cannot be known. */
   readonly value: string | null;
   readonly unit?: string;
   readonly interval?: Text;
   readonly span?: Span;
-  readonly verdict?: Verdict;
-  readonly nextStep?: Text;
+  /** How sure that is, why, and what ends it. */
+  readonly reasons?: readonly Text[];
   readonly facts?: readonly Entry[];
 }
 
-export interface Verdict {
+/** A line to act on. */
+export interface Call {
   readonly tone: Tone;
   readonly words: string;
 }

@@ -73,8 +73,7 @@ function keyFigure(card: KeyFigure, level: number, words: FrameWords): string[] 
   const figure = `**${escapeMarkdown(value.filter((part) => part !== undefined).join(" "))}**`;
   const lines = [
     card.span === undefined ? "" : `- ${escapeMarkdown(card.span.caption)}`,
-    card.verdict === undefined ? "" : `- **${escapeMarkdown(card.verdict.words)}**`,
-    card.nextStep === undefined ? "" : labelled(words.nextStep, markdownText(card.nextStep)),
+    ...(card.reasons ?? []).map((text) => `- ${markdownText(text)}`),
     card.facts === undefined ? "" : entries(card.facts),
   ];
   return [

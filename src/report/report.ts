@@ -2,11 +2,12 @@ import type { Analysis, MeterAnswers } from "../analysis/analyse.ts";
 import type { ProductAnswers } from "../analysis/products.ts";
 import type { Words } from "../wording/words.ts";
 import type { Block, ReportDocument, Section } from "./document.ts";
-import { acrossFillsSection, nextCatchSection } from "./sections/across-fills.ts";
+import { acrossFillsSection } from "./sections/across-fills.ts";
 import { catchesNeededSection } from "./sections/catches-needed.ts";
 import { cautionList } from "./sections/cautions.ts";
 import { howComputedSection, safetySection } from "./sections/closing.ts";
 import { costSection } from "./sections/cost.ts";
+import { decisionLines } from "./sections/decision.ts";
 import { deliverySection } from "./sections/delivery.ts";
 import { driftSection } from "./sections/drift.ts";
 import { explainingVariablesSection } from "./sections/explaining-variables.ts";
@@ -28,8 +29,6 @@ export interface ReportMeta {
   readonly title: string | null;
   /** Where the setup came from; null: none was given. */
   readonly setupSource: string | null;
-  /** False when the tolerance is evencatch's default. */
-  readonly toleranceGiven: boolean;
   /** Version of evencatch. */
   readonly version: string;
 }
@@ -67,7 +66,7 @@ export function reportDocument(analysis: Analysis, meta: ReportMeta, words: Word
       { term: say.level, description: format.percent(options.level, 0) },
       {
         term: say.tolerance,
-        description: say.toleranceWords(options.tolerance, meta.toleranceGiven),
+        description: say.toleranceWords(options.tolerance, analysis.toleranceFrom),
       },
       { term: say.version, description: `evencatch ${meta.version}` },
     ],
@@ -75,7 +74,7 @@ export function reportDocument(analysis: Analysis, meta: ReportMeta, words: Word
       summarySection(analysis, words),
       ...(analysis.products === null ? [] : [productsSection(analysis.products, words)]),
       ...analysis.meters.map((answers) =>
-        meterSection(answers, words, `bin-${ids.get(nameOf(answers))}`),
+        meterSection(answers, analysis, words, `bin-${ids.get(nameOf(answers))}`),
       ),
       howComputedSection(analysis, words),
       safetySection(words),
@@ -88,67 +87,54 @@ function nameOf({ bin, product }: MeterAnswers): string {
   return `${bin} ${product}`;
 }
 
-function meterSection(answers: MeterAnswers, words: Words, id: string): Section {
-  const suspects = answers.outliers.today.standingOut;
-  const { acrossFills, catchesNeeded, cost } = answers;
+function meterSection(
+  answers: MeterAnswers,
+  analysis: Analysis,
+  words: Words,
+  id: string,
+): Section {
+  const { delivery, setting, catchesNeeded, cost, outliers, drift } = answers;
+  const lines = decisionLines(answers, analysis, words);
   const grave = answers.cautions.filter(({ severity }) => severity !== "note");
   const notes = answers.cautions.filter(({ severity }) => severity === "note");
+  const open = partsOf(words, id, false);
+  const closed = partsOf(words, id, true);
   return {
     kind: "section",
     id,
     heading: words.report.bin(answers.bin, answers.product),
     blocks: [
+      {
+        kind: "paragraph",
+        role: "lead",
+        text: [{ kind: "strong", text: lines.action }, lines.sure === null ? "" : ` ${lines.sure}`],
+      },
       ...(grave.length === 0 ? [] : [cautionList(grave, words)]),
-      part(
-        `${id}-now`,
-        words.delivery.heading,
-        deliverySection(answers.delivery, words, id, suspects),
+      open("now", words.delivery.heading, delivery, (answer) =>
+        deliverySection(answer, words, id, outliers?.today.standingOut ?? []),
       ),
-      part(
-        `${id}-to-set`,
-        words.setting.heading,
-        folded(`${id}-to-set`, settingSection(answers.setting, words, id), words),
+      closed("to-set", words.setting.heading, setting, (answer) =>
+        settingSection(answer, words, id),
       ),
-      part(
-        `${id}-enough`,
-        words.catchesNeeded.heading,
-        catchesNeededSection(catchesNeeded, words, id, cost),
+      open("enough", words.catchesNeeded.heading, catchesNeeded, (answer) =>
+        catchesNeededSection(answer, words, id, cost),
       ),
-      part(
-        `${id}-curve`,
-        words.acrossFills.curve.heading,
-        nextCatchSection(acrossFills, words, id),
+      open("suspects", words.outliers.heading, outliers, (answer) =>
+        outliersSection(answer, words, id),
       ),
-      part(`${id}-suspects`, words.outliers.heading, outliersSection(answers.outliers, words, id)),
-      part(`${id}-moved`, words.drift.heading, driftSection(answers.drift, words, id)),
-      part(
-        `${id}-across`,
-        words.acrossFills.heading,
-        folded(`${id}-across`, acrossFillsSection(acrossFills, words, id), words),
+      open("moved", words.drift.heading, drift, (answer) => driftSection(answer, words, id)),
+      closed("across", words.acrossFills.heading, answers.acrossFills, (answer) =>
+        acrossFillsSection(answer, words, id),
       ),
-      part(
-        `${id}-skip`,
-        words.skipping.heading,
-        folded(`${id}-skip`, skippingSection(answers.skipping, words, id), words),
+      closed("skip", words.skipping.heading, answers.skipping, (answer) =>
+        skippingSection(answer, words, id),
       ),
-      part(
-        `${id}-money`,
-        words.cost.heading,
-        folded(`${id}-money`, costSection(cost, words, id), words),
+      closed("money", words.cost.heading, cost, (answer) => costSection(answer, words, id)),
+      closed("practice", words.repeatability.heading, answers.repeatability, (answer) =>
+        repeatabilitySection(answer, words, id),
       ),
-      part(
-        `${id}-practice`,
-        words.repeatability.heading,
-        folded(`${id}-practice`, repeatabilitySection(answers.repeatability, words, id), words),
-      ),
-      part(
-        `${id}-doubt`,
-        words.uncertaintyBudget.heading,
-        folded(
-          `${id}-doubt`,
-          uncertaintyBudgetSection(answers.uncertaintyBudget, words, id),
-          words,
-        ),
+      closed("doubt", words.uncertaintyBudget.heading, answers.uncertaintyBudget, (answer) =>
+        uncertaintyBudgetSection(answer, words, id),
       ),
       ...optionalParts(answers, words, id),
       ...(notes.length === 0
@@ -165,38 +151,49 @@ function meterSection(answers: MeterAnswers, words: Words, id: string): Section 
   };
 }
 
+/** Parts of a bin's section, open or folded; one whose answer could not be computed says so. */
+function partsOf(words: Words, id: string, isFolded: boolean) {
+  return <T>(
+    name: string,
+    heading: string,
+    answer: T | null,
+    blocksOf: (answer: T) => readonly Block[],
+  ): Section => {
+    const partId = `${id}-${name}`;
+    if (answer === null)
+      return part(partId, heading, [{ kind: "paragraph", text: words.report.notComputed }]);
+    const blocks = blocksOf(answer);
+    return part(partId, heading, isFolded ? folded(partId, blocks, words) : blocks);
+  };
+}
+
 /** Parts that only some logs and setups have anything for. */
 function optionalParts(
   { fieldCheck, speedLinearity, outlets }: MeterAnswers,
   words: Words,
   id: string,
 ): readonly Section[] {
+  const closed = partsOf(words, id, true);
   return [
     ...(fieldCheck === null
       ? []
       : [
-          part(
-            `${id}-field`,
-            words.fieldCheck.heading,
-            folded(`${id}-field`, fieldCheckSection(fieldCheck, words, id), words),
+          closed("field", words.fieldCheck.heading, fieldCheck, (answer) =>
+            fieldCheckSection(answer, words, id),
           ),
         ]),
     ...(speedLinearity === null
       ? []
       : [
-          part(
-            `${id}-speeds`,
-            words.speedLinearity.heading,
-            folded(`${id}-speeds`, speedLinearitySection(speedLinearity, words, id), words),
+          closed("speeds", words.speedLinearity.heading, speedLinearity, (answer) =>
+            speedLinearitySection(answer, words, id),
           ),
         ]),
     ...(outlets === null
       ? []
       : [
-          part(
-            `${id}-outlet`,
-            words.outlets.heading,
-            folded(`${id}-outlet`, outletsSection(outlets, words, id), words),
+          closed("outlet", words.outlets.heading, outlets, (answer) =>
+            outletsSection(answer, words, id),
           ),
         ]),
   ];

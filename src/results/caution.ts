@@ -1,17 +1,17 @@
 import {
   type AcrossFillsCautionFacts,
-  acrossFillsSeverities,
+  acrossFillsStandings,
 } from "./caution-facts/across-fills.ts";
-import { type DriftCautionFacts, driftSeverities } from "./caution-facts/drift.ts";
-import { type FieldCautionFacts, fieldSeverities } from "./caution-facts/field.ts";
-import { type FileCautionFacts, fileSeverities } from "./caution-facts/file.ts";
-import { type OneFillCautionFacts, oneFillSeverities } from "./caution-facts/one-fill.ts";
-import { type OutlierCautionFacts, outlierSeverities } from "./caution-facts/outliers.ts";
-import { type PlanningCautionFacts, planningSeverities } from "./caution-facts/planning.ts";
-import { type ProductCautionFacts, productSeverities } from "./caution-facts/products.ts";
-import type { Severity } from "./severity.ts";
+import { type DriftCautionFacts, driftStandings } from "./caution-facts/drift.ts";
+import { type FieldCautionFacts, fieldStandings } from "./caution-facts/field.ts";
+import { type FileCautionFacts, fileStandings } from "./caution-facts/file.ts";
+import { type OneFillCautionFacts, oneFillStandings } from "./caution-facts/one-fill.ts";
+import { type OutlierCautionFacts, outlierStandings } from "./caution-facts/outliers.ts";
+import { type PlanningCautionFacts, planningStandings } from "./caution-facts/planning.ts";
+import { type ProductCautionFacts, productStandings } from "./caution-facts/products.ts";
+import type { Ask, Ending, Severity, Standing } from "./severity.ts";
 
-export type { Severity } from "./severity.ts";
+export type { Ask, Ending, Severity, Standing } from "./severity.ts";
 
 /**
  * A typed finding that goes with a result instead of a silent assumption. The code and the facts are for
@@ -22,6 +22,8 @@ export type Caution = { readonly [C in CautionCode]: CautionOf<C> }[CautionCode]
 export interface CautionOf<C extends CautionCode> {
   readonly code: C;
   readonly severity: Severity;
+  /** What it asks of the person at the drill. */
+  readonly asks: Ask;
   readonly where: Where;
   readonly facts: CautionFacts[C];
 }
@@ -47,16 +49,37 @@ export interface CautionFacts
     FieldCautionFacts,
     ProductCautionFacts {}
 
-const severities: Readonly<Record<CautionCode, Severity>> = {
-  ...fileSeverities,
-  ...oneFillSeverities,
-  ...acrossFillsSeverities,
-  ...driftSeverities,
-  ...planningSeverities,
-  ...outlierSeverities,
-  ...fieldSeverities,
-  ...productSeverities,
-};
+const standings = {
+  ...fileStandings,
+  ...oneFillStandings,
+  ...acrossFillsStandings,
+  ...driftStandings,
+  ...planningStandings,
+  ...outlierStandings,
+  ...fieldStandings,
+  ...productStandings,
+} as const satisfies Readonly<Record<CautionCode, Standing>>;
+
+type Standings = typeof standings;
+
+/** Codes of findings that ask to look before anything is set. */
+export type LookFirstCode = {
+  readonly [C in CautionCode]: Standings[C]["asks"] extends "look-first" ? C : never;
+}[CautionCode];
+
+/** Every code there is. */
+export const cautionCodes = Object.keys(standings) as readonly CautionCode[];
+
+/** How findings of a code stand: one row a code, so that none can be forgotten. */
+export function standingOf(code: CautionCode): Standing {
+  return standings[code];
+}
+
+/** What ends a finding that asks to look first; empty for the others. */
+export function endingsOf(code: CautionCode): readonly Ending[] {
+  const standing = standingOf(code);
+  return standing.asks === "look-first" ? standing.endedBy : [];
+}
 
 export const nowhere: Where = { bin: null, product: null, fill: null, catches: [] };
 
@@ -67,7 +90,8 @@ export function caution<C extends CautionCode>(
 ): Caution {
   const finding: CautionOf<C> = {
     code,
-    severity: severities[code],
+    severity: standings[code].severity,
+    asks: standings[code].asks,
     where: { ...nowhere, ...where },
     facts,
   };

@@ -4,7 +4,6 @@ import type { Severity } from "../results/caution.ts";
 export interface FrameWords {
   readonly skipToContent: string;
   readonly contents: string;
-  readonly nextStep: string;
   /** Stands where a card has no value. */
   readonly notKnown: string;
   readonly chart: string;

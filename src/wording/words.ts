@@ -2,6 +2,7 @@ import type { AcrossFillsWords } from "./english/across-fills.ts";
 import type { CatchesNeededWords } from "./english/catches-needed.ts";
 import type { CautionWords } from "./english/cautions.ts";
 import type { CostWords } from "./english/cost.ts";
+import type { DecisionWords } from "./english/decision.ts";
 import type { DeliveryWords } from "./english/delivery.ts";
 import type { DriftWords } from "./english/drift.ts";
 import type { ExplainingVariablesWords } from "./english/explaining-variables.ts";
@@ -27,6 +28,7 @@ export interface Words {
   readonly format: Format;
   readonly frame: FrameWords;
   readonly cautions: CautionWords;
+  readonly decision: DecisionWords;
   readonly delivery: DeliveryWords;
   readonly acrossFills: AcrossFillsWords;
   readonly outliers: OutlierWords;

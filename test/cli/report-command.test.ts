@@ -54,7 +54,7 @@ describe("evencatch report", () => {
       );
       const out = join(folder, "report");
       expect((await command("report", catches, "--out", out)).code).toBe(0);
-      expect((await command("report", catches, "--out", out, "--fail-on", "caution")).code).toBe(1);
+      expect((await command("report", catches, "--out", out, "--fail-on", "doubt")).code).toBe(1);
     });
   });
 

@@ -2,10 +2,8 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Catch } from "../../src/data/types.ts";
 import { OptionError } from "../../src/errors/errors.ts";
-import { chooseScatter } from "../../src/model/catch-scatter.ts";
-import { estimateFill } from "../../src/model/fill-estimate.ts";
 import { newestFill } from "../../src/model/meters.ts";
-import { curveOf, fitModel } from "../../src/model/model.ts";
+import { curveOf, estimateOf, fitModel } from "../../src/model/model.ts";
 import { studentTQuantile } from "../../src/numeric/distributions/student-t.ts";
 import { randomStream } from "../../src/numeric/random.ts";
 import {
@@ -135,7 +133,7 @@ describe("with catches in hand", () => {
     ]);
     const meter = present(fitModel(catches, model).meters[0]);
     const fill = newestFill(meter);
-    const { estimate } = estimateFill(fill, chooseScatter(fill, meter.scatter), 0.02, 0.95);
+    const { estimate } = estimateOf(meter, fill, model);
     const half = present(estimate.interval?.upper) - estimate.value;
     expect(ask(catches).halfWidth).toBeCloseTo(half / estimate.value, 12);
   });
@@ -148,7 +146,7 @@ describe("with catches in hand", () => {
     ]).map((row, i) => ({ ...row, divisionKg: i === 1 ? 0.1 : 0.01 }));
     const meter = present(fitModel(catches, model).meters[0]);
     const fill = newestFill(meter);
-    const { estimate } = estimateFill(fill, chooseScatter(fill, meter.scatter), 0.02, 0.95);
+    const { estimate } = estimateOf(meter, fill, model);
     const half = present(estimate.interval?.upper) - estimate.value;
     expect(ask(catches).halfWidth).toBeCloseTo(half / estimate.value, 12);
   });
@@ -162,12 +160,7 @@ describe("with catches in hand", () => {
     ]);
     const meter = present(fitModel(unequal, model).meters[0]);
     const fill = newestFill(meter);
-    const { variance, estimate } = estimateFill(
-      fill,
-      chooseScatter(fill, meter.scatter),
-      0.02,
-      0.95,
-    );
+    const { variance, estimate } = estimateOf(meter, fill, model);
     const largest = Math.max(present(variance.model), present(variance.robust));
     expect(ask(unequal).basis.variancePerTurn).toBeCloseTo(
       (largest * 100) / estimate.value ** 2,

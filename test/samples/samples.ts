@@ -21,7 +21,6 @@ export async function sampleFiles({ name, comparison }: Sample) {
   const meta = {
     title: setup.title,
     setupSource: setup.source,
-    toleranceGiven: setup.tolerance !== null,
     version,
   };
   return reportFiles(analyse(log, setup, { comparison }), meta, wordsFor("en", "metric"));

@@ -25,7 +25,7 @@ export async function demoReport(name: string): Promise<DemoReport> {
   const meta = {
     title: setup.title,
     setupSource: "setup.json",
-    toleranceGiven: true,
+
     version: "0",
   };
   const document = reportDocument(analysis, meta, wordsFor("en", "metric"));

@@ -71,7 +71,7 @@ async function demoReports(): Promise<readonly Occasion[]> {
 }
 
 function report(name: string, analysis: Analysis): Occasion {
-  const meta = { title: null, setupSource: null, toleranceGiven: false, version: "1" };
+  const meta = { title: null, setupSource: null, version: "1" };
   return { name, say: (words) => void reportDocument(analysis, meta, words) };
 }
 

@@ -279,7 +279,7 @@ function cautions(firstBin: string): Block {
             text: "This catch is 10 % above its fellows. It is still in the figures above. Without it, delivery would be 0.4118 kg/turn.",
           },
           {
-            severity: "caution",
+            severity: "doubt",
             where: "Rear bin",
             text: "Two catches make a very wide interval: the factor on the standard error is 12.7, against 2.6 for six.",
           },

@@ -18,12 +18,13 @@ export const studiedRules: readonly StudiedRule[] = [
   bare("own scatter, from 4", 0, 4),
   bare("earlier fills with 6 df, from 2", 6, 2),
   bare("earlier fills with 12 df, from 2", 12, 2),
-  used("own scatter, from 3, at most 6", 0, 3, 6),
   used("own scatter, from 3, at most 12", 0, 3, 12),
+  used("own scatter, from 3, at most 8", 0, 3, 8),
   used("own scatter, from 4, at most 6", 0, 4, 6),
-  used("earlier fills with 2 df, from 2, at most 6", 2, 2, 6),
-  used("earlier fills with 6 df, from 2, at most 6", 6, 2, 6),
-  used("earlier fills with 12 df, from 2, at most 6", 12, 2, 6),
+  used("earlier fills with 2 df, from 1, at most 8", 2, 1, 8),
+  used("earlier fills with 6 df, from 1, at most 8", 6, 1, 8),
+  used("earlier fills with 12 df, from 1, at most 8", 12, 1, 8),
+  used("earlier fills with 6 df, from 2, at most 8", 6, 2, 8),
 ];
 
 function bare(name: string, earlierDf: number, fewest: number): StudiedRule {

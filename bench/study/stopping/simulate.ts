@@ -1,6 +1,7 @@
+import { stopsAt } from "../../../src/model/next-catch.ts";
 import { studentTQuantile } from "../../../src/numeric/distributions/student-t.ts";
 import { type RandomStream, randomStream } from "../../../src/numeric/random.ts";
-import { stoppingAdvice } from "../../../src/questions/catches-needed/stopping.ts";
+import { defaults } from "../../../src/results/defaults.ts";
 import type { StudiedRule } from "./rules.ts";
 
 /** True catch scatter and the tolerance aimed at, both relative. */
@@ -44,13 +45,15 @@ export function simulateStopping(
 
 /** Catches of one fill, taken until the rule says stop; errors are relative to the true delivery. */
 function oneFill(rule: StudiedRule, { scatter, tolerance }: StoppingCell, stream: RandomStream) {
-  const limits = {
+  const aim = {
+    level,
+    phi: 1,
     tolerance,
-    fewestOwn: rule.fewest,
-    fewestPooled: rule.fewest,
+    assurance: defaults.assurance,
+    settingError: 0,
+    fewestCatches: rule.fewest,
     mostCatches: rule.mostCatches,
   };
-  const source = rule.earlierDf > 0 ? ("pooled" as const) : ("own" as const);
   let squares = rule.earlierDf > 0 ? stream.chiSquared(rule.earlierDf) * scatter ** 2 : 0;
   let catches = 0;
   let mean = 0;
@@ -61,11 +64,11 @@ function oneFill(rule: StudiedRule, { scatter, tolerance }: StoppingCell, stream
     mean += step / catches;
     squares += step * (error - mean);
     const df = rule.earlierDf + catches - 1;
-    const halfWidth = df > 0 ? tQuantile(df) * Math.sqrt(squares / df / catches) : null;
-    const advice = stoppingAdvice({ catches, halfWidth, scatter: source }, limits);
-    if (advice.action === "stop") {
-      const stated = rule.stated === "half-width" ? halfWidth : advice.shownHalfWidth;
-      return { catches, error: mean, stated: stated ?? 0 };
+    if (df === 0) continue;
+    const halfWidth = tQuantile(df) * Math.sqrt(squares / df / catches);
+    if (stopsAt(catches, halfWidth, df, aim) !== null) {
+      const stated = rule.stated === "half-width" ? halfWidth : Math.max(halfWidth, tolerance);
+      return { catches, error: mean, stated };
     }
   }
 }

@@ -4,56 +4,65 @@ import {
   type CautionFacts,
   caution,
 } from "../../results/caution.ts";
-import type { TrialPlan } from "./plans.ts";
-import type {
-  CatchesNeededOptions,
-  FurtherCatches,
-  Knowledge,
-  Recommendation,
-  StoppingAdvice,
-} from "./result.ts";
+import type { CatchesNeeded } from "./result.ts";
 
-export interface NeededFindings {
-  readonly basis: Knowledge;
-  readonly stopping: StoppingAdvice;
-  readonly further: readonly FurtherCatches[];
-  readonly recommended: Recommendation | null;
-  readonly withoutLimit: Recommendation | null;
-  readonly turnsForScale: number | null;
-  readonly trialPlan: TrialPlan | null;
-  readonly options: CatchesNeededOptions;
-}
+type Say = <C extends CautionCode>(code: C, facts: CautionFacts[C]) => Caution;
 
 /** Everything about the number of catches that a person should know before relying on it. */
-export function neededCautions(
-  findings: NeededFindings,
-  where: { readonly bin: string | null; readonly product: string | null },
-): readonly Caution[] {
-  const { basis, stopping, options, trialPlan } = findings;
-  const found: Caution[] = [];
-  const say = <C extends CautionCode>(code: C, facts: CautionFacts[C]) =>
-    found.push(caution(code, { ...where, fill: basis.fill }, facts));
-
-  if (basis.scatter === "assumed")
-    say("scatter-assumed", { relative: basis.relativeScatter, turns: basis.turnsPerCatch });
-  if (trialPlan?.spreadFrom === "assumption") say("spread-assumed", { relative: trialPlan.spread });
-  if (findings.turnsForScale !== null && basis.turnsPerCatch < findings.turnsForScale)
-    say("scale-limits-tolerance", {
-      turns: basis.turnsPerCatch,
-      leastTurns: findings.turnsForScale,
-    });
-  if (stopping.reason === "within tolerance" && stopping.shownHalfWidth !== null)
-    say("stopped-on-width", { tolerance: options.tolerance });
-  else if (findings.recommended === null)
-    say("tolerance-needs-more-catches", {
-      mostCatches: options.mostCatches,
-      catchesNeeded:
-        findings.withoutLimit === null ? null : basis.catches + findings.withoutLimit.further,
-      halfWidthThen: widthAtMost(findings),
-    });
-  return found;
+export function neededCautions(result: Omit<CatchesNeeded, "cautions">): readonly Caution[] {
+  const { bin, product, fill, basis, trialPlan } = result;
+  const say: Say = (code, facts) => caution(code, { bin, product, fill }, facts);
+  return [
+    ...(basis.scatter === "assumed" && !basis.inDoubt
+      ? [say("scatter-assumed", { relative: basis.relativeScatter, turns: basis.turnsPerCatch })]
+      : []),
+    ...(trialPlan?.spreadFrom === "assumption"
+      ? [say("spread-assumed", { relative: trialPlan.spread })]
+      : []),
+    ...aboutFirstCatch(result, say),
+    ...aboutStanding(result, say),
+  ];
 }
 
-function widthAtMost({ further, options }: NeededFindings): number | null {
-  return further.find(({ catches }) => catches === options.mostCatches)?.halfWidth ?? null;
+/** Of a fill still to come: its first catch may tell less than the earlier fills do. */
+function aboutFirstCatch({ fill, curve }: Omit<CatchesNeeded, "cautions">, say: Say): Caution[] {
+  const [skip, first] = curve.points;
+  if (fill !== null || skip?.halfWidth == null || first?.halfWidth == null) return [];
+  if (first.halfWidth <= skip.halfWidth) return [];
+  const facts = { skipHalfWidth: skip.halfWidth, firstHalfWidth: first.halfWidth };
+  return [say("first-catch-tells-less", facts)];
+}
+
+function aboutStanding(result: Omit<CatchesNeeded, "cautions">, say: Say): Caution[] {
+  const { standing, halfWidth, needed, options, basis, leastTurns } = result;
+  const { tolerance } = options;
+  if (standing === "enough") return [say("stopped-on-width", { tolerance })];
+  // Before any catch nothing is short yet: the number is a plan.
+  if (basis.catches === 0 || halfWidth === null) return [];
+  const chanceOff = result.chanceOffTolerance;
+  if (standing === "not reachable")
+    return halfWidth <= tolerance && chanceOff !== null
+      ? [say("step-leaves-chance", { settingError: options.settingError, chance: chanceOff })]
+      : [
+          say("tolerance-not-reachable", {
+            halfWidth,
+            tolerance,
+            catches: basis.catches,
+            mostCatches: options.mostCatches,
+            heaviestCatchKg: basis.heaviestCatch.kg,
+            heaviestGiven: basis.heaviestCatch.given,
+            leastTurns,
+          }),
+        ];
+  if (standing !== "short" || needed === null) return [];
+  const scaleHides = leastTurns !== null && basis.turnsPerCatch < leastTurns;
+  return [
+    scaleHides
+      ? say("scale-limits-tolerance", {
+          turns: basis.turnsPerCatch,
+          leastTurns,
+          divisionKg: options.scaleDivisionKg,
+        })
+      : say("short-of-tolerance", { halfWidth, tolerance, ...needed }),
+  ];
 }

@@ -1,16 +1,18 @@
-import { type ChosenScatter, chooseScatter } from "../../model/catch-scatter.ts";
-import { estimateFill } from "../../model/fill-estimate.ts";
+import { effectiveDivision } from "../../model/fill-estimate.ts";
+import { type KnownScatter, scatterOfFill, scatterOfNextFill } from "../../model/known-state.ts";
+import type { KnownState } from "../../model/known-width.ts";
 import { type Fill, newestFill } from "../../model/meters.ts";
-import type { MeterModel } from "../../model/model.ts";
+import { estimateOf, type MeterModel } from "../../model/model.ts";
 import type { CatchesNeededOptions, Knowledge } from "./result.ts";
 
 /** Below this relative size scatter is rounding dust. */
 const relativeDust = 1e-12;
+/** A bag that one person lifts and a common hanging scale takes; where the log has heavier catches, those. */
+const usualHeaviestCatchKg = 20;
 
 /** Gathers what today's catches and the fills so far say; a typical scatter steps in where they say nothing. */
 export function knowledgeOf(meter: MeterModel | null, options: CatchesNeededOptions): Knowledge {
   const { typicalScatter, scaleDivisionKg, assumedKgPerTurn } = options;
-  const turnsPerCatch = options.turnsPerCatch ?? meter?.turnsPerCatch ?? typicalScatter.turns;
   const fill = meter === null || options.fill === "next" ? null : newestFill(meter);
   const delivery = fill?.delivery ?? meter?.across.nextFill.value ?? assumedKgPerTurn;
   const found = findingsOf(meter, fill, options);
@@ -20,6 +22,11 @@ export function knowledgeOf(meter: MeterModel | null, options: CatchesNeededOpti
     found.scatter !== null && (found.scatter.variance > relativeDust || divisionInTurns !== null)
       ? found.scatter
       : null;
+  const heaviestCatch = heaviestOf(meter, options);
+  const longestTurns = delivery === null ? null : Math.floor(heaviestCatch.kg / delivery);
+  const wanted = options.turnsPerCatch ?? meter?.turnsPerCatch ?? typicalScatter.turns;
+  const turnsPerCatch =
+    longestTurns === null ? wanted : Math.min(wanted, Math.max(1, longestTurns));
   const variance = shown?.variance ?? typicalScatter.relative ** 2 * typicalScatter.turns;
   return {
     fill: fill?.fill ?? null,
@@ -27,54 +34,70 @@ export function knowledgeOf(meter: MeterModel | null, options: CatchesNeededOpti
     turns: fill?.totals.turns ?? 0,
     earlierFills: (meter?.fills.length ?? 0) - (fill === null ? 0 : 1),
     turnsPerCatch,
+    longestTurns,
+    heaviestCatch,
     scatter: shown?.source ?? "assumed",
     variancePerTurn: variance,
     df: shown?.df ?? 0,
     relativeScatter: Math.sqrt(variance / turnsPerCatch),
     divisionInTurns,
+    halfWidth: found.halfWidth,
+    inDoubt: found.inDoubt,
+  };
+}
+
+/** The same for the one width. */
+export function stateOf({
+  catches,
+  turns,
+  scatter,
+  variancePerTurn,
+  df,
+  divisionInTurns,
+}: Knowledge): KnownState {
+  return {
+    catches,
+    turns,
+    scatter: { q: variancePerTurn, nu: df, own: scatter === "own" },
+    divisionInTurns: divisionInTurns ?? 0,
   };
 }
 
 interface Findings {
-  /** Relative variance of a one-turn catch; null: not known. */
-  readonly scatter: {
-    readonly source: "pooled" | "own";
-    readonly variance: number;
-    readonly df: number;
-  } | null;
+  readonly scatter: KnownScatter | null;
   /** The division that the readings of the fill's catches amount to; null: not known. */
   readonly divisionKg: number | null;
+  readonly halfWidth: number | null;
+  readonly inDoubt: boolean;
 }
+
+const nothingFound: Findings = {
+  scatter: null,
+  divisionKg: null,
+  halfWidth: null,
+  inDoubt: false,
+};
 
 function findingsOf(
   meter: MeterModel | null,
   fill: Fill | null,
-  { level, scaleDivisionKg }: CatchesNeededOptions,
+  options: CatchesNeededOptions,
 ): Findings {
-  if (meter === null) return { scatter: null, divisionKg: null };
-  if (fill === null) {
-    const scatter = relative(scatterForNewFill(meter), meter.across.nextFill.value);
-    return { scatter, divisionKg: null };
-  }
-  const chosen = chooseScatter(fill, meter.scatter);
-  const { variance } = estimateFill(fill, chosen, scaleDivisionKg, level);
-  const { catches, turns } = fill.totals;
-  // Reading adds (d²/6)·(n/Σt)²; catches weighed on several scales have the d that makes it so.
-  const divisionKg =
-    variance.division === null ? null : Math.sqrt(6 * variance.division) * (turns / catches);
-  if (variance.model === null) return { scatter: null, divisionKg };
-  // The larger standard error of a fill with unequal turns goes on into the plan for its further catches.
-  const largest = Math.max(variance.model, variance.robust ?? 0) * turns;
-  return { scatter: relative({ ...chosen, variance: largest }, fill.delivery), divisionKg };
+  if (meter === null) return nothingFound;
+  if (fill === null) return { ...nothingFound, scatter: scatterOfNextFill(meter) };
+  const estimated = estimateOf(meter, fill, options);
+  return {
+    scatter: scatterOfFill(fill, estimated),
+    divisionKg: effectiveDivision(fill, estimated.variance),
+    halfWidth: estimated.halfWidth,
+    inDoubt: false,
+  };
 }
 
-/** A fill without catches adds nothing of its own: the pooled scatter of the others, if it has enough behind it. */
-function scatterForNewFill(meter: MeterModel): ChosenScatter {
-  const nothingYet = { totals: { catches: 1, turns: 1, massKg: 0, scatterSum: 0 } };
-  return chooseScatter(nothingYet, meter.scatter);
-}
-
-function relative({ source, variance, df }: ChosenScatter, delivery: number): Findings["scatter"] {
-  if (source === "none" || variance === null) return null;
-  return { source, variance: variance / delivery ** 2, df };
+function heaviestOf(
+  meter: MeterModel | null,
+  { heaviestCatchKg }: CatchesNeededOptions,
+): Knowledge["heaviestCatch"] {
+  if (heaviestCatchKg !== null) return { kg: heaviestCatchKg, given: true };
+  return { kg: Math.max(usualHeaviestCatchKg, meter?.heaviestCatchKg ?? 0), given: false };
 }

@@ -21,11 +21,14 @@ export const catchesNeededDefaults: CatchesNeededChoices = {
   fill: "newest",
   turnsPerCatch: null,
   /** The stopping rule's coverage was found with this limit; beyond it more turns help more than more catches. */
-  mostCatches: 6,
+  mostCatches: 8,
   /** Two catches of one's own cannot say which of them is wrong, and their interval is 12.7 standard errors wide. */
   fewestOwn: 3,
-  /** With earlier fills' scatter two catches are enough for the width to be trusted. */
-  fewestPooled: 2,
+  /** With earlier fills' scatter one catch is enough for the width to be trusted; reports/stopping-study.md. */
+  fewestPooled: 1,
+  heaviestCatchKg: null,
+  settingError: 0,
+  phi: 1,
   /**
    * Within the repeat-to-repeat unevenness of metered flow of 0.8–3.7 % that Yazgi et al. (Applied Engineering in
    * Agriculture 33, 2017) report; for a catch of 20 turns, a common length.
@@ -56,6 +59,11 @@ export function catchesNeededOptions(
   requireCount("fewestOwn", chosen.fewestOwn, 2);
   requireCount("fewestPooled", chosen.fewestPooled, 1);
   requireCount("mostCatches", chosen.mostCatches, Math.max(chosen.fewestOwn, chosen.fewestPooled));
+  requirePositiveOrNull("heaviestCatchKg", chosen.heaviestCatchKg);
+  if (!(Math.abs(chosen.settingError) < 1))
+    throw new OptionError("settingError", chosen.settingError, "a fraction between -1 and 1");
+  if (!(chosen.phi >= 1 && Number.isFinite(chosen.phi)))
+    throw new OptionError("phi", chosen.phi, "a finite number of at least 1");
   requireFraction("typicalScatter.relative", chosen.typicalScatter.relative);
   requirePositive("typicalScatter.turns", chosen.typicalScatter.turns);
   requireFraction("typicalSpread", chosen.typicalSpread);
@@ -65,8 +73,9 @@ export function catchesNeededOptions(
   return { ...pickModel(model), ...chosen };
 }
 
-function pickModel({ level, tolerance, scaleDivisionKg }: ModelOptions): ModelOptions {
-  return { level, tolerance, scaleDivisionKg };
+function pickModel(model: ModelOptions): ModelOptions {
+  const { level, tolerance, scaleDivisionKg, varianceLaw = "proportional" } = model;
+  return { level, tolerance, scaleDivisionKg, varianceLaw };
 }
 
 function checkTime(time: TimeBudget): void {

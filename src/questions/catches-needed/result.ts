@@ -1,5 +1,5 @@
 import type { ModelOptions } from "../../model/model.ts";
-import type { NextCatchCurve } from "../../model/next-catch.ts";
+import type { NextCatchCurve, NumberOfCatches } from "../../model/next-catch.ts";
 import type { Caution } from "../../results/caution.ts";
 import type { TimeBudget, TrialCosts, TrialPlan, TurnsPlan } from "./plans.ts";
 
@@ -23,6 +23,12 @@ export interface CatchesNeededOptions extends ModelOptions {
   readonly fewestOwn: number;
   /** The same where the scatter of other fills speaks too. */
   readonly fewestPooled: number;
+  /** The heaviest catch that bag and scale take, kg; null: not given, then the larger of 20 kg and the log's heaviest. */
+  readonly heaviestCatchKg: number | null;
+  /** Rate error that the chosen step of a drive with steps makes by itself; 0: none. */
+  readonly settingError: number;
+  /** A width that stopping decides on is taken so many times larger; 1: as it is. */
+  readonly phi: number;
   /** Used, and named as an assumption, where the log shows no catch scatter. */
   readonly typicalScatter: TypicalScatter;
   /** Used, and named as an assumption, where the log shows no fill-to-fill spread apart from catch scatter; relative. */
@@ -32,6 +38,13 @@ export interface CatchesNeededOptions extends ModelOptions {
   readonly time: TimeBudget | null;
   readonly trial: TrialCosts | null;
 }
+
+/**
+ * waits: a catch of this fill must be explained or repeated first · unknown: nothing says how well the fill is known · too
+ * few: two catches of one's own cannot say how much they scatter · enough · short: so many more are likely to do ·
+ * not reachable: no number within the limits is likely to, or they are all taken.
+ */
+export type Standing = "waits" | "unknown" | "too few" | "enough" | "short" | "not reachable";
 
 /** How many catches are enough. */
 export interface CatchesNeeded {
@@ -47,28 +60,21 @@ export interface CatchesNeeded {
     readonly earlierFills: number;
   };
   readonly basis: Knowledge;
-  /** Relative half-width reached so far, by the fill's own catches; null: unknown. */
+  /** Relative half-width reached so far: that of the fill's delivery; null: unknown. */
   readonly halfWidth: number | null;
-  /** Whether it is within the tolerance; null: unknown. */
-  readonly met: boolean | null;
-  readonly stopping: StoppingAdvice;
-  /** What 0, 1, 2, … further catches buy. */
-  readonly further: readonly FurtherCatches[];
-  /** Fewest further catches that reach the tolerance with the assurance wanted; null: none within mostCatches. */
-  readonly recommended: Recommendation | null;
-  /** The same without the limit of mostCatches; null: none at all, longer catches are needed. */
-  readonly withoutLimit: Recommendation | null;
-  /** The same with catches of half, as many and twice the turns. */
-  readonly byTurns: readonly {
-    readonly turns: number;
-    readonly recommended: Recommendation | null;
-  }[];
-  /** Turns from which on reading the scale is a small part of the tolerance; null: division or delivery unknown. */
-  readonly turnsForScale: number | null;
+  /** What to state once the catches are enough: the larger of half-width and tolerance; null: not enough, or unknown. */
+  readonly statedHalfWidth: number | null;
+  readonly standing: Standing;
+  /** The fewest further catches likely to reach the tolerance; null: none is, none is needed, or nobody can tell. */
+  readonly needed: NumberOfCatches | null;
+  /** Chance that the rate is off by more than the tolerance with the drive set now; null: unknown. */
+  readonly chanceOffTolerance: number | null;
+  /** Turns of a catch from which on reading the scale leaves the tolerance within reach; null: not known. */
+  readonly leastTurns: number | null;
+  /** Earlier fills alone, the catches made, and each further one of the turns needed, else of the same. */
+  readonly curve: NextCatchCurve;
   readonly turnsPlan: TurnsPlan | null;
   readonly trialPlan: TrialPlan | null;
-  /** How well the next fill would be known after 0, 1, 2, … catches; null: planned before any catch. */
-  readonly curve: NextCatchCurve | null;
   readonly cautions: readonly Caution[];
 }
 
@@ -83,6 +89,10 @@ export interface Knowledge {
   readonly earlierFills: number;
   /** Turns of each further catch. */
   readonly turnsPerCatch: number;
+  /** The longest catch that bag and scale take, in turns; null: nobody can tell before the first catch. */
+  readonly longestTurns: number | null;
+  /** The heaviest catch that was counted with, kg, and whether somebody gave it. */
+  readonly heaviestCatch: { readonly kg: number; readonly given: boolean };
   /** Whose catch scatter speaks. */
   readonly scatter: "pooled" | "own" | "assumed";
   /** Relative variance of a one-turn catch; one of t turns has 1/t of it. */
@@ -93,56 +103,8 @@ export interface Knowledge {
   readonly relativeScatter: number;
   /** Scale division over delivery per turn: the turns that weigh one division; null: unknown. */
   readonly divisionInTurns: number | null;
-}
-
-/** What a number of further catches buys. */
-export interface FurtherCatches {
-  readonly further: number;
-  /** Catches of the fill then. */
-  readonly catches: number;
-  /** Relative half-width if the scatter stays as it is; null: unknown. */
+  /** Relative half-width of the fill's delivery, as every answer states it; null: unknown. */
   readonly halfWidth: number | null;
-  /** Relative half-width that will not be exceeded with the chance `assurance`; null: unknown. */
-  readonly halfWidthAssured: number | null;
-  /** Chance that the half-width is within the tolerance; null: unknown. */
-  readonly chance: number | null;
-}
-
-export interface Recommendation {
-  readonly further: number;
-  readonly turns: number;
-  readonly chance: number;
-}
-
-/** When to stop taking catches, decided beforehand. */
-export interface StoppingRule {
-  /** Half-width aimed at, relative. */
-  readonly tolerance: number;
-  /** Catches before the width may decide, where the fill's own scatter speaks. */
-  readonly fewestOwn: number;
-  /** The same where the scatter of other fills speaks too. */
-  readonly fewestPooled: number;
-  /** Catches after which to stop whatever the width. */
-  readonly mostCatches: number;
-}
-
-/** Where a fill stands. */
-export interface Progress {
-  readonly catches: number;
-  /** Relative half-width of the interval so far; null: unknown. */
-  readonly halfWidth: number | null;
-  readonly scatter: "own" | "pooled" | "assumed";
-}
-
-export interface StoppingAdvice {
-  readonly action: "catch again" | "stop";
-  readonly reason:
-    | "too few catches"
-    | "wider than tolerance"
-    | "within tolerance"
-    | "most catches reached";
-  /** Catches before the width may decide. */
-  readonly fewest: number;
-  /** What to state: ± the larger of half-width and tolerance; null: unknown. */
-  readonly shownHalfWidth: number | null;
+  /** A catch of the fill is in doubt, or its catches do not agree. */
+  readonly inDoubt: boolean;
 }

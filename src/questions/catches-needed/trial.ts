@@ -1,6 +1,7 @@
 import { sum } from "simple-statistics";
+import { halfWidthOf } from "../../model/known-width.ts";
 import type { MeterModel } from "../../model/model.ts";
-import { studentTQuantile } from "../../numeric/distributions/student-t.ts";
+import { readingVariance } from "../../model/reading.ts";
 import { detectableOffset } from "../../statistics/constant-offset.ts";
 import { detectableShift } from "../../statistics/shift-power.ts";
 import type { TrialCosts, TrialPlan, TrialSplit } from "./plans.ts";
@@ -78,11 +79,11 @@ interface SplitGround {
 
 function splitOf(fills: number, catches: number, levels: number, ground: SplitGround): TrialSplit {
   const { basis, costs, spread } = ground;
-  const { level } = ground.options;
+  const { level, phi } = ground.options;
   const turnLevels = levelsAround(basis.turnsPerCatch, levels);
   const turns = turnsOfCatches(turnLevels, catches);
-  const reading = ((basis.divisionInTurns ?? 0) * catches) ** 2 / 6 / sum(turns) ** 2;
-  const scatter = Math.sqrt(spread ** 2 + basis.variancePerTurn / sum(turns) + reading);
+  const reading = readingVariance(((basis.divisionInTurns ?? 0) * catches) / sum(turns));
+  const ofFill = spread ** 2 + basis.variancePerTurn / sum(turns);
   return {
     fills,
     catchesPerFill: catches,
@@ -93,8 +94,14 @@ function splitOf(fills: number, catches: number, levels: number, ground: SplitGr
         (levels - 1) * costs.perExtraLevel +
         catches * costs.perCatch +
         sum(turns) * costs.perTurn),
-    halfWidth: (studentTQuantile((1 + level) / 2, fills - 1) * scatter) / Math.sqrt(fills),
-    detectable: detectableShift(fills, usualPower, { level, sides: "two" }) * scatter,
+    // Fills of one turn level round alike, so reading is not averaged over them.
+    halfWidth: halfWidthOf(
+      { scatter: ofFill / fills, reading },
+      { nu: fills - 1, own: false },
+      { level, phi },
+    ),
+    detectable:
+      detectableShift(fills, usualPower, { level, sides: "two" }) * Math.sqrt(ofFill + reading),
     detectableConstant: levels === 1 ? null : detectableConstant(turns, fills, ground),
   };
 }

@@ -1,17 +1,8 @@
-import { studentTQuantile } from "../../numeric/distributions/student-t.ts";
+import { type KnownState, plannedHalfWidth } from "../../model/known-width.ts";
+import { readingVariance } from "../../model/reading.ts";
 import { findRoot } from "../../numeric/roots.ts";
 import type { TimeBudget, TurnsChoice, TurnsPlan } from "./plans.ts";
 import type { CatchesNeededOptions, Knowledge } from "./result.ts";
-import { fewestCatches } from "./stopping.ts";
-
-/** Reading the scale is to stay below this part of the tolerance. */
-const shareOfTolerance = 1 / 4;
-
-/** Turns from which on the standard error of reading gross and tare, d/√6, is below a quarter of the tolerance. */
-export function turnsForScale({ divisionInTurns }: Knowledge, tolerance: number): number | null {
-  if (divisionInTurns === null) return null;
-  return Math.ceil(divisionInTurns / Math.sqrt(6) / (shareOfTolerance * tolerance));
-}
 
 /**
  * How many catches of how many turns for the time there is? For each number of catches the longest that fit are the best,
@@ -25,7 +16,7 @@ export function turnsForTime(
   const choices = Array.from({ length: options.mostCatches }, (_, i) =>
     choiceOf(i + 1, basis, options, time),
   ).filter((choice) => choice !== null);
-  const fewest = fewestCatches(basis.scatter, options);
+  const fewest = basis.scatter === "pooled" ? options.fewestPooled : options.fewestOwn;
   const best = choices
     .filter(({ catches }) => catches >= fewest)
     .reduce<TurnsChoice | null>(
@@ -39,21 +30,38 @@ export function turnsForTime(
 function choiceOf(
   catches: number,
   basis: Knowledge,
-  { level }: CatchesNeededOptions,
+  { level, phi }: CatchesNeededOptions,
   time: TimeBudget,
 ): TurnsChoice | null {
   const spare = time.minutes / catches - time.minutesPerCatch;
   // A hair is added so that time that fits exactly is not lost to rounding.
   const turns = Math.min(time.longestTurns, Math.floor(spare * time.turnsPerMinute + 1e-9));
-  const df = basis.scatter === "pooled" ? basis.df : catches - 1;
-  if (turns < 1 || df < 1) return null;
-  const reading = (basis.divisionInTurns ?? 0) ** 2 / 6 / turns ** 2;
-  const ofCatch = basis.variancePerTurn / turns + time.proportionalScatter ** 2;
+  if (turns < 1) return null;
+  const halfWidth = plannedHalfWidth(
+    stateOfNewFill(basis, time.proportionalScatter ** 2 * turns),
+    { further: catches, turns },
+    { level, phi },
+  );
+  if (halfWidth === null) return null;
   return {
     catches,
     turns,
     minutes: catches * (time.minutesPerCatch + turns / time.turnsPerMinute),
-    halfWidth: studentTQuantile((1 + level) / 2, df) * Math.sqrt(ofCatch / catches + reading),
+    halfWidth,
+  };
+}
+
+/** A fill without catches; a fill's own scatter is a guess for it, which only its own catches will confirm. */
+function stateOfNewFill(basis: Knowledge, moreVariance: number): KnownState {
+  return {
+    catches: 0,
+    turns: 0,
+    scatter: {
+      q: basis.variancePerTurn + moreVariance,
+      nu: basis.scatter === "pooled" ? basis.df : 0,
+      own: false,
+    },
+    divisionInTurns: basis.divisionInTurns ?? 0,
   };
 }
 
@@ -65,7 +73,7 @@ function choiceOf(
  * @returns at least 1; null where no part grows with the square of turns, or the root lies beyond the longest catch
  */
 export function worthwhileTurns(basis: Knowledge, time: TimeBudget): number | null {
-  const constant = (basis.divisionInTurns ?? 0) ** 2 / 6;
+  const constant = readingVariance(basis.divisionInTurns ?? 0);
   const proportional = basis.variancePerTurn;
   const squared = time.proportionalScatter ** 2;
   const perCatch = time.minutesPerCatch;

@@ -1,6 +1,5 @@
 import type { MoneyResponse } from "../../data/setup.ts";
 import type { ModelOptions } from "../../model/model.ts";
-import type { CurveBasis } from "../../model/next-catch.ts";
 import type { AssumedValue } from "../../model/rate-error.ts";
 import type { Caution } from "../../results/caution.ts";
 
@@ -34,7 +33,6 @@ export interface CostOptions extends ModelOptions {
 export interface CostPoint {
   /** Catches of each fill; 0: skipped. */
   readonly catches: number;
-  readonly basis: CurveBasis;
   /** Expected cost of the rate error, money/ha. */
   readonly loss: LossOfError;
   /** Time for the catches, money/ha. */

@@ -3,7 +3,7 @@ import {
   type PooledScatter,
   scatterDiffers,
 } from "../../model/catch-scatter.ts";
-import type { FillEstimate } from "../../model/fill-estimate.ts";
+import { effectiveDivision, type FillEstimate } from "../../model/fill-estimate.ts";
 import type { Fill } from "../../model/meters.ts";
 import { studentTQuantile } from "../../numeric/distributions/student-t.ts";
 import {
@@ -18,7 +18,6 @@ import type { ConstantMassCheck } from "./constant-mass.ts";
 
 export interface DeliveryFindings {
   readonly fill: Fill;
-  readonly earlierFills: number;
   readonly scatter: ChosenScatter;
   readonly pooled: PooledScatter;
   readonly estimated: FillEstimate;
@@ -48,13 +47,13 @@ export function deliveryCautions(findings: DeliveryFindings): readonly Caution[]
   ];
 }
 
-function aboutNumberOfCatches(
-  { fill, earlierFills, scatter, level }: DeliveryFindings,
-  say: Say,
-): Caution[] {
+function aboutNumberOfCatches({ fill, scatter, level }: DeliveryFindings, say: Say): Caution[] {
   const n = fill.catches.length;
   const found: Caution[] = [];
-  if (n === 1) found.push(say("one-catch", { earlierFills }));
+  if (n === 1)
+    found.push(
+      scatter.source === "none" ? say("one-catch", {}) : say("one-catch-lent", { df: scatter.df }),
+    );
   if (n === 2 && scatter.source === "own")
     found.push(say("two-catches", { widthFactor: studentTQuantile((1 + level) / 2, 1) }));
   const outlets = new Set(fill.weighings.flatMap(({ outlet }) => outlet ?? []));
@@ -73,8 +72,13 @@ function aboutNumberOfCatches(
 function aboutScale({ fill, divisionKg, estimated }: DeliveryFindings, say: Say): Caution[] {
   const found: Caution[] = [];
   const { division, total } = estimated.variance;
+  const effective = effectiveDivision(fill, estimated.variance);
   if (fill.catches.length > 1 && catchesAgreeExactly(estimated))
-    found.push(say("zero-scatter", { divisionKg }));
+    found.push(
+      effective === null
+        ? say("zero-scatter-unscaled", {})
+        : say("zero-scatter", { divisionKg: effective }),
+    );
   if (division === null) found.push(say("scale-division-unknown", {}));
   else if (total !== null && division > divisionShareThatLimits * total)
     found.push(say("scale-limits-result", { share: division / total, divisionKg }));

@@ -1,5 +1,8 @@
-import { tEstimate } from "../../model/t-estimate.ts";
-import { studentTQuantile } from "../../numeric/distributions/student-t.ts";
+import type { ChosenScatter } from "../../model/catch-scatter.ts";
+import type { FillVariance } from "../../model/fill-estimate.ts";
+import { type DeliveryVariance, halfWidthOf } from "../../model/known-width.ts";
+import { readingVariance } from "../../model/reading.ts";
+import { unknownEstimate } from "../../model/t-estimate.ts";
 import type { Estimate } from "../../results/estimate.ts";
 import { type VarianceLaw, variancePowers } from "../../statistics/through-origin.ts";
 
@@ -21,8 +24,8 @@ export interface LinePoint {
 /** What the bands are made from; null where unknown. */
 export interface LineUncertainty {
   readonly delivery: number;
-  readonly standardError: number | null;
-  readonly df: number;
+  readonly variance: FillVariance;
+  readonly scatter: ChosenScatter;
   /** Error variance of a one-turn catch. */
   readonly catchVariance: number | null;
   readonly divisionKg: number | null;
@@ -35,19 +38,46 @@ const beyondLongestCatch = 1.1;
 
 /**
  * Net mass of one more catch of the given turns. Its variance is that of the line at those turns, plus the catch's
- * own scatter, plus one reading of gross and tare (d²/6).
+ * own scatter, plus one reading of gross and tare.
  */
 export function nextCatchEstimate(turns: number, line: LineUncertainty): Estimate<"kg"> {
-  const { delivery, standardError, catchVariance, divisionKg, law, df, level } = line;
-  const known = standardError !== null && catchVariance !== null;
-  const error = known
-    ? Math.sqrt(
-        (turns * standardError) ** 2 +
-          catchVariance * turns ** variancePowers[law] +
-          (divisionKg ?? 0) ** 2 / 6,
-      )
-    : null;
-  return tEstimate(delivery * turns, "kg", error, df, level, "next catch");
+  const { delivery, catchVariance, divisionKg, law, scatter } = line;
+  const mean = meanVariance(turns, line);
+  if (mean === null || catchVariance === null) return unknownEstimate(delivery * turns, "kg");
+  const variance = {
+    scatter: mean.scatter + catchVariance * turns ** variancePowers[law],
+    reading: mean.reading + readingVariance(divisionKg ?? 0),
+  };
+  const half = halfWidth(variance, line);
+  return {
+    value: delivery * turns,
+    unit: "kg",
+    standardError: Math.sqrt(variance.scatter + variance.reading),
+    df: scatter.df,
+    interval: {
+      lower: delivery * turns - half,
+      upper: delivery * turns + half,
+      level: line.level,
+      about: "next catch",
+    },
+  };
+}
+
+/** Variance of the line at so many turns, kg²; null where nothing is known of it. */
+function meanVariance(turns: number, { variance }: LineUncertainty): DeliveryVariance | null {
+  if (variance.total === null || variance.total === 0) return null;
+  return {
+    scatter: turns ** 2 * Math.max(variance.model ?? 0, variance.robust ?? 0),
+    reading: turns ** 2 * (variance.division ?? 0),
+  };
+}
+
+function halfWidth(variance: DeliveryVariance, { scatter, level }: LineUncertainty): number {
+  return halfWidthOf(
+    variance,
+    { nu: scatter.df, own: scatter.source === "own" },
+    { level, phi: 1 },
+  );
 }
 
 /** The line from no turns to a little beyond the longest catch, with both bands. */
@@ -60,10 +90,8 @@ export function deliveryLine(longestCatch: number, line: LineUncertainty): reado
 
 function linePoint(turns: number, line: LineUncertainty): LinePoint {
   const fittedKg = line.delivery * turns;
-  const half =
-    line.standardError === null
-      ? null
-      : turns * line.standardError * studentTQuantile((1 + line.level) / 2, line.df);
+  const mean = meanVariance(turns, line);
+  const half = mean === null ? null : halfWidth(mean, line);
   const next = turns > 0 ? nextCatchEstimate(turns, line).interval : null;
   return {
     turns,

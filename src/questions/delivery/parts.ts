@@ -1,9 +1,5 @@
 import { sum } from "simple-statistics";
-import {
-  type ChosenScatter,
-  chooseScatter,
-  type PooledScatter,
-} from "../../model/catch-scatter.ts";
+import type { ChosenScatter, PooledScatter } from "../../model/catch-scatter.ts";
 import type { FillEstimate, FillVariance } from "../../model/fill-estimate.ts";
 import type { Fill } from "../../model/meters.ts";
 import type { OutsideVariance } from "../../statistics/constant-offset.ts";
@@ -11,13 +7,6 @@ import { fitThroughOrigin, type VarianceLaw } from "../../statistics/through-ori
 import type { CatchPoint, Delivery, WeightedDelivery } from "./result.ts";
 
 const varianceLaws: readonly VarianceLaw[] = ["proportional", "constant", "squared"];
-
-/** The scatter for a fill; a law other than "proportional" cannot borrow, because pooling assumes that one. */
-export function scatterByLaw(fill: Fill, pooled: PooledScatter, law: VarianceLaw): ChosenScatter {
-  if (law === "proportional") return chooseScatter(fill, pooled);
-  const ownOnly = { variance: null, df: 0, fills: 0, homogeneity: null };
-  return chooseScatter(fill, ownOnly);
-}
 
 /** Catch scatter that a meter's other fills know of, for a test on this fill; null when they know none. */
 export function scatterOfOthers(fill: Fill, pooled: PooledScatter): OutsideVariance | null {

@@ -58,6 +58,8 @@ export interface Delivery {
   };
   /** Interval about this fill's delivery. */
   readonly estimate: Estimate<"kg/turn">;
+  /** Half-width of that interval as a fraction of the value; null: unknown. */
+  readonly halfWidth: number | null;
   /** Which standard error the interval uses. */
   readonly standardErrorFrom: "model" | "robust" | "pooled scatter" | "none";
   readonly variance: FillVariance;

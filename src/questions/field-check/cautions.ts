@@ -12,7 +12,7 @@ export function fieldCheckCautions(
   { bin, product, checks, correction }: Omit<FieldCheck, "cautions">,
   meter: Meter,
 ): readonly Caution[] {
-  const found = checks.flatMap((check) => aboutCheck(check, meter));
+  const found = checks.flatMap((check, i) => aboutCheck(check, meter, i === checks.length - 1));
   if (correction?.checks === 1)
     found.push(caution("one-field-check", { bin, product }, { bias: correction.factor.value - 1 }));
   if (correction?.checks === 2) found.push(caution("two-field-checks", { bin, product }, {}));
@@ -22,6 +22,7 @@ export function fieldCheckCautions(
 function aboutCheck(
   { fill, withoutUncertainty, predicted, agreement, bias }: CheckedField,
   { bin, product, fills }: Meter,
+  isLatest: boolean,
 ): Caution[] {
   const found: Caution[] = [];
   const say = <C extends CautionCode>(code: C, facts: CautionFacts[C]) =>
@@ -31,7 +32,15 @@ function aboutCheck(
   if (predicted === null) say("predicted-rate-unknown", {});
   if (withoutUncertainty.length > 0)
     say("field-check-without-uncertainty", { missing: withoutUncertainty });
-  if (agreement !== null && !agreement.agrees && bias !== null)
-    say("field-disagrees", { normalisedError: agreement.normalisedError, bias: bias.value });
+  const disagreement =
+    agreement === null || agreement.agrees || bias === null
+      ? null
+      : { normalisedError: agreement.normalisedError, bias: bias.value };
+  if (disagreement !== null)
+    found.push(
+      isLatest
+        ? caution("field-disagrees", { bin, product }, disagreement)
+        : caution("field-disagreed-before", { bin, product, fill }, disagreement),
+    );
   return found;
 }

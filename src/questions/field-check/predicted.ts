@@ -1,8 +1,6 @@
 import type { FieldCheckSetup } from "../../data/setup.ts";
-import { chooseScatter } from "../../model/catch-scatter.ts";
 import { turnsSetNow } from "../../model/drive.ts";
-import { estimateFill } from "../../model/fill-estimate.ts";
-import type { MeterModel } from "../../model/model.ts";
+import { estimateOf, type MeterModel } from "../../model/model.ts";
 import { type Derived, derived, exactly, timesDelivery } from "../../model/worked-out.ts";
 import type { FieldCheckOptions, PredictedRate } from "./result.ts";
 
@@ -52,11 +50,10 @@ function overWidth(turnsPerHectare: number, { workingWidthM }: FieldCheckOptions
 
 function deliveryFor(
   { fill: number }: FieldCheckSetup,
-  { fills, scatter, across }: MeterModel,
-  { scaleDivisionKg, level }: FieldCheckOptions,
+  meter: MeterModel,
+  options: FieldCheckOptions,
 ): Pick<PredictedRate, "delivery" | "deliveryOf"> {
-  const fill = fills.find((one) => one.fill === number);
-  if (fill === undefined) return { delivery: across.nextFill, deliveryOf: "any fill" };
-  const { estimate } = estimateFill(fill, chooseScatter(fill, scatter), scaleDivisionKg, level);
-  return { delivery: estimate, deliveryOf: "this fill" };
+  const fill = meter.fills.find((one) => one.fill === number);
+  if (fill === undefined) return { delivery: meter.across.nextFill, deliveryOf: "any fill" };
+  return { delivery: estimateOf(meter, fill, options).estimate, deliveryOf: "this fill" };
 }

@@ -1,8 +1,8 @@
 import type { Catch } from "../../data/types.ts";
-import { chooseScatter, pooledScatter } from "../../model/catch-scatter.ts";
+import { pooledScatter } from "../../model/catch-scatter.ts";
 import { estimateFill } from "../../model/fill-estimate.ts";
 import type { Fill } from "../../model/meters.ts";
-import type { MeterModel, ModelOptions } from "../../model/model.ts";
+import { estimateOf, type MeterModel, type ModelOptions } from "../../model/model.ts";
 import { deliveryOf, totalsOf } from "../../model/totals.ts";
 import type { Estimate } from "../../results/estimate.ts";
 import type { Influence, Outliers } from "./result.ts";
@@ -11,9 +11,9 @@ import type { Influence, Outliers } from "./result.ts";
 export function deliveryNow(
   meter: MeterModel,
   fill: Fill,
-  { scaleDivisionKg, level }: ModelOptions,
+  options: ModelOptions,
 ): Estimate<"kg/turn"> {
-  return estimateFill(fill, chooseScatter(fill, meter.scatter), scaleDivisionKg, level).estimate;
+  return estimateOf(meter, fill, options).estimate;
 }
 
 /** Delivery of a fill had it these catches only; the scatter of all fills is pooled anew. */
@@ -21,12 +21,12 @@ export function deliveryWith(
   meter: MeterModel,
   fill: Fill,
   catches: readonly Catch[],
-  { scaleDivisionKg, level }: ModelOptions,
+  options: ModelOptions,
 ): Estimate<"kg/turn"> {
   const totals = totalsOf(catches);
   const changed = { ...fill, catches, totals, delivery: deliveryOf(totals) };
   const scatter = pooledScatter(meter.fills.map((one) => (one === fill ? changed : one)));
-  return estimateFill(changed, chooseScatter(changed, scatter), scaleDivisionKg, level).estimate;
+  return estimateFill(changed, scatter, options).estimate;
 }
 
 /** What leaving some catches out would do; null when none would remain. */

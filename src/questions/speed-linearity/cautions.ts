@@ -29,11 +29,7 @@ export function speedCautions(
     : aboutSlope(result, slope, speedAgainstTurns(groups), say);
 }
 
-function whyNot(
-  { caught, input, options }: Uncautioned,
-  groups: readonly SpeedGroup[],
-  say: Say,
-): Caution {
+function whyNot({ caught, input }: Uncautioned, groups: readonly SpeedGroup[], say: Say): Caution {
   if (caught.from === caught.to) return say("one-meter-speed", { turnsPerMin: caught.from });
   if (caught.to < leastSpeedRatio * caught.from)
     return say("speeds-too-alike", { lower: caught.from, upper: caught.to });
@@ -44,7 +40,7 @@ function whyNot(
   const needed = Math.max(fewestCatches, telling.length + 2);
   return catches < needed
     ? say("too-few-for-speed", { catches, needed })
-    : say("zero-scatter", { divisionKg: options.scaleDivisionKg });
+    : say("speed-catches-agree", { catches });
 }
 
 function aboutSlope(

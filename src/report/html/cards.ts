@@ -1,5 +1,5 @@
 import type { FrameWords } from "../../wording/frame.ts";
-import type { KeyFigure, KeyFigures, Verdict } from "../document.ts";
+import type { Call, KeyFigure, KeyFigures } from "../document.ts";
 import { definitions } from "./definitions.ts";
 import { escapeHtml } from "./escape.ts";
 import { toneIcon } from "./icons.ts";
@@ -13,13 +13,13 @@ export function keyFigures(block: KeyFigures, level: number, words: FrameWords):
 
 /** Every card has the same five parts, empty or not: neighbours line their parts up by this. */
 function keyFigure(card: KeyFigure, level: number, words: FrameWords): string {
-  const tone = card.verdict?.tone ?? "neutral";
+  const tone = card.action?.tone ?? "neutral";
   return `<article class="card ${tone}">
 <div class="card-head"><h${level}>${escapeHtml(card.title)}</h${level}>${optional("card-subtitle", card.subtitle && escapeHtml(card.subtitle))}</div>
+<div class="card-action">${card.action === undefined ? "" : call(card.action)}</div>
 <div class="card-figure">${figure(card, words)}${optional("card-interval", card.interval && htmlText(card.interval))}</div>
 <div class="card-span">${card.span === undefined ? "" : spanScale(card.span)}</div>
-<div class="card-verdict">${card.verdict === undefined ? "" : verdict(card.verdict)}</div>
-<div class="card-next">${nextStep(card, words)}${card.facts === undefined ? "" : definitions(card.facts)}</div>
+<div class="card-why">${(card.reasons ?? []).map((text) => `<p>${htmlText(text)}</p>`).join("")}${card.facts === undefined ? "" : definitions(card.facts)}</div>
 </article>`;
 }
 
@@ -31,13 +31,8 @@ function figure(card: KeyFigure, words: FrameWords): string {
   return `<p class="figure"><span class="value">${escapeHtml(card.value)}</span>${unit}</p>`;
 }
 
-export function verdict({ tone, words }: Verdict): string {
-  return `<p class="verdict ${tone}">${toneIcon(tone)}<span>${escapeHtml(words)}</span></p>`;
-}
-
-function nextStep(card: KeyFigure, words: FrameWords): string {
-  if (card.nextStep === undefined) return "";
-  return `<p class="next-step"><span class="label">${escapeHtml(words.nextStep)}</span> ${htmlText(card.nextStep)}</p>`;
+export function call({ tone, words }: Call): string {
+  return `<p class="call ${tone}">${toneIcon(tone)}<span>${escapeHtml(words)}</span></p>`;
 }
 
 function optional(className: string, html: string | undefined): string {

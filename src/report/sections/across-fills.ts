@@ -1,5 +1,4 @@
 import { fillsChart } from "../../charts/across-fills.ts";
-import { nextCatchChart } from "../../charts/next-catch.ts";
 import type { AcrossFillsAnswer } from "../../questions/across-fills.ts";
 import type { Words } from "../../wording/words.ts";
 import type { Block } from "../document.ts";
@@ -29,48 +28,6 @@ export function acrossFillsSection(
       id: `${id}-fills-detail`,
       summary: say.fills.caption,
       blocks: [fillTable(result, words, id), { kind: "paragraph", text: say.reml(result) }],
-    },
-  ];
-}
-
-/** What the next catch of the next fill would buy: the curve, a sentence and its figures. */
-export function nextCatchSection(
-  result: AcrossFillsAnswer,
-  words: Words,
-  id: string,
-): readonly Block[] {
-  const say = words.acrossFills.curve;
-  const { format } = words;
-  const percent = (value: number | null) =>
-    value === null ? words.acrossFills.fills.unknown : format.percent(value);
-  return [
-    { kind: "paragraph", role: "lead", text: say.sentence(result) },
-    chartBlock(`${id}-next-catch`, nextCatchChart(result, words)),
-    {
-      kind: "details",
-      id: `${id}-next-catch-detail`,
-      summary: say.caption,
-      blocks: [
-        {
-          kind: "table",
-          id: `${id}-next-catch-figures`,
-          caption: say.caption,
-          columns: [
-            { heading: say.columns.catches, align: "end" },
-            { heading: say.columns.halfWidth, align: "end" },
-            { heading: say.columns.chance, align: "end" },
-            { heading: say.columns.basis },
-          ],
-          rows: result.curve.points.map((point) => ({
-            cells: [
-              format.count(point.catches),
-              percent(point.halfWidth),
-              percent(point.chanceOffTolerance),
-              say.basis[point.basis],
-            ],
-          })),
-        },
-      ],
     },
   ];
 }

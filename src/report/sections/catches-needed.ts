@@ -20,8 +20,8 @@ export function catchesNeededSection(
   const items = [
     say.buys(result),
     say.rule(result),
-    say.byTurns(result),
     say.scale(result),
+    say.limits(result),
     say.time(result),
     say.trial(result),
     say.basis(result),
@@ -35,7 +35,7 @@ export function catchesNeededSection(
       id: `${id}-catches-needed-detail`,
       summary: say.detail,
       blocks: [
-        furtherTable(result, words, id),
+        curveTable(result, words, id),
         ...choiceTable(result, words, id),
         ...splitTable(result, words, id),
       ],
@@ -43,29 +43,34 @@ export function catchesNeededSection(
   ];
 }
 
-function furtherTable(result: CatchesNeeded, words: Words, id: string): Block {
+function curveTable(result: CatchesNeeded, words: Words, id: string): Block {
   const { format, catchesNeeded } = words;
-  const say = catchesNeeded.further;
+  const say = catchesNeeded.curve;
   const known = (value: number | null, show: (value: number) => string) =>
     value === null ? catchesNeeded.unknown : show(value);
+  const whole = (value: number) => format.percent(value, 0);
   return {
     kind: "table",
-    id: `${id}-further-catches`,
+    id: `${id}-curve`,
     caption: say.caption,
     columns: [
-      { heading: say.further, align: "end" },
       { heading: say.catches, align: "end" },
+      { heading: say.further, align: "end" },
       { heading: say.halfWidth, align: "end" },
       { heading: say.assured(result.options.assurance), align: "end" },
       { heading: say.chance, align: "end" },
+      { heading: say.chanceOff, align: "end" },
+      { heading: say.basis },
     ],
-    rows: result.further.map(({ further, catches, halfWidth, halfWidthAssured, chance }) => ({
+    rows: result.curve.points.map((point) => ({
       cells: [
-        format.count(further),
-        format.count(catches),
-        known(halfWidth, format.plusMinus),
-        known(halfWidthAssured, format.plusMinus),
-        known(chance, (value) => format.percent(value, 0)),
+        format.count(point.catches),
+        format.count(point.further),
+        known(point.halfWidth, format.plusMinus),
+        known(point.halfWidthAssured, format.plusMinus),
+        known(point.chance, whole),
+        known(point.chanceOffTolerance, (value) => format.percent(value)),
+        say.bases[point.basis],
       ],
     })),
   };

@@ -2,7 +2,7 @@ import type { Caution, CautionCode, CautionOf, Severity } from "../../results/ca
 import type { Words } from "../../wording/words.ts";
 import type { CautionItem, CautionList } from "../document.ts";
 
-const order: readonly Severity[] = ["serious", "caution", "note"];
+const order: readonly Severity[] = ["serious", "doubt", "note"];
 
 /** Cautions as sentences, the gravest first; the same finding from two answers is said once. */
 export function cautionList(cautions: readonly Caution[], words: Words): CautionList {

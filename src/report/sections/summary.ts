@@ -1,16 +1,8 @@
 import type { Analysis, MeterAnswers } from "../../analysis/analyse.ts";
-import type { Verdict } from "../../analysis/verdict.ts";
 import type { Words } from "../../wording/words.ts";
-import type { KeyFigure, Section, Span, Tone } from "../document.ts";
+import type { KeyFigure, Section, Span } from "../document.ts";
 import { cautionList } from "./cautions.ts";
-
-const tones: Readonly<Record<Verdict["code"], Tone>> = {
-  "check-first": "problem",
-  moved: "problem",
-  "known-well-enough": "fine",
-  "not-yet": "attention",
-  unknown: "attention",
-};
+import { decisionLines } from "./decision.ts";
 
 /** The first page: a card for each bin, and what concerns the file as a whole. */
 export function summarySection(analysis: Analysis, words: Words): Section {
@@ -22,34 +14,39 @@ export function summarySection(analysis: Analysis, words: Words): Section {
       {
         kind: "key-figures",
         label: words.report.summary,
-        cards: analysis.meters.map((answers) => card(answers, words)),
+        cards: analysis.meters.map((answers) => card(answers, analysis, words)),
       },
       ...(analysis.cautions.length === 0 ? [] : [cautionList(analysis.cautions, words)]),
     ],
   };
 }
 
-function card(answers: MeterAnswers, words: Words): KeyFigure {
-  const { bin, product, verdict, delivery, acrossFills } = answers;
-  const toSet = words.setting.brief(answers.setting);
+function card(answers: MeterAnswers, analysis: Analysis, words: Words): KeyFigure {
+  const { bin, product, delivery } = answers;
   const { format, report } = words;
   const { estimate, input, options } = delivery;
-  const interval = format.estimateInterval(estimate, "delivery");
+  const lines = decisionLines(answers, analysis, words);
   const span = spanOf(delivery, words);
   const scatter = delivery.scatterOfTypicalCatch;
   return {
     title: report.cardTitle(bin),
     subtitle: report.cardSubtitle(product, delivery.fill),
+    action: { tone: lines.tone, words: lines.action },
     value: format.number(estimate.value, "delivery", estimate.value, estimate.standardError),
     unit: format.unit("delivery", estimate.value),
-    interval: report.cardInterval(options.level, interval),
+    interval: report.cardInterval(options.level, format.estimateInterval(estimate, "delivery")),
     ...(span === null ? {} : { span }),
-    verdict: { tone: tones[verdict.code], words: report.verdict(verdict) },
-    nextStep: report.nextStep(verdict),
+    reasons: [...(lines.sure === null ? [] : [lines.sure]), ...lines.why],
     facts: [
-      ...(toSet === null ? [] : [{ term: report.cardFacts.toSet, description: toSet }]),
       { term: report.cardFacts.catches, description: format.count(input.catches) },
-      { term: report.cardFacts.fills, description: format.count(acrossFills.fills) },
+      ...(answers.acrossFills === null
+        ? []
+        : [
+            {
+              term: report.cardFacts.fills,
+              description: format.count(answers.acrossFills.fills),
+            },
+          ]),
       ...(scatter === null
         ? []
         : [
@@ -62,11 +59,13 @@ function card(answers: MeterAnswers, words: Words): KeyFigure {
   };
 }
 
-function spanOf({ estimate, options }: MeterAnswers["delivery"], words: Words): Span | null {
+function spanOf(
+  { estimate, halfWidth, options }: MeterAnswers["delivery"],
+  words: Words,
+): Span | null {
   const { interval, value } = estimate;
-  if (interval === null) return null;
+  if (interval === null || halfWidth === null) return null;
   const { tolerance } = options;
-  const halfWidth = ((interval.upper ?? value) - value) / value;
   return {
     estimate: value,
     lower: interval.lower,

@@ -1,4 +1,4 @@
-import type { Severity } from "../severity.ts";
+import type { Standing } from "../severity.ts";
 
 /** About several fills and the one that follows. */
 export interface AcrossFillsCautionFacts {
@@ -17,13 +17,13 @@ export interface AcrossFillsCautionFacts {
   };
 }
 
-export const acrossFillsSeverities: Readonly<Record<keyof AcrossFillsCautionFacts, Severity>> = {
-  "one-fill": "caution",
-  "two-fills": "caution",
-  "few-fills": "note",
-  "spread-at-boundary": "note",
-  "spread-borrowed": "caution",
-  "fills-are-not-catches": "note",
-  "history-has-moved": "caution",
-  "first-catch-tells-less": "note",
-};
+export const acrossFillsStandings = {
+  "one-fill": { severity: "doubt", asks: "to-know" },
+  "two-fills": { severity: "doubt", asks: "to-know" },
+  "few-fills": { severity: "note", asks: "to-know" },
+  "spread-at-boundary": { severity: "note", asks: "to-know" },
+  "spread-borrowed": { severity: "doubt", asks: "to-know" },
+  "fills-are-not-catches": { severity: "note", asks: "to-know" },
+  "history-has-moved": { severity: "doubt", asks: "to-know" },
+  "first-catch-tells-less": { severity: "note", asks: "to-know" },
+} as const satisfies Readonly<Record<keyof AcrossFillsCautionFacts, Standing>>;

@@ -1,4 +1,4 @@
-import type { Severity } from "../severity.ts";
+import type { Standing } from "../severity.ts";
 
 /** About changes: from fill to fill, within a fill, and of the scatter. */
 export interface DriftCautionFacts {
@@ -34,16 +34,16 @@ export interface DriftCautionFacts {
   readonly "no-scatter-to-compare": { readonly catches: number; readonly earlierDf: number };
 }
 
-export const driftSeverities: Readonly<Record<keyof DriftCautionFacts, Severity>> = {
-  "no-trend-yet": "note",
-  "no-change-point-yet": "note",
-  "fills-agree-exactly": "caution",
-  "product-changed": "note",
-  "product-order-unknown": "caution",
-  "fill-numbers-against-dates": "caution",
-  "gaps-between-fills": "note",
-  "trend-or-wander": "caution",
-  "delivery-settles": "caution",
-  "scatter-unusual": "caution",
-  "no-scatter-to-compare": "note",
-};
+export const driftStandings = {
+  "no-trend-yet": { severity: "note", asks: "to-know" },
+  "no-change-point-yet": { severity: "note", asks: "to-know" },
+  "fills-agree-exactly": { severity: "doubt", asks: "to-know" },
+  "product-changed": { severity: "note", asks: "to-know" },
+  "product-order-unknown": { severity: "doubt", asks: "to-know" },
+  "fill-numbers-against-dates": { severity: "doubt", asks: "to-know" },
+  "gaps-between-fills": { severity: "note", asks: "to-know" },
+  "trend-or-wander": { severity: "doubt", asks: "to-know" },
+  "delivery-settles": { severity: "doubt", asks: "to-know" },
+  "scatter-unusual": { severity: "doubt", asks: "to-know" },
+  "no-scatter-to-compare": { severity: "note", asks: "to-know" },
+} as const satisfies Readonly<Record<keyof DriftCautionFacts, Standing>>;

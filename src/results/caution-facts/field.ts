@@ -1,4 +1,4 @@
-import type { Severity } from "../severity.ts";
+import type { Standing } from "../severity.ts";
 
 /** From delivery per turn to the rate in the field. */
 export interface FieldCautionFacts {
@@ -27,6 +27,7 @@ export interface FieldCautionFacts {
   readonly "speeds-too-alike": { readonly lower: number; readonly upper: number };
   readonly "speed-never-varied-within-a-fill": { readonly fills: number };
   readonly "too-few-for-speed": { readonly catches: number; readonly needed: number };
+  readonly "speed-catches-agree": { readonly catches: number };
   readonly "speed-changes-delivery": {
     /** From the lowest to the highest meter speed caught. */
     readonly change: number;
@@ -49,6 +50,7 @@ export interface FieldCautionFacts {
   readonly "predicted-rate-unknown": Record<string, never>;
   readonly "field-check-fill-unknown": { readonly fill: number };
   readonly "field-disagrees": { readonly normalisedError: number; readonly bias: number };
+  readonly "field-disagreed-before": { readonly normalisedError: number; readonly bias: number };
   readonly "one-field-check": { readonly bias: number };
   readonly "two-field-checks": Record<string, never>;
   // outlets
@@ -59,35 +61,53 @@ export interface FieldCautionFacts {
   readonly "outlets-outside-band": { readonly outlets: readonly string[]; readonly band: number };
 }
 
-export const fieldSeverities: Readonly<Record<keyof FieldCautionFacts, Severity>> = {
-  "setting-needs": "note",
-  "delivery-not-told-from-zero": "serious",
-  "skid-not-given": "note",
-  "target-out-of-reach": "serious",
-  "no-step-within-tolerance": "caution",
-  "drive-set-off": "caution",
-  "meter-speed-not-recorded": "note",
-  "setting-outside-caught-speeds": "caution",
-  "one-meter-speed": "note",
-  "speeds-too-alike": "note",
-  "speed-never-varied-within-a-fill": "note",
-  "too-few-for-speed": "note",
-  "speed-changes-delivery": "caution",
-  "speed-not-straight": "caution",
-  "speed-goes-with-turns": "caution",
-  "budget-leaves-out": "note",
-  "budget-unknown": "caution",
-  "budget-not-confirmed": "caution",
-  "scale-error-not-corrected": "note",
-  "field-check-without-uncertainty": "note",
-  "predicted-rate-unknown": "note",
-  "field-check-fill-unknown": "caution",
-  "field-disagrees": "serious",
-  "one-field-check": "note",
-  "two-field-checks": "note",
-  "few-outlets": "caution",
-  "outlet-grades-from-memory": "note",
-  "outlets-caught-once": "note",
-  "outlets-agree-exactly": "caution",
-  "outlets-outside-band": "caution",
-};
+export const fieldStandings = {
+  "setting-needs": { severity: "note", asks: "to-know" },
+  "delivery-not-told-from-zero": {
+    severity: "serious",
+    asks: "look-first",
+    endedBy: ["more-catches"],
+  },
+  "skid-not-given": { severity: "note", asks: "to-know" },
+  "target-out-of-reach": {
+    severity: "serious",
+    asks: "look-first",
+    endedBy: ["setup", "answered"],
+  },
+  "no-step-within-tolerance": {
+    severity: "doubt",
+    asks: "look-first",
+    endedBy: ["setup", "answered"],
+  },
+  "drive-set-off": { severity: "doubt", asks: "to-know" },
+  "meter-speed-not-recorded": { severity: "note", asks: "to-know" },
+  "setting-outside-caught-speeds": { severity: "doubt", asks: "to-know" },
+  "one-meter-speed": { severity: "note", asks: "to-know" },
+  "speeds-too-alike": { severity: "note", asks: "to-know" },
+  "speed-never-varied-within-a-fill": { severity: "note", asks: "to-know" },
+  "too-few-for-speed": { severity: "note", asks: "to-know" },
+  "speed-catches-agree": { severity: "note", asks: "to-know" },
+  "speed-changes-delivery": { severity: "doubt", asks: "to-know" },
+  "speed-not-straight": { severity: "doubt", asks: "to-know" },
+  "speed-goes-with-turns": { severity: "doubt", asks: "to-know" },
+  "budget-leaves-out": { severity: "note", asks: "to-know" },
+  "budget-unknown": { severity: "doubt", asks: "to-know" },
+  "budget-not-confirmed": { severity: "doubt", asks: "to-know" },
+  "scale-error-not-corrected": { severity: "note", asks: "to-know" },
+  "field-check-without-uncertainty": { severity: "note", asks: "to-know" },
+  "predicted-rate-unknown": { severity: "note", asks: "to-know" },
+  "field-check-fill-unknown": { severity: "doubt", asks: "to-know" },
+  "field-disagrees": {
+    severity: "serious",
+    asks: "look-first",
+    endedBy: ["field-check", "answered"],
+  },
+  "field-disagreed-before": { severity: "note", asks: "to-know" },
+  "one-field-check": { severity: "note", asks: "to-know" },
+  "two-field-checks": { severity: "note", asks: "to-know" },
+  "few-outlets": { severity: "doubt", asks: "to-know" },
+  "outlet-grades-from-memory": { severity: "note", asks: "to-know" },
+  "outlets-caught-once": { severity: "note", asks: "to-know" },
+  "outlets-agree-exactly": { severity: "doubt", asks: "to-know" },
+  "outlets-outside-band": { severity: "doubt", asks: "to-know" },
+} as const satisfies Readonly<Record<keyof FieldCautionFacts, Standing>>;

@@ -1,10 +1,16 @@
-import type { Severity } from "../severity.ts";
+import type { Question } from "../question.ts";
+import type { Standing } from "../severity.ts";
 
 /** What the file itself gives away. */
 export interface FileCautionFacts {
   // the file
   readonly "catch-far-from-fellows": { readonly timesMedian: number };
   readonly "unit-looks-wrong": { readonly unit: string; readonly medianKgPerTurn: number };
+  /** The newest fill of the file has no catch that counts; what is answered is the fill before. */
+  readonly "newest-fill-left-out": { readonly leftOutFill: number };
+  /** A question failed; everything else was answered. */
+  readonly "not-computed": { readonly question: Question; readonly reason: string };
+  readonly "needed-not-computed": { readonly question: Question; readonly reason: string };
   readonly "turns-all-equal": {
     readonly turns: number;
     /** What one tare left in would add, as a fraction of the mean net mass; null when no tare is known. */
@@ -19,9 +25,20 @@ export interface FileCautionFacts {
   };
 }
 
-export const fileSeverities: Readonly<Record<keyof FileCautionFacts, Severity>> = {
-  "catch-far-from-fellows": "serious",
-  "unit-looks-wrong": "serious",
-  "turns-all-equal": "note",
-  "setup-name-not-caught": "note",
-};
+export const fileStandings = {
+  "catch-far-from-fellows": {
+    severity: "serious",
+    asks: "look-first",
+    endedBy: ["corrected", "excluded", "checked"],
+  },
+  "unit-looks-wrong": {
+    severity: "serious",
+    asks: "look-first",
+    endedBy: ["corrected", "answered"],
+  },
+  "newest-fill-left-out": { severity: "serious", asks: "catch-more" },
+  "not-computed": { severity: "serious", asks: "to-know" },
+  "needed-not-computed": { severity: "serious", asks: "look-first", endedBy: ["answered"] },
+  "turns-all-equal": { severity: "note", asks: "to-know" },
+  "setup-name-not-caught": { severity: "note", asks: "to-know" },
+} as const satisfies Readonly<Record<keyof FileCautionFacts, Standing>>;

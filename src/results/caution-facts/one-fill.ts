@@ -1,12 +1,14 @@
-import type { Severity } from "../severity.ts";
+import type { Standing } from "../severity.ts";
 
 /** About the catches of one fill. */
 export interface OneFillCautionFacts {
   // one fill
-  readonly "one-catch": { readonly earlierFills: number };
+  readonly "one-catch": Record<string, never>;
+  readonly "one-catch-lent": { readonly df: number };
   readonly "two-catches": { readonly widthFactor: number };
   readonly "few-degrees-of-freedom": { readonly df: number };
-  readonly "zero-scatter": { readonly divisionKg: number | null };
+  readonly "zero-scatter": { readonly divisionKg: number };
+  readonly "zero-scatter-unscaled": Record<string, never>;
   readonly "scale-division-unknown": Record<string, never>;
   readonly "scale-limits-result": { readonly share: number; readonly divisionKg: number | null };
   readonly "constant-mass": {
@@ -25,18 +27,20 @@ export interface OneFillCautionFacts {
   readonly "weighting-by-name": { readonly law: string; readonly usualKgPerTurn: number };
 }
 
-export const oneFillSeverities: Readonly<Record<keyof OneFillCautionFacts, Severity>> = {
-  "one-catch": "caution",
-  "two-catches": "caution",
-  "few-degrees-of-freedom": "caution",
-  "zero-scatter": "caution",
-  "scale-division-unknown": "note",
-  "scale-limits-result": "caution",
-  "constant-mass": "serious",
-  "lack-of-fit": "caution",
-  "heteroscedastic-error-used": "note",
-  "scale-looks-coarser": "caution",
-  "scatter-differs": "caution",
-  "outlets-in-catches": "caution",
-  "weighting-by-name": "note",
-};
+export const oneFillStandings = {
+  "one-catch": { severity: "doubt", asks: "catch-more" },
+  "one-catch-lent": { severity: "note", asks: "to-know" },
+  "two-catches": { severity: "doubt", asks: "catch-more" },
+  "few-degrees-of-freedom": { severity: "doubt", asks: "to-know" },
+  "zero-scatter": { severity: "doubt", asks: "to-know" },
+  "zero-scatter-unscaled": { severity: "doubt", asks: "catch-more" },
+  "scale-division-unknown": { severity: "note", asks: "to-know" },
+  "scale-limits-result": { severity: "doubt", asks: "to-know" },
+  "constant-mass": { severity: "serious", asks: "look-first", endedBy: ["corrected", "answered"] },
+  "lack-of-fit": { severity: "doubt", asks: "to-know" },
+  "heteroscedastic-error-used": { severity: "note", asks: "to-know" },
+  "scale-looks-coarser": { severity: "doubt", asks: "to-know" },
+  "scatter-differs": { severity: "doubt", asks: "to-know" },
+  "outlets-in-catches": { severity: "doubt", asks: "to-know" },
+  "weighting-by-name": { severity: "note", asks: "to-know" },
+} as const satisfies Readonly<Record<keyof OneFillCautionFacts, Standing>>;

@@ -1,5 +1,5 @@
 import type { Mishap } from "../mishap.ts";
-import type { Severity } from "../severity.ts";
+import type { Standing } from "../severity.ts";
 
 /** About catches that are not to be believed. */
 export interface OutlierCautionFacts {
@@ -34,11 +34,19 @@ export interface OutlierCautionFacts {
   };
 }
 
-export const outlierSeverities: Readonly<Record<keyof OutlierCautionFacts, Severity>> = {
-  "suspect-catch": "serious",
-  "suspect-only-in-fill": "note",
-  "two-disagree": "serious",
-  "two-disagree-in-fill-only": "note",
-  "more-than-can-be-told": "serious",
-  "too-few-to-judge": "caution",
-};
+export const outlierStandings = {
+  "suspect-catch": { severity: "serious", asks: "look-first", endedBy: ["checked", "excluded"] },
+  "suspect-only-in-fill": { severity: "note", asks: "to-know" },
+  "two-disagree": {
+    severity: "serious",
+    asks: "look-first",
+    endedBy: ["more-catches", "checked", "excluded"],
+  },
+  "two-disagree-in-fill-only": { severity: "note", asks: "to-know" },
+  "more-than-can-be-told": {
+    severity: "serious",
+    asks: "look-first",
+    endedBy: ["checked", "excluded"],
+  },
+  "too-few-to-judge": { severity: "doubt", asks: "to-know" },
+} as const satisfies Readonly<Record<keyof OutlierCautionFacts, Standing>>;

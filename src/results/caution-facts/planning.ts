@@ -1,19 +1,38 @@
-import type { Severity } from "../severity.ts";
+import type { Standing } from "../severity.ts";
 
 /** About what to do next, and what it costs. */
 export interface PlanningCautionFacts {
   // catches needed
   readonly "scatter-assumed": { readonly relative: number; readonly turns: number };
   readonly "spread-assumed": { readonly relative: number };
-  readonly "scale-limits-tolerance": { readonly turns: number; readonly leastTurns: number };
-  readonly "stopped-on-width": { readonly tolerance: number };
-  readonly "tolerance-needs-more-catches": {
-    readonly mostCatches: number;
-    /** null: no number of catches of these turns. */
-    readonly catchesNeeded: number | null;
-    /** Relative half-width at the most catches; null: unknown. */
-    readonly halfWidthThen: number | null;
+  /** At these turns reading the scale alone is wider than the tolerance; longer catches within the limits cure it. */
+  readonly "scale-limits-tolerance": {
+    readonly turns: number;
+    readonly leastTurns: number;
+    readonly divisionKg: number | null;
   };
+  readonly "short-of-tolerance": {
+    readonly halfWidth: number;
+    readonly tolerance: number;
+    readonly further: number;
+    readonly turns: number;
+    readonly chance: number;
+    readonly typically: number;
+  };
+  readonly "stopped-on-width": { readonly tolerance: number };
+  readonly "tolerance-not-reachable": {
+    readonly halfWidth: number;
+    readonly tolerance: number;
+    readonly catches: number;
+    readonly mostCatches: number;
+    readonly heaviestCatchKg: number;
+    /** False: assumed, because nobody said what bag and scale take. */
+    readonly heaviestGiven: boolean;
+    /** Turns below which the scale alone is too coarse; null: not known. */
+    readonly leastTurns: number | null;
+  };
+  /** The delivery is known well enough; the chosen step of the drive uses the tolerance up. */
+  readonly "step-leaves-chance": { readonly settingError: number; readonly chance: number };
   // skipping
   readonly "skip-not-priced": { readonly fills: number; readonly df: number };
   readonly "book-value-outside": {
@@ -32,17 +51,19 @@ export interface PlanningCautionFacts {
   readonly "set-up-time-not-counted": Record<string, never>;
 }
 
-export const planningSeverities: Readonly<Record<keyof PlanningCautionFacts, Severity>> = {
-  "scatter-assumed": "caution",
-  "spread-assumed": "caution",
-  "scale-limits-tolerance": "caution",
-  "stopped-on-width": "note",
-  "tolerance-needs-more-catches": "caution",
-  "skip-not-priced": "caution",
-  "book-value-outside": "caution",
-  "prices-missing": "note",
-  "quadratic-about-best-rate": "note",
-  "quadratic-needs-more": "caution",
-  "heavy-cost-below-product": "caution",
-  "set-up-time-not-counted": "note",
-};
+export const planningStandings = {
+  "scatter-assumed": { severity: "doubt", asks: "catch-more" },
+  "spread-assumed": { severity: "doubt", asks: "to-know" },
+  "scale-limits-tolerance": { severity: "doubt", asks: "catch-more" },
+  "stopped-on-width": { severity: "note", asks: "to-know" },
+  "short-of-tolerance": { severity: "doubt", asks: "catch-more" },
+  "tolerance-not-reachable": { severity: "doubt", asks: "to-know" },
+  "step-leaves-chance": { severity: "doubt", asks: "to-know" },
+  "skip-not-priced": { severity: "doubt", asks: "to-know" },
+  "book-value-outside": { severity: "doubt", asks: "to-know" },
+  "prices-missing": { severity: "note", asks: "to-know" },
+  "quadratic-about-best-rate": { severity: "note", asks: "to-know" },
+  "quadratic-needs-more": { severity: "doubt", asks: "to-know" },
+  "heavy-cost-below-product": { severity: "doubt", asks: "to-know" },
+  "set-up-time-not-counted": { severity: "note", asks: "to-know" },
+} as const satisfies Readonly<Record<keyof PlanningCautionFacts, Standing>>;

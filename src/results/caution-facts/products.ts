@@ -1,4 +1,4 @@
-import type { Severity } from "../severity.ts";
+import type { Standing } from "../severity.ts";
 
 /** About products: compared, explained, and planned to be compared. */
 export interface ProductCautionFacts {
@@ -45,32 +45,32 @@ export interface ProductCautionFacts {
   readonly "plan-scatter-not-compared": { readonly catches: number };
 }
 
-export const productSeverities: Readonly<Record<keyof ProductCautionFacts, Severity>> = {
-  "product-not-repeated": "caution",
-  "product-few-fills": "caution",
-  "nothing-to-compare": "note",
-  "products-in-different-bins": "serious",
-  "products-share-some-bins": "caution",
-  "blocks-not-used": "note",
-  "fills-without-block": "caution",
-  "blocks-incomplete": "note",
-  "pairs-share-no-blocks": "caution",
-  "product-without-spread": "caution",
-  "common-spread-doubtful": "caution",
-  "catches-would-mislead": "caution",
-  "no-equivalence-margin": "note",
-  "fills-without-scatter": "caution",
-  "scatter-not-compared": "note",
-  "nothing-recorded": "note",
-  "variable-missing": "caution",
-  "variable-constant": "note",
-  "variables-not-told-apart": "caution",
-  "few-products": "caution",
-  "no-density": "caution",
-  "density-outside": "serious",
-  "new-product-from-few": "caution",
-  "plan-few-fills": "caution",
-  "plan-little-power": "caution",
-  "plan-one-turn-level": "note",
-  "plan-scatter-not-compared": "note",
-};
+export const productStandings = {
+  "product-not-repeated": { severity: "doubt", asks: "to-know" },
+  "product-few-fills": { severity: "doubt", asks: "to-know" },
+  "nothing-to-compare": { severity: "note", asks: "to-know" },
+  "products-in-different-bins": { severity: "serious", asks: "to-know" },
+  "products-share-some-bins": { severity: "doubt", asks: "to-know" },
+  "blocks-not-used": { severity: "note", asks: "to-know" },
+  "fills-without-block": { severity: "doubt", asks: "to-know" },
+  "blocks-incomplete": { severity: "note", asks: "to-know" },
+  "pairs-share-no-blocks": { severity: "doubt", asks: "to-know" },
+  "product-without-spread": { severity: "doubt", asks: "to-know" },
+  "common-spread-doubtful": { severity: "doubt", asks: "to-know" },
+  "catches-would-mislead": { severity: "doubt", asks: "to-know" },
+  "no-equivalence-margin": { severity: "note", asks: "to-know" },
+  "fills-without-scatter": { severity: "doubt", asks: "to-know" },
+  "scatter-not-compared": { severity: "note", asks: "to-know" },
+  "nothing-recorded": { severity: "note", asks: "to-know" },
+  "variable-missing": { severity: "doubt", asks: "to-know" },
+  "variable-constant": { severity: "note", asks: "to-know" },
+  "variables-not-told-apart": { severity: "doubt", asks: "to-know" },
+  "few-products": { severity: "doubt", asks: "to-know" },
+  "no-density": { severity: "doubt", asks: "to-know" },
+  "density-outside": { severity: "serious", asks: "to-know" },
+  "new-product-from-few": { severity: "doubt", asks: "to-know" },
+  "plan-few-fills": { severity: "doubt", asks: "to-know" },
+  "plan-little-power": { severity: "doubt", asks: "to-know" },
+  "plan-one-turn-level": { severity: "note", asks: "to-know" },
+  "plan-scatter-not-compared": { severity: "note", asks: "to-know" },
+} as const satisfies Readonly<Record<keyof ProductCautionFacts, Standing>>;

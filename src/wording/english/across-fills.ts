@@ -1,21 +1,12 @@
-import type { NextCatchCurve } from "../../model/next-catch.ts";
 import type { AcrossFillsAnswer } from "../../questions/across-fills.ts";
 import type { Format } from "../format.ts";
 import { degrees, fillWords } from "./counted.ts";
 
 export type AcrossFillsWords = ReturnType<typeof englishAcrossFills>;
 
-/** Everything said about the fills of one bin together, and about what the next catch buys. */
+/** Everything said about the fills of one bin together. */
 export function englishAcrossFills(format: Format) {
   const level = ({ options }: { options: { level: number } }) => format.percent(options.level, 0);
-  const basis: Record<NextCatchCurve["points"][number]["basis"], string> = {
-    history: "earlier fills",
-    "borrowed history": "other bins' fills",
-    catches: "catches of the fill",
-    "catches with history": "catches and earlier fills",
-    unknown: "nothing yet",
-  };
-
   /** In the unit of the mean beside it. */
   const errorOf = ({
     mean,
@@ -86,44 +77,6 @@ export function englishAcrossFills(format: Format) {
       band: "band for the next fill",
       unknown: "not known",
       caption: "Fills in order",
-    },
-    curve: {
-      heading: "What the next catch buys",
-      title: (result: AcrossFillsAnswer) =>
-        `How well the next fill is known after so many catches, bin ${result.bin}`,
-      description: ({ curve }: AcrossFillsAnswer) =>
-        `Half-width of the interval for a fill's delivery against the number of catches of ${format.plain(curve.turnsPerCatch)} turns. ${curve.points
-          .filter(({ halfWidth }) => halfWidth !== null)
-          .map(({ catches, halfWidth }) => `${catches}: ${format.percent(halfWidth ?? 0)}`)
-          .join("; ")}. Tolerance ${format.percent(curve.tolerance)}.`,
-      catches: "Catches of the fill (0: calibration skipped)",
-      halfWidth: "Delivery known within ± (%)",
-      chance: "Chance that the rate is off by more than the tolerance",
-      tolerance: "tolerance",
-      skipped: "skipped",
-      basis,
-      sentence: ({ curve, bin }: AcrossFillsAnswer): string => {
-        const tolerance = format.plusMinus(curve.tolerance);
-        const [skip, one] = curve.points;
-        const start =
-          skip?.halfWidth == null
-            ? `Bin ${bin}: without a catch the next fill's error is not known`
-            : `Bin ${bin}: without a catch the next fill's delivery is known to ${format.plusMinus(skip.halfWidth)}`;
-        const first =
-          one?.halfWidth == null ? "" : `, with one catch to ${format.plusMinus(one.halfWidth)}`;
-        if (curve.catchesForTolerance === null)
-          return `${start}${first}; ${curve.points.length - 1} catches of ${format.plain(curve.turnsPerCatch)} turns do not reach the tolerance of ${tolerance}.`;
-        if (curve.catchesForTolerance === 0)
-          return `${start}${first}; the tolerance of ${tolerance} is met even without a catch, as long as nothing has changed.`;
-        return `${start}${first}; ${curve.catchesForTolerance} ${curve.catchesForTolerance === 1 ? "catch" : "catches"} of ${format.plain(curve.turnsPerCatch)} turns ${curve.catchesForTolerance === 1 ? "meets" : "meet"} the tolerance of ${tolerance}.`;
-      },
-      caption: "The next-catch curve in figures",
-      columns: {
-        catches: "Catches",
-        halfWidth: "Known within ±",
-        chance: "Chance off by more than the tolerance",
-        basis: "Rests on",
-      },
     },
   };
 }

@@ -1,3 +1,4 @@
+import type { CurvePoint, NumberOfCatches } from "../../model/next-catch.ts";
 import type { CatchesNeeded, TrialSplit } from "../../questions/catches-needed.ts";
 import type { Format } from "../format.ts";
 import { catchWords, degrees } from "./counted.ts";
@@ -12,38 +13,58 @@ export function englishCatchesNeeded(format: Format) {
       : `Bin ${bin} (${product}), ${fill === null ? "the next fill" : `fill ${fill}`}`;
   const level = ({ options }: CatchesNeeded) => format.percent(options.level, 0);
 
+  const numberWords = (needed: NumberOfCatches, first = false) =>
+    `${moreCatches(needed, first, format)}: within ${format.plusMinus(needed.reaches)} with a chance of ${format.percent(needed.chance, 0)} (typically ${format.plusMinus(needed.typically)})`;
+
   return {
     heading: "Enough catches?",
+    /** The one number, in the words in which it is quoted everywhere. */
+    number: numberWords,
     sentence: (result: CatchesNeeded): string => {
-      const { stopping, recommended, options } = result;
+      const { standing, needed, options, halfWidth, input, basis } = result;
       const tolerance = format.plusMinus(options.tolerance);
       const known =
-        result.halfWidth === null
-          ? "how well the delivery is known cannot be told yet"
-          : `known within ${format.plusMinus(result.halfWidth)} after ${catchWords(result.input.catches)}`;
-      if (stopping.reason === "within tolerance")
-        return `${who(result)}: ${known}, enough for the tolerance of ${tolerance}.`;
-      if (stopping.reason === "most catches reached")
-        return `${who(result)}: ${known}, wider than the tolerance of ${tolerance}. Stop here and state what was reached; next time take longer catches.`;
-      const start = result.input.catches === 0 ? who(result) : `${who(result)}: ${known}`;
-      if (recommended === null)
-        return `${start}; up to ${options.mostCatches} catches of ${format.plain(result.basis.turnsPerCatch)} turns are not likely enough to reach ${tolerance}.`;
-      const more = result.input.catches === 0 ? "" : " more";
-      return `${start}; ${recommended.further}${more} ${recommended.further === 1 ? "catch" : "catches"} of ${format.plain(recommended.turns)} turns ${recommended.further === 1 ? "reaches" : "reach"} ${tolerance} with a chance of ${format.percent(recommended.chance, 0)}.`;
+        halfWidth === null
+          ? ""
+          : `known within ${format.plusMinus(halfWidth)} after ${catchWords(input.catches)}`;
+      switch (standing) {
+        case "waits":
+          return `${who(result)}: a catch of this fill must be explained or repeated first; until then no number of catches can be named.`;
+        case "unknown":
+          return `${who(result)}: ${catchWords(input.catches)} ${input.catches === 1 ? "says" : "say"} nothing of ${input.catches === 1 ? "its" : "their"} error.`;
+        case "too few":
+          return `${who(result)}: two catches cannot say how much they scatter. Take a third, then ask again.`;
+        case "enough":
+          return `${who(result)}: ${known}, enough for the tolerance of ${tolerance}.`;
+        case "not reachable": {
+          const limits = `${options.mostCatches} catches of at most ${format.value(basis.heaviestCatch.kg, "mass")}`;
+          return input.catches === 0
+            ? `${who(result)}: ${limits} are not likely enough to reach ${tolerance}.`
+            : `${who(result)}: ${known}; ${tolerance} is not likely to be reached with ${limits}. Set the drive and state what was reached.`;
+        }
+        case "short": {
+          if (needed === null) return `${who(result)}: ${known}.`;
+          const number = numberWords(needed, input.catches === 0);
+          return input.catches === 0
+            ? `${who(result)}: ${number}.`
+            : `${who(result)}: ${known}; ${number}.`;
+        }
+      }
     },
-    buys: ({ further, options }: CatchesNeeded): string | null => {
-      const [now, next] = further;
-      if (now?.halfWidth == null || next?.halfWidth == null) return null;
-      const step = `One catch more takes the figure from ${format.plusMinus(now.halfWidth)} to about ${format.plusMinus(next.halfWidth)}`;
-      if (format.percent(now.halfWidth) === format.percent(next.halfWidth))
-        return `One catch more would change little (${format.plusMinus(now.halfWidth)}).`;
-      return now.halfWidth <= options.tolerance || next.chance === null
-        ? `${step}.`
-        : `${step}, and reaches the tolerance with a chance of ${format.percent(next.chance, 0)}; ${format.percent(options.assurance, 0)} is wanted.`;
+    buys: ({ curve, standing }: CatchesNeeded): string | null => {
+      const now = curve.points.find(({ basis }) => basis === "made");
+      const next = curve.points.find(({ further }) => further === 1);
+      if (now?.halfWidth == null || next?.halfWidth == null || standing === "not reachable")
+        return null;
+      return format.percent(now.halfWidth) === format.percent(next.halfWidth)
+        ? `One catch more would change little (${format.plusMinus(now.halfWidth)}).`
+        : `One catch more would typically take the figure from ${format.plusMinus(now.halfWidth)} to ${format.plusMinus(next.halfWidth)}.`;
     },
-    rule: ({ stopping, options }: CatchesNeeded): string =>
-      `One catch at a time: at least ${catchWords(stopping.fewest)}, then stop as soon as the interval is within ${format.plusMinus(options.tolerance)}, at ${catchWords(options.mostCatches)} at the latest. Then state the tolerance, or the interval where it is wider.`,
-    basis: (result: CatchesNeeded): string => {
+    rule: ({ options, basis }: CatchesNeeded): string => {
+      const fewest = basis.scatter === "pooled" ? options.fewestPooled : options.fewestOwn;
+      return `One catch at a time: at least ${catchWords(fewest)}, then stop as soon as the interval is within ${format.plusMinus(options.tolerance)}, at ${catchWords(options.mostCatches)} at the latest. Then state the tolerance, or the interval where it is wider.`;
+    },
+    basis: (result: CatchesNeeded): string | null => {
       const { basis } = result;
       const size = `${format.percent(basis.relativeScatter)} for a catch of ${format.plain(basis.turnsPerCatch)} turns`;
       switch (basis.scatter) {
@@ -52,22 +73,17 @@ export function englishCatchesNeeded(format: Format) {
         case "own":
           return `Catch scatter ${size}, from this fill alone (${degrees(basis.df, format)}).`;
         case "assumed":
-          return `Catch scatter ${size}: assumed, not measured.`;
+          return result.input.catches > 0 ? null : `Catch scatter ${size}: assumed, not measured.`;
       }
     },
-    byTurns: ({ byTurns, options, stopping }: CatchesNeeded): string | null => {
-      if (stopping.action === "stop") return null;
-      const ways = byTurns.map(({ turns, recommended }) =>
-        recommended === null
-          ? `of ${format.plain(turns)} turns: more than ${options.mostCatches} in all`
-          : `of ${format.plain(turns)} turns: ${recommended.further}`,
-      );
-      return `Further catches for that, ${ways.join("; ")}.`;
-    },
-    scale: ({ turnsForScale }: CatchesNeeded): string | null =>
-      turnsForScale === null
+    scale: ({ leastTurns, basis }: CatchesNeeded): string | null =>
+      leastTurns === null || leastTurns <= basis.turnsPerCatch
         ? null
-        : `From ${turnsForScale === 1 ? "1 turn" : `${format.count(turnsForScale)} turns`} a catch on, reading the scale is a small part of the tolerance.`,
+        : `Below ${format.count(leastTurns)} turns a catch, reading the scale alone is wider than the tolerance, and more catches do not average that out.`,
+    limits: ({ basis, standing }: CatchesNeeded): string | null =>
+      standing !== "short" || basis.longestTurns === null
+        ? null
+        : `A catch is taken to weigh ${format.value(basis.heaviestCatch.kg, "mass")} at most (${basis.heaviestCatch.given ? "from the setup" : "assumed; give the capacity of bag or scale in the setup"}).`,
     time: ({ turnsPlan, options }: CatchesNeeded): string | null => {
       if (turnsPlan === null || options.time === null) return null;
       const { best } = turnsPlan;
@@ -87,13 +103,20 @@ export function englishCatchesNeeded(format: Format) {
           : ` To see a constant mass such as a tare left in, take two turn levels: ${split(bestWithTwoLevels)}.`;
       return `For a trial the budget goes furthest with ${split(best)}.${levels}`;
     },
-    further: {
-      caption: "What further catches buy",
+    curve: {
+      caption: "What each catch buys",
+      catches: "Catches",
       further: "Further catches",
-      catches: "Catches then",
-      halfWidth: "Known within ±, expected",
+      halfWidth: "Known within ±",
       assured: (assurance: number) => `With a chance of ${format.percent(assurance, 0)}`,
       chance: "Chance of reaching the tolerance",
+      chanceOff: "Chance off by more than the tolerance",
+      basis: "Rests on",
+      bases: {
+        "earlier fills": "earlier fills alone",
+        made: "catches made",
+        planned: "catches planned",
+      } satisfies Record<CurvePoint["basis"], string>,
     },
     splits: {
       caption: "Ways to split the budget of a trial",
@@ -120,7 +143,7 @@ export function englishCatchesNeeded(format: Format) {
           ? "What each catch buys"
           : `What each catch buys, bin ${result.bin}${result.fill === null ? "" : `, fill ${result.fill}`}`,
       description: (result: CatchesNeeded) =>
-        `Half-width of the ${level(result)} interval for the fill's delivery against its number of catches, expected and not exceeded with a chance of ${format.percent(result.options.assurance, 0)}, with the tolerance of ${format.plusMinus(result.options.tolerance)}. ${result.further
+        `Half-width of the ${level(result)} interval for the fill's delivery against its number of catches, expected and not exceeded with a chance of ${format.percent(result.options.assurance, 0)}, with the tolerance of ${format.plusMinus(result.options.tolerance)}. ${result.curve.points
           .flatMap(({ catches: n, halfWidth }) =>
             halfWidth === null ? [] : [`${n}: ${format.percent(halfWidth)}`],
           )
@@ -128,10 +151,19 @@ export function englishCatchesNeeded(format: Format) {
       catches: "Catches of the fill",
       halfWidth: "Known within ± (%)",
       tolerance: "tolerance",
-      expected: "expected",
+      planned: "expected",
       assured: (assurance: number) => `with a chance of ${format.percent(assurance, 0)}`,
-      history: "earlier fills alone",
-      now: "so far",
+      "earlier fills": "earlier fills alone",
+      made: "so far",
     },
   };
+}
+
+/** "2 more catches of 20 turns"; before the first catch without "more". */
+export function moreCatches(
+  { further, turns }: Pick<NumberOfCatches, "further" | "turns">,
+  first: boolean,
+  format: Format,
+): string {
+  return `${format.count(further)}${first ? "" : " more"} ${further === 1 ? "catch" : "catches"} of ${format.plain(turns)} turns`;
 }

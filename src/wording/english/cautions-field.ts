@@ -22,6 +22,7 @@ type SpeedCode =
   | "speeds-too-alike"
   | "speed-never-varied-within-a-fill"
   | "too-few-for-speed"
+  | "speed-catches-agree"
   | "speed-changes-delivery"
   | "speed-not-straight"
   | "speed-goes-with-turns";
@@ -37,6 +38,7 @@ type FieldCheckCode =
   | "predicted-rate-unknown"
   | "field-check-fill-unknown"
   | "field-disagrees"
+  | "field-disagreed-before"
   | "one-field-check"
   | "two-field-checks";
 
@@ -95,6 +97,8 @@ function aboutSpeed(format: Format): Sentences<SpeedCode> {
       "Meter speed changed from fill to fill only, so what speed did and what the fills did cannot be told apart. Turn one fill at two speeds.",
     "too-few-for-speed": ({ catches, needed }) =>
       `${catches} catches of fills turned at several speeds are too few to tell what speed does; it takes ${needed}.`,
+    "speed-catches-agree": ({ catches }) =>
+      `The ${catches} catches at unlike meter speeds agree exactly, so their scatter is hidden by the scale and speed cannot be judged.`,
     "speed-changes-delivery": ({ change, lower, upper, pValue }) =>
       `The delivery changes with the meter's speed: ${format.signedPercent(change)} from the slowest to the fastest catches (${format.signedPercent(lower)} to ${format.signedPercent(upper)}, ${format.pValue(pValue)}). Catch at the speed of work.`,
     "speed-not-straight": ({ by, pValue }) =>
@@ -132,6 +136,8 @@ function aboutFieldCheck(format: Format): Sentences<FieldCheckCode> {
       "Nothing says how the drive was set for a field check, so the catches predict no rate for it. Give assumed_delivery with the check, or turns_per_hectare with the bin.",
     "field-check-fill-unknown": ({ fill }) =>
       `A field check names fill ${fill}, which has no catch that counts; what any fill of this bin delivers stands in for it.`,
+    "field-disagreed-before": ({ bias }) =>
+      `An earlier field check of this bin was off by ${format.signedPercent(bias)}; the latest one counts.`,
     "field-disagrees": ({ normalisedError, bias }) =>
       `Field and catches disagree by more than their uncertainties (normalised error ${format.plain(normalisedError, 2)}): the field got ${format.percent(Math.abs(bias))} ${bias < 0 ? "less" : "more"} than the catches let expect. Look for skid, overlap or a wrong area, product left in the bin, or a meter that delivers differently under way.`,
     "one-field-check": ({ bias }) =>

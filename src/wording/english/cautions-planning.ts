@@ -10,7 +10,9 @@ type PlanningCode =
   | "spread-assumed"
   | "scale-limits-tolerance"
   | "stopped-on-width"
-  | "tolerance-needs-more-catches"
+  | "short-of-tolerance"
+  | "tolerance-not-reachable"
+  | "step-leaves-chance"
   | "skip-not-priced"
   | "book-value-outside"
   | "prices-missing"
@@ -30,7 +32,9 @@ type CatchesCode = Extract<
   | "spread-assumed"
   | "scale-limits-tolerance"
   | "stopped-on-width"
-  | "tolerance-needs-more-catches"
+  | "short-of-tolerance"
+  | "tolerance-not-reachable"
+  | "step-leaves-chance"
 >;
 
 function aboutCatches(format: Format): Sentences<CatchesCode> {
@@ -39,21 +43,25 @@ function aboutCatches(format: Format): Sentences<CatchesCode> {
       `No catch scatter is known yet, so the plan assumes ${format.percent(relative)} for a catch of ${format.plain(turns)} turns. That is an assumption, not your meter: published repeat-to-repeat unevenness of metered flow runs from 0.8 to 3.7 % (Yazgi et al., 2017). After three catches the plan rests on your own.`,
     "spread-assumed": ({ relative }) =>
       `The log shows no fill-to-fill spread apart from catch scatter, so the plan for a trial assumes ${format.percent(relative)}. No published figure was found for it.`,
-    "scale-limits-tolerance": ({ turns, leastTurns }) =>
-      `With catches of ${format.plain(turns)} turns, reading the scale takes up much of the tolerance. Take at least ${format.count(leastTurns)} turns a catch, or a finer scale.`,
+    "scale-limits-tolerance": ({ turns, leastTurns, divisionKg }) =>
+      `The scale${divisionKg === null ? "" : `'s step of ${format.value(divisionKg, "mass")}`} hides the scatter of ${format.plain(turns)} turns: below ${format.count(leastTurns)} turns a catch, reading it alone is wider than the tolerance.`,
     "stopped-on-width": ({ tolerance }) =>
       `If you stopped catching because ${format.plusMinus(tolerance)} was reached, state ${format.plusMinus(tolerance)}: stopping on the width makes a smaller figure too good.`,
-    "tolerance-needs-more-catches": ({ mostCatches, catchesNeeded, halfWidthThen }) => {
-      const then =
-        halfWidthThen === null
-          ? `${mostCatches} catches are not likely to reach the tolerance`
-          : `${mostCatches} catches are likely to end near ${format.plusMinus(halfWidthThen)}, not safely within the tolerance`;
-      const instead =
-        catchesNeeded === null
-          ? "No number of catches of this length would do: take longer ones, or a finer scale"
-          : `It would take ${catchesNeeded} of this length; longer catches are quicker`;
-      return `${then}. ${instead}, or accept a wider tolerance. Do not go on until it happens to fit.`;
+    "short-of-tolerance": ({ halfWidth, tolerance }) =>
+      `The fill is known within ${format.plusMinus(halfWidth)} so far; ${format.plusMinus(tolerance)} is wanted.`,
+    "tolerance-not-reachable": (facts) => {
+      const { halfWidth, tolerance, catches, mostCatches, heaviestCatchKg, leastTurns } = facts;
+      const mass = `${format.value(heaviestCatchKg, "mass")}${facts.heaviestGiven ? "" : " (assumed)"}`;
+      const cure =
+        leastTurns === null
+          ? "longer catches next time, or a wider tolerance"
+          : `catches of at least ${format.count(leastTurns)} turns next time, a finer scale, or a wider tolerance`;
+      return catches >= mostCatches
+        ? `${mostCatches} catches were taken and the fill is known within ${format.plusMinus(halfWidth)}, not ${format.plusMinus(tolerance)}. State what was reached and do not go on until it happens to fit; what helps is ${cure}.`
+        : `The fill is known within ${format.plusMinus(halfWidth)}. ${format.plusMinus(tolerance)} is not likely to be reached with ${mostCatches} catches of at most ${mass}; what helps is ${cure}.`;
     },
+    "step-leaves-chance": ({ settingError, chance }) =>
+      `The delivery is known well enough, but the nearest step is off by ${format.signedPercent(settingError)} by itself, so the rate is outside the tolerance with a chance of ${format.percent(chance, 0)}.`,
   };
 }
 

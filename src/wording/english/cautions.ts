@@ -6,6 +6,7 @@ import { englishFieldCautions } from "./cautions-field.ts";
 import { englishPlanningCautions } from "./cautions-planning.ts";
 import { englishProductCautions } from "./cautions-products.ts";
 import { degrees } from "./counted.ts";
+import { englishQuestions } from "./questions.ts";
 
 /** One sentence or two for every caution: what was found, what it means, what to do. */
 export type CautionWords = {
@@ -31,6 +32,12 @@ function aboutTheFile(format: Format) {
       `This catch delivers ${format.plain(timesMedian)} times what its fellows do per turn. Look for a slipped decimal point, another unit or miscounted turns. Nothing was changed.`,
     "unit-looks-wrong": ({ unit, medianKgPerTurn }) =>
       `Read as ${unit}, the meter delivers ${format.value(medianKgPerTurn, "delivery")}, which is unusual. Check that the mass columns really are in ${unit}.`,
+    "newest-fill-left-out": ({ leftOutFill }, { fill }) =>
+      `Every catch of fill ${leftOutFill} is left out, so nothing is known of it; the figures here are those of fill ${fill}.`,
+    "not-computed": ({ question, reason }) =>
+      `"${englishQuestions[question]}" could not be computed (${reason}). Everything else was. That is a fault of the program: please report it with the file.`,
+    "needed-not-computed": ({ question, reason }) =>
+      `"${englishQuestions[question]}" could not be computed (${reason}), and it is needed to say what to set. That is a fault of the program: please report it with the file.`,
     "turns-all-equal": ({ turns, tareShare }) =>
       `All catches have ${format.plain(turns)} turns, so a tare left in every catch cannot be seen${tareShare === null ? "" : `; it would make the delivery ${format.percent(tareShare)} too high`}. Mix two turn levels, the longer twice the shorter, once a season.`,
     "setup-name-not-caught": ({ what, name, instead }, { bin }) =>
@@ -42,18 +49,17 @@ function aboutTheFile(format: Format) {
 
 function aboutOneFill(format: Format) {
   return {
-    "one-catch": ({ earlierFills }) =>
-      earlierFills > 0
-        ? `One catch gives a value; its error is borrowed from ${earlierFills} earlier ${earlierFills === 1 ? "fill" : "fills"}, where they show any.`
-        : "One catch gives a value but no idea of its error. Take at least two more.",
+    "one-catch": () => "One catch gives a value but no idea of its error.",
+    "one-catch-lent": ({ df }) =>
+      `One catch only; how much it scatters is known from other fills (${degrees(df, format)}).`,
     "two-catches": ({ widthFactor }) =>
       `Two catches cannot say which one is wrong, and their own interval is ${format.plain(widthFactor)} standard errors each way: take a third.`,
     "few-degrees-of-freedom": ({ df }) =>
       `The catch scatter rests on ${degrees(df, format)} only, so the interval is wide on purpose; every further catch narrows it.`,
     "zero-scatter": ({ divisionKg }) =>
-      divisionKg === null
-        ? "The catches agree exactly, which says that the scale is coarse, not that the meter is perfect. Give the scale's division in the setup, then an interval can be stated."
-        : `The catches agree to within the scale's division of ${format.value(divisionKg, "mass")}: the scale, not the meter, sets this precision.`,
+      `The catches agree to within the scale's division of ${format.value(divisionKg, "mass")}: the scale, not the meter, sets this band.`,
+    "zero-scatter-unscaled": () =>
+      "The catches agree exactly, which says that the scale is coarse, not that the meter is perfect. Give the scale's division in the setup, or take longer catches: then a band can be stated.",
     "scale-division-unknown": () =>
       "The scale's division is not given, so the error of reading it is left out. Give it in the setup (scale, division).",
     "scale-limits-result": ({ share }) =>

@@ -40,7 +40,7 @@ export function englishDelivery(format: Format) {
       const range = format.estimateInterval(estimate, "mass");
       return range === null
         ? null
-        : `One more catch of ${format.plain(turns)} turns should weigh ${range} (${level(result)} of such catches would).`;
+        : `Another catch of ${format.plain(turns)} turns should weigh ${range} (${level(result)} of such catches would).`;
     },
     scatter: (result: Delivery): string => {
       const typical = result.scatterOfTypicalCatch;

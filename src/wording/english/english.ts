@@ -4,6 +4,7 @@ import { englishAcrossFills } from "./across-fills.ts";
 import { englishCatchesNeeded } from "./catches-needed.ts";
 import { englishCautions } from "./cautions.ts";
 import { englishCost } from "./cost.ts";
+import { englishDecision } from "./decision.ts";
 import { englishDelivery } from "./delivery.ts";
 import { englishDrift } from "./drift.ts";
 import { englishExplainingVariables } from "./explaining-variables.ts";
@@ -33,6 +34,7 @@ export function english(units: UnitSystem = "metric"): Words {
     format,
     frame: englishFrame,
     cautions: englishCautions(format),
+    decision: englishDecision(format),
     delivery: englishDelivery(format),
     acrossFills: englishAcrossFills(format),
     outliers: englishOutliers(format),

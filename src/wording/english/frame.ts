@@ -4,9 +4,8 @@ import type { FrameWords } from "../frame.ts";
 export const englishFrame: FrameWords = {
   skipToContent: "Skip to content",
   contents: "Contents",
-  nextStep: "Next step",
   notKnown: "not known",
   chart: "Chart",
   specification: "specification",
-  severity: { note: "Note", caution: "Caution", serious: "Serious" },
+  severity: { note: "Note", doubt: "In doubt", serious: "Serious" },
 };

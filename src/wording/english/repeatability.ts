@@ -1,4 +1,3 @@
-import type { AdviceReason, CatchingAdvice } from "../../questions/repeatability/advice.ts";
 import type { Repeatability } from "../../questions/repeatability.ts";
 import type { Format } from "../format.ts";
 
@@ -9,30 +8,13 @@ export function englishRepeatability(format: Format) {
   return {
     heading: "How repeatable are the catches?",
     sentence: (result: Repeatability): string =>
-      `Bin ${result.bin}, fill ${result.fill}: ${scatterSentence(result, format)} ${adviceSentence(result, format)}`,
-    advice: {
-      "good enough": "good enough",
-      "catch longer": "catch longer",
-      "catch more": "catch more",
-      "weigh better": "weigh better",
-    } satisfies Record<CatchingAdvice, string>,
+      `Bin ${result.bin}, fill ${result.fill}: ${scatterSentence(result, format)}${limitSentence(result)}`,
     comparison: (result: Repeatability) => comparisonSentence(result, format),
     twoCatches: ({ twoCatchesWithin, input, options }: Repeatability): string | null =>
       twoCatchesWithin === null
         ? null
         : `Two good catches of ${format.plain(input.turns)} turns may differ by up to ${format.percent(twoCatchesWithin)} of their mass; a larger difference comes up in ${format.percent(1 - options.level)} of pairs (repeatability limit).`,
     scale: (result: Repeatability) => scaleSentence(result, format),
-    remedies: {
-      caption: "What each remedy alone would take to meet the tolerance",
-      remedy: "Remedy",
-      now: "Now",
-      needed: "Needed",
-      catches: "More catches of the same turns",
-      turns: "Longer catches, as many",
-      division: "Finer scale, same catches",
-      not: "not by itself",
-      unknown: "not known",
-    },
     chart: {
       title: ({ bin }: Repeatability) => `Catch scatter of each fill, bin ${bin}`,
       description: (result: Repeatability): string =>
@@ -59,27 +41,15 @@ function scatterSentence(
   return `${size}, ${practice} (earlier fills: ${format.percent(earlier.relative.value)}).`;
 }
 
-function adviceSentence(result: Repeatability, format: Format): string {
-  const { reason, remedies, halfWidth, options, input } = result;
-  const known = halfWidth === null ? "" : format.plusMinus(halfWidth);
-  const tolerance = format.percent(options.tolerance);
-  const more =
-    remedies.catches === null ? "" : ` (${remedies.catches} in all instead of ${input.catches})`;
-  const longer =
-    remedies.turnsPerCatch === null
-      ? ""
-      : ` (${format.count(remedies.turnsPerCatch)} turns instead of ${format.plain(input.turns)})`;
-  const sentences: Record<AdviceReason, string> = {
-    "within tolerance": `The fill is known to ${known}, within the tolerance of ${tolerance}: good enough.`,
-    "scatter unknown":
-      "Catch more: how well the fill is known can be told from the second catch on.",
-    "reading the scale dominates and longer catches cure it": `Catch longer${longer}: reading the scale makes up most of the error, and more catches of the same length do not average it out.`,
-    "reading the scale dominates": `Weigh better: reading the scale makes up most of the error, and neither more catches nor catches a little longer bring the fill from ${known} to ${tolerance}.`,
-    "a few more catches are enough": `Catch more${more}: that brings the fill from ${known} to the tolerance of ${tolerance}.`,
-    "more catches need fewer turns in all": `Catch more${more}: of the ways to come from ${known} to ${tolerance} it needs the fewest turns.`,
-    "longer catches need fewer turns in all": `Catch longer${longer}: of the ways to come from ${known} to ${tolerance} it needs the fewest turns.`,
-  };
-  return sentences[reason];
+function limitSentence({ limitedBy }: Repeatability): string {
+  switch (limitedBy) {
+    case "scale":
+      return " Reading the scale makes up most of the error of this fill: longer catches or a finer scale lessen it, more catches of the same length do not.";
+    case "scatter":
+      return " The catches' own scatter makes up most of the error of this fill, and every further catch lessens it.";
+    case null:
+      return "";
+  }
 }
 
 function comparisonSentence({ comparison, options }: Repeatability, format: Format): string | null {

@@ -1,4 +1,4 @@
-import type { Verdict } from "../../analysis/verdict.ts";
+import type { ToleranceFrom } from "../../analysis/options.ts";
 import type { Format } from "../format.ts";
 
 export type ReportWords = ReturnType<typeof englishReport>;
@@ -18,13 +18,12 @@ export function englishReport(format: Format) {
         first === last ? format.date(first) : `${format.date(first)} to ${format.date(last)}`,
       level: "Confidence",
       tolerance: "Tolerance",
-      toleranceWords: (tolerance: number, given: boolean) =>
-        given
-          ? `${format.plusMinus(tolerance)}`
-          : `${format.plusMinus(tolerance)} (assumed: the commonest advice in extension bulletins)`,
+      toleranceWords: (tolerance: number, from: ToleranceFrom) =>
+        from === "default"
+          ? `${format.plusMinus(tolerance)} (assumed; give your own in the setup)`
+          : format.plusMinus(tolerance),
       version: "Made with",
     },
-    columns: ["Bin", "Product", "Fill", "Catches", "Delivery", "Interval", "Verdict"],
     summary: "At a glance",
     cardTitle: (bin: string) => `Bin ${bin}`,
     cardSubtitle: (product: string, fill: number) => `${product}, fill ${fill}`,
@@ -35,45 +34,11 @@ export function englishReport(format: Format) {
     cardScatter: (relative: number, turns: number) =>
       `${format.percent(relative)} at ${format.plain(turns)} turns`,
     cardFacts: {
-      toSet: "To set",
       catches: "Catches of this fill",
       fills: "Fills in the log",
       scatter: "Catch scatter",
     },
-    verdict: (verdict: Verdict): string => {
-      switch (verdict.code) {
-        case "check-first":
-          return "Check something first";
-        case "moved":
-          return "This meter has moved";
-        case "known-well-enough":
-          return "Known well enough";
-        case "not-yet":
-          return "Not known well enough yet";
-        case "unknown":
-          return "Error not known";
-      }
-    },
-    nextStep: (verdict: Verdict): string => {
-      switch (verdict.code) {
-        case "check-first":
-          return verdict.catches.length > 0
-            ? `Look at ${verdict.catches.length === 1 ? "catch" : "catches"} ${format.list(verdict.catches.map(String))} of this fill before you set the drive; what speaks against ${verdict.catches.length === 1 ? "it" : "them"} is said below.`
-            : "Read the serious note on this bin below and settle it before you set the drive.";
-        case "moved":
-          return verdict.wellEnough
-            ? "Set the drive to today's value, not to an earlier one, and inspect the meter."
-            : "Do not use earlier figures: catch again, then set the drive to today's value, and inspect the meter.";
-        case "known-well-enough":
-          return `Set the drive to this value. Check the rate after the first ${format.units === "us" ? "acres" : "hectares"}.`;
-        case "not-yet":
-          return verdict.moreCatches === null
-            ? "More catches alone will not reach the tolerance: use longer catches or a finer scale, or accept a wider one."
-            : `Take ${format.count(verdict.moreCatches)} more ${verdict.moreCatches === 1 ? "catch" : "catches"} of ${format.plain(verdict.turns)} turns from this fill.`;
-        case "unknown":
-          return `Take at least two more catches of ${format.plain(verdict.turns)} turns from this fill.`;
-      }
-    },
+    notComputed: "This could not be computed; the finding at the top of the bin gives the reason.",
     bin: (bin: string, product: string) => `Bin ${bin}: ${product}`,
     more: "Chart and figures",
     notes: "Notes on these figures",

@@ -1,10 +1,9 @@
-import type { NextCatchCurve } from "../../model/next-catch.ts";
 import type { AcrossFillsAnswer } from "../../questions/across-fills.ts";
 import type { AcrossFillsWords } from "../english/across-fills.ts";
 import type { Format } from "../format.ts";
-import { catchesWords, degrees, fillsWords, withDegrees, withTurns } from "./counted.ts";
+import { degrees, fillsWords, withDegrees, withTurns } from "./counted.ts";
 
-/** Everything said about the fills of one bin together, and about what the next catch buys, in German. */
+/** Everything said about the fills of one bin together, in German. */
 export function germanAcrossFills(format: Format): AcrossFillsWords {
   const level = ({ options }: { options: { level: number } }) => format.percent(options.level, 0);
   /** In the unit of the mean beside it. */
@@ -81,52 +80,5 @@ export function germanAcrossFills(format: Format): AcrossFillsWords {
       unknown: "nicht bekannt",
       caption: "Füllungen der Reihe nach",
     },
-    curve: {
-      heading: "Was die nächste Probe bringt",
-      title: (result) =>
-        `Wie genau die nächste Füllung nach so vielen Proben bekannt ist, Tank ${result.bin}`,
-      description: ({ curve }) =>
-        `Halbe Breite des Vertrauensbereichs für den Austrag einer Füllung gegen die Zahl der Proben ${withTurns(curve.turnsPerCatch, format)}. ${curve.points
-          .filter(({ halfWidth }) => halfWidth !== null)
-          .map(({ catches, halfWidth }) => `${catches}: ${format.percent(halfWidth ?? 0)}`)
-          .join("; ")}. Toleranz ${format.percent(curve.tolerance)}.`,
-      catches: "Proben der Füllung (0: nicht abgedreht)",
-      halfWidth: "Austrag bekannt auf ± (%)",
-      chance: "Chance, dass die Menge weiter als die Toleranz daneben liegt",
-      tolerance: "Toleranz",
-      skipped: "nicht abgedreht",
-      basis,
-      sentence: ({ curve, bin }) => {
-        const tolerance = format.plusMinus(curve.tolerance);
-        const [skip, one] = curve.points;
-        const start =
-          skip?.halfWidth == null
-            ? `Tank ${bin}: Ohne Probe ist der Fehler der nächsten Füllung nicht bekannt`
-            : `Tank ${bin}: Ohne Probe ist der Austrag der nächsten Füllung auf ${format.plusMinus(skip.halfWidth)} bekannt`;
-        const first =
-          one?.halfWidth == null ? "" : `, mit einer Probe auf ${format.plusMinus(one.halfWidth)}`;
-        const turns = withTurns(curve.turnsPerCatch, format);
-        if (curve.catchesForTolerance === null)
-          return `${start}${first}; ${catchesWords(curve.points.length - 1)} ${turns} reichen nicht für die Toleranz von ${tolerance}.`;
-        if (curve.catchesForTolerance === 0)
-          return `${start}${first}; die Toleranz von ${tolerance} ist auch ohne Probe eingehalten, solange sich nichts geändert hat.`;
-        return `${start}${first}; ${catchesWords(curve.catchesForTolerance)} ${turns} ${curve.catchesForTolerance === 1 ? "reicht" : "reichen"} für die Toleranz von ${tolerance}.`;
-      },
-      caption: "Was die nächste Probe bringt, in Zahlen",
-      columns: {
-        catches: "Proben",
-        halfWidth: "Bekannt auf ±",
-        chance: "Chance, weiter als die Toleranz daneben zu liegen",
-        basis: "Beruht auf",
-      },
-    },
   };
 }
-
-const basis: Record<NextCatchCurve["points"][number]["basis"], string> = {
-  history: "früheren Füllungen",
-  "borrowed history": "Füllungen anderer Tanks",
-  catches: "Proben der Füllung",
-  "catches with history": "Proben und früheren Füllungen",
-  unknown: "noch nichts",
-};

@@ -1,3 +1,4 @@
+import type { NumberOfCatches } from "../../model/next-catch.ts";
 import type { CatchesNeeded, TrialSplit } from "../../questions/catches-needed.ts";
 import type { CatchesNeededWords } from "../english/catches-needed.ts";
 import type { Format } from "../format.ts";
@@ -11,38 +12,56 @@ export function germanCatchesNeeded(format: Format): CatchesNeededWords {
       : `Tank ${bin} (${product}), ${fill === null ? "nächste Füllung" : `Füllung ${fill}`}`;
   const level = ({ options }: CatchesNeeded) => format.percent(options.level, 0);
 
+  const numberWords = (needed: NumberOfCatches, first = false) =>
+    `${moreCatches(needed, first, format)}: innerhalb von ${format.plusMinus(needed.reaches)} mit einer Chance von ${format.percent(needed.chance, 0)} (in der Regel ${format.plusMinus(needed.typically)})`;
+
   return {
     heading: "Genug Proben?",
+    number: numberWords,
     sentence: (result) => {
-      const { stopping, recommended, options } = result;
+      const { standing, needed, options, halfWidth, input, basis } = result;
       const tolerance = format.plusMinus(options.tolerance);
       const known =
-        result.halfWidth === null
-          ? "wie genau der Austrag bekannt ist, lässt sich noch nicht sagen"
-          : `auf ${format.plusMinus(result.halfWidth)} bekannt nach ${catchesWords(result.input.catches)}`;
-      if (stopping.reason === "within tolerance")
-        return `${who(result)}: ${known}, genug für die Toleranz von ${tolerance}.`;
-      if (stopping.reason === "most catches reached")
-        return `${who(result)}: ${known}, weiter als die Toleranz von ${tolerance}. Hören Sie hier auf und geben Sie das Erreichte an; nehmen Sie nächstes Mal längere Proben.`;
-      const start = result.input.catches === 0 ? who(result) : `${who(result)}: ${known}`;
-      if (recommended === null)
-        return `${start}; bis zu ${catchesWords(options.mostCatches)} ${withTurns(result.basis.turnsPerCatch, format)} erreichen ${tolerance} nicht sicher genug.`;
-      const more = result.input.catches === 0 ? "" : " weitere";
-      const noun = recommended.further === 1 ? "Probe" : "Proben";
-      return `${start}; ${recommended.further}${more} ${noun} ${withTurns(recommended.turns, format)} ${recommended.further === 1 ? "erreicht" : "erreichen"} ${tolerance} mit einer Chance von ${format.percent(recommended.chance, 0)}.`;
+        halfWidth === null
+          ? ""
+          : `auf ${format.plusMinus(halfWidth)} bekannt nach ${catchesWords(input.catches)}`;
+      switch (standing) {
+        case "waits":
+          return `${who(result)}: Eine Probe dieser Füllung muss erst erklärt oder wiederholt werden; bis dahin lässt sich keine Zahl von Proben nennen.`;
+        case "unknown":
+          return `${who(result)}: ${catchesWords(input.catches)} ${input.catches === 1 ? "sagt" : "sagen"} nichts über ${input.catches === 1 ? "ihren" : "deren"} Fehler.`;
+        case "too few":
+          return `${who(result)}: Zwei Proben können nicht sagen, wie stark sie streuen. Nehmen Sie eine dritte, dann fragen Sie wieder.`;
+        case "enough":
+          return `${who(result)}: ${known}, genug für die Toleranz von ${tolerance}.`;
+        case "not reachable": {
+          const limits = `${catchesWords(options.mostCatches)} von höchstens ${format.value(basis.heaviestCatch.kg, "mass")}`;
+          return input.catches === 0
+            ? `${who(result)}: ${limits} erreichen ${tolerance} nicht sicher genug.`
+            : `${who(result)}: ${known}; ${tolerance} sind mit ${limits} kaum zu erreichen. Stellen Sie den Antrieb ein und geben Sie das Erreichte an.`;
+        }
+        case "short": {
+          if (needed === null) return `${who(result)}: ${known}.`;
+          const number = numberWords(needed, input.catches === 0);
+          return input.catches === 0
+            ? `${who(result)}: ${number}.`
+            : `${who(result)}: ${known}; ${number}.`;
+        }
+      }
     },
-    buys: ({ further, options }) => {
-      const [now, next] = further;
-      if (now?.halfWidth == null || next?.halfWidth == null) return null;
-      const step = `Eine weitere Probe bringt die Angabe von ${format.plusMinus(now.halfWidth)} auf etwa ${format.plusMinus(next.halfWidth)}`;
-      if (format.percent(now.halfWidth) === format.percent(next.halfWidth))
-        return `Eine weitere Probe würde wenig ändern (${format.plusMinus(now.halfWidth)}).`;
-      return now.halfWidth <= options.tolerance || next.chance === null
-        ? `${step}.`
-        : `${step} und erreicht die Toleranz mit einer Chance von ${format.percent(next.chance, 0)}; gewünscht sind ${format.percent(options.assurance, 0)}.`;
+    buys: ({ curve, standing }) => {
+      const now = curve.points.find(({ basis }) => basis === "made");
+      const next = curve.points.find(({ further }) => further === 1);
+      if (now?.halfWidth == null || next?.halfWidth == null || standing === "not reachable")
+        return null;
+      return format.percent(now.halfWidth) === format.percent(next.halfWidth)
+        ? `Eine weitere Probe würde wenig ändern (${format.plusMinus(now.halfWidth)}).`
+        : `Eine weitere Probe brächte die Angabe in der Regel von ${format.plusMinus(now.halfWidth)} auf ${format.plusMinus(next.halfWidth)}.`;
     },
-    rule: ({ stopping, options }) =>
-      `Eine Probe nach der anderen: mindestens ${catchesWords(stopping.fewest)}, dann aufhören, sobald die Angabe innerhalb von ${format.plusMinus(options.tolerance)} liegt, spätestens bei ${catchesWords(options.mostCatches)}. Geben Sie dann die Toleranz an, oder den Vertrauensbereich, wo er weiter ist.`,
+    rule: ({ options, basis }) => {
+      const fewest = basis.scatter === "pooled" ? options.fewestPooled : options.fewestOwn;
+      return `Eine Probe nach der anderen: mindestens ${catchesWords(fewest)}, dann aufhören, sobald die Angabe innerhalb von ${format.plusMinus(options.tolerance)} liegt, spätestens bei ${catchesWords(options.mostCatches)}. Geben Sie dann die Toleranz an, oder den Vertrauensbereich, wo er weiter ist.`;
+    },
     basis: (result) => {
       const { basis } = result;
       const size = `Streuung der Proben: ${format.percent(basis.relativeScatter)} bei einer Probe ${withTurns(basis.turnsPerCatch, format)}`;
@@ -52,22 +71,17 @@ export function germanCatchesNeeded(format: Format): CatchesNeededWords {
         case "own":
           return `${size}, allein aus dieser Füllung (${degrees(basis.df, format)}).`;
         case "assumed":
-          return `${size}. Das ist angenommen, nicht gemessen.`;
+          return result.input.catches > 0 ? null : `${size}. Das ist angenommen, nicht gemessen.`;
       }
     },
-    byTurns: ({ byTurns, options, stopping }) => {
-      if (stopping.action === "stop") return null;
-      const ways = byTurns.map(({ turns, recommended }) =>
-        recommended === null
-          ? `${withTurns(turns, format)}: mehr als ${options.mostCatches} insgesamt`
-          : `${withTurns(turns, format)}: ${recommended.further}`,
-      );
-      return `Weitere Proben dafür, ${ways.join("; ")}.`;
-    },
-    scale: ({ turnsForScale }) =>
-      turnsForScale === null
+    scale: ({ leastTurns, basis }) =>
+      leastTurns === null || leastTurns <= basis.turnsPerCatch
         ? null
-        : `Ab ${format.count(turnsForScale)} Umdrehungen je Probe nimmt das Ablesen der Waage nur einen kleinen Teil der Toleranz ein.`,
+        : `Unter ${format.count(leastTurns)} Umdrehungen je Probe ist schon das Ablesen der Waage ungenauer als die Toleranz, und mehr Proben mitteln das nicht heraus.`,
+    limits: ({ basis, standing }) =>
+      standing !== "short" || basis.longestTurns === null
+        ? null
+        : `Eine Probe wird mit höchstens ${format.value(basis.heaviestCatch.kg, "mass")} angesetzt (${basis.heaviestCatch.given ? "aus der Setup-Datei" : "angenommen; geben Sie in der Setup-Datei an, was Sack oder Waage fassen"}).`,
     time: ({ turnsPlan, options }) => {
       if (turnsPlan === null || options.time === null) return null;
       const { best } = turnsPlan;
@@ -88,13 +102,20 @@ export function germanCatchesNeeded(format: Format): CatchesNeededWords {
           : ` Um eine gleichbleibende Masse wie eine vergessene Tara zu sehen, nehmen Sie zwei Stufen von Umdrehungen: ${split(bestWithTwoLevels)}.`;
       return `In einem Versuch reicht das Budget am weitesten mit ${split(best)}.${levels}`;
     },
-    further: {
-      caption: "Was weitere Proben bringen",
+    curve: {
+      caption: "Was jede Probe bringt",
+      catches: "Proben",
       further: "Weitere Proben",
-      catches: "Proben dann",
-      halfWidth: "Voraussichtlich bekannt auf ±",
+      halfWidth: "Bekannt auf ±",
       assured: (assurance) => `Mit einer Chance von ${format.percent(assurance, 0)}`,
       chance: "Chance, die Toleranz zu erreichen",
+      chanceOff: "Wahrscheinlichkeit, um mehr als die Toleranz daneben zu liegen",
+      basis: "Beruht auf",
+      bases: {
+        "earlier fills": "früheren Füllungen allein",
+        made: "genommenen Proben",
+        planned: "geplanten Proben",
+      },
     },
     splits: {
       caption: "Wege, das Budget eines Versuchs aufzuteilen",
@@ -121,7 +142,7 @@ export function germanCatchesNeeded(format: Format): CatchesNeededWords {
           ? "Was jede Probe bringt"
           : `Was jede Probe bringt, Tank ${result.bin}${result.fill === null ? "" : `, Füllung ${result.fill}`}`,
       description: (result) =>
-        `Halbe Breite des Vertrauensbereichs (${level(result)}) für den Austrag der Füllung gegen die Zahl ihrer Proben, wie erwartet und wie mit einer Chance von ${format.percent(result.options.assurance, 0)} nicht überschritten, mit der Toleranz von ${format.plusMinus(result.options.tolerance)}. ${result.further
+        `Halbe Breite des Vertrauensbereichs (${level(result)}) für den Austrag der Füllung gegen die Zahl ihrer Proben, wie erwartet und wie mit einer Chance von ${format.percent(result.options.assurance, 0)} nicht überschritten, mit der Toleranz von ${format.plusMinus(result.options.tolerance)}. ${result.curve.points
           .flatMap(({ catches: n, halfWidth }) =>
             halfWidth === null ? [] : [`${n}: ${format.percent(halfWidth)}`],
           )
@@ -129,10 +150,19 @@ export function germanCatchesNeeded(format: Format): CatchesNeededWords {
       catches: "Proben der Füllung",
       halfWidth: "Bekannt auf ± (%)",
       tolerance: "Toleranz",
-      expected: "erwartet",
+      planned: "erwartet",
       assured: (assurance) => `mit einer Chance von ${format.percent(assurance, 0)}`,
-      history: "nur frühere Füllungen",
-      now: "bisher",
+      "earlier fills": "nur frühere Füllungen",
+      made: "bisher",
     },
   };
+}
+
+/** "2 weitere Proben mit 20 Umdrehungen"; vor der ersten Probe ohne "weitere". */
+export function moreCatches(
+  { further, turns }: Pick<NumberOfCatches, "further" | "turns">,
+  first: boolean,
+  format: Format,
+): string {
+  return `${format.count(further)}${first ? "" : " weitere"} ${further === 1 ? "Probe" : "Proben"} ${withTurns(turns, format)}`;
 }

@@ -51,6 +51,8 @@ function aboutSpeed(format: Format) {
       "Die Drehzahl änderte sich nur von Füllung zu Füllung; was die Drehzahl bewirkt hat und was die Füllungen, lässt sich nicht auseinanderhalten. Drehen Sie eine Füllung mit zwei Drehzahlen ab.",
     "too-few-for-speed": ({ catches, needed }) =>
       `${catches} Proben aus Füllungen mit mehreren Drehzahlen sind zu wenige, um zu sagen, was die Drehzahl bewirkt; es braucht ${needed}.`,
+    "speed-catches-agree": ({ catches }) =>
+      `Die ${catches} Proben bei verschiedenen Drehzahlen stimmen genau überein; die Waage verdeckt ihre Streuung, und der Einfluss der Drehzahl lässt sich nicht beurteilen.`,
     "speed-changes-delivery": ({ change, lower, upper, pValue }) =>
       `Der Austrag ändert sich mit der Drehzahl des Dosierers: ${format.signedPercent(change)} von den langsamsten zu den schnellsten Proben (${format.range(format.signedPercent(lower), format.signedPercent(upper))}, ${format.pValue(pValue)}). Drehen Sie mit der Drehzahl der Arbeit ab.`,
     "speed-not-straight": ({ by, pValue }) =>
@@ -88,6 +90,8 @@ function aboutFieldCheck(format: Format) {
       "Nichts sagt, wie der Antrieb bei einer Feldprüfung eingestellt war; die Proben sagen daher keine Menge dafür vorher. Geben Sie assumed_delivery bei der Prüfung oder turns_per_hectare beim Tank an.",
     "field-check-fill-unknown": ({ fill }) =>
       `Eine Feldprüfung nennt Füllung ${fill}, die keine gültige Probe hat; dafür steht, was irgendeine Füllung dieses Tanks austrägt.`,
+    "field-disagreed-before": ({ bias }) =>
+      `Eine frühere Feldprüfung dieses Tanks lag um ${format.signedPercent(bias)} daneben; es zählt die letzte.`,
     "field-disagrees": ({ normalisedError, bias }) =>
       `Feld und Proben weichen um mehr voneinander ab als ihre Unsicherheiten (normierte Abweichung ${format.plain(normalisedError, 2)}): Das Feld bekam ${format.percent(Math.abs(bias))} ${bias < 0 ? "weniger" : "mehr"}, als die Proben erwarten lassen. Suchen Sie nach Schlupf, Überlappung oder falscher Fläche, nach Resten im Tank, oder nach einem Dosierer, der im Fahren anders austrägt.`,
     "one-field-check": ({ bias }) =>

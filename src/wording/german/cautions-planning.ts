@@ -15,21 +15,25 @@ function aboutCatches(format: Format) {
       `Noch ist keine Streuung der Proben bekannt; der Plan nimmt ${format.percent(relative)} für eine Probe ${withTurns(turns, format)} an. Das ist eine Annahme, nicht Ihr Dosierer: Veröffentlichte Schwankungen von Wiederholung zu Wiederholung reichen von ${format.plain(0.8)} bis ${format.plain(3.7)} % (Yazgi et al., 2017). Nach drei Proben beruht der Plan auf Ihren eigenen.`,
     "spread-assumed": ({ relative }) =>
       `Die Aufzeichnung zeigt keinen Unterschied zwischen Füllungen, der über die Streuung der Proben hinausgeht; der Plan für einen Versuch nimmt daher ${format.percent(relative)} an. Eine veröffentlichte Zahl dafür wurde nicht gefunden.`,
-    "scale-limits-tolerance": ({ turns, leastTurns }) =>
-      `Bei Proben ${withTurns(turns, format)} nimmt das Ablesen der Waage viel von der Toleranz ein. Drehen Sie mindestens ${format.count(leastTurns)} Umdrehungen je Probe, oder nehmen Sie eine feinere Waage.`,
+    "scale-limits-tolerance": ({ turns, leastTurns, divisionKg }) =>
+      `${divisionKg === null ? "Die Waage" : `Die Teilung der Waage von ${format.value(divisionKg, "mass")}`} verdeckt die Streuung von ${format.plain(turns)} Umdrehungen: Unter ${format.count(leastTurns)} Umdrehungen je Probe ist schon das Ablesen ungenauer als die Toleranz.`,
     "stopped-on-width": ({ tolerance }) =>
       `Haben Sie aufgehört, weil ${format.plusMinus(tolerance)} erreicht war, geben Sie ${format.plusMinus(tolerance)} an: Wer bei erreichter Breite aufhört, dem gerät eine kleinere Zahl zu gut.`,
-    "tolerance-needs-more-catches": ({ mostCatches, catchesNeeded, halfWidthThen }) => {
-      const then =
-        halfWidthThen === null
-          ? `${mostCatches} Proben erreichen die Toleranz wohl nicht`
-          : `${mostCatches} Proben enden wohl bei etwa ${format.plusMinus(halfWidthThen)}, nicht sicher innerhalb der Toleranz`;
-      const instead =
-        catchesNeeded === null
-          ? "Keine Zahl von Proben dieser Länge würde reichen: Nehmen Sie längere oder eine feinere Waage"
-          : `Es bräuchte ${catchesNeeded} dieser Länge; längere Proben gehen schneller`;
-      return `${then}. ${instead}, oder lassen Sie eine größere Toleranz gelten. Machen Sie nicht weiter, bis es zufällig passt.`;
+    "short-of-tolerance": ({ halfWidth, tolerance }) =>
+      `Die Füllung ist bisher auf ${format.plusMinus(halfWidth)} bekannt; gewünscht sind ${format.plusMinus(tolerance)}.`,
+    "tolerance-not-reachable": (facts) => {
+      const { halfWidth, tolerance, catches, mostCatches, heaviestCatchKg, leastTurns } = facts;
+      const mass = `${format.value(heaviestCatchKg, "mass")}${facts.heaviestGiven ? "" : " (angenommen)"}`;
+      const cure =
+        leastTurns === null
+          ? "längere Proben beim nächsten Mal oder eine größere Toleranz"
+          : `Proben von mindestens ${format.count(leastTurns)} Umdrehungen beim nächsten Mal, eine feinere Waage oder eine größere Toleranz`;
+      return catches >= mostCatches
+        ? `${mostCatches} Proben sind genommen, und die Füllung ist auf ${format.plusMinus(halfWidth)} bekannt, nicht auf ${format.plusMinus(tolerance)}. Geben Sie das Erreichte an und machen Sie nicht weiter, bis es zufällig passt; es helfen ${cure}.`
+        : `Die Füllung ist auf ${format.plusMinus(halfWidth)} bekannt. ${format.plusMinus(tolerance)} sind mit ${mostCatches} Proben von höchstens ${mass} kaum zu erreichen; es helfen ${cure}.`;
     },
+    "step-leaves-chance": ({ settingError, chance }) =>
+      `Der Austrag ist genau genug bekannt, aber die nächste Stufe liegt schon von sich aus um ${format.signedPercent(settingError)} daneben; die Menge liegt daher mit einer Wahrscheinlichkeit von ${format.percent(chance, 0)} außerhalb der Toleranz.`,
   } satisfies Partial<PlanningCautions>;
 }
 

@@ -6,6 +6,7 @@ import { germanFieldCautions } from "./cautions-field.ts";
 import { germanPlanningCautions } from "./cautions-planning.ts";
 import { germanProductCautions } from "./cautions-products.ts";
 import { degrees, fillsWords } from "./counted.ts";
+import { germanQuestions } from "./questions.ts";
 
 /** One sentence or two for every caution, in German: what was found, what it means, what to do. */
 export function germanCautions(format: Format): CautionWords {
@@ -27,6 +28,12 @@ function aboutTheFile(format: Format) {
       `Diese Probe ergibt je Umdrehung das ${format.plain(timesMedian)}-Fache der anderen. Suchen Sie nach verrutschtem Komma, anderer Einheit oder verzählten Umdrehungen. Geändert wurde nichts.`,
     "unit-looks-wrong": ({ unit, medianKgPerTurn }) =>
       `In ${unit} gelesen, beträgt der Austrag ${format.value(medianKgPerTurn, "delivery")}, was ungewöhnlich ist. Prüfen Sie, ob die Massen wirklich in ${unit} notiert sind.`,
+    "newest-fill-left-out": ({ leftOutFill }, { fill }) =>
+      `Alle Proben der Füllung ${leftOutFill} sind weggelassen, über sie ist also nichts bekannt; die Zahlen hier gelten für Füllung ${fill}.`,
+    "not-computed": ({ question, reason }) =>
+      `„${germanQuestions[question]}“ ließ sich nicht berechnen (${reason}). Alles andere schon. Das ist ein Fehler des Programms: Bitte melden Sie ihn mit der Datei.`,
+    "needed-not-computed": ({ question, reason }) =>
+      `„${germanQuestions[question]}“ ließ sich nicht berechnen (${reason}) und wird gebraucht, um zu sagen, was einzustellen ist. Das ist ein Fehler des Programms: Bitte melden Sie ihn mit der Datei.`,
     "turns-all-equal": ({ turns, tareShare }) =>
       `Alle Proben haben ${format.plain(turns)} Umdrehungen; eine Tara, die in jeder Probe steckt, ist so nicht zu sehen${tareShare === null ? "" : `, sie würde den Austrag um ${format.percent(tareShare)} zu hoch machen`}. Drehen Sie einmal je Saison mit zwei Stufen von Umdrehungen ab, die längere doppelt so lang wie die kürzere.`,
     "setup-name-not-caught": ({ what, name, instead }, { bin }) =>
@@ -38,18 +45,17 @@ function aboutTheFile(format: Format) {
 
 function aboutOneFill(format: Format) {
   return {
-    "one-catch": ({ earlierFills }) =>
-      earlierFills > 0
-        ? `Eine Probe gibt einen Wert; ihr Fehler ist aus ${earlierFills} früheren ${earlierFills === 1 ? "Füllung" : "Füllungen"} geliehen, soweit diese einen zeigen.`
-        : "Eine Probe gibt einen Wert, aber keine Vorstellung von seinem Fehler. Nehmen Sie mindestens zwei weitere.",
+    "one-catch": () => "Eine Probe gibt einen Wert, aber keine Vorstellung von seinem Fehler.",
+    "one-catch-lent": ({ df }) =>
+      `Nur eine Probe; wie stark sie streut, ist aus anderen Füllungen bekannt (${degrees(df, format)}).`,
     "two-catches": ({ widthFactor }) =>
       `Zwei Proben können nicht sagen, welche falsch ist, und ihr eigener Vertrauensbereich reicht ${format.plain(widthFactor)} Standardfehler nach jeder Seite: Nehmen Sie eine dritte.`,
     "few-degrees-of-freedom": ({ df }) =>
       `Die Streuung der Proben ist nur wenig belegt (${degrees(df, format)}); der Vertrauensbereich ist mit Absicht weit, jede weitere Probe macht ihn enger.`,
     "zero-scatter": ({ divisionKg }) =>
-      divisionKg === null
-        ? "Die Proben stimmen genau überein. Das sagt, dass die Waage grob ist, nicht, dass der Dosierer vollkommen ist. Geben Sie die Teilung der Waage an, dann lässt sich ein Vertrauensbereich nennen."
-        : `Die Proben stimmen bis auf die Teilung der Waage von ${format.value(divisionKg, "mass")} überein: Die Waage, nicht der Dosierer, setzt hier die Grenze.`,
+      `Die Proben stimmen bis auf die Teilung der Waage von ${format.value(divisionKg, "mass")} überein: Die Waage, nicht der Dosierer, bestimmt dieses Band.`,
+    "zero-scatter-unscaled": () =>
+      "Die Proben stimmen genau überein; das heißt, dass die Waage grob ist, nicht dass der Dosierer vollkommen ist. Geben Sie die Teilung der Waage in der Setup-Datei an, oder nehmen Sie längere Proben: Dann lässt sich ein Band angeben.",
     "scale-division-unknown": () =>
       "Die Teilung der Waage ist nicht angegeben; der Fehler beim Ablesen fehlt daher. Geben Sie sie in den Einstellungen an (scale, division).",
     "scale-limits-result": ({ share }) =>

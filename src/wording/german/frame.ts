@@ -4,9 +4,8 @@ import type { FrameWords } from "../frame.ts";
 export const germanFrame: FrameWords = {
   skipToContent: "Zum Inhalt springen",
   contents: "Inhalt",
-  nextStep: "Nächster Schritt",
   notKnown: "nicht bekannt",
   chart: "Diagramm",
   specification: "Spezifikation",
-  severity: { note: "Hinweis", caution: "Vorsicht", serious: "Schwerwiegend" },
+  severity: { note: "Anmerkung", doubt: "Zweifelhaft", serious: "Schwerwiegend" },
 };

@@ -4,6 +4,7 @@ import { germanAcrossFills } from "./across-fills.ts";
 import { germanCatchesNeeded } from "./catches-needed.ts";
 import { germanCautions } from "./cautions.ts";
 import { germanCost } from "./cost.ts";
+import { germanDecision } from "./decision.ts";
 import { germanDelivery } from "./delivery.ts";
 import { germanDrift } from "./drift.ts";
 import { germanExplainingVariables } from "./explaining-variables.ts";
@@ -33,6 +34,7 @@ export function german(units: UnitSystem = "metric"): Words {
     format,
     frame: germanFrame,
     cautions: germanCautions(format),
+    decision: germanDecision(format),
     delivery: germanDelivery(format),
     acrossFills: germanAcrossFills(format),
     outliers: germanOutliers(format),

@@ -1,4 +1,3 @@
-import type { AdviceReason } from "../../questions/repeatability/advice.ts";
 import type { Repeatability } from "../../questions/repeatability.ts";
 import type { RepeatabilityWords } from "../english/repeatability.ts";
 import type { Format } from "../format.ts";
@@ -9,30 +8,13 @@ export function germanRepeatability(format: Format): RepeatabilityWords {
   return {
     heading: "Wie gut wiederholen sich die Proben?",
     sentence: (result) =>
-      `Tank ${result.bin}, Füllung ${result.fill}: ${scatterSentence(result, format)} ${adviceSentence(result, format)}`,
-    advice: {
-      "good enough": "gut genug",
-      "catch longer": "länger abdrehen",
-      "catch more": "mehr Proben nehmen",
-      "weigh better": "genauer wiegen",
-    },
+      `Tank ${result.bin}, Füllung ${result.fill}: ${scatterSentence(result, format)}${limitSentence(result)}`,
     comparison: (result) => comparisonSentence(result, format),
     twoCatches: ({ twoCatchesWithin, input, options }) =>
       twoCatchesWithin === null
         ? null
         : `Zwei gute Proben ${withTurns(input.turns, format)} dürfen um bis zu ${format.percent(twoCatchesWithin)} ihrer Masse auseinanderliegen; mehr kommt bei ${format.percent(1 - options.level)} der Paare vor (Wiederholgrenze).`,
     scale: (result) => scaleSentence(result, format),
-    remedies: {
-      caption: "Was jede Abhilfe allein bräuchte, um die Toleranz einzuhalten",
-      remedy: "Abhilfe",
-      now: "Jetzt",
-      needed: "Nötig",
-      catches: "Mehr Proben gleicher Länge",
-      turns: "Längere Proben, gleich viele",
-      division: "Feinere Waage, gleiche Proben",
-      not: "allein nicht",
-      unknown: "nicht bekannt",
-    },
     chart: {
       title: ({ bin }) => `Streuung der Proben jeder Füllung, Tank ${bin}`,
       description: (result) =>
@@ -66,27 +48,15 @@ function scatterSentence(
   return `${size}, ${practices[practice]} (frühere Füllungen: ${format.percent(earlier.relative.value)}).`;
 }
 
-function adviceSentence(result: Repeatability, format: Format): string {
-  const { reason, remedies, halfWidth, options, input } = result;
-  const known = halfWidth === null ? "" : format.plusMinus(halfWidth);
-  const tolerance = format.percent(options.tolerance);
-  const more =
-    remedies.catches === null ? "" : ` (insgesamt ${remedies.catches} statt ${input.catches})`;
-  const longer =
-    remedies.turnsPerCatch === null
-      ? ""
-      : ` (${format.count(remedies.turnsPerCatch)} Umdrehungen statt ${format.plain(input.turns)})`;
-  const sentences: Record<AdviceReason, string> = {
-    "within tolerance": `Die Füllung ist auf ${known} bekannt, innerhalb der Toleranz von ${tolerance}: gut genug.`,
-    "scatter unknown":
-      "Nehmen Sie mehr Proben: Wie genau die Füllung bekannt ist, lässt sich ab der zweiten Probe sagen.",
-    "reading the scale dominates and longer catches cure it": `Drehen Sie länger ab${longer}: Das Ablesen der Waage macht den größten Teil des Fehlers aus, und mehr Proben gleicher Länge mitteln ihn nicht heraus.`,
-    "reading the scale dominates": `Wiegen Sie genauer: Das Ablesen der Waage macht den größten Teil des Fehlers aus, und weder mehr noch etwas längere Proben bringen die Füllung von ${known} auf ${tolerance}.`,
-    "a few more catches are enough": `Nehmen Sie mehr Proben${more}: Das bringt die Füllung von ${known} auf die Toleranz von ${tolerance}.`,
-    "more catches need fewer turns in all": `Nehmen Sie mehr Proben${more}: So kommen Sie mit den wenigsten Umdrehungen von ${known} auf ${tolerance}.`,
-    "longer catches need fewer turns in all": `Drehen Sie länger ab${longer}: So kommen Sie mit den wenigsten Umdrehungen von ${known} auf ${tolerance}.`,
-  };
-  return sentences[reason];
+function limitSentence({ limitedBy }: Repeatability): string {
+  switch (limitedBy) {
+    case "scale":
+      return " Das Ablesen der Waage macht den größten Teil des Fehlers dieser Füllung aus: Längere Proben oder eine feinere Waage verkleinern ihn, mehr Proben derselben Länge nicht.";
+    case "scatter":
+      return " Die Streuung der Proben macht den größten Teil des Fehlers dieser Füllung aus, und jede weitere Probe verkleinert ihn.";
+    case null:
+      return "";
+  }
 }
 
 function comparisonSentence({ comparison, options }: Repeatability, format: Format): string | null {

@@ -17,13 +17,12 @@ export function germanReport(format: Format): ReportWords {
         first === last ? format.date(first) : format.range(format.date(first), format.date(last)),
       level: "Vertrauensniveau",
       tolerance: "Toleranz",
-      toleranceWords: (tolerance, given) =>
-        given
-          ? format.plusMinus(tolerance)
-          : `${format.plusMinus(tolerance)} (angenommen: der häufigste Rat der landwirtschaftlichen Beratung)`,
+      toleranceWords: (tolerance, from) =>
+        from === "default"
+          ? `${format.plusMinus(tolerance)} (angenommen; geben Sie Ihre in der Setup-Datei an)`
+          : format.plusMinus(tolerance),
       version: "Erstellt mit",
     },
-    columns: ["Tank", "Produkt", "Füllung", "Proben", "Austrag", "Vertrauensbereich", "Urteil"],
     summary: "Auf einen Blick",
     cardTitle: (bin) => `Tank ${bin}`,
     cardSubtitle: (product, fill) => `${product}, Füllung ${fill}`,
@@ -39,42 +38,9 @@ export function germanReport(format: Format): ReportWords {
       catches: "Proben dieser Füllung",
       fills: "Füllungen aufgezeichnet",
       scatter: "Streuung der Proben",
-      toSet: "Einzustellen",
     },
-    verdict: (verdict) => {
-      switch (verdict.code) {
-        case "check-first":
-          return "Erst etwas prüfen";
-        case "moved":
-          return "Der Austrag hat sich verschoben";
-        case "known-well-enough":
-          return "Genau genug bekannt";
-        case "not-yet":
-          return "Noch nicht genau genug bekannt";
-        case "unknown":
-          return "Fehler nicht bekannt";
-      }
-    },
-    nextStep: (verdict) => {
-      switch (verdict.code) {
-        case "check-first":
-          return verdict.catches.length > 0
-            ? `Sehen Sie sich ${verdict.catches.length === 1 ? "Probe" : "die Proben"} ${format.list(verdict.catches.map(String))} dieser Füllung an, bevor Sie den Antrieb einstellen; was dagegen spricht, steht unten.`
-            : "Lesen Sie unten die schwerwiegende Meldung zu diesem Tank und klären Sie sie, bevor Sie den Antrieb einstellen.";
-        case "moved":
-          return verdict.wellEnough
-            ? "Stellen Sie den Antrieb auf den Wert von heute ein, nicht auf einen früheren, und sehen Sie sich den Dosierer an."
-            : "Nehmen Sie keine früheren Werte: Drehen Sie neu ab, stellen Sie den Antrieb auf den Wert von heute ein, und sehen Sie sich den Dosierer an.";
-        case "known-well-enough":
-          return `Stellen Sie den Antrieb auf diesen Wert ein. Prüfen Sie die Menge nach den ersten ${format.units === "us" ? "Acres" : "Hektar"}.`;
-        case "not-yet":
-          return verdict.moreCatches === null
-            ? "Mehr Proben allein erreichen die Toleranz nicht: Nehmen Sie längere Proben oder eine feinere Waage, oder lassen Sie eine größere Toleranz gelten."
-            : `Nehmen Sie noch ${catchesWords(verdict.moreCatches)} mit ${format.plain(verdict.turns)} Umdrehungen aus dieser Füllung.`;
-        case "unknown":
-          return `Nehmen Sie noch mindestens zwei Proben mit ${format.plain(verdict.turns)} Umdrehungen aus dieser Füllung.`;
-      }
-    },
+    notComputed:
+      "Das ließ sich nicht berechnen; die Meldung am Anfang dieses Tanks nennt den Grund.",
     bin: (bin, product) => `Tank ${bin}: ${product}`,
     more: "Diagramm und Zahlen",
     notes: "Hinweise zu diesen Zahlen",

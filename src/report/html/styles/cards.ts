@@ -24,19 +24,21 @@ export const cards = `
 .span .bar { opacity: 0.55; }
 .span .needle { stroke: var(--ink); stroke-width: 2.5; stroke-linecap: round; }
 
-.verdict { display: inline-flex; align-items: flex-start; gap: 0.5rem; padding: 0.35rem 0.75rem 0.35rem 0.6rem; border-radius: 0.5rem; font-weight: 600; font-size: 0.9375rem; line-height: 1.4; }
+.call { display: flex; align-items: flex-start; gap: 0.5rem; padding: 0.55rem 0.8rem 0.55rem 0.65rem; border-radius: 0.5rem; font-weight: 650; font-size: 1.1875rem; line-height: 1.35; }
 .icon { flex: none; width: 1em; height: 1em; vertical-align: -0.12em; margin-inline-end: 0.35em; }
-.verdict .icon, .cautions .icon { width: 1.05rem; height: 1.05rem; margin: 0.13rem 0 0; }
+.cautions .icon { width: 1.05rem; height: 1.05rem; margin: 0.13rem 0 0; }
+.call .icon { width: 1.2rem; height: 1.2rem; margin: 0.2rem 0 0; }
 .icon > * { fill: currentColor; }
 .icon > .sign { fill: none; stroke: var(--panel); stroke-width: 1.9; stroke-linecap: round; stroke-linejoin: round; }
 .fine { --tone: var(--fine); --tone-soft: var(--fine-soft); }
 .attention { --tone: var(--attention); --tone-soft: var(--attention-soft); }
 .problem { --tone: var(--problem); --tone-soft: var(--problem-soft); }
 .neutral { --tone: var(--neutral); --tone-soft: var(--neutral-soft); }
-.verdict { color: var(--tone); background: var(--tone-soft); }
+.call { color: var(--tone); background: var(--tone-soft); }
 
-.next-step { font-size: 1rem; line-height: 1.5; }
-.next-step .label { display: block; font-size: 0.8125rem; font-weight: 600; color: var(--muted); }
+.card-why p { font-size: 0.9375rem; line-height: 1.5; }
+.card-why p + p { margin-top: 0.45rem; }
+.card-why p:first-child { font-size: 1rem; }
 .card dl { margin: 0.9rem 0 0; padding-top: 0.75rem; border-top: 1px solid var(--rule); font-size: 0.9375rem; }
 .card dl div { display: flex; justify-content: space-between; gap: 1rem; }
 .card dt { color: var(--muted); }

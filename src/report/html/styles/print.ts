@@ -8,7 +8,7 @@ export const print = `
   .masthead, .page, footer { max-width: none; padding-inline: 1px; }
   .masthead { padding-top: 0; }
   .masthead h1 { font-size: 2.1rem; }
-  .masthead::after, .icon, .span, .verdict, .cautions > li, .drawing svg, tbody tr[class] > * { -webkit-print-color-adjust: exact; print-color-adjust: exact; }
+  .masthead::after, .icon, .span, .call, .cautions > li, .drawing svg, tbody tr[class] > * { -webkit-print-color-adjust: exact; print-color-adjust: exact; }
   .page { padding-block: 1.2rem 0; }
   main > section { margin-top: 2.2rem; }
   p, li { orphans: 3; widows: 3; }

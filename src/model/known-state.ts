@@ -1,0 +1,52 @@
+import { type ChosenScatter, chooseScatter } from "./catch-scatter.ts";
+import type { FillEstimate } from "./fill-estimate.ts";
+import type { KnownState } from "./known-width.ts";
+import type { Fill } from "./meters.ts";
+import type { MeterModel, ModelOptions } from "./model.ts";
+
+/** Relative catch scatter with where it comes from. */
+export interface KnownScatter {
+  readonly source: "pooled" | "own";
+  /** Relative variance of a one-turn catch. */
+  readonly variance: number;
+  readonly df: number;
+}
+
+/** The scatter that the estimate of a fill rests on, the larger standard error of unequal turns included; null: none. */
+export function scatterOfFill(
+  fill: Pick<Fill, "totals" | "delivery">,
+  { variance, scatter }: Pick<FillEstimate, "variance" | "scatter">,
+): KnownScatter | null {
+  if (variance.model === null) return null;
+  const largest = Math.max(variance.model, variance.robust ?? 0) * fill.totals.turns;
+  return relative({ ...scatter, variance: largest }, fill.delivery);
+}
+
+/** A fill without catches adds nothing of its own: the pooled scatter of the others, if it has enough behind it. */
+export function scatterOfNextFill({
+  scatter,
+  across,
+}: Pick<MeterModel, "scatter" | "across">): KnownScatter | null {
+  const nothingYet = { totals: { catches: 1, turns: 1, massKg: 0, scatterSum: 0 } };
+  return relative(chooseScatter(nothingYet, scatter), across.nextFill.value);
+}
+
+/** Where the next fill of a meter stands before its first catch; null while no scatter is known. */
+export function stateOfNextFill(
+  meter: Pick<MeterModel, "scatter" | "across">,
+  { scaleDivisionKg }: Pick<ModelOptions, "scaleDivisionKg">,
+): KnownState | null {
+  const known = scatterOfNextFill(meter);
+  if (known === null) return null;
+  return {
+    catches: 0,
+    turns: 0,
+    scatter: { q: known.variance, nu: known.df, own: false },
+    divisionInTurns: (scaleDivisionKg ?? 0) / meter.across.nextFill.value,
+  };
+}
+
+function relative({ source, variance, df }: ChosenScatter, delivery: number): KnownScatter | null {
+  if (source === "none" || variance === null) return null;
+  return { source, variance: variance / delivery ** 2, df };
+}

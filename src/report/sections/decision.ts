@@ -1,0 +1,140 @@
+import type { Analysis, MeterAnswers } from "../../analysis/analyse.ts";
+import type { Decision } from "../../analysis/decision.ts";
+import { type Caution, type CautionCode, endingsOf } from "../../results/caution.ts";
+import type { DecisionWords } from "../../wording/english/decision.ts";
+import type { Words } from "../../wording/words.ts";
+import type { Tone } from "../document.ts";
+import { cautionSentence } from "./cautions.ts";
+
+/** The decision about one bin in words: every surface takes its lines from here. */
+export interface DecisionLines {
+  /** One or two words: set, catch more, look first. */
+  readonly mark: string;
+  readonly tone: Tone;
+  /** The one line to act on. */
+  readonly action: string;
+  /** How sure it is. */
+  readonly sure: string | null;
+  /** Why, and what ends it; the serious findings in full. */
+  readonly why: readonly string[];
+}
+
+/** What qualifies a setting without changing it: the cause is still to be found. */
+const causeUnknown: readonly string[] = ["moved-since", "trending", "fill-differs-confirmed"];
+
+export function decisionLines(
+  answers: MeterAnswers,
+  analysis: Pick<Analysis, "cautions" | "toleranceFrom">,
+  words: Words,
+): DecisionLines {
+  const say = words.decision;
+  const { decision } = answers;
+  if (decision === null)
+    return {
+      mark: say.notInTheBin,
+      tone: "neutral",
+      action: say.notInTheBin,
+      sure: null,
+      why: [say.notInTheBinSentence],
+    };
+  const findings = findingsOf(decision, answers, analysis.cautions);
+  return {
+    mark: say.marks[decision.action],
+    tone: toneOf(decision, findings),
+    action: actionWords(decision, findings, words.delivery.value(answers.delivery), say),
+    sure: sureWords(answers, decision, analysis.toleranceFrom, words),
+    why: [
+      ...findings.map((found) => whyWords(found, words)),
+      ...answers.answered.flatMap((one) => answeredWords(one, answers, words)),
+    ],
+  };
+}
+
+/** The findings that made the decision, and the serious ones beside it, each with its sentence once. */
+function findingsOf(
+  { reasons, also }: Decision,
+  { cautions, delivery }: MeterAnswers,
+  ofFile: readonly Caution[],
+): readonly Caution[] {
+  const here = [...ofFile, ...cautions].filter(
+    ({ where }) =>
+      (where.bin === null || where.bin === delivery.bin) &&
+      (where.product === null || where.product === delivery.product) &&
+      (where.fill === null || where.fill === delivery.fill),
+  );
+  const of = (codes: readonly CautionCode[], grave: boolean) =>
+    codes.flatMap((code) =>
+      here.filter((found) => found.code === code && (!grave || found.severity === "serious")),
+    );
+  const told = of(reasons, false).filter(({ code }) => code !== "stopped-on-width");
+  return [...told, ...of(also, true)];
+}
+
+/** Green only where nothing is left to say against it. */
+function toneOf({ action, reasons }: Decision, findings: readonly Caution[]): Tone {
+  if (action === "look-first") return "problem";
+  const clean = reasons.every((code) => code === "stopped-on-width") && findings.length === 0;
+  return action === "set" && clean ? "fine" : "attention";
+}
+
+function actionWords(
+  { action, catches, setting, reasons }: Decision,
+  findings: readonly Caution[],
+  delivery: string,
+  say: DecisionWords,
+): string {
+  if (action === "look-first") return say.lookFirst(lookWords(findings, say));
+  if (action === "catch-more" && catches !== null) return say.catchMore(catches);
+  if (setting === null) return say.marks[action];
+  const toSet = say.set(setting, delivery);
+  return reasons.some((code) => causeUnknown.includes(code))
+    ? `${toSet}. ${say.lookForCause}`
+    : toSet;
+}
+
+function lookWords([first]: readonly Caution[], { looks, lookAtCatches }: DecisionWords): string {
+  if (first === undefined || !(first.code in looks)) return lookAtCatches;
+  const look = looks[first.code as keyof typeof looks] as (
+    facts: Caution["facts"],
+    where: Caution["where"],
+  ) => string;
+  return look(first.facts, first.where);
+}
+
+function sureWords(
+  { delivery, catchesNeeded }: MeterAnswers,
+  { action, catches }: Decision,
+  toleranceFrom: Analysis["toleranceFrom"],
+  words: Words,
+): string | null {
+  const say = words.decision;
+  const value = words.delivery.value(delivery);
+  const { halfWidth, options } = delivery;
+  if (halfWidth === null) return say.noBand(value);
+  if (action !== "set" && catches?.reaches != null && catchesNeeded?.needed != null)
+    return `${say.soFar(value, halfWidth)} ${say.number(catches, catchesNeeded.needed.typically)}`;
+  if (action !== "set") return say.soFar(value, halfWidth);
+  const stated = catchesNeeded?.statedHalfWidth ?? null;
+  if (stated !== null)
+    return toleranceFrom === "default"
+      ? say.withinDefault(value, stated, halfWidth)
+      : say.within(value, stated, halfWidth);
+  return halfWidth > options.tolerance
+    ? say.goodTo(value, halfWidth, options.tolerance)
+    : say.goodToBand(value, halfWidth);
+}
+
+function whyWords(found: Caution, words: Words): string {
+  const sentence = cautionSentence(found, words);
+  const endings = endingsOf(found.code);
+  return endings.length === 0 ? sentence : `${sentence} ${words.decision.ends(endings)}`;
+}
+
+function answeredWords(
+  one: MeterAnswers["answered"][number],
+  { cautions }: MeterAnswers,
+  words: Words,
+): readonly string[] {
+  const found = cautions.find(({ code }) => code === one.code);
+  return found === undefined ? [] : [words.decision.answered(one, cautionSentence(found, words))];
+}
