@@ -79,26 +79,20 @@ export function fitModel(
   };
 }
 
-function heaviestOf(catches: readonly Catch[]): number {
-  return catches.reduce((heaviest, { netKg }) => Math.max(heaviest, netKg), 0);
+/** The options of a result, which may hold more than these, are taken as they are; a typo would leave one out. */
+function resolveModelOptions(given: Partial<ModelOptions>): ModelOptions {
+  const needed = { level: defaults.level, tolerance: defaults.tolerance, scaleDivisionKg: null };
+  const names = Object.keys(needed);
+  if (!names.every((name) => name in given)) refuseUnknownOptions(given, [...names, "varianceLaw"]);
+  const { level, tolerance, scaleDivisionKg, varianceLaw }: ModelOptions = { ...needed, ...given };
+  const options = { level, tolerance, scaleDivisionKg };
+  const resolved = varianceLaw === undefined ? options : { ...options, varianceLaw };
+  requireModelOptions(resolved);
+  return resolved;
 }
 
-/** The options of a result, which hold more than these, are taken as they are; a typo would leave one out. */
-function resolveModelOptions(given: Partial<ModelOptions>): ModelOptions {
-  const resolved = { level: defaults.level, tolerance: defaults.tolerance, scaleDivisionKg: null };
-  const names = Object.keys(resolved);
-  if (!names.every((name) => name in given)) refuseUnknownOptions(given, [...names, "varianceLaw"]);
-  const { level, tolerance, scaleDivisionKg, varianceLaw }: ModelOptions = {
-    ...resolved,
-    ...given,
-  };
-  requireModelOptions({ level, tolerance, scaleDivisionKg });
-  return {
-    level,
-    tolerance,
-    scaleDivisionKg,
-    ...(varianceLaw === undefined ? {} : { varianceLaw }),
-  };
+function heaviestOf(catches: readonly Catch[]): number {
+  return catches.reduce((heaviest, { netKg }) => Math.max(heaviest, netKg), 0);
 }
 
 /** The delivery of one fill of a meter, as every answer has it. */

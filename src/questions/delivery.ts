@@ -1,6 +1,6 @@
 import { type Fill, newestFill } from "../model/meters.ts";
 import { estimateOf, type MeterModel } from "../model/model.ts";
-import { requireModelOptions, requireOneOf } from "../results/options.ts";
+import { requireModelOptions } from "../results/options.ts";
 import { lackOfFit } from "../statistics/lack-of-fit.ts";
 import { fitThroughOrigin, variancePowers } from "../statistics/through-origin.ts";
 import { deliveryCautions } from "./delivery/cautions.ts";
@@ -43,8 +43,7 @@ export function delivery(
   fill: Fill = newestFill(meter),
 ): Delivery {
   requireModelOptions(options);
-  requireOneOf("varianceLaw", options.varianceLaw, Object.keys(variancePowers));
-  const { level, scaleDivisionKg, varianceLaw } = options;
+  const { level, scaleDivisionKg, varianceLaw = "proportional" } = options;
   const estimated = estimateOf(meter, fill, options);
   const { estimate, fit, variance, scatter } = estimated;
   const catchVariance = scatter.source === "own" ? fit.residualVariance : scatter.variance;
