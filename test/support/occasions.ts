@@ -1,4 +1,6 @@
 import { type Analysis, analyse } from "../../src/analysis/analyse.ts";
+import { decide } from "../../src/analysis/decision.ts";
+import { answerTable, decisionText, toleranceText } from "../../src/cli/answer-table.ts";
 import { readSetup } from "../../src/data/read-setup.ts";
 import type { Catch, CatchLog } from "../../src/data/types.ts";
 import { reportDocument } from "../../src/report/report.ts";
@@ -12,8 +14,10 @@ import { settingSection } from "../../src/report/sections/setting.ts";
 import { skippingSection } from "../../src/report/sections/skipping.ts";
 import { trialPlanSection } from "../../src/report/sections/trial-plan.ts";
 import { uncertaintyBudgetSection } from "../../src/report/sections/uncertainty-budget.ts";
+import { caution } from "../../src/results/caution.ts";
 import type { Words } from "../../src/wording/words.ts";
 import { aCatch, aFill } from "./catches.ts";
+import { analysisOf, states } from "./decision-states.ts";
 import { demo } from "./demo.ts";
 import {
   aCheck,
@@ -41,6 +45,8 @@ export interface Occasion {
 export async function occasions(): Promise<readonly Occasion[]> {
   return [
     ...(await demoReports()),
+    ...(await everyState()),
+    await aFailedQuestion(),
     report("a planned trial", analyse(aCatchLog(steady), null, { drift: "never" })),
     ...[3, 7].map((fill) =>
       report(`a meter opened before fill ${fill}`, analyse(aCatchLog(steady), openedBefore(fill))),
@@ -81,9 +87,37 @@ async function demoReports(): Promise<readonly Occasion[]> {
   );
 }
 
+/** Every way in which a decision comes about, on paper and on the terminal. */
+async function everyState(): Promise<readonly Occasion[]> {
+  return Promise.all(
+    Object.entries(states).map(async ([name, state]) => report(name, await analysisOf(state))),
+  );
+}
+
+/** A report in which what to set could not be computed. */
+async function aFailedQuestion(): Promise<Occasion> {
+  const analysis = await analysisOf(states.enough);
+  const answers = present(analysis.meters[0]);
+  const { bin, product } = answers;
+  const facts = { question: "setting", reason: "a reason" } as const;
+  const failure = caution("needed-not-computed", { bin, product }, facts);
+  const cautions = [...answers.cautions, failure];
+  const ground = { ...answers, setting: null, findings: cautions, setup: null };
+  const failed = { ...answers, setting: null, cautions, decision: decide(ground) };
+  return report("a failed question", { ...analysis, meters: [failed] });
+}
+
 function report(name: string, analysis: Analysis): Occasion {
   const meta = { title: null, setupSource: null, version: "1" };
-  return { name, say: (words) => void reportDocument(analysis, meta, words) };
+  return {
+    name,
+    say: (words) => {
+      reportDocument(analysis, meta, words);
+      answerTable(analysis, words);
+      for (const answers of analysis.meters) decisionText(answers, analysis, words);
+      toleranceText(analysis, words);
+    },
+  };
 }
 
 function aCatchLog(catches: readonly Catch[]): CatchLog {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { english } from "../../../src/wording/english/english.ts";
 import { aLog, needed, someTime, someTrial } from "../../support/planning-answers.ts";
+import { present } from "../../support/reference.ts";
 
 const words = english();
 const plain = (text: string | null) => (text ?? "").replaceAll(/[\u00a0\u202f]/g, " ");
@@ -15,31 +16,84 @@ describe("enough catches, in words", () => {
     );
   });
 
-  it("asks for so many more with their chance", () => {
-    expect(plain(say.sentence(needed(aLog(6, 1), {}, 0.025)))).toMatch(
-      /after 1 catch; \d more catche?s? of 20 turns reach(es)? ± 2\.5 % with a chance of [89]\d %\.$/,
+  it("asks for so many more with their chance and what to expect", () => {
+    const result = needed(aLog(6, 1), {}, 0.025);
+    expect(plain(say.sentence(result))).toMatch(
+      /^Bin 1 \(wheat\), fill 7: known within ± \d\.\d % after 1 catch; \d more catch(es)? of 20 turns: within ± 2\.5 % with a chance of [89]\d % \(typically ± \d\.\d %\)\.$/,
     );
+    const { further, chance, typically } = present(result.needed);
+    const said = plain(say.sentence(result));
+    expect(said).toContain(`${further} more catch`);
+    expect(said).toContain(`${(chance * 100).toFixed(0)} %`);
+    expect(said).toContain(`± ${(typically * 100).toFixed(1)} %`);
   });
 
-  it("says when the catches there may be are not enough", () => {
-    expect(plain(say.sentence(needed(season, {}, 0.005)))).toMatch(
-      /up to 6 catches of 20 turns are not likely enough to reach ± 0\.5 %\.$/,
+  it("names no number where catches alone cannot give one", () => {
+    expect(plain(say.sentence(needed(aLog(0, 1))))).toBe(
+      "Bin 1 (wheat), fill 1: 1 catch says nothing of its error.",
     );
+    expect(plain(say.sentence(needed(aLog(0, 2))))).toBe(
+      "Bin 1 (wheat), fill 1: two catches cannot say how much they scatter. Take a third, then ask again.",
+    );
+    const waiting = { ...needed(aLog(0, 2)), standing: "waits" as const };
+    expect(plain(say.sentence(waiting))).toContain("must be explained or repeated first");
   });
 
-  it("ends at the most catches with what was reached", () => {
-    expect(plain(say.sentence(needed(aLog(6, 6), {}, 0.005)))).toMatch(
-      /after 6 catches, wider than the tolerance of ± 0\.5 %\. Stop here and state what was reached/,
+  it("says when no number within the limits is likely to do, and what to state then", () => {
+    const given = { heaviestCatchKg: 7 };
+    expect(plain(say.sentence(needed(season, given, 0.003)))).toMatch(
+      /after 2 catches; ± 0\.3 % is not likely to be reached with 8 catches of at most 7 kg\. Set the drive and state what was reached\.$/,
+    );
+    expect(plain(say.sentence(needed(null, { assumedKgPerTurn: 0.3, ...given }, 0.003)))).toBe(
+      "Before any catch: 8 catches of at most 7 kg are not likely enough to reach ± 0.3 %.",
     );
   });
 
   it("plans before any catch, from an assumption it names", () => {
     const plan = needed(null, {}, 0.05);
     expect(plain(say.sentence(plan))).toMatch(
-      /^Before any catch; \d catches of 20 turns reach ± 5\.0 %/,
+      /^Before any catch: \d catches of 20 turns: within ± 5\.0 % with a chance of \d\d % \(typically ± \d\.\d %\)\.$/,
     );
     expect(plain(say.basis(plan))).toBe(
       "Catch scatter 2.0 % for a catch of 20 turns: assumed, not measured.",
+    );
+    expect(say.basis(needed(aLog(0, 1)))).toBeNull();
+  });
+
+  it("says what one catch more buys, and nothing where none is planned", () => {
+    expect(plain(say.buys(needed(aLog(6, 1), {}, 0.025)))).toMatch(
+      /^One catch more would typically take the figure from ± \d\.\d % to ± \d\.\d %\.$/,
+    );
+    const still = aLog(6, 1).map((row) => ({ ...row, netKg: 6, turns: 20 }));
+    expect(plain(say.buys(needed(still, {}, 0.025)))).toMatch(
+      /^One catch more would change little/,
+    );
+    for (const none of [needed(aLog(0, 2)), needed(null), needed(season, {}, 0.0001)])
+      expect(say.buys(none)).toBeNull();
+  });
+
+  it("states the rule, and what a catch is taken to weigh at most", () => {
+    expect(plain(say.rule(needed(season)))).toBe(
+      "One catch at a time: at least 1 catch, then stop as soon as the interval is within ± 3.0 %, at 8 catches at the latest. Then state the tolerance, or the interval where it is wider.",
+    );
+    expect(plain(say.rule(needed(aLog(0, 3))))).toContain("at least 3 catches");
+    const short = (heaviestCatchKg: number | null) =>
+      plain(say.limits(needed(aLog(6, 1), { heaviestCatchKg }, 0.025)));
+    expect(short(null)).toBe(
+      "A catch is taken to weigh 20 kg at most (assumed; give the capacity of bag or scale in the setup).",
+    );
+    expect(short(12)).toBe("A catch is taken to weigh 12 kg at most (from the setup).");
+    expect(say.limits(needed(season, {}, 0.06))).toBeNull();
+  });
+
+  it("names what a step of the drive uses up, and the turns a scale needs", () => {
+    expect(plain(say.step(needed(season, { settingError: -0.012 })))).toBe(
+      "The nearest step of the drive is off by −1.2 % by itself, so the delivery has to be known within less than ± 3.0 %.",
+    );
+    expect(say.step(needed(season))).toBeNull();
+    expect(say.scale(needed(season))).toBeNull();
+    expect(plain(say.scale(needed(season, {}, 0.0005)))).toMatch(
+      /^Below \d+ turns a catch, reading the scale alone is wider than the tolerance/,
     );
   });
 

@@ -24,9 +24,9 @@ const many = {
   borrowedFrom: 4,
   by: "Tag",
   catches: 3,
-  catchesNeeded: 9,
   caughtLower: 30,
   caughtUpper: 40,
+  chance: 0.83,
   change: -0.02,
   complete: 4,
   constantKg: 0.43,
@@ -45,13 +45,15 @@ const many = {
   first: "Weizen",
   firstHalfWidth: 0.041,
   halfWidth: 0.02,
-  halfWidthThen: 0.034,
+  heaviestCatchKg: 15,
+  heaviestGiven: true,
   heavyPerPercent: 0.4,
   highest: 800,
   highestKgPerHa: 140,
   instead: "vorn",
   interceptSlopeKgPerTurn: 0.31,
   leastTurns: 30,
+  leftOutFill: 4,
   limit: 0.01,
   longestPauseDays: 21,
   lower: -0.03,
@@ -62,7 +64,7 @@ const many = {
   medianKgPerTurn: 0.14,
   mishaps: ["tare-left-in", "one-turn-more"],
   missingFills: 3,
-  mostCatches: 6,
+  mostCatches: 8,
   name: "vron",
   needed: 5,
   normalisedError: 1.8,
@@ -76,7 +78,9 @@ const many = {
   products: 3,
   pValue: 0.03,
   rateError: 0.045,
+  question: "outliers",
   ratio: 2.5,
+  reason: "0/0",
   relative: 0.02,
   relativeChange: -0.018,
   relativeDifference: 0.12,
@@ -84,6 +88,7 @@ const many = {
   relativeResidual: 0.081,
   scope: "between fills",
   second: "Gerste",
+  settingError: 0.012,
   share: 0.6,
   sinceFill: 3,
   spreadFills: 9,
@@ -123,7 +128,6 @@ const few = {
   borrowedFrom: 0,
   by: "curvature",
   catches: 1,
-  catchesNeeded: null,
   change: 0.02,
   correlation: 0.9,
   df: 1,
@@ -132,9 +136,10 @@ const few = {
   earlierFills: 1,
   fellBack: false,
   fills: 1,
+  heaviestGiven: false,
   fillsSince: 1,
-  halfWidthThen: null,
   highestKgPerHa: 80,
+  leastTurns: null,
   longestPauseDays: null,
   lowerKg: null,
   mishaps: [],
@@ -145,6 +150,7 @@ const few = {
   products: 1,
   rateError: -0.045,
   scope: "within fills",
+  settingError: 0,
   tareShare: null,
   what: "product",
   turns: 1,
@@ -154,6 +160,7 @@ const few = {
 
 const none = {
   ...few,
+  mostCatches: 2,
   earlierFills: 0,
   missingFills: 0,
   longestPauseDays: 1,
@@ -222,11 +229,28 @@ describe.each([
 
   it.each(codes)("%s is a whole sentence with the numbers of the English one", (code) => {
     const said = sentence(german(), code, facts);
-    expect(said).toMatch(/^[A-ZÄÖÜ0-9].*\.$/s);
+    expect(said).toMatch(/^„?[A-ZÄÖÜ0-9].*\.$/s);
     expect(said).not.toMatch(/undefined|NaN|\[object/);
     expect(englishIn(said)).toEqual([]);
     expect(numbersIn(said, "de")).toEqual(numbersIn(sentence(english(), code, facts), "en"));
   });
+
+  it.each(Object.keys(english().decision.looks))(
+    "%s is looked at in a few German words",
+    (code) => {
+      const look = (words: Words) => {
+        const say = words.decision.looks as Readonly<
+          Record<string, (facts: object, where: Where) => string>
+        >;
+        return say[code]?.(facts, where) ?? "";
+      };
+      const said = look(german());
+      expect(said).toMatch(/^\S.*[^.]$/);
+      expect(said).not.toMatch(/undefined|NaN|\[object/);
+      expect(englishIn(said)).toEqual([]);
+      expect(numbersIn(said, "de")).toEqual(numbersIn(look(english()), "en"));
+    },
+  );
 
   it.each(Object.entries(lists))("%s lists nothing by a name of the code", (code, list) => {
     const said = sentence(german(), code as CautionCode, facts);
