@@ -35,6 +35,7 @@ const columnOfField = {
   outlet: "outlet",
   operator: "operator",
   note: "note",
+  checked: "checked",
   leftOut: "left_out",
 } as const satisfies Readonly<Record<CatchField, string>>;
 

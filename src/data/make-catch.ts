@@ -24,6 +24,7 @@ export function makeCatch(given: CatchEssentials & Partial<Catch>): Catch {
     outlet: null,
     operator: null,
     note: null,
+    checked: null,
     leftOut: null,
     extra: {},
     ...given,
