@@ -120,10 +120,7 @@ function answersAbout(
   const deliveryAnswer = delivery(meter, options);
   const answers = {
     delivery: deliveryAnswer,
-    outliers: outliers(
-      meter,
-      outlierOptions(model.options, { metersInLog: model.meters.length, massUnit: log.massUnit }),
-    ),
+    outliers: outliers(meter, outlierOptions(model.options, { massUnit: log.massUnit })),
     drift: drift(
       meter,
       {

@@ -33,7 +33,8 @@ export function fieldCheckChoices(
   product: string,
 ): FieldCheckChoices {
   if (setup === null) return fieldCheckDefaults;
-  return { ...driveGeometry(setup, bin, product), checks: fieldChecksOf(setup, bin, product) };
+  const checks = fieldChecksOf(setup, bin, product);
+  return { ...driveGeometry(setup, bin, product), checks, checksInLog: setup.fieldChecks.length };
 }
 
 function driveGeometry(setup: Setup, bin: string, product: string): DriveGeometry {

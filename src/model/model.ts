@@ -3,10 +3,14 @@ import type { Catch } from "../data/types.ts";
 import { OptionError } from "../errors/errors.ts";
 import type { VarianceLaw } from "../statistics/through-origin.ts";
 import { type AcrossFills, acrossFills, relativeSpreadOf } from "./across-fills.ts";
-import { type PooledScatter, pooledScatter } from "./catch-scatter.ts";
-import { estimateFill, type FillEstimate } from "./fill-estimate.ts";
+import { type PooledScatter, scatterAt } from "./catch-scatter.ts";
+import { constantMassOverBins, type StandingTest } from "./constant-mass.ts";
+import { doubtedEstimate, type FillEstimate } from "./doubted-estimate.ts";
 import { type Fill, type Meter, metersOf, newestFill } from "./meters.ts";
 import { type NextCatchCurve, nextCatchCurve } from "./next-catch.ts";
+import { lentScatter } from "./screening/lending.ts";
+import { type MeterScreening, screenLog } from "./screening/screen-log.ts";
+import { type WithAllCatches, withAllCatches } from "./with-all-catches.ts";
 
 /** What the model needs to be told beyond the catches; everything resolved, nothing optional. */
 export interface ModelOptions {
@@ -22,8 +26,15 @@ export interface ModelOptions {
 
 /** One meter with what its fills say together. Every answer of the library starts from this. */
 export interface MeterModel extends Meter {
+  /** Of the catches that may speak for the scatter of other fills. */
   readonly scatter: PooledScatter;
   readonly across: AcrossFills;
+  /** Which catches stand out, and which of them are set aside: those are in no figure but `withAll`. */
+  readonly screening: MeterScreening;
+  /** What the fills would say with the catches that are set aside; null where none is. */
+  readonly withAll: WithAllCatches | null;
+  /** The newest fill's test of a constant mass among those of all bins; null where it cannot be told. */
+  readonly constantMass: StandingTest | null;
   /** Typical turns of a catch of the newest fill. */
   readonly turnsPerCatch: number;
 }
@@ -38,22 +49,29 @@ export interface Model {
 const catchesOnCurve = 8;
 
 /**
- * Builds the one model from catches: bin × product, its fills reduced to totals, pooled catch scatter, and the
- * analysis across fills. A meter with a single fill borrows its fill-to-fill spread from the other meters, on the
+ * Builds the one model from catches: bin × product, its fills screened for bad catches and reduced to totals, pooled
+ * catch scatter, and the analysis across fills. A meter with a single fill borrows its fill-to-fill spread from the other meters, on the
  * relative scale, and says so.
  */
 export function fitModel(catches: readonly Catch[], options: ModelOptions): Model {
-  const meters = metersOf(catches);
+  const screened = screenLog(metersOf(catches), options.scaleDivisionKg).map((found) => ({
+    ...found,
+    scatter: lentScatter(found.meter.fills),
+  }));
+  const meters = screened.map(({ meter }) => meter);
+  const constantMass = constantMassOverBins(screened);
   return {
     kind: "model",
     options,
-    meters: meters.map((meter) => {
-      const scatter = pooledScatter(meter.fills);
+    meters: screened.map(({ meter, screening, scatter }, i) => {
       const borrowed = relativeSpreadOf(meters.filter((other) => other !== meter));
       return {
         ...meter,
         scatter,
         across: acrossFills(meter.fills, scatter, options.level, borrowed),
+        screening,
+        withAll: withAllCatches(screening, options.level, borrowed),
+        constantMass: constantMass[i] ?? null,
         turnsPerCatch: median(newestFill(meter).catches.map(({ turns }) => turns)),
       };
     }),
@@ -62,11 +80,12 @@ export function fitModel(catches: readonly Catch[], options: ModelOptions): Mode
 
 /** The delivery of one fill of a meter, as every answer has it. */
 export function estimateOf(
-  meter: Pick<MeterModel, "scatter">,
+  { scatter, screening }: Pick<MeterModel, "scatter" | "screening">,
   fill: Fill,
   options: ModelOptions,
 ): FillEstimate {
-  return estimateFill(fill, meter.scatter, options);
+  const finding = screening.findings.find((one) => one.fill.fill === fill.fill) ?? null;
+  return doubtedEstimate(fill, finding, scatter, options);
 }
 
 /** How a curve is asked for. */
@@ -105,7 +124,7 @@ export function curveOf(
             df: nextFill.df,
             borrowed: spread.source === "borrowed",
           },
-    scatter: meter.scatter,
+    scatter: scatterAt(nextFill.value, meter.scatter),
     divisionKg: options.scaleDivisionKg,
     turnsPerCatch: asked.turnsPerCatch ?? meter.turnsPerCatch,
     level: options.level,

@@ -1,5 +1,5 @@
 import { type AcrossFills, type FillSpread, remlAcrossFills } from "../model/across-fills.ts";
-import { scatterDiffers, standardDeviationInterval } from "../model/catch-scatter.ts";
+import { scatterAt, scatterDiffers, standardDeviationInterval } from "../model/catch-scatter.ts";
 import { curveOf, estimateOf, type MeterModel, type ModelOptions } from "../model/model.ts";
 import type { NextCatchCurve } from "../model/next-catch.ts";
 import { type Caution, type CautionCode, type CautionFacts, caution } from "../results/caution.ts";
@@ -82,7 +82,8 @@ export function acrossFillsAnswer(meter: MeterModel, options: ModelOptions): Acr
 }
 
 function catchScatterOf(meter: MeterModel, level: number): CatchScatter {
-  const { variance, df, fills, homogeneity } = meter.scatter;
+  const { df, fills, homogeneity } = meter.scatter;
+  const { variance } = scatterAt(meter.across.mean.value, meter.scatter);
   const turns = meter.turnsPerCatch;
   const common = { turns, df, fills, homogeneity };
   if (variance === null || variance === 0)

@@ -1,3 +1,4 @@
+import type { Catch } from "../data/types.ts";
 import type { PlainRow } from "../data/write-csv.ts";
 import type { Fill } from "../model/meters.ts";
 import { estimateOf, type MeterModel, type Model } from "../model/model.ts";
@@ -9,39 +10,52 @@ import type { ProductComparison } from "./product-comparison/result.ts";
  * Every catch with what the fit of its fill says of it: one row a catch, in order of bin, product, fill and catch.
  *
  * Fitted mass is delivery × turns, the delivery being the fill's ratio of sums; leverage is the catch's share of the
- * fill's turns. A catch that was left out has a fitted mass and a residual, no leverage, and the reason in left_out.
+ * fill's turns. A catch that was left out has a fitted mass and a residual, no leverage, and the reason in left_out; one
+ * that the screening set aside likewise, with set_aside true.
  *
- * @returns plain rows: texts, numbers, null; masses in kg
+ * @returns plain rows: texts, numbers, true, false, null; masses in kg; columns of the person's own as extra.HEADER
  */
 export function catchTable(model: Model): readonly PlainRow[] {
-  return model.meters.flatMap(({ fills }) =>
-    fills.flatMap((fill) =>
-      [...fill.catches, ...fill.leftOut]
+  return model.meters.flatMap(({ fills, screening }) =>
+    screening.findings.flatMap(({ fill: whole }) => {
+      const fill = fills.find((kept) => kept.fill === whole.fill) ?? whole;
+      return [...whole.catches, ...whole.leftOut]
         .sort((a, b) => a.catch - b.catch)
-        .map((row): PlainRow => {
-          const fittedKg = fill.delivery * row.turns;
-          return {
-            bin: row.bin,
-            product: row.product,
-            fill: row.fill,
-            catch: row.catch,
-            row: row.row,
-            taken_at: row.takenAt,
-            turns: row.turns,
-            net_kg: row.netKg,
-            delivery_kg_per_turn: row.netKg / row.turns,
-            fitted_kg: fittedKg,
-            residual_kg: row.netKg - fittedKg,
-            relative_residual: row.netKg / fittedKg - 1,
-            leverage: row.leftOut === null ? row.turns / fill.totals.turns : null,
-            meter_rpm: row.meterRpm,
-            bulk_density_kg_m3: row.bulkDensityKgPerM3,
-            moisture_pct: row.moisturePercent,
-            left_out: row.leftOut,
-          };
-        }),
-    ),
+        .map((row) => catchCells(row, fill, !fills.includes(fill)));
+    }),
   );
+}
+
+function catchCells(row: Catch, fill: Fill, fillIsSetAside: boolean): PlainRow {
+  const fittedKg = fill.delivery * row.turns;
+  const isSetAside =
+    row.leftOut === null && (fillIsSetAside || fill.setAside.some((one) => one.row === row));
+  const counts = row.leftOut === null && !isSetAside;
+  const extra = Object.entries(row.extra).map(([header, text]) => [`extra.${header}`, text]);
+  return {
+    bin: row.bin,
+    product: row.product,
+    fill: row.fill,
+    catch: row.catch,
+    row: row.row,
+    taken_at: row.takenAt,
+    turns: row.turns,
+    net_kg: row.netKg,
+    delivery_kg_per_turn: row.netKg / row.turns,
+    fitted_kg: fittedKg,
+    residual_kg: row.netKg - fittedKg,
+    relative_residual: row.netKg / fittedKg - 1,
+    leverage: counts ? row.turns / fill.totals.turns : null,
+    meter_rpm: row.meterRpm,
+    bulk_density_kg_m3: row.bulkDensityKgPerM3,
+    moisture_pct: row.moisturePercent,
+    operator: row.operator,
+    note: row.note,
+    checked: row.checked,
+    left_out: row.leftOut,
+    set_aside: isSetAside,
+    ...Object.fromEntries(extra),
+  };
 }
 
 /**

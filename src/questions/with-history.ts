@@ -1,4 +1,5 @@
 import { acrossFills } from "../model/across-fills.ts";
+import { nothingPooled } from "../model/catch-scatter.ts";
 import type { Meter } from "../model/meters.ts";
 import { newestFill } from "../model/meters.ts";
 import type { Estimate } from "../results/estimate.ts";
@@ -56,7 +57,8 @@ export function withHistory(meter: Meter, today: Delivery, moved: boolean): With
   if (moved) return refuse("the meter has moved");
 
   const { level } = today.options;
-  const { nextFill } = acrossFills(earlier, meterScatter, level, null);
+  // The prediction rests on the fills' own differences; the catch scatter plays no part in it.
+  const { nextFill } = acrossFills(earlier, nothingPooled, level, null);
   const [past, now] = [scaledT(nextFill), scaledT(today.estimate)];
   if (past === null || now === null) return refuse("no interval today");
   const combined = combineScaledT(past, now, level);
@@ -78,9 +80,6 @@ export function withHistory(meter: Meter, today: Delivery, moved: boolean): With
     },
   };
 }
-
-/** The prediction rests on the fills' own differences; the catch scatter plays no part in it. */
-const meterScatter = { variance: null, df: 0, fills: 0, homogeneity: null };
 
 function scaledT({ value, standardError, df }: Estimate) {
   return standardError === null || df === null ? null : { center: value, scale: standardError, df };

@@ -2,6 +2,7 @@ import { type ChosenScatter, chooseScatter } from "../../model/catch-scatter.ts"
 import { effectiveDivision } from "../../model/fill-estimate.ts";
 import { type Fill, newestFill } from "../../model/meters.ts";
 import { estimateOf, type MeterModel } from "../../model/model.ts";
+import { noTotals } from "../../model/totals.ts";
 import type { CatchesNeededOptions, Knowledge } from "./result.ts";
 
 /** Below this relative size scatter is rounding dust. */
@@ -66,7 +67,8 @@ function findingsOf(
 
 /** A fill without catches adds nothing of its own: the pooled scatter of the others, if it has enough behind it. */
 function scatterForNewFill(meter: MeterModel): ChosenScatter {
-  const nothingYet = { totals: { catches: 1, turns: 1, massKg: 0, scatterSum: 0 } };
+  const delivery = meter.across.nextFill.value;
+  const nothingYet = { totals: noTotals, scatterTotals: noTotals, delivery };
   return chooseScatter(nothingYet, meter.scatter);
 }
 

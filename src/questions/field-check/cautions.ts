@@ -19,6 +19,9 @@ export function fieldCheckCautions(
   return found;
 }
 
+/** Chance of a false disagreement among all field checks of the log that is small enough to stop a person for. */
+const seriously = 0.01;
+
 function aboutCheck(
   { fill, withoutUncertainty, predicted, agreement, bias }: CheckedField,
   { bin, product, fills }: Meter,
@@ -31,7 +34,10 @@ function aboutCheck(
   if (predicted === null) say("predicted-rate-unknown", {});
   if (withoutUncertainty.length > 0)
     say("field-check-without-uncertainty", { missing: withoutUncertainty });
-  if (agreement !== null && !agreement.agrees && bias !== null)
-    say("field-disagrees", { normalisedError: agreement.normalisedError, bias: bias.value });
+  if (agreement !== null && !agreement.agrees && bias !== null) {
+    const { normalisedError, pValue } = agreement;
+    const code = pValue <= seriously ? "field-disagrees" : "field-differs";
+    say(code, { normalisedError, bias: bias.value, pValue });
+  }
   return found;
 }

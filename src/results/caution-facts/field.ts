@@ -1,5 +1,12 @@
 import type { Standing } from "../severity.ts";
 
+interface FieldDifference {
+  readonly normalisedError: number;
+  readonly bias: number;
+  /** Among all field checks of the log. */
+  readonly pValue: number;
+}
+
 /** From delivery per turn to the rate in the field. */
 export interface FieldCautionFacts {
   // setting
@@ -48,7 +55,8 @@ export interface FieldCautionFacts {
   readonly "field-check-without-uncertainty": { readonly missing: readonly string[] };
   readonly "predicted-rate-unknown": Record<string, never>;
   readonly "field-check-fill-unknown": { readonly fill: number };
-  readonly "field-disagrees": { readonly normalisedError: number; readonly bias: number };
+  readonly "field-disagrees": FieldDifference;
+  readonly "field-differs": FieldDifference;
   readonly "one-field-check": { readonly bias: number };
   readonly "two-field-checks": Record<string, never>;
   // outlets
@@ -83,6 +91,7 @@ export const fieldStandings: Readonly<Record<keyof FieldCautionFacts, Standing>>
   "predicted-rate-unknown": { severity: "note", asks: "to-know" },
   "field-check-fill-unknown": { severity: "doubt", asks: "to-know" },
   "field-disagrees": { severity: "serious", asks: "look-first" },
+  "field-differs": { severity: "doubt", asks: "to-know" },
   "one-field-check": { severity: "note", asks: "to-know" },
   "two-field-checks": { severity: "note", asks: "to-know" },
   "few-outlets": { severity: "doubt", asks: "to-know" },

@@ -37,6 +37,7 @@ type FieldCheckCode =
   | "predicted-rate-unknown"
   | "field-check-fill-unknown"
   | "field-disagrees"
+  | "field-differs"
   | "one-field-check"
   | "two-field-checks";
 
@@ -134,6 +135,8 @@ function aboutFieldCheck(format: Format): Sentences<FieldCheckCode> {
       `A field check names fill ${fill}, which has no catch that counts; what any fill of this bin delivers stands in for it.`,
     "field-disagrees": ({ normalisedError, bias }) =>
       `Field and catches disagree by more than their uncertainties (normalised error ${format.plain(normalisedError, 2)}): the field got ${format.percent(Math.abs(bias))} ${bias < 0 ? "less" : "more"} than the catches let expect. Look for skid, overlap or a wrong area, product left in the bin, or a meter that delivers differently under way.`,
+    "field-differs": ({ normalisedError, bias, pValue }) =>
+      `The field got ${format.percent(Math.abs(bias))} ${bias < 0 ? "less" : "more"} than the catches let expect, a little more than their uncertainties explain (normalised error ${format.plain(normalisedError, 2)}; ${format.pValue(pValue)} among all field checks). Make another field check before looking for a cause.`,
     "one-field-check": ({ bias }) =>
       `One field check (${format.signedPercent(bias)} against the catches) cannot tell a standing difference from chance. Make another before correcting by it.`,
     "two-field-checks": () =>

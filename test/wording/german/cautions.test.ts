@@ -9,6 +9,16 @@ import { englishIn, numbersIn } from "../../support/bilingual.ts";
 
 const where: Where = { bin: "1", product: "Weizen", fill: 2, catches: [1] };
 
+/** What was written beside a catch. */
+const noted = {
+  catch: 2,
+  note: "Sack 7 verrutscht",
+  operator: "B",
+  checked: "nachgewogen",
+  extra: { Los: "12" },
+};
+const silent = { catch: 2, note: null, operator: null, checked: null, extra: { Los: "" } };
+
 /** A fact under every name that some caution reads; each sentence passes over what it does not know. */
 const many = {
   addedUp: true,
@@ -61,6 +71,8 @@ const many = {
   missingFills: 3,
   mostCatches: 6,
   needed: 5,
+  nextFill: 0.051,
+  nextFillWithAll: 0.288,
   normalisedError: 1.8,
   otherProducts: ["Gerste", "Erbse"],
   outlets: 12,
@@ -77,8 +89,11 @@ const many = {
   relativeDifference: 0.12,
   relativeRange: 0.06,
   relativeResidual: 0.081,
+  remark: noted,
+  remarks: [noted, { ...noted, catch: 3 }],
   scope: "between fills",
   second: "Gerste",
+  setAside: 2,
   share: 0.6,
   sinceFill: 3,
   skipHalfWidth: 0.03,
@@ -86,6 +101,7 @@ const many = {
   tareShare: 0.05,
   targetKgPerHa: 150,
   testedError: 0.002,
+  timesFellows: 2.04,
   timesMedian: 9.8,
   timesTooNarrow: 2.3,
   tolerance: 0.03,
@@ -130,14 +146,19 @@ const few = {
   lowerKg: null,
   mishaps: [],
   missingFills: 1,
+  nextFill: null,
   outlets: 1,
   outsideDf: 0,
   pairs: 1,
   products: 1,
   rateError: -0.045,
+  remark: silent,
+  remarks: [silent],
   scope: "within fills",
+  setAside: 1,
   sinceFill: null,
   tareShare: null,
+  timesFellows: 1.32,
   turns: 1,
   upperKg: null,
   upperKgPerTurn: null,
@@ -150,6 +171,7 @@ const none = {
   longestPauseDays: 1,
   catches: 2,
   fills: 2,
+  timesFellows: 0.71,
 };
 
 /** What a caution lists by names of the code, all of them. */
@@ -193,11 +215,20 @@ const lists: Readonly<Partial<Record<CautionCode, object>>> = {
       "speed measure",
     ] satisfies LeftOut[],
   },
+  "catches-disagree": {
+    pairs: [
+      { catches: [1, 2], value: 0.31 },
+      { catches: [1, 3], value: 0.38 },
+    ],
+  },
   "field-check-without-uncertainty": { missing: ["filled", "left", "area"] },
   "outlets-outside-band": { outlets: ["a", "b"] },
 };
 
-const namesIn = (facts: object) => Object.values(facts).flatMap((names) => names as string[]);
+const namesIn = (facts: object) =>
+  Object.values(facts).flatMap((names: unknown[]) =>
+    names.filter((name) => typeof name === "string"),
+  );
 
 function sentence(words: Words, code: CautionCode, facts: object): string {
   const say = words.cautions[code] as (facts: object, where: Where) => string;
