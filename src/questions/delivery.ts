@@ -9,7 +9,6 @@ import { deliveryLine, nextCatchEstimate } from "./delivery/line.ts";
 import {
   inputOf,
   pointsOf,
-  scatterOfOthers,
   standardErrorFrom,
   typicalTurns,
   weightingsOf,
@@ -49,8 +48,7 @@ export function delivery(
   const catchVariance = scatter.source === "own" ? fit.residualVariance : scatter.variance;
   const turns = typicalTurns(fill);
   const line = {
-    delivery: estimate.value,
-    variance,
+    delivery: estimate,
     scatter,
     catchVariance,
     divisionKg: scaleDivisionKg,
@@ -58,7 +56,7 @@ export function delivery(
     level,
   };
   const checks = {
-    constantMass: constantMassCheck(fill, scatterOfOthers(fill, meter.scatter), level),
+    constantMass: constantMassCheck(fill, meter.scatter, level),
     lackOfFit: lackOfFit(fitThroughOrigin(fit.points)),
   };
   const earlierFills = meter.fills.filter((other) => other.fill < fill.fill).length;
@@ -72,6 +70,8 @@ export function delivery(
     input: inputOf(fill, earlierFills),
     estimate,
     halfWidth: estimated.halfWidth,
+    hull: estimated.hull,
+    disagree: estimated.disagree,
     standardErrorFrom: standardErrorFrom(scatter, variance),
     variance,
     scatter,
@@ -96,6 +96,10 @@ export function delivery(
       pooled: meter.scatter,
       estimated,
       divisionKg: scaleDivisionKg,
+      // Only the newest fill stands the test among the bins.
+      constantMassAmongBins: fill === newestFill(meter) ? meter.constantMass : null,
+      pairPValue:
+        meter.screening.findings.find((one) => one.fill.fill === fill.fill)?.pValue ?? null,
       level,
     }),
   };
