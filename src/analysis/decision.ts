@@ -85,10 +85,11 @@ const qualifiers: readonly CautionCode[] = [
  * fill allow it; else set. A finding that wants one more catch when all allowed ones are taken asks to look.
  */
 export function decide(ground: DecisionGround): Decision {
-  const { delivery, catchesNeeded } = ground;
+  const { catchesNeeded } = ground;
   const relevant = openFindings(ground);
+  // Of the fill that catches are planned for, which is not the one answered where the newest was left out.
   const full =
-    catchesNeeded !== null && delivery.input.catches >= catchesNeeded.options.mostCatches;
+    catchesNeeded !== null && catchesNeeded.input.catches >= catchesNeeded.options.mostCatches;
   const asking = (ask: Ask) =>
     relevant.filter(({ asks }) => (full && asks === "catch-more" ? "look-first" : asks) === ask);
   const action = strongest(asking);

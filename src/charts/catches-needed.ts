@@ -90,7 +90,7 @@ function curveLayers(
       ? []
       : [{ catches, halfWidth: half, basis: say.assured(result.options.assurance) }],
   );
-  return [
+  const layers = [
     ...toleranceLayers(tolerance, most, words, x, y),
     line(assured, "next-edge", x, y("halfWidth")),
     line(expected, "estimate", x, y("halfWidth")),
@@ -120,6 +120,8 @@ function curveLayers(
       encoding: { x, y: y("halfWidth"), text: { field: "label" } },
     },
   ];
+  // A layer without values has no extent to scale.
+  return layers.filter(({ data }) => data.values.length > 0);
 }
 
 function drawn({
@@ -142,7 +144,7 @@ function toleranceLayers(
   words: Words,
   x: object,
   y: (field: string) => object,
-): readonly object[] {
+): readonly Layer[] {
   const values = [
     { tolerance: tolerance * 100, words: words.catchesNeeded.chart.tolerance, catches: most },
   ];
@@ -158,6 +160,12 @@ function toleranceLayers(
       encoding: { x, y: y("tolerance"), text: { field: "words" } },
     },
   ];
+}
+
+interface Layer {
+  readonly data: { readonly values: readonly object[] };
+  readonly mark: object;
+  readonly encoding: object;
 }
 
 interface Total {
@@ -214,6 +222,6 @@ function costLayers(
   ];
 }
 
-function line(values: readonly object[], style: string, x: object, y: object): object {
+function line(values: readonly object[], style: string, x: object, y: object): Layer {
   return { data: { values }, mark: { type: "line", style }, encoding: { x, y } };
 }

@@ -4,9 +4,19 @@ import type { ChartSpec } from "../../src/charts/chart-spec.ts";
 import { english } from "../../src/wording/english/english.ts";
 import { aLog, needed, priced } from "../support/planning-answers.ts";
 import { expectFromResult } from "../support/plotted.ts";
+import { present } from "../support/reference.ts";
 import { faultsOf } from "../support/vega-lite.ts";
 
 const words = english();
+
+interface Layer {
+  readonly mark: { readonly type: string; readonly style: string };
+  readonly data: { readonly values: readonly { readonly halfWidth?: number }[] };
+  readonly encoding: { readonly text?: { readonly field: string } };
+}
+
+const layersOf = ({ vconcat }: ChartSpec) =>
+  present((vconcat as readonly { readonly layer: readonly Layer[] }[])[0]).layer;
 const log = aLog(6, 2);
 
 describe("what each catch buys, drawn", () => {
@@ -16,6 +26,11 @@ describe("what each catch buys, drawn", () => {
     ["without cost", catchesNeededChart(needed(log), words)],
     ["before any catch", catchesNeededChart(needed(null), words)],
     ["one catch alone", catchesNeededChart(needed(aLog(0, 1)), words)],
+    ["two catches alone", catchesNeededChart(needed(aLog(0, 2)), words)],
+    ["three catches alone", catchesNeededChart(needed(aLog(0, 3)), words)],
+    ["enough", catchesNeededChart(needed(log, {}, 0.08), words)],
+    ["not reachable", catchesNeededChart(needed(log, { heaviestCatchKg: 6 }, 0.002), words)],
+    ["the next fill", catchesNeededChart(needed(log, { fill: "next" }), words)],
     ["in US units", catchesNeededChart(needed(log), english("us"), cost)],
   ];
 
@@ -26,6 +41,26 @@ describe("what each catch buys, drawn", () => {
 
   it("plots the results' own numbers", () => {
     expectFromResult(catchesNeededChart(needed(log), words, cost), needed(log), cost);
+  });
+
+  it("draws every catch planned, with the width of eight in ten, and names both lines once", () => {
+    const result = needed(aLog(6, 1), {}, 0.03);
+    const layers = layersOf(catchesNeededChart(result, words));
+    const planned = result.curve.points.filter(({ basis }) => basis !== "earlier fills");
+    const within = planned.filter(({ halfWidth }) => present(halfWidth) <= 0.12);
+    const lines = layers.filter(({ mark }) => mark.type === "line");
+    expect(lines.map(({ mark }) => mark.style)).toEqual(["next-edge", "estimate"]);
+    expect(lines[1]?.data.values.map(({ halfWidth }) => halfWidth)).toEqual(
+      within.map(({ halfWidth }) => present(halfWidth) * 100),
+    );
+    const named = layers.filter(({ encoding }) => encoding.text?.field === "basis");
+    expect(named.map(({ data }) => data.values.length)).toEqual([1]);
+  });
+
+  it("has no layer without values, whatever is known", () => {
+    for (const result of [needed(aLog(0, 1)), needed(aLog(0, 2), {}, 0.01), needed(null)])
+      for (const { data } of layersOf(catchesNeededChart(result, words)))
+        expect(data.values.length).toBeGreaterThan(0);
   });
 
   it("puts the cost below the curve only where there is one", () => {

@@ -14,7 +14,7 @@ describe("a setup", () => {
       tolerance: null,
       confidence: null,
       assurance: null,
-      scale: { divisionKg: null, testedError: null },
+      scale: { divisionKg: null, capacityKg: null, testedError: null },
       cart: {
         workingWidthM: null,
         speedKmPerH: null,
@@ -32,6 +32,7 @@ describe("a setup", () => {
         areaPerFillHectares: null,
       },
       fieldChecks: [],
+      answered: [],
     });
   });
 
@@ -41,7 +42,11 @@ describe("a setup", () => {
       tolerance_percent: 5,
       confidence_percent: 95,
       assurance_percent: 80,
-      scale: { division: { value: 10, unit: "g" }, tested_error_percent: -0.1 },
+      scale: {
+        division: { value: 10, unit: "g" },
+        capacity: { value: 40, unit: "lb" },
+        tested_error_percent: -0.1,
+      },
       cart: {
         working_width: { value: 40, unit: "ft", standard_uncertainty: 0.5 },
         speed: { from: { value: 4, unit: "mph" }, to: { value: 9, unit: "km/h" } },
@@ -56,7 +61,7 @@ describe("a setup", () => {
       tolerance: 0.05,
       confidence: 0.95,
       assurance: 0.8,
-      scale: { divisionKg: 0.01, testedError: -0.001 },
+      scale: { divisionKg: 0.01, capacityKg: 18.1436948, testedError: -0.001 },
       cart: {
         workingWidthM: { value: 12.192, standardUncertainty: 0.1524 },
         speedKmPerH: { from: 6.437376, to: 9 },
@@ -195,6 +200,39 @@ describe("a setup", () => {
         assumedDeliveryKgPerTurn: 0.4,
       },
     ]);
+  });
+
+  it("reads findings that were answered, of one fill or of every fill of a bin", () => {
+    const setup = read({
+      answered: [
+        { code: "field-disagrees", bin: 1, note: " area  measured again " },
+        { code: "constant-mass", bin: "rear", fill: 3, note: "bag weighed" },
+      ],
+    });
+    expect(setup.answered).toEqual([
+      { code: "field-disagrees", bin: "1", fill: null, note: "area measured again" },
+      { code: "constant-mass", bin: "rear", fill: 3, note: "bag weighed" },
+    ]);
+  });
+
+  it.each([
+    [{ code: "field-disagree", bin: "1", note: "x" }, "answered[0].code"],
+    [{ code: "field-disagrees", note: "x" }, "answered[0].bin"],
+    [{ code: "field-disagrees", bin: "1" }, "answered[0].note"],
+    [{ code: "field-disagrees", bin: "1", note: " " }, "answered[0].note"],
+    [{ code: "field-disagrees", bin: "1", fill: 0, note: "x" }, "answered[0].fill"],
+    [{ code: "field-disagrees", bin: "1", note: "x", row: 2 }, "answered[0].row"],
+  ])("refuses the answer %j at %s", (answer, place) => {
+    expect(() => read({ answered: [answer] })).toThrow(place);
+  });
+
+  it.each([
+    [{ value: 0, unit: "kg" }],
+    [{ value: 20, unit: "m" }],
+    [{ value: 20, unit: "kg", standard_uncertainty: 1 }],
+    [20],
+  ])("refuses the capacity %j", (capacity) => {
+    expect(() => read({ scale: { capacity } })).toThrow("scale.capacity");
   });
 
   it("survives being written to JSON and back", () => {

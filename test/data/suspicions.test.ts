@@ -33,6 +33,7 @@ describe("a catch far from its fellows", () => {
       {
         code: "catch-far-from-fellows",
         severity: "serious",
+        asks: "look-first",
         where: { bin: "1", product: "wheat", fill: 1, catches: [3] },
         facts: { timesMedian: 10 },
       },
@@ -88,6 +89,7 @@ describe("a unit that looks wrong", () => {
       {
         code: "unit-looks-wrong",
         severity: "serious",
+        asks: "look-first",
         where: { bin: "1", product: "wheat", fill: null, catches: [] },
         facts: { unit: "kg", medianKgPerTurn: (589 / 20 + 1180 / 40) / 2 },
       },
@@ -115,6 +117,7 @@ describe("turns that are all equal", () => {
       {
         code: "turns-all-equal",
         severity: "note",
+        asks: "to-know",
         where: { bin: "1", product: "wheat", fill: null, catches: [] },
         facts: { turns: 20, tareShare: 0.45 / 6 },
       },

@@ -4,6 +4,11 @@ import { describe, expect, it } from "vitest";
 import type { Catch } from "../../src/data/types.ts";
 import { fitModel } from "../../src/model/model.ts";
 import { acrossFillsAnswer } from "../../src/questions/across-fills.ts";
+import {
+  type CatchesNeededChoices,
+  catchesNeededOptions,
+} from "../../src/questions/catches-needed/options.ts";
+import { catchesNeeded } from "../../src/questions/catches-needed.ts";
 import { delivery } from "../../src/questions/delivery.ts";
 import { drift } from "../../src/questions/drift.ts";
 import { outlierOptions } from "../../src/questions/outliers/options.ts";
@@ -21,8 +26,23 @@ const meterOf = (catches: readonly Catch[]) => present(fitModel(catches, options
 
 const ofDelivery = (catches: readonly Catch[]) =>
   delivery(meterOf(catches), { ...options, varianceLaw: "proportional" }).cautions;
+const ofUnscaled = (catches: readonly Catch[]) =>
+  delivery(meterOf(catches), {
+    ...options,
+    scaleDivisionKg: null,
+    varianceLaw: "proportional",
+  }).cautions;
+const ofCoarse = (catches: readonly Catch[]) =>
+  catchesNeeded(
+    present(fitModel(catches, { ...options, scaleDivisionKg: 0.3 }).meters[0]),
+    catchesNeededOptions({ ...options, scaleDivisionKg: 0.3 }),
+  ).cautions;
 const ofFills = (catches: readonly Catch[]) =>
   acrossFillsAnswer(meterOf(catches), options).cautions;
+const ofNextFill = (catches: readonly Catch[]) =>
+  catchesNeeded(meterOf(catches), catchesNeededOptions(options, { fill: "next" })).cautions;
+const ofNeeded = (given: Partial<CatchesNeededChoices>) => (catches: readonly Catch[]) =>
+  catchesNeeded(meterOf(catches), catchesNeededOptions(options, given)).cautions;
 const ofOutliers = (catches: readonly Catch[]) =>
   outliers(meterOf(catches), outlierOptions(options)).cautions;
 
@@ -141,10 +161,92 @@ const cases: readonly Case[] = [
   {
     code: "first-catch-tells-less",
     when: "many like fills say more than one scattering catch",
-    of: ofFills,
+    of: ofNextFill,
     raised: [1, 2, 3, 4, 5, 6, 7, 8].flatMap((one) => fill(one, [6.3, 5.7, 6 + one / 1e3])),
     facts: { skipHalfWidth: expect.any(Number), firstHalfWidth: expect.any(Number) },
     not: inventedFills({ fills: 8, catches: 4, spread: 0.05, scatter: 0.005 }, 3),
+  },
+  {
+    code: "one-catch-lent",
+    when: "the newest fill has one catch, and others tell how much catches scatter",
+    of: ofDelivery,
+    raised: [...fill(1, quiet), ...fill(2, [6.1])],
+    facts: { df: 4 },
+    not: fill(1, [6.1]),
+  },
+  {
+    code: "one-catch",
+    when: "one catch stands alone",
+    of: ofDelivery,
+    raised: fill(1, [6.1]),
+    facts: {},
+    not: [...fill(1, quiet), ...fill(2, [6.1])],
+  },
+  {
+    code: "zero-scatter-unscaled",
+    when: "catches agree exactly and nobody gave the scale's division",
+    of: ofUnscaled,
+    raised: fill(1, [6, 6, 6]),
+    facts: {},
+    not: fill(1, [6, 6.02, 6]),
+  },
+  {
+    code: "zero-scatter",
+    when: "catches agree to within a division that is known",
+    of: ofDelivery,
+    raised: fill(1, [6, 6, 6]),
+    facts: { divisionKg: expect.closeTo(0.02, 12) },
+    not: fill(1, [6, 6.02, 6]),
+  },
+  {
+    code: "scale-looks-coarser",
+    when: "three different readings move in steps of five divisions or more",
+    of: ofDelivery,
+    raised: fill(1, [6, 6.2, 6.4]),
+    facts: { stepKg: expect.closeTo(0.2, 12), divisionKg: 0.02 },
+    // Readings that are alike move in no step at all.
+    not: fill(1, [6.4, 6.4, 6.4]),
+  },
+  {
+    code: "short-of-tolerance",
+    when: "more catches are likely to bring the fill within the tolerance",
+    of: ofNeeded({}),
+    raised: fill(1, [6.36, 6.48, 6.56]),
+    facts: expect.objectContaining({ tolerance: 0.03, settingError: 0, further: 3, turns: 20 }),
+    not: fill(1, [6.36, 6.38, 6.37]),
+  },
+  {
+    code: "tolerance-not-reachable",
+    when: "no number of catches within what bag and scale take is likely to",
+    of: ofNeeded({ heaviestCatchKg: 6.5 }),
+    raised: fill(1, [5.4, 6.4, 6.1]),
+    facts: expect.objectContaining({ catches: 3, mostCatches: 8, heaviestGiven: true }),
+    not: fill(1, [6.36, 6.48, 6.56]),
+  },
+  {
+    code: "step-leaves-chance",
+    when: "the catches are enough and the step of the drive is not",
+    of: ofNeeded({ settingError: -0.029, heaviestCatchKg: 6.5 }),
+    raised: fill(1, [6.36, 6.38, 6.4]),
+    facts: { settingError: -0.029, chance: expect.any(Number) },
+    not: fill(1, [5.4, 6.4, 6.1]),
+  },
+  {
+    code: "stopped-on-width",
+    when: "the catches are enough",
+    of: ofNeeded({}),
+    raised: fill(1, [6.36, 6.38, 6.37]),
+    facts: { tolerance: 0.03 },
+    not: fill(1, [6.36, 6.48, 6.56]),
+  },
+  {
+    code: "scale-limits-tolerance",
+    when: "reading the scale alone is wider than the tolerance at these turns",
+    of: ofCoarse,
+    raised: fill(1, [6, 6.3, 6, 6.3]),
+    // 0.80 of 0.3 kg over 3 % of 0.3075 kg/turn.
+    facts: { turns: 20, leastTurns: 27, divisionKg: 0.3 },
+    not: fill(1, [60, 62, 58.5]),
   },
   {
     code: "two-disagree-in-fill-only",

@@ -29,7 +29,9 @@ export function catchesNeededSection(
   ].flatMap((text) => text ?? []);
   return [
     { kind: "paragraph", role: "lead", text: say.sentence(result) },
-    chartBlock(`${id}-catches-needed`, catchesNeededChart(result, words, cost)),
+    ...(knownPoints(result) < fewestDrawn
+      ? []
+      : [chartBlock(`${id}-catches-needed`, catchesNeededChart(result, words, cost))]),
     { kind: "list", items },
     {
       kind: "details",
@@ -42,6 +44,13 @@ export function catchesNeededSection(
       ],
     },
   ];
+}
+
+/** One point alone shows nothing of what a further catch buys. */
+const fewestDrawn = 2;
+
+function knownPoints({ curve }: CatchesNeeded): number {
+  return curve.points.filter(({ halfWidth }) => halfWidth !== null).length;
 }
 
 function curveTable(result: CatchesNeeded, words: Words, id: string): Block {

@@ -20,8 +20,8 @@ export function englishDecision(format: Format) {
     marks: { "look-first": "Look first", "catch-more": "Catch more", set: "Set" },
     lookFirst: (at: string): string => `Look first: ${at}`,
     looks: englishLooks(format),
-    /** All catches that a fill is given are taken, and one is still in doubt. */
-    lookAtCatches: "a catch is in doubt, and no more are allowed for this fill",
+    /** All catches that a fill is given are taken, and still something asks for more. */
+    lookAtCatches: "more catches are wanted, and no more are allowed for this fill",
     catchMore: ({ further, turns: each }: DecidedCatches): string =>
       further === 1
         ? `One more catch of ${format.plain(each)} turns`

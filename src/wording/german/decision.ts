@@ -13,7 +13,7 @@ export function germanDecision(format: Format): DecisionWords {
     marks: { "look-first": "Erst nachsehen", "catch-more": "Weiter abdrehen", set: "Einstellen" },
     lookFirst: (at) => `Erst nachsehen: ${at}`,
     looks: germanLooks(format),
-    lookAtCatches: "eine Probe ist zweifelhaft, und mehr sind für diese Füllung nicht vorgesehen",
+    lookAtCatches: "es wären mehr Proben nötig, und mehr sind für diese Füllung nicht vorgesehen",
     catchMore: ({ further, turns: each }) =>
       further === 1
         ? `Noch eine Probe ${withTurns(each, format)}`
