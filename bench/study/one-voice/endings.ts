@@ -1,5 +1,10 @@
 import type { MeterAnswers } from "../../../src/analysis/analyse.ts";
-import { type Caution, type CautionCode, type Ending, endingsOf } from "../../../src/results/caution.ts";
+import {
+  type Caution,
+  type CautionCode,
+  type Ending,
+  endingsOf,
+} from "../../../src/results/caution.ts";
 import type { InventedCatch, InventedLog, InventedSetup } from "./log.ts";
 import { analysisOf } from "./surfaces.ts";
 
