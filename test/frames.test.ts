@@ -35,6 +35,7 @@ const anyCatch: fc.Arbitrary<Catch> = fc.record(
     outlet: orNull(text),
     operator: orNull(text),
     note: orNull(text),
+    checked: orNull(text),
     leftOut: orNull(text),
     extra: fc.dictionary(fc.string(), text, { noNullPrototype: true }),
   },
@@ -60,6 +61,7 @@ const oneCatch: Catch = {
   outlet: null,
   operator: null,
   note: null,
+  checked: null,
   leftOut: null,
   extra: {},
 };

@@ -197,10 +197,7 @@ function aboutToday(
   const { catchesNeeded: plan } = planningOptions(meter, options, setup, errorOfStep(toSet));
   return {
     outliers: needed("outliers", () =>
-      outliers(
-        meter,
-        outlierOptions(model.options, { metersInLog: model.meters.length, massUnit: log.massUnit }),
-      ),
+      outliers(meter, outlierOptions(model.options, { massUnit: log.massUnit })),
     ),
     catchesNeeded: needed("catchesNeeded", () =>
       catchesNeeded(meter, planNext ? { ...plan, fill: "next" } : plan),

@@ -34,7 +34,8 @@ export function fieldCheckChoices(
   product: string,
 ): FieldCheckChoices {
   if (setup === null) return fieldCheckDefaults;
-  return { ...driveGeometry(setup, bin, product), checks: fieldChecksOf(setup, bin, product) };
+  const checks = fieldChecksOf(setup, bin, product);
+  return { ...driveGeometry(setup, bin, product), checks, checksInLog: setup.fieldChecks.length };
 }
 
 /** Fills before which the setup says that a meter was opened or changed. */

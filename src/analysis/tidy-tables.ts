@@ -17,8 +17,7 @@ export type TidyTables = Readonly<Record<string, readonly PlainRow[]>>;
 
 /** The tables a statistician takes away; those of products only where products were compared. */
 export function tidyTables(log: CatchLog, { options, products }: Analysis): TidyTables {
-  const { level, tolerance, scaleDivisionKg } = options;
-  const model = fitModel(log.catches, { level, tolerance, scaleDivisionKg });
+  const model = fitModel(log.catches, options);
   const deliveryOf: DeliveryOfFill = (meter, fill) => delivery(meter, options, fill);
   return {
     catches: catchTable(model, deliveryOf),

@@ -43,7 +43,8 @@ export async function writeOutput(output: Output): Promise<readonly string[]> {
   const old = await oldManifest(folder);
   const inputs = await identities(output.inputs);
   const refused = await refusals(output, old, inputs);
-  if (refused.length > 0) throw new OutputError(listed(folder, refused));
+  if (refused.length > 0)
+    throw new OutputError([`${folder}: nothing was written.`, ...refused].join("\n"));
 
   const { stale, kept } = await leftOver(output, old, inputs);
   const ofOthers = Object.entries(old).filter(([, entry]) => entry.command !== command);
@@ -77,58 +78,74 @@ async function leftOver(
   return { stale, kept };
 }
 
-/** Lines a message lists before it says how many more there are. */
-const linesShown = 8;
-
-function listed(folder: string, refused: readonly string[]): string {
-  const more = refused.length - linesShown;
-  const lines = more > 0 ? [...refused.slice(0, linesShown), `and ${more} more`] : refused;
-  return [`${folder}: nothing was written.`, ...lines].join("\n");
-}
-
 async function oldManifest(folder: string): Promise<Manifest> {
   const text = await readFile(join(folder, manifestName), "utf8").catch(() => "");
   return parseManifest(text) ?? {};
 }
 
-const otherFolder = "give another folder";
-const orReplace = `${otherFolder}, or --replace to write over it`;
+type Obstacle = "input" | "link" | "no file" | "no folder" | "changed" | "not covered";
 
+const otherFolder = "give another folder";
+const orReplace = `${otherFolder}, or --replace to write over them`;
+
+/** What is said of the names in the way, and what to do. */
+const sayings: Readonly<Record<Obstacle, readonly [what: string, remedy: string]>> = {
+  input: ["Read by this command and never written over", otherFolder],
+  link: ["Links to somewhere else", `remove them, or ${otherFolder}`],
+  "no file": ["In the way, and no files", `remove them, or ${otherFolder}`],
+  "no folder": ["In the way, and no folders", `remove them, or ${otherFolder}`],
+  changed: ["Changed since evencatch wrote them", orReplace],
+  "not covered": [
+    `Not in a manifest of evencatch's, so perhaps yours (or from a version without ${manifestName})`,
+    orReplace,
+  ],
+};
+
+/** Names a line lists before it says how many more there are. */
+const namesShown = 8;
+
+/** A line for each kind of obstacle, with the names in its way. */
 async function refusals(output: Output, old: Manifest, inputs: ReadonlySet<string>) {
-  const { folder, files, replace } = output;
-  const own = { ...files, [manifestName]: "" };
-  const found = await Promise.all(
-    Object.entries(own).map(async ([name, text]) => {
-      const state = await stateOf(folder, name, inputs);
-      switch (state.is) {
-        case "nothing":
-          return null;
-        case "input":
-          return `${name} is read by this command and never written over: ${otherFolder}.`;
-        case "link":
-          return `${state.name} is a link to somewhere else: remove it, or ${otherFolder}.`;
-        case "no file":
-          return `${state.name} is in the way, and no ${state.name === name ? "file" : "folder"}: remove it, or ${otherFolder}.`;
-        default: {
-          const ours =
-            name === manifestName
-              ? state.manifest
-              : state.sha256 === sha256Of(text) || state.sha256 === old[name]?.sha256;
-          if (ours || replace) return null;
-          return old[name] === undefined
-            ? `${name} was not written by evencatch: ${orReplace}.`
-            : `${name} was changed since evencatch wrote it: ${orReplace}.`;
-        }
-      }
-    }),
-  );
-  return found.filter((line) => line !== null);
+  const found = new Map<Obstacle, Set<string>>();
+  for (const [name, text] of Object.entries({ ...output.files, [manifestName]: "" })) {
+    const state = await stateOf(output.folder, name, inputs);
+    const obstacle = obstacleOf(state, name, sha256Of(text), old, output.replace);
+    if (obstacle === null) continue;
+    const names = found.get(obstacle) ?? new Set();
+    found.set(obstacle, names.add(state.is === "nothing" ? name : state.name));
+  }
+  return [...found].map(([obstacle, names]) => {
+    const [what, remedy] = sayings[obstacle];
+    const more = names.size - namesShown;
+    const listed = [...names].slice(0, namesShown).join(", ");
+    return `${what}: ${listed}${more > 0 ? ` and ${more} more` : ""}. To go on, ${remedy}.`;
+  });
+}
+
+function obstacleOf(
+  state: State,
+  name: string,
+  sha256: string,
+  old: Manifest,
+  replace: boolean,
+): Obstacle | null {
+  if (state.is === "nothing") return null;
+  if (state.is !== "file") return state.is;
+  const before = old[name]?.sha256;
+  const ours = name === manifestName ? state.manifest : [sha256, before].includes(state.sha256);
+  if (ours || replace) return null;
+  return before === undefined ? "not covered" : "changed";
 }
 
 type State =
-  | { readonly is: "nothing" | "input" }
-  | { readonly is: "link" | "no file"; readonly name: string }
-  | { readonly is: "file"; readonly sha256: string; readonly manifest: boolean };
+  | { readonly is: "nothing" }
+  | { readonly is: "input" | "link" | "no file" | "no folder"; readonly name: string }
+  | {
+      readonly is: "file";
+      readonly name: string;
+      readonly sha256: string;
+      readonly manifest: boolean;
+    };
 
 /** What lies where a file is to be written. Nothing between the folder and the file may be a link: it would lead out. */
 async function stateOf(folder: string, name: string, inputs: ReadonlySet<string>): Promise<State> {
@@ -140,13 +157,15 @@ async function stateOf(folder: string, name: string, inputs: ReadonlySet<string>
     if (about === null) return { is: "nothing" };
     if (about.isSymbolicLink()) return { is: "link", name: part };
     const last = length === parts.length;
-    if (last ? !about.isFile() : !about.isDirectory()) return { is: "no file", name: part };
-    if (last && inputs.has(identityOf(about))) return { is: "input" };
+    if (last && !about.isFile()) return { is: "no file", name };
+    if (!last && !about.isDirectory()) return { is: "no folder", name: part };
+    if (last && inputs.has(identityOf(about))) return { is: "input", name };
   }
   // What may not be read is certainly not known to be ours.
   const bytes = await readFile(join(folder, name)).catch(() => Buffer.alloc(0));
   return {
     is: "file",
+    name,
     sha256: sha256Of(bytes),
     manifest: parseManifest(bytes.toString("utf8")) !== null,
   };

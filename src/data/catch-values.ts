@@ -22,6 +22,7 @@ export const columnOfField = {
   outlet: "outlet",
   operator: "operator",
   note: "note",
+  checked: "checked",
   leftOut: "left_out",
 } as const satisfies Readonly<Record<Exclude<keyof Catch, "extra">, string>>;
 

@@ -150,6 +150,13 @@ export const catchColumns = [
   { ...text, name: "note", description: "Anything worth remembering", example: "after rain" },
   {
     ...text,
+    name: "checked",
+    description:
+      "What was looked at, when a catch that stands out was found to be in order: it is kept on your word",
+    example: "weighed again",
+  },
+  {
+    ...text,
     name: "exclude",
     type: "boolean",
     description: "yes: leave this catch out; needs a reason",

@@ -128,6 +128,18 @@ export function leftOutField(reading: RowReading): string | null | undefined {
   return undefined;
 }
 
+/** What was looked at. A bare no is refused: it would pass for a text, and the catch for one that was looked at. */
+export function checkedField(reading: RowReading): string | null {
+  const text = textField(reading, "checked");
+  if (text === null || !no.has(text.toLowerCase())) return text;
+  return complain(reading, reading.columns.plain.get("checked")?.header ?? "checked", {
+    code: "value-missing",
+    received: text,
+    expected: "what was looked at, in words, or nothing",
+    remedy: "Write it, such as weighed again, bag empty; leave the cell empty where nobody looked.",
+  });
+}
+
 const noReason: Problem = {
   code: "value-missing",
   received: "",

@@ -27,6 +27,7 @@ const unknown: Omit<Catch, keyof CatchEssentials> = {
   outlet: null,
   operator: null,
   note: null,
+  checked: null,
   leftOut: null,
   extra: {},
 };

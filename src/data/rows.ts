@@ -1,6 +1,13 @@
 import type { DataIssue } from "../errors/data-issue.ts";
 import { columnByName, plainColumns } from "./columns.ts";
-import { leftOutField, numberField, type RowReading, takenAtField, textField } from "./fields.ts";
+import {
+  checkedField,
+  leftOutField,
+  numberField,
+  type RowReading,
+  takenAtField,
+  textField,
+} from "./fields.ts";
 import type { FoundColumns } from "./headers.ts";
 import type { Place } from "./issues.ts";
 import { readDivision, readMass } from "./mass.ts";
@@ -67,6 +74,7 @@ function readSurroundings(reading: RowReading) {
     binLevelPercent: numberField(reading, "bin_level_pct"),
     operator: textField(reading, "operator"),
     note: textField(reading, "note"),
+    checked: checkedField(reading),
   };
 }
 

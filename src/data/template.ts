@@ -16,6 +16,7 @@ const sheetColumns = [
   "bin_level_pct",
   "operator",
   "note",
+  "checked",
 ] as const;
 
 // Empty on purpose: a figure put here as an example would end up in somebody's result.

@@ -29,6 +29,8 @@ export interface Catch {
   readonly outlet: string | null;
   readonly operator: string | null;
   readonly note: string | null;
+  /** What somebody looked at and found in order: keeps a catch that stands out on the operator's word; null: nobody did. */
+  readonly checked: string | null;
   /** Why the person wants this catch left out of the fit; null: it counts. */
   readonly leftOut: string | null;
   /** Columns evencatch does not know, as text, under the header the file gives. */

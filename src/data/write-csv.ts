@@ -59,6 +59,7 @@ export function catchRow(row: Catch): PlainRow {
     outlet: row.outlet,
     operator: row.operator,
     note: row.note,
+    checked: row.checked,
     exclude: row.leftOut === null ? null : "yes",
     reason: row.leftOut,
     ...row.extra,

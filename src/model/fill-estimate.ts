@@ -5,11 +5,16 @@ import {
   type ThroughOriginFit,
   type VarianceLaw,
 } from "../statistics/through-origin.ts";
-import { type ChosenScatter, chooseScatter, type PooledScatter } from "./catch-scatter.ts";
+import {
+  type ChosenScatter,
+  chooseScatter,
+  nothingPooled,
+  type PooledScatter,
+} from "./catch-scatter.ts";
 import { halfWidthOf } from "./known-width.ts";
 import type { Fill } from "./meters.ts";
 import { divisionOfReading, readingVariance } from "./reading.ts";
-import { unknownEstimate } from "./t-estimate.ts";
+import { intervalAround, unknownEstimate } from "./t-estimate.ts";
 
 /** Variances behind one fill's delivery, (kg/turn)²; null where unknown. */
 export interface FillVariance {
@@ -32,8 +37,8 @@ export interface EstimateOptions {
   readonly varianceLaw?: VarianceLaw;
 }
 
-/** One fill's delivery with all that stands behind it; whatever is said of a fill is said from this. */
-export interface FillEstimate {
+/** The delivery that some catches give, with all that stands behind it. */
+export interface CatchesEstimate {
   readonly estimate: Estimate<"kg/turn">;
   /** Half-width of the interval as a fraction of the delivery; null: unknown. */
   readonly halfWidth: number | null;
@@ -52,8 +57,9 @@ const turnsRatioForRobust = 1.5;
 const asFound = 1;
 
 /**
- * Delivery of one fill with its uncertainty: line through the origin, interval from the one width (`halfWidthOf`) on the
- * scatter that speaks for the fill, with reading the scale always added.
+ * Delivery that a fill's catches give, with its uncertainty: line through the origin, interval from the one width (`halfWidthOf`) on the
+ * scatter that speaks for the fill, with reading the scale always added. Whether the catches are to be believed is another
+ * matter (`doubtedEstimate`).
  *
  * @param pooled   what the meter's fills say of the scatter together; a variance law other than "proportional" uses the
  *                 fill's own, because pooling assumes that one
@@ -64,14 +70,13 @@ export function estimateFill(
   fill: Fill,
   pooled: PooledScatter,
   { level, scaleDivisionKg, varianceLaw = "proportional" }: EstimateOptions,
-): FillEstimate {
+): CatchesEstimate {
   const scatter = chooseScatter(fill, varianceLaw === "proportional" ? pooled : nothingPooled);
   const fit = fitThroughOrigin(
     fill.catches.map(({ turns, netKg }) => ({ x: turns, y: netKg })),
     varianceLaw,
   );
   const variance = fillVariance(fill, fit, scatter, scaleDivisionKg);
-  const about = "this fill's delivery";
   const unknown = { fit, variance, scatter, halfWidth: null };
   const spread = variance.total === null ? 0 : Math.sqrt(variance.total);
   if (spread <= relativeDust * fit.slope)
@@ -92,12 +97,10 @@ export function estimateFill(
       unit: "kg/turn",
       standardError: spread,
       df: scatter.df,
-      interval: { lower: fit.slope - half, upper: fit.slope + half, level, about },
+      interval: intervalAround(fit.slope, half, level, "this fill's delivery"),
     },
   };
 }
-
-const nothingPooled: PooledScatter = { variance: null, df: 0, fills: 0, homogeneity: null };
 
 /** The division that the readings of a fill's catches amount to, kg: that of one scale, or of several as if one. */
 export function effectiveDivision({ totals }: Pick<Fill, "totals">, { division }: FillVariance) {

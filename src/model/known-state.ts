@@ -1,8 +1,9 @@
 import { type ChosenScatter, chooseScatter } from "./catch-scatter.ts";
-import type { FillEstimate } from "./fill-estimate.ts";
+import type { FillEstimate } from "./doubted-estimate.ts";
 import type { KnownState } from "./known-width.ts";
 import type { Fill } from "./meters.ts";
 import type { MeterModel, ModelOptions } from "./model.ts";
+import { noTotals } from "./totals.ts";
 
 /** Relative catch scatter with where it comes from. */
 export interface KnownScatter {
@@ -27,8 +28,9 @@ export function scatterOfNextFill({
   scatter,
   across,
 }: Pick<MeterModel, "scatter" | "across">): KnownScatter | null {
-  const nothingYet = { totals: { catches: 1, turns: 1, massKg: 0, scatterSum: 0 } };
-  return relative(chooseScatter(nothingYet, scatter), across.nextFill.value);
+  const delivery = across.nextFill.value;
+  const nothingYet = { totals: noTotals, scatterTotals: noTotals, delivery };
+  return relative(chooseScatter(nothingYet, scatter), delivery);
 }
 
 /** Where the next fill of a meter stands before its first catch; null while no scatter is known. */

@@ -4,10 +4,14 @@ import { defaults } from "../results/defaults.ts";
 import { refuseUnknownOptions, requireModelOptions } from "../results/options.ts";
 import type { VarianceLaw } from "../statistics/through-origin.ts";
 import { type AcrossFills, acrossFills, relativeSpreadOf } from "./across-fills.ts";
-import { type PooledScatter, pooledScatter } from "./catch-scatter.ts";
-import { estimateFill, type FillEstimate } from "./fill-estimate.ts";
+import type { PooledScatter } from "./catch-scatter.ts";
+import { constantMassOverBins, type StandingTest } from "./constant-mass.ts";
+import { doubtedEstimate, type FillEstimate } from "./doubted-estimate.ts";
 import { type HistoryChoices, historyOf, type MeterHistory } from "./history.ts";
 import { type Fill, type Meter, metersOf, newestFill } from "./meters.ts";
+import { lentScatter } from "./screening/lending.ts";
+import { isFlagged, type MeterScreening, screenLog } from "./screening/screen-log.ts";
+import { type WithAllCatches, withAllCatches } from "./with-all-catches.ts";
 
 /** What the model needs to be told beyond the catches; everything resolved, nothing optional. */
 export interface ModelOptions {
@@ -23,10 +27,17 @@ export interface ModelOptions {
 
 /** One meter with what its fills say together. Every answer of the library starts from this. */
 export interface MeterModel extends Meter {
+  /** Of the catches that may speak for the scatter of other fills. */
   readonly scatter: PooledScatter;
   /** Whether it has moved, and which of its fills are of one level. */
   readonly history: MeterHistory;
   readonly across: AcrossFills;
+  /** Which catches stand out, and which of them are set aside: those are in no figure but `withAll`. */
+  readonly screening: MeterScreening;
+  /** What the fills would say with the catches that are set aside; null where none is. */
+  readonly withAll: WithAllCatches | null;
+  /** The newest fill's test of a constant mass among those of all bins; null where it cannot be told. */
+  readonly constantMass: StandingTest | null;
   /** Typical turns of a catch of the newest fill. */
   readonly turnsPerCatch: number;
   /** Heaviest catch of the log, of any meter, kg. */
@@ -40,38 +51,49 @@ export interface Model {
 }
 
 /**
- * Builds the one model from catches: bin × product, its fills reduced to totals, pooled catch scatter, what has moved
- * since, and the analysis across fills of one level. A meter without two fills of one level borrows its fill-to-fill
- * spread from the other meters, on the relative scale, and says so.
+/**
+ * Builds the one model from catches: bin × product, its fills screened for bad catches and reduced to totals, pooled
+ * catch scatter, what has moved since, and the analysis across fills of one level. A meter without two fills of one
+ * level borrows its fill-to-fill spread from the other meters, on the relative scale, and says so.
  *
  * @param given    level, tolerance and the scale's division; what is missing is taken from `defaults`, the division as
  *                 unknown
- * @param history  how to read the order of fills; default: asked after every fill, no meter opened in between
+ * @param choices  how to read the order of fills; default: asked after every fill, no meter opened in between
  * @throws         OptionError for a level or tolerance outside (0, 1), a division not above zero, or, where a default
  *                 would hide it, an unknown name
  */
 export function fitModel(
   catches: readonly Catch[],
   given: Partial<ModelOptions> = {},
-  history: HistoryChoices = {},
+  choices: HistoryChoices = {},
 ): Model {
   const options = resolveModelOptions(given);
   const heaviestCatchKg = heaviestOf(catches);
-  const meters = metersOf(catches).map((meter) => ({
-    ...meter,
-    history: historyOf(meter, options.level, history),
-  }));
+  const { level } = options;
+  const screened = screenLog(metersOf(catches), options.scaleDivisionKg).map((found) => {
+    const flagged = (fill: Fill) => isFlagged(found.screening, fill);
+    const history = historyOf(found.meter, level, { flagged, ...choices });
+    return {
+      ...found,
+      meter: { ...found.meter, history },
+      scatter: lentScatter(found.meter.fills),
+    };
+  });
+  const meters = screened.map(({ meter }) => meter);
+  const constantMass = constantMassOverBins(screened);
   return {
     kind: "model",
     options,
-    meters: meters.map((meter) => {
-      const scatter = pooledScatter(meter.fills);
+    meters: screened.map(({ meter, screening, scatter }, i) => {
       const borrowed = relativeSpreadOf(meters.filter((other) => other !== meter));
       const stretches = meter.history.stretches.map(({ fills }) => fills);
       return {
         ...meter,
         scatter,
-        across: acrossFills(stretches, scatter, options.level, borrowed),
+        across: acrossFills(stretches, scatter, level, borrowed),
+        screening,
+        withAll: withAllCatches(meter, screening, { level, borrowed, choices }),
+        constantMass: constantMass[i] ?? null,
         turnsPerCatch: median(newestFill(meter).catches.map(({ turns }) => turns)),
         heaviestCatchKg,
       };
@@ -79,33 +101,28 @@ export function fitModel(
   };
 }
 
+/** The options of a result, which may hold more than these, are taken as they are; a typo would leave one out. */
+function resolveModelOptions(given: Partial<ModelOptions>): ModelOptions {
+  const needed = { level: defaults.level, tolerance: defaults.tolerance, scaleDivisionKg: null };
+  const names = Object.keys(needed);
+  if (!names.every((name) => name in given)) refuseUnknownOptions(given, [...names, "varianceLaw"]);
+  const { level, tolerance, scaleDivisionKg, varianceLaw }: ModelOptions = { ...needed, ...given };
+  const options = { level, tolerance, scaleDivisionKg };
+  const resolved = varianceLaw === undefined ? options : { ...options, varianceLaw };
+  requireModelOptions(resolved);
+  return resolved;
+}
+
 function heaviestOf(catches: readonly Catch[]): number {
   return catches.reduce((heaviest, { netKg }) => Math.max(heaviest, netKg), 0);
 }
 
-/** The options of a result, which hold more than these, are taken as they are; a typo would leave one out. */
-function resolveModelOptions(given: Partial<ModelOptions>): ModelOptions {
-  const resolved = { level: defaults.level, tolerance: defaults.tolerance, scaleDivisionKg: null };
-  const names = Object.keys(resolved);
-  if (!names.every((name) => name in given)) refuseUnknownOptions(given, [...names, "varianceLaw"]);
-  const { level, tolerance, scaleDivisionKg, varianceLaw }: ModelOptions = {
-    ...resolved,
-    ...given,
-  };
-  requireModelOptions({ level, tolerance, scaleDivisionKg });
-  return {
-    level,
-    tolerance,
-    scaleDivisionKg,
-    ...(varianceLaw === undefined ? {} : { varianceLaw }),
-  };
-}
-
 /** The delivery of one fill of a meter, as every answer has it. */
 export function estimateOf(
-  meter: Pick<MeterModel, "scatter">,
+  { scatter, screening }: Pick<MeterModel, "scatter" | "screening">,
   fill: Fill,
   options: ModelOptions,
 ): FillEstimate {
-  return estimateFill(fill, meter.scatter, options);
+  const finding = screening.findings.find((one) => one.fill.fill === fill.fill) ?? null;
+  return doubtedEstimate(fill, finding, scatter, options);
 }

@@ -1,5 +1,5 @@
 import { studentTQuantile } from "../numeric/distributions/student-t.ts";
-import type { About, Estimate, Unit } from "../results/estimate.ts";
+import type { About, Estimate, Interval, Unit } from "../results/estimate.ts";
 
 /** Values that agree exactly leave rounding dust of this relative size; below it a standard error says nothing. */
 const relativeDust = 1e-12;
@@ -26,7 +26,27 @@ export function tEstimate<U extends Unit>(
     unit,
     standardError,
     df,
-    interval: { lower: value - halfWidth, upper: value + halfWidth, level, about },
+    interval: intervalAround(value, halfWidth, level, about),
+  };
+}
+
+/** What no meter gives less than nothing of: an interval about it ends at zero, however wide it is. */
+const neverNegative: ReadonlySet<About> = new Set([
+  "this fill's delivery",
+  "mean over fills",
+  "next fill",
+  "next catch",
+  "rate",
+]);
+
+/** value ± half; of a delivery, a mass or a rate the lower end is 0 at the least. */
+export function intervalAround(value: number, half: number, level: number, about: About): Interval {
+  const lower = value - half;
+  return {
+    lower: neverNegative.has(about) ? Math.max(0, lower) : lower,
+    upper: value + half,
+    level,
+    about,
   };
 }
 

@@ -6,6 +6,7 @@ import { type Measurement, uncertaintyBudget } from "../statistics/propagation.t
 import { fiellerSet, type RatioSet } from "../statistics/ratio-interval.ts";
 import { combinedDf } from "../statistics/sample.ts";
 import { dfOfInterval } from "./interval-df.ts";
+import { intervalAround } from "./t-estimate.ts";
 
 /** A figure worked out from exact and measured ones; standard uncertainty 0: exact, as far as anybody said. */
 export interface Derived {
@@ -70,7 +71,7 @@ export function derivedEstimate<U extends Unit>(
     unit,
     standardError: standardUncertainty,
     df: null,
-    interval: { lower: value - half, upper: value + half, level, about },
+    interval: intervalAround(value, half, level, about),
     method: "GUM propagation",
   };
 }
@@ -177,7 +178,7 @@ export function timesDelivery<U extends Unit>(
     unit,
     standardError: budget.combined,
     df: budget.effectiveDf,
-    interval: { lower: value - budget.expanded, upper: value + budget.expanded, level, about },
+    interval: intervalAround(value, budget.expanded, level, about),
     method: "GUM propagation",
   };
 }

@@ -1,5 +1,5 @@
 import { type AcrossFills, type FillSpread, remlAcrossFills } from "../model/across-fills.ts";
-import { scatterDiffers, standardDeviationInterval } from "../model/catch-scatter.ts";
+import { scatterAt, scatterDiffers, standardDeviationInterval } from "../model/catch-scatter.ts";
 import { type MeterHistory, stretchInForce } from "../model/history.ts";
 import { stillMoving } from "../model/history-cautions.ts";
 import type { Fill } from "../model/meters.ts";
@@ -93,7 +93,8 @@ function standsOf(fill: Fill, history: MeterHistory): FillPoint["stands"] {
 }
 
 function catchScatterOf(meter: MeterModel, level: number): CatchScatter {
-  const { variance, df, fills, homogeneity } = meter.scatter;
+  const { df, fills, homogeneity } = meter.scatter;
+  const { variance } = scatterAt(meter.across.mean.value, meter.scatter);
   const turns = meter.turnsPerCatch;
   const common = { turns, df, fills, homogeneity };
   if (variance === null || variance === 0)

@@ -1,6 +1,6 @@
 import { type Fill, newestFill } from "../model/meters.ts";
 import { estimateOf, type MeterModel } from "../model/model.ts";
-import { requireModelOptions, requireOneOf } from "../results/options.ts";
+import { requireModelOptions } from "../results/options.ts";
 import { lackOfFit } from "../statistics/lack-of-fit.ts";
 import { fitThroughOrigin, variancePowers } from "../statistics/through-origin.ts";
 import { deliveryCautions } from "./delivery/cautions.ts";
@@ -9,7 +9,6 @@ import { deliveryLine, nextCatchEstimate } from "./delivery/line.ts";
 import {
   inputOf,
   pointsOf,
-  scatterOfOthers,
   standardErrorFrom,
   typicalTurns,
   weightingsOf,
@@ -43,15 +42,13 @@ export function delivery(
   fill: Fill = newestFill(meter),
 ): Delivery {
   requireModelOptions(options);
-  requireOneOf("varianceLaw", options.varianceLaw, Object.keys(variancePowers));
-  const { level, scaleDivisionKg, varianceLaw } = options;
+  const { level, scaleDivisionKg, varianceLaw = "proportional" } = options;
   const estimated = estimateOf(meter, fill, options);
   const { estimate, fit, variance, scatter } = estimated;
   const catchVariance = scatter.source === "own" ? fit.residualVariance : scatter.variance;
   const turns = typicalTurns(fill);
   const line = {
-    delivery: estimate.value,
-    variance,
+    delivery: estimate,
     scatter,
     catchVariance,
     divisionKg: scaleDivisionKg,
@@ -59,7 +56,7 @@ export function delivery(
     level,
   };
   const checks = {
-    constantMass: constantMassCheck(fill, scatterOfOthers(fill, meter.scatter), level),
+    constantMass: constantMassCheck(fill, meter.scatter, level),
     lackOfFit: lackOfFit(fitThroughOrigin(fit.points)),
   };
   const earlierFills = meter.fills.filter((other) => other.fill < fill.fill).length;
@@ -73,6 +70,8 @@ export function delivery(
     input: inputOf(fill, earlierFills),
     estimate,
     halfWidth: estimated.halfWidth,
+    hull: estimated.hull,
+    disagree: estimated.disagree,
     standardErrorFrom: standardErrorFrom(scatter, variance),
     variance,
     scatter,
@@ -97,6 +96,10 @@ export function delivery(
       pooled: meter.scatter,
       estimated,
       divisionKg: scaleDivisionKg,
+      // Only the newest fill stands the test among the bins.
+      constantMassAmongBins: fill === newestFill(meter) ? meter.constantMass : null,
+      pairPValue:
+        meter.screening.findings.find((one) => one.fill.fill === fill.fill)?.pValue ?? null,
       level,
     }),
   };

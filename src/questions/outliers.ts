@@ -1,14 +1,16 @@
 import { sum } from "simple-statistics";
+import type { PooledScatter } from "../model/catch-scatter.ts";
 import { newestFill } from "../model/meters.ts";
-import type { MeterModel } from "../model/model.ts";
+import { estimateOf, type MeterModel } from "../model/model.ts";
+import { levels } from "../model/screening/finding.ts";
+import { relativeHalfWidth } from "../model/with-all-catches.ts";
 import { requireModelOptions } from "../results/options.ts";
+import type { OutsideVariance } from "../statistics/constant-offset.ts";
 import { outlierCautions } from "./outliers/cautions.ts";
 import { judgeFill } from "./outliers/judge-catch.ts";
-import { findInFill, type JudgingRule, testsInLog } from "./outliers/judge-fill.ts";
 import { leftOutOf } from "./outliers/left-out.ts";
 import { influenceOfEach } from "./outliers/refit.ts";
 import type { OutlierOptions, Outliers } from "./outliers/result.ts";
-import { screenHistory } from "./outliers/screened-history.ts";
 import { screeningOf } from "./outliers/screening.ts";
 import { pairOf, suspectsOf } from "./outliers/suspects.ts";
 
@@ -30,16 +32,16 @@ export type {
  *
  * Each fill is a line through the origin; a catch is held against what the others of its fill predict, with the catch
  * scatter of all the meter's fills: T = (m − b't)/√(s²·t(1 + t/Σt') + d²/6·(1 + n'(t/Σt')²)), t turns and m mass of the
- * catch, b' = Σm'/Σt' of its n' fellows, s² pooled in kg² per turn, d the scale's division. The scatter holds rounding
- * too, so this errs on the quiet side: T is a little smaller than without d, by under 1 % at a usual scale. The
- * farthest is taken away, then the next, at most two of five or more catches and one of three or four. A catch of the
- * newest fill stands out when it does so among its fill's catches, an earlier one when it does so among all of the
- * log's (Bonferroni); what an earlier fill shows only by itself is graded so. Catches with p < 0.001 by themselves do
- * not speak for the scatter lent to others.
+ * catch, b' = Σm'/Σt' of its n' fellows, s² lent and own scatter together in kg² per turn (as in the fill's delivery), d
+ * the scale's division. The scatter holds rounding too, so this errs on the quiet side: T is a little smaller than without
+ * d, by under 1 % at a usual scale. The farthest is taken away, then the next, at most two of five or more catches and one
+ * of three or four. A catch of the newest fill stands out when it does so among its fill's catches, an earlier one when it
+ * does so among all of the log's (Bonferroni); what an earlier fill shows only by itself is graded so. The model has
+ * done this already; an earlier catch beyond doubt is set aside there, the newest fill's never are.
  *
  * @param meter    one bin × product of a fitted model
- * @param options  level of intervals, screeningLevel, metersInLog, massUnit, the scale's division (kg, null: unknown)
- * @returns        verdicts, influence, explanations; nothing is left out or corrected
+ * @param options  level of intervals, the scale's division (kg, null: unknown) and massUnit
+ * @returns        verdicts, influence, explanations; nothing is corrected
  * Null when       statistics of a fill with too few catches: below 5 alone, below 3 with scatter lent by others (two are
  *                 compared as a pair), with caution too-few-to-judge for the newest fill
  * Assumes         catches of a fill independent, about normal, scatter variance about proportional to turns. False alarms,
@@ -49,42 +51,57 @@ export type {
  */
 export function outliers(meter: MeterModel, options: OutlierOptions): Outliers {
   requireModelOptions(options);
-  const history = screenHistory(meter.fills, options.scaleDivisionKg);
-  const tests = testsInLog(history);
-  const rule: JudgingRule = {
-    level: options.screeningLevel,
-    testsInLog: Math.max(1, tests * options.metersInLog),
-    divisionKg: options.scaleDivisionKg,
-  };
+  const { findings, tests, metersInLog, scatterOfAll } = meter.screening;
   const newest = newestFill(meter);
-  const today = findInFill(newest, history, rule);
-  const judged = meter.fills.map((fill) =>
-    judgeFill(fill === newest ? today : findInFill(fill, history, rule), rule, fill === newest),
-  );
-  const fills = judged.map(({ finding }) => screeningOf(meter, finding, options));
+  const judged = findings.map((finding) => judgeFill(finding, meter.screening));
+  const fills = findings.map((finding) => screeningOf(meter, finding, options));
+  const today = fills.at(-1);
+  if (today === undefined) throw new RangeError("A meter has at least one fill by construction.");
   const found = {
     bin: meter.bin,
     product: meter.product,
     options,
     input: {
-      catches: sum(meter.fills.map(({ totals }) => totals.catches)),
-      fills: meter.fills.length,
-      leftOut: sum(meter.fills.map(({ leftOut }) => leftOut.length)),
+      catches: sum(findings.map(({ fill }) => fill.catches.length)),
+      fills: findings.length,
+      leftOut: sum(findings.map(({ fill }) => fill.leftOut.length)),
     },
-    today: screeningOf(meter, today, options),
+    today,
     fills,
     catches: judged.flatMap(({ judgements }) => judgements.map(({ judgement }) => judgement)),
-    suspects: judged.flatMap((one) => suspectsOf(meter, one, options, rule)),
+    suspects: judged.flatMap((one) => suspectsOf(meter, one, options)),
     pairs: judged.flatMap((one) => pairOf(one) ?? []),
+    disagree: estimateOf(meter, newest, options).disagree,
     influence: influenceOfEach(meter, newest, options),
     scatter: {
-      before: history.before,
-      after: history.after,
-      setAside: history.setAside.map((row) => ({ fill: row.fill, catch: row.catch })),
-      homogeneity: history.homogeneity,
+      before: lent(scatterOfAll),
+      after: lent(meter.scatter),
+      setAside: findings.flatMap(({ fill }) =>
+        fill.notLent.map((row) => ({ fill: row.fill, catch: row.catch })),
+      ),
+      homogeneity: meter.scatter.homogeneity,
+    },
+    nextFill: {
+      halfWidth: relativeHalfWidth(meter.across.nextFill),
+      withAll: meter.withAll?.nextFillHalfWidth ?? null,
+    },
+    falseAlarms: {
+      told: alarmRate(levels.told),
+      lookFirst: alarmRate(levels.lookFirst),
+      setAside: alarmRate(levels.setAside),
     },
     testsInLog: tests,
+    metersInLog,
     leftOut: leftOutOf(meter, options),
   };
   return { kind: "outliers", ...found, cautions: outlierCautions(found) };
+}
+
+function lent({ variance, df }: PooledScatter): OutsideVariance | null {
+  return variance === null ? null : { variance, df };
+}
+
+/** 1 − level without what floating point adds to it. */
+function alarmRate(level: number): number {
+  return Number((1 - level).toPrecision(3));
 }

@@ -14,26 +14,33 @@ export type DeliveryOfFill = (meter: MeterModel, fill: Fill) => Delivery;
  * Every catch with what the fit of its fill says of it: one row a catch, in order of bin, product, fill and catch.
  *
  * Fitted mass is delivery × turns, the delivery being that of the fill; leverage is the catch's share in it. A catch that
- * was left out has a fitted mass and a residual, no leverage, and the reason in left_out.
+ * was left out has a fitted mass and a residual, no leverage, and the reason in left_out; one that the screening set
+ * aside likewise, with set_aside true.
  *
- * @returns plain rows: texts, numbers, null; masses in kg
+ * @returns plain rows: texts, numbers, true, false, null; masses in kg; columns of the person's own as extra.HEADER
  */
 export function catchTable(model: Model, deliveryOf: DeliveryOfFill): readonly PlainRow[] {
   return model.meters.flatMap((meter) =>
-    meter.fills.flatMap((fill) => {
-      const { estimate, points } = deliveryOf(meter, fill);
-      const leverages = new Map(points.map(({ catch: number, leverage }) => [number, leverage]));
-      return [...fill.catches, ...fill.leftOut]
+    meter.screening.findings.flatMap(({ fill: whole }) => {
+      const kept = meter.fills.find((fill) => fill.fill === whole.fill);
+      const answer = kept === undefined ? null : deliveryOf(meter, kept);
+      const leverages = new Map(
+        answer?.points.map(({ catch: number, leverage }) => [number, leverage]) ?? [],
+      );
+      const delivery = answer?.estimate.value ?? whole.delivery;
+      return [...whole.catches, ...whole.leftOut]
         .sort((a, b) => a.catch - b.catch)
         .map((row) =>
-          catchRow(row, estimate.value, row.leftOut === null ? leverages.get(row.catch) : null),
+          catchRow(row, delivery, row.leftOut === null ? (leverages.get(row.catch) ?? null) : null),
         );
     }),
   );
 }
 
-function catchRow(row: Catch, delivery: number, leverage: number | null | undefined): PlainRow {
+/** @param leverage  null: the catch does not count, being left out or set aside */
+function catchRow(row: Catch, delivery: number, leverage: number | null): PlainRow {
   const fittedKg = delivery * row.turns;
+  const extra = Object.entries(row.extra).map(([header, text]) => [`extra.${header}`, text]);
   return {
     bin: row.bin,
     product: row.product,
@@ -47,11 +54,16 @@ function catchRow(row: Catch, delivery: number, leverage: number | null | undefi
     fitted_kg: fittedKg,
     residual_kg: row.netKg - fittedKg,
     relative_residual: row.netKg / fittedKg - 1,
-    leverage: leverage ?? null,
+    leverage,
     meter_rpm: row.meterRpm,
     bulk_density_kg_m3: row.bulkDensityKgPerM3,
     moisture_pct: row.moisturePercent,
+    operator: row.operator,
+    note: row.note,
+    checked: row.checked,
     left_out: row.leftOut,
+    set_aside: row.leftOut === null && leverage === null,
+    ...Object.fromEntries(extra),
   };
 }
 

@@ -20,15 +20,21 @@ export function requireOneOf(option: string, value: unknown, allowed: readonly s
     throw new OptionError(option, value, allowed.join(" or "));
 }
 
+/** How catch scatter may grow with turns. */
+const varianceLaws = ["proportional", "constant", "squared"];
+
 /** What every question is asked with, whoever asks: a percentage given for a fraction must not be answered. */
 export function requireModelOptions(options: {
   readonly level: number;
   readonly tolerance: number;
   readonly scaleDivisionKg: number | null;
+  readonly varianceLaw?: string;
 }): void {
   requireFraction("level", options.level);
   requireFraction("tolerance", options.tolerance);
   requirePositiveOrNull("scaleDivisionKg", options.scaleDivisionKg);
+  if (options.varianceLaw !== undefined)
+    requireOneOf("varianceLaw", options.varianceLaw, varianceLaws);
 }
 
 /** A finite number above zero, or null for "unknown". */

@@ -18,8 +18,8 @@ export interface ChangePointInterval {
  * @param level confidence level, 0 < level < 1
  * @throws NumericalError when the level is out of range
  * Assumes one shift, independent normal values. Of the series in which a shift is found, a t interval at the best split
- *   would hold it in 54–96 %, this one in 93–99 % from shifts of 1.5 standard deviations on. Smaller ones are found only
- *   when chance makes them look large, and are held less often. Coverage: reports/drift-study.md, table 5
+ *   would hold it in 58–96 %, this one in 91–99 % from shifts of 1.5 standard deviations on. Smaller ones are found only
+ *   when chance makes them look large, and are held less often. Coverage: reports/drift-study.md, table 8
  */
 export function changePointInterval(
   values: readonly number[],

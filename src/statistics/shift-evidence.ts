@@ -11,23 +11,14 @@ export interface SpreadPrior {
 
 export const noPrior: SpreadPrior = { nu0: 0, s0Squared: 0 };
 
-/** One way of cutting a series in a "before" and an "after". */
-export interface Split {
-  readonly before: number;
-  /** r: share of the squares, those of the prior included, that the difference of the two means explains. */
-  readonly share: number;
-  /** Natural logarithm of B, the Bayes factor "shift here : no shift". */
-  readonly logEvidence: number;
-}
-
 /** A series cut at every place. */
 export interface ShiftEvidence {
   /** ν = ν0 + n − 2. */
   readonly df: number;
   /** ν0·s0² + Σ(b − b̄)². */
   readonly squares: number;
-  /** In order, from 1 value before to all but one. */
-  readonly splits: readonly Split[];
+  /** r of the splits with 1, 2, … n − 1 values before: share of the squares that the difference of the means explains. */
+  readonly shares: readonly number[];
   /** Share of the squares that a straight line on the order explains. */
   readonly lineShare: number;
 }
@@ -36,16 +27,15 @@ export interface ShiftEvidence {
 const typicalShiftVariance = 2;
 
 /**
- * How much does each split of a series speak for a shift of its mean? For f values before and n − f after,
- * m = f(n − f)/n, D the difference of the means, r = D²m/(ν0·s0² + Σ(b − b̄)²), G = 2m:
- * B = (1 + G)^−½·(1 − r·G/(1 + G))^−(ν + 1)/2.
+ * How much of a series' squares does a shift at each place explain? For f values before and n − f after, m = f(n − f)/n,
+ * D the difference of the means: r = D²m/(ν0·s0² + Σ(b − b̄)²).
  *
  * @param values in time order, one per independent unit: fills, never catches
  * @param prior  of the variance, in the square of the values' unit
  * @returns null below 2 values, while ν < 1, and when neither values nor prior scatter, which leaves nothing to measure a
  *   shift by
  * @throws NumericalError without values, or when one is not finite
- * Source Jeffreys 1961, Theory of Probability, 5.2; Zellner 1986 (g prior); Hawkins 1977, JASA 72, 180
+ * Source Hawkins 1977, Journal of the American Statistical Association 72, 180–186
  */
 export function shiftEvidence(
   values: readonly number[],
@@ -55,7 +45,7 @@ export function shiftEvidence(
     requireFinite("shiftEvidence", `value ${i + 1}`, value);
   });
   const n = values.length;
-  const center = mean([...values]);
+  const center = mean(values);
   let [partial, moment, own] = [0, 0, 0];
   const sums = values.map((value, i) => {
     const deviation = value - center;
@@ -67,33 +57,38 @@ export function shiftEvidence(
   const squares = nu0 * s0Squared + own;
   const df = nu0 + n - 2;
   if (n < 2 || df < 1 || noScatter(squares, values)) return null;
-  const splits = sums.slice(0, -1).map((sum, i): Split => {
-    const before = i + 1;
-    const share = Math.min(1, (sum ** 2 * n) / (before * (n - before)) / squares);
-    return { before, share, logEvidence: logEvidenceOf(share, (before * (n - before)) / n, df) };
-  });
-  return { df, squares, splits, lineShare: (12 * moment ** 2) / (n * (n ** 2 - 1)) / squares };
-}
-
-function logEvidenceOf(share: number, m: number, df: number): number {
-  const g = typicalShiftVariance * m;
-  return -0.5 * Math.log1p(g) - ((df + 1) / 2) * Math.log1p((-share * g) / (1 + g));
+  const shares = sums
+    .slice(0, -1)
+    .map((sum, i) => Math.min(1, (sum ** 2 * n) / ((i + 1) * (n - i - 1)) / squares));
+  return { df, squares, shares, lineShare: (12 * moment ** 2) / (n * (n ** 2 - 1)) / squares };
 }
 
 /** Beyond this evidence is all the same to a reader, and numbers end not far above. */
 const mostEvidence = 1e300;
 
-/** B, as a number: so many times likelier with the shift than without. */
-export function evidenceOf({ logEvidence }: Split): number {
-  return Math.min(mostEvidence, Math.exp(logEvidence));
+/**
+ * Bayes factor "shift after so many values : no shift", so many times likelier with the shift than without. With G = 2m:
+ * B = (1 + G)^−½·(1 − r·G/(1 + G))^−(ν + 1)/2.
+ *
+ * Source Jeffreys 1961, Theory of Probability, 5.2; Zellner 1986 (g prior)
+ */
+export function evidenceOfSplit(evidence: ShiftEvidence, before: number): number {
+  return Math.min(mostEvidence, Math.exp(logEvidence(evidence, before)));
+}
+
+function logEvidence({ shares, df }: ShiftEvidence, before: number): number {
+  const n = shares.length + 1;
+  const g = (typicalShiftVariance * before * (n - before)) / n;
+  const share = shares[before - 1] ?? 0;
+  return -0.5 * Math.log1p(g) - ((df + 1) / 2) * Math.log1p((-share * g) / (1 + g));
 }
 
 /** Evidence for a shift that lasts, wherever it began. */
 export interface LastingShift {
   /** S: mean of B over every split that leaves two or more values after it. */
   readonly evidence: number;
-  /** The split with most of it. */
-  readonly best: Split;
+  /** Values before the split with most of it. */
+  readonly before: number;
   /** Whether a straight line explains more than the shift there. */
   readonly lineExplainsMore: boolean;
 }
@@ -109,14 +104,19 @@ export const fewestForLasting = 4;
  */
 export function lastingShift(
   values: readonly number[],
-  { splits, squares, lineShare }: ShiftEvidence,
+  evidence: ShiftEvidence,
 ): LastingShift | null {
   if (values.length < fewestForLasting) return null;
-  const lasting = splits.slice(0, -1);
-  const best = lasting.reduce((a, b) => (b.logEvidence > a.logEvidence ? b : a));
-  if (noScatter(squares * (1 - best.share), values)) return null;
-  const sum = lasting.reduce((total, split) => total + evidenceOf(split) / lasting.length, 0);
-  return { evidence: sum, best, lineExplainsMore: lineShare > best.share };
+  const splits = values.length - 2;
+  let [sum, best, before] = [0, Number.NEGATIVE_INFINITY, 0];
+  for (let split = 1; split <= splits; split++) {
+    const log = logEvidence(evidence, split);
+    sum += Math.min(mostEvidence, Math.exp(log)) / splits;
+    if (log > best) [best, before] = [log, split];
+  }
+  const share = evidence.shares[before - 1] ?? 0;
+  if (noScatter(evidence.squares * (1 - share), values)) return null;
+  return { evidence: sum, before, lineExplainsMore: evidence.lineShare > share };
 }
 
 /** The newest value against all before it. */
@@ -138,14 +138,13 @@ export interface NewestValue {
  */
 export function newestValue(
   values: readonly number[],
-  { splits, squares, df }: ShiftEvidence,
+  { shares, squares, df }: ShiftEvidence,
 ): NewestValue | null {
-  const last = splits.at(-1);
-  const within = squares * (1 - (last?.share ?? 1));
-  if (last === undefined || noScatter(within, values)) return null;
+  const within = squares * (1 - (shares.at(-1) ?? 1));
+  if (noScatter(within, values)) return null;
   const meanBefore = mean(values.slice(0, -1));
   const difference = (values.at(-1) ?? 0) - meanBefore;
-  const standardError = Math.sqrt((within / df) * (1 + 1 / last.before));
+  const standardError = Math.sqrt((within / df) * (1 + 1 / shares.length));
   const statistic = difference / standardError;
   const pValue = studentTTwoSided(statistic, df);
   return { meanBefore, difference, standardError, statistic, df, pValue };

@@ -166,7 +166,7 @@ function judge(state: State, place: number, values: readonly number[]): [State, 
     if (lasting.lineExplainsMore && relative.length >= fewestForTrend)
       return [taken, judged("trending")];
     const begins = { begins: "moved", foundAt: place } as const;
-    return [closeAt(taken, lasting.best.before, values, begins), judged("moved")];
+    return [closeAt(taken, lasting.before, values, begins), judged("moved")];
   }
   if (newest !== null && newest.pValue <= newestLimit)
     return [{ ...taken, pending: true }, judged("differs")];

@@ -70,7 +70,7 @@ describe("a percentage of the command line", () => {
     );
     const [bare, signed] = await Promise.all(answers);
     expect(bare?.code).toBe(0);
-    expect(JSON.parse(bare?.out ?? "")[0].options.tolerance).toBe(0.03);
+    expect(JSON.parse(bare?.out ?? "").answers[0].catchesNeeded.options.tolerance).toBe(0.03);
     expect(bare?.out).toBe(signed?.out);
   });
 });

@@ -29,7 +29,7 @@ describe("a setup.json beside the catches", () => {
 
       const enough = await command("enough", catches, "--json");
       expect(enough.err).toBe(said(folder));
-      expect(JSON.parse(enough.out)[0].options.tolerance).toBe(0.04);
+      expect(JSON.parse(enough.out).answers[0].catchesNeeded.options.tolerance).toBe(0.04);
 
       const check = await command("check", catches);
       expect([check.code, check.err]).toEqual([0, said(folder)]);
@@ -45,7 +45,7 @@ describe("a setup.json beside the catches", () => {
       ] as const) {
         const { out, err } = await command("enough", catches, "--json", ...flags);
         expect(err).toBe("");
-        expect(JSON.parse(out)[0].options.tolerance).toBe(tolerance);
+        expect(JSON.parse(out).answers[0].catchesNeeded.options.tolerance).toBe(tolerance);
       }
     });
   });

@@ -76,8 +76,10 @@ describe("writing into a folder", () => {
       const files = { "a.md": "2", "b.md": "2", "c.md": "2" };
       const message = await refusal(write(folder, files));
       expect(message).toContain(`${folder}: nothing was written.`);
-      expect(message).toContain("a.md was changed since evencatch wrote it");
-      expect(message).toContain("b.md was not written by evencatch");
+      expect(message).toContain(
+        "Changed since evencatch wrote them: a.md. To go on, give another folder, or --replace",
+      );
+      expect(message).toContain("Not in a manifest of evencatch's");
       expect(message).toContain("--replace");
       expect([await text(folder, "a.md"), await text(folder, "b.md")]).toEqual(["edited", "mine"]);
       expect(await filesIn(folder)).toEqual(["a.md", "b.md", manifestName]);
@@ -113,7 +115,7 @@ describe("writing into a folder", () => {
           const message = await refusal(
             write(folder, { "report.json": "{}" }, { inputs: [way], replace }),
           );
-          expect(message).toContain("report.json is read by this command and never written over");
+          expect(message).toContain("Read by this command and never written over: report.json.");
         }
       expect(await text(input)).toBe("[]");
     });
@@ -139,7 +141,7 @@ describe("writing into a folder", () => {
       await symlink(join(elsewhere, "not-there"), join(folder, "b.md"));
       for (const name of ["a.md", "charts/c.json", "b.md"]) {
         const message = await refusal(write(folder, { [name]: "x" }, { replace: true }));
-        expect(message).toContain(`${name.split("/")[0]} is a link to somewhere else`);
+        expect(message).toContain(`Links to somewhere else: ${name.split("/")[0]}.`);
       }
       expect(await text(elsewhere, "a.md")).toBe("theirs");
       expect(await filesIn(elsewhere)).toEqual(["a.md"]);
@@ -161,8 +163,8 @@ describe("writing into a folder", () => {
       await fileWith(folder, "charts", "");
       const files = { "report.md": "", "charts/a.json": "" };
       const message = await refusal(write(folder, files, { replace: true }));
-      expect(message).toContain("report.md is in the way, and no file");
-      expect(message).toContain("charts is in the way, and no folder");
+      expect(message).toContain("In the way, and no files: report.md.");
+      expect(message).toContain("In the way, and no folders: charts.");
       const taken = await fileWith(folder, "taken", "");
       expect(await refusal(write(taken, { "a.md": "" }))).toContain(
         "a folder that can be written to",
@@ -236,7 +238,7 @@ describe("writing into a folder", () => {
       expect(await text(outside)).toBe("1");
       await fileWith(folder, manifestName, "notes of my own");
       expect(await refusal(write(folder, { "a.md": "1" }))).toContain(
-        `${manifestName} was not written by evencatch`,
+        `: ${manifestName}. To go on`,
       );
     });
   });
@@ -257,7 +259,7 @@ describe("evencatch report, writing", () => {
         const { code, err, out } = await command("report", catches, "--out", folder, ...more);
         expect(code).toBe(2);
         expect(out).toBe("");
-        expect(err).toContain("report.json is read by this command");
+        expect(err).toContain("Read by this command and never written over: report.json.");
       }
       expect(await text(catches)).toBe(json);
       expect(await filesIn(folder)).toEqual(["report.json"]);
@@ -271,7 +273,9 @@ describe("evencatch report, writing", () => {
       const catches = await fileWith(folder, "tables/catches.csv", rows);
       const first = await command("report", catches, "--tables", "--out", folder, "--replace");
       expect(first.code).toBe(2);
-      expect(first.err).toContain("tables/catches.csv is read by this command");
+      expect(first.err).toContain(
+        "Read by this command and never written over: tables/catches.csv.",
+      );
       const setup = await fileWith(folder, "tables/estimates.json", "{}");
       const elsewhere = join(dirname(folder), `${folder.split("/").pop()}.csv`);
       await rename(catches, elsewhere);
@@ -279,7 +283,9 @@ describe("evencatch report, writing", () => {
         const flags = ["--setup", setup, "--tables", "--out", folder, "--replace"];
         const second = await command("report", elsewhere, ...flags);
         expect(second.code).toBe(2);
-        expect(second.err).toContain("tables/estimates.json is read by this command");
+        expect(second.err).toContain(
+          "Read by this command and never written over: tables/estimates.json.",
+        );
       } finally {
         await rename(elsewhere, catches);
       }

@@ -23,7 +23,7 @@ describe("evencatch plan", () => {
       await appendFile(join(folder, "sheet.csv"), "a note of one's own\n");
       const refused = await command(...again);
       expect(refused.code).toBe(2);
-      expect(refused.err).toContain("sheet.csv was changed since evencatch wrote it");
+      expect(refused.err).toContain("Changed since evencatch wrote them: sheet.csv.");
       expect(refused.err).toContain("--replace");
       expect(refused.out).toBe("");
       for (const option of ["--force", "--replace"])

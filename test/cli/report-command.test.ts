@@ -58,6 +58,35 @@ describe("evencatch report", () => {
     });
   });
 
+  it("answers repeated readings of a coarse scale", async () => {
+    await inFolder(async (folder) => {
+      const rows = [6.3, 6.4].flatMap((net, f) =>
+        [1, 2, 3, 4].map((number) => `1,pea,${f + 1},${number},20,${net}`),
+      );
+      const text = ["bin,product,fill,catch,turns,net_kg", ...rows].join("\n");
+      const catches = await fileWith(folder, "catches.csv", text);
+      const { code, err } = await command("report", catches, "--out", join(folder, "report"));
+      expect([code, err]).toEqual([0, `Report: ${join(folder, "report", "report.html")}`]);
+    });
+  });
+
+  it("ends with an answer whatever division of the scale a setup claims", async () => {
+    await inFolder(async (folder) => {
+      const out = join(folder, "report");
+      for (const [set, kg] of [
+        ["season", 300],
+        ["first-morning", 1000],
+        ["first-morning", 1e9],
+      ] as const) {
+        const text = JSON.stringify({ scale: { division: { value: kg, unit: "kg" } } });
+        const setup = await fileWith(folder, "setup.json", text);
+        const flags = ["--setup", setup, "--out", out];
+        const { code, err } = await command("report", demo(`${set}/catches.csv`), ...flags);
+        expect([code, err], `${set}, ${kg} kg`).toEqual([0, `Report: ${join(out, "report.html")}`]);
+      }
+    });
+  });
+
   it("writes nothing when the input is bad, and ends with 2", async () => {
     await inFolder(async (folder) => {
       const catches = await fileWith(

@@ -34,7 +34,7 @@ describe("evencatch template", () => {
         await appendFile(join(folder, "catches.csv"), "1,wheat,1,1,20,6.4,0.4,,,,,\n");
         const again = await command("template", folder);
         expect(again.code).toBe(2);
-        expect(again.err).toContain("catches.csv was changed since evencatch wrote it");
+        expect(again.err).toContain("Changed since evencatch wrote them: catches.csv.");
         expect(again.err).toContain("--replace");
         expect(await readFile(join(folder, "catches.csv"), "utf8")).toContain("1,wheat");
         expect((await command("template", folder, option)).code).toBe(0);
@@ -48,7 +48,7 @@ describe("evencatch template", () => {
       await fileWith(folder, "setup.json", "{}");
       const { code, err } = await command("template", folder);
       expect(code).toBe(2);
-      expect(err).toContain("setup.json was not written by evencatch");
+      expect(err).toContain(": setup.json. To go on, give another folder");
       expect(await filesIn(folder)).toEqual(["setup.json"]);
     });
   });

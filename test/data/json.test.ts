@@ -33,11 +33,12 @@ describe("catches in JSON", () => {
   it("may leave fields out, or write them as null", async () => {
     const log = await logOf(
       json([
-        { ...one, note: "dry" },
+        { ...one, note: "dry", checked: "weighed again" },
         { ...one, catch: 2, outlet: null, exclude: false },
       ]),
     );
     expect(log.catches.map(({ note }) => note)).toEqual(["dry", null]);
+    expect(log.catches.map(({ checked }) => checked)).toEqual(["weighed again", null]);
   });
 
   it("keep every digit of a number", async () => {

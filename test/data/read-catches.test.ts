@@ -7,8 +7,8 @@ describe("a file of catches", () => {
   it("is read into kg, with everything the columns hold", async () => {
     const log = await readCatches(
       csv(
-        "bin,product,fill,catch,turns,gross_g,tare_g,division_g,taken_at,meter_rpm,outlet,operator,note,exclude,reason",
-        "front,wheat,3,1,20.5,6310,420,10,2026-04-12 07:30,30,4,A,after rain,x,bag tore",
+        "bin,product,fill,catch,turns,gross_g,tare_g,division_g,taken_at,meter_rpm,outlet,operator,note,checked,exclude,reason",
+        "front,wheat,3,1,20.5,6310,420,10,2026-04-12 07:30,30,4,A,after rain,weighed again,x,bag tore",
       ),
     );
     expect(log).toEqual({
@@ -34,6 +34,7 @@ describe("a file of catches", () => {
           outlet: "4",
           operator: "A",
           note: "after rain",
+          checked: "weighed again",
           leftOut: "bag tore",
           extra: {},
         },

@@ -183,3 +183,23 @@ describe("the other columns", () => {
     `);
   });
 });
+
+describe("a catch that nobody looked at", () => {
+  const looked = `${header},checked`;
+
+  it.each(["no", "No", "0", "false"])("is not said to be checked by %s", async (text) => {
+    expect(await problemsOf(csv(looked, `1,wheat,1,1,20,5.89,,,,,,,${text}`))).toEqual([
+      `catches.csv, row 2, column checked: found "${text}"; needed what was looked at, in words, or nothing. Write it, such as weighed again, bag empty; leave the cell empty where nobody looked.`,
+    ]);
+  });
+
+  it("has an empty cell, and one that was looked at says what", async () => {
+    const check = await checkCatches(
+      csv(looked, "1,wheat,1,1,20,5.89,,,,,,,", "1,wheat,1,2,20,6.89,,,,,,,weighed again"),
+    );
+    expect(check.ok && check.log.catches.map(({ checked }) => checked)).toEqual([
+      null,
+      "weighed again",
+    ]);
+  });
+});

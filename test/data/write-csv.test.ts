@@ -46,6 +46,7 @@ describe("catches as a file", () => {
         outlet: "3",
         operator: "A, B",
         note: 'a "good" one',
+        checked: "weighed again, bag empty",
         extra: { tkw_g: "41.5" },
       }),
       aCatch({

@@ -33,6 +33,18 @@ describe("a workbook", () => {
     expect(sheet.catches).toEqual(text.catches);
   });
 
+  it("has the column that says a catch was looked at, as the table in CSV has", async () => {
+    const sheet = await logOf(
+      workbook({
+        A: [
+          [...header, "Checked"],
+          [...first, "weighed again"],
+        ],
+      }),
+    );
+    expect(sheet.catches[0]?.checked).toBe("weighed again");
+  });
+
   it("numbers rows as the sheet does, with blank rows and rows above the header", async () => {
     const log = await logOf(workbook({ A: [[], header, [], first] }));
     expect(log.catches[0]?.row).toBe(4);

@@ -258,6 +258,7 @@ const cases: readonly Case[] = [
       relativeDifference: expect.any(Number),
       pValue: expect.any(Number),
       expectedByChance: expect.closeTo(7 * 0.05, 12),
+      remarks: [1, 2].map((number) => expect.objectContaining({ catch: number, note: null })),
     },
     not: withPair(0.08),
   },
@@ -341,10 +342,9 @@ describe("a finding is raised where it holds, and only there", () => {
     expect(of(not).map((one) => one.code)).not.toContain(code);
   });
 
-  it("says that two disagree outright where they do so in the whole log", () => {
+  it("leaves a fill out where its two catches disagree beyond doubt in the whole log", () => {
     const codes = ofOutliers(withPair(0.5)).map(({ code }) => code);
-    expect(codes).toContain("two-disagree");
-    expect(codes).not.toContain("two-disagree-in-fill-only");
+    expect(codes).toEqual(["fill-set-aside"]);
   });
 
   it("counts how much narrower catches alone would look, and which half-width is the larger", () => {

@@ -111,6 +111,33 @@ describe("against what the catches let expect", () => {
     expect(best.standardError).toBeCloseTo(1 / Math.hypot(1 / a, 1 / b), 9);
   });
 
+  it("stops a person only where a difference this large happens in one log of a hundred, over all its field checks", async () => {
+    const [clear, slight] = [
+      only({ leftKg: measured(900, 5) }),
+      only({ leftKg: measured(480, 5) }),
+    ];
+    for (const { one } of [clear, slight]) {
+      const bias = present(one.bias);
+      const [pValue = 0] = await evalR("2 * pt(-abs(b / se), df)", {
+        b: [bias.value],
+        se: [present(bias.standardError)],
+        df: [present(bias.df)],
+      });
+      expect(one.agreement?.agrees).toBe(false);
+      expect(one.agreement?.pValue).toBeCloseTo(pValue, 10);
+    }
+    expect(clear.one.agreement?.pValue).toBeLessThan(0.01);
+    expect(codes(clear)).toContain("field-disagrees");
+    expect(slight.one.agreement?.pValue).toBeGreaterThan(0.01);
+    expect(codes(slight)).toContain("field-differs");
+    const shared = only({ leftKg: measured(900, 5) }, { checksInLog: 50 });
+    expect(shared.one.agreement?.pValue).toBeCloseTo(
+      Math.min(1, 50 * present(clear.one.agreement).pValue),
+      10,
+    );
+    expect(() => only({}, { checksInLog: 0 })).toThrow(OptionError);
+  });
+
   it("says when they disagree, and then makes no mean of the two", () => {
     const asked = only({ leftKg: measured(600, 5) });
     expect(asked.one.agreement?.agrees).toBe(false);

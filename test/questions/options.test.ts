@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { OptionError } from "../../src/errors/errors.ts";
 import * as library from "../../src/index.ts";
 import type { MeterModel, ModelOptions } from "../../src/model/model.ts";
+import { type VarianceLaw, variancePowers } from "../../src/statistics/through-origin.ts";
 import { aFill } from "../support/catches.ts";
 import { present } from "../support/reference.ts";
 
@@ -75,7 +76,7 @@ describe.each(Object.entries(questions))("%s, asked directly", (_, ask) => {
 });
 
 describe("the list of questions asked directly", () => {
-  it("holds every question of the library but the one without options", () => {
+  it("holds every question of the library but the plan of a trial", () => {
     const index = readFileSync(new URL("../../src/index.ts", import.meta.url), "utf8");
     const fromQuestions = [
       ...index.matchAll(/export \{([^}]*)\} from "\.\/questions\/[\w-]+\.ts"/g),
@@ -83,8 +84,7 @@ describe("the list of questions asked directly", () => {
       .flatMap(([, names = ""]) => names.split(",").map((name) => name.trim()))
       .filter((name) => /^[a-z]\w*$/.test(name));
     expect(fromQuestions.length).toBeGreaterThan(10);
-    const apart = ["trialDesign", "withHistory"];
-    expect(fromQuestions.filter((name) => !(name in questions)).sort()).toEqual(apart);
+    expect(fromQuestions.filter((name) => !(name in questions))).toEqual(["trialDesign"]);
   });
 
   it("is kept to by the plan of a trial too", () => {
@@ -93,10 +93,19 @@ describe("the list of questions asked directly", () => {
     ).toThrow(OptionError);
   });
 
-  it("refuses a weighting that is none", () => {
-    const asked = { ...good, varianceLaw: "cubed" } as unknown as library.DeliveryOptions;
-    expect(() => library.delivery(meter, asked)).toThrow("proportional");
-    expect(() => library.delivery(meter, good as library.DeliveryOptions)).toThrow("varianceLaw");
+  it("refuses a weighting that is none, and takes every one that there is", () => {
+    for (const [name, ask] of Object.entries(questions)) {
+      // delivery is asked with a law of its own.
+      if (name === "delivery") continue;
+      const asked = { ...good, varianceLaw: "cubed" } as unknown as ModelOptions;
+      expect(() => ask(asked), name).toThrow("proportional or constant or squared");
+    }
+    for (const varianceLaw of Object.keys(variancePowers) as VarianceLaw[])
+      expect(() => library.delivery(meter, { ...good, varianceLaw })).not.toThrow();
+    const cubed = { ...good, varianceLaw: "cubed" } as unknown as library.DeliveryOptions;
+    expect(() => library.delivery(meter, cubed)).toThrow("proportional");
+    const { estimate } = library.delivery(meter, good as library.DeliveryOptions);
+    expect(estimate).toEqual(answer.estimate);
   });
 });
 

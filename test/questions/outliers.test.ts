@@ -13,6 +13,12 @@ function meterOf(...fills: readonly (readonly Catch[])[]): MeterModel {
   return present(fitModel(fills.flat(), options).meters[0]);
 }
 
+/** Answer of a log whose scale has this division, as every part of it is told. */
+function withDivision(scaleDivisionKg: number | null, ...fills: readonly (readonly Catch[])[]) {
+  const all = { ...options, scaleDivisionKg };
+  return outliers(present(fitModel(fills.flat(), all).meters[0]), all);
+}
+
 describe("a catch of the newest fill", () => {
   test("that stands out is named, with what the delivery would be without it, and left where it is", () => {
     const meter = meterOf(...earlier, fillOf(4, [6.02, 6.44, 5.95, 6.0]));
@@ -36,9 +42,12 @@ describe("a catch of the newest fill", () => {
 
   test("has the statistic, p value and critical value that R gives for the others' prediction", async () => {
     const meter = meterOf(...earlier, fillOf(4, [6.02, 6.44, 5.95, 6.0]));
-    const suspect = present(outliers(meter, { ...options, scaleDivisionKg: null }).suspects[0]);
+    const found = withDivision(null, ...earlier, fillOf(4, [6.02, 6.44, 5.95, 6.0]));
+    const suspect = present(found.suspects[0]);
+    // Scatter is lent relative to each fill's delivery: weights 1/(turns × delivery²).
     const [statistic = 0, single = 0, critical = 0] = await evalR(
-      `model <- lm(y ~ 0 + x:factor(fill), weights = 1 / x); df <- df.residual(model) - 1
+      `b <- tapply(y, fill, sum) / tapply(x, fill, sum); w <- 1 / (x * b[as.character(fill)]^2)
+       model <- lm(y ~ 0 + x:factor(fill), weights = w); df <- df.residual(model) - 1
        t <- rstudent(model)[14]; c(t, 2 * pt(-abs(t), df), qt(1 - 0.025 / 4, df))`,
       {
         y: meter.fills.flatMap(({ catches }) => catches.map(({ netKg }) => netKg)),
@@ -114,11 +123,16 @@ describe("an earlier fill", () => {
   });
 
   test("is judged more strictly when more meters share the log", () => {
-    const gross = meterOf(...earlier, fillOf(4, [6.0, 6.05, 5.97]), fillOf(5, [6.3, 6.24, 6.33]));
-    const one = outliers(gross, options).catches[0]?.inLog;
-    const three = outliers(gross, { ...options, metersInLog: 3 }).catches[0]?.inLog;
-    expect(three?.comparisons).toBe(3 * present(one).comparisons);
-    expect(three?.criticalValue).toBeGreaterThan(present(one).criticalValue);
+    const gross = [...earlier, fillOf(4, [6.0, 6.05, 5.97]), fillOf(5, [6.3, 6.24, 6.33])].flat();
+    const three = ["1", "2", "3"].flatMap((bin) => gross.map((row) => ({ ...row, bin })));
+    const [ofOne, ofThree] = [gross, three].map((rows) =>
+      outliers(present(fitModel(rows, options).meters[0]), options),
+    );
+    expect(ofOne?.testsInLog).toBe(18);
+    expect(ofThree).toMatchObject({ testsInLog: 18, metersInLog: 3 });
+    const [one, inThree] = [ofOne, ofThree].map((found) => present(found?.catches[0]?.inLog));
+    expect(inThree?.comparisons).toBe(54);
+    expect(inThree?.criticalValue).toBeGreaterThan(present(one).criticalValue);
   });
 
   test("with a bad catch does not hide today's: the catch is set aside from the scatter", () => {
@@ -136,7 +150,7 @@ describe("an earlier fill", () => {
 
 describe("too few catches", () => {
   test.each([1, 2, 3, 4])("%i alone cannot be judged, and it is said", (n) => {
-    const found = outliers(meterOf(fillOf(1, [6.0, 7.9, 6.1, 5.9].slice(0, n))), options);
+    const found = outliers(meterOf(fillOf(1, [6.0, 6.6, 6.1, 5.9].slice(0, n))), options);
     expect(found.today.status).toBe("too few to judge");
     expect(found.catches.every(({ verdict }) => verdict === "too few to judge")).toBe(true);
     expect(found.catches.every(({ statistic }) => statistic === null)).toBe(true);
@@ -184,7 +198,7 @@ describe("too few catches", () => {
 describe("degenerate scatter", () => {
   test("catches that agree exactly, with no division known, leave nothing to compare with", () => {
     const alike = [6, 6, 6, 6, 6.5];
-    const found = outliers(meterOf(fillOf(1, alike)), { ...options, scaleDivisionKg: null });
+    const found = withDivision(null, fillOf(1, alike));
     expect(found.today.status).toBe("nothing to compare with");
     expect(found.catches.every(({ statistic }) => statistic === null)).toBe(true);
   });
@@ -247,7 +261,7 @@ describe("the result", () => {
         const scaled = [...earlier, fillOf(4, [6.02, 6.44, 5.95, 6.0, 6.03])]
           .flat()
           .map((row) => ({ ...row, netKg: row.netKg * factor }));
-        const again = outliers(meterOf(scaled), { ...options, scaleDivisionKg: 0.01 * factor });
+        const again = withDivision(0.01 * factor, scaled);
         for (const [i, one] of again.catches.entries()) {
           expect(one.verdict).toBe(found.catches[i]?.verdict);
           expect(one.statistic).toBeCloseTo(found.catches[i]?.statistic ?? 0, 6);
@@ -272,7 +286,7 @@ describe("the result", () => {
         fc.option(fc.double({ min: 1e-4, max: 1, noNaN: true })),
         (weighings, scaleDivisionKg) => {
           const rows = weighings.map((given, i) => aCatch({ ...given, row: i + 2, catch: i + 1 }));
-          const result = outliers(meterOf(rows), { ...options, scaleDivisionKg });
+          const result = withDivision(scaleDivisionKg, rows);
           expect(JSON.parse(JSON.stringify(result))).toEqual(result);
         },
       ),

@@ -222,14 +222,16 @@ describe("what is said beside it", () => {
     expect(stepped([0.6, 0.7])).not.toContain("no-step-within-tolerance");
   });
 
-  it("leaves intervals out for a single catch, and cautions when two catches cannot tell it from zero", () => {
+  it("leaves intervals out for a single catch, and cautions when catches cannot tell it from zero", () => {
     const single = ask(field, aFill([[20, 8]]));
     expect(single.turnsPerHectare).toMatchObject({ interval: null, method: "none" });
     const wild = ask(
       field,
       aFill([
-        [20, 4],
+        [20, 2],
         [20, 12],
+        [20, 3],
+        [20, 14],
       ]),
     );
     expect(wild.turnsPerHectare?.interval?.upper).toBeNull();

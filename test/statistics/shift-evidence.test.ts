@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { NumericalError } from "../../src/errors/errors.ts";
 import {
-  evidenceOf,
+  evidenceOfSplit,
   fewestForLasting,
   lastingShift,
   newestValue,
@@ -39,9 +39,8 @@ describe("the evidence of a shift, by the values of one worked series", () => {
 
   it("is largest at the true split, and 27.6 to 1 there", () => {
     const eight = shifted.slice(0, 8);
-    const { best } = present(lastingShift(eight, found(eight)));
-    expect(best.before).toBe(6);
-    expect(evidenceOf(best)).toBeCloseTo(27.62755812, 8);
+    expect(present(lastingShift(eight, found(eight))).before).toBe(6);
+    expect(evidenceOfSplit(found(eight), 6)).toBeCloseTo(27.62755812, 8);
   });
 
   it("is that of R with a spread lent by others", () => {
@@ -61,7 +60,7 @@ describe("the evidence of a split", () => {
     "is the likelihood averaged over shifts that may be, for %i values, as R integrates it",
     async (n, prior) => {
       const values = shifted.slice(0, n);
-      const { df, splits } = found(values, prior);
+      const all = found(values, prior);
       const ratios = await evalR(
         `sapply(seq_along(r), function(f) {
            m <- f * (n - f) / n
@@ -72,11 +71,11 @@ describe("the evidence of a split", () => {
              -12, 12, rel.tol = 1e-10, subdivisions = 2000)$value
            over_shift / over_sigma(0)
          })`,
-        { r: splits.map(({ share }) => share), n, df },
+        { r: all.shares, n, df: all.df },
       );
       expect(ratios).toHaveLength(n - 1);
-      splits.forEach((split, i) => {
-        expect(evidenceOf(split) / present(ratios[i])).toBeCloseTo(1, 8);
+      ratios.forEach((ratio, i) => {
+        expect(evidenceOfSplit(all, i + 1) / ratio).toBeCloseTo(1, 8);
       });
       const averaged = mean(ratios.slice(0, -1));
       expect(evidence(values, prior) / averaged).toBeCloseTo(1, 8);
@@ -84,17 +83,17 @@ describe("the evidence of a split", () => {
   );
 
   it("has the squares of a two-sample comparison behind it", () => {
-    const { splits, squares } = found(shifted);
+    const { shares, squares } = found(shifted);
     const [before, after] = [shifted.slice(0, 4), shifted.slice(4)];
     const between = (mean(after) - mean(before)) ** 2 * (20 / 9);
-    expect(present(splits[3]).share).toBeCloseTo(between / squares, 12);
+    expect(present(shares[3])).toBeCloseTo(between / squares, 12);
     expect(squares).toBeCloseTo(8 * sampleStandardDeviation(shifted) ** 2, 14);
   });
 
   it("stays a number for a long series of two levels far apart", () => {
     const long = Array.from({ length: 600 }, (_, i) => (i < 300 ? 1 : 900) + 0.01 * (i % 3));
-    const { evidence, best } = present(lastingShift(long, found(long)));
-    expect(best.before).toBe(300);
+    const { evidence, before } = present(lastingShift(long, found(long)));
+    expect(before).toBe(300);
     expect(Number.isFinite(evidence)).toBe(true);
   });
 });

@@ -8,8 +8,6 @@ export const outlierOptions: OutlierOptions = {
   level: 0.95,
   tolerance: 0.03,
   scaleDivisionKg: 0.01,
-  screeningLevel: 0.95,
-  metersInLog: 1,
   massUnit: "kg",
 };
 

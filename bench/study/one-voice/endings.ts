@@ -1,5 +1,10 @@
 import type { MeterAnswers } from "../../../src/analysis/analyse.ts";
-import { type Caution, type Ending, endingsOf } from "../../../src/results/caution.ts";
+import {
+  type Caution,
+  type CautionCode,
+  type Ending,
+  endingsOf,
+} from "../../../src/results/caution.ts";
 import type { InventedCatch, InventedLog, InventedSetup } from "./log.ts";
 import { analysisOf } from "./surfaces.ts";
 
@@ -39,12 +44,18 @@ async function stillStands(
   const { meters, cautions } = await analysisOf(log);
   const again = meters.find((one) => one.bin === bin && one.product === product);
   if (again?.decision == null || !again.decision.reasons.includes(code)) return false;
+  // While a catch is in doubt nothing else about its fill can be settled.
+  if (where.catches.length === 0 && again.decision.reasons.some(isAboutCatches)) return false;
   return [...cautions, ...again.cautions].some(
     (one) =>
       one.code === code &&
       one.asks === "look-first" &&
       where.catches.every((catchNumber) => one.where.catches.includes(catchNumber)),
   );
+}
+
+function isAboutCatches(code: CautionCode): boolean {
+  return endingsOf(code).includes("checked");
 }
 
 /** The log after a person did what ends the finding; null: that takes another file, or cannot be done here. */
@@ -71,7 +82,7 @@ function endedBy(
     case "checked":
       return where.catches.length === 0
         ? null
-        : withRows((row) => ({ ...row, checked: "weighed again, right" }));
+        : withRows((row) => ({ ...row, checked: "weighed again" }));
     case "excluded":
       return where.catches.length === 0 || where.catches.length === delivery.input.catches
         ? null

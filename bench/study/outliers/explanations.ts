@@ -3,13 +3,15 @@ import { fitModel } from "../../../src/model/model.ts";
 import { randomStream } from "../../../src/numeric/random.ts";
 import { type OutlierOptions, outliers, type Suspect } from "../../../src/questions/outliers.ts";
 import type { Mishap } from "../../../src/results/mishap.ts";
-import { faults, withFault } from "./faults.ts";
+import { faults, withFault, withSecondBag } from "./faults.ts";
 import { type Scene, simulateFill, usualScene } from "./simulate.ts";
+
+/** "second bag": a bag's mass too much on the scale, though a tare was written down. null: nothing, a flag of bad luck. */
+export type Happened = Mishap | "second bag" | null;
 
 /** What the explanations said of catches that were flagged, by what had really happened. */
 export interface ExplanationCell {
-  /** null: nothing happened, the flag was bad luck. */
-  readonly mishap: Mishap | null;
+  readonly happened: Happened;
   readonly columns: Scene["columns"];
   readonly scatter: number;
   readonly catches: number;
@@ -21,17 +23,31 @@ export interface ExplanationCell {
   readonly unexplained: number | null;
   /** Median of how much better than bad luck the first one named is. */
   readonly medianTimesBetter: number | null;
+  /** Share of those flagged whose first explanation is more than a thousand times likelier than bad luck. */
+  readonly aboveThousand: number | null;
+  readonly tails: Scene["tails"];
 }
 
 const earlierFills = 4;
 
 /** Table 5: every mishap at the second catch of the newest fill. */
 export function explanationTable(replicates: number, seed: number): readonly ExplanationCell[] {
-  const happened: readonly (Mishap | null)[] = [...(Object.keys(faults) as Mishap[]), null];
+  const mishaps = Object.keys(faults) as Mishap[];
   return (["net", "gross and tare"] as const).flatMap((columns) =>
     [0.01, 0.015].flatMap((scatter) =>
-      happened.map((mishap) =>
-        explanationCell({ ...usualScene, columns, scatter }, 4, mishap, replicates, seed),
+      [...mishaps, ...(columns === "net" ? [] : (["second bag"] as const))].map((happened) =>
+        explanationCell({ ...usualScene, columns, scatter }, 4, happened, replicates, seed),
+      ),
+    ),
+  );
+}
+
+/** Table 5 goes on: flags that were bad luck. They are rare, so it takes many more seasons to see what is said of them. */
+export function falseFlagTable(replicates: number, seed: number): readonly ExplanationCell[] {
+  return (["net", "gross and tare"] as const).flatMap((columns) =>
+    [0.01, 0.015].flatMap((scatter) =>
+      (["normal", "heavy"] as const).map((tails) =>
+        explanationCell({ ...usualScene, columns, scatter, tails }, 4, null, replicates, seed),
       ),
     ),
   );
@@ -40,14 +56,15 @@ export function explanationTable(replicates: number, seed: number): readonly Exp
 export function explanationCell(
   scene: Scene,
   catches: number,
-  mishap: Mishap | null,
+  happened: Happened,
   replicates: number,
   seed: number,
 ): ExplanationCell {
+  const mishap = happened === "second bag" ? "tare-left-in" : happened;
   const count = { flagged: 0, first: 0, named: 0, unexplained: 0 };
   const timesBetter: number[] = [];
   for (let replicate = 0; replicate < replicates; replicate++) {
-    const suspect = suspectOf(scene, catches, mishap, randomStream(seed, replicate));
+    const suspect = suspectOf(scene, catches, happened, randomStream(seed, replicate));
     if (suspect === null) continue;
     const named = suspect.explanations.map((one) => one.mishap);
     count.flagged++;
@@ -58,7 +75,7 @@ export function explanationCell(
   }
   const share = (part: number) => (count.flagged === 0 ? null : part / count.flagged);
   return {
-    mishap,
+    happened,
     columns: scene.columns,
     scatter: scene.scatter,
     catches,
@@ -67,6 +84,8 @@ export function explanationCell(
     named: mishap === null ? null : share(count.named),
     unexplained: share(count.unexplained),
     medianTimesBetter: timesBetter.length === 0 ? null : median(timesBetter),
+    aboveThousand: share(timesBetter.filter((value) => value > 1000).length),
+    tails: scene.tails,
   };
 }
 
@@ -74,7 +93,7 @@ export function explanationCell(
 function suspectOf(
   scene: Scene,
   catches: number,
-  mishap: Mishap | null,
+  happened: Happened,
   random: ReturnType<typeof randomStream>,
 ): Suspect | null {
   const fill = earlierFills + 1;
@@ -82,17 +101,20 @@ function suspectOf(
     simulateFill(scene, i + 1, 4, random),
   ).flat();
   const clean = simulateFill(scene, fill, catches, random);
-  const today = mishap === null ? clean : withFault(clean, 1, mishap, scene, random);
+  const today =
+    happened === null
+      ? clean
+      : happened === "second bag"
+        ? withSecondBag(clean, 1, scene)
+        : withFault(clean, 1, happened, scene, random);
   const options: OutlierOptions = {
     level: 0.95,
     tolerance: 0.05,
     scaleDivisionKg: scene.divisionKg,
-    screeningLevel: 0.95,
-    metersInLog: 1,
     massUnit: "kg",
   };
   const [meter] = fitModel([...earlier, ...today], options).meters;
   const suspects = meter === undefined ? [] : outliers(meter, options).suspects;
   const ofToday = suspects.filter((one) => one.fill === fill);
-  return ofToday.find((one) => mishap === null || one.catch === 2) ?? null;
+  return ofToday.find((one) => happened === null || one.catch === 2) ?? null;
 }

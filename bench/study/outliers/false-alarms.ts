@@ -1,7 +1,5 @@
 import { randomStream } from "../../../src/numeric/random.ts";
-import { findInFill, testsInLog } from "../../../src/questions/outliers/judge-fill.ts";
-import { screenHistory } from "../../../src/questions/outliers/screened-history.ts";
-import { asFills, type Scene, simulateFill, usualScene } from "./simulate.ts";
+import { findingsIn, type Scene, simulateFill, usualScene } from "./simulate.ts";
 
 /** How often a clean fill raises a flag when its family is the fill. */
 export interface FillAlarmCell {
@@ -21,6 +19,8 @@ export interface LogAlarmCell {
   readonly meanOnlyInFill: number;
   /** The log as the family: chance of any flag. */
   readonly logAsFamily: number;
+  /** Mean number of catches that are left out of every figure. */
+  readonly meanSetAside: number;
 }
 
 /** The same when fills truly scatter differently: log-normal, with this standard deviation of the logarithm. */
@@ -30,8 +30,6 @@ export interface UnlikeAlarmCell {
   readonly sdOfLog: number;
   readonly falseAlarm: number;
 }
-
-const level = 0.95;
 
 /** Table 2: clean fills of n catches after k clean fills of four. */
 export function fillAlarmTable(replicates: number, seed: number): readonly FillAlarmCell[] {
@@ -81,11 +79,8 @@ export function fillAlarm(
       sdOfLog === 0
         ? scene
         : { ...scene, scatter: scene.scatter * Math.exp(sdOfLog * random.normal()) };
-    const fills = asFills(sizes.flatMap((n, i) => simulateFill(ownScene(), i + 1, n, random)));
-    const history = screenHistory(fills, scene.divisionKg);
-    const newest = fills.at(-1);
-    const rule = { level, testsInLog: 1, divisionKg: scene.divisionKg };
-    if (newest && findInFill(newest, history, rule).inFill.size > 0) alarms++;
+    const rows = sizes.flatMap((n, i) => simulateFill(ownScene(), i + 1, n, random));
+    if ((findingsIn(rows, scene).at(-1)?.inFill.length ?? 0) > 0) alarms++;
   }
   return alarms / replicates;
 }
@@ -97,6 +92,28 @@ export function logAlarmTable(replicates: number, seed: number): readonly LogAla
   );
 }
 
+/** A clean log whose errors are not those the tests assume. */
+export interface OtherErrorCell extends LogAlarmCell {
+  readonly errors: string;
+}
+
+/** Table 3 goes on: heavy tails, and scatter that follows turns squared. */
+export function otherErrorTable(replicates: number, seed: number): readonly OtherErrorCell[] {
+  const squared = { growth: "turns squared" } as const;
+  const scenes: readonly (readonly [string, Partial<Scene>])[] = [
+    ["heavy tails (t on 4 df), 20 turns", { tails: "heavy" }],
+    ["scatter as turns, 10 and 40 turns", { turns: 10, longer: 4 }],
+    ["scatter as turns squared, 15 and 30 turns", { turns: 15, longer: 2, ...squared }],
+    ["scatter as turns squared, 10 and 40 turns", { turns: 10, longer: 4, ...squared }],
+  ];
+  return scenes.flatMap(([errors, scene]) =>
+    [6, 12].map((fills) => ({
+      errors,
+      ...logAlarm({ ...usualScene, ...scene }, fills, 4, replicates, seed),
+    })),
+  );
+}
+
 export function logAlarm(
   scene: Scene,
   fillsInLog: number,
@@ -104,20 +121,19 @@ export function logAlarm(
   replicates: number,
   seed: number,
 ): LogAlarmCell {
-  const count = { fill: 0, log: 0, only: 0 };
+  const count = { fill: 0, log: 0, only: 0, setAside: 0 };
   for (let replicate = 0; replicate < replicates; replicate++) {
     const random = randomStream(seed, replicate);
     const rows = Array.from({ length: fillsInLog }, (_, i) =>
       simulateFill(scene, i + 1, catches, random),
     );
-    const fills = asFills(rows.flat());
-    const history = screenHistory(fills, scene.divisionKg);
-    const rule = { level, testsInLog: testsInLog(history), divisionKg: scene.divisionKg };
-    const findings = fills.map((fill) => findInFill(fill, history, rule));
-    if (findings.some(({ inFill }) => inFill.size > 0)) count.fill++;
-    if (findings.some(({ inLog }) => inLog.size > 0)) count.log++;
-    for (const { inFill, inLog } of findings)
-      count.only += [...inFill].filter((row) => !inLog.has(row)).length;
+    const findings = findingsIn(rows.flat(), scene);
+    if (findings.some(({ inFill }) => inFill.length > 0)) count.fill++;
+    if (findings.some(({ inLog }) => inLog.length > 0)) count.log++;
+    for (const { inFill, inLog, setAside } of findings) {
+      count.only += inFill.filter((row) => !inLog.includes(row)).length;
+      count.setAside += setAside.length;
+    }
   }
   return {
     fills: fillsInLog,
@@ -125,5 +141,6 @@ export function logAlarm(
     everyFillByItself: count.fill / replicates,
     meanOnlyInFill: count.only / replicates,
     logAsFamily: count.log / replicates,
+    meanSetAside: count.setAside / replicates,
   };
 }

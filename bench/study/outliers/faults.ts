@@ -33,6 +33,19 @@ export const faults: Readonly<Record<Mishap, Fault>> = {
   "decimal-moved": (at) => withReading(at, 10 * (at.row.grossKg ?? at.row.netKg)),
 };
 
+/** A second bag, a lid or a bucket on the scale, though the tare was written down and taken off. */
+export function withSecondBag(
+  catches: readonly Catch[],
+  at: number,
+  scene: Scene,
+): readonly Catch[] {
+  return catches.map((row, i) => {
+    if (i !== at) return row;
+    const netKg = read(row.netKg + scene.bagKg, scene);
+    return { ...row, netKg, grossKg: netKg + (row.tareKg ?? 0) };
+  });
+}
+
 /** The catches with a mishap at one of them. */
 export function withFault(
   catches: readonly Catch[],

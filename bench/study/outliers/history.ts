@@ -1,25 +1,16 @@
 import type { Catch } from "../../../src/data/types.ts";
 import type { Fill } from "../../../src/model/meters.ts";
-import { totalsOf } from "../../../src/model/totals.ts";
+import { findInFill } from "../../../src/model/screening/finding.ts";
+import { lending, lentScatter, screenedForLending } from "../../../src/model/screening/lending.ts";
 import { type RandomStream, randomStream } from "../../../src/numeric/random.ts";
-import { findInFill } from "../../../src/questions/outliers/judge-fill.ts";
-import {
-  judgedPoint,
-  mostOfFill,
-  type ScreenedHistory,
-  screenHistory,
-} from "../../../src/questions/outliers/screened-history.ts";
-import type { OutsideVariance } from "../../../src/statistics/constant-offset.ts";
-import { deletionSteps, outlyingOf } from "../../../src/statistics/deleted-residuals.ts";
 import { withFault } from "./faults.ts";
 import { asFills, type Scene, simulateFill, usualScene } from "./simulate.ts";
 
 /** Ways of keeping a bad catch of an earlier fill from inflating the scatter that today's catches are judged by. */
 export const waysOfScreening = [
   "none",
-  "each fill by itself",
-  "each fill against the others",
-  "all fills at once, p < 0.001",
+  "two passes at 5 %",
+  "two passes at 1 %",
   "known (cannot be had)",
 ] as const;
 export type WayOfScreening = (typeof waysOfScreening)[number];
@@ -48,7 +39,7 @@ const sizes = [
 const contaminations = [0, 0.05, 0.1] as const;
 const catchesToday = 4;
 
-/** Table 1: the same log screened in five ways. */
+/** Table 1: the same log screened in four ways. */
 export function historyTable(replicates: number, seed: number): readonly HistoryCell[] {
   return sizes.flatMap(([fills, catches]) =>
     contaminations.flatMap((contamination) =>
@@ -65,7 +56,7 @@ function cells(
   seed: number,
 ): readonly HistoryCell[] {
   const counts = waysOfScreening.map(() => ({ falseAlarm: 0, hit: 0, scatter: 0 }));
-  const trueVariance = (usualScene.scatter * usualScene.kgPerTurn) ** 2 * usualScene.turns;
+  const trueVariance = usualScene.scatter ** 2 * usualScene.turns;
   for (let replicate = 0; replicate < replicates; replicate++) {
     const random = randomStream(seed, replicate);
     const { rows, bad } = contaminatedLog(usualScene, fills, catches, contamination, random);
@@ -76,9 +67,9 @@ function cells(
       const count = counts[i];
       const lent = lentBy(way, log, bad);
       if (count === undefined) continue;
-      count.scatter += Math.sqrt((lent?.variance ?? 0) / trueVariance);
-      if (flagged(clean, lent).size > 0) count.falseAlarm++;
-      if ([...flagged(faulty, lent)].some((row) => row.catch === 2)) count.hit++;
+      count.scatter += Math.sqrt((lent?.relative ?? 0) / trueVariance);
+      if (flagged(clean, lent).length > 0) count.falseAlarm++;
+      if (flagged(faulty, lent).some((row) => row.catch === 2)) count.hit++;
     }
   }
   return waysOfScreening.map((way, i) => ({
@@ -116,77 +107,37 @@ function contaminatedLog(
   return { rows, bad };
 }
 
-function flagged(today: readonly Catch[], lent: OutsideVariance | null): ReadonlySet<Catch> {
+function flagged(today: readonly Catch[], lent: LentRelative | null): readonly Catch[] {
   const [fill] = asFills(today);
-  if (fill === undefined) return new Set();
-  // A history that lends exactly this scatter: the judgement itself is the one of the library.
-  const history = historyLending(fill, lent);
-  return findInFill(fill, history, { level: 0.95, testsInLog: 1, divisionKg: null }).inFill;
+  if (fill === undefined) return [];
+  const outside =
+    lent === null ? null : { variance: lent.relative * fill.delivery ** 2, df: lent.df };
+  return findInFill(fill, outside, true, { testsInLog: 1, divisionKg: null }).inFill;
 }
 
-function historyLending(fill: Fill, lent: OutsideVariance | null): ScreenedHistory {
-  const df = (lent?.df ?? 0) + fill.totals.catches - 1;
-  const squares = (lent ? lent.variance * lent.df : 0) + fill.totals.scatterSum;
-  const after = { variance: squares / df, df };
-  return {
-    kept: new Map([[fill, fill.totals]]),
-    setAside: [],
-    before: after,
-    after,
-    homogeneity: null,
-  };
+interface LentRelative {
+  readonly relative: number;
+  readonly df: number;
 }
 
 function lentBy(
   way: WayOfScreening,
   fills: readonly Fill[],
   bad: ReadonlySet<Catch>,
-): OutsideVariance | null {
+): LentRelative | null {
   switch (way) {
     case "none":
-      return pooled(fills, () => false);
-    case "each fill by itself":
-      return pooled(
-        fills,
-        setAsideByFill(fills, () => null),
-      );
-    case "each fill against the others":
-      return pooled(
-        fills,
-        setAsideByFill(fills, (fill) =>
-          pooled(
-            fills.filter((other) => other !== fill),
-            () => false,
-          ),
-        ),
-      );
-    case "all fills at once, p < 0.001":
-      return screenHistory(fills, null).after;
+      return lentOf(fills);
+    case "two passes at 5 %":
+      return lentOf(screenedForLending(fills, null, 0.95));
+    case "two passes at 1 %":
+      return lentOf(screenedForLending(fills, null));
     case "known (cannot be had)":
-      return pooled(fills, (row) => bad.has(row));
+      return lentOf(fills.map((fill) => lending(fill, [...bad])));
   }
 }
 
-function setAsideByFill(
-  fills: readonly Fill[],
-  scatterFor: (fill: Fill) => OutsideVariance | null,
-): (row: Catch) => boolean {
-  const aside = new Set(
-    fills.flatMap((fill) => {
-      const points = fill.catches.map((row) => judgedPoint(row, null));
-      if (points.length < 3) return [];
-      const steps = deletionSteps(points, scatterFor(fill), mostOfFill(points.length));
-      return outlyingOf(steps, { level: 0.95 }).flatMap((place) => fill.catches[place] ?? []);
-    }),
-  );
-  return (row) => aside.has(row);
-}
-
-function pooled(fills: readonly Fill[], isAside: (row: Catch) => boolean): OutsideVariance | null {
-  const totals = fills
-    .map(({ catches }) => totalsOf(catches.filter((row) => !isAside(row))))
-    .filter(({ catches }) => catches > 1);
-  const df = totals.reduce((total, { catches }) => total + catches - 1, 0);
-  const squares = totals.reduce((total, { scatterSum }) => total + scatterSum, 0);
-  return df > 0 ? { variance: squares / df, df } : null;
+function lentOf(fills: readonly Fill[]): LentRelative | null {
+  const { relative, df } = lentScatter(fills);
+  return relative === null ? null : { relative, df };
 }

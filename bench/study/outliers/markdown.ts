@@ -1,9 +1,16 @@
 import { table } from "../support/markdown.ts";
+import type { EarlyFillCell } from "./early-fill.ts";
 import type { ExplanationCell } from "./explanations.ts";
-import type { FillAlarmCell, LogAlarmCell, UnlikeAlarmCell } from "./false-alarms.ts";
+import type {
+  FillAlarmCell,
+  LogAlarmCell,
+  OtherErrorCell,
+  UnlikeAlarmCell,
+} from "./false-alarms.ts";
 import { type HistoryCell, waysOfScreening } from "./history.ts";
 import type { PowerCell } from "./power.ts";
 import type { SecondLookCell } from "./second-look.ts";
+import type { DisagreementCell, TodayCell } from "./today.ts";
 
 export function historyLines(cells: readonly HistoryCell[]): string[] {
   const groups = distinct(cells, ({ fills, catches, contamination }) =>
@@ -78,12 +85,114 @@ export function logAlarmLines(cells: readonly LogAlarmCell[]): string[] {
       "every fill by itself",
       "stand out only in their fill, mean",
       "log as family",
+      "catches set aside, mean",
     ],
     cells.map((one) => [
       `${one.fills} × ${one.catches}`,
       rate(one.everyFillByItself, 2),
       one.meanOnlyInFill.toFixed(2),
       rate(one.logAsFamily),
+      rate(one.meanSetAside),
+    ]),
+  );
+}
+
+export function otherErrorLines(cells: readonly OtherErrorCell[]): string[] {
+  return table(
+    ["errors", "fills × catches", "log as family", "catches set aside, mean"],
+    cells.map((one) => [
+      one.errors,
+      `${one.fills} × ${one.catches}`,
+      rate(one.logAsFamily),
+      rate(one.meanSetAside),
+    ]),
+  );
+}
+
+export function earlyFillLines(cells: readonly EarlyFillCell[]): string[] {
+  return table(
+    [
+      "catches",
+      "shift",
+      "bag not emptied",
+      "shift found",
+      "with every catch",
+      "set aside, mean",
+      "next fill ±",
+      "with every catch",
+      "next fill held",
+    ],
+    cells.map((one) => [
+      one.tails === "normal" ? one.catches : `${one.catches}, heavy tails`,
+      percent(one.shift),
+      one.bad ? "yes" : "no",
+      rate(one.found),
+      rate(one.foundWithAll),
+      rate(one.setAside),
+      percent(one.nextFill),
+      percent(one.nextFillWithAll),
+      rate(one.nextFillHeld),
+    ]),
+  );
+}
+
+export function todayLines(cells: readonly TodayCell[]): string[] {
+  return table(
+    [
+      "earlier fills × catches",
+      "today",
+      "bad in history",
+      "bad today",
+      "held",
+      "±",
+      "flagged",
+      "held when flagged",
+      "had it been with",
+      "without",
+      "no ±",
+    ],
+    cells.map((one) => [
+      `${one.earlierFills} × ${one.catches}`,
+      one.tails === "normal" ? one.today : `${one.today}, heavy tails`,
+      percent(one.contamination),
+      one.badToday ? "one tare" : "none",
+      rate(one.held),
+      percent(one.halfWidth),
+      rate(one.flagged),
+      orDash(one.heldWhenFlagged),
+      orDash(one.heldWith),
+      orDash(one.heldWithout),
+      rate(one.disagreeing),
+    ]),
+  );
+}
+
+export function disagreementLines(cells: readonly DisagreementCell[]): string[] {
+  return table(
+    ["catch scatter", "catches", "disagree"],
+    cells.map((one) => [percent(one.scatter), one.catches, rate(one.disagreeing, 4)]),
+  );
+}
+
+export function falseFlagLines(cells: readonly ExplanationCell[]): string[] {
+  return table(
+    [
+      "columns",
+      "scatter",
+      "errors",
+      "flagged",
+      "no explanation",
+      "times better, median",
+      "above a thousand",
+    ],
+    cells.map((one) => [
+      one.columns,
+      percent(one.scatter),
+      one.tails === "normal" ? "normal" : "heavy tails",
+      rate(one.flagged),
+      orDash(one.unexplained),
+      roughly(one.medianTimesBetter),
+      orDash(one.aboveThousand),
     ]),
   );
 }
@@ -133,14 +242,12 @@ export function explanationLines(cells: readonly ExplanationCell[]): string[] {
     cells.map((one) => [
       one.columns,
       percent(one.scatter),
-      one.mishap ?? "nothing (bad luck)",
+      one.happened ?? "nothing (bad luck)",
       rate(one.flagged, 2),
       orDash(one.first),
       orDash(one.named),
       orDash(one.unexplained),
-      one.medianTimesBetter === null
-        ? "–"
-        : Number(one.medianTimesBetter.toPrecision(1)).toLocaleString("en"),
+      roughly(one.medianTimesBetter),
     ]),
   );
 }
@@ -151,6 +258,10 @@ export function percent(fraction: number): string {
 
 export function rate(value: number, decimals = 3): string {
   return value.toFixed(decimals).replace(/^0\./, ".");
+}
+
+function roughly(value: number | null): string {
+  return value === null ? "–" : Number(value.toPrecision(1)).toLocaleString("en");
 }
 
 function orDash(value: number | null): string {

@@ -1,10 +1,8 @@
 import type { Catch } from "../../../src/data/types.ts";
 import { randomStream } from "../../../src/numeric/random.ts";
-import { findInFill } from "../../../src/questions/outliers/judge-fill.ts";
-import { screenHistory } from "../../../src/questions/outliers/screened-history.ts";
 import type { Mishap } from "../../../src/results/mishap.ts";
 import { withFault } from "./faults.ts";
-import { asFills, type Scene, simulateFill, usualScene } from "./simulate.ts";
+import { findingsIn, type Scene, simulateFill, usualScene } from "./simulate.ts";
 
 /** How often a bad catch of the newest fill is found, with the fill as the family. */
 export interface PowerCell {
@@ -74,11 +72,7 @@ export function hitRate(
 function standing(
   earlier: readonly Catch[],
   today: readonly Catch[],
-  { divisionKg }: Scene,
+  scene: Scene,
 ): readonly Catch[] {
-  const fills = asFills([...earlier, ...today]);
-  const newest = fills.at(-1);
-  if (newest === undefined) return [];
-  const history = screenHistory(fills, divisionKg);
-  return [...findInFill(newest, history, { level: 0.95, testsInLog: 1, divisionKg }).inFill];
+  return findingsIn([...earlier, ...today], scene).at(-1)?.inFill ?? [];
 }

@@ -3,6 +3,7 @@ import { type KnownScatter, scatterOfFill, scatterOfNextFill } from "../../model
 import type { KnownState } from "../../model/known-width.ts";
 import { type Fill, newestFill } from "../../model/meters.ts";
 import { estimateOf, type MeterModel } from "../../model/model.ts";
+import { isFlagged } from "../../model/screening/screen-log.ts";
 import type { CatchesNeededOptions, Knowledge } from "./result.ts";
 
 /** Below this relative size scatter is rounding dust. */
@@ -94,7 +95,7 @@ function findingsOf(
     scatter: scatterOfFill(fill, estimated),
     divisionKg: effectiveDivision(fill, estimated.variance),
     halfWidth: estimated.halfWidth,
-    inDoubt: false,
+    inDoubt: estimated.disagree !== null || isFlagged(meter.screening, fill),
   };
 }
 

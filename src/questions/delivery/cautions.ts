@@ -3,8 +3,11 @@ import {
   type PooledScatter,
   scatterDiffers,
 } from "../../model/catch-scatter.ts";
-import { effectiveDivision, type FillEstimate } from "../../model/fill-estimate.ts";
+import type { StandingTest } from "../../model/constant-mass.ts";
+import type { FillEstimate } from "../../model/doubted-estimate.ts";
+import { effectiveDivision } from "../../model/fill-estimate.ts";
 import type { Fill } from "../../model/meters.ts";
+import { remarkOf } from "../../model/screening/remark.ts";
 import { studentTQuantile } from "../../numeric/distributions/student-t.ts";
 import {
   type Caution,
@@ -23,13 +26,23 @@ export interface DeliveryFindings {
   readonly estimated: FillEstimate;
   readonly divisionKg: number | null;
   readonly constantMass: ConstantMassCheck | null;
+  /** The same test among those of all bins; null: it does not stand among them. */
+  readonly constantMassAmongBins: StandingTest | null;
+  /** p value of the test that the two catches of the fill agree; null: they are not two, or nothing is lent. */
+  readonly pairPValue: number | null;
   readonly lackOfFit: LackOfFit | null;
   readonly level: number;
 }
 
-type Say = <C extends CautionCode>(code: C, facts: CautionFacts[C]) => Caution;
+type Say = <C extends CautionCode>(
+  code: C,
+  facts: CautionFacts[C],
+  catches?: readonly number[],
+) => Caution;
 
 const significance = 0.05;
+/** Of a test that every bin stands, after Holm: what stops a person in the field is wrong once in a hundred logs. */
+const seriously = 0.01;
 const comfortableDf = 6;
 const divisionShareThatLimits = 0.5;
 /** Residuals of this size relative to the mass are what floating point leaves of none. */
@@ -38,13 +51,31 @@ const relativeDust = 1e-12;
 /** Everything about one fill's delivery that a person should know before relying on it. */
 export function deliveryCautions(findings: DeliveryFindings): readonly Caution[] {
   const { bin, product, fill } = findings.fill;
-  const say: Say = (code, facts) => caution(code, { bin, product, fill }, facts);
+  const say: Say = (code, facts, catches = []) =>
+    caution(code, { bin, product, fill, catches }, facts);
   return [
+    ...aboutDisagreement(findings, say),
     ...aboutNumberOfCatches(findings, say),
     ...aboutScale(findings, say),
     ...aboutScatter(findings, say),
     ...aboutShape(findings, say),
   ];
+}
+
+/** Why there is no interval: catches of which one must be wrong. */
+function aboutDisagreement(
+  { fill, estimated, pairPValue }: DeliveryFindings,
+  say: Say,
+): readonly Caution[] {
+  const { disagree, estimate } = estimated;
+  if (disagree === null) return [];
+  const { by, range, apart, pairs } = disagree;
+  const remarks = fill.catches.map(remarkOf);
+  if (by === "range")
+    return [say("catches-disagree", { relativeRange: range, pairs, remarks }, apart)];
+  const [one, other] = pairs.map(({ value }) => value);
+  const relativeDifference = Math.abs((one ?? 0) - (other ?? 0)) / estimate.value;
+  return [say("two-disagree", { relativeDifference, pValue: pairPValue ?? 0, remarks }, apart)];
 }
 
 function aboutNumberOfCatches({ fill, scatter, level }: DeliveryFindings, say: Say): Caution[] {
@@ -105,14 +136,15 @@ function aboutScatter({ scatter, pooled, estimated }: DeliveryFindings, say: Say
 }
 
 function aboutShape(
-  { fill, constantMass, lackOfFit, estimated }: DeliveryFindings,
+  { fill, constantMass, constantMassAmongBins, lackOfFit, estimated }: DeliveryFindings,
   say: Say,
 ): Caution[] {
   const found: Caution[] = [];
   const interval = constantMass?.constant.interval;
+  const serious = (constantMassAmongBins?.adjustedPValue ?? 1) <= seriously;
   if (constantMass && interval && constantMass.pValue < significance)
     found.push(
-      say("constant-mass", {
+      say(serious ? "constant-mass" : "constant-mass-suspected", {
         constantKg: constantMass.constant.value,
         lowerKg: interval.lower,
         upperKg: interval.upper,

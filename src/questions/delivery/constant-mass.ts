@@ -1,13 +1,10 @@
 import { mean } from "simple-statistics";
+import type { PooledScatter } from "../../model/catch-scatter.ts";
+import { constantMassTest } from "../../model/constant-mass.ts";
 import type { Fill } from "../../model/meters.ts";
 import { tEstimate } from "../../model/t-estimate.ts";
 import type { Estimate } from "../../results/estimate.ts";
-import {
-  detectableOffset,
-  type OutsideVariance,
-  offsetPower,
-  testOffset,
-} from "../../statistics/constant-offset.ts";
+import { detectableOffset, offsetPower } from "../../statistics/constant-offset.ts";
 
 /**
  * Is the same mass in every catch, as a tare left in all of them or a priming fault would put there? A check beside
@@ -27,25 +24,15 @@ export interface ConstantMassCheck {
   readonly detectableKg: number;
 }
 
-const fewestCatches = 4;
-const smallestTurnsRatio = 2;
 const usualPower = 0.8;
 
-/**
- * @returns null when it cannot be told: fewer than 4 catches, or longest and shortest less than a factor 2 apart
- */
+/** @returns null when it cannot be told, as for `constantMassTest` */
 export function constantMassCheck(
   fill: Fill,
-  outside: OutsideVariance | null,
+  pooled: PooledScatter,
   level: number,
 ): ConstantMassCheck | null {
-  const turns = fill.catches.map((row) => row.turns);
-  if (turns.length < fewestCatches) return null;
-  if (Math.max(...turns) / Math.min(...turns) < smallestTurnsRatio) return null;
-  const fit = testOffset(
-    fill.catches.map((row) => ({ x: row.turns, y: row.netKg })),
-    outside,
-  );
+  const fit = constantMassTest(fill, pooled);
   if (fit === null) return null;
 
   const tares = fill.catches.flatMap(({ tareKg }) =>

@@ -1,8 +1,7 @@
 import type { ChosenScatter } from "../../model/catch-scatter.ts";
-import type { FillVariance } from "../../model/fill-estimate.ts";
-import { type DeliveryVariance, halfWidthOf } from "../../model/known-width.ts";
+import { halfWidthOf } from "../../model/known-width.ts";
 import { readingVariance } from "../../model/reading.ts";
-import { unknownEstimate } from "../../model/t-estimate.ts";
+import { intervalAround, unknownEstimate } from "../../model/t-estimate.ts";
 import type { Estimate } from "../../results/estimate.ts";
 import { type VarianceLaw, variancePowers } from "../../statistics/through-origin.ts";
 
@@ -23,8 +22,7 @@ export interface LinePoint {
 
 /** What the bands are made from; null where unknown. */
 export interface LineUncertainty {
-  readonly delivery: number;
-  readonly variance: FillVariance;
+  readonly delivery: Estimate<"kg/turn">;
   readonly scatter: ChosenScatter;
   /** Error variance of a one-turn catch. */
   readonly catchVariance: number | null;
@@ -41,43 +39,33 @@ const beyondLongestCatch = 1.1;
  * own scatter, plus one reading of gross and tare.
  */
 export function nextCatchEstimate(turns: number, line: LineUncertainty): Estimate<"kg"> {
-  const { delivery, catchVariance, divisionKg, law, scatter } = line;
-  const mean = meanVariance(turns, line);
-  if (mean === null || catchVariance === null) return unknownEstimate(delivery * turns, "kg");
-  const variance = {
-    scatter: mean.scatter + catchVariance * turns ** variancePowers[law],
-    reading: mean.reading + readingVariance(divisionKg ?? 0),
+  const { delivery, catchVariance, divisionKg, law, scatter, level } = line;
+  const ofLine = halfWidthAt(turns, line);
+  if (ofLine === null || delivery.standardError === null || catchVariance === null)
+    return unknownEstimate(delivery.value * turns, "kg");
+  const ofCatch = {
+    scatter: catchVariance * turns ** variancePowers[law],
+    reading: readingVariance(divisionKg ?? 0),
   };
-  const half = halfWidth(variance, line);
-  return {
-    value: delivery * turns,
-    unit: "kg",
-    standardError: Math.sqrt(variance.scatter + variance.reading),
-    df: scatter.df,
-    interval: {
-      lower: delivery * turns - half,
-      upper: delivery * turns + half,
-      level: line.level,
-      about: "next catch",
-    },
-  };
-}
-
-/** Variance of the line at so many turns, kg²; null where nothing is known of it. */
-function meanVariance(turns: number, { variance }: LineUncertainty): DeliveryVariance | null {
-  if (variance.total === null || variance.total === 0) return null;
-  return {
-    scatter: turns ** 2 * Math.max(variance.model ?? 0, variance.robust ?? 0),
-    reading: turns ** 2 * (variance.division ?? 0),
-  };
-}
-
-function halfWidth(variance: DeliveryVariance, { scatter, level }: LineUncertainty): number {
-  return halfWidthOf(
-    variance,
-    { nu: scatter.df, own: scatter.source === "own" },
-    { level, phi: 1 },
+  const nu = { nu: scatter.df, own: scatter.source === "own" };
+  const half = Math.hypot(ofLine, halfWidthOf(ofCatch, nu, { level, phi: 1 }));
+  const standardError = Math.hypot(
+    turns * delivery.standardError,
+    Math.sqrt(ofCatch.scatter + ofCatch.reading),
   );
+  return {
+    value: delivery.value * turns,
+    unit: "kg",
+    standardError,
+    df: scatter.df,
+    interval: intervalAround(delivery.value * turns, half, level, "next catch"),
+  };
+}
+
+/** Half-width of the line at so many turns, kg; null where nothing is known of it. */
+function halfWidthAt(turns: number, { delivery }: LineUncertainty): number | null {
+  const upper = delivery.interval?.upper ?? null;
+  return upper === null ? null : turns * (upper - delivery.value);
 }
 
 /** The line from no turns to a little beyond the longest catch, with both bands. */
@@ -89,15 +77,16 @@ export function deliveryLine(longestCatch: number, line: LineUncertainty): reado
 }
 
 function linePoint(turns: number, line: LineUncertainty): LinePoint {
-  const fittedKg = line.delivery * turns;
-  const mean = meanVariance(turns, line);
-  const half = mean === null ? null : halfWidth(mean, line);
+  const fittedKg = line.delivery.value * turns;
+  const half = halfWidthAt(turns, line);
+  const mean =
+    half === null ? null : intervalAround(fittedKg, half, line.level, "this fill's delivery");
   const next = turns > 0 ? nextCatchEstimate(turns, line).interval : null;
   return {
     turns,
     fittedKg,
-    meanLowerKg: half === null ? null : fittedKg - half,
-    meanUpperKg: half === null ? null : fittedKg + half,
+    meanLowerKg: mean?.lower ?? null,
+    meanUpperKg: mean?.upper ?? null,
     nextLowerKg: next?.lower ?? null,
     nextUpperKg: next?.upper ?? null,
     nextLowerPerTurn: perTurn(next?.lower ?? null, turns),

@@ -1,20 +1,12 @@
 import { sum } from "simple-statistics";
-import type { ChosenScatter, PooledScatter } from "../../model/catch-scatter.ts";
-import type { FillEstimate, FillVariance } from "../../model/fill-estimate.ts";
+import type { ChosenScatter } from "../../model/catch-scatter.ts";
+import type { FillEstimate } from "../../model/doubted-estimate.ts";
+import type { FillVariance } from "../../model/fill-estimate.ts";
 import type { Fill } from "../../model/meters.ts";
-import type { OutsideVariance } from "../../statistics/constant-offset.ts";
 import { fitThroughOrigin, type VarianceLaw } from "../../statistics/through-origin.ts";
 import type { CatchPoint, Delivery, WeightedDelivery } from "./result.ts";
 
 const varianceLaws: readonly VarianceLaw[] = ["proportional", "constant", "squared"];
-
-/** Catch scatter that a meter's other fills know of, for a test on this fill; null when they know none. */
-export function scatterOfOthers(fill: Fill, pooled: PooledScatter): OutsideVariance | null {
-  const df = pooled.df - (fill.totals.catches - 1);
-  if (pooled.variance === null || df <= 0) return null;
-  const others = pooled.variance * pooled.df - fill.totals.scatterSum;
-  return { variance: Math.max(0, others) / df, df };
-}
 
 /** Turns most catches of the fill have; the longer where two are equally common. */
 export function typicalTurns({ catches }: Fill): number {

@@ -1,4 +1,5 @@
 import type { ChosenScatter } from "../../model/catch-scatter.ts";
+import type { Disagreement, Hull } from "../../model/doubted-estimate.ts";
 import type { FillVariance } from "../../model/fill-estimate.ts";
 import type { ModelOptions } from "../../model/model.ts";
 import type { Caution } from "../../results/caution.ts";
@@ -60,6 +61,10 @@ export interface Delivery {
   readonly estimate: Estimate<"kg/turn">;
   /** Half-width of that interval as a fraction of the value; null: unknown. */
   readonly halfWidth: number | null;
+  /** Both bands where a catch stands out; the interval then reaches to the farther end of them. */
+  readonly hull: Hull | null;
+  /** Two or three catches that cannot all be right; then there is no interval. */
+  readonly disagree: Disagreement | null;
   /** Which standard error the interval uses. */
   readonly standardErrorFrom: "model" | "robust" | "pooled scatter" | "none";
   readonly variance: FillVariance;

@@ -32,6 +32,8 @@ export function deliveryWithoutError(
     input: inputOf(fill, earlierFills),
     estimate: unknownEstimate(value, "kg/turn"),
     halfWidth: null,
+    hull: null,
+    disagree: null,
     standardErrorFrom: "none",
     variance: { model: null, robust: null, division: null, total: null },
     scatter: { source: "none", variance: null, df: 0, fills: 0, fellBack: false },

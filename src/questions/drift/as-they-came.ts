@@ -1,3 +1,4 @@
+import { intervalAround } from "../../model/t-estimate.ts";
 import { normalQuantile } from "../../numeric/distributions/normal.ts";
 import {
   studentTQuantile,
@@ -63,7 +64,7 @@ function judge(
   const statistic = (delivery - mean) / error;
   return {
     mean,
-    interval: { lower: mean - half, upper: mean + half, level, about: "next fill" },
+    interval: intervalAround(mean, half, level, "next fill"),
     statistic,
     df,
     pValue: studentTTwoSided(statistic, df),

@@ -40,7 +40,7 @@ const percent = 100;
  * residual degrees of freedom. Within fills every fill keeps its own level, so differences between fills do not matter.
  *
  * The line is fitted to the catches themselves, not to residuals about the fill's delivery: with unequal turns those hide
- * part of the slope (reports/drift-study.md, table 6).
+ * part of the slope (reports/drift-study.md, table 9).
  *
  * @param fills  all of the meter, oldest first
  * @returns      in this order, each only where it can be tested with 3 or more degrees of freedom: on catch order (a lone

@@ -19,6 +19,9 @@ export function fieldCheckCautions(
   return found;
 }
 
+/** Chance of a false disagreement among all field checks of the log that is small enough to stop a person for. */
+const seriously = 0.01;
+
 function aboutCheck(
   { fill, withoutUncertainty, predicted, agreement, bias }: CheckedField,
   { bin, product, fills }: Meter,
@@ -32,15 +35,15 @@ function aboutCheck(
   if (predicted === null) say("predicted-rate-unknown", {});
   if (withoutUncertainty.length > 0)
     say("field-check-without-uncertainty", { missing: withoutUncertainty });
-  const disagreement =
-    agreement === null || agreement.agrees || bias === null
-      ? null
-      : { normalisedError: agreement.normalisedError, bias: bias.value };
-  if (disagreement !== null)
+  if (agreement !== null && !agreement.agrees && bias !== null) {
+    const { normalisedError, pValue } = agreement;
+    const facts = { normalisedError, bias: bias.value, pValue };
+    const serious = pValue <= seriously ? "field-disagrees" : "field-differs";
     found.push(
       isLatest
-        ? caution("field-disagrees", { bin, product }, disagreement)
-        : caution("field-disagreed-before", { bin, product, fill }, disagreement),
+        ? caution(serious, { bin, product }, facts)
+        : caution("field-disagreed-before", { bin, product, fill }, facts),
     );
+  }
   return found;
 }

@@ -2,6 +2,8 @@ import type { FieldCheckSetup } from "../../data/setup.ts";
 import type { MeterModel } from "../../model/model.ts";
 import { asRateError } from "../../model/rate-error.ts";
 import { derived, derivedEstimate, type WorkedOut } from "../../model/worked-out.ts";
+import { normalUpperTail } from "../../numeric/distributions/normal.ts";
+import { studentTTwoSided } from "../../numeric/distributions/student-t.ts";
 import type { Estimate } from "../../results/estimate.ts";
 import { inverseVarianceMean, normalisedError } from "../../statistics/agreement.ts";
 import { predictedRate } from "./predicted.ts";
@@ -17,7 +19,9 @@ export function checkedField(
   const withoutUncertainty = uncertaintiesMissing(check);
   const rate = fieldRate(check, withoutUncertainty.length > 0, options.level);
   const predicted = predictedRate(check, meter, options);
-  const agreement = predicted === null ? null : agreementOf(rate, predicted.rate);
+  const bias = predicted === null ? null : biasOf(rate, predicted.rate, options.level);
+  const together = options.checksInLog ?? options.checks.length;
+  const agreement = predicted === null ? null : agreementOf(rate, predicted.rate, bias, together);
   return {
     date: check.date,
     fill: check.fill,
@@ -28,7 +32,7 @@ export function checkedField(
     intendedKgPerHa: intended,
     rateError: intended === null ? null : asRateError(rate, intended, "rate error in the field"),
     predicted,
-    bias: predicted === null ? null : biasOf(rate, predicted.rate, options.level),
+    bias,
     withinPrediction: predicted === null ? null : isWithin(rate.value, predicted.rate),
     agreement,
     best:
@@ -99,7 +103,12 @@ function isWithin(value: number, { interval }: WorkedOut): boolean | null {
   return value >= interval.lower && value <= interval.upper;
 }
 
-function agreementOf(field: WorkedOut, predicted: WorkedOut): Agreement | null {
+function agreementOf(
+  field: WorkedOut,
+  predicted: WorkedOut,
+  bias: Estimate<"fraction"> | null,
+  checksInLog: number,
+): Agreement | null {
   const [ofField, ofPredicted] = [expanded(field), expanded(predicted)];
   if (ofField === null || ofPredicted === null) return null;
   const error = normalisedError(
@@ -109,9 +118,19 @@ function agreementOf(field: WorkedOut, predicted: WorkedOut): Agreement | null {
   return {
     normalisedError: error,
     agrees: Math.abs(error) <= 1,
+    pValue: Math.min(1, checksInLog * chanceOf(bias)),
     expandedField: ofField,
     expandedPredicted: ofPredicted,
   };
+}
+
+/** Chance of a bias at least this large where there is none; two-sided. */
+function chanceOf(bias: Estimate<"fraction"> | null): number {
+  if (bias === null || bias.standardError === null) return 1;
+  const statistic = bias.value / bias.standardError;
+  return bias.df === null
+    ? 2 * normalUpperTail(Math.abs(statistic))
+    : studentTTwoSided(statistic, bias.df);
 }
 
 function expanded({ value, interval }: WorkedOut): number | null {

@@ -4,6 +4,7 @@ import { checkDriveGeometry, noDrive, requireMeasured } from "../../model/drive.
 import type { ModelOptions } from "../../model/model.ts";
 import {
   refuseUnknownOptions,
+  requireCount,
   requireNotNegative,
   requirePositiveOrNull,
 } from "../../results/options.ts";
@@ -13,7 +14,11 @@ import type { FieldCheckOptions } from "./result.ts";
 export type FieldCheckChoices = Omit<FieldCheckOptions, keyof ModelOptions>;
 
 /** No check is ever assumed. */
-export const fieldCheckDefaults: FieldCheckChoices = { ...noDrive, checks: [] };
+export const fieldCheckDefaults: FieldCheckChoices = {
+  ...noDrive,
+  checks: [],
+  checksInLog: null,
+};
 
 /**
  * Fills in what is not given.
@@ -28,6 +33,8 @@ export function fieldCheckOptions(
   const chosen = { ...fieldCheckDefaults, ...given };
   checkDriveGeometry(chosen);
   chosen.checks.forEach(requireCheck);
+  if (chosen.checksInLog !== null)
+    requireCount("checksInLog", chosen.checksInLog, chosen.checks.length);
   return { level, tolerance, scaleDivisionKg, ...chosen };
 }
 

@@ -8,6 +8,8 @@ import type { Estimate } from "../../results/estimate.ts";
 export interface FieldCheckOptions extends ModelOptions, DriveGeometry {
   /** Checks of this bin and product, in order of time. */
   readonly checks: readonly FieldCheckSetup[];
+  /** Field checks of all bins: the chance of a false disagreement is shared among them; null: these are all. */
+  readonly checksInLog: number | null;
 }
 
 /** What the catches let expect of the field. */
@@ -26,6 +28,8 @@ export interface Agreement {
   readonly normalisedError: number;
   /** |E_n| <= 1. */
   readonly agrees: boolean;
+  /** Of a difference this large by chance, as the largest of all field checks of the log (Bonferroni). */
+  readonly pValue: number;
   readonly expandedField: number;
   readonly expandedPredicted: number;
 }

@@ -1,64 +1,124 @@
 import { type Caution, caution } from "../../results/caution.ts";
-import type { Outliers } from "./result.ts";
+import type { DisagreeingPair, Outliers, Suspect } from "./result.ts";
 
 type Found = Omit<Outliers, "kind" | "cautions">;
 
 /** What a person should know about suspect catches before relying on a figure that rests on them. */
 export function outlierCautions(found: Found): readonly Caution[] {
+  const { suspects, pairs, today } = found;
   return [
-    ...aboutSuspects(found),
-    ...aboutPairs(found),
-    ...aboutFills(found),
-    ...aboutToday(found),
+    ...suspects.map((one) =>
+      one.fill === today.fill ? aboutToday(one, found) : aboutEarlier(one, found),
+    ),
+    ...pairs.flatMap((pair) =>
+      pair.fill === today.fill ? pairOfToday(pair, found) : pairOfEarlier(pair, found),
+    ),
+    ...aboutFill(found),
   ];
 }
 
-function aboutSuspects({ bin, product, suspects, fills, options }: Found): readonly Caution[] {
-  return suspects.map((one) => {
-    const where = { bin, product, fill: one.fill, catches: [one.catch] };
-    const pValue = one.inFill?.pValue ?? 1;
-    const relativeResidual = one.relativeResidual ?? 0;
-    return one.verdict === "stands out"
-      ? caution("suspect-catch", where, {
-          relativeResidual,
-          pValue: one.family === "whole log" ? (one.inLog?.pValue ?? 1) : pValue,
-          family: one.family ?? "this fill",
-          mishaps: one.explanations.map(({ mishap }) => mishap),
-          withoutKgPerTurn: one.influence.without.value,
-          relativeChange: one.influence.relativeChange,
-        })
-      : caution("suspect-only-in-fill", where, {
-          relativeResidual,
-          pValue,
-          expectedByChance: fills.length * (1 - options.screeningLevel),
-        });
+// Above the stricter rate a catch that stands out is told and another one asked for, but the drive need not wait for it.
+function aboutToday(one: Suspect, found: Found): Caution {
+  const pValue = one.inFill?.pValue ?? 1;
+  const code =
+    one.remark.checked !== null
+      ? "suspect-checked"
+      : pValue <= found.falseAlarms.lookFirst
+        ? "suspect-catch"
+        : "catch-stands-out";
+  return caution(code, whereOf(one, found), {
+    relativeResidual: one.relativeResidual ?? 0,
+    pValue,
+    mishaps: mishapsOf(one),
+    withoutKgPerTurn: one.influence.without.value,
+    relativeChange: one.influence.relativeChange,
+    remark: one.remark,
   });
 }
 
-function aboutPairs({ bin, product, pairs, today, fills, options }: Found): readonly Caution[] {
-  return pairs.map(({ fill, catches, relativeDifference, inFill, family }) => {
-    const where = { bin, product, fill, catches };
-    return family === "whole log" || fill === today.fill
-      ? caution("two-disagree", where, { relativeDifference, pValue: inFill.pValue })
-      : caution("two-disagree-in-fill-only", where, {
-          relativeDifference,
-          pValue: inFill.pValue,
-          expectedByChance: fills.length * (1 - options.screeningLevel),
-        });
+/** An earlier fill is in the field: what stood out there is history, and asks for nothing. */
+function aboutEarlier(one: Suspect, found: Found): Caution {
+  const where = whereOf(one, found);
+  const { remark, inFill, inLog, verdict } = one;
+  const relativeResidual = one.relativeResidual ?? 0;
+  if (verdict === "set aside")
+    return caution("catch-set-aside", where, {
+      timesFellows: 1 + relativeResidual,
+      pValue: inLog?.pValue ?? 1,
+      mishaps: mishapsOf(one),
+      setAside: found.catches.filter((row) => row.verdict === "set aside").length,
+      nextFill: found.nextFill.halfWidth,
+      nextFillWithAll: found.nextFill.withAll,
+      remark,
+    });
+  if (verdict === "stands out")
+    return caution("suspect-in-earlier-fill", where, {
+      relativeResidual,
+      pValue: inLog?.pValue ?? 1,
+      mishaps: mishapsOf(one),
+      remark,
+    });
+  return caution("suspect-only-in-fill", where, {
+    relativeResidual,
+    pValue: inFill?.pValue ?? 1,
+    expectedByChance: byChance(found),
+    remark,
   });
 }
 
-function aboutFills({ bin, product, fills }: Found): readonly Caution[] {
-  return fills
-    .filter(({ moreThanCanBeTold }) => moreThanCanBeTold)
-    .map(({ fill, catches, standingOut }) =>
+function pairOfToday(pair: DisagreeingPair, found: Found): readonly Caution[] {
+  // Catches that lie this far apart disagree whatever is lent; the delivery says so.
+  if (found.disagree?.by === "range") return [];
+  const { relativeDifference, inFill, remarks } = pair;
+  const code = remarks.every(({ checked }) => checked !== null)
+    ? "two-checked"
+    : inFill.pValue < found.falseAlarms.lookFirst
+      ? "two-disagree"
+      : "two-lie-apart";
+  return [
+    caution(code, whereOf(pair, found), { relativeDifference, pValue: inFill.pValue, remarks }),
+  ];
+}
+
+function pairOfEarlier(pair: DisagreeingPair, found: Found): readonly Caution[] {
+  const where = whereOf(pair, found);
+  const { relativeDifference, inFill, inLog, remarks, family, setAside } = pair;
+  const inWholeLog = { relativeDifference, pValue: inLog.pValue, remarks };
+  if (setAside) {
+    const { halfWidth, withAll } = found.nextFill;
+    const bands = { nextFill: halfWidth, nextFillWithAll: withAll };
+    return [caution("fill-set-aside", where, { ...inWholeLog, ...bands })];
+  }
+  if (family === "whole log") return [caution("two-disagreed-earlier", where, inWholeLog)];
+  const inItsFill = { relativeDifference, pValue: inFill.pValue, remarks };
+  const expectedByChance = byChance(found);
+  return [caution("two-disagree-in-fill-only", where, { ...inItsFill, expectedByChance })];
+}
+
+/** Of the newest fill only: what an earlier one can no longer tell holds nobody up. */
+function aboutFill({ bin, product, today, disagree }: Found): readonly Caution[] {
+  const { fill, status, catches, standingOut, relativeRange, outsideDf } = today;
+  if (today.moreThanCanBeTold)
+    return [
       caution("more-than-can-be-told", { bin, product, fill, catches: standingOut }, { catches }),
-    );
-}
-
-function aboutToday({ bin, product, today }: Found): readonly Caution[] {
-  const { fill, status, catches, relativeRange, outsideDf } = today;
-  return status === "too few to judge"
+    ];
+  return status === "too few to judge" && disagree === null
     ? [caution("too-few-to-judge", { bin, product, fill }, { catches, relativeRange, outsideDf })]
     : [];
+}
+
+function whereOf(
+  one: Suspect | DisagreeingPair,
+  { bin, product }: Found,
+): Pick<Caution["where"], "bin" | "product" | "fill" | "catches"> {
+  const catches = "catches" in one ? one.catches : [one.catch];
+  return { bin, product, fill: one.fill, catches };
+}
+
+function mishapsOf({ explanations }: Suspect) {
+  return explanations.map(({ mishap }) => mishap);
+}
+
+function byChance({ fills, falseAlarms }: Found): number {
+  return fills.length * falseAlarms.told;
 }

@@ -1,13 +1,18 @@
 import type { Catch } from "../../data/types.ts";
 import {
+  type FillFinding,
+  type FindingRule,
+  judgedPoint,
+  laterShare,
+  levels,
+} from "../../model/screening/finding.ts";
+import {
   type FamilyJudgement,
   familyOf,
   judgeInFamily,
 } from "../../statistics/deleted-residuals.ts";
 import { lineOf, type PredictingLine, residualFrom } from "../../statistics/predicting-line.ts";
-import { type FillFinding, type JudgingRule, laterShare } from "./judge-fill.ts";
 import type { CatchJudgement, CatchVerdict } from "./result.ts";
-import { judgedPoint } from "./screened-history.ts";
 
 /** A fill's finding with the judgement of each of its catches. */
 export interface JudgedFill {
@@ -15,27 +20,21 @@ export interface JudgedFill {
   readonly judgements: readonly { readonly row: Catch; readonly judgement: CatchJudgement }[];
 }
 
-export function judgeFill(finding: FillFinding, rule: JudgingRule, isNewest: boolean): JudgedFill {
+export function judgeFill(finding: FillFinding, rule: FindingRule): JudgedFill {
   const judgements = finding.fill.catches.map((row) => ({
     row,
-    judgement: judgeCatch(row, finding, rule, isNewest),
+    judgement: judgeCatch(row, finding, rule),
   }));
   return { finding, judgements };
 }
 
 /**
  * One catch against the others of its fill that do not stand out. A catch that was taken away first is so compared with
- * sound catches only, not with another bad one beside it.
- *
- * @param isNewest  the newest fill is its own family; an earlier one belongs to the log
+ * sound catches only, not with another bad one beside it. The newest fill is its own family; an earlier one belongs to
+ * the log.
  */
-function judgeCatch(
-  row: Catch,
-  finding: FillFinding,
-  rule: JudgingRule,
-  isNewest: boolean,
-): CatchJudgement {
-  const verdict = verdictOf(row, finding, isNewest);
+function judgeCatch(row: Catch, finding: FillFinding, rule: FindingRule): CatchJudgement {
+  const verdict = verdictOf(row, finding);
   const residual =
     finding.status === "judged"
       ? residualFrom(soundLine(row, finding, rule), judgedPoint(row, rule.divisionKg))
@@ -43,7 +42,7 @@ function judgeCatch(
   const expectedKg = residual === null ? null : residual.slope * row.turns;
   const share = shareOfLook(row, finding);
   const among = (comparisons: number): FamilyJudgement | null =>
-    residual === null ? null : judgeInFamily(residual, comparisons, share, rule.level);
+    residual === null ? null : judgeInFamily(residual, comparisons, share, levels.told);
   return {
     row: row.row,
     fill: finding.fill.fill,
@@ -57,7 +56,7 @@ function judgeCatch(
     inFill: among(familyOf(soundOthers(row, finding).length + 1)),
     inLog: among(rule.testsInLog),
     verdict,
-    family: familyOfVerdict(row, finding, isNewest),
+    family: familyOfVerdict(row, finding),
   };
 }
 
@@ -65,35 +64,40 @@ function judgeCatch(
 export function soundLine(
   row: Catch,
   finding: FillFinding,
-  { divisionKg }: JudgingRule,
+  { divisionKg }: FindingRule,
 ): PredictingLine {
   const points = soundOthers(row, finding).map((other) => judgedPoint(other, divisionKg));
   return lineOf(points, finding.outside);
 }
 
-function verdictOf(row: Catch, finding: FillFinding, isNewest: boolean): CatchVerdict {
-  if (finding.status !== "judged") return finding.status;
-  if (!finding.inFill.has(row) && !finding.inLog.has(row)) return "in line";
-  if (finding.isPair) return "one of two that disagree";
-  return isNewest || finding.inLog.has(row)
+function verdictOf(row: Catch, finding: FillFinding): CatchVerdict {
+  const { status, inFill, inLog, setAside, isPair, isNewest } = finding;
+  if (isPair && (inFill.includes(row) || setAside.includes(row))) return "one of two that disagree";
+  if (setAside.includes(row)) return "set aside";
+  if (status !== "judged") return status;
+  if (!inFill.includes(row) && !inLog.includes(row)) return "in line";
+  return isNewest || inLog.includes(row)
     ? "stands out"
     : "stands out only when its fill is looked at alone";
 }
 
 function familyOfVerdict(
   row: Catch,
-  { inFill, inLog }: FillFinding,
-  isNewest: boolean,
+  { inFill, inLog, setAside, isNewest }: FillFinding,
 ): CatchJudgement["family"] {
-  if (inLog.has(row) && !isNewest) return "whole log";
-  return inFill.has(row) || inLog.has(row) ? "this fill" : null;
+  if (setAside.includes(row) || (inLog.includes(row) && !isNewest)) return "whole log";
+  return inFill.includes(row) || inLog.includes(row) ? "this fill" : null;
 }
 
-function soundOthers(row: Catch, { fill, inFill, isPair }: FillFinding): readonly Catch[] {
-  return fill.catches.filter((other) => other !== row && (isPair || !inFill.has(other)));
+function soundOthers(
+  row: Catch,
+  { fill, inFill, setAside, isPair }: FillFinding,
+): readonly Catch[] {
+  const isSound = (other: Catch) => !inFill.includes(other) && !setAside.includes(other);
+  return fill.catches.filter((other) => other !== row && (isPair || isSound(other)));
 }
 
 function shareOfLook(row: Catch, { inFill, isPair, outside }: FillFinding): number {
-  const isFirstLook = isPair || inFill.size === 0 || (inFill.size === 1 && inFill.has(row));
-  return isFirstLook ? 1 : laterShare[outside ? "lent" : "alone"];
+  const isFirstLook = isPair || inFill.length === 0 || (inFill.length === 1 && inFill[0] === row);
+  return isFirstLook ? 1 : laterShare[outside === null ? "alone" : "lent"];
 }

@@ -105,9 +105,14 @@ function place(
   };
 }
 
-// A tare column speaks before the mass does. Written as a bag's mass, the bag cannot be in the net mass; written as
-// zero where the other catches have one, it was probably forgotten, and how probably is 1 against the share of zeros
-// among the others (rule of succession).
+/**
+ * A tare that is written down makes a bag left in less likely, not impossible: a second bag, a lid or a bucket on the
+ * scale weighs about as much. One slip in four of those without a tare column, a judgement like the odds themselves.
+ */
+const tareWrittenDown = 0.25;
+
+// A tare column speaks before the mass does. Written as zero where the other catches have one, it was probably
+// forgotten, and how probably is 1 against the share of zeros among the others (rule of succession).
 function tareLaws(doubt: CatchInDoubt): readonly MishapLaw[] {
   const { row, fellows } = doubt;
   const written = fellows.flatMap(({ tareKg }) => tareKg ?? []);
@@ -120,10 +125,9 @@ function tareLaws(doubt: CatchInDoubt): readonly MishapLaw[] {
     bag === null
       ? place(doubt, at, unknownTare(at.kg, row, sign))
       : place(doubt, { kg: at.kg + sign * bag, standardError: error }, { massKg: bag });
+  const evidence = row.tareKg === null ? 1 : row.tareKg === 0 ? 1 / chanceOfZero : tareWrittenDown;
   return [
-    ...(row.tareKg === null || row.tareKg === 0
-      ? [law("tare-left-in", [shifted(1)], row.tareKg === 0 ? 1 / chanceOfZero : 1)]
-      : []),
+    law("tare-left-in", [shifted(1)], evidence),
     ...(row.tareKg === 0 ? [] : [law("tare-taken-off-twice", [shifted(-1)])]),
   ];
 }

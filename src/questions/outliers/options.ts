@@ -1,7 +1,7 @@
 import type { MassUnit } from "../../data/types.ts";
 import { OptionError } from "../../errors/errors.ts";
 import type { ModelOptions } from "../../model/model.ts";
-import { refuseUnknownOptions, requireCount, requireFraction } from "../../results/options.ts";
+import { refuseUnknownOptions } from "../../results/options.ts";
 import type { OutlierOptions } from "./result.ts";
 
 /** What this question can be told beyond level, tolerance and scale. */
@@ -9,10 +9,6 @@ export type OutlierChoices = Omit<OutlierOptions, keyof ModelOptions>;
 
 /** Defaults of this question, with the reason for each. */
 export const outlierDefaults: OutlierChoices = {
-  /** One false flag in twenty clean fills, or in twenty clean logs, is what a person will still look into. */
-  screeningLevel: 0.95,
-  /** One meter by itself; a log with several gives their number. */
-  metersInLog: 1,
   /** The unit results are in. */
   massUnit: "kg",
 };
@@ -30,8 +26,6 @@ export function outlierOptions(
 ): OutlierOptions {
   refuseUnknownOptions(given, Object.keys(outlierDefaults));
   const chosen = { ...outlierDefaults, ...given };
-  requireFraction("screeningLevel", chosen.screeningLevel);
-  requireCount("metersInLog", chosen.metersInLog, 1);
   if (!massUnits.includes(chosen.massUnit))
     throw new OptionError("massUnit", chosen.massUnit, `one of ${massUnits.join(", ")}`);
   return { level, tolerance, scaleDivisionKg, ...chosen };

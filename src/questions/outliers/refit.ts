@@ -1,9 +1,7 @@
 import type { Catch } from "../../data/types.ts";
-import { pooledScatter } from "../../model/catch-scatter.ts";
 import { estimateFill } from "../../model/fill-estimate.ts";
-import type { Fill } from "../../model/meters.ts";
+import { type Fill, withCatches } from "../../model/meters.ts";
 import { estimateOf, type MeterModel, type ModelOptions } from "../../model/model.ts";
-import { deliveryOf, totalsOf } from "../../model/totals.ts";
 import type { Estimate } from "../../results/estimate.ts";
 import type { Influence, Outliers } from "./result.ts";
 
@@ -16,27 +14,24 @@ export function deliveryNow(
   return estimateOf(meter, fill, options).estimate;
 }
 
-/** Delivery of a fill had it these catches only; the scatter of all fills is pooled anew. */
+/** Delivery of a fill had it these catches only; other fills lend it what they do. */
 export function deliveryWith(
   meter: MeterModel,
   fill: Fill,
   catches: readonly Catch[],
   options: ModelOptions,
 ): Estimate<"kg/turn"> {
-  const totals = totalsOf(catches);
-  const changed = { ...fill, catches, totals, delivery: deliveryOf(totals) };
-  const scatter = pooledScatter(meter.fills.map((one) => (one === fill ? changed : one)));
-  return estimateFill(changed, scatter, options).estimate;
+  return estimateFill(withCatches(fill, catches), meter.scatter, options).estimate;
 }
 
 /** What leaving some catches out would do; null when none would remain. */
 export function influenceOf(
   meter: MeterModel,
   fill: Fill,
-  gone: ReadonlySet<Catch>,
+  gone: readonly Catch[],
   options: ModelOptions,
 ): Influence | null {
-  const stay = fill.catches.filter((row) => !gone.has(row));
+  const stay = fill.catches.filter((row) => !gone.includes(row));
   if (stay.length === 0) return null;
   const now = deliveryNow(meter, fill, options);
   const without = deliveryWith(meter, fill, stay, options);
@@ -50,7 +45,7 @@ export function influenceOfEach(
   options: ModelOptions,
 ): Outliers["influence"] {
   return fill.catches.flatMap((row) => {
-    const influence = influenceOf(meter, fill, new Set([row]), options);
+    const influence = influenceOf(meter, fill, [row], options);
     return influence === null ? [] : [{ catch: row.catch, ...influence }];
   });
 }

@@ -1,5 +1,7 @@
 import type { MassUnit } from "../../data/types.ts";
+import type { Disagreement } from "../../model/doubted-estimate.ts";
 import type { ModelOptions } from "../../model/model.ts";
+import type { CatchRemark } from "../../results/catch-remark.ts";
 import type { Caution } from "../../results/caution.ts";
 import type { Estimate } from "../../results/estimate.ts";
 import type { BartlettTest } from "../../statistics/bartlett.ts";
@@ -11,10 +13,6 @@ import type { NamedTests } from "./named-tests.ts";
 export type { FamilyJudgement };
 
 export interface OutlierOptions extends ModelOptions {
-  /** Chance that a clean fill, and that a clean log, raises no flag; a fraction, usually 0.95. */
-  readonly screeningLevel: number;
-  /** Meters screened together: the log's chance of a false flag is shared among them. */
-  readonly metersInLog: number;
   /** Unit the masses were written in: swapped digits are looked for in what was written. */
   readonly massUnit: MassUnit;
 }
@@ -22,10 +20,12 @@ export interface OutlierOptions extends ModelOptions {
 /**
  * "stands out only when its fill is looked at alone": one fill in twenty shows such a catch by chance, so among many
  * fills it means little. "one of two that disagree": nobody can say which. "nothing to compare with": the other catches
- * agree exactly and no scale division says how well they could disagree.
+ * agree exactly and no scale division says how well they could disagree. "set aside": beyond doubt among all catch tests
+ * of the log, in an earlier fill; it is in no figure.
  */
 export type CatchVerdict =
   | "in line"
+  | "set aside"
   | "stands out"
   | "stands out only when its fill is looked at alone"
   | "one of two that disagree"
@@ -57,15 +57,16 @@ export interface CatchJudgement {
 
 /** What a catch does to the delivery of its fill. */
 export interface Influence {
-  /** Delivery with it, as the fill stands. */
+  /** Delivery with all catches of the fill. */
   readonly now: Estimate<"kg/turn">;
   readonly without: Estimate<"kg/turn">;
   /** without ÷ now − 1. */
   readonly relativeChange: number;
 }
 
-/** A catch that stands out, with what it does and what may have happened. Nothing is done to it. */
+/** A catch that stands out, with what it does, what may have happened, and what the file says of it. */
 export interface Suspect extends CatchJudgement {
+  readonly remark: CatchRemark;
   readonly influence: Influence;
   /** Best first; empty: no explanation fits. */
   readonly explanations: readonly Explanation[];
@@ -81,6 +82,9 @@ export interface DisagreeingPair {
   readonly inFill: FamilyJudgement;
   readonly inLog: FamilyJudgement;
   readonly family: "this fill" | "whole log";
+  /** True when they disagree beyond doubt: then their fill is in no figure. */
+  readonly setAside: boolean;
+  readonly remarks: readonly CatchRemark[];
 }
 
 /** How one fill was judged. */
@@ -95,7 +99,7 @@ export interface FillScreening {
   readonly relativeRange: number;
   /** Catches that stand out with the fill as the family; of a pair, both. */
   readonly standingOut: readonly number[];
-  /** True when still more catches stand out than a fill of this size can tell apart. */
+  /** True when still more catches stand out, by the stricter test, than a fill of this size can tell apart. */
   readonly moreThanCanBeTold: boolean;
   /** Delivery without all that stand out; null when none does, or two disagree. */
   readonly withoutSuspects: Influence | null;
@@ -134,6 +138,8 @@ export interface Outliers {
   readonly catches: readonly CatchJudgement[];
   readonly suspects: readonly Suspect[];
   readonly pairs: readonly DisagreeingPair[];
+  /** Two or three catches of the newest fill that cannot all be right; null: they can. */
+  readonly disagree: Disagreement | null;
   /** What each catch of the newest fill does to its delivery. */
   readonly influence: readonly (Influence & { readonly catch: number })[];
   /** The catch scatter that fills lend each other, before and after the log was screened for it. */
@@ -144,8 +150,18 @@ export interface Outliers {
     /** Bartlett's test after screening; null when fewer than two fills can be compared. */
     readonly homogeneity: BartlettTest | null;
   };
+  /** Half-width of the band for the next fill, relative; with the catches that are set aside, null where none is. */
+  readonly nextFill: { readonly halfWidth: number | null; readonly withAll: number | null };
+  /** How often a clean newest fill, and a clean log, is told of, is to be looked at first; and a clean log loses a catch. */
+  readonly falseAlarms: {
+    readonly told: number;
+    readonly lookFirst: number;
+    readonly setAside: number;
+  };
   /** Tests in the log's family, this meter's alone. */
   readonly testsInLog: number;
+  /** Meters whose catch tests make up that family. */
+  readonly metersInLog: number;
   readonly leftOut: readonly LeftOutOfFill[];
   readonly cautions: readonly Caution[];
 }

@@ -1,5 +1,5 @@
 import type { MeterModel } from "../../model/model.ts";
-import type { FillFinding } from "./judge-fill.ts";
+import { type FillFinding, levels } from "../../model/screening/finding.ts";
 import { namedTests } from "./named-tests.ts";
 import { influenceOf } from "./refit.ts";
 import type { FillScreening, OutlierOptions } from "./result.ts";
@@ -20,7 +20,8 @@ export function screeningOf(
     relativeRange: Math.max(...deliveries) / Math.min(...deliveries) - 1,
     standingOut: [...inFill].map((row) => row.catch).sort((a, b) => a - b),
     moreThanCanBeTold,
-    withoutSuspects: isPair || inFill.size === 0 ? null : influenceOf(meter, fill, inFill, options),
-    named: namedTests(fill, options.screeningLevel, options.scaleDivisionKg),
+    withoutSuspects:
+      isPair || inFill.length === 0 ? null : influenceOf(meter, fill, inFill, options),
+    named: namedTests(fill, levels.told, options.scaleDivisionKg),
   };
 }

@@ -1,29 +1,35 @@
 import type { Catch, MassUnit } from "../../data/types.ts";
 import type { MeterModel } from "../../model/model.ts";
+import { type FillFinding, judgedPoint } from "../../model/screening/finding.ts";
+import { remarkOf } from "../../model/screening/remark.ts";
 import { explanationsOf } from "./explanations.ts";
 import { type JudgedFill, soundLine } from "./judge-catch.ts";
-import type { FillFinding, JudgingRule } from "./judge-fill.ts";
 import type { CatchInDoubt } from "./mishap-laws.ts";
 import { influenceOf } from "./refit.ts";
 import type { DisagreeingPair, OutlierOptions, Suspect } from "./result.ts";
-import { judgedPoint } from "./screened-history.ts";
 
 /** The catches of one fill that stand out, with what they do and what may have happened. */
 export function suspectsOf(
   meter: MeterModel,
   { finding, judgements }: JudgedFill,
   options: OutlierOptions,
-  rule: JudgingRule,
 ): readonly Suspect[] {
   if (finding.isPair) return [];
   return judgements
     .filter(({ judgement }) => judgement.family !== null)
     .flatMap(({ row, judgement }) => {
-      const influence = influenceOf(meter, finding.fill, new Set([row]), options);
-      const doubt = doubtOf(row, meter, finding, options.massUnit, rule);
+      const influence = influenceOf(meter, finding.fill, [row], options);
+      const doubt = doubtOf(row, meter, finding, options.massUnit);
       return influence === null
         ? []
-        : [{ ...judgement, influence, explanations: explanationsOf(doubt) }];
+        : [
+            {
+              ...judgement,
+              remark: remarkOf(row),
+              influence,
+              explanations: explanationsOf(doubt),
+            },
+          ];
     });
 }
 
@@ -42,6 +48,8 @@ export function pairOf({ finding, judgements }: JudgedFill): DisagreeingPair | n
     inFill,
     inLog,
     family,
+    setAside: finding.setAside.length > 0,
+    remarks: [a, b].map(remarkOf),
   };
 }
 
@@ -50,18 +58,17 @@ function doubtOf(
   meter: MeterModel,
   finding: FillFinding,
   massUnit: MassUnit,
-  rule: JudgingRule,
 ): CatchInDoubt {
   const ofFill = [...finding.fill.catches, ...finding.fill.leftOut];
   const before = ofFill.filter((other) => other.catch < row.catch);
   const [previous] = before.sort((a, b) => b.catch - a.catch);
   return {
     row,
-    line: soundLine(row, finding, rule),
-    readingVariance: judgedPoint(row, rule.divisionKg).knownVariance,
+    line: soundLine(row, finding, meter.screening),
+    readingVariance: judgedPoint(row, meter.screening.divisionKg).knownVariance,
     previous: previous ?? null,
-    fellows: meter.fills
-      .flatMap(({ catches, leftOut }) => [...catches, ...leftOut])
+    fellows: meter.screening.findings
+      .flatMap(({ fill: { catches, leftOut } }) => [...catches, ...leftOut])
       .filter((other) => other !== row),
     massUnit,
   };

@@ -3,6 +3,7 @@ import type { Delivery } from "../../questions/delivery.ts";
 import type { Words } from "../../wording/words.ts";
 import type { Block, Row } from "../document.ts";
 import { chartBlock } from "./chart-block.ts";
+import { paragraph } from "./paragraph.ts";
 
 /**
  * The delivery of one fill: the sentence, the chart, the catches, and how it was computed.
@@ -20,6 +21,7 @@ export function deliverySection(
   const next = say.nextCatch(result);
   return [
     { kind: "paragraph", role: "lead", text: say.sentence(result) },
+    ...paragraph(say.hull(result)),
     chartBlock(`${id}-delivery-per-turn`, deliveryPerTurnChart(result, words, suspects)),
     ...(next === null ? [] : [{ kind: "paragraph", text: next } as const]),
     { kind: "paragraph", text: say.scatter(result) },

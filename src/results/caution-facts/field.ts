@@ -1,5 +1,12 @@
 import type { Standing } from "../severity.ts";
 
+interface FieldDifference {
+  readonly normalisedError: number;
+  readonly bias: number;
+  /** Among all field checks of the log. */
+  readonly pValue: number;
+}
+
 /** From delivery per turn to the rate in the field. */
 export interface FieldCautionFacts {
   // setting
@@ -49,8 +56,9 @@ export interface FieldCautionFacts {
   readonly "field-check-without-uncertainty": { readonly missing: readonly string[] };
   readonly "predicted-rate-unknown": Record<string, never>;
   readonly "field-check-fill-unknown": { readonly fill: number };
-  readonly "field-disagrees": { readonly normalisedError: number; readonly bias: number };
-  readonly "field-disagreed-before": { readonly normalisedError: number; readonly bias: number };
+  readonly "field-disagrees": FieldDifference;
+  readonly "field-differs": FieldDifference;
+  readonly "field-disagreed-before": FieldDifference;
   readonly "one-field-check": { readonly bias: number };
   readonly "two-field-checks": Record<string, never>;
   // outlets
@@ -102,6 +110,7 @@ export const fieldStandings = {
     asks: "look-first",
     endedBy: ["field-check", "answered"],
   },
+  "field-differs": { severity: "doubt", asks: "to-know" },
   "field-disagreed-before": { severity: "note", asks: "to-know" },
   "one-field-check": { severity: "note", asks: "to-know" },
   "two-field-checks": { severity: "note", asks: "to-know" },

@@ -1,5 +1,14 @@
 import type { Standing } from "../severity.ts";
 
+interface ConstantMassFacts {
+  readonly constantKg: number;
+  readonly lowerKg: number | null;
+  readonly upperKg: number | null;
+  /** By itself. */
+  readonly pValue: number;
+  readonly interceptSlopeKgPerTurn: number;
+}
+
 /** About the catches of one fill. */
 export interface OneFillCautionFacts {
   // one fill
@@ -11,13 +20,8 @@ export interface OneFillCautionFacts {
   readonly "zero-scatter-unscaled": Record<string, never>;
   readonly "scale-division-unknown": Record<string, never>;
   readonly "scale-limits-result": { readonly share: number; readonly divisionKg: number | null };
-  readonly "constant-mass": {
-    readonly constantKg: number;
-    readonly lowerKg: number | null;
-    readonly upperKg: number | null;
-    readonly pValue: number;
-    readonly interceptSlopeKgPerTurn: number;
-  };
+  readonly "constant-mass": ConstantMassFacts;
+  readonly "constant-mass-suspected": ConstantMassFacts;
   readonly "lack-of-fit": { readonly pValue: number };
   readonly "heteroscedastic-error-used": { readonly ratio: number };
   readonly "scale-looks-coarser": { readonly stepKg: number; readonly divisionKg: number };
@@ -37,6 +41,7 @@ export const oneFillStandings = {
   "scale-division-unknown": { severity: "note", asks: "to-know" },
   "scale-limits-result": { severity: "doubt", asks: "to-know" },
   "constant-mass": { severity: "serious", asks: "look-first", endedBy: ["corrected", "answered"] },
+  "constant-mass-suspected": { severity: "doubt", asks: "to-know" },
   "lack-of-fit": { severity: "doubt", asks: "to-know" },
   "heteroscedastic-error-used": { severity: "note", asks: "to-know" },
   "scale-looks-coarser": { severity: "doubt", asks: "to-know" },

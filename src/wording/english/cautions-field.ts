@@ -39,6 +39,7 @@ type FieldCheckCode =
   | "field-check-fill-unknown"
   | "field-disagrees"
   | "field-disagreed-before"
+  | "field-differs"
   | "one-field-check"
   | "two-field-checks";
 
@@ -140,6 +141,8 @@ function aboutFieldCheck(format: Format): Sentences<FieldCheckCode> {
       `An earlier field check of this bin was off by ${format.signedPercent(bias)}; the latest one counts.`,
     "field-disagrees": ({ normalisedError, bias }) =>
       `Field and catches disagree by more than their uncertainties (normalised error ${format.plain(normalisedError, 2)}): the field got ${format.percent(Math.abs(bias))} ${bias < 0 ? "less" : "more"} than the catches let expect. Look for skid, overlap or a wrong area, product left in the bin, or a meter that delivers differently under way.`,
+    "field-differs": ({ normalisedError, bias, pValue }) =>
+      `The field got ${format.percent(Math.abs(bias))} ${bias < 0 ? "less" : "more"} than the catches let expect, a little more than their uncertainties explain (normalised error ${format.plain(normalisedError, 2)}; ${format.pValue(pValue)} among all field checks). Make another field check before looking for a cause.`,
     "one-field-check": ({ bias }) =>
       `One field check (${format.signedPercent(bias)} against the catches) cannot tell a standing difference from chance. Make another before correcting by it.`,
     "two-field-checks": () =>

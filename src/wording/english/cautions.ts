@@ -66,6 +66,8 @@ function aboutOneFill(format: Format) {
       `Reading the scale makes up ${format.percent(share, 0)} of the variance. More turns a catch, or a finer scale, help here; more catches do not.`,
     "constant-mass": ({ constantKg, lowerKg, upperKg, interceptSlopeKgPerTurn, pValue }) =>
       `About ${format.value(constantKg, "mass")} seem to be in every catch whatever the turns (${lowerKg === null || upperKg === null ? "" : `${format.value(lowerKg, "mass")} to ${format.value(upperKg, "mass")}, `}${format.pValue(pValue)}), as when the bag's tare is left in or the meter was not primed. Check the tare; until then ${format.value(interceptSlopeKgPerTurn, "delivery")}, the slope with that constant taken out, is the safer delivery.`,
+    "constant-mass-suspected": ({ constantKg, interceptSlopeKgPerTurn, pValue }) =>
+      `About ${format.value(constantKg, "mass")} may be in every catch whatever the turns (${format.pValue(pValue)}); one clean bin in twenty looks so. Check the tare at the next catch; with that constant taken out the delivery is ${format.value(interceptSlopeKgPerTurn, "delivery")}.`,
     "lack-of-fit": ({ pValue }) =>
       `The means at the turn levels do not lie on one straight line through zero (${format.pValue(pValue)}): look for miscounted turns at one level, or a constant mass.`,
     "heteroscedastic-error-used": ({ ratio }) =>

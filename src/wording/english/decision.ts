@@ -113,6 +113,8 @@ function englishLooks(format: Format): Looks {
       `about ${format.value(constantKg, "mass")} seem to be in every catch`,
     "suspect-catch": ({ relativeResidual }, where) =>
       `${one(where)} stands ${off(relativeResidual)} off`,
+    "catches-disagree": ({ relativeRange }, { catches }) =>
+      `catches ${format.list(catches.map(String))} lie ${off(relativeRange)} apart`,
     "two-disagree": ({ relativeDifference }) =>
       `the two catches lie ${off(relativeDifference)} apart`,
     "more-than-can-be-told": () => "more catches stand out than can be told apart",

@@ -30,9 +30,19 @@ export function englishDelivery(format: Format) {
     sentence: (result: Delivery): string => {
       const range = interval(result);
       const catches = catchWords(result.input.catches);
+      if (result.disagree !== null)
+        return `Bin ${result.bin} (${result.product}), fill ${result.fill}: ${value(result)} from ${catches} that disagree: one of them is wrong, so how far off this may be cannot be told. Catch again.`;
       if (range === null)
         return `Bin ${result.bin} (${result.product}), fill ${result.fill}: ${value(result)} from ${catches}; how far off that may be cannot be told from ${result.input.catches === 1 ? "one catch" : "these catches"}.`;
       return `Bin ${result.bin} (${result.product}), fill ${result.fill}: ${value(result)} from ${catches}; with ${level(result)} confidence this fill delivers ${range}, so the figure is good to ${plusMinus(result)}.`;
+    },
+    /** Both bands, where a catch stands out. */
+    hull: ({ hull, estimate }: Delivery): string | null => {
+      if (hull === null) return null;
+      const which = `${hull.catches.length === 1 ? "catch" : "catches"} ${format.list(hull.catches.map(String))}`;
+      const band = ({ interval: ends }: Delivery["estimate"]) =>
+        ends === null ? "" : format.interval(ends, "delivery", estimate.standardError);
+      return `With ${which}, which ${hull.catches.length === 1 ? "stands" : "stand"} out, this fill delivers ${band(hull.with)}; without, ${band(hull.without)}. The figure stays that of all catches, and ± reaches to the farther end of both.`;
     },
     intervalAbout: (result: Delivery) => `${level(result)} interval for this fill's delivery`,
     nextCatch: (result: Delivery): string | null => {

@@ -4,7 +4,7 @@ import type { Format } from "../format.ts";
 
 /** Each mishap in a few words that follow "it would fit". */
 export const mishapNames: Readonly<Record<Mishap, string>> = {
-  "tare-left-in": "a tare left in",
+  "tare-left-in": "about a bag's mass too much on the scale, as a tare left in",
   "tare-taken-off-twice": "a tare taken off twice",
   "one-turn-more": "one turn more than written",
   "one-turn-fewer": "one turn fewer than written",
@@ -27,6 +27,8 @@ export function mishapWords(
   format: Format,
 ): string {
   const figure = figureOf();
+  if (mishap === "tare-left-in" && figure !== null)
+    return `about a bag's mass (${figure}) too much on the scale, as a tare left in`;
   return figure === null ? mishapNames[mishap] : `${mishapNames[mishap]} (${figure})`;
 
   function figureOf(): string | null {

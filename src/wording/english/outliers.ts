@@ -12,6 +12,7 @@ import type {
 import type { Format } from "../format.ts";
 import { catchWords, degrees, fillWords } from "./counted.ts";
 import { mishapWords } from "./mishaps.ts";
+import { remarksWords, remarkWords } from "./remarks.ts";
 
 export type OutlierWords = ReturnType<typeof englishOutliers>;
 
@@ -20,7 +21,7 @@ const aMillion = 1e6;
 /** Everything said about catches that are not to be believed as they stand. */
 export function englishOutliers(format: Format) {
   const who = ({ bin, product, today }: Outliers) => `Bin ${bin} (${product}), fill ${today.fill}`;
-  const rate = ({ options }: Outliers) => format.percent(1 - options.screeningLevel, 0);
+  const rate = (chance: number) => format.percent(chance, 0);
   const times = (value: number) =>
     value >= aMillion
       ? "more than a million times likelier than bad luck"
@@ -41,16 +42,16 @@ export function englishOutliers(format: Format) {
     heading: "Catches not to believe",
     /** The one sentence about the newest fill. */
     sentence: (result: Outliers): string =>
-      `${who(result)}: ${todayWords(result, format)}${result.suspects.some(({ fill }) => fill === result.today.fill) ? " Nothing was changed." : ""}`,
+      `${who(result)}: ${todayWords(result, format)}${result.suspects.some(({ fill }) => fill === result.today.fill) ? " Nothing was changed or dropped." : ""}`,
     standardErrors: signed,
     suspect: (one: Suspect): string =>
-      `Fill ${one.fill}, catch ${one.catch} (row ${one.row}) stands ${format.signedPercent(one.relativeResidual ?? 0)} off (${pOf(one)}, ${familyWords(one)}): ${causes(one)}. Without it the fill delivers ${format.value(one.influence.without.value, "delivery", one.influence.without.standardError)} (${format.signedPercent(one.influence.relativeChange)}).`,
-    pair: ({ fill, catches, relativeDifference, family, inFill, inLog }: DisagreeingPair): string =>
-      `Fill ${fill}: catches ${catches[0]} and ${catches[1]} differ by ${format.percent(relativeDifference)} (${format.pValue((family === "whole log" ? inLog : inFill).pValue)}); nobody can say which one is wrong.`,
+      `Fill ${one.fill}, catch ${one.catch} (row ${one.row}) stands ${format.signedPercent(one.relativeResidual ?? 0)} off (${pOf(one)}, ${familyWords(one)}): ${causes(one)}. Without it the fill delivers ${format.value(one.influence.without.value, "delivery", one.influence.without.standardError)} (${format.signedPercent(one.influence.relativeChange)}).${one.verdict === "set aside" ? " It is left out of every figure." : ""}${checkedWords(one.remark)}${remarkWords(one.remark)}`,
+    pair: (pair: DisagreeingPair): string =>
+      `Fill ${pair.fill}: catches ${pair.catches[0]} and ${pair.catches[1]} differ by ${format.percent(pair.relativeDifference)} (${format.pValue((pair.family === "whole log" ? pair.inLog : pair.inFill).pValue)}); nobody can say which one is wrong.${pair.setAside ? " The fill is left out of every figure." : ""}${remarksWords(pair.remarks)}`,
     explanation: (one: Explanation): string => mishapWords(one, format),
     /** What an explanation is worth. */
     explanationNote:
-      "An explanation is a question to the person who was there, not a finding: a flag raised by bad luck mostly finds a mishap that fits, only not thousands of times likelier.",
+      "An explanation is a question to the person who was there, not a finding. A flag raised by bad luck mostly finds a mishap that fits as well, and now and then one that is more than a thousand times likelier than bad luck: in up to one false flag of ten, and in up to half of them where errors have heavy tails.",
     withoutSuspects: ({ fill, withoutSuspects }: FillScreening): string | null =>
       withoutSuspects === null
         ? null
@@ -58,7 +59,7 @@ export function englishOutliers(format: Format) {
     family: (result: Outliers): string =>
       result.testsInLog === 0
         ? "No catch was tested."
-        : `How often this is wrong: a clean newest fill raises a flag ${rate(result)} of the time, and so does a clean log as a whole (${result.testsInLog} tests here${result.options.metersInLog > 1 ? `, shared with ${result.options.metersInLog - 1} other ${result.options.metersInLog === 2 ? "meter" : "meters"}` : ""}). A catch of an earlier fill that stands out only when its fill is looked at alone is said to do just that.`,
+        : `How often this is wrong: a clean newest fill raises a flag ${rate(result.falseAlarms.told)} of the time (${rate(result.falseAlarms.lookFirst)} one that asks to look first), and so does a clean log as a whole (${result.testsInLog} tests here${result.metersInLog > 1 ? `, shared with ${result.metersInLog - 1} other ${result.metersInLog === 2 ? "meter" : "meters"}` : ""}). That holds for normal errors with scatter in proportion to turns; with heavy tails (Student's t on 4 degrees of freedom) a clean log raises a flag about 26 % of the time, and about 15 % where scatter follows turns squared. A catch of an earlier fill that stands out only when its fill is looked at alone is said to do just that; one that stands out beyond doubt (${rate(result.falseAlarms.setAside)} of clean logs have one) is left out of every figure, and none of the newest fill ever is.`,
     scatter: ({ scatter, today }: Outliers): string => {
       const lent =
         today.outsideDf === 0
@@ -94,6 +95,7 @@ export function englishOutliers(format: Format) {
       `Fill ${fill}, left out as asked: ${format.list(catches.map((one) => `catch ${one.catch} (row ${one.row}: ${one.reason})`))}. With it the delivery would be ${format.value(withThem.value, "delivery", withThem.standardError)}; leaving out made it ${format.value(without.value, "delivery", without.standardError)} (${format.signedPercent(relativeChange)}).`,
     verdicts: {
       "in line": "in line",
+      "set aside": "left out of every figure",
       "stands out": "stands out",
       "stands out only when its fill is looked at alone": "stands out only by itself",
       "one of two that disagree": "one of two that disagree",
@@ -142,10 +144,16 @@ function familyWords({ family, verdict }: Suspect): string {
     : "only when its fill is looked at alone";
 }
 
-function todayWords({ today, pairs, suspects }: Outliers, format: Format): string {
+function checkedWords({ checked }: Suspect["remark"]): string {
+  return checked === null ? "" : ` It was checked (“${checked}”) and counts.`;
+}
+
+function todayWords({ today, pairs, suspects, disagree }: Outliers, format: Format): string {
   const { catches, status, relativeRange, fill } = today;
   if (status === "nothing to compare with")
     return "the catches agree exactly, so there is no scatter to judge one of them by.";
+  if (disagree?.by === "range")
+    return `its catches lie ${format.percent(disagree.range)} apart. One of them is wrong: catch again.`;
   if (status === "too few to judge")
     return catches === 1
       ? "one catch cannot be judged."

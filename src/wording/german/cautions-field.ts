@@ -94,6 +94,8 @@ function aboutFieldCheck(format: Format) {
       `Eine frühere Feldprüfung dieses Tanks lag um ${format.signedPercent(bias)} daneben; es zählt die letzte.`,
     "field-disagrees": ({ normalisedError, bias }) =>
       `Feld und Proben weichen um mehr voneinander ab als ihre Unsicherheiten (normierte Abweichung ${format.plain(normalisedError, 2)}): Das Feld bekam ${format.percent(Math.abs(bias))} ${bias < 0 ? "weniger" : "mehr"}, als die Proben erwarten lassen. Suchen Sie nach Schlupf, Überlappung oder falscher Fläche, nach Resten im Tank, oder nach einem Dosierer, der im Fahren anders austrägt.`,
+    "field-differs": ({ normalisedError, bias, pValue }) =>
+      `Das Feld bekam ${format.percent(Math.abs(bias))} ${bias < 0 ? "weniger" : "mehr"}, als die Proben erwarten lassen, etwas mehr, als ihre Unsicherheiten erklären (normierte Abweichung ${format.plain(normalisedError, 2)}; ${format.pValue(pValue)} unter allen Feldprüfungen). Machen Sie eine weitere Feldprüfung, bevor Sie eine Ursache suchen.`,
     "one-field-check": ({ bias }) =>
       `Eine Feldprüfung (${format.signedPercent(bias)} gegenüber den Proben) kann einen bleibenden Unterschied nicht vom Zufall unterscheiden. Machen Sie eine zweite, bevor Sie danach korrigieren.`,
     "two-field-checks": () =>

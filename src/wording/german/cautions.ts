@@ -62,6 +62,8 @@ function aboutOneFill(format: Format) {
       `Das Ablesen der Waage macht ${format.percent(share, 0)} der Varianz aus. Hier helfen mehr Umdrehungen je Probe oder eine feinere Waage; mehr Proben helfen nicht.`,
     "constant-mass": ({ constantKg, lowerKg, upperKg, interceptSlopeKgPerTurn, pValue }) =>
       `Etwa ${format.value(constantKg, "mass")} scheinen in jeder Probe zu stecken, gleich wie viele Umdrehungen (${lowerKg === null || upperKg === null ? "" : `${format.range(format.value(lowerKg, "mass"), format.value(upperKg, "mass"))}, `}${format.pValue(pValue)}), so wie wenn die Tara des Sacks nicht abgezogen oder der Dosierer nicht vorgefüllt wurde. Prüfen Sie die Tara; bis dahin ist ${format.value(interceptSlopeKgPerTurn, "delivery")}, die Steigung ohne diese Masse, der sicherere Austrag.`,
+    "constant-mass-suspected": ({ constantKg, interceptSlopeKgPerTurn, pValue }) =>
+      `Etwa ${format.value(constantKg, "mass")} könnten in jeder Probe stecken, gleich wie viele Umdrehungen (${format.pValue(pValue)}); einer von zwanzig einwandfreien Tanks sieht so aus. Prüfen Sie die Tara bei der nächsten Probe; ohne diese Masse beträgt der Austrag ${format.value(interceptSlopeKgPerTurn, "delivery")}.`,
     "lack-of-fit": ({ pValue }) =>
       `Die Mittel bei den Stufen von Umdrehungen liegen nicht auf einer Geraden durch null (${format.pValue(pValue)}): Suchen Sie nach verzählten Umdrehungen bei einer Stufe oder nach einer gleichbleibenden Masse.`,
     "heteroscedastic-error-used": ({ ratio }) =>

@@ -100,6 +100,8 @@ function germanLooks(format: Format): Looks {
       `etwa ${format.value(constantKg, "mass")} scheinen in jeder Probe zu stecken`,
     "suspect-catch": ({ relativeResidual }, where) =>
       `${one(where)} liegt ${off(relativeResidual)} daneben`,
+    "catches-disagree": ({ relativeRange }, { catches }) =>
+      `die Proben ${format.list(catches.map(String))} liegen ${off(relativeRange)} auseinander`,
     "two-disagree": ({ relativeDifference }) =>
       `die beiden Proben liegen ${off(relativeDifference)} auseinander`,
     "more-than-can-be-told": () => "mehr Proben fallen auf, als sich auseinanderhalten lassen",

@@ -28,9 +28,19 @@ export function germanDelivery(format: Format): DeliveryWords {
       const range = interval(result);
       const { catches } = result.input;
       const start = `Tank ${result.bin} (${result.product}), Füllung ${result.fill}: ${value(result)} aus ${catchesWords(catches)}`;
+      if (result.disagree !== null)
+        return `${start}, die einander widersprechen: Eine davon ist falsch; wie weit der Wert daneben liegt, lässt sich daher nicht sagen. Drehen Sie neu ab.`;
       if (range === null)
         return `${start}; wie weit das daneben liegen kann, lässt sich aus ${catches === 1 ? "einer Probe" : "diesen Proben"} nicht sagen.`;
       return `${start}; der Austrag dieser Füllung liegt mit ${level(result)} Sicherheit bei ${range}, die Angabe ist also auf ${plusMinus(result)} genau.`;
+    },
+    hull: ({ hull, estimate }) => {
+      if (hull === null) return null;
+      const one = hull.catches.length === 1;
+      const which = `${one ? "der auffälligen Probe" : "den auffälligen Proben"} ${format.list(hull.catches.map(String))}`;
+      const band = ({ interval: ends }: Delivery["estimate"]) =>
+        ends === null ? "" : format.interval(ends, "delivery", estimate.standardError);
+      return `Mit ${which} liegt der Austrag dieser Füllung bei ${band(hull.with)}, ohne bei ${band(hull.without)}. Es bleibt beim Wert aus allen Proben, und ± reicht bis zum ferneren Ende von beiden.`;
     },
     intervalAbout: (result) =>
       `Vertrauensbereich (${level(result)}) für den Austrag dieser Füllung`,

@@ -4,7 +4,8 @@ import type { Format } from "../format.ts";
 
 /** Each mishap in a few words that follow "es würde passen:". */
 export const mishapNames: Readonly<Record<Mishap, string>> = {
-  "tare-left-in": "Tara nicht abgezogen",
+  "tare-left-in":
+    "etwa die Masse eines Sacks zu viel auf der Waage, wie bei nicht abgezogener Tara",
   "tare-taken-off-twice": "Tara zweimal abgezogen",
   "one-turn-more": "eine Umdrehung mehr als notiert",
   "one-turn-fewer": "eine Umdrehung weniger als notiert",
@@ -27,6 +28,8 @@ export function mishapWords(
   format: Format,
 ): string {
   const figure = figureOf();
+  if (mishap === "tare-left-in" && figure !== null)
+    return `etwa die Masse eines Sacks (${figure}) zu viel auf der Waage, wie bei nicht abgezogener Tara`;
   return figure === null ? mishapNames[mishap] : `${mishapNames[mishap]} (${figure})`;
 
   function figureOf(): string | null {

@@ -4,6 +4,7 @@ import type { OutlierWords } from "../english/outliers.ts";
 import type { Format } from "../format.ts";
 import { catchesWords, degrees, fillsWords } from "./counted.ts";
 import { mishapWords } from "./mishaps.ts";
+import { remarksWords, remarkWords } from "./remarks.ts";
 
 const aMillion = 1e6;
 
@@ -11,7 +12,7 @@ const aMillion = 1e6;
 export function germanOutliers(format: Format): OutlierWords {
   const who = ({ bin, product, today }: Outliers) =>
     `Tank ${bin} (${product}), Füllung ${today.fill}`;
-  const rate = ({ options }: Outliers) => format.percent(1 - options.screeningLevel, 0);
+  const rate = (chance: number) => format.percent(chance, 0);
   const times = (value: number) =>
     value >= aMillion
       ? "mehr als eine Million Mal wahrscheinlicher als Zufall"
@@ -30,15 +31,15 @@ export function germanOutliers(format: Format): OutlierWords {
   return {
     heading: "Proben, denen man nicht trauen sollte",
     sentence: (result) =>
-      `${who(result)}: ${todayWords(result, format)}${result.suspects.some(({ fill }) => fill === result.today.fill) ? " Geändert wurde nichts." : ""}`,
+      `${who(result)}: ${todayWords(result, format)}${result.suspects.some(({ fill }) => fill === result.today.fill) ? " Geändert oder weggelassen wurde nichts." : ""}`,
     standardErrors: signed,
     suspect: (one) =>
-      `Füllung ${one.fill}, Probe ${one.catch} (Zeile ${one.row}) liegt ${format.signedPercent(one.relativeResidual ?? 0)} daneben (${pOf(one)}, ${familyWords(one)}); ${causes(one)}. Ohne sie beträgt der Austrag der Füllung ${format.value(one.influence.without.value, "delivery", one.influence.without.standardError)} (${format.signedPercent(one.influence.relativeChange)}).`,
-    pair: ({ fill, catches, relativeDifference, family, inFill, inLog }) =>
-      `Füllung ${fill}: Die Proben ${catches[0]} und ${catches[1]} unterscheiden sich um ${format.percent(relativeDifference)} (${format.pValue((family === "whole log" ? inLog : inFill).pValue)}); welche falsch ist, kann niemand sagen.`,
+      `Füllung ${one.fill}, Probe ${one.catch} (Zeile ${one.row}) liegt ${format.signedPercent(one.relativeResidual ?? 0)} daneben (${pOf(one)}, ${familyWords(one)}); ${causes(one)}. Ohne sie beträgt der Austrag der Füllung ${format.value(one.influence.without.value, "delivery", one.influence.without.standardError)} (${format.signedPercent(one.influence.relativeChange)}).${one.verdict === "set aside" ? " Sie bleibt aus jeder Zahl weg." : ""}${checkedWords(one.remark)}${remarkWords(one.remark)}`,
+    pair: (pair) =>
+      `Füllung ${pair.fill}: Die Proben ${pair.catches[0]} und ${pair.catches[1]} unterscheiden sich um ${format.percent(pair.relativeDifference)} (${format.pValue((pair.family === "whole log" ? pair.inLog : pair.inFill).pValue)}); welche falsch ist, kann niemand sagen.${pair.setAside ? " Die Füllung bleibt aus jeder Zahl weg." : ""}${remarksWords(pair.remarks)}`,
     explanation: (one) => mishapWords(one, format),
     explanationNote:
-      "Eine Erklärung ist eine Frage an den, der dabei war, kein Befund: Auch zu einem Verdacht aus Zufall findet sich meist ein Missgeschick, das passt, nur nicht tausendfach wahrscheinlicher.",
+      "Eine Erklärung ist eine Frage an den, der dabei war, kein Befund. Auch zu einem Verdacht aus Zufall findet sich meist ein Missgeschick, das passt, und manchmal eines, das mehr als tausendmal wahrscheinlicher ist als Zufall: bei bis zu einem falschen Verdacht von zehn, und bei bis zu der Hälfte, wo Ausreißer häufiger sind als bei normalverteilten Fehlern.",
     withoutSuspects: ({ fill, withoutSuspects }) =>
       withoutSuspects === null
         ? null
@@ -46,7 +47,7 @@ export function germanOutliers(format: Format): OutlierWords {
     family: (result) =>
       result.testsInLog === 0
         ? "Keine Probe wurde geprüft."
-        : `Wie oft das falsch ist: Eine einwandfreie neueste Füllung löst in ${rate(result)} der Fälle einen Verdacht aus, und ebenso eine einwandfreie Aufzeichnung im Ganzen (${result.testsInLog === 1 ? "1 Prüfung" : `${result.testsInLog} Prüfungen`} hier${result.options.metersInLog > 1 ? `, geteilt mit ${result.options.metersInLog - 1} weiteren Dosierern` : ""}). Fällt eine Probe einer früheren Füllung nur auf, wenn man diese Füllung allein betrachtet, dann wird genau das gesagt.`,
+        : `Wie oft das falsch ist: Eine einwandfreie neueste Füllung löst in ${rate(result.falseAlarms.told)} der Fälle einen Verdacht aus (in ${rate(result.falseAlarms.lookFirst)} einen, der zum Nachsehen auffordert), und ebenso eine einwandfreie Aufzeichnung im Ganzen (${result.testsInLog === 1 ? "1 Prüfung" : `${result.testsInLog} Prüfungen`} hier${result.metersInLog > 1 ? `, geteilt mit ${result.metersInLog - 1} weiteren Dosierern` : ""}). Das gilt für normalverteilte Fehler, deren Streuung im Verhältnis zu den Umdrehungen wächst; sind Ausreißer häufiger (Student-t mit 4 Freiheitsgraden), löst eine einwandfreie Aufzeichnung in etwa 26 % der Fälle einen Verdacht aus, und in etwa 15 %, wenn die Streuung mit dem Quadrat der Umdrehungen wächst. Fällt eine Probe einer früheren Füllung nur auf, wenn man diese Füllung allein betrachtet, dann wird genau das gesagt; fällt sie außer Zweifel auf (${rate(result.falseAlarms.setAside)} der einwandfreien Aufzeichnungen haben so eine), bleibt sie aus jeder Zahl weg, eine der neuesten Füllung nie.`,
     scatter: ({ scatter, today }) => {
       if (today.outsideDf === 0)
         return "Andere Füllungen leihen hier keine Streuung; jede Füllung steht für sich.";
@@ -80,6 +81,7 @@ export function germanOutliers(format: Format): OutlierWords {
       `Füllung ${fill}, auf Wunsch weggelassen: ${format.list(catches.map((one) => `Probe ${one.catch} (Zeile ${one.row}: ${one.reason})`))}. Damit wäre der Austrag ${format.value(withThem.value, "delivery", withThem.standardError)}; ohne ist er ${format.value(without.value, "delivery", without.standardError)} (${format.signedPercent(relativeChange)}).`,
     verdicts: {
       "in line": "unauffällig",
+      "set aside": "bleibt aus jeder Zahl weg",
       "stands out": "auffällig",
       "stands out only when its fill is looked at alone": "nur für sich auffällig",
       "one of two that disagree": "eine von zwei, die sich widersprechen",
@@ -127,10 +129,16 @@ function familyWords({ family, verdict }: Suspect): string {
     : "nur wenn man ihre Füllung allein betrachtet";
 }
 
-function todayWords({ today, pairs, suspects }: Outliers, format: Format): string {
+function checkedWords({ checked }: Suspect["remark"]): string {
+  return checked === null ? "" : ` Sie wurde geprüft („${checked}“) und zählt.`;
+}
+
+function todayWords({ today, pairs, suspects, disagree }: Outliers, format: Format): string {
   const { catches, status, relativeRange, fill } = today;
   if (status === "nothing to compare with")
     return "Die Proben stimmen genau überein, es gibt also keine Streuung, an der sich eine beurteilen ließe.";
+  if (disagree?.by === "range")
+    return `Die Proben liegen ${format.percent(disagree.range)} auseinander. Eine davon ist falsch: Drehen Sie neu ab.`;
   if (status === "too few to judge")
     return catches === 1
       ? "Eine Probe lässt sich nicht beurteilen."

@@ -98,7 +98,7 @@ describe("sections on drift and repeatability", () => {
       /A lasting shift of 5\s% since fill 5 would have shown by now in about \d of 10 such logs/,
     );
     expect(text).toMatch(/called moved or different once in 20 seasons of 12 fills/);
-    expect(text).toMatch(/one in 5 at a likeness of 0\.6/);
+    expect(text).toMatch(/one in 4 at a likeness of 0\.6/);
   });
 
   it("keep what looks once, at the end, to the detail, and say that it decides nothing", () => {

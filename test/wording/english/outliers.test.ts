@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { analyse } from "../../../src/analysis/analyse.ts";
 import type { Catch } from "../../../src/data/types.ts";
 import type { Outliers } from "../../../src/questions/outliers.ts";
 import { cautionList } from "../../../src/report/sections/cautions.ts";
@@ -14,6 +15,11 @@ function today(masses: readonly number[], given: Partial<Catch> = {}): Outliers 
   return outliersIn(...quietFills, fillOf(4, masses, given));
 }
 
+function answersAbout(catches: readonly Catch[]) {
+  const log = { source: "catches.csv", catches, massUnit: "kg", cautions: [] } as const;
+  return present(analyse(log).meters[0]).delivery;
+}
+
 function cautionsOf(result: Outliers): readonly string[] {
   return cautionList(result.cautions, words).items.map(({ text }) => spaced(String(text)));
 }
@@ -26,12 +32,22 @@ function spaced(text: string): string {
 describe("the sentence about the newest fill", () => {
   test.each([
     [today([6.02, 6.04, 5.95, 6.0]), "none of 4 catches stands out."],
-    [today([6.02, 6.44, 5.95, 6.0]), "one of 4 catches stands out. Nothing was changed."],
-    [today([6.02, 6.52, 5.95, 6.5, 6.0, 5.97]), "2 of 6 catches stand out. Nothing was changed."],
+    [
+      today([6.02, 6.44, 5.95, 6.0]),
+      "one of 4 catches stands out. Nothing was changed or dropped.",
+    ],
+    [
+      today([6.02, 6.52, 5.95, 6.5, 6.0, 5.97]),
+      "2 of 6 catches stand out. Nothing was changed or dropped.",
+    ],
     [today([6.02, 6.04]), "its two catches agree."],
     [
       today([6.02, 6.5]),
       "its two catches differ more than this meter's scatter allows. Nobody can say which one is wrong: take a third.",
+    ],
+    [
+      today([6.02, 6.5, 8.9]),
+      "its catches lie 40 % apart. One of them is wrong: catch again. Nothing was changed or dropped.",
     ],
   ])("%#", (result, sentence) => {
     expect(spaced(say.sentence(result))).toBe(`Bin 1 (wheat), fill 4: ${sentence}`);
@@ -53,7 +69,9 @@ describe("a suspect", () => {
     expect(sentence).toMatch(
       /^Fill 4, catch 2 \(row 3\) stands \+7\.5 % off \(p < 0\.001, among the catches of its fill\): fits /,
     );
-    expect(sentence).toContain("a tare left in (0.45 kg)");
+    expect(sentence).toContain(
+      "about a bag's mass (0.45 kg) too much on the scale, as a tare left in",
+    );
     expect(sentence).toContain("times likelier than bad luck");
     expect(sentence).toMatch(/Without it the fill delivers 0\.2995 kg\/turn \(−1\.8 %\)\.$/);
   });
@@ -76,14 +94,48 @@ describe("cautions about catches", () => {
   test("a suspect: what it would fit, that nothing was changed, whom to ask", () => {
     const [text] = cautionsOf(today([6.02, 6.44, 5.95, 6.0]));
     expect(text).toMatch(/^This catch stands \+7\.5 % off what the others predict/);
-    expect(text).toContain("It would fit a tare left in");
-    expect(text).toContain("Nothing was changed; without it the delivery is 0.2995 kg/turn");
+    expect(text).toContain("about a bag's mass too much on the scale, as a tare left in");
+    expect(text).toContain(
+      "Nothing was changed or dropped; without it the delivery is 0.2995 kg/turn",
+    );
   });
 
   test("a pair: never which one", () => {
     const [text] = cautionsOf(today([6.02, 6.5]));
     expect(text).toMatch(/^These two catches differ by 7\.7 %/);
     expect(text).toContain("Nobody can say which one is wrong: take a third.");
+  });
+
+  test("a flagged one with what was written beside it, in every column the person has", () => {
+    const beside = { note: "bag slipped", operator: "A", extra: { lot: "7", remark: "" } };
+    const rows = fillOf(4, [6.02, 6.44, 5.95, 6.0]).map((row) =>
+      row.catch === 2 ? { ...row, ...beside } : row,
+    );
+    const result = outliersIn(...quietFills, rows);
+    const written = "Written beside it: “bag slipped”; operator A; lot 7.";
+    expect(cautionsOf(result)[0]?.endsWith(` ${written}`)).toBe(true);
+    expect(spaced(say.suspect(present(result.suspects[0])))).toContain(written);
+  });
+
+  test("three that disagree: which two, what each pair gives, and no ± until one is caught again", () => {
+    const catches = fillOf(1, [6.0, 6.06, 9.6]);
+    const { cautions } = answersAbout(catches);
+    const [text] = cautionList(cautions, words).items.map((one) => spaced(String(one.text)));
+    // (9.6 − 6.0)/7.22 = 49.9 %; 12.06/40, 15.6/40 and 15.66/40 kg/turn.
+    expect(text).toBe(
+      "Catches 1 and 3 lie 50 % apart: one of these is wrong; catch again. Until then no ± is given. Catches 1 and 2 give 0.3015 kg/turn, 1 and 3 give 0.39 kg/turn, 2 and 3 give 0.3915 kg/turn.",
+    );
+  });
+
+  test("one of an earlier fill that is left out of every figure: by how much, what it would do, what to do", () => {
+    const bad = fillOf(3, [5.88, 11.6, 5.9, 5.84], { note: "bag full?" });
+    const [text] = cautionsOf(
+      outliersIn(...quietFills.slice(0, 2), bad, fillOf(4, [6.02, 6.04, 5.95, 6.0])),
+    );
+    expect(text).toMatch(/^This catch weighed 2 times what its fellows predict, beyond doubt/);
+    expect(text).toMatch(
+      /With it the next fill would be known to ± 35 % instead of ± 8\.9 %\. Exclude it with a reason, or say in the column checked what was looked at; then it counts\. Written beside it: “bag full\?”\.$/,
+    );
   });
 
   test("too few: what would show, and one more catch", () => {
@@ -109,6 +161,17 @@ describe("cautions about catches", () => {
       "More catches of this fill stand out than can be told apart among 3.",
     );
   });
+});
+
+test("a false flag is not denied, and when the rate holds is said where it is said", () => {
+  const result = today([6.02, 6.44, 5.95, 6.0]);
+  expect(say.explanationNote).toContain("in up to one false flag of ten");
+  const family = spaced(say.family(result));
+  expect(family).toContain("a clean newest fill raises a flag 5 % of the time (1 % one that asks");
+  expect(family).toContain("holds for normal errors with scatter in proportion to turns");
+  expect(family).toContain(
+    "about 26 % of the time, and about 15 % where scatter follows turns squared",
+  );
 });
 
 test("catches left out are told with the reason, and what that did", () => {

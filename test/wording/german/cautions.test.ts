@@ -9,6 +9,16 @@ import { englishIn, numbersIn } from "../../support/bilingual.ts";
 
 const where: Where = { bin: "1", product: "Weizen", fill: 2, catches: [1] };
 
+/** What was written beside a catch. */
+const noted = {
+  catch: 2,
+  note: "Sack 7 verrutscht",
+  operator: "B",
+  checked: "nachgewogen",
+  extra: { Los: "12" },
+};
+const silent = { catch: 2, note: null, operator: null, checked: null, extra: { Los: "" } };
+
 /** A fact under every name that some caution reads; each sentence passes over what it does not know. */
 const many = {
   addedUp: true,
@@ -67,6 +77,8 @@ const many = {
   mostCatches: 8,
   name: "vron",
   needed: 5,
+  nextFill: 0.051,
+  nextFillWithAll: 0.288,
   normalisedError: 1.8,
   otherProducts: ["Gerste", "Erbse"],
   perFill: 0.004,
@@ -86,9 +98,12 @@ const many = {
   relativeDifference: 0.12,
   relativeRange: 0.06,
   relativeResidual: 0.081,
+  remark: noted,
+  remarks: [noted, { ...noted, catch: 3 }],
   scope: "between fills",
   second: "Gerste",
   settingError: 0.012,
+  setAside: 2,
   share: 0.6,
   sinceFill: 3,
   spreadFills: 9,
@@ -97,6 +112,7 @@ const many = {
   tareShare: 0.05,
   targetKgPerHa: 150,
   testedError: 0.002,
+  timesFellows: 2.04,
   timesMedian: 9.8,
   timesTooNarrow: 2.3,
   tolerance: 0.03,
@@ -144,15 +160,21 @@ const few = {
   lowerKg: null,
   mishaps: [],
   missingFills: 1,
+  nextFill: null,
   outlets: 1,
   outsideDf: 0,
   pairs: 1,
   products: 1,
   rateError: -0.045,
+  remark: silent,
+  remarks: [silent],
   scope: "within fills",
   settingError: 0,
   tareShare: null,
   what: "product",
+  setAside: 1,
+  sinceFill: null,
+  timesFellows: 1.32,
   turns: 1,
   upperKg: null,
   upperKgPerTurn: null,
@@ -166,6 +188,7 @@ const none = {
   longestPauseDays: 1,
   catches: 2,
   fills: 2,
+  timesFellows: 0.71,
 };
 
 /** What a caution lists by names of the code, all of them. */
@@ -209,11 +232,20 @@ const lists: Readonly<Partial<Record<CautionCode, object>>> = {
       "speed measure",
     ] satisfies LeftOut[],
   },
+  "catches-disagree": {
+    pairs: [
+      { catches: [1, 2], value: 0.31 },
+      { catches: [1, 3], value: 0.38 },
+    ],
+  },
   "field-check-without-uncertainty": { missing: ["filled", "left", "area"] },
   "outlets-outside-band": { outlets: ["a", "b"] },
 };
 
-const namesIn = (facts: object) => Object.values(facts).flatMap((names) => names as string[]);
+const namesIn = (facts: object) =>
+  Object.values(facts).flatMap((names: unknown[]) =>
+    names.filter((name) => typeof name === "string"),
+  );
 
 function sentence(words: Words, code: CautionCode, facts: object): string {
   const say = words.cautions[code] as (facts: object, where: Where) => string;

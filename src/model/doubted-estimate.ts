@@ -1,0 +1,162 @@
+import { mean } from "simple-statistics";
+import type { Catch } from "../data/types.ts";
+import { studentTQuantile } from "../numeric/distributions/student-t.ts";
+import type { Estimate } from "../results/estimate.ts";
+import type { PooledScatter } from "./catch-scatter.ts";
+import { type CatchesEstimate, type EstimateOptions, estimateFill } from "./fill-estimate.ts";
+import { type Fill, withCatches } from "./meters.ts";
+import { type FillFinding, isUnchecked } from "./screening/finding.ts";
+import { intervalAround, unknownEstimate } from "./t-estimate.ts";
+
+/** Two or three catches that cannot all be right, and nobody can say which is. */
+export interface Disagreement {
+  readonly by: "range" | "pair test";
+  /** Highest less lowest delivery, over their mean. */
+  readonly range: number;
+  /** The two that lie farthest apart. */
+  readonly apart: readonly [number, number];
+  /** What each pair of them gives, kg/turn; of two catches what each gives by itself. */
+  readonly pairs: readonly { readonly catches: readonly number[]; readonly value: number }[];
+}
+
+/** The bands that a fill has with the catches that stand out, and without them. */
+export interface Hull {
+  /** Catches that stand out. */
+  readonly catches: readonly number[];
+  readonly with: Estimate<"kg/turn">;
+  readonly without: Estimate<"kg/turn">;
+}
+
+/** One fill's delivery as every answer has it. */
+export interface FillEstimate extends CatchesEstimate {
+  /** Null unless a catch of the newest fill stands out: then the interval reaches to the farther end of both bands. */
+  readonly hull: Hull | null;
+  /** Null unless two or three catches disagree: then there is no interval. */
+  readonly disagree: Disagreement | null;
+}
+
+/**
+ * Two or three catches of one fill whose deliveries range over more than this share of their mean cannot all be right:
+ * catches scatter by a few percent. A judgement; how often clean catches do it is in reports/outlier-study.md.
+ */
+export const grossRange = 0.15;
+const mostToDisagree = 3;
+
+/**
+ * The delivery of a fill with the doubt that its own catches cast on it. A catch of the newest fill that stands out is
+ * neither dropped nor believed: the value stays Σm/Σt of all, and ± is the larger distance from it to the ends of the
+ * bands with and without the catch. Two or three catches that disagree have a value and no ±.
+ *
+ * @param finding  what the screening found in the fill
+ * @returns        with a hull the standard error is the half-width over Student's t, so that what is worked out from it is
+ *                 as wide; with a disagreement there is none
+ * Source          coverage of the hull where a catch is flagged: reports/outlier-study.md
+ */
+export function doubtedEstimate(
+  fill: Fill,
+  finding: FillFinding | null,
+  pooled: PooledScatter,
+  options: EstimateOptions,
+): FillEstimate {
+  const estimated = estimateFill(fill, pooled, options);
+  const disagree = disagreementOf(fill, finding);
+  if (disagree !== null) return { ...withoutError(estimated), hull: null, disagree };
+  const flagged = finding?.isNewest && !finding.isPair ? finding.inFill : [];
+  const hull = hullOf(fill, flagged, estimated.estimate, pooled, options);
+  return hull === null
+    ? { ...estimated, hull, disagree }
+    : { ...widened(estimated, hull, options.level), hull, disagree };
+}
+
+function withoutError(estimated: CatchesEstimate): CatchesEstimate {
+  const { variance, estimate } = estimated;
+  return {
+    ...estimated,
+    estimate: unknownEstimate(estimate.value, "kg/turn"),
+    halfWidth: null,
+    variance: { ...variance, model: null, robust: null, total: null },
+  };
+}
+
+function hullOf(
+  fill: Fill,
+  flagged: readonly Catch[],
+  estimate: Estimate<"kg/turn">,
+  pooled: PooledScatter,
+  options: EstimateOptions,
+): Hull | null {
+  if (flagged.length === 0 || estimate.interval === null) return null;
+  const stay = fill.catches.filter((row) => !flagged.includes(row));
+  const without = estimateFill(withCatches(fill, stay), pooled, options).estimate;
+  if (without.interval === null) return null;
+  return { catches: flagged.map((row) => row.catch), with: estimate, without };
+}
+
+function widened(estimated: CatchesEstimate, hull: Hull, level: number): CatchesEstimate {
+  const { value, df } = estimated.estimate;
+  const ends = [hull.with, hull.without].flatMap(({ interval }) => [
+    interval?.lower ?? value,
+    interval?.upper ?? value,
+  ]);
+  const half = Math.max(value - Math.min(...ends), Math.max(...ends) - value);
+  return {
+    ...estimated,
+    halfWidth: half / value,
+    estimate: {
+      ...estimated.estimate,
+      standardError: half / studentTQuantile((1 + level) / 2, df ?? 1),
+      interval: intervalAround(value, half, level, "this fill's delivery"),
+    },
+  };
+}
+
+/** Whether two or three catches of a fill lie so far apart that one of them must be wrong; null: they do not. */
+function disagreementOf(fill: Fill, finding: FillFinding | null): Disagreement | null {
+  const { catches } = fill;
+  if (catches.length < 2 || catches.length > mostToDisagree || isSettled(catches)) return null;
+  const range = relativeRange(catches);
+  const byPairTest = finding?.isNewest && finding.isPair && finding.inFillStrictly.length > 0;
+  if (range <= grossRange && !byPairTest) return null;
+  return {
+    by: range > grossRange ? "range" : "pair test",
+    range,
+    apart: farthestApart(catches),
+    pairs: pairsOf(fill),
+  };
+}
+
+/** Whether somebody's word settles it: of two catches for both, of three for all but what agrees without them. */
+function isSettled(catches: readonly Catch[]): boolean {
+  const unchecked = catches.filter(isUnchecked);
+  if (unchecked.length === 0) return true;
+  if (unchecked.length === catches.length || catches.length === 2) return false;
+  return relativeRange(unchecked) <= grossRange;
+}
+
+/** Highest less lowest delivery of some catches, over their mean. */
+function relativeRange(catches: readonly Catch[]): number {
+  const deliveries = catches.map(perTurn);
+  return (Math.max(...deliveries) - Math.min(...deliveries)) / mean(deliveries);
+}
+
+function farthestApart(catches: readonly Catch[]): readonly [number, number] {
+  const sorted = [...catches].sort((a, b) => perTurn(a) - perTurn(b));
+  const ends = [sorted[0]?.catch ?? 0, sorted.at(-1)?.catch ?? 0] as const;
+  return ends[0] < ends[1] ? ends : [ends[1], ends[0]];
+}
+
+function perTurn({ netKg, turns }: Catch): number {
+  return netKg / turns;
+}
+
+function pairsOf(fill: Fill): Disagreement["pairs"] {
+  const { catches } = fill;
+  const parts =
+    catches.length === 2
+      ? catches.map((row) => [row])
+      : catches.flatMap((row, i) => catches.slice(i + 1).map((other) => [row, other]));
+  return parts.map((rows) => ({
+    catches: rows.map((row) => row.catch),
+    value: withCatches(fill, rows).delivery,
+  }));
+}

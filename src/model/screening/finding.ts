@@ -1,0 +1,175 @@
+import type { Catch } from "../../data/types.ts";
+import type { OutsideVariance } from "../../statistics/constant-offset.ts";
+import {
+  type DeletionStep,
+  deletionSteps,
+  exceeds,
+  type FamilyRule,
+  familyOf,
+  outlyingOf,
+} from "../../statistics/deleted-residuals.ts";
+import type { JudgedPoint } from "../../statistics/predicting-line.ts";
+import type { Fill } from "../meters.ts";
+import { readingVariance } from "../reading.ts";
+
+/** Which catches of a fill stand out, before anything is made of it. */
+export interface FillFinding {
+  /** With every catch that the person lets count, those that are set aside among them. */
+  readonly fill: Fill;
+  readonly isNewest: boolean;
+  readonly status: "judged" | "too few to judge" | "nothing to compare with";
+  /** Scatter the other fills lend, kg²/turn at the delivery of this one; null: own catches alone. */
+  readonly outside: OutsideVariance | null;
+  /** True for a fill of two: what stands out is their difference. */
+  readonly isPair: boolean;
+  /** Of the catch that lies farthest out, with the fill as the family; null: not judged. */
+  readonly pValue: number | null;
+  /** With the fill as the family, at `levels.told`. */
+  readonly inFill: readonly Catch[];
+  /** The same at `levels.lookFirst`. */
+  readonly inFillStrictly: readonly Catch[];
+  /** With all catch tests of the log as the family, at `levels.told`. */
+  readonly inLog: readonly Catch[];
+  /** Left out of every figure: with the log as the family, at `levels.setAside`; never of the newest fill. */
+  readonly setAside: readonly Catch[];
+  /** True when still more catches stand out, at `levels.lookFirst`, than a fill of this size can tell apart. */
+  readonly moreThanCanBeTold: boolean;
+}
+
+/** Chance that clean catches pass the test, by what follows from failing it. */
+export const levels = {
+  /** One false flag in twenty clean fills, or clean logs, is what a person will still look into. */
+  told: 0.95,
+  /** Looking into something before the drive is set costs time in the field: one false call in a hundred fills. */
+  lookFirst: 0.99,
+  /** What speaks for the scatter of other fills: set aside at 0.95, clean histories lend too little scatter. */
+  lent: 0.99,
+  /** A figure changes by it: one clean log in a hundred loses a catch. */
+  setAside: 0.99,
+} as const;
+
+/** Tests that a fill belongs to. */
+export interface FindingRule {
+  /** Of the whole log, every meter's. */
+  readonly testsInLog: number;
+  readonly divisionKg: number | null;
+}
+
+const fewestAlone = 5;
+const fewestWithOthers = 3;
+const catchesForTwo = 5;
+
+/** How many catches of a fill may be taken away: two of five or more, else one. */
+export function mostOfFill(catches: number): number {
+  return catches >= catchesForTwo ? 2 : 1;
+}
+
+/**
+ * Share of the error rate that a second look at a fill gets: with it false alarms stay at 5–6 %, and with lent scatter
+ * two bad catches of five or more are still found. reports/outlier-study.md, section 2.
+ */
+export const laterShare = { lent: 0.5, alone: 0.25 } as const;
+
+/** A catch as a point of its fill's line, with the error of reading gross and tare. */
+export function judgedPoint(row: Catch, divisionKg: number | null): JudgedPoint {
+  return {
+    x: row.turns,
+    y: row.netKg,
+    knownVariance: readingVariance(row.divisionKg ?? divisionKg ?? 0),
+  };
+}
+
+/** Tests that a fill of so many catches makes; 0: too few to judge one of them. */
+export function testsOf(catches: number, outside: OutsideVariance | null): number {
+  if (outside === null) return catches >= fewestAlone ? catches : 0;
+  return catches >= fewestWithOthers || catches === 2 ? familyOf(catches) : 0;
+}
+
+/** Looks for catches of one fill that stand out, first with the fill as the family, then with the log. */
+export function findInFill(
+  fill: Fill,
+  outside: OutsideVariance | null,
+  isNewest: boolean,
+  { testsInLog, divisionKg }: FindingRule,
+): FillFinding {
+  const isPair = fill.catches.length === 2;
+  const nothing: FillFinding = {
+    fill,
+    isNewest,
+    status: "too few to judge",
+    outside,
+    isPair: false,
+    pValue: null,
+    inFill: [],
+    inFillStrictly: [],
+    inLog: [],
+    setAside: [],
+    moreThanCanBeTold: false,
+  };
+  if (testsOf(fill.catches.length, outside) === 0) return nothing;
+  const most = mostOfFill(fill.catches.length);
+  const steps = stepsOf(fill.catches, outside, most + 1, divisionKg);
+  if (steps.length === 0) return { ...nothing, status: "nothing to compare with" };
+  const at = (level: number, comparisons?: number) =>
+    outlying(fill.catches, steps.slice(0, most), ruleFor(outside, level, comparisons));
+  const [first, next] = [steps[0], steps[most]];
+  const inFill = at(levels.told);
+  return {
+    ...nothing,
+    status: "judged",
+    isPair,
+    pValue: first === undefined ? null : Math.min(1, familyOf(first.remaining) * first.pValue),
+    inFill,
+    inFillStrictly: at(levels.lookFirst),
+    inLog: at(levels.told, testsInLog),
+    setAside: isNewest ? [] : at(levels.setAside, testsInLog).filter(isUnchecked),
+    moreThanCanBeTold:
+      inFill.length === most &&
+      next !== undefined &&
+      exceeds(next, most, ruleFor(outside, levels.lookFirst)),
+  };
+}
+
+/** Catches that fail the test of their fill at a level; of a pair both. */
+export function outlyingIn(
+  catches: readonly Catch[],
+  outside: OutsideVariance | null,
+  level: number,
+  divisionKg: number | null,
+): readonly Catch[] {
+  const steps = stepsOf(catches, outside, mostOfFill(catches.length), divisionKg);
+  return outlying(catches, steps, ruleFor(outside, level));
+}
+
+/** Whether nobody has vouched for a catch: what somebody looked at and found genuine is never set aside. */
+export function isUnchecked({ checked }: Catch): boolean {
+  return checked === null;
+}
+
+function stepsOf(
+  catches: readonly Catch[],
+  outside: OutsideVariance | null,
+  most: number,
+  divisionKg: number | null,
+): readonly DeletionStep[] {
+  return deletionSteps(
+    catches.map((row) => judgedPoint(row, divisionKg)),
+    outside,
+    most,
+  );
+}
+
+function ruleFor(outside: OutsideVariance | null, level: number, comparisons?: number): FamilyRule {
+  const rule = { level, laterShare: laterShare[outside === null ? "alone" : "lent"] };
+  return comparisons === undefined ? rule : { ...rule, comparisons: () => comparisons };
+}
+
+function outlying(
+  catches: readonly Catch[],
+  steps: readonly DeletionStep[],
+  rule: FamilyRule,
+): readonly Catch[] {
+  const places = outlyingOf(steps, rule);
+  if (catches.length === 2) return places.length === 0 ? [] : catches;
+  return places.flatMap((place) => catches[place] ?? []);
+}

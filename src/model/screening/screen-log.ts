@@ -1,0 +1,147 @@
+import { sum } from "simple-statistics";
+import type { Catch } from "../../data/types.ts";
+import type { OutsideVariance } from "../../statistics/constant-offset.ts";
+import { lineOf, type PredictingLine, residualFrom } from "../../statistics/predicting-line.ts";
+import { type PooledScatter, pooledScatter } from "../catch-scatter.ts";
+import { type Fill, type Meter, withCatches } from "../meters.ts";
+import {
+  type FillFinding,
+  type FindingRule,
+  findInFill,
+  isUnchecked,
+  judgedPoint,
+  testsOf,
+} from "./finding.ts";
+import {
+  lending,
+  lentScatter,
+  outsideAtAnyRate,
+  outsideOf,
+  screenedForLending,
+} from "./lending.ts";
+
+/** What the screening of the log found in the catches of one meter. */
+export interface MeterScreening {
+  /** Of every fill, oldest first; also of one that is left out because its two catches disagree beyond doubt. */
+  readonly findings: readonly FillFinding[];
+  /** Catch tests of this meter, and of the whole log. */
+  readonly tests: number;
+  readonly testsInLog: number;
+  readonly metersInLog: number;
+  /** Of the scale for catches that name none; null: unknown. */
+  readonly divisionKg: number | null;
+  /** The catch scatter that fills would lend each other with every catch. */
+  readonly scatterOfAll: PooledScatter;
+}
+
+/** A meter with its bad catches set aside, and what was found. */
+export interface ScreenedMeter {
+  readonly meter: Meter;
+  readonly screening: MeterScreening;
+}
+
+/**
+ * Screens a log once, before anything is made of it. A catch of an earlier fill that stands out beyond doubt, with all catch
+ * tests of the log as its family at 1 %, leaves every figure: a bag not emptied in the third fill would otherwise stay
+ * in that fill's mean and hide whatever moves later. Catches of the newest fill are told and never set aside; what somebody
+ * has looked at and found genuine (`checked`) is not either. Two catches that disagree beyond doubt take their fill
+ * with them, because nobody can say which of them is wrong.
+ *
+ * @param meters      with every catch that the person lets count
+ * @param divisionKg  of the scale for catches that name none; null: unknown
+ * @returns           one for each meter, in order
+ * Assumes            normal errors, scatter variance in proportion to turns. Catches set aside in clean seasons, and what
+ *                    is found again after a bad one: reports/outlier-study.md
+ * Source             Rosner, Technometrics 25 (1983) 165; ISO 5725-2 (pooled repeatability variance)
+ */
+export function screenLog(
+  meters: readonly Meter[],
+  divisionKg: number | null,
+): readonly ScreenedMeter[] {
+  const lent = meters.map(({ fills }) => screenedForLending(fills, divisionKg));
+  const beyondDoubt = findIn(lent, divisionKg, outsideAtAnyRate);
+  const silent = beyondDoubt.findings.map((ofMeter) =>
+    ofMeter.map(({ fill, setAside }) => lending(fill, [...fill.notLent, ...setAside])),
+  );
+  const told = findIn(silent, divisionKg, outsideOf);
+  return meters.map((meter, i) => {
+    const findings = (told.findings[i] ?? []).map((finding, j) => ({
+      ...finding,
+      setAside: beyondDoubt.findings[i]?.[j]?.setAside ?? [],
+    }));
+    const rule = { divisionKg, testsInLog: told.testsInLog };
+    return {
+      meter: { ...meter, fills: findings.flatMap((finding) => keptFill(finding, rule)) },
+      screening: {
+        findings,
+        tests: testsIn(findings),
+        testsInLog: told.testsInLog,
+        metersInLog: meters.length,
+        divisionKg,
+        scatterOfAll: pooledScatter(meter.fills),
+      },
+    };
+  });
+}
+
+/** Whether the newest fill holds a catch that stands out and that nobody has looked at. */
+export function isFlagged({ findings }: MeterScreening, fill: Pick<Fill, "fill">): boolean {
+  const finding = findings.find((one) => one.fill.fill === fill.fill);
+  return finding?.isNewest === true && finding.inFill.some(isUnchecked);
+}
+
+type Outside = (fill: Fill, pooled: PooledScatter) => OutsideVariance | null;
+
+/** Looks into every fill of every meter, with all their tests as the family of the log. */
+function findIn(
+  meters: readonly (readonly Fill[])[],
+  divisionKg: number | null,
+  outsideFor: Outside,
+): {
+  readonly findings: readonly (readonly FillFinding[])[];
+  readonly testsInLog: number;
+} {
+  const judged = meters.map((fills) => {
+    const pooled = lentScatter(fills);
+    return fills.map((fill) => ({ fill, outside: outsideFor(fill, pooled) }));
+  });
+  const tests = judged.flat().map(({ fill, outside }) => testsOf(fill.catches.length, outside));
+  const rule = { divisionKg, testsInLog: Math.max(1, sum(tests)) };
+  const findings = judged.map((fills) =>
+    fills.map(({ fill, outside }, i) => findInFill(fill, outside, i === fills.length - 1, rule)),
+  );
+  return { findings, testsInLog: rule.testsInLog };
+}
+
+function testsIn(findings: readonly FillFinding[]): number {
+  return sum(findings.map(({ fill, outside }) => testsOf(fill.catches.length, outside)));
+}
+
+/** The fill without the catches that are set aside; none where none is left. */
+function keptFill({ fill, outside, setAside }: FillFinding, rule: FindingRule): readonly Fill[] {
+  const stay = fill.catches.filter((row) => !setAside.includes(row));
+  if (stay.length === 0) return [];
+  if (setAside.length === 0) return [fill];
+  const line = lineOf(
+    stay.map((row) => judgedPoint(row, rule.divisionKg)),
+    outside,
+  );
+  const isGone = (weighing: Catch) =>
+    setAside.some((row) => row.catch === weighing.catch && row.turns === weighing.turns);
+  return [
+    {
+      ...withCatches(fill, stay),
+      weighings: fill.weighings.filter((weighing) => !isGone(weighing)),
+      setAside: setAside.map((row) => ({
+        row,
+        pValue: pValueOf(row, line, rule),
+        timesFellows: row.netKg / (line.slope * row.turns),
+      })),
+    },
+  ];
+}
+
+function pValueOf(row: Catch, line: PredictingLine, rule: FindingRule): number {
+  const residual = residualFrom(line, judgedPoint(row, rule.divisionKg));
+  return Math.min(1, rule.testsInLog * (residual?.pValue ?? 1));
+}

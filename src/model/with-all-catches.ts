@@ -1,0 +1,37 @@
+import type { Estimate } from "../results/estimate.ts";
+import { acrossFills, type RelativeSpread } from "./across-fills.ts";
+import { type HistoryChoices, historyOf } from "./history.ts";
+import type { Meter } from "./meters.ts";
+import type { MeterScreening } from "./screening/screen-log.ts";
+
+/** What a meter's fills would say together with the catches that are set aside: beside the answer, never the answer. */
+export interface WithAllCatches {
+  readonly mean: Estimate<"kg/turn">;
+  readonly nextFill: Estimate<"kg/turn">;
+  /** Half-width of the band for the next fill as a fraction of the delivery; null: unknown. */
+  readonly nextFillHalfWidth: number | null;
+}
+
+interface Asked {
+  readonly level: number;
+  readonly borrowed: RelativeSpread | null;
+  readonly choices: HistoryChoices;
+}
+
+/** @returns null where no catch of the meter is set aside */
+export function withAllCatches(
+  meter: Meter,
+  { findings, scatterOfAll }: MeterScreening,
+  { level, borrowed, choices }: Asked,
+): WithAllCatches | null {
+  if (findings.every(({ setAside }) => setAside.length === 0)) return null;
+  const whole = { ...meter, fills: findings.map(({ fill }) => fill) };
+  const stretches = historyOf(whole, level, choices).stretches.map(({ fills }) => fills);
+  const { mean, nextFill } = acrossFills(stretches, scatterOfAll, level, borrowed);
+  return { mean, nextFill, nextFillHalfWidth: relativeHalfWidth(nextFill) };
+}
+
+/** Upper end over the value, − 1; null without an interval. */
+export function relativeHalfWidth({ value, interval }: Estimate): number | null {
+  return interval?.upper == null ? null : interval.upper / value - 1;
+}

@@ -1,0 +1,192 @@
+import { describe, expect, it } from "vitest";
+import type { Catch } from "../../src/data/types.ts";
+import { scatterDiffers } from "../../src/model/catch-scatter.ts";
+import { newestFill } from "../../src/model/meters.ts";
+import { estimateOf, fitModel } from "../../src/model/model.ts";
+import { delivery } from "../../src/questions/delivery.ts";
+import { outliers } from "../../src/questions/outliers.ts";
+import { deletedResiduals } from "../../src/statistics/deleted-residuals.ts";
+import { fillOf, quietFills } from "../support/outliers.ts";
+import { present } from "../support/reference.ts";
+
+const options = { level: 0.95, tolerance: 0.03, scaleDivisionKg: null };
+
+function logOf(...fills: readonly (readonly Catch[])[]) {
+  const meter = present(fitModel(fills.flat(), options).meters[0]);
+  return { meter, today: estimateOf(meter, newestFill(meter), options) };
+}
+
+/** Nine catches whose scatter is 0.0045 relative to the delivery squared, per turn, on 8 degrees of freedom: 8·0.09². */
+const lender = fillOf(1, [6.09, 5.91, 6.09, 5.91, 6.09, 5.91, 6.09, 5.91, 6]);
+const flaggedMasses = [6.0, 6.05, 5.97, 6.42];
+
+describe("a catch of the newest fill that stands out", () => {
+  // The worked example of the rule; all figures printed to ten digits, checked in R 4.2.2.
+  it("is neither dropped nor believed: ± reaches to the farther end of the bands with and without it", () => {
+    const { meter, today } = logOf(lender, fillOf(2, flaggedMasses));
+    expect(meter.scatter).toMatchObject({ df: 10 });
+    const hull = present(today.hull);
+    expect(hull.catches).toEqual([4]);
+    expect(hull.with.value).toBeCloseTo(0.3055, 12);
+    expect(present(hull.with.interval?.upper) - hull.with.value).toBeCloseTo(0.007393464215, 12);
+    expect(hull.without.value).toBeCloseTo(0.3003333333, 10);
+    expect(present(hull.without.interval?.upper) - hull.without.value).toBeCloseTo(
+      0.00531224419,
+      11,
+    );
+    expect(hull.without.interval?.lower).toBeCloseTo(0.2950210891, 10);
+    expect(hull.with.interval?.upper).toBeCloseTo(0.3128934642, 10);
+    expect(today.estimate.value).toBeCloseTo(0.3055, 12);
+    const half = 0.3055 - 0.2950210891;
+    expect(today.halfWidth).toBeCloseTo(half / 0.3055, 9);
+    expect(today.estimate.interval?.lower).toBeCloseTo(0.2950210891, 10);
+    expect(today.estimate.interval?.upper).toBeCloseTo(0.3055 + half, 10);
+  });
+
+  it("has the statistics and limits of that example", () => {
+    const lent = { variance: 0.0045 * 0.3055 ** 2, df: 8 };
+    const points = flaggedMasses.map((y) => ({ x: 20, y, knownVariance: 0 }));
+    const statistics = present(deletedResiduals(points, lent)).map(({ statistic }) => statistic);
+    const printed = [-0.94031405, -0.49767545, -1.23097041, 4.2642832];
+    for (const [i, value] of printed.entries()) expect(statistics[i]).toBeCloseTo(value, 7);
+    const { meter } = logOf(lender, fillOf(2, flaggedMasses));
+    const suspect = present(outliers(meter, { ...options, massUnit: "kg" }).suspects[0]);
+    expect(suspect.statistic).toBeCloseTo(4.2642832, 7);
+    expect(suspect.inFill?.criticalValue).toBeCloseTo(3.038243334, 9);
+  });
+
+  it("is what every answer reads: delivery, its standard error over Student's t, and the band of the line", () => {
+    const { meter, today } = logOf(lender, fillOf(2, flaggedMasses));
+    const answer = delivery(meter, { ...options, varianceLaw: "proportional" });
+    expect(answer.estimate).toEqual(today.estimate);
+    expect(answer.hull).toEqual(today.hull);
+    // t(0.975, 11) = 2.200985160 (R 4.2.2): what is worked out from the delivery is as wide as the hull.
+    expect(present(today.estimate.standardError) * 2.20098516).toBeCloseTo(
+      present(today.halfWidth) * today.estimate.value,
+      9,
+    );
+    const end = present(answer.line.at(-1));
+    expect(present(end.meanUpperKg) - end.fittedKg).toBeCloseTo(
+      end.turns * (present(today.estimate.interval?.upper) - today.estimate.value),
+      12,
+    );
+  });
+
+  it("keeps both bands when somebody says it was looked at", () => {
+    const checked = fillOf(2, flaggedMasses).map((row) =>
+      row.catch === 4 ? { ...row, checked: "weighed again" } : row,
+    );
+    const plain = logOf(lender, fillOf(2, flaggedMasses)).today;
+    const { hull, halfWidth } = logOf(lender, checked).today;
+    expect(hull?.catches).toEqual([4]);
+    for (const band of ["with", "without"] as const)
+      expect(hull?.[band].interval?.upper).toBeCloseTo(
+        present(plain.hull?.[band].interval?.upper),
+        14,
+      );
+    expect(halfWidth).toBeCloseTo(present(plain.halfWidth), 14);
+  });
+
+  it("never widens an earlier fill, whose catches are told and not planned with", () => {
+    const { meter } = logOf(lender, fillOf(2, flaggedMasses), fillOf(3, [6.01, 6.05, 5.98]));
+    expect(estimateOf(meter, present(meter.fills[1]), options).hull).toBeNull();
+  });
+});
+
+describe("a flagged catch three fills back", () => {
+  const steady = [
+    fillOf(1, [6.01, 5.93, 6.06, 5.98]),
+    fillOf(2, [6.21, 6.3, 6.25, 6.18]),
+    fillOf(3, [5.88, 5.8, 5.9, 5.84]),
+    fillOf(4, [6.11, 6.02, 6.07, 6.16]),
+    fillOf(5, [5.95, 6.04, 5.99, 5.92]),
+  ];
+  const today = fillOf(6, [6.05, 6.03, 6.06, 6.04]);
+  const withBad = steady.map((fill, i) =>
+    i === 2 ? fill.map((row) => (row.catch === 2 ? { ...row, netKg: 6.35 } : row)) : fill,
+  );
+  const withoutIt = steady.map((fill, i) =>
+    i === 2 ? fill.filter((row) => row.catch !== 2) : fill,
+  );
+
+  it("neither makes today look better known nor worse: the band is that of the log without the catch", () => {
+    const [bad, clean] = [logOf(...withBad, today), logOf(...withoutIt, today)];
+    // With it the fills seem to scatter differently, and today's four catches would have spoken for themselves.
+    expect(scatterDiffers(bad.meter.screening.scatterOfAll)).toBe(true);
+    expect(bad.meter.fills[2]?.notLent.map((row) => row.catch)).toEqual([2]);
+    expect(bad.today.scatter).toEqual(clean.today.scatter);
+    expect(bad.today.estimate).toEqual(clean.today.estimate);
+    expect(bad.today.scatter).toMatchObject({ source: "pooled", df: 17 });
+  });
+});
+
+describe("two or three catches that disagree", () => {
+  it("have a value and no ±, with what each pair of three gives", () => {
+    const { today } = logOf(fillOf(1, [6.0, 6.06, 9.6]));
+    expect(today.estimate).toMatchObject({ standardError: null, df: null, interval: null });
+    expect(today.estimate.value).toBeCloseTo(21.66 / 60, 12);
+    expect(today.halfWidth).toBeNull();
+    const disagree = present(today.disagree);
+    expect(disagree).toMatchObject({ by: "range", apart: [1, 3] });
+    expect(disagree.range).toBeCloseTo(3.6 / 7.22, 12);
+    expect(disagree.pairs.map((pair) => pair.catches)).toEqual([
+      [1, 2],
+      [1, 3],
+      [2, 3],
+    ]);
+    for (const [i, value] of [12.06 / 40, 15.6 / 40, 15.66 / 40].entries())
+      expect(disagree.pairs[i]?.value).toBeCloseTo(value, 12);
+  });
+
+  it("of two, each gives what it gives", () => {
+    const { today } = logOf(fillOf(1, [6.0, 9.6]));
+    expect(today.disagree?.pairs).toEqual([
+      { catches: [1], value: 0.3 },
+      { catches: [2], value: 9.6 / 20 },
+    ]);
+  });
+
+  it("agree up to a range of 15 % of their mean, and four are judged otherwise", () => {
+    // 6.45 − 5.55 = 0.90 is 15 % of 6, to what a computer makes of it.
+    expect(logOf(fillOf(1, [5.551, 6.449])).today.disagree).toBeNull();
+    expect(logOf(fillOf(1, [5.54, 6.46])).today.disagree).not.toBeNull();
+    expect(logOf(fillOf(1, [6.0, 6.06, 9.6, 6.1])).today.disagree).toBeNull();
+  });
+
+  it("also by the scatter that other fills lend, where a pair lies too far apart for it at 1 %", () => {
+    const { meter, today } = logOf(...quietFills, fillOf(4, [6.0, 6.5]));
+    expect(today.disagree).toMatchObject({ by: "pair test", apart: [1, 2] });
+    expect(today.estimate.interval).toBeNull();
+    expect(present(meter.screening.findings.at(-1)).pValue).toBeLessThan(0.01);
+    expect(logOf(...quietFills, fillOf(4, [6.0, 6.13])).today.disagree).toBeNull();
+  });
+
+  it("are settled by somebody's word: for both of two, for the odd one of three", () => {
+    const word = "weighed twice";
+    const pair = fillOf(1, [6.0, 9.6]);
+    const checkedIn = (rows: readonly Catch[], ...numbers: readonly number[]) =>
+      rows.map((row) => (numbers.includes(row.catch) ? { ...row, checked: word } : row));
+    expect(logOf(checkedIn(pair, 2)).today.disagree).not.toBeNull();
+    expect(logOf(checkedIn(pair, 1, 2)).today.disagree).toBeNull();
+    const trio = fillOf(1, [6.0, 6.06, 9.6]);
+    expect(logOf(checkedIn(trio, 1)).today.disagree).not.toBeNull();
+    expect(logOf(checkedIn(trio, 3)).today.disagree).toBeNull();
+  });
+});
+
+describe("the interval of a delivery", () => {
+  it("ends at zero at the least, however little is known; the half-width is not cut", () => {
+    const { today, meter } = logOf(fillOf(1, [2, 12, 3, 14]));
+    // Mean 7.75 kg, standard deviation √(112.75/3), t(0.975, 3) = 3.182446 (R 4.2.2): ± 9.75 kg.
+    const half = (3.182446305 * Math.sqrt(112.75 / 3 / 4)) / 20;
+    expect(half).toBeGreaterThan(7.75 / 20);
+    expect(today.estimate.interval?.lower).toBe(0);
+    expect(today.estimate.interval?.upper).toBeCloseTo(7.75 / 20 + half, 9);
+    expect(today.halfWidth).toBeCloseTo(half / (7.75 / 20), 9);
+    const { nextCatch, line } = delivery(meter, { ...options, varianceLaw: "proportional" });
+    expect(nextCatch.estimate.interval?.lower).toBe(0);
+    expect(line.every(({ meanLowerKg }) => present(meanLowerKg) === 0)).toBe(true);
+    const two = logOf(fillOf(1, [6.0, 6.1]), fillOf(2, [8.0, 8.1]));
+    expect(two.meter.across.nextFill.interval?.lower).toBe(0);
+  });
+});

@@ -1,0 +1,219 @@
+import { describe, expect, it } from "vitest";
+import { earlyFillCell } from "../../bench/study/outliers/early-fill.ts";
+import { simulateFill, usualScene } from "../../bench/study/outliers/simulate.ts";
+import type { Catch } from "../../src/data/types.ts";
+import { wholeFill } from "../../src/model/meters.ts";
+import { fitModel, type MeterModel } from "../../src/model/model.ts";
+import { randomStream } from "../../src/numeric/random.ts";
+import { acrossFillsAnswer } from "../../src/questions/across-fills.ts";
+import { delivery } from "../../src/questions/delivery.ts";
+import { catchTable, type DeliveryOfFill } from "../../src/questions/tidy-tables.ts";
+import { fillOf } from "../support/outliers.ts";
+import { present } from "../support/reference.ts";
+import { evalR } from "../support/webr.ts";
+
+const options = { level: 0.95, tolerance: 0.03, scaleDivisionKg: null };
+const modelOf = (rows: readonly Catch[]) => fitModel(rows, options);
+const meterOf = (...fills: readonly (readonly Catch[])[]): MeterModel =>
+  present(modelOf(fills.flat()).meters[0]);
+
+const deliveryOf: DeliveryOfFill = (meter, fill) =>
+  delivery(meter, { ...options, varianceLaw: "proportional" }, fill);
+
+/** Five quiet fills; the third has a bag that was not emptied. */
+const masses = [
+  [6.01, 5.93, 6.06, 5.98],
+  [6.21, 6.3, 6.25, 6.18],
+  [5.88, 11.66, 5.9, 5.84],
+  [6.11, 6.02, 6.07, 6.16],
+  [5.95, 6.04, 5.99, 5.92],
+] as const;
+const season = masses.map((ofFill, i) => fillOf(i + 1, ofFill));
+const asNumbers = { y: masses.flat(), x: Array(20).fill(20), fill: fillNumbers() };
+
+function fillNumbers(): readonly number[] {
+  return masses.flatMap((ofFill, i) => ofFill.map(() => i + 1));
+}
+
+describe("a catch of an earlier fill beyond doubt", () => {
+  const meter = meterOf(...season);
+  const third = present(meter.fills[2]);
+
+  it("leaves its fill, which keeps it beside with the reason, and the totals with and without it", () => {
+    expect(third.catches.map((row) => row.catch)).toEqual([1, 3, 4]);
+    expect(third.setAside.map(({ row }) => row.catch)).toEqual([2]);
+    expect(third.totals).toMatchObject({ catches: 3, turns: 60 });
+    expect(third.totals.massKg).toBeCloseTo(17.62, 12);
+    expect(third.totalsWithAll).toMatchObject({ catches: 4, turns: 80 });
+    expect(third.totalsWithAll.massKg).toBeCloseTo(29.28, 12);
+    expect(third.delivery).toBeCloseTo(17.62 / 60, 12);
+    expect(third.setAside[0]?.timesFellows).toBeCloseTo(11.66 / (17.62 / 3), 12);
+    expect(wholeFill(third).catches.map((row) => row.catch)).toEqual([1, 2, 3, 4]);
+    expect(wholeFill(third).delivery).toBeCloseTo(29.28 / 80, 12);
+  });
+
+  it("leaves all that rests on means: mean over fills, spread, the band for the next", () => {
+    const deliveries = masses.map((ofFill, i) => {
+      const kept = i === 2 ? [5.88, 5.9, 5.84] : [...ofFill];
+      return kept.reduce((a, b) => a + b) / kept.length / 20;
+    });
+    const mean = deliveries.reduce((a, b) => a + b) / 5;
+    const sd = Math.sqrt(deliveries.reduce((a, b) => a + (b - mean) ** 2, 0) / 4);
+    expect(meter.across.mean.value).toBeCloseTo(mean, 12);
+    expect(meter.across.catches).toBe(19);
+    // t(0.975, 4) = 2.776445105 (R 4.2.2).
+    const half = (value: MeterModel["across"]["nextFill"]) =>
+      present(value.interval?.upper) - value.value;
+    expect(half(meter.across.nextFill)).toBeCloseTo(2.776445105 * sd * Math.sqrt(1.2), 9);
+    const whole = present(meter.withAll);
+    expect(whole.mean.value).toBeCloseTo(mean + (29.28 / 80 - 17.62 / 60) / 5, 12);
+    expect(whole.nextFillHalfWidth).toBeCloseTo(half(whole.nextFill) / whole.mean.value, 12);
+    const all = deliveries.map((value, i) => (i === 2 ? 29.28 / 80 : value));
+    const center = all.reduce((a, b) => a + b) / 5;
+    const spread = Math.sqrt(all.reduce((a, b) => a + (b - center) ** 2, 0) / 4);
+    expect(half(whole.nextFill)).toBeCloseTo(2.776445105 * spread * Math.sqrt(1.2), 9);
+    expect(half(whole.nextFill)).toBeGreaterThan(3 * half(meter.across.nextFill));
+  });
+
+  it("has the p value that R gives it among all catch tests of the log", async () => {
+    // Its own fill at the delivery of all four catches, the others at their own; the scatter of the five together.
+    const [pValue = 0] = await evalR(
+      `b <- tapply(y, fill, sum) / tapply(x, fill, sum)
+       model <- lm(y ~ 0 + x:factor(fill), weights = 1 / (x * b[as.character(fill)]^2))
+       20 * 2 * pt(-abs(rstudent(model)[10]), df.residual(model) - 1)`,
+      asNumbers,
+    );
+    expect(meter.screening.testsInLog).toBe(20);
+    expect(third.setAside[0]?.pValue).toBeLessThan(0.01);
+    expect(present(third.setAside[0]).pValue / pValue).toBeCloseTo(1, 6);
+  });
+
+  it("is in the tidy table of catches, marked, and in no answer's points", () => {
+    const rows = catchTable(modelOf(season.flat()), deliveryOf);
+    expect(rows.filter(({ set_aside }) => set_aside).map((row) => [row.fill, row.catch])).toEqual([
+      [3, 2],
+    ]);
+    expect(rows).toHaveLength(20);
+    expect(rows.find(({ set_aside }) => set_aside)?.leverage).toBeNull();
+    const points = acrossFillsAnswer(meter, options).points;
+    expect(points.map(({ catches }) => catches)).toEqual([4, 4, 3, 4, 4]);
+  });
+
+  it("does not speak for the scatter of other fills either, and takes a degree of freedom with it", () => {
+    expect(third.notLent).toEqual(third.setAside.map(({ row }) => row));
+    expect(meter.scatter.df).toBe(14);
+    expect(meter.screening.scatterOfAll.df).toBe(15);
+    const clean = meterOf(...season.map((fill) => fill.filter(({ netKg }) => netKg < 7)));
+    expect(meter.scatter).toEqual(clean.scatter);
+  });
+
+  it("stays when somebody looked at it: it counts in every figure, scatter too", () => {
+    const looked = season.map((fill) =>
+      fill.map((row) => (row.netKg > 7 ? { ...row, checked: "bag weighed again" } : row)),
+    );
+    const kept = meterOf(...looked);
+    expect(kept.fills[2]?.setAside).toEqual([]);
+    expect(kept.fills[2]?.delivery).toBeCloseTo(29.28 / 80, 12);
+    expect(kept.withAll).toBeNull();
+    expect(kept.scatter.df).toBe(15);
+  });
+
+  it("of the newest fill is never set aside, however wild", () => {
+    const newest = meterOf(
+      ...season.filter((_, i) => i !== 2),
+      fillOf(6, [5.88, 11.66, 5.9, 5.84]),
+    );
+    const last = present(newest.fills.at(-1));
+    expect(last.catches).toHaveLength(4);
+    expect(last.setAside).toEqual([]);
+    expect(last.delivery).toBeCloseTo(29.28 / 80, 12);
+    expect(last.notLent.map((row) => row.catch)).toEqual([2]);
+  });
+
+  it("is told among the tests of every meter of the log", () => {
+    const mild = season.map((fill) =>
+      fill.map((row) => (row.netKg > 7 ? { ...row, netKg: 6.18 } : row)),
+    );
+    const alone = meterOf(...mild);
+    expect(alone.fills[2]?.setAside).toHaveLength(1);
+    const others = Array.from({ length: 12 }, (_, i) =>
+      mild.flatMap((fill) =>
+        fill.map((row) => ({
+          ...row,
+          bin: `other ${i}`,
+          netKg: row.fill === 3 && row.catch === 2 ? 5.9 : row.netKg,
+        })),
+      ),
+    );
+    const together = present(modelOf([...mild.flat(), ...others.flat()]).meters[0]);
+    expect(together.screening.testsInLog).toBe(13 * 20);
+    expect(together.fills[2]?.setAside).toEqual([]);
+    // By itself it fails at 1 %, so it is not lent to others all the same.
+    expect(together.fills[2]?.notLent.map((row) => row.catch)).toEqual([2]);
+  });
+});
+
+describe("two catches of an earlier fill that disagree beyond doubt", () => {
+  const pairs = [
+    [6.01, 5.93],
+    [6.21, 6.3],
+    [5.88, 11.66],
+    [6.11, 6.02],
+    [5.95, 6.04],
+    [6.05, 6.0],
+  ].map((ofFill, i) => fillOf(i + 1, ofFill));
+
+  it("take their fill out of the season, because nobody can say which one is wrong", () => {
+    const meter = meterOf(...pairs);
+    expect(meter.fills.map(({ fill }) => fill)).toEqual([1, 2, 4, 5, 6]);
+    expect(meter.across.fills).toBe(5);
+    expect(meter.screening.findings.map(({ fill }) => fill.fill)).toEqual([1, 2, 3, 4, 5, 6]);
+    expect(meter.screening.findings[2]?.setAside.map((row) => row.catch)).toEqual([1, 2]);
+    const rows = catchTable(modelOf(pairs.flat()), deliveryOf);
+    expect(rows.filter(({ set_aside }) => set_aside).map((row) => [row.fill, row.catch])).toEqual([
+      [3, 1],
+      [3, 2],
+    ]);
+  });
+});
+
+describe("a season's power and false alarms", () => {
+  const replicates = 150;
+  const seed = 20_261_201;
+
+  it("a bag not emptied in the third fill hides a shift of 10 % no more: found as often as without it", () => {
+    const clean = earlyFillCell(
+      { catches: 3, shift: 0.1, bad: false, tails: "normal" },
+      replicates,
+      seed,
+    );
+    const bad = earlyFillCell(
+      { catches: 3, shift: 0.1, bad: true, tails: "normal" },
+      replicates,
+      seed,
+    );
+    expect(clean.found).toBeGreaterThan(0.9);
+    expect(Math.abs(bad.found - clean.found)).toBeLessThanOrEqual(0.02);
+    expect(bad.foundWithAll).toBeLessThan(0.02);
+    expect(Math.abs(bad.nextFill - clean.nextFill)).toBeLessThan(0.005);
+    expect(bad.nextFillWithAll).toBeGreaterThan(0.2);
+  });
+
+  it("in clean seasons about one catch in a hundred seasons is set aside, and figures stay", () => {
+    let setAside = 0;
+    const seasons = 400;
+    for (let replicate = 0; replicate < seasons; replicate++) {
+      const random = randomStream(seed + 1, replicate);
+      const rows = Array.from({ length: 9 }, (_, i) =>
+        simulateFill(usualScene, i + 1, 4, random),
+      ).flat();
+      const meter = present(modelOf(rows).meters[0]);
+      const aside = meter.fills.flatMap((fill) => fill.setAside).length;
+      if (aside === 0)
+        for (const fill of meter.fills) expect(fill.totals).toEqual(fill.totalsWithAll);
+      setAside += aside;
+    }
+    // Three standard errors of a rate of 0.01.
+    expect(setAside / seasons).toBeLessThan(0.01 + 3 * Math.sqrt(0.01 / seasons));
+  });
+});
