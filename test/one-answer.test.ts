@@ -42,9 +42,13 @@ const morning: Lines & { readonly de: Lines } = {
   },
 };
 
-/** Writes the files, asks every command in both languages, and holds each place to what is expected. */
-async function expectEverywhere(catches: string, setup: object | null, expected: Expected) {
-  await inFolder(async (folder) => {
+/** Writes the files, asks every command in both languages, holds each place to what is expected; returns the card. */
+async function expectEverywhere(
+  catches: string,
+  setup: object | null,
+  expected: Expected,
+): Promise<string> {
+  return inFolder(async (folder) => {
     const path = join(folder, "catches.csv");
     await writeFile(path, catches);
     const setupPath = join(folder, "own-setup.json");
@@ -86,6 +90,7 @@ async function expectEverywhere(catches: string, setup: object | null, expected:
       const markdown = plain(await readFile(join(out, "report.md"), "utf8"));
       for (const line of [lines.action, lines.sure]) expect(markdown).toContain(line);
     }
+    return plain(present(surfaces?.said[0]).card);
   });
 }
 
@@ -170,8 +175,8 @@ describe("the same answer, wherever it is read", () => {
     );
   });
 
-  it("6.0 and 3.1 kg: a third, then ask again, and no other number anywhere", async () => {
-    const catches = catchesOf({ masses: [6.0, 3.1] });
+  it("6.0 and 6.4 kg: a third, then ask again, and no other number anywhere", async () => {
+    const catches = catchesOf({ masses: [6.0, 6.4] });
     await expectEverywhere(catches, null, {
       decision: {
         action: "catch-more",
@@ -180,13 +185,13 @@ describe("the same answer, wherever it is read", () => {
       },
       en: {
         action: "One more catch of 20 turns",
-        // t(0.975, 1)·√(0.21025/40) over 0.2275 kg/turn.
-        sure: "0.23 kg/turn so far, ± 405 %.",
+        // t(0.975, 1)·√(0.004/40) over 0.31 kg/turn.
+        sure: "0.310 kg/turn so far, ± 41 %.",
         enough: "two catches cannot say how much they scatter. Take a third, then ask again.",
       },
       de: {
         action: "Noch eine Probe mit 20 Umdrehungen",
-        sure: "bisher 0,23 kg/U, ± 405 %.",
+        sure: "bisher 0,310 kg/U, ± 41 %.",
         enough:
           "Zwei Proben können nicht sagen, wie stark sie streuen. Nehmen Sie eine dritte, dann fragen Sie wieder.",
       },
@@ -194,7 +199,54 @@ describe("the same answer, wherever it is read", () => {
     expect(await countsAnywhere(catches, null)).toEqual(["One more catch of 20 turns"]);
   });
 
-  it.todo("6.3, 6.4 and 12.7 kg: one of these is wrong, no band, each pair's figure beside it");
+  it("6.0 and 3.1 kg: one of these is wrong, no band, each one's figure beside it", async () => {
+    const catches = catchesOf({ masses: [6.0, 3.1] });
+    const said = await expectEverywhere(catches, null, {
+      decision: {
+        action: "look-first",
+        catches: { further: 1, turns: 20, reaches: null, chance: null },
+        setting: null,
+        reasons: ["catches-disagree"],
+      },
+      en: {
+        action: "Look first: catches 1 and 2 lie 64 % apart",
+        sure: "0.2275 kg/turn so far; how far off it may be is not known.",
+        enough: "a catch of this fill must be explained or repeated first;",
+      },
+      de: {
+        action: "Erst nachsehen: die Proben 1 und 2 liegen 64 % auseinander",
+        sure: "bisher 0,2275 kg/U; wie weit das daneben liegen kann, ist nicht bekannt.",
+        enough: "Eine Probe dieser Füllung muss erst erklärt oder wiederholt werden;",
+      },
+    });
+    for (const figure of ["0.3 kg/turn", "0.155 kg/turn"]) expect(said).toContain(figure);
+    expect(said).toContain("one of these is wrong; catch again");
+  });
+
+  it("6.3, 6.4 and 12.7 kg: one of these is wrong, no band, each pair's figure beside it", async () => {
+    const catches = catchesOf({ masses: [6.3, 6.4, 12.7] });
+    const said = await expectEverywhere(catches, null, {
+      decision: {
+        action: "look-first",
+        catches: null,
+        setting: null,
+        reasons: ["catches-disagree"],
+      },
+      en: {
+        action: "Look first: catches 1 and 3 lie 76 % apart",
+        sure: "0.4233 kg/turn so far; how far off it may be is not known.",
+        enough: "a catch of this fill must be explained or repeated first;",
+      },
+      de: {
+        action: "Erst nachsehen: die Proben 1 und 3 liegen 76 % auseinander",
+        sure: "bisher 0,4233 kg/U; wie weit das daneben liegen kann, ist nicht bekannt.",
+        enough: "Eine Probe dieser Füllung muss erst erklärt oder wiederholt werden;",
+      },
+    });
+    for (const pair of ["0.3175 kg/turn", "0.475 kg/turn", "0.4775 kg/turn"])
+      expect(said).toContain(pair);
+    expect(await countsAnywhere(catches, null)).toEqual([]);
+  });
 
   it("a target of 600 kg/ha on a motor that reaches 61 to 287: look first, and the catches all the same", async () => {
     const setup = await firstMorning.setup();

@@ -176,7 +176,12 @@ export const states = {
     [{ turns: [10, 10, 40, 40, 20], masses: [3.4, 3.42, 12.42, 12.38, 6.42] }],
     3,
   ),
-  "a delivery not told from zero": today([2, 9], 3, { bins: [motorFor(160)] }),
+  "a delivery not told from zero": today([6, 6.7], 3, {
+    confidence_percent: 99,
+    bins: [motorFor(160)],
+  }),
+  "two catches that disagree": today([6, 3.1], 5),
+  "three catches that disagree": today([6.3, 6.4, 12.7], 5),
   "a suspect catch": of([...earlier, { fill: 4, masses: [6.4, 6.45, 7.3, 6.42, 6.38] }], 3),
   "more suspects than can be told": of(
     [...earlier, { fill: 4, masses: [6.42, 7.9, 6.5, 5.1, 6.38, 8.6] }],
