@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { type Comment, parseSync, type Statement, type TSInterfaceDeclaration } from "oxc-parser";
+import { type CautionCode, standingOf } from "../../src/results/caution.ts";
 import { root } from "../support/compiler.ts";
 
 /** Caution codes under one heading of `CautionFacts`. */
@@ -26,12 +27,11 @@ function groupsIn(path: string): {
   readonly groups: readonly CautionGroup[];
 } {
   const { program, comments } = parseSync(path, readFileSync(path, "utf8"));
-  const severities = severitiesIn(program.body);
   const groups: { about: string; codes: { code: string; severity: string }[] }[] = [];
   for (const { code, start } of codesIn(program.body)) {
     const about = headingAbove(comments, start);
     if (groups.at(-1)?.about !== about) groups.push({ about, codes: [] });
-    groups.at(-1)?.codes.push({ code, severity: severities.get(code) ?? "none" });
+    groups.at(-1)?.codes.push({ code, severity: standingOf(code).severity });
   }
   return { name: interfacesIn(program.body)[0]?.id.name ?? "none", groups };
 }
@@ -60,7 +60,7 @@ export function cautionTable(groups: readonly CautionGroup[]): string {
     );
     return `| ${about} | ${cells.join(" · ")} |`;
   });
-  return ["| about | **serious**, caution, _note_ |", "|---|---|", ...rows].join("\n");
+  return ["| about | **serious**, doubt, _note_ |", "|---|---|", ...rows].join("\n");
 }
 
 const [opening, closing] = ["<!-- cautions -->", "<!-- end of cautions -->"];
@@ -80,35 +80,22 @@ function interfacesIn(body: readonly Statement[]): readonly TSInterfaceDeclarati
   });
 }
 
-function codesIn(body: readonly Statement[]): { readonly code: string; readonly start: number }[] {
+function codesIn(
+  body: readonly Statement[],
+): { readonly code: CautionCode; readonly start: number }[] {
   return interfacesIn(body).flatMap((declared) =>
     declared.body.body.flatMap((member) =>
-      member.type === "TSPropertySignature" && member.key.type === "Literal"
-        ? { code: String(member.key.value), start: member.start }
+      member.type === "TSPropertySignature" && keyOf(member.key) !== null
+        ? { code: keyOf(member.key) as CautionCode, start: member.start }
         : [],
     ),
   );
 }
 
-function severitiesIn(body: readonly Statement[]): ReadonlyMap<string, string> {
-  const objects = body.flatMap((statement) =>
-    statement.type === "ExportNamedDeclaration" &&
-    statement.declaration?.type === "VariableDeclaration"
-      ? statement.declaration.declarations.flatMap(({ init }) =>
-          init?.type === "ObjectExpression" ? init : [],
-        )
-      : [],
-  );
-  const entries = objects.flatMap(({ properties }) =>
-    properties.flatMap((property): (readonly [string, string])[] =>
-      property.type === "Property" &&
-      property.key.type === "Literal" &&
-      property.value.type === "Literal"
-        ? [[String(property.key.value), String(property.value.value)]]
-        : [],
-    ),
-  );
-  return new Map(entries);
+/** A code stands as a text, or as a bare name where it is one word. */
+function keyOf(key: { readonly type: string }): string | null {
+  if ("value" in key) return String(key.value);
+  return "name" in key ? String(key.name) : null;
 }
 
 function headingAbove(comments: readonly Comment[], start: number): string {
