@@ -1,7 +1,6 @@
 import type { AcrossFillsWords } from "./english/across-fills.ts";
 import type { CatchesNeededWords } from "./english/catches-needed.ts";
 import type { CautionWords } from "./english/cautions.ts";
-import type { CostWords } from "./english/cost.ts";
 import type { DecisionWords } from "./english/decision.ts";
 import type { DeliveryWords } from "./english/delivery.ts";
 import type { DriftWords } from "./english/drift.ts";
@@ -19,6 +18,7 @@ import type { TrialPlanWords } from "./english/trial-plan.ts";
 import type { UncertaintyBudgetWords } from "./english/uncertainty-budget.ts";
 import type { Format } from "./format.ts";
 import type { FrameWords } from "./frame.ts";
+import type { CostWords } from "./sayings/cost.ts";
 
 /**
  * Everything evencatch says, in one language and one system of units. English sets the shape; another language fills

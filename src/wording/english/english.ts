@@ -1,9 +1,10 @@
+import { cost } from "../en/cost.ts";
 import { formatFor, type UnitSystem } from "../format.ts";
+import { costSayings } from "../sayings/cost.ts";
 import type { Words } from "../words.ts";
 import { englishAcrossFills } from "./across-fills.ts";
 import { englishCatchesNeeded } from "./catches-needed.ts";
 import { englishCautions } from "./cautions.ts";
-import { englishCost } from "./cost.ts";
 import { englishDecision } from "./decision.ts";
 import { englishDelivery } from "./delivery.ts";
 import { englishDrift } from "./drift.ts";
@@ -40,7 +41,7 @@ export function english(units: UnitSystem = "metric"): Words {
     outliers: englishOutliers(format),
     catchesNeeded: englishCatchesNeeded(format),
     skipping: englishSkipping(format),
-    cost: englishCost(format),
+    cost: costSayings(format, cost),
     drift: englishDrift(format),
     repeatability: englishRepeatability(format),
     productComparison: englishProductComparison(format),

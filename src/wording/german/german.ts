@@ -1,9 +1,10 @@
+import { cost } from "../de/cost.ts";
 import { formatFor, type UnitSystem } from "../format.ts";
+import { costSayings } from "../sayings/cost.ts";
 import type { Words } from "../words.ts";
 import { germanAcrossFills } from "./across-fills.ts";
 import { germanCatchesNeeded } from "./catches-needed.ts";
 import { germanCautions } from "./cautions.ts";
-import { germanCost } from "./cost.ts";
 import { germanDecision } from "./decision.ts";
 import { germanDelivery } from "./delivery.ts";
 import { germanDrift } from "./drift.ts";
@@ -40,7 +41,7 @@ export function german(units: UnitSystem = "metric"): Words {
     outliers: germanOutliers(format),
     catchesNeeded: germanCatchesNeeded(format),
     skipping: germanSkipping(format),
-    cost: germanCost(format),
+    cost: costSayings(format, cost),
     drift: germanDrift(format),
     repeatability: germanRepeatability(format),
     productComparison: germanProductComparison(format),
