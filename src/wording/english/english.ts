@@ -1,6 +1,8 @@
 import { cost } from "../en/cost.ts";
+import { setting } from "../en/setting.ts";
 import { formatFor, type UnitSystem } from "../format.ts";
 import { costSayings } from "../sayings/cost.ts";
+import { settingSayings } from "../sayings/setting.ts";
 import type { Words } from "../words.ts";
 import { englishAcrossFills } from "./across-fills.ts";
 import { englishCatchesNeeded } from "./catches-needed.ts";
@@ -16,7 +18,6 @@ import { englishOutliers } from "./outliers.ts";
 import { englishProductComparison } from "./product-comparison.ts";
 import { englishRepeatability } from "./repeatability.ts";
 import { englishReport } from "./report.ts";
-import { englishSetting } from "./setting.ts";
 import { englishSkipping } from "./skipping.ts";
 import { englishSpeedLinearity } from "./speed-linearity.ts";
 import { englishTrialPlan } from "./trial-plan.ts";
@@ -47,7 +48,7 @@ export function english(units: UnitSystem = "metric"): Words {
     productComparison: englishProductComparison(format),
     explainingVariables: englishExplainingVariables(format),
     trialPlan: englishTrialPlan(format),
-    setting: englishSetting(format),
+    setting: settingSayings(format, setting),
     speedLinearity: englishSpeedLinearity(format),
     uncertaintyBudget: englishUncertaintyBudget(format),
     fieldCheck: englishFieldCheck(format),

@@ -1,6 +1,8 @@
 import { cost } from "../de/cost.ts";
+import { setting } from "../de/setting.ts";
 import { formatFor, type UnitSystem } from "../format.ts";
 import { costSayings } from "../sayings/cost.ts";
+import { settingSayings } from "../sayings/setting.ts";
 import type { Words } from "../words.ts";
 import { germanAcrossFills } from "./across-fills.ts";
 import { germanCatchesNeeded } from "./catches-needed.ts";
@@ -16,7 +18,6 @@ import { germanOutliers } from "./outliers.ts";
 import { germanProductComparison } from "./product-comparison.ts";
 import { germanRepeatability } from "./repeatability.ts";
 import { germanReport } from "./report.ts";
-import { germanSetting } from "./setting.ts";
 import { germanSkipping } from "./skipping.ts";
 import { germanSpeedLinearity } from "./speed-linearity.ts";
 import { germanTrialPlan } from "./trial-plan.ts";
@@ -47,7 +48,7 @@ export function german(units: UnitSystem = "metric"): Words {
     productComparison: germanProductComparison(format),
     explainingVariables: germanExplainingVariables(format),
     trialPlan: germanTrialPlan(format),
-    setting: germanSetting(format),
+    setting: settingSayings(format, setting),
     speedLinearity: germanSpeedLinearity(format),
     uncertaintyBudget: germanUncertaintyBudget(format),
     fieldCheck: germanFieldCheck(format),
