@@ -12,13 +12,13 @@ import type { ProductComparisonWords } from "./english/product-comparison.ts";
 import type { RepeatabilityWords } from "./english/repeatability.ts";
 import type { ReportWords } from "./english/report.ts";
 import type { SkippingWords } from "./english/skipping.ts";
-import type { SpeedLinearityWords } from "./english/speed-linearity.ts";
 import type { TrialPlanWords } from "./english/trial-plan.ts";
 import type { UncertaintyBudgetWords } from "./english/uncertainty-budget.ts";
 import type { Format } from "./format.ts";
 import type { FrameWords } from "./frame.ts";
 import type { CostWords } from "./sayings/cost.ts";
 import type { SettingWords } from "./sayings/setting.ts";
+import type { SpeedLinearityWords } from "./sayings/speed-linearity.ts";
 
 /**
  * Everything evencatch says, in one language and one system of units. English sets the shape; another language fills

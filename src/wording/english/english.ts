@@ -1,8 +1,10 @@
 import { cost } from "../en/cost.ts";
 import { setting } from "../en/setting.ts";
+import { speedLinearity } from "../en/speed-linearity.ts";
 import { formatFor, type UnitSystem } from "../format.ts";
 import { costSayings } from "../sayings/cost.ts";
 import { settingSayings } from "../sayings/setting.ts";
+import { speedLinearitySayings } from "../sayings/speed-linearity.ts";
 import type { Words } from "../words.ts";
 import { englishAcrossFills } from "./across-fills.ts";
 import { englishCatchesNeeded } from "./catches-needed.ts";
@@ -19,7 +21,6 @@ import { englishProductComparison } from "./product-comparison.ts";
 import { englishRepeatability } from "./repeatability.ts";
 import { englishReport } from "./report.ts";
 import { englishSkipping } from "./skipping.ts";
-import { englishSpeedLinearity } from "./speed-linearity.ts";
 import { englishTrialPlan } from "./trial-plan.ts";
 import { englishUncertaintyBudget } from "./uncertainty-budget.ts";
 
@@ -49,7 +50,7 @@ export function english(units: UnitSystem = "metric"): Words {
     explainingVariables: englishExplainingVariables(format),
     trialPlan: englishTrialPlan(format),
     setting: settingSayings(format, setting),
-    speedLinearity: englishSpeedLinearity(format),
+    speedLinearity: speedLinearitySayings(format, speedLinearity),
     uncertaintyBudget: englishUncertaintyBudget(format),
     fieldCheck: englishFieldCheck(format),
     outlets: englishOutlets(format),

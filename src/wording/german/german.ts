@@ -1,8 +1,10 @@
 import { cost } from "../de/cost.ts";
 import { setting } from "../de/setting.ts";
+import { speedLinearity } from "../de/speed-linearity.ts";
 import { formatFor, type UnitSystem } from "../format.ts";
 import { costSayings } from "../sayings/cost.ts";
 import { settingSayings } from "../sayings/setting.ts";
+import { speedLinearitySayings } from "../sayings/speed-linearity.ts";
 import type { Words } from "../words.ts";
 import { germanAcrossFills } from "./across-fills.ts";
 import { germanCatchesNeeded } from "./catches-needed.ts";
@@ -19,7 +21,6 @@ import { germanProductComparison } from "./product-comparison.ts";
 import { germanRepeatability } from "./repeatability.ts";
 import { germanReport } from "./report.ts";
 import { germanSkipping } from "./skipping.ts";
-import { germanSpeedLinearity } from "./speed-linearity.ts";
 import { germanTrialPlan } from "./trial-plan.ts";
 import { germanUncertaintyBudget } from "./uncertainty-budget.ts";
 
@@ -49,7 +50,7 @@ export function german(units: UnitSystem = "metric"): Words {
     explainingVariables: germanExplainingVariables(format),
     trialPlan: germanTrialPlan(format),
     setting: settingSayings(format, setting),
-    speedLinearity: germanSpeedLinearity(format),
+    speedLinearity: speedLinearitySayings(format, speedLinearity),
     uncertaintyBudget: germanUncertaintyBudget(format),
     fieldCheck: germanFieldCheck(format),
     outlets: germanOutlets(format),
