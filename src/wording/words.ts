@@ -6,7 +6,6 @@ import type { DeliveryWords } from "./english/delivery.ts";
 import type { DriftWords } from "./english/drift.ts";
 import type { ExplainingVariablesWords } from "./english/explaining-variables.ts";
 import type { FieldCheckWords } from "./english/field-check.ts";
-import type { OutletsWords } from "./english/outlets.ts";
 import type { OutlierWords } from "./english/outliers.ts";
 import type { ProductComparisonWords } from "./english/product-comparison.ts";
 import type { RepeatabilityWords } from "./english/repeatability.ts";
@@ -17,6 +16,7 @@ import type { UncertaintyBudgetWords } from "./english/uncertainty-budget.ts";
 import type { Format } from "./format.ts";
 import type { FrameWords } from "./frame.ts";
 import type { CostWords } from "./sayings/cost.ts";
+import type { OutletsWords } from "./sayings/outlets.ts";
 import type { SettingWords } from "./sayings/setting.ts";
 import type { SpeedLinearityWords } from "./sayings/speed-linearity.ts";
 

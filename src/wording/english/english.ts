@@ -1,8 +1,10 @@
 import { cost } from "../en/cost.ts";
+import { outlets } from "../en/outlets.ts";
 import { setting } from "../en/setting.ts";
 import { speedLinearity } from "../en/speed-linearity.ts";
 import { formatFor, type UnitSystem } from "../format.ts";
 import { costSayings } from "../sayings/cost.ts";
+import { outletsSayings } from "../sayings/outlets.ts";
 import { settingSayings } from "../sayings/setting.ts";
 import { speedLinearitySayings } from "../sayings/speed-linearity.ts";
 import type { Words } from "../words.ts";
@@ -15,7 +17,6 @@ import { englishDrift } from "./drift.ts";
 import { englishExplainingVariables } from "./explaining-variables.ts";
 import { englishFieldCheck } from "./field-check.ts";
 import { englishFrame } from "./frame.ts";
-import { englishOutlets } from "./outlets.ts";
 import { englishOutliers } from "./outliers.ts";
 import { englishProductComparison } from "./product-comparison.ts";
 import { englishRepeatability } from "./repeatability.ts";
@@ -53,7 +54,7 @@ export function english(units: UnitSystem = "metric"): Words {
     speedLinearity: speedLinearitySayings(format, speedLinearity),
     uncertaintyBudget: englishUncertaintyBudget(format),
     fieldCheck: englishFieldCheck(format),
-    outlets: englishOutlets(format),
+    outlets: outletsSayings(format, outlets),
     report: englishReport(format),
   };
 }

@@ -1,8 +1,10 @@
 import { cost } from "../de/cost.ts";
+import { outlets } from "../de/outlets.ts";
 import { setting } from "../de/setting.ts";
 import { speedLinearity } from "../de/speed-linearity.ts";
 import { formatFor, type UnitSystem } from "../format.ts";
 import { costSayings } from "../sayings/cost.ts";
+import { outletsSayings } from "../sayings/outlets.ts";
 import { settingSayings } from "../sayings/setting.ts";
 import { speedLinearitySayings } from "../sayings/speed-linearity.ts";
 import type { Words } from "../words.ts";
@@ -15,7 +17,6 @@ import { germanDrift } from "./drift.ts";
 import { germanExplainingVariables } from "./explaining-variables.ts";
 import { germanFieldCheck } from "./field-check.ts";
 import { germanFrame } from "./frame.ts";
-import { germanOutlets } from "./outlets.ts";
 import { germanOutliers } from "./outliers.ts";
 import { germanProductComparison } from "./product-comparison.ts";
 import { germanRepeatability } from "./repeatability.ts";
@@ -53,7 +54,7 @@ export function german(units: UnitSystem = "metric"): Words {
     speedLinearity: speedLinearitySayings(format, speedLinearity),
     uncertaintyBudget: germanUncertaintyBudget(format),
     fieldCheck: germanFieldCheck(format),
-    outlets: germanOutlets(format),
+    outlets: outletsSayings(format, outlets),
     report: germanReport(format),
   };
 }
