@@ -1,24 +1,24 @@
 import type { AcrossFillsWords } from "./english/across-fills.ts";
 import type { CatchesNeededWords } from "./english/catches-needed.ts";
 import type { CautionWords } from "./english/cautions.ts";
-import type { CostWords } from "./english/cost.ts";
 import type { DecisionWords } from "./english/decision.ts";
 import type { DeliveryWords } from "./english/delivery.ts";
 import type { DriftWords } from "./english/drift.ts";
 import type { ExplainingVariablesWords } from "./english/explaining-variables.ts";
 import type { FieldCheckWords } from "./english/field-check.ts";
-import type { OutletsWords } from "./english/outlets.ts";
 import type { OutlierWords } from "./english/outliers.ts";
 import type { ProductComparisonWords } from "./english/product-comparison.ts";
 import type { RepeatabilityWords } from "./english/repeatability.ts";
 import type { ReportWords } from "./english/report.ts";
-import type { SettingWords } from "./english/setting.ts";
 import type { SkippingWords } from "./english/skipping.ts";
-import type { SpeedLinearityWords } from "./english/speed-linearity.ts";
 import type { TrialPlanWords } from "./english/trial-plan.ts";
 import type { UncertaintyBudgetWords } from "./english/uncertainty-budget.ts";
 import type { Format } from "./format.ts";
 import type { FrameWords } from "./frame.ts";
+import type { CostWords } from "./sayings/cost.ts";
+import type { OutletsWords } from "./sayings/outlets.ts";
+import type { SettingWords } from "./sayings/setting.ts";
+import type { SpeedLinearityWords } from "./sayings/speed-linearity.ts";
 
 /**
  * Everything evencatch says, in one language and one system of units. English sets the shape; another language fills

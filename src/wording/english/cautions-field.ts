@@ -1,7 +1,9 @@
 import type { CautionCode, CautionFacts } from "../../results/caution.ts";
+import { setting } from "../en/setting.ts";
 import type { Format } from "../format.ts";
-import { missingForSettingWords } from "./setting.ts";
 import { leftOutWords } from "./uncertainty-budget.ts";
+
+const missingForSettingWords: Readonly<Record<string, string>> = setting.missing;
 
 type Sentences<C extends CautionCode> = {
   readonly [K in C]: (facts: CautionFacts[K]) => string;

@@ -1,7 +1,9 @@
+import { setting } from "../de/setting.ts";
 import type { englishFieldCautions } from "../english/cautions-field.ts";
 import type { Format } from "../format.ts";
-import { missingForSettingWords } from "./setting.ts";
 import { leftOutWords } from "./uncertainty-budget.ts";
+
+const missingForSettingWords: Readonly<Record<string, string>> = setting.missing;
 
 type FieldCautions = ReturnType<typeof englishFieldCautions>;
 

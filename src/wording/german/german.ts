@@ -1,23 +1,27 @@
+import { cost } from "../de/cost.ts";
+import { outlets } from "../de/outlets.ts";
+import { setting } from "../de/setting.ts";
+import { speedLinearity } from "../de/speed-linearity.ts";
 import { formatFor, type UnitSystem } from "../format.ts";
+import { costSayings } from "../sayings/cost.ts";
+import { outletsSayings } from "../sayings/outlets.ts";
+import { settingSayings } from "../sayings/setting.ts";
+import { speedLinearitySayings } from "../sayings/speed-linearity.ts";
 import type { Words } from "../words.ts";
 import { germanAcrossFills } from "./across-fills.ts";
 import { germanCatchesNeeded } from "./catches-needed.ts";
 import { germanCautions } from "./cautions.ts";
-import { germanCost } from "./cost.ts";
 import { germanDecision } from "./decision.ts";
 import { germanDelivery } from "./delivery.ts";
 import { germanDrift } from "./drift.ts";
 import { germanExplainingVariables } from "./explaining-variables.ts";
 import { germanFieldCheck } from "./field-check.ts";
 import { germanFrame } from "./frame.ts";
-import { germanOutlets } from "./outlets.ts";
 import { germanOutliers } from "./outliers.ts";
 import { germanProductComparison } from "./product-comparison.ts";
 import { germanRepeatability } from "./repeatability.ts";
 import { germanReport } from "./report.ts";
-import { germanSetting } from "./setting.ts";
 import { germanSkipping } from "./skipping.ts";
-import { germanSpeedLinearity } from "./speed-linearity.ts";
 import { germanTrialPlan } from "./trial-plan.ts";
 import { germanUncertaintyBudget } from "./uncertainty-budget.ts";
 
@@ -40,17 +44,17 @@ export function german(units: UnitSystem = "metric"): Words {
     outliers: germanOutliers(format),
     catchesNeeded: germanCatchesNeeded(format),
     skipping: germanSkipping(format),
-    cost: germanCost(format),
+    cost: costSayings(format, cost),
     drift: germanDrift(format),
     repeatability: germanRepeatability(format),
     productComparison: germanProductComparison(format),
     explainingVariables: germanExplainingVariables(format),
     trialPlan: germanTrialPlan(format),
-    setting: germanSetting(format),
-    speedLinearity: germanSpeedLinearity(format),
+    setting: settingSayings(format, setting),
+    speedLinearity: speedLinearitySayings(format, speedLinearity),
     uncertaintyBudget: germanUncertaintyBudget(format),
     fieldCheck: germanFieldCheck(format),
-    outlets: germanOutlets(format),
+    outlets: outletsSayings(format, outlets),
     report: germanReport(format),
   };
 }

@@ -1,0 +1,8 @@
+import type { nouns as english } from "../en/nouns.ts";
+
+/** Counted nouns and the like, shared by all templates. */
+export const nouns: typeof english = {
+  catches: (count) => (count === 1 ? "1 Probe" : `${count} Proben`),
+  fills: (count) => (count === 1 ? "1 Füllung" : `${count} Füllungen`),
+  degrees: ({ words, one }) => `${words} ${one ? "Freiheitsgrad" : "Freiheitsgrade"}`,
+};

@@ -1,0 +1,8 @@
+/** Counted nouns and the like, shared by all templates. */
+export const nouns = {
+  catches: (count: number) => (count === 1 ? "1 catch" : `${count} catches`),
+  fills: (count: number) => (count === 1 ? "1 fill" : `${count} fills`),
+  /** The number is words already: it may have decimals. */
+  degrees: ({ words, one }: { readonly words: string; readonly one: boolean }) =>
+    `${words} ${one ? "degree" : "degrees"} of freedom`,
+};

@@ -1,0 +1,84 @@
+import type { BreakEven, Cost } from "../../questions/cost.ts";
+import type { cost as templates } from "../en/cost.ts";
+import type { Format } from "../format.ts";
+
+export type CostWords = ReturnType<typeof costSayings>;
+
+/** Which sentences are said about the money in rate errors and catches. */
+export function costSayings(format: Format, say: typeof templates) {
+  const money = (value: number, { options }: Cost) =>
+    options.prices.currency === null
+      ? format.plain(value, 3)
+      : format.money(value, options.prices.currency);
+  /** Money a hectare, in the area unit of the reader. */
+  const perArea = (perHectare: number, result: Cost) =>
+    `${money(perHectare / format.convert(1, "area", 1), result)}/${format.unit("area", 1)}`;
+  const area = (hectares: number) =>
+    `${format.plain(format.convert(hectares, "area", hectares), 2)}\u00a0${format.unit("area", hectares)}`;
+  const areaRange = ({ lowerHectares, upperHectares }: BreakEven): string => {
+    if (lowerHectares === null) return say.noArea;
+    if (upperHectares === null) return say.orNoArea(area(lowerHectares));
+    const [lower, upper] = [area(lowerHectares), area(upperHectares)];
+    return lower === upper ? lower : format.range(lower, upper);
+  };
+
+  return {
+    ...say.labels,
+    money,
+    perArea,
+    area,
+    areaRange,
+    sentence: (result: Cost): string => {
+      const { bin, product, cheapest, points } = result;
+      if (cheapest === null) return say.notYet({ bin, product });
+      const skip = points[0]?.totalPerHectare ?? null;
+      const facts = {
+        bin,
+        product,
+        count: cheapest.catches,
+        total: perArea(cheapest.totalPerHectare, result),
+        nearly: cheapest.nearlyAsCheap < cheapest.catches ? cheapest.nearlyAsCheap : null,
+        season: cheapest.totalPerSeason === null ? null : money(cheapest.totalPerSeason, result),
+        skipping: skip === null ? null : perArea(skip, result),
+      };
+      return cheapest.catches === 0 ? say.skippingLeast(facts) : say.catchesLeast(facts);
+    },
+    breakEven: ({ paysFrom, points, breakEvens }: Cost): string | null => {
+      if (paysFrom === null) {
+        const known = breakEvens.some(({ verdict }) => verdict === "does not pay");
+        return known && points[0]?.loss.perHectare !== null ? say.neverPays : null;
+      }
+      const facts = {
+        area: area(paysFrom.hectares ?? 0),
+        count: paysFrom.catches,
+        range: areaRange(paysFrom),
+      };
+      return facts.range === facts.area ? say.paysFrom(facts) : say.paysFromAbout(facts);
+    },
+    nextCatch: (result: Cost): string | null => {
+      const { nextCatch } = result;
+      if (nextCatch === null) return null;
+      const { catches: number, pays } = nextCatch;
+      const [saves, costs] = [money(nextCatch.saves, result), money(nextCatch.costs, result)];
+      return say.nextCatch({ number, saves, costs, pays });
+    },
+    wasted: (result: Cost): string | null => {
+      const skip = result.points[0]?.loss.productWastedPerHectare ?? null;
+      return skip === null ? null : say.wasted(perArea(skip, result));
+    },
+    chart: {
+      ...say.chart,
+      title: ({ bin }: Cost) => say.chartTitle(bin),
+      description: (result: Cost) =>
+        say.chartDescription(
+          result.points
+            .flatMap(({ catches, totalPerHectare: total }) =>
+              total === null ? [] : [`${catches}: ${perArea(total, result)}`],
+            )
+            .join("; "),
+        ),
+      cost: ({ options }: Cost) =>
+        say.chartCost({ currency: options.prices.currency, area: format.unit("area", 1) }),
+    },
+  };
+}
