@@ -8,7 +8,6 @@ import type { ExplainingVariablesWords } from "./english/explaining-variables.ts
 import type { FieldCheckWords } from "./english/field-check.ts";
 import type { OutletsWords } from "./english/outlets.ts";
 import type { OutlierWords } from "./english/outliers.ts";
-import type { ProductComparisonWords } from "./english/product-comparison.ts";
 import type { RepeatabilityWords } from "./english/repeatability.ts";
 import type { ReportWords } from "./english/report.ts";
 import type { SettingWords } from "./english/setting.ts";
@@ -19,6 +18,7 @@ import type { UncertaintyBudgetWords } from "./english/uncertainty-budget.ts";
 import type { Format } from "./format.ts";
 import type { FrameWords } from "./frame.ts";
 import type { CostWords } from "./sayings/cost.ts";
+import type { ProductComparisonWords } from "./sayings/product-comparison.ts";
 
 /**
  * Everything evencatch says, in one language and one system of units. English sets the shape; another language fills

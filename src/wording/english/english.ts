@@ -1,6 +1,8 @@
 import { cost } from "../en/cost.ts";
+import { productComparison } from "../en/product-comparison.ts";
 import { formatFor, type UnitSystem } from "../format.ts";
 import { costSayings } from "../sayings/cost.ts";
+import { productComparisonSayings } from "../sayings/product-comparison.ts";
 import type { Words } from "../words.ts";
 import { englishAcrossFills } from "./across-fills.ts";
 import { englishCatchesNeeded } from "./catches-needed.ts";
@@ -13,7 +15,6 @@ import { englishFieldCheck } from "./field-check.ts";
 import { englishFrame } from "./frame.ts";
 import { englishOutlets } from "./outlets.ts";
 import { englishOutliers } from "./outliers.ts";
-import { englishProductComparison } from "./product-comparison.ts";
 import { englishRepeatability } from "./repeatability.ts";
 import { englishReport } from "./report.ts";
 import { englishSetting } from "./setting.ts";
@@ -44,7 +45,7 @@ export function english(units: UnitSystem = "metric"): Words {
     cost: costSayings(format, cost),
     drift: englishDrift(format),
     repeatability: englishRepeatability(format),
-    productComparison: englishProductComparison(format),
+    productComparison: productComparisonSayings(format, productComparison),
     explainingVariables: englishExplainingVariables(format),
     trialPlan: englishTrialPlan(format),
     setting: englishSetting(format),

@@ -1,6 +1,8 @@
 import { cost } from "../de/cost.ts";
+import { productComparison } from "../de/product-comparison.ts";
 import { formatFor, type UnitSystem } from "../format.ts";
 import { costSayings } from "../sayings/cost.ts";
+import { productComparisonSayings } from "../sayings/product-comparison.ts";
 import type { Words } from "../words.ts";
 import { germanAcrossFills } from "./across-fills.ts";
 import { germanCatchesNeeded } from "./catches-needed.ts";
@@ -13,7 +15,6 @@ import { germanFieldCheck } from "./field-check.ts";
 import { germanFrame } from "./frame.ts";
 import { germanOutlets } from "./outlets.ts";
 import { germanOutliers } from "./outliers.ts";
-import { germanProductComparison } from "./product-comparison.ts";
 import { germanRepeatability } from "./repeatability.ts";
 import { germanReport } from "./report.ts";
 import { germanSetting } from "./setting.ts";
@@ -44,7 +45,7 @@ export function german(units: UnitSystem = "metric"): Words {
     cost: costSayings(format, cost),
     drift: germanDrift(format),
     repeatability: germanRepeatability(format),
-    productComparison: germanProductComparison(format),
+    productComparison: productComparisonSayings(format, productComparison),
     explainingVariables: germanExplainingVariables(format),
     trialPlan: germanTrialPlan(format),
     setting: germanSetting(format),
