@@ -4,7 +4,6 @@ import type { CautionWords } from "./english/cautions.ts";
 import type { DecisionWords } from "./english/decision.ts";
 import type { DeliveryWords } from "./english/delivery.ts";
 import type { DriftWords } from "./english/drift.ts";
-import type { ExplainingVariablesWords } from "./english/explaining-variables.ts";
 import type { FieldCheckWords } from "./english/field-check.ts";
 import type { OutletsWords } from "./english/outlets.ts";
 import type { OutlierWords } from "./english/outliers.ts";
@@ -18,6 +17,7 @@ import type { UncertaintyBudgetWords } from "./english/uncertainty-budget.ts";
 import type { Format } from "./format.ts";
 import type { FrameWords } from "./frame.ts";
 import type { CostWords } from "./sayings/cost.ts";
+import type { ExplainingVariablesWords } from "./sayings/explaining-variables.ts";
 import type { ProductComparisonWords } from "./sayings/product-comparison.ts";
 
 /**

@@ -1,8 +1,15 @@
 import type { nouns as english } from "../en/nouns.ts";
 
+const variables = new Map([
+  ["bulk density", "Schüttgewicht"],
+  ["moisture", "Feuchte"],
+  ["meter speed", "Drehzahl des Dosierers"],
+]);
+
 /** Counted nouns and the like, shared by all templates. */
 export const nouns: typeof english = {
   catches: (count) => (count === 1 ? "1 Probe" : `${count} Proben`),
   fills: (count) => (count === 1 ? "1 Füllung" : `${count} Füllungen`),
   degrees: ({ words, one }) => `${words} ${one ? "Freiheitsgrad" : "Freiheitsgrade"}`,
+  variable: (name) => variables.get(name) ?? name,
 };

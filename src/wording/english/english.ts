@@ -1,7 +1,9 @@
 import { cost } from "../en/cost.ts";
+import { explainingVariables } from "../en/explaining-variables.ts";
 import { productComparison } from "../en/product-comparison.ts";
 import { formatFor, type UnitSystem } from "../format.ts";
 import { costSayings } from "../sayings/cost.ts";
+import { explainingVariablesSayings } from "../sayings/explaining-variables.ts";
 import { productComparisonSayings } from "../sayings/product-comparison.ts";
 import type { Words } from "../words.ts";
 import { englishAcrossFills } from "./across-fills.ts";
@@ -10,7 +12,6 @@ import { englishCautions } from "./cautions.ts";
 import { englishDecision } from "./decision.ts";
 import { englishDelivery } from "./delivery.ts";
 import { englishDrift } from "./drift.ts";
-import { englishExplainingVariables } from "./explaining-variables.ts";
 import { englishFieldCheck } from "./field-check.ts";
 import { englishFrame } from "./frame.ts";
 import { englishOutlets } from "./outlets.ts";
@@ -46,7 +47,7 @@ export function english(units: UnitSystem = "metric"): Words {
     drift: englishDrift(format),
     repeatability: englishRepeatability(format),
     productComparison: productComparisonSayings(format, productComparison),
-    explainingVariables: englishExplainingVariables(format),
+    explainingVariables: explainingVariablesSayings(format, explainingVariables),
     trialPlan: englishTrialPlan(format),
     setting: englishSetting(format),
     speedLinearity: englishSpeedLinearity(format),

@@ -1,7 +1,9 @@
 import { cost } from "../de/cost.ts";
+import { explainingVariables } from "../de/explaining-variables.ts";
 import { productComparison } from "../de/product-comparison.ts";
 import { formatFor, type UnitSystem } from "../format.ts";
 import { costSayings } from "../sayings/cost.ts";
+import { explainingVariablesSayings } from "../sayings/explaining-variables.ts";
 import { productComparisonSayings } from "../sayings/product-comparison.ts";
 import type { Words } from "../words.ts";
 import { germanAcrossFills } from "./across-fills.ts";
@@ -10,7 +12,6 @@ import { germanCautions } from "./cautions.ts";
 import { germanDecision } from "./decision.ts";
 import { germanDelivery } from "./delivery.ts";
 import { germanDrift } from "./drift.ts";
-import { germanExplainingVariables } from "./explaining-variables.ts";
 import { germanFieldCheck } from "./field-check.ts";
 import { germanFrame } from "./frame.ts";
 import { germanOutlets } from "./outlets.ts";
@@ -46,7 +47,7 @@ export function german(units: UnitSystem = "metric"): Words {
     drift: germanDrift(format),
     repeatability: germanRepeatability(format),
     productComparison: productComparisonSayings(format, productComparison),
-    explainingVariables: germanExplainingVariables(format),
+    explainingVariables: explainingVariablesSayings(format, explainingVariables),
     trialPlan: germanTrialPlan(format),
     setting: germanSetting(format),
     speedLinearity: germanSpeedLinearity(format),
