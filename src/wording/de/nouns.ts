@@ -6,10 +6,13 @@ const variables = new Map([
   ["meter speed", "Drehzahl des Dosierers"],
 ]);
 
+const variable = (name: string) => variables.get(name) ?? name;
+
 /** Counted nouns and the like, shared by all templates. */
 export const nouns: typeof english = {
   catches: (count) => (count === 1 ? "1 Probe" : `${count} Proben`),
   fills: (count) => (count === 1 ? "1 Füllung" : `${count} Füllungen`),
   degrees: ({ words, one }) => `${words} ${one ? "Freiheitsgrad" : "Freiheitsgrade"}`,
-  variable: (name) => variables.get(name) ?? name,
+  variable,
+  variableAtStart: variable,
 };

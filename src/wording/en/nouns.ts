@@ -7,4 +7,5 @@ export const nouns = {
     `${words} ${one ? "degree" : "degrees"} of freedom`,
   /** A recorded variable as it is called on paper; a column of the file keeps the name it has there. */
   variable: (name: string) => name,
+  variableAtStart: (name: string) => name.charAt(0).toUpperCase() + name.slice(1),
 };
