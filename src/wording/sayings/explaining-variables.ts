@@ -7,6 +7,7 @@ import type { Estimate } from "../../results/estimate.ts";
 import type { explainingVariables as templates } from "../en/explaining-variables.ts";
 import type { Format } from "../format.ts";
 import { explainingUnits } from "./explaining-units.ts";
+import { sentences } from "./sentences.ts";
 
 export type ExplainingVariablesWords = ReturnType<typeof explainingVariablesSayings>;
 
@@ -33,7 +34,10 @@ export function explainingVariablesSayings(format: Format, say: typeof templates
       const explained = say.density[verdict];
       if (share === null || verdict === "unknown" || verdict === "nothing to explain")
         return explained;
-      return `${explained} ${share >= 0 ? say.shareExplained(format.percent(share, 0)) : say.noShareExplained}`;
+      return sentences(
+        explained,
+        share >= 0 ? say.shareExplained(format.percent(share, 0)) : say.noShareExplained,
+      );
     },
     volumes: ({ density }: ExplainingVariables): string | null => {
       const differing = (density?.contrasts ?? [])
@@ -79,7 +83,7 @@ export function explainingVariablesSayings(format: Format, say: typeof templates
         level: level(result),
         interval: format.estimateInterval(proportional, "delivery"),
       });
-      return line === null ? predicted : `${predicted} ${say.straightLine(value(line.estimate))}`;
+      return sentences(predicted, line === null ? null : say.straightLine(value(line.estimate)));
     },
     volume: figures.volume,
     volumeTable: {
@@ -105,10 +109,13 @@ export function explainingVariablesSayings(format: Format, say: typeof templates
         const described = say.chartDescription(level(result));
         if (result.prediction === null) return described;
         const { densityKgPerM3, proportional } = result.prediction;
-        return `${described} ${say.chartPrediction({
-          density: format.value(densityKgPerM3, "density"),
-          interval: format.estimateInterval(proportional, "delivery") ?? say.labels.unknown,
-        })}`;
+        return sentences(
+          described,
+          say.chartPrediction({
+            density: format.value(densityKgPerM3, "density"),
+            interval: format.estimateInterval(proportional, "delivery") ?? say.labels.unknown,
+          }),
+        );
       },
       density: say.densityAxis,
       delivery: say.deliveryAxis,

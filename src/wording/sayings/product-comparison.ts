@@ -7,6 +7,7 @@ import type {
 import type { RatioSet } from "../../statistics/ratio-interval.ts";
 import type { productComparison as templates } from "../en/product-comparison.ts";
 import type { Format } from "../format.ts";
+import { sentences } from "./sentences.ts";
 
 export type ProductComparisonWords = ReturnType<typeof productComparisonSayings>;
 
@@ -101,16 +102,16 @@ export function productComparisonSayings(format: Format, say: typeof templates) 
       const { blocks: name, scale, equivalenceMargin: margin } = options;
       const limits =
         margin === null ? null : format.range(percent(1 / (1 + margin)), percent(1 + margin));
-      return [
+      return sentences(
         blocks === null ? say.byFill : say.byBlock({ name, ...blocks }),
         scale === "log" ? say.onLogarithms : say.byFieller,
-        ...(limits === null ? [] : [say.equivalenceTests(limits)]),
-      ].join(" ");
+        limits === null ? null : say.equivalenceTests(limits),
+      );
     },
     scatterSentence: ({ scatter: { contrasts } }: ProductComparison): string => {
       if (contrasts.every(({ pValue }) => pValue === null)) return say.scatterUntested;
       const found = contrasts.filter(({ differenceFound }) => differenceFound);
-      return found.length === 0 ? say.scatterAlike : found.map(scatterFound).join(" ");
+      return found.length === 0 ? say.scatterAlike : sentences(...found.map(scatterFound));
     },
     ratioSet: (set: RatioSet | null) => (set === null ? unknown : ratioSet(set)),
     products: {
