@@ -1,8 +1,18 @@
 import type { nouns as english } from "../en/nouns.ts";
 
+const variables = new Map([
+  ["bulk density", "Schüttgewicht"],
+  ["moisture", "Feuchte"],
+  ["meter speed", "Drehzahl des Dosierers"],
+]);
+
+const variable = (name: string) => variables.get(name) ?? name;
+
 /** Counted nouns and the like, shared by all templates. */
 export const nouns: typeof english = {
   catches: (count) => (count === 1 ? "1 Probe" : `${count} Proben`),
   fills: (count) => (count === 1 ? "1 Füllung" : `${count} Füllungen`),
   degrees: ({ words, one }) => `${words} ${one ? "Freiheitsgrad" : "Freiheitsgrade"}`,
+  variable,
+  variableAtStart: variable,
 };

@@ -5,4 +5,7 @@ export const nouns = {
   /** The number is words already: it may have decimals. */
   degrees: ({ words, one }: { readonly words: string; readonly one: boolean }) =>
     `${words} ${one ? "degree" : "degrees"} of freedom`,
+  /** A recorded variable as it is called on paper; a column of the file keeps the name it has there. */
+  variable: (name: string) => name,
+  variableAtStart: (name: string) => name.charAt(0).toUpperCase() + name.slice(1),
 };

@@ -1,10 +1,11 @@
 import type { CautionCode, CautionFacts, Where } from "../../results/caution.ts";
+import { cautionsProducts } from "../en/cautions-products.ts";
 import type { Format } from "../format.ts";
+import { cautionsProductsSayings } from "../sayings/cautions-products.ts";
 import { englishCatchCautions } from "./cautions-catches.ts";
 import { englishDriftCautions } from "./cautions-drift.ts";
 import { englishFieldCautions } from "./cautions-field.ts";
 import { englishPlanningCautions } from "./cautions-planning.ts";
-import { englishProductCautions } from "./cautions-products.ts";
 import { degrees } from "./counted.ts";
 import { englishQuestions } from "./questions.ts";
 
@@ -21,7 +22,7 @@ export function englishCautions(format: Format): CautionWords {
     ...englishPlanningCautions(format),
     ...englishDriftCautions(format),
     ...englishCatchCautions(format),
-    ...englishProductCautions(format),
+    ...cautionsProductsSayings(format, cautionsProducts),
     ...englishFieldCautions(format),
   };
 }

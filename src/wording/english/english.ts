@@ -1,10 +1,14 @@
 import { cost } from "../en/cost.ts";
+import { explainingVariables } from "../en/explaining-variables.ts";
 import { outlets } from "../en/outlets.ts";
+import { productComparison } from "../en/product-comparison.ts";
 import { setting } from "../en/setting.ts";
 import { speedLinearity } from "../en/speed-linearity.ts";
 import { formatFor, type UnitSystem } from "../format.ts";
 import { costSayings } from "../sayings/cost.ts";
+import { explainingVariablesSayings } from "../sayings/explaining-variables.ts";
 import { outletsSayings } from "../sayings/outlets.ts";
+import { productComparisonSayings } from "../sayings/product-comparison.ts";
 import { settingSayings } from "../sayings/setting.ts";
 import { speedLinearitySayings } from "../sayings/speed-linearity.ts";
 import type { Words } from "../words.ts";
@@ -14,11 +18,9 @@ import { englishCautions } from "./cautions.ts";
 import { englishDecision } from "./decision.ts";
 import { englishDelivery } from "./delivery.ts";
 import { englishDrift } from "./drift.ts";
-import { englishExplainingVariables } from "./explaining-variables.ts";
 import { englishFieldCheck } from "./field-check.ts";
 import { englishFrame } from "./frame.ts";
 import { englishOutliers } from "./outliers.ts";
-import { englishProductComparison } from "./product-comparison.ts";
 import { englishRepeatability } from "./repeatability.ts";
 import { englishReport } from "./report.ts";
 import { englishSkipping } from "./skipping.ts";
@@ -47,8 +49,8 @@ export function english(units: UnitSystem = "metric"): Words {
     cost: costSayings(format, cost),
     drift: englishDrift(format),
     repeatability: englishRepeatability(format),
-    productComparison: englishProductComparison(format),
-    explainingVariables: englishExplainingVariables(format),
+    productComparison: productComparisonSayings(format, productComparison),
+    explainingVariables: explainingVariablesSayings(format, explainingVariables),
     trialPlan: englishTrialPlan(format),
     setting: settingSayings(format, setting),
     speedLinearity: speedLinearitySayings(format, speedLinearity),

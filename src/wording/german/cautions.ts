@@ -1,10 +1,11 @@
+import { cautionsProducts } from "../de/cautions-products.ts";
 import type { CautionWords } from "../english/cautions.ts";
 import type { Format } from "../format.ts";
+import { cautionsProductsSayings } from "../sayings/cautions-products.ts";
 import { germanCatchCautions } from "./cautions-catches.ts";
 import { germanDriftCautions } from "./cautions-drift.ts";
 import { germanFieldCautions } from "./cautions-field.ts";
 import { germanPlanningCautions } from "./cautions-planning.ts";
-import { germanProductCautions } from "./cautions-products.ts";
 import { degrees, fillsWords } from "./counted.ts";
 import { germanQuestions } from "./questions.ts";
 
@@ -17,7 +18,7 @@ export function germanCautions(format: Format): CautionWords {
     ...germanPlanningCautions(format),
     ...germanDriftCautions(format),
     ...germanCatchCautions(format),
-    ...germanProductCautions(format),
+    ...cautionsProductsSayings(format, cautionsProducts),
     ...germanFieldCautions(format),
   };
 }

@@ -1,10 +1,14 @@
 import { cost } from "../de/cost.ts";
+import { explainingVariables } from "../de/explaining-variables.ts";
 import { outlets } from "../de/outlets.ts";
+import { productComparison } from "../de/product-comparison.ts";
 import { setting } from "../de/setting.ts";
 import { speedLinearity } from "../de/speed-linearity.ts";
 import { formatFor, type UnitSystem } from "../format.ts";
 import { costSayings } from "../sayings/cost.ts";
+import { explainingVariablesSayings } from "../sayings/explaining-variables.ts";
 import { outletsSayings } from "../sayings/outlets.ts";
+import { productComparisonSayings } from "../sayings/product-comparison.ts";
 import { settingSayings } from "../sayings/setting.ts";
 import { speedLinearitySayings } from "../sayings/speed-linearity.ts";
 import type { Words } from "../words.ts";
@@ -14,11 +18,9 @@ import { germanCautions } from "./cautions.ts";
 import { germanDecision } from "./decision.ts";
 import { germanDelivery } from "./delivery.ts";
 import { germanDrift } from "./drift.ts";
-import { germanExplainingVariables } from "./explaining-variables.ts";
 import { germanFieldCheck } from "./field-check.ts";
 import { germanFrame } from "./frame.ts";
 import { germanOutliers } from "./outliers.ts";
-import { germanProductComparison } from "./product-comparison.ts";
 import { germanRepeatability } from "./repeatability.ts";
 import { germanReport } from "./report.ts";
 import { germanSkipping } from "./skipping.ts";
@@ -47,8 +49,8 @@ export function german(units: UnitSystem = "metric"): Words {
     cost: costSayings(format, cost),
     drift: germanDrift(format),
     repeatability: germanRepeatability(format),
-    productComparison: germanProductComparison(format),
-    explainingVariables: germanExplainingVariables(format),
+    productComparison: productComparisonSayings(format, productComparison),
+    explainingVariables: explainingVariablesSayings(format, explainingVariables),
     trialPlan: germanTrialPlan(format),
     setting: settingSayings(format, setting),
     speedLinearity: speedLinearitySayings(format, speedLinearity),

@@ -1,8 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { cautionList } from "../../../src/report/sections/cautions.ts";
 import type { Where } from "../../../src/results/caution.ts";
-import { englishProductCautions } from "../../../src/wording/english/cautions-products.ts";
+import { cautionsProducts } from "../../../src/wording/en/cautions-products.ts";
 import { english } from "../../../src/wording/english/english.ts";
+import { cautionsProductsSayings } from "../../../src/wording/sayings/cautions-products.ts";
 import {
   compared,
   explained,
@@ -74,10 +75,9 @@ describe("cautions about products, in words", () => {
     };
     const where = { bin: null, product: "wheat", fill: null, catches: [] };
     // Each sentence takes the facts it knows and passes over the rest.
-    const all = Object.values(englishProductCautions(words.format)) as unknown as readonly ((
-      given: object,
-      at: Where,
-    ) => string)[];
+    const all = Object.values(
+      cautionsProductsSayings(words.format, cautionsProducts),
+    ) as unknown as readonly ((given: object, at: Where) => string)[];
     for (const sentence of all) {
       const said = sentence(facts, where);
       expect(said).toMatch(/^[A-Za-z0-9].*\.$/);

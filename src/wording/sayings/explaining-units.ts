@@ -1,10 +1,10 @@
-import type { Variable } from "../questions/explaining-variables/result.ts";
-import type { Format } from "./format.ts";
+import type { Variable } from "../../questions/explaining-variables/result.ts";
+import type { Format } from "../format.ts";
 
 const litresPerM3 = 1000;
 const cubicInchesPerCubicFoot = 1728;
 
-/** Volumes and effects of recorded variables in the units a person reads, for every language. */
+/** Volumes and effects of recorded variables in the units a person reads. */
 export function explainingUnits(format: Format) {
   const [perTurn, density] = [format.convert(1, "delivery", 1), format.convert(1, "density", 1)];
   const us = format.units === "us";

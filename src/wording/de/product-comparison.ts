@@ -1,0 +1,117 @@
+import type { productComparison as english } from "../en/product-comparison.ts";
+import { nouns } from "./nouns.ts";
+
+/** What is said of how products compare. */
+export const productComparison: typeof english = {
+  labels: {
+    heading: "Die Produkte im Vergleich",
+    methods: {
+      "games-howell": "Games-Howell: jedes Produkt mit eigener Streuung",
+      "tukey-kramer": "Tukey-Kramer: eine für alle Produkte gemeinsam erklärte Streuung",
+      "dunnett-separate":
+        "Dunnetts Vergleich mit einem Bezugsprodukt, jedes Produkt mit eigener Streuung",
+      dunnett: "Dunnetts Vergleich mit einem Bezugsprodukt, eine gemeinsam erklärte Streuung",
+      "paired-holm": "paarweise im Block, angepasst nach Holm; Vertrauensbereiche nach Bonferroni",
+      "tukey-blocks": "Tukey in vollständigen Blöcken, eine gemeinsam erklärte Streuung",
+      "dunnett-blocks": "Dunnett in vollständigen Blöcken, eine gemeinsam erklärte Streuung",
+    },
+    verdicts: {
+      different: "verschieden",
+      equivalent: "gleichwertig",
+      undecided: "unentschieden",
+      untested: "nicht geprüft",
+    },
+    spreadNote:
+      "Unterschiede zwischen Füllungen werden gezeigt, aber nicht geprüft: Bei wenigen Füllungen würde selbst ein doppelter Unterschied öfter übersehen als gefunden. Die Vertrauensbereiche von Unterschied und Streuung sind χ²-Bereiche; sie sind genähert, weil sie den mittleren Austrag als bekannt nehmen.",
+    unknown: "nicht bekannt",
+    scatterTable: {
+      caption: "Streuung der Proben, erstes gegen zweites",
+      pair: "Paar",
+      ratio: "Verhältnis der Streuungen",
+      pValue: "p, angepasst",
+      method: "Test",
+      methods: {
+        "ln s² of fills, Welch's t": "Logarithmus der Varianz je Füllung, t-Test nach Welch",
+        "ln s² of fills, pooled t":
+          "Logarithmus der Varianz je Füllung, t-Test mit gemeinsamer Streuung",
+        "Brown–Forsythe": "Brown-Forsythe, je eine Füllung",
+        none: "keiner",
+      },
+    },
+    detail: "Produkte und Streuung in Zahlen",
+  },
+  nothingToCompare:
+    "Kein Produkt lässt sich mit einem anderen vergleichen: Beide Produkte eines Paars brauchen zwei Füllungen.",
+  compared: (f) =>
+    `${f.products} Produkte in ${nouns.fills(f.fills)}. Von ${f.pairs === 1 ? "1 Paar" : `${f.pairs} Paaren`}: ${f.verdicts} (${f.method}; ${f.level} für alle Paare zusammen).`,
+  ratioOutside: (f) => `bis ${f.below} oder ab ${f.above}`,
+  anyRatio: "jedes Verhältnis",
+  ratio: (set) => `Verhältnis ${set}`,
+  less: (percent) => `${percent} weniger`,
+  more: (percent) => `${percent} mehr`,
+  different: (f) => `${f.first} gibt je Umdrehung ${f.relative} ab als ${f.second} (${f.proof}).`,
+  equivalent: (f) =>
+    `${f.first} und ${f.second} sind gleichwertig innerhalb ${f.margin === null ? "der Grenze" : `von ${f.margin}`}${f.relative === null ? "" : `, obwohl ${f.first} nachweislich ${f.relative} abgibt`} (${f.proof}).`,
+  undecided: (f) =>
+    `${f.first} und ${f.second}: weder ein Unterschied noch Gleichheit gezeigt (${f.proof}).`,
+  undecidedWithin: (f) =>
+    `${f.first} und ${f.second}: unentschieden. Weder ein Unterschied noch Gleichwertigkeit innerhalb von ${f.margin} ließ sich zeigen (${f.proof}).`,
+  untested: (f) =>
+    `${f.first} und ${f.second} lassen sich nicht prüfen: Ihre Füllungen zeigen keine Streuung, an der man messen könnte.`,
+  overall: (f) =>
+    `Dass sich gar kein Produkt unterscheidet: F = ${f.statistic} mit ${f.df[0]} und ${f.df[1]} Freiheitsgraden, ${f.p}.`,
+  byFill: "Jede Füllung ist eine Beobachtung; die Proben einer Füllung machen sie nur genauer.",
+  byBlock: (f) =>
+    `Füllungen werden innerhalb von Blöcken verglichen (${f.name}): ${f.count} davon, ${f.complete} mit jedem Produkt.`,
+  onLogarithms: "Verhältnisse geometrischer Mittel, auf Logarithmen gerechnet.",
+  byFieller: "Verhältnisse nach Fieller mit denselben kritischen Werten.",
+  equivalenceTests: (limits) =>
+    `Gleichwertigkeit: zwei einseitige Tests innerhalb eines Verhältnisses von ${limits}, angepasst nach Holm. Ein Vertrauensbereich darf trotzdem ein wenig über die Grenze reichen: Er sichert beide Seiten zugleich, die Tests jeweils eine.`,
+  scatterUntested:
+    "Ob ein Produkt von Probe zu Probe mehr streut als ein anderes, lässt sich mit diesen Füllungen nicht prüfen.",
+  scatterAlike:
+    "Es wurde kein Produkt gefunden, das von Probe zu Probe mehr streut als ein anderes.",
+  scatterFound: (f) =>
+    `Proben von ${f.first} streuen ${f.times === null ? "anders als" : `${f.times}-mal so stark wie`} die von ${f.second}${f.p === null ? "" : ` (${f.p})`}.`,
+  products: {
+    caption: "Produkte",
+    product: "Produkt",
+    fills: "Füllungen",
+    catches: "Proben",
+    interval: "Vertrauensbereich",
+    spread: "Unterschied zwischen Füllungen",
+  },
+  productMean: (unit) => `Mittel der Füllungen (${unit})`,
+  productScatter: (turns) => `Streuung der Proben bei ${turns} Umdrehungen`,
+  contrasts: {
+    heading: "Paar",
+    interval: "Vertrauensbereich",
+    ratio: "Verhältnis",
+    pValue: "p, angepasst",
+    equivalence: "p, Gleichwertigkeit",
+    verdict: "Urteil",
+  },
+  contrastsCaption: (level) => `Erstes gegen zweites, ${level} für alle Paare zusammen`,
+  pair: (f) => `${f.first}${f.space}gegen ${f.second}`,
+  difference: (unit) => `Unterschied (${unit})`,
+  estimatesChart: {
+    title: "Austrag je Umdrehung nach Produkt",
+    product: "Produkt",
+    mean: "Austrag",
+    fill: "Füllung",
+    bin: "Tank",
+    fills: "Füllungen",
+  },
+  estimatesDescription: (f) =>
+    `Jede Füllung und das Mittel jedes Produkts mit eigenem Vertrauensbereich (${f.level}): ${f.all}.`,
+  delivery: (unit) => `Austrag (${unit})`,
+  contrastsChart: {
+    title: "Produkte gegeneinander",
+    ratio: "Erstes in Prozent des zweiten",
+    pair: "Paar",
+    verdict: "Urteil",
+  },
+  contrastsDescription: (f) =>
+    `Austrag des ersten Produkts in Prozent des zweiten, mit Vertrauensbereichen, die gemeinsam zu ${f.level} gelten: ${f.all}.`,
+  equivalentWithin: (margin) => `gleichwertig innerhalb von ${margin}`,
+};

@@ -1,0 +1,57 @@
+import type { Where } from "../../results/caution.ts";
+import type { ProductCautionFacts } from "../../results/caution-facts/products.ts";
+import type { cautionsProducts as templates } from "../en/cautions-products.ts";
+import type { Format } from "../format.ts";
+
+/** A sentence for every code, or it does not compile. */
+type ProductCautionWords = {
+  readonly [C in keyof ProductCautionFacts]: (
+    facts: ProductCautionFacts[C],
+    where: Where,
+  ) => string;
+};
+
+/** A code that is not here carries no figures: its facts go to the sentence as they are. */
+export function cautionsProductsSayings(
+  format: Format,
+  { labels, ...say }: typeof templates,
+): ProductCautionWords {
+  const verdictWords = (verdict: string) => labels.verdicts[verdict] ?? verdict;
+  const density = (value: number) => format.value(value, "density");
+  return {
+    ...say,
+    "product-not-repeated": (_, { product }) => say["product-not-repeated"](product),
+    "product-few-fills": ({ fills }, { product }) => say["product-few-fills"]({ fills, product }),
+    "products-in-different-bins": ({ bins }) =>
+      say["products-in-different-bins"](format.list(bins)),
+    "products-share-some-bins": ({ bins }) => say["products-share-some-bins"](format.list(bins)),
+    "product-without-spread": ({ fills }, { product }) =>
+      say["product-without-spread"]({ fills, product }),
+    "common-spread-doubtful": ({ pValue }) => say["common-spread-doubtful"](format.pValue(pValue)),
+    "catches-would-mislead": ({ first, second, verdict, pValue, wrongVerdict, wrongPValue }) =>
+      say["catches-would-mislead"]({
+        first,
+        second,
+        verdict: verdictWords(verdict),
+        p: format.pValue(pValue),
+        wrongVerdict: verdictWords(wrongVerdict),
+        wrongP: format.pValue(wrongPValue),
+      }),
+    "fills-without-scatter": ({ fills }, { product }) =>
+      say["fills-without-scatter"]({ fills, product }),
+    "variables-not-told-apart": ({ variables: [first, ...others] }) =>
+      say["variables-not-told-apart"](
+        format.list([labels.variableAtStart(first ?? ""), ...others.map(labels.variable)]),
+      ),
+    "density-outside": ({ densityKgPerM3, lowest, highest }) =>
+      say["density-outside"]({
+        density: density(densityKgPerM3),
+        tried: format.range(density(lowest), density(highest)),
+      }),
+    "plan-little-power": ({ power, difference }) =>
+      say["plan-little-power"]({
+        power: format.percent(power, 0),
+        difference: format.percent(difference),
+      }),
+  };
+}
