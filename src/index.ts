@@ -42,6 +42,7 @@ export {
   OptionError,
   UnitError,
 } from "./errors/errors.ts";
+export type { HistoryChoices, MeterHistory } from "./model/history.ts";
 export {
   type CurveOptions,
   curveOf,
