@@ -47,6 +47,7 @@ export {
   OptionError,
   UnitError,
 } from "./errors/errors.ts";
+export type { HistoryChoices, MeterHistory } from "./model/history.ts";
 export {
   fitModel,
   type MeterModel,

@@ -141,7 +141,7 @@ function remarkLayers(
   return [
     {
       data: { values: odd.map(({ fill, delivery, remark }) => ({ fill, delivery, remark })) },
-      mark: { type: "text", style: "remark", dy: -12 },
+      mark: { type: "text", style: "remark", align: "left", dx: 9 },
       encoding: { x, y: y("delivery"), text: { field: "remark" } },
     },
   ];
@@ -188,19 +188,23 @@ function toleranceLayers(
   ];
 }
 
-/** The level of each stretch, the last with its name; the line while the fills of the last one trend. */
+/**
+ * The level of each stretch, the last with its name and without a fill that differs; the line while the fills of the last
+ * one trend.
+ */
 function levelLayers(
   result: Drift,
   shown: Shown,
   { x, y }: Axes,
   say: Words["drift"]["chart"],
 ): readonly object[] {
-  const { stretches, trending } = result;
+  const { stretches, trending, toleranceLines } = result;
   return stretches.flatMap(({ from, to, mean, begins }, i) => {
     const inForce = i === stretches.length - 1;
     // A fill alone that was never settled has no level.
     if (begins === "unsettled") return [];
-    const { start, end } = (inForce ? trending?.line : null) ?? { start: mean, end: mean };
+    const level = inForce ? toleranceLines.center : mean;
+    const { start, end } = (inForce ? trending?.line : null) ?? { start: level, end: level };
     const values = [
       { fill: String(from), level: shown(start) },
       { fill: String(to), level: shown(end) },
@@ -210,11 +214,14 @@ function levelLayers(
       mark: { type: "line", style: inForce ? "estimate" : "next-edge" },
       encoding: { x, y: y("level") },
     };
-    const label = trending === null ? say.level(result) : say.trend;
     const name = {
-      data: { values: values.slice(0, 1) },
-      mark: { type: "text", style: "remark", align: "left", dy: -7 },
-      encoding: { x, y: y("level"), text: { value: label } },
+      data: { values: values.slice(-1) },
+      mark: { type: "text", style: "remark" },
+      encoding: {
+        x: { datum: blankPlace },
+        y: y("level"),
+        text: { value: trending === null ? say.level : say.trend },
+      },
     };
     return inForce ? [line, name] : [line];
   });

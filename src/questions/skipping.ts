@@ -33,16 +33,18 @@ const fewestDf = 2;
  * What rate error is accepted by not calibrating: today, and at the next fill?
  *
  * The drive is left at a value A. Today's error is b/A − 1, b being the newest fill's delivery by its own catches. The
- * next fill's delivery is distributed as b̄ + s_b·√(1 + 1/k)·t(k − 1), so its rate error is μ + σ·t(ν) with
- * μ = (b̄ − A)/A, σ = s_b·√(1 + 1/k)/A. Chances and expectations are those of that distribution, each with the bound
- * that the fills leave possible with 90 % confidence, b̄ and s_b both uncertain: of a chance by the noncentral t, 95 % for
- * each side; of the mean absolute error by generalized confidence limits.
+ * next fill's delivery is distributed as b̄ + s_b·√(1 + 1/k)·t(ν), b̄ of the k fills of the level in force and s_b within
+ * all stretches of one level, so its rate error is μ + σ·t(ν) with μ = (b̄ − A)/A, σ = s_b·√(1 + 1/k)/A. Chances and
+ * expectations are those of that distribution, each with the bound that the fills leave possible with 90 % confidence, b̄
+ * and s_b both uncertain: of a chance by the noncentral t, 95 % for each side; of the mean absolute error by generalized
+ * confidence limits.
  *
  * @param meter    one bin × product of a fitted model; with a single fill the spread borrowed from other bins speaks
  * @param options  as resolved; limits and tolerance are fractions
  * @returns        fractions, signed: above zero means heavier than intended
- * Null when       fewer than three fills, or a borrowed spread on fewer than 2 degrees of freedom: chances, expectations
- *                 and what follows from them (caution skip-not-priced); fills that agree exactly (fills-agree-exactly)
+ * Null when       a spread, own or borrowed, on fewer than 2 degrees of freedom (three fills of one level have 2): chances,
+ *                 expectations and what follows from them (caution skip-not-priced); fills that agree exactly
+ *                 (fills-agree-exactly)
  * @throws         OptionError when the assumed value does not exist
  * Assumes         the next fill is one more of the same kind: no trend, near-normal fills. With the drive at the mean of
  *                 fills, and only there, the t chance is cautious: over meters of unlike spread it is stated larger than

@@ -1,22 +1,16 @@
 import { studentTTwoSided } from "../numeric/distributions/student-t.ts";
 import { requireFinite } from "../numeric/domain.ts";
 import { noScatter } from "./no-scatter.ts";
+import type { SpreadPrior } from "./spread-prior.ts";
+import { squaresWithin } from "./spread-within.ts";
 import { mean } from "./summary.ts";
-
-/** What is known of a spread beforehand, as if from ν0 degrees of freedom with variance s0². */
-export interface SpreadPrior {
-  readonly nu0: number;
-  readonly s0Squared: number;
-}
-
-export const noPrior: SpreadPrior = { nu0: 0, s0Squared: 0 };
 
 /** A series cut at every place. */
 export interface ShiftEvidence {
   /** ν = ν0 + n − 2. */
   readonly df: number;
-  /** ν0·s0² + Σ(b − b̄)². */
-  readonly squares: number;
+  /** ν0·s0². */
+  readonly priorSquares: number;
   /** r of the splits with 1, 2, … n − 1 values before: share of the squares that the difference of the means explains. */
   readonly shares: readonly number[];
   /** Share of the squares that a straight line on the order explains. */
@@ -54,13 +48,15 @@ export function shiftEvidence(
     partial += deviation;
     return partial;
   });
-  const squares = nu0 * s0Squared + own;
+  const priorSquares = nu0 * s0Squared;
+  const squares = priorSquares + own;
   const df = nu0 + n - 2;
   if (n < 2 || df < 1 || noScatter(squares, values)) return null;
   const shares = sums
     .slice(0, -1)
     .map((sum, i) => Math.min(1, (sum ** 2 * n) / ((i + 1) * (n - i - 1)) / squares));
-  return { df, squares, shares, lineShare: (12 * moment ** 2) / (n * (n ** 2 - 1)) / squares };
+  const lineShare = (12 * moment ** 2) / (n * (n ** 2 - 1)) / squares;
+  return { df, priorSquares, shares, lineShare };
 }
 
 /** Beyond this evidence is all the same to a reader, and numbers end not far above. */
@@ -114,8 +110,9 @@ export function lastingShift(
     sum += Math.min(mostEvidence, Math.exp(log)) / splits;
     if (log > best) [best, before] = [log, split];
   }
+  const sides = [values.slice(0, before), values.slice(before)];
+  if (noScatter(squaresAbout(sides, evidence), values)) return null;
   const share = evidence.shares[before - 1] ?? 0;
-  if (noScatter(evidence.squares * (1 - share), values)) return null;
   return { evidence: sum, before, lineExplainsMore: evidence.lineShare > share };
 }
 
@@ -132,20 +129,31 @@ export interface NewestValue {
 }
 
 /**
- * Does the newest value belong with those before it? T² = ν·r/(1 − r) of the last split, Student's t on ν.
+ * Does the newest value belong with those before it? (newest − mean)/(s·√(1 + 1/(n − 1))), s² = (ν0·s0² + SS)/ν of those
+ * before it, Student's t on ν: T² = ν·r/(1 − r) of the last split.
  *
  * @returns null when the others and the prior do not scatter at all
  */
 export function newestValue(
   values: readonly number[],
-  { shares, squares, df }: ShiftEvidence,
+  evidence: ShiftEvidence,
 ): NewestValue | null {
-  const within = squares * (1 - (shares.at(-1) ?? 1));
+  const { df } = evidence;
+  const earlier = values.slice(0, -1);
+  const within = squaresAbout([earlier], evidence);
   if (noScatter(within, values)) return null;
-  const meanBefore = mean(values.slice(0, -1));
+  const meanBefore = mean(earlier);
   const difference = (values.at(-1) ?? 0) - meanBefore;
-  const standardError = Math.sqrt((within / df) * (1 + 1 / shares.length));
+  const standardError = Math.sqrt((within / df) * (1 + 1 / earlier.length));
   const statistic = difference / standardError;
   const pValue = studentTTwoSided(statistic, df);
   return { meanBefore, difference, standardError, statistic, df, pValue };
+}
+
+/** Squares of stretches about their own means, and of the prior; straight from the values, as 1 − r would be rounding. */
+function squaresAbout(
+  stretches: readonly (readonly number[])[],
+  { priorSquares }: ShiftEvidence,
+): number {
+  return stretches.reduce((sum, values) => sum + squaresWithin(values).squares, priorSquares);
 }

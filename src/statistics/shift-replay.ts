@@ -5,11 +5,10 @@ import {
   lastingShift,
   type NewestValue,
   newestValue,
-  noPrior,
-  type SpreadPrior,
   shiftEvidence,
 } from "./shift-evidence.ts";
 import { lastingShiftLimit, newestLimit } from "./shift-evidence-limit.ts";
+import { noPrior, type SpreadPrior } from "./spread-prior.ts";
 import { spreadWithin } from "./spread-within.ts";
 import { mean } from "./summary.ts";
 

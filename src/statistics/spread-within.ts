@@ -1,6 +1,6 @@
 import { requirePositive } from "../numeric/domain.ts";
 import { digamma } from "../numeric/special-functions.ts";
-import type { SpreadPrior } from "./shift-evidence.ts";
+import type { SpreadPrior } from "./spread-prior.ts";
 import { mean } from "./summary.ts";
 
 /** A spread, and what it rests on. */
@@ -27,7 +27,8 @@ export function spreadWithin(
   return { variance: df > 0 ? squares / df : null, df };
 }
 
-function squaresWithin(values: readonly number[]): { squares: number; df: number } {
+/** Sum of squares about the mean, and its degrees of freedom. */
+export function squaresWithin(values: readonly number[]): { squares: number; df: number } {
   const center = mean(values);
   const squares = values.reduce((sum, value) => sum + (value - center) ** 2, 0);
   return { squares, df: values.length - 1 };

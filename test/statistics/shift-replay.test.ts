@@ -247,6 +247,25 @@ describe("hardly a series", () => {
     expect(present(replayShifts([0.3, 0.4]).steps[1]).newest).toBeNull();
   });
 
+  it("is no series of alarms where values come in a few coarse steps, as a coarse scale gives them", () => {
+    fc.assert(
+      fc.property(
+        fc.array(fc.constantFrom(0.3, 0.31, 0.32), { minLength: 1, maxLength: 12 }),
+        (values) => {
+          const { steps } = replayShifts(values);
+          steps.forEach(({ newest, lasting }, i) => {
+            if (new Set(values.slice(0, i)).size < 2) expect(newest).toBeNull();
+            for (const figure of [newest?.pValue, newest?.statistic, lasting?.evidence])
+              expect(Number.isFinite(figure ?? 0)).toBe(true);
+          });
+        },
+      ),
+    );
+    expect(outcomes(replayShifts([0.3, 0.3, 0.31, 0.31]))).toEqual([
+      ...["too few", "too few", "too few", "steady"],
+    ]);
+  });
+
   it("is steady where all values agree exactly, for want of anything to measure by", () => {
     const replay = replayShifts([0.3, 0.3, 0.3, 0.3, 0.3]);
     expect(outcomes(replay).slice(3)).toEqual(["steady", "steady"]);

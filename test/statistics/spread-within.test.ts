@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { studentTQuantile } from "../../src/numeric/distributions/student-t.ts";
-import { noPrior } from "../../src/statistics/shift-evidence.ts";
+import { noPrior } from "../../src/statistics/spread-prior.ts";
 import { spreadWithin, typicalSpread } from "../../src/statistics/spread-within.ts";
 import { present } from "../support/reference.ts";
 import { evalR } from "../support/webr.ts";

@@ -14,9 +14,8 @@ export function englishDriftCharts(format: Format) {
       delivery: (unit: string) => `Delivery (${unit})`,
       catches: "Catches",
       tolerance: "tolerance",
-      level: ({ stretches }: Drift): string =>
-        stretches.length > 1 ? `level since fill ${stretches.at(-1)?.from}` : "level of the fills",
-      trend: "rise or fall",
+      level: "level",
+      trend: "trend",
       apart: "stood apart",
       differs: "differs",
       gap: ({ afterFill, beforeFill, missingFills, days }: FillGap): string => {

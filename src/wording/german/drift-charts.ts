@@ -14,11 +14,8 @@ export function germanDriftCharts(format: Format): Pick<DriftWords, "chart" | "s
       delivery: (unit) => `Austrag (${unit})`,
       catches: "Proben",
       tolerance: "Toleranz",
-      level: ({ stretches }) =>
-        stretches.length > 1
-          ? `Niveau seit Füllung ${stretches.at(-1)?.from}`
-          : "Niveau der Füllungen",
-      trend: "Anstieg oder Abfall",
+      level: "Niveau",
+      trend: "Trend",
       apart: "fiel heraus",
       differs: "fällt heraus",
       gap: ({ afterFill, beforeFill, missingFills, days }) => {
