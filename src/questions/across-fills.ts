@@ -2,6 +2,7 @@ import { type AcrossFills, type FillSpread, remlAcrossFills } from "../model/acr
 import { scatterAt, scatterDiffers, standardDeviationInterval } from "../model/catch-scatter.ts";
 import { curveOf, estimateOf, type MeterModel, type ModelOptions } from "../model/model.ts";
 import type { NextCatchCurve } from "../model/next-catch.ts";
+import type { WithAllCatches } from "../model/with-all-catches.ts";
 import { type Caution, type CautionCode, type CautionFacts, caution } from "../results/caution.ts";
 import type { Estimate } from "../results/estimate.ts";
 import type { BartlettTest } from "../statistics/bartlett.ts";
@@ -15,6 +16,12 @@ export interface FillPoint {
   readonly turns: number;
   /** Interval about this fill's delivery. */
   readonly estimate: Estimate<"kg/turn">;
+}
+
+/** One catch by its fill and its number. */
+export interface CatchPlace {
+  readonly fill: number;
+  readonly catch: number;
 }
 
 /** Scatter of catches within fills, all fills together. */
@@ -37,6 +44,8 @@ export interface AcrossFillsAnswer extends AcrossFills {
   readonly options: ModelOptions;
   readonly points: readonly FillPoint[];
   readonly catchScatter: CatchScatter;
+  /** Catches that are in none of these figures, and what the fills would say with them; null: none is left out. */
+  readonly leftOut: (WithAllCatches & { readonly catches: readonly CatchPlace[] }) | null;
   /** Restricted maximum likelihood, the named alternative; null below two fills or without catch scatter. */
   readonly reml: RandomEffectsFit | null;
   /** How well the next fill would be known after 0, 1, 2, … catches of it. */
@@ -75,10 +84,19 @@ export function acrossFillsAnswer(meter: MeterModel, options: ModelOptions): Acr
       estimate: estimateOf(meter, fill, options).estimate,
     })),
     catchScatter: catchScatterOf(meter, level),
+    leftOut: leftOutOf(meter),
     reml: remlAcrossFills(meter.fills),
     curve,
     cautions: cautionsOf(meter, curve),
   };
+}
+
+function leftOutOf({ withAll, screening }: MeterModel): AcrossFillsAnswer["leftOut"] {
+  if (withAll === null) return null;
+  const catches = screening.findings.flatMap(({ setAside }) =>
+    setAside.map((row) => ({ fill: row.fill, catch: row.catch })),
+  );
+  return { ...withAll, catches };
 }
 
 function catchScatterOf(meter: MeterModel, level: number): CatchScatter {

@@ -155,6 +155,32 @@ const smallLogs: readonly (readonly [string, readonly Catch[]])[] = [
     "a catch left out",
     slipped.map((row) => (row.netKg > 7.4 ? { ...row, leftOut: "Sack verwechselt" } : row)),
   ],
+  [
+    "a bag not emptied in an early fill",
+    steady.map((row) =>
+      row.fill === 3 && row.catch === 2
+        ? { ...row, netKg: 2 * row.netKg, note: "Sack 7", operator: "B" }
+        : row,
+    ),
+  ],
+  [
+    "an early pair that disagrees",
+    steady
+      .filter(({ fill, catch: number }) => fill !== 3 || number < 3)
+      .map((row) => (row.fill === 3 && row.catch === 2 ? { ...row, netKg: 2 * row.netKg } : row)),
+  ],
+  [
+    "three catches that disagree",
+    aFill([
+      [20, 6],
+      [20, 6.06],
+      [20, 9.6],
+    ]),
+  ],
+  [
+    "a catch that was looked at",
+    slipped.map((row) => (row.netKg > 7.4 ? { ...row, checked: "nachgewogen" } : row)),
+  ],
   ["fills with a gap", steady.filter(({ fill }) => fill !== 4 && fill !== 5)],
 ];
 
