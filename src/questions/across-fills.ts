@@ -4,6 +4,7 @@ import { type MeterHistory, stretchInForce } from "../model/history.ts";
 import { stillMoving } from "../model/history-cautions.ts";
 import type { Fill } from "../model/meters.ts";
 import { estimateOf, type MeterModel, type ModelOptions } from "../model/model.ts";
+import type { WithAllCatches } from "../model/with-all-catches.ts";
 import { type Caution, type CautionCode, type CautionFacts, caution } from "../results/caution.ts";
 import type { Estimate } from "../results/estimate.ts";
 import { requireModelOptions } from "../results/options.ts";
@@ -20,6 +21,12 @@ export interface FillPoint {
   readonly estimate: Estimate<"kg/turn">;
   /** "in force": of the level that the next fill is expected from; "apart": left out of mean and spread. */
   readonly stands: "in force" | "earlier level" | "apart";
+}
+
+/** One catch by its fill and its number. */
+export interface CatchPlace {
+  readonly fill: number;
+  readonly catch: number;
 }
 
 /** Scatter of catches within fills, all fills together. */
@@ -42,6 +49,8 @@ export interface AcrossFillsAnswer extends AcrossFills {
   readonly options: ModelOptions;
   readonly points: readonly FillPoint[];
   readonly catchScatter: CatchScatter;
+  /** Catches that are in none of these figures, and what the fills would say with them; null: none is left out. */
+  readonly leftOut: (WithAllCatches & { readonly catches: readonly CatchPlace[] }) | null;
   /** Restricted maximum likelihood, the named alternative; null below two fills or without catch scatter. */
   readonly reml: RandomEffectsFit | null;
   readonly cautions: readonly Caution[];
@@ -82,6 +91,7 @@ export function acrossFillsAnswer(meter: MeterModel, options: ModelOptions): Acr
       stands: standsOf(fill, meter.history),
     })),
     catchScatter: catchScatterOf(meter, level),
+    leftOut: leftOutOf(meter),
     reml: remlAcrossFills(stretchInForce(meter.history)),
     cautions: cautionsOf(meter),
   };
@@ -90,6 +100,14 @@ export function acrossFillsAnswer(meter: MeterModel, options: ModelOptions): Acr
 function standsOf(fill: Fill, history: MeterHistory): FillPoint["stands"] {
   if (stretchInForce(history).includes(fill)) return "in force";
   return history.stoodApart.some((one) => one.fill === fill.fill) ? "apart" : "earlier level";
+}
+
+function leftOutOf({ withAll, screening }: MeterModel): AcrossFillsAnswer["leftOut"] {
+  if (withAll === null) return null;
+  const catches = screening.findings.flatMap(({ setAside }) =>
+    setAside.map((row) => ({ fill: row.fill, catch: row.catch })),
+  );
+  return { ...withAll, catches };
 }
 
 function catchScatterOf(meter: MeterModel, level: number): CatchScatter {

@@ -99,7 +99,7 @@ export function delivery(
       // Only the newest fill stands the test among the bins.
       constantMassAmongBins: fill === newestFill(meter) ? meter.constantMass : null,
       pairPValue:
-        meter.screening.findings.find((one) => one.fill.fill === fill.fill)?.pValue ?? null,
+        meter.screening.findings.find((one) => one.fill.fill === fill.fill)?.pairPValue ?? null,
       level,
     }),
   };

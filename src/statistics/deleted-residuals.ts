@@ -2,10 +2,11 @@ import { NumericalError } from "../errors/errors.ts";
 import { studentTQuantile } from "../numeric/distributions/student-t.ts";
 import type { OutsideVariance } from "./constant-offset.ts";
 import {
+  checkPoints,
   type Distance,
   distanceFrom,
   type JudgedPoint,
-  lineOf,
+  type PredictingLine,
   type Residual,
   withPValue,
 } from "./predicting-line.ts";
@@ -137,11 +138,35 @@ function distances(
 ): readonly Distance[] | null {
   if (points.length < 2)
     throw new NumericalError(`Got ${points.length} points; at least 2 are needed.`);
-  const found = points.flatMap((point, i) => {
-    const others = points.filter((_, j) => j !== i);
-    return distanceFrom(lineOf(others, outside), point) ?? [];
-  });
-  return found.length === points.length ? found : null;
+  checkPoints(points);
+  const found: Distance[] = [];
+  for (const [i, point] of points.entries()) {
+    const distance = distanceFrom(lineWithout(i, points, outside), point);
+    if (distance === null) return null;
+    found.push(distance);
+  }
+  return found;
+}
+
+/** `lineOf` the other points, in plain loops: screening a log makes one for every catch, several times over. */
+function lineWithout(
+  out: number,
+  points: readonly JudgedPoint[],
+  outside: OutsideVariance | null,
+): PredictingLine {
+  let [information, total, known, own] = [0, 0, 0, 0];
+  for (const [i, { x, y, knownVariance }] of points.entries()) {
+    if (i === out) continue;
+    information += x;
+    total += y;
+    known += knownVariance;
+  }
+  const slope = total / information;
+  for (const [i, { x, y }] of points.entries()) if (i !== out) own += (y - slope * x) ** 2 / x;
+  const df = points.length - 2 + (outside?.df ?? 0);
+  const lent = outside ? outside.df * outside.variance : 0;
+  const variance = df > 0 ? (own + lent) / df : null;
+  return { slope, information, variance, df, knownVariance: known / information ** 2 };
 }
 
 function farthestPlace(

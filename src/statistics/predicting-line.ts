@@ -97,7 +97,8 @@ export function withPValue(distance: Distance): Residual {
   return { ...distance, pValue: studentTTwoSided(distance.statistic, distance.df) };
 }
 
-function checkPoints(points: readonly JudgedPoint[]): void {
+/** @throws NumericalError when a point cannot be used, or without any */
+export function checkPoints(points: readonly JudgedPoint[]): void {
   if (points.length === 0) throw new NumericalError("A line needs at least 1 point; got none.");
   for (const [i, { x, y, knownVariance }] of points.entries()) {
     if (!(x > 0 && Number.isFinite(x)))

@@ -157,7 +157,7 @@ describe("two or three catches that disagree", () => {
     const { meter, today } = logOf(...quietFills, fillOf(4, [6.0, 6.5]));
     expect(today.disagree).toMatchObject({ by: "pair test", apart: [1, 2] });
     expect(today.estimate.interval).toBeNull();
-    expect(present(meter.screening.findings.at(-1)).pValue).toBeLessThan(0.01);
+    expect(present(meter.screening.findings.at(-1)).pairPValue).toBeLessThan(0.01);
     expect(logOf(...quietFills, fillOf(4, [6.0, 6.13])).today.disagree).toBeNull();
   });
 

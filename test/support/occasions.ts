@@ -219,6 +219,32 @@ const smallLogs: readonly (readonly [string, readonly Catch[]])[] = [
   ["a meter that moved", deliveries([...calm, 0.3165, 0.319])],
   ["a meter that moved a while ago", deliveries([...calm, 0.3165, 0.319, 0.3148, 0.3201])],
   ["fills that fall", deliveries(Array.from({ length: 9 }, (_, i) => 0.3 - 0.003 * i))],
+  [
+    "a bag not emptied in an early fill",
+    steady.map((row) =>
+      row.fill === 3 && row.catch === 2
+        ? { ...row, netKg: 2 * row.netKg, note: "Sack 7", operator: "B" }
+        : row,
+    ),
+  ],
+  [
+    "an early pair that disagrees",
+    steady
+      .filter(({ fill, catch: number }) => fill !== 3 || number < 3)
+      .map((row) => (row.fill === 3 && row.catch === 2 ? { ...row, netKg: 2 * row.netKg } : row)),
+  ],
+  [
+    "three catches that disagree",
+    aFill([
+      [20, 6],
+      [20, 6.06],
+      [20, 9.6],
+    ]),
+  ],
+  [
+    "a catch that was looked at",
+    slipped.map((row) => (row.netKg > 7.4 ? { ...row, checked: "nachgewogen" } : row)),
+  ],
   ["fills with a gap", steady.filter(({ fill }) => fill !== 4 && fill !== 5)],
 ];
 

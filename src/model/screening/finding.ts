@@ -1,4 +1,5 @@
 import type { Catch } from "../../data/types.ts";
+import { normalQuantile } from "../../numeric/distributions/normal.ts";
 import type { OutsideVariance } from "../../statistics/constant-offset.ts";
 import {
   type DeletionStep,
@@ -11,6 +12,7 @@ import {
 import type { JudgedPoint } from "../../statistics/predicting-line.ts";
 import type { Fill } from "../meters.ts";
 import { readingVariance } from "../reading.ts";
+import type { FillTotals } from "../totals.ts";
 
 /** Which catches of a fill stand out, before anything is made of it. */
 export interface FillFinding {
@@ -22,8 +24,8 @@ export interface FillFinding {
   readonly outside: OutsideVariance | null;
   /** True for a fill of two: what stands out is their difference. */
   readonly isPair: boolean;
-  /** Of the catch that lies farthest out, with the fill as the family; null: not judged. */
-  readonly pValue: number | null;
+  /** Of the two catches of a pair; null: no pair, not judged, or nowhere near standing out. */
+  readonly pairPValue: number | null;
   /** With the fill as the family, at `levels.told`. */
   readonly inFill: readonly Catch[];
   /** The same at `levels.lookFirst`. */
@@ -99,7 +101,7 @@ export function findInFill(
     status: "too few to judge",
     outside,
     isPair: false,
-    pValue: null,
+    pairPValue: null,
     inFill: [],
     inFillStrictly: [],
     inLog: [],
@@ -107,6 +109,8 @@ export function findInFill(
     moreThanCanBeTold: false,
   };
   if (testsOf(fill.catches.length, outside) === 0) return nothing;
+  if (nothingCanStandOut(fill.totals, outside, levels.told))
+    return { ...nothing, status: "judged", isPair };
   const most = mostOfFill(fill.catches.length);
   const steps = stepsOf(fill.catches, outside, most + 1, divisionKg);
   if (steps.length === 0) return { ...nothing, status: "nothing to compare with" };
@@ -118,7 +122,7 @@ export function findInFill(
     ...nothing,
     status: "judged",
     isPair,
-    pValue: first === undefined ? null : Math.min(1, familyOf(first.remaining) * first.pValue),
+    pairPValue: isPair ? (first?.pValue ?? null) : null,
     inFill,
     inFillStrictly: at(levels.lookFirst),
     inLog: at(levels.told, testsInLog),
@@ -132,18 +136,35 @@ export function findInFill(
 
 /** Catches that fail the test of their fill at a level; of a pair both. */
 export function outlyingIn(
-  catches: readonly Catch[],
+  { catches, totals }: Pick<Fill, "catches" | "totals">,
   outside: OutsideVariance | null,
   level: number,
   divisionKg: number | null,
 ): readonly Catch[] {
+  if (nothingCanStandOut(totals, outside, level)) return [];
   const steps = stepsOf(catches, outside, mostOfFill(catches.length), divisionKg);
   return outlying(catches, steps, ruleFor(outside, level));
 }
 
 /** Whether nobody has vouched for a catch: what somebody looked at and found genuine is never set aside. */
 export function isUnchecked({ checked }: Catch): boolean {
-  return checked === null;
+  // A catch made by hand may not have the column at all.
+  return checked == null;
+}
+
+/**
+ * Whether no catch can stand out: a deleted residual's square is at most all squares of the fill over the least that the
+ * scatter can be, the lent one alone; below the normal quantile that is nothing at any number of tests. Most fills of a
+ * clean log are done with here.
+ */
+function nothingCanStandOut(
+  { catches, scatterSum }: FillTotals,
+  outside: OutsideVariance | null,
+  level: number,
+): boolean {
+  if (outside === null || outside.variance <= 0) return false;
+  const least = (outside.df * outside.variance) / (outside.df + catches - 2);
+  return scatterSum < least * normalQuantile((1 + level) / 2) ** 2;
 }
 
 function stepsOf(

@@ -28,13 +28,13 @@ export function screenedForLending(
 ): readonly Fill[] {
   const once = fills.map((fill) => {
     const few = fill.catches.length < fewestByThemselves;
-    return lending(fill, few ? [] : outlyingIn(fill.catches, null, level, divisionKg));
+    return lending(fill, few ? [] : outlyingIn(fill, null, level, divisionKg));
   });
   const pooled = lentScatter(once);
   return once.map((fill) => {
     const outside = outsideAtAnyRate(fill, pooled);
     if (fill.catches.length < 2 || outside === null) return fill;
-    return lending(fill, outlyingIn(fill.catches, outside, level, divisionKg));
+    return lending(fill, outlyingIn(fill, outside, level, divisionKg));
   });
 }
 

@@ -21,6 +21,7 @@ export function acrossFillsSection(
         say.spread(result),
         say.scatter(result),
         say.correlation(result),
+        say.leftOut(result),
       ].flatMap((text) => text ?? []),
     },
     {

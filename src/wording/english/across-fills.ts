@@ -66,6 +66,16 @@ export function englishAcrossFills(format: Format) {
       reml === null
         ? "Restricted maximum likelihood needs two fills and some catch scatter."
         : `Restricted maximum likelihood (REML), for comparison: mean ${format.value(reml.mean, "delivery", mean.standardError)}, adjusted standard error ${errorOf(reml)} on ${degrees(reml.df, format)}; fill-to-fill component ${reml.atBoundary ? "at zero, not told apart from catch scatter" : format.percent(Math.sqrt(reml.betweenVariance) / reml.mean)}.`,
+    /** What the fills would say with the catches that are left out. */
+    leftOut: ({ leftOut }: AcrossFillsAnswer): string | null => {
+      if (leftOut === null) return null;
+      const which = leftOut.catches.map((one) => `fill ${one.fill} catch ${one.catch}`);
+      const band =
+        leftOut.nextFillHalfWidth === null
+          ? ""
+          : `, and the next fill would be known to ${format.plusMinus(leftOut.nextFillHalfWidth)}`;
+      return `Left out of these figures, because no chance explains ${which.length === 1 ? "it" : "them"}: ${format.list(which)}. With ${which.length === 1 ? "it" : "them"} the mean over fills would be ${format.value(leftOut.mean.value, "delivery", leftOut.mean.standardError)}${band}.`;
+    },
     correlation: ({ between }: AcrossFillsAnswer): string | null =>
       between === null
         ? null

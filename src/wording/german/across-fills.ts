@@ -67,6 +67,15 @@ export function germanAcrossFills(format: Format): AcrossFillsWords {
       reml === null
         ? "Das REML-Verfahren (eingeschränkte Maximum-Likelihood-Schätzung) braucht zwei Füllungen und etwas Streuung der Proben."
         : `Zum Vergleich das REML-Verfahren (eingeschränkte Maximum-Likelihood-Schätzung): Mittel ${format.value(reml.mean, "delivery", mean.standardError)}, angepasster Standardfehler ${errorOf(reml)} ${withDegrees(reml.df, format)}; Anteil zwischen den Füllungen ${reml.atBoundary ? "null, von der Streuung der Proben nicht zu unterscheiden" : format.percent(Math.sqrt(reml.betweenVariance) / reml.mean)}.`,
+    leftOut: ({ leftOut }) => {
+      if (leftOut === null) return null;
+      const which = leftOut.catches.map((one) => `Füllung ${one.fill} Probe ${one.catch}`);
+      const band =
+        leftOut.nextFillHalfWidth === null
+          ? ""
+          : `, und die nächste Füllung wäre auf ${format.plusMinus(leftOut.nextFillHalfWidth)} bekannt`;
+      return `Aus diesen Zahlen weggelassen, weil kein Zufall ${which.length === 1 ? "sie" : "die Proben"} erklärt: ${format.list(which)}. Damit wäre das Mittel über die Füllungen ${format.value(leftOut.mean.value, "delivery", leftOut.mean.standardError)}${band}.`;
+    },
     correlation: ({ between }) =>
       between === null
         ? null

@@ -3,6 +3,7 @@ import type { Catch } from "../../../src/data/types.ts";
 import { fitModel } from "../../../src/model/model.ts";
 import { acrossFillsAnswer } from "../../../src/questions/across-fills.ts";
 import { english } from "../../../src/wording/english/english.ts";
+import { aFill } from "../../support/catches.ts";
 import { aLog } from "../../support/planning-answers.ts";
 import { present } from "../../support/reference.ts";
 
@@ -25,6 +26,20 @@ describe("fills together, in words", () => {
     const one = across(aLog(0, 3));
     expect(plain(say.fills.description(one))).toMatch(/^1 fill in order/);
     expect(plain(say.scatter(one))).toContain("2 degrees of freedom from 1 fill)");
+  });
+
+  it("name what is left out of them, and say what they would be with it", () => {
+    const season = [6.0, 6.2, 5.9, 6.1].flatMap((mass, i) =>
+      aFill(
+        [mass, i === 2 ? 2 * mass : mass * 1.01, mass * 0.99].map((kg) => [20, kg] as const),
+        { fill: i + 1 },
+      ),
+    );
+    // Without the doubled catch fill 3 gives 5.8705 kg in 20 turns, with it 7.8470; the mean of the four gains a quarter.
+    expect(plain(say.leftOut(across(season)) ?? "")).toMatch(
+      /^Left out of these figures, because no chance explains it: fill 3 catch 2\. With it the mean over fills would be 0\.32\d* kg\/turn, and the next fill would be known to ± \d+ %\.$/,
+    );
+    expect(say.leftOut(across(aLog(5, 3)))).toBeNull();
   });
 
   it("give the REML error in the unit of its mean", () => {
