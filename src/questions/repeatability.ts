@@ -140,6 +140,8 @@ interface CatchingState {
 }
 
 const dominates = 0.5;
+/** As rarely as a fill is said to differ from the earlier ones: one clean fill in 500. */
+const beyondUsual = 0.002;
 
 function stateOf(
   fill: Fill,
@@ -190,10 +192,10 @@ function cautionsOf(
       }),
     ];
   if (practiceOf(comparison, level) !== "more than usual") return [];
+  const facts = { ratio: comparison.ratio.value, pValue: comparison.pValue };
   return [
-    caution("scatter-unusual", where, {
-      ratio: comparison.ratio.value,
-      pValue: comparison.pValue,
-    }),
+    comparison.pValue / 2 <= beyondUsual
+      ? caution("scatter-beyond-usual", where, { ...facts, limit: beyondUsual })
+      : caution("scatter-unusual", where, facts),
   ];
 }

@@ -46,8 +46,14 @@ describe("repeatability", () => {
   });
 
   it("warns of unusual scatter, and not of unusual calm", () => {
+    // F(3, 9) of a ratio of 3 is 9: one-sided p = 0.0045; of a ratio of 5 it is 25: 0.0001 (R 4.6, pf).
+    const threefold = usual.map((error) => 3 * error);
+    const some = of(log([usual, usual, usual, threefold]));
+    expect(some.cautions.map(({ code }) => code)).toEqual(["scatter-unusual"]);
     const more = of(log([usual, usual, usual, wild]));
-    expect(more.cautions.map(({ code }) => code)).toEqual(["scatter-unusual"]);
+    expect(more.cautions.map(({ code, asks }) => [code, asks])).toEqual([
+      ["scatter-beyond-usual", "look-first"],
+    ]);
     expect(present(more.comparison).ratio.value).toBeCloseTo(5, 10);
     expect(present(more.comparison).dfEarlier).toBe(9);
     const less = of(log([usual, usual, usual, calm]));

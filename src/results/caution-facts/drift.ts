@@ -72,6 +72,12 @@ export interface DriftCautionFacts {
     readonly ratio: number;
     readonly pValue: number;
   };
+  /** So much more than usual that one clean fill in 500 does it: some catch of it is wrong, or the meter. */
+  readonly "scatter-beyond-usual": {
+    readonly ratio: number;
+    readonly pValue: number;
+    readonly limit: number;
+  };
   readonly "no-scatter-to-compare": { readonly catches: number; readonly earlierDf: number };
 }
 
@@ -95,5 +101,10 @@ export const driftStandings = {
   "trend-or-wander": { severity: "note", asks: "to-know" },
   "delivery-settles": { severity: "doubt", asks: "to-know" },
   "scatter-unusual": { severity: "doubt", asks: "to-know" },
+  "scatter-beyond-usual": {
+    severity: "serious",
+    asks: "look-first",
+    endedBy: ["excluded", "answered"],
+  },
   "no-scatter-to-compare": { severity: "note", asks: "to-know" },
 } as const satisfies Readonly<Record<keyof DriftCautionFacts, Standing>>;

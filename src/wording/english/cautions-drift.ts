@@ -75,6 +75,8 @@ function aboutPractice(format: Format) {
   return {
     "scatter-unusual": ({ ratio, pValue }) =>
       `These catches scatter ${format.plain(ratio, 2)} times as much as those of earlier fills (${format.pValue(pValue)}). Look for a doubtful catch first, then for what was done differently: bag, scale, turns, time between catches.`,
+    "scatter-beyond-usual": ({ ratio, limit }) =>
+      `These catches scatter ${format.plain(ratio, 2)} times as much as those of earlier fills; one clean fill in ${format.count(Math.round(1 / limit))} does that. Something was wrong with some of them, or with the meter: look at bag, scale, count of turns and outlet, then catch again.`,
     "no-scatter-to-compare": ({ catches, earlierDf }) =>
       catches === 1
         ? "One catch shows no scatter, so it cannot be compared with earlier fills."

@@ -119,6 +119,8 @@ function englishLooks(format: Format): Looks {
       `the two catches lie ${off(relativeDifference)} apart`,
     "more-than-can-be-told": () => "more catches stand out than can be told apart",
     "fill-differs": ({ difference }) => `${off(difference)} off the earlier fills`,
+    "scatter-beyond-usual": ({ ratio }) =>
+      `these catches scatter ${format.plain(ratio, 2)} times as much as usual`,
     "delivery-not-told-from-zero": () => "the delivery is not told from zero",
     "target-out-of-reach": ({ targetKgPerHa, lowestKgPerHa, highestKgPerHa }) =>
       `the drive cannot put out ${format.value(targetKgPerHa, "rate")}; it reaches ${format.range(format.number(lowestKgPerHa, "rate", lowestKgPerHa), format.value(highestKgPerHa, "rate"))}`,

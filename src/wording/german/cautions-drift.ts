@@ -75,6 +75,8 @@ function aboutPractice(format: Format) {
   return {
     "scatter-unusual": ({ ratio, pValue }) =>
       `Diese Proben streuen ${format.plain(ratio, 2)}-mal so stark wie die früherer Füllungen (${format.pValue(pValue)}). Suchen Sie zuerst nach einer zweifelhaften Probe, dann nach dem, was anders war: Sack, Waage, Umdrehungen, Zeit zwischen den Proben.`,
+    "scatter-beyond-usual": ({ ratio, limit }) =>
+      `Diese Proben streuen ${format.plain(ratio, 2)}-mal so stark wie die früherer Füllungen; das tut von ${format.count(Math.round(1 / limit))} einwandfreien Füllungen eine. Mit einigen davon stimmt etwas nicht, oder mit dem Dosierer: Sehen Sie Sack, Waage, gezählte Umdrehungen und Auslass an, dann drehen Sie neu ab.`,
     "no-scatter-to-compare": ({ catches, earlierDf }) =>
       catches === 1
         ? "Eine Probe zeigt keine Streuung; mit früheren Füllungen lässt sie sich daher nicht vergleichen."

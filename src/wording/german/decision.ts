@@ -106,6 +106,8 @@ function germanLooks(format: Format): Looks {
       `die beiden Proben liegen ${off(relativeDifference)} auseinander`,
     "more-than-can-be-told": () => "mehr Proben fallen auf, als sich auseinanderhalten lassen",
     "fill-differs": ({ difference }) => `${off(difference)} neben den früheren Füllungen`,
+    "scatter-beyond-usual": ({ ratio }) =>
+      `diese Proben streuen ${format.plain(ratio, 2)}-mal so stark wie sonst`,
     "delivery-not-told-from-zero": () => "der Austrag ist nicht von null zu unterscheiden",
     "target-out-of-reach": ({ targetKgPerHa, lowestKgPerHa, highestKgPerHa }) =>
       `der Antrieb kann ${format.value(targetKgPerHa, "rate")} nicht ausbringen; er reicht von ${format.range(format.number(lowestKgPerHa, "rate", lowestKgPerHa), format.value(highestKgPerHa, "rate"))}`,
