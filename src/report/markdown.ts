@@ -78,6 +78,7 @@ function keyFigure(card: KeyFigure, level: number, words: FrameWords): string[] 
   ];
   return [
     heading(level, title),
+    ...(card.action === undefined ? [] : [`**${escapeMarkdown(card.action.words)}**`]),
     card.interval === undefined ? figure : `${figure}  \n${markdownText(card.interval)}`,
     lines.filter((line) => line !== "").join("\n"),
   ];

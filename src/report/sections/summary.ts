@@ -44,7 +44,7 @@ function card(answers: MeterAnswers, analysis: Analysis, words: Words): KeyFigur
         : [
             {
               term: report.cardFacts.fills,
-              description: format.count(answers.acrossFills.fills),
+              description: format.count(answers.acrossFills.points.length),
             },
           ]),
       ...(scatter === null
