@@ -110,10 +110,14 @@ function widened(estimated: CatchesEstimate, hull: Hull, level: number): Catches
   };
 }
 
-/** Whether two or three catches of a fill lie so far apart that one of them must be wrong; null: they do not. */
+/**
+ * Whether two or three catches of a fill, or as many as are too few for one of them to be judged, lie so far apart that
+ * one must be wrong; null: they do not.
+ */
 function disagreementOf(fill: Fill, finding: FillFinding | null): Disagreement | null {
   const { catches } = fill;
-  if (catches.length < 2 || catches.length > mostToDisagree || isSettled(catches)) return null;
+  const isFew = catches.length <= mostToDisagree || finding?.status === "too few to judge";
+  if (catches.length < 2 || !isFew || isSettled(catches)) return null;
   const range = relativeRange(catches);
   const byPairTest = finding?.isNewest && finding.isPair && finding.inFillStrictly.length > 0;
   if (range <= grossRange && !byPairTest) return null;
