@@ -36,6 +36,7 @@ describe("makeCatch", () => {
       outlet: null,
       operator: null,
       note: null,
+      checked: null,
       leftOut: null,
       extra: {},
     });

@@ -33,7 +33,12 @@ function groupsIn(path: string): {
     if (groups.at(-1)?.about !== about) groups.push({ about, codes: [] });
     groups.at(-1)?.codes.push({ code, severity: standingOf(code).severity });
   }
-  return { name: interfacesIn(program.body)[0]?.id.name ?? "none", groups };
+  return {
+    name:
+      interfacesIn(program.body).find(({ id }) => id.name.endsWith("CautionFacts"))?.id.name ??
+      "none",
+    groups,
+  };
 }
 
 /** Names of the interfaces that `CautionFacts` extends. */
@@ -83,7 +88,8 @@ function interfacesIn(body: readonly Statement[]): readonly TSInterfaceDeclarati
 function codesIn(
   body: readonly Statement[],
 ): { readonly code: CautionCode; readonly start: number }[] {
-  return interfacesIn(body).flatMap((declared) =>
+  const tables = interfacesIn(body).filter(({ id }) => id.name.endsWith("CautionFacts"));
+  return tables.flatMap((declared) =>
     declared.body.body.flatMap((member) =>
       member.type === "TSPropertySignature" && keyOf(member.key) !== null
         ? { code: keyOf(member.key) as CautionCode, start: member.start }

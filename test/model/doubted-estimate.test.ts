@@ -146,11 +146,17 @@ describe("two or three catches that disagree", () => {
     ]);
   });
 
-  it("agree up to a range of 15 % of their mean, and four are judged otherwise", () => {
+  it("agree up to a range of 15 % of their mean, four too that nothing can judge, and more are judged otherwise", () => {
     // 6.45 − 5.55 = 0.90 is 15 % of 6, to what a computer makes of it.
     expect(logOf(fillOf(1, [5.551, 6.449])).today.disagree).toBeNull();
     expect(logOf(fillOf(1, [5.54, 6.46])).today.disagree).not.toBeNull();
-    expect(logOf(fillOf(1, [6.0, 6.06, 9.6, 6.1])).today.disagree).toBeNull();
+    expect(logOf(fillOf(1, [6.0, 6.06, 9.6, 6.1])).today.disagree).toMatchObject({
+      by: "range",
+      apart: [1, 3],
+    });
+    expect(logOf(fillOf(1, [6.0, 6.06, 9.6, 6.1, 6.03])).today.disagree).toBeNull();
+    const lent = logOf(...quietFills, fillOf(4, [6.0, 6.06, 9.6, 6.1])).today;
+    expect(lent.disagree).toBeNull();
   });
 
   it("also by the scatter that other fills lend, where a pair lies too far apart for it at 1 %", () => {
@@ -176,13 +182,13 @@ describe("two or three catches that disagree", () => {
 
 describe("the interval of a delivery", () => {
   it("ends at zero at the least, however little is known; the half-width is not cut", () => {
-    const { today, meter } = logOf(fillOf(1, [2, 12, 3, 14]));
-    // Mean 7.75 kg, standard deviation √(112.75/3), t(0.975, 3) = 3.182446 (R 4.2.2): ± 9.75 kg.
-    const half = (3.182446305 * Math.sqrt(112.75 / 3 / 4)) / 20;
-    expect(half).toBeGreaterThan(7.75 / 20);
+    const { today, meter } = logOf(fillOf(1, [1, 20, 1, 20, 1]));
+    // Mean 8.6 kg, standard deviation √(433.2/4), t(0.975, 4) = 2.776445 (R 4.2.2): ± 12.9 kg.
+    const half = (2.776445105 * Math.sqrt(433.2 / 4 / 5)) / 20;
+    expect(half).toBeGreaterThan(8.6 / 20);
     expect(today.estimate.interval?.lower).toBe(0);
-    expect(today.estimate.interval?.upper).toBeCloseTo(7.75 / 20 + half, 9);
-    expect(today.halfWidth).toBeCloseTo(half / (7.75 / 20), 9);
+    expect(today.estimate.interval?.upper).toBeCloseTo(8.6 / 20 + half, 9);
+    expect(today.halfWidth).toBeCloseTo(half / (8.6 / 20), 9);
     const { nextCatch, line } = delivery(meter, { ...options, varianceLaw: "proportional" });
     expect(nextCatch.estimate.interval?.lower).toBe(0);
     expect(line.every(({ meanLowerKg }) => present(meanLowerKg) === 0)).toBe(true);

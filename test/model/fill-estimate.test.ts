@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Catch } from "../../src/data/types.ts";
-import { effectiveDivision } from "../../src/model/fill-estimate.ts";
+import { effectiveDivision, estimateFill } from "../../src/model/fill-estimate.ts";
 import { newestFill } from "../../src/model/meters.ts";
 import { estimateOf, fitModel, type ModelOptions } from "../../src/model/model.ts";
 import { aFill } from "../support/catches.ts";
@@ -10,11 +10,14 @@ import { evalR } from "../support/webr.ts";
 
 const options: ModelOptions = { level: 0.95, tolerance: 0.03, scaleDivisionKg: 0.02 };
 
+function newest(catches: readonly Catch[], given: Partial<ModelOptions> = {}) {
+  const meter = present(fitModel(catches, { ...options, ...given }).meters[0]);
+  return { meter, fill: newestFill(meter) };
+}
+
 function estimated(catches: readonly Catch[], given: Partial<ModelOptions> = {}) {
-  const resolved = { ...options, ...given };
-  const meter = present(fitModel(catches, resolved).meters[0]);
-  const fill = newestFill(meter);
-  return { fill, ...estimateOf(meter, fill, resolved) };
+  const { meter, fill } = newest(catches, given);
+  return { fill, ...estimateOf(meter, fill, { ...options, ...given }) };
 }
 
 const masses = [6.02, 5.91, 6.1];
@@ -76,9 +79,13 @@ describe("a fill's delivery with its uncertainty", () => {
         (some, scaleDivisionKg) => {
           const mean = some.reduce((sum, one) => sum + one, 0) / some.length;
           fc.pre(some.some((one) => Math.abs(one - mean) > 1e-6));
-          const before = present(estimated(fillOf(some), { scaleDivisionKg }).halfWidth);
-          const after = present(estimated(fillOf([...some, mean]), { scaleDivisionKg }).halfWidth);
-          expect(after).toBeLessThan(before);
+          const width = (catches: readonly number[]) => {
+            const { meter, fill } = newest(fillOf(catches), { scaleDivisionKg });
+            return present(
+              estimateFill(fill, meter.scatter, { ...options, scaleDivisionKg }).halfWidth,
+            );
+          };
+          expect(width([...some, mean])).toBeLessThan(width(some));
         },
       ),
     );

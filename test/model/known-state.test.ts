@@ -79,7 +79,9 @@ describe("where the next fill stands", () => {
     const mean = meter.across.nextFill.value;
     expect(state).toMatchObject({ catches: 0, turns: 0, divisionInTurns: 0.02 / mean });
     expect(state.scatter).toMatchObject({ nu: 8, own: false });
-    expect(state.scatter.q).toBeCloseTo(present(meter.scatter.variance) / mean ** 2, 15);
+    // Σ (SS_f/b_f²) ÷ Σ (n_f − 1): each fill's squares relative to its own delivery.
+    const relative = meter.fills.map(({ totals, delivery }) => totals.scatterSum / delivery ** 2);
+    expect(state.scatter.q).toBeCloseTo(relative.reduce((sum, one) => sum + one, 0) / 8, 15);
     expect(scatterOfNextFill(meter)).toMatchObject({ source: "pooled", df: 8 });
   });
 

@@ -90,12 +90,9 @@ describe("what catches of every fill cost", () => {
   it("catches cost that of what scatter and scale leave, on the degrees of freedom of now", () => {
     const { meter, result } = ask(season);
     const { value } = meter.across.nextFill;
-    const variance = present(meter.scatter.variance);
+    const q = present(meter.scatter.relative);
     for (const { catches, loss: priced } of result.points.slice(1)) {
-      const error = Math.hypot(
-        Math.sqrt(variance / (20 * catches)) / value,
-        0.02 / Math.sqrt(6) / 20 / value,
-      );
+      const error = Math.hypot(Math.sqrt(q / (20 * catches)), 0.02 / Math.sqrt(6) / 20 / value);
       expect(priced.perHectare).toBeCloseTo(loss(error, meter.scatter.df), 10);
     }
   });

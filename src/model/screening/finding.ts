@@ -129,6 +129,7 @@ export function findInFill(
     setAside: isNewest ? [] : at(levels.setAside, testsInLog).filter(isUnchecked),
     moreThanCanBeTold:
       inFill.length === most &&
+      inFill.some(isUnchecked) &&
       next !== undefined &&
       exceeds(next, most, ruleFor(outside, levels.lookFirst)),
   };

@@ -22,6 +22,12 @@ export interface DecisionLines {
 /** What qualifies a setting without changing it: the cause is still to be found. */
 const causeUnknown: readonly CautionCode[] = ["moved-since", "trending", "fill-differs-confirmed"];
 
+/**
+ * What the decision about one bin is in words: the mark, the line to act on, how sure it is, and why.
+ *
+ * @param answers   of one bin and product, from an analysis
+ * @param analysis  for findings about the file, and where the tolerance comes from
+ */
 export function decisionLines(
   answers: MeterAnswers,
   analysis: Pick<Analysis, "cautions" | "toleranceFrom">,

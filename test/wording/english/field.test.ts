@@ -29,10 +29,10 @@ describe("the setting, in words", () => {
     // Rear: 60 ÷ 0.17089 = 351.1 turns/ha, × 12 × 2.2 ÷ 10 000 = 0.9269; step 0.92 puts out 59.55 kg/ha.
     // Front: 140 ÷ 0.41877 = 334.3 turns/ha, × 12 × 7 ÷ 600 = 46.8 turns/min, at 9 km/h 60.2.
     // Middle: 200 ÷ 0.54022 = 370.2 turns/ha, 51.8 and 66.6 turns/min.
-    // Intervals: scipy, target ÷ (b ± t·SE), scatter relative to each fill's delivery and pooled over the nine fills
+    // Intervals: scipy and jstat, target ÷ (b ± √(t²·SE² + z²·reading²)), scatter relative to each fill's delivery and pooled over the nine fills
     // without the two catches that have a planted fault.
     expect(said).toEqual([
-      "Bin rear (starter fertiliser), fill 9: 60 kg/ha need a drive ratio of 0.9269 (0.9176 to 0.9365, 95 % interval). The nearest step, 0.92, puts out 59.55 kg/ha, −0.7 %.",
+      "Bin rear (starter fertiliser), fill 9: 60 kg/ha need a drive ratio of 0.9269 (0.9176 to 0.9364, 95 % interval). The nearest step, 0.92, puts out 59.55 kg/ha, −0.7 %.",
       "Bin front (wheat), fill 9: 140 kg/ha need 334.3 turns/ha (331.2 to 337.5, 95 % interval), that is 46.8 turns/min at 7 km/h and 60.2 turns/min at 9 km/h.",
       "Bin middle (pea), fill 9: 200 kg/ha need 370.2 turns/ha (365.5 to 375, 95 % interval), that is 51.8 turns/min at 7 km/h and 66.6 turns/min at 9 km/h.",
     ]);
