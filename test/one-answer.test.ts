@@ -155,6 +155,32 @@ describe("the same answer, wherever it is read", () => {
     expect(await countsAnywhere(catches, null)).toEqual(["One more catch of 40 turns"]);
   });
 
+  it("one catch after fills whose catches agreed exactly: two longer ones, no band, and never to set", async () => {
+    const catches = catchesOf(
+      { fill: 1, masses: [6.4, 6.4, 6.4] },
+      { fill: 2, masses: [6.5, 6.5, 6.5] },
+      { fill: 3, masses: [6.5] },
+    );
+    await expectEverywhere(catches, null, {
+      decision: {
+        action: "catch-more",
+        catches: { further: 2, turns: 40, reaches: null, chance: null },
+        setting: null,
+        reasons: ["zero-scatter-unscaled"],
+      },
+      en: {
+        action: "2 more catches of 40 turns",
+        sure: "0.325 kg/turn so far; how far off it may be is not known.",
+        enough: "1 catch says nothing of its error.",
+      },
+      de: {
+        action: "2 weitere Proben mit 40 Umdrehungen",
+        sure: "bisher 0,325 kg/U; wie weit das daneben liegen kann, ist nicht bekannt.",
+        enough: "1 Probe sagt nichts über ihren Fehler.",
+      },
+    });
+  });
+
   it("the same on a scale of 20 g: the scale sets the band, and it is enough for 5 %", async () => {
     await expectEverywhere(
       catchesOf({ masses: [6.4, 6.4, 6.4] }),

@@ -100,11 +100,12 @@ function aboutNumberOfCatches({ fill, scatter, level }: DeliveryFindings, say: S
   return found;
 }
 
-function aboutScale({ fill, divisionKg, estimated }: DeliveryFindings, say: Say): Caution[] {
+function aboutScale(findings: DeliveryFindings, say: Say): Caution[] {
+  const { fill, divisionKg, estimated } = findings;
   const found: Caution[] = [];
   const { division, total } = estimated.variance;
   const effective = effectiveDivision(fill, estimated.variance);
-  if (fill.catches.length > 1 && catchesAgreeExactly(estimated))
+  if (catchesAgreeExactly(findings))
     found.push(
       effective === null
         ? say("zero-scatter-unscaled", {})
@@ -119,8 +120,12 @@ function aboutScale({ fill, divisionKg, estimated }: DeliveryFindings, say: Say)
   return found;
 }
 
-function catchesAgreeExactly({ fit }: FillEstimate): boolean {
-  return fit.points.every(({ fitted, residual }) => Math.abs(residual) <= relativeDust * fitted);
+/** Those of the fill, or, for a catch alone, those of earlier fills that lend it their scatter. */
+function catchesAgreeExactly({ fill, scatter, estimated }: DeliveryFindings): boolean {
+  if (fill.catches.length === 1) return scatter.source !== "none" && scatter.variance === 0;
+  return estimated.fit.points.every(
+    ({ fitted, residual }) => Math.abs(residual) <= relativeDust * fitted,
+  );
 }
 
 function aboutScatter({ scatter, pooled, estimated }: DeliveryFindings, say: Say): Caution[] {

@@ -27,22 +27,24 @@ export function catchesNeededSection(
     say.trial(result),
     say.basis(result),
   ].flatMap((text) => text ?? []);
+  const tables = [
+    ...curveTable(result, words, id),
+    ...choiceTable(result, words, id),
+    ...splitTable(result, words, id),
+  ];
+  const detail: Block = {
+    kind: "details",
+    id: `${id}-catches-needed-detail`,
+    summary: say.detail,
+    blocks: tables,
+  };
   return [
     { kind: "paragraph", role: "lead", text: say.sentence(result) },
     ...(knownPoints(result) < fewestDrawn
       ? []
       : [chartBlock(`${id}-catches-needed`, catchesNeededChart(result, words, cost))]),
     { kind: "list", items },
-    {
-      kind: "details",
-      id: `${id}-catches-needed-detail`,
-      summary: say.detail,
-      blocks: [
-        curveTable(result, words, id),
-        ...choiceTable(result, words, id),
-        ...splitTable(result, words, id),
-      ],
-    },
+    ...(tables.length === 0 ? [] : [detail]),
   ];
 }
 
@@ -53,37 +55,40 @@ function knownPoints({ curve }: CatchesNeeded): number {
   return curve.points.filter(({ halfWidth }) => halfWidth !== null).length;
 }
 
-function curveTable(result: CatchesNeeded, words: Words, id: string): Block {
+function curveTable(result: CatchesNeeded, words: Words, id: string): readonly Block[] {
+  if (knownPoints(result) === 0) return [];
   const { format, catchesNeeded } = words;
   const say = catchesNeeded.curve;
   const known = (value: number | null, show: (value: number) => string) =>
     value === null ? catchesNeeded.unknown : show(value);
   const whole = (value: number) => format.percent(value, 0);
-  return {
-    kind: "table",
-    id: `${id}-curve`,
-    caption: say.caption,
-    columns: [
-      { heading: say.catches, align: "end" },
-      { heading: say.further, align: "end" },
-      { heading: say.halfWidth, align: "end" },
-      { heading: say.assured(result.options.assurance), align: "end" },
-      { heading: say.chance, align: "end" },
-      { heading: say.chanceOff, align: "end" },
-      { heading: say.basis },
-    ],
-    rows: result.curve.points.map((point) => ({
-      cells: [
-        format.count(point.catches),
-        format.count(point.further),
-        known(point.halfWidth, format.plusMinus),
-        known(point.halfWidthAssured, format.plusMinus),
-        known(point.chance, whole),
-        known(point.chanceOffTolerance, (value) => format.percent(value)),
-        say.bases[point.basis],
+  return [
+    {
+      kind: "table",
+      id: `${id}-curve`,
+      caption: say.caption,
+      columns: [
+        { heading: say.catches, align: "end" },
+        { heading: say.further, align: "end" },
+        { heading: say.halfWidth, align: "end" },
+        { heading: say.assured(result.options.assurance), align: "end" },
+        { heading: say.chance, align: "end" },
+        { heading: say.chanceOff, align: "end" },
+        { heading: say.basis },
       ],
-    })),
-  };
+      rows: result.curve.points.map((point) => ({
+        cells: [
+          format.count(point.catches),
+          format.count(point.further),
+          known(point.halfWidth, format.plusMinus),
+          known(point.halfWidthAssured, format.plusMinus),
+          known(point.chance, whole),
+          known(point.chanceOffTolerance, (value) => format.percent(value)),
+          say.bases[point.basis],
+        ],
+      })),
+    },
+  ];
 }
 
 function choiceTable({ turnsPlan }: CatchesNeeded, words: Words, id: string): readonly Block[] {
