@@ -232,6 +232,7 @@ describe("what is said beside it", () => {
         [20, 12],
         [20, 3],
         [20, 14],
+        [20, 1],
       ]),
     );
     expect(wild.turnsPerHectare?.interval?.upper).toBeNull();
