@@ -57,9 +57,9 @@ const turnsRatioForRobust = 1.5;
 const asFound = 1;
 
 /**
- * Delivery that a fill's catches give, with its uncertainty: line through the origin, interval from the one width (`halfWidthOf`) on the
- * scatter that speaks for the fill, with reading the scale always added. Whether the catches are to be believed is another
- * matter (`doubtedEstimate`).
+ * Delivery that a fill's catches give, with its uncertainty: line through the origin, interval from the one width
+ * (`halfWidthOf`) on the scatter that speaks for the fill, with reading the scale always added. Whether the catches are to
+ * be believed is another matter (`doubtedEstimate`).
  *
  * @param pooled   what the meter's fills say of the scatter together; a variance law other than "proportional" uses the
  *                 fill's own, because pooling assumes that one

@@ -82,8 +82,8 @@ export function asRateError(
 
 /**
  * How the rate error of the next fill is distributed when the drive is left at a value A: location (b̄ − A)/A and scale
- * s_b·√(1 + 1/k)/A with Student's t on the degrees of freedom of s_b, k being the fills of the level in force. The spread holds the catch scatter of the fills too, so
- * it errs on the wide side.
+ * s_b·√(1 + 1/k)/A with Student's t on the degrees of freedom of s_b, k being the fills of the level in force. The spread
+ * holds the catch scatter of the fills too, so it errs on the wide side.
  *
  * @returns null when nothing is known of how fills differ
  */
