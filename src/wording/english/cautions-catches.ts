@@ -29,7 +29,7 @@ export function englishCatchCautions(format: Format): {
     "suspect-catch": (facts) =>
       `This catch stands ${format.signedPercent(facts.relativeResidual)} off what the others predict (${format.pValue(facts.pValue)}). ${fits(facts.mishaps)}. Nothing was changed or dropped; ${without(facts)}. Look at it before the drive is set, and catch again; or leave it out with a reason (exclude), or say in the column checked what was looked at.${remarkWords(facts.remark)}`,
     "catch-stands-out": (facts) =>
-      `This catch stands ${format.signedPercent(facts.relativeResidual)} off what the others predict (${format.pValue(facts.pValue)}); about one clean fill in twenty shows such a catch, more where errors have heavy tails. ${fits(facts.mishaps)}. Nothing was changed or dropped; ${without(facts)}. One more catch tells most.${remarkWords(facts.remark)}`,
+      `This catch stands ${format.signedPercent(facts.relativeResidual)} off what the others predict (${format.pValue(facts.pValue)}); about one clean fill in twenty shows such a catch, more where errors have heavy tails. ${fits(facts.mishaps)}. Nothing was changed or dropped; ${without(facts)}. More catches of this fill show which is right.${remarkWords(facts.remark)}`,
     "suspect-checked": (facts) =>
       `This catch stands ${format.signedPercent(facts.relativeResidual)} off what the others predict (${format.pValue(facts.pValue)}). It was checked (“${facts.remark.checked ?? ""}”) and counts; ${without(facts)}.${remarkWords(facts.remark)}`,
     "suspect-in-earlier-fill": ({ relativeResidual, pValue, mishaps, remark }) =>
@@ -69,7 +69,7 @@ export function englishCatchCautions(format: Format): {
         ? "One catch cannot be judged by itself."
         : relativeRange > grossRange
           ? `The catches of this fill lie ${format.percent(relativeRange)} apart: at least one of them is wrong, and too few agree to say which. Look for a slipped decimal point, another unit or miscounted turns, and catch again.`
-          : `${outsideDf === 0 ? `${catches} catches and no earlier fill` : `${catches} catches and hardly anything from earlier fills`} are too few to judge one of them; only an error above about 15 % would show. They lie ${format.percent(relativeRange)} apart; one more catch tells most.`,
+          : `${outsideDf === 0 ? `${catches} catches and no earlier fill` : `${catches} catches and hardly anything from earlier fills`} are too few to judge one of them; only an error above about 15 % would show. They lie ${format.percent(relativeRange)} apart.`,
   };
 }
 

@@ -25,7 +25,7 @@ export function germanCatchCautions(format: Format): ReturnType<typeof englishCa
     "suspect-catch": (facts) =>
       `Diese Probe liegt ${format.signedPercent(facts.relativeResidual)} neben dem, was die anderen erwarten lassen (${format.pValue(facts.pValue)}). ${fits(facts.mishaps)}. Geändert oder weggelassen wurde nichts; ${without(facts)}. Sehen Sie sie sich an, bevor Sie den Antrieb einstellen, und drehen Sie neu ab; oder lassen Sie sie mit einem Grund weg (exclude), oder schreiben Sie in die Spalte checked, was nachgesehen wurde.${remarkWords(facts.remark)}`,
     "catch-stands-out": (facts) =>
-      `Diese Probe liegt ${format.signedPercent(facts.relativeResidual)} neben dem, was die anderen erwarten lassen (${format.pValue(facts.pValue)}); etwa eine von zwanzig einwandfreien Füllungen zeigt so eine, mehr, wo Ausreißer häufiger sind als bei normalverteilten Fehlern. ${fits(facts.mishaps)}. Geändert oder weggelassen wurde nichts; ${without(facts)}. Eine weitere Probe sagt am meisten.${remarkWords(facts.remark)}`,
+      `Diese Probe liegt ${format.signedPercent(facts.relativeResidual)} neben dem, was die anderen erwarten lassen (${format.pValue(facts.pValue)}); etwa eine von zwanzig einwandfreien Füllungen zeigt so eine, mehr, wo Ausreißer häufiger sind als bei normalverteilten Fehlern. ${fits(facts.mishaps)}. Geändert oder weggelassen wurde nichts; ${without(facts)}. Weitere Proben dieser Füllung zeigen, was stimmt.${remarkWords(facts.remark)}`,
     "suspect-checked": (facts) =>
       `Diese Probe liegt ${format.signedPercent(facts.relativeResidual)} neben dem, was die anderen erwarten lassen (${format.pValue(facts.pValue)}). Sie wurde geprüft („${facts.remark.checked ?? ""}“) und zählt; ${without(facts)}.${remarkWords(facts.remark)}`,
     "suspect-in-earlier-fill": ({ relativeResidual, pValue, mishaps, remark }) =>
@@ -64,7 +64,7 @@ export function germanCatchCautions(format: Format): ReturnType<typeof englishCa
         ? "Eine Probe lässt sich nicht für sich beurteilen."
         : relativeRange > grossRange
           ? `Die Proben dieser Füllung liegen ${format.percent(relativeRange)} auseinander: Mindestens eine ist falsch, und zu wenige stimmen überein, um zu sagen, welche. Suchen Sie nach einem verrutschten Komma, einer anderen Einheit oder falsch gezählten Umdrehungen, und wiederholen Sie die Abdrehprobe.`
-          : `${outsideDf === 0 ? `${catches} Proben und keine frühere Füllung` : `${catches} Proben und kaum etwas aus früheren Füllungen`} sind zu wenig, um eine davon zu beurteilen; nur ein Fehler über etwa 15 % würde auffallen. Sie liegen ${format.percent(relativeRange)} auseinander; eine weitere Probe sagt am meisten.`,
+          : `${outsideDf === 0 ? `${catches} Proben und keine frühere Füllung` : `${catches} Proben und kaum etwas aus früheren Füllungen`} sind zu wenig, um eine davon zu beurteilen; nur ein Fehler über etwa 15 % würde auffallen. Sie liegen ${format.percent(relativeRange)} auseinander.`,
   };
 }
 
