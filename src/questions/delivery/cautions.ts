@@ -122,7 +122,11 @@ function aboutScale(findings: DeliveryFindings, say: Say): Caution[] {
 
 /** Those of the fill, or, for a catch alone, those of earlier fills that lend it their scatter. */
 function catchesAgreeExactly({ fill, scatter, estimated }: DeliveryFindings): boolean {
-  if (fill.catches.length === 1) return scatter.source !== "none" && scatter.variance === 0;
+  const { estimate, variance } = estimated;
+  if (fill.catches.length === 1)
+    return (
+      scatter.source !== "none" && Math.sqrt(variance.model ?? 0) <= relativeDust * estimate.value
+    );
   return estimated.fit.points.every(
     ({ fitted, residual }) => Math.abs(residual) <= relativeDust * fitted,
   );

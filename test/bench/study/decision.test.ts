@@ -37,7 +37,7 @@ describe("the decision on trial, a minute's worth of the study", () => {
   });
 
   it("speaks with one voice where catches that lend their scatter agreed exactly", async () => {
-    for (const log of [167, 222, 459, 494]) {
+    for (const log of [167, 222, 459, 494, 942, 1532, 1709, 1853]) {
       const surfaces = surfacesOf(await analysisOf(inventedLog(log)));
       expect(surfaces.flatMap(disagreements), `log ${log}`).toEqual([]);
     }
