@@ -2,7 +2,7 @@ import type { AnsweredSetup, Setup } from "../data/setup.ts";
 import type { CatchesNeeded } from "../questions/catches-needed.ts";
 import type { Delivery } from "../questions/delivery.ts";
 import type { DriveSetting } from "../questions/setting.ts";
-import type { Ask, Caution, CautionCode } from "../results/caution.ts";
+import { type Ask, type Caution, type CautionCode, isAbout } from "../results/caution.ts";
 
 /** What to do now, the strongest first. */
 export type Action = "look-first" | "catch-more" | "set";
@@ -123,13 +123,7 @@ function openFindings(ground: DecisionGround): readonly Caution[] {
 
 /** Findings about this bin, product and fill, or about all of them. */
 function findingsOfFill({ delivery, findings }: DecisionGround): readonly Caution[] {
-  const { bin, product, fill } = delivery;
-  return findings.filter(
-    ({ where }) =>
-      (where.bin === null || where.bin === bin) &&
-      (where.product === null || where.product === product) &&
-      (where.fill === null || where.fill === fill),
-  );
+  return findings.filter((found) => isAbout(found, delivery));
 }
 
 /** A finding about a catch is ended at the catch; the setup answers the others. */

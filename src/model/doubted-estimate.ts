@@ -8,7 +8,7 @@ import { type Fill, withCatches } from "./meters.ts";
 import { type FillFinding, isUnchecked } from "./screening/finding.ts";
 import { intervalAround, unknownEstimate } from "./t-estimate.ts";
 
-/** Two or three catches that cannot all be right, and nobody can say which is. */
+/** Catches that cannot all be right, too few to say which is: two or three, or as many as nothing can judge. */
 export interface Disagreement {
   readonly by: "range" | "pair test";
   /** Highest less lowest delivery, over their mean. */
@@ -31,21 +31,21 @@ export interface Hull {
 export interface FillEstimate extends CatchesEstimate {
   /** Null unless a catch of the newest fill stands out: then the interval reaches to the farther end of both bands. */
   readonly hull: Hull | null;
-  /** Null unless two or three catches disagree: then there is no interval. */
+  /** Null unless the catches disagree: then there is no interval. */
   readonly disagree: Disagreement | null;
 }
 
 /**
- * Two or three catches of one fill whose deliveries range over more than this share of their mean cannot all be right:
- * catches scatter by a few percent. A judgement; how often clean catches do it is in reports/outlier-study.md.
+ * Catches of one fill whose deliveries range over more than this share of their mean cannot all be right: catches scatter
+ * by a few percent. A judgement; how often clean catches do it is in reports/outlier-study.md.
  */
-export const grossRange = 0.15;
+const grossRange = 0.15;
 const mostToDisagree = 3;
 
 /**
  * The delivery of a fill with the doubt that its own catches cast on it. A catch of the newest fill that stands out is
  * neither dropped nor believed: the value stays Σm/Σt of all, and ± is the larger distance from it to the ends of the
- * bands with and without the catch. Two or three catches that disagree have a value and no ±.
+ * bands with and without the catch. Catches that disagree have a value and no ±.
  *
  * @param finding  what the screening found in the fill
  * @returns        with a hull the standard error is the half-width over Student's t, so that what is worked out from it is
@@ -138,7 +138,7 @@ function isSettled(catches: readonly Catch[]): boolean {
 }
 
 /** Highest less lowest delivery of some catches, over their mean. */
-function relativeRange(catches: readonly Catch[]): number {
+export function relativeRange(catches: readonly Catch[]): number {
   const deliveries = catches.map(perTurn);
   return (Math.max(...deliveries) - Math.min(...deliveries)) / mean(deliveries);
 }

@@ -81,6 +81,18 @@ export function endingsOf(code: CautionCode): readonly Ending[] {
   return standing.asks === "look-first" ? standing.endedBy : [];
 }
 
+/** Whether a finding is about this fill of this bin and product, alone or among others. */
+export function isAbout(
+  { where }: Pick<Caution, "where">,
+  { bin, product, fill }: { readonly bin: string; readonly product: string; readonly fill: number },
+): boolean {
+  return (
+    (where.bin === null || where.bin === bin) &&
+    (where.product === null || where.product === product) &&
+    (where.fill === null || where.fill === fill)
+  );
+}
+
 export const nowhere: Where = { bin: null, product: null, fill: null, catches: [] };
 
 export function caution<C extends CautionCode>(

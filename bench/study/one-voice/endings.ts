@@ -4,6 +4,7 @@ import {
   type CautionCode,
   type Ending,
   endingsOf,
+  isAbout,
 } from "../../../src/results/caution.ts";
 import type { InventedCatch, InventedLog, InventedSetup } from "./log.ts";
 import { analysisOf } from "./surfaces.ts";
@@ -16,7 +17,7 @@ export async function brokenEndings(log: InventedLog): Promise<readonly string[]
     if (answers.decision?.action !== "look-first") continue;
     const { reasons } = answers.decision;
     const found = [...cautions, ...answers.cautions].filter(
-      (one) => reasons.includes(one.code) && isHere(one, answers),
+      (one) => reasons.includes(one.code) && isAbout(one, answers.delivery),
     );
     for (const one of found)
       for (const ending of endingsOf(one.code)) {
@@ -26,14 +27,6 @@ export async function brokenEndings(log: InventedLog): Promise<readonly string[]
       }
   }
   return broken;
-}
-
-function isHere({ where }: Caution, { bin, product, delivery }: MeterAnswers): boolean {
-  return (
-    (where.bin === null || where.bin === bin) &&
-    (where.product === null || where.product === product) &&
-    (where.fill === null || where.fill === delivery.fill)
-  );
 }
 
 async function stillStands(

@@ -63,7 +63,7 @@ export interface Delivery {
   readonly halfWidth: number | null;
   /** Both bands where a catch stands out; the interval then reaches to the farther end of them. */
   readonly hull: Hull | null;
-  /** Two or three catches that cannot all be right; then there is no interval. */
+  /** Catches that cannot all be right, too few to say which; then there is no interval. */
   readonly disagree: Disagreement | null;
   /** Which standard error the interval uses. */
   readonly standardErrorFrom: "model" | "robust" | "pooled scatter" | "none";

@@ -95,7 +95,7 @@ export interface FillScreening {
   readonly status: "judged" | "too few to judge" | "nothing to compare with";
   /** Degrees of freedom that other fills lend; 0: its own catches alone. */
   readonly outsideDf: number;
-  /** Highest over lowest delivery of its catches, − 1. */
+  /** Highest less lowest delivery of its catches, over their mean. */
   readonly relativeRange: number;
   /** Catches that stand out with the fill as the family; of a pair, both. */
   readonly standingOut: readonly number[];
@@ -138,7 +138,7 @@ export interface Outliers {
   readonly catches: readonly CatchJudgement[];
   readonly suspects: readonly Suspect[];
   readonly pairs: readonly DisagreeingPair[];
-  /** Two or three catches of the newest fill that cannot all be right; null: they can. */
+  /** Catches of the newest fill that cannot all be right, too few to say which; null: they can. */
   readonly disagree: Disagreement | null;
   /** What each catch of the newest fill does to its delivery. */
   readonly influence: readonly (Influence & { readonly catch: number })[];

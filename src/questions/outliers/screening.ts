@@ -1,3 +1,4 @@
+import { relativeRange } from "../../model/doubted-estimate.ts";
 import type { MeterModel } from "../../model/model.ts";
 import { type FillFinding, levels } from "../../model/screening/finding.ts";
 import { namedTests } from "./named-tests.ts";
@@ -10,14 +11,13 @@ export function screeningOf(
   { fill, status, outside, isPair, inFill, moreThanCanBeTold }: FillFinding,
   options: OutlierOptions,
 ): FillScreening {
-  const deliveries = fill.catches.map(({ netKg, turns }) => netKg / turns);
   return {
     fill: fill.fill,
     takenAt: fill.takenAt,
     catches: fill.catches.length,
     status,
     outsideDf: outside?.df ?? 0,
-    relativeRange: Math.max(...deliveries) / Math.min(...deliveries) - 1,
+    relativeRange: relativeRange(fill.catches),
     standingOut: [...inFill].map((row) => row.catch).sort((a, b) => a - b),
     moreThanCanBeTold,
     withoutSuspects:

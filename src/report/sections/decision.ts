@@ -1,6 +1,6 @@
 import type { Analysis, MeterAnswers } from "../../analysis/analyse.ts";
 import type { Decision } from "../../analysis/decision.ts";
-import { type Caution, type CautionCode, endingsOf } from "../../results/caution.ts";
+import { type Caution, type CautionCode, endingsOf, isAbout } from "../../results/caution.ts";
 import type { DecisionWords } from "../../wording/english/decision.ts";
 import type { Words } from "../../wording/words.ts";
 import type { Tone } from "../document.ts";
@@ -78,12 +78,7 @@ function hereOf(
   { cautions, delivery }: MeterAnswers,
   ofFile: readonly Caution[],
 ): readonly Caution[] {
-  return [...ofFile, ...cautions].filter(
-    ({ where }) =>
-      (where.bin === null || where.bin === delivery.bin) &&
-      (where.product === null || where.product === delivery.product) &&
-      (where.fill === null || where.fill === delivery.fill),
-  );
+  return [...ofFile, ...cautions].filter((found) => isAbout(found, delivery));
 }
 
 /** Green only where nothing is left to say against it. */

@@ -73,7 +73,7 @@ export interface OutlierCautionFacts {
   readonly "more-than-can-be-told": { readonly catches: number };
   readonly "too-few-to-judge": {
     readonly catches: number;
-    /** Highest over lowest delivery of the catches, − 1. */
+    /** Highest less lowest delivery of the catches, over their mean. */
     readonly relativeRange: number;
     readonly outsideDf: number;
   };

@@ -67,14 +67,10 @@ export function englishCatchCautions(format: Format): {
     "too-few-to-judge": ({ catches, relativeRange, outsideDf }) =>
       catches === 1
         ? "One catch cannot be judged by itself."
-        : relativeRange > grossRange
-          ? `The catches of this fill lie ${format.percent(relativeRange)} apart: at least one of them is wrong, and too few agree to say which. Look for a slipped decimal point, another unit or miscounted turns, and catch again.`
-          : `${outsideDf === 0 ? `${catches} catches and no earlier fill` : `${catches} catches and hardly anything from earlier fills`} are too few to judge one of them; only an error above about 15 % would show. They lie ${format.percent(relativeRange)} apart.`,
+        : `${outsideDf === 0 ? `${catches} catches and no earlier fill` : `${catches} catches and hardly anything from earlier fills`} are too few to judge one of them; only an error above about 15 % would show. They lie ${format.percent(relativeRange)} apart.`,
   };
 }
 
-/** Catches of one fill this far apart cannot all be right, however few they are. */
-const grossRange = 0.15;
 /** From here on a multiple says more than a percentage. */
 const manyTimes = 1.5;
 

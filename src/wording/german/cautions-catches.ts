@@ -62,14 +62,10 @@ export function germanCatchCautions(format: Format): ReturnType<typeof englishCa
     "too-few-to-judge": ({ catches, relativeRange, outsideDf }) =>
       catches === 1
         ? "Eine Probe lässt sich nicht für sich beurteilen."
-        : relativeRange > grossRange
-          ? `Die Proben dieser Füllung liegen ${format.percent(relativeRange)} auseinander: Mindestens eine ist falsch, und zu wenige stimmen überein, um zu sagen, welche. Suchen Sie nach einem verrutschten Komma, einer anderen Einheit oder falsch gezählten Umdrehungen, und wiederholen Sie die Abdrehprobe.`
-          : `${outsideDf === 0 ? `${catches} Proben und keine frühere Füllung` : `${catches} Proben und kaum etwas aus früheren Füllungen`} sind zu wenig, um eine davon zu beurteilen; nur ein Fehler über etwa 15 % würde auffallen. Sie liegen ${format.percent(relativeRange)} auseinander.`,
+        : `${outsideDf === 0 ? `${catches} Proben und keine frühere Füllung` : `${catches} Proben und kaum etwas aus früheren Füllungen`} sind zu wenig, um eine davon zu beurteilen; nur ein Fehler über etwa 15 % würde auffallen. Sie liegen ${format.percent(relativeRange)} auseinander.`,
   };
 }
 
-/** Catches of one fill this far apart cannot all be right, however few they are. */
-const grossRange = 0.15;
 /** From here on a multiple says more than a percentage. */
 const manyTimes = 1.5;
 

@@ -159,8 +159,19 @@ describe("two or three catches that range over more than 15 %", () => {
       facts: { relativeRange: expect.closeTo(3.6 / 7.22, 12) },
     });
     expect(findingsIn(...fills)).toEqual([]);
+    const { today, disagree } = outliers(meterOf(...fills), options);
+    expect(today.relativeRange).toBe(present(disagree).range);
     const pair = [...quietFills, fillOf(4, [6.0, 7.9])];
     expect(ofDelivery(...pair).map(({ code }) => code)).toContain("catches-disagree");
     expect(findingsIn(...pair)).toEqual([]);
+  });
+
+  it("are not called wrong any more where somebody looked and kept the odd one", () => {
+    const kept = noted(fillOf(1, [6.0, 6.06, 9.6]), 3, { checked: "weighed twice" });
+    const said = [...findingsIn(kept), ...ofDelivery(kept)].map((one) =>
+      cautionSentence(one, words),
+    );
+    expect(findingsIn(kept).map(({ code }) => code)).toEqual(["too-few-to-judge"]);
+    expect(said.join(" ")).not.toMatch(/wrong|catch again/);
   });
 });

@@ -138,7 +138,7 @@ describe("cautions about catches", () => {
     );
   });
 
-  test("too few: what would show, and one more catch", () => {
+  test("too few: what would show", () => {
     expect(cautionsOf(outliersIn(fillOf(1, [6.0, 6.12, 6.06])))).toEqual([
       "3 catches and no earlier fill are too few to judge one of them; only an error above about 15 % would show. They lie 2.0 % apart.",
     ]);
