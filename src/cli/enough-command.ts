@@ -2,6 +2,7 @@ import { allCautions } from "../analysis/all-cautions.ts";
 import { analyse, type MeterAnswers } from "../analysis/analyse.ts";
 import { type AnalysisOptions, resolveOptions } from "../analysis/options.ts";
 import { planningOptions } from "../analysis/planning-options.ts";
+import { freshStarts } from "../analysis/resolved-setup.ts";
 import type { Setup } from "../data/setup.ts";
 import { checkSetupAgainst } from "../data/setup-against.ts";
 import type { CatchLog } from "../data/types.ts";
@@ -117,7 +118,12 @@ function plansForNextFill(
 ): Answered {
   const resolved = resolveOptions(options, setup);
   const { level, tolerance, scaleDivisionKg, varianceLaw } = resolved;
-  const model = fitModel(log.catches, { level, tolerance, scaleDivisionKg, varianceLaw });
+  const startsAfresh = setup === null ? [] : freshStarts(setup);
+  const model = fitModel(
+    log.catches,
+    { level, tolerance, scaleDivisionKg, varianceLaw },
+    { asked: resolved.drift, startsAfresh },
+  );
   return planned(
     model.meters.map((meter) =>
       catchesNeeded(meter, {

@@ -5,7 +5,7 @@ import { noPrior } from "../statistics/spread-prior.ts";
 import { spreadWithin } from "../statistics/spread-within.ts";
 import { type PooledScatter, standardDeviationInterval } from "./catch-scatter.ts";
 import type { MeterHistory } from "./history.ts";
-import type { Fill } from "./meters.ts";
+import { deliveriesOf, type Fill } from "./meters.ts";
 import { tEstimate } from "./t-estimate.ts";
 
 /** How much fills of one meter of one level differ. */
@@ -196,10 +196,6 @@ function ignoringFills(fills: readonly Fill[], level: number): Estimate<"kg/turn
   );
   const standardError = Math.sqrt(scatterSum / (catches - 1) / turns);
   return tEstimate(value, "kg/turn", standardError, catches - 1, level, "mean over fills");
-}
-
-function deliveriesOf(fills: readonly Fill[]): number[] {
-  return fills.map(({ delivery }) => delivery);
 }
 
 function asGroup({ delivery, totals }: Fill) {

@@ -31,7 +31,7 @@ export interface ChosenScatter {
 }
 
 /** Below this p the fills are taken to scatter differently (a caution, and own scatter where a fill can carry it). */
-export const homogeneityLimit = 0.01;
+const homogeneityLimit = 0.01;
 const fewestPooledDf = 2;
 const fewestCatchesForOwn = 4;
 

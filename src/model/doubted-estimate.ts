@@ -129,7 +129,7 @@ function disagreementOf(fill: Fill, finding: FillFinding | null): Disagreement |
   };
 }
 
-/** Whether somebody's word settles it: of two catches for both, of three for all but what agrees without them. */
+/** Whether somebody's word settles it: of two catches for both, of more for all but those that agree without them. */
 function isSettled(catches: readonly Catch[]): boolean {
   const unchecked = catches.filter(isUnchecked);
   if (unchecked.length === 0) return true;

@@ -1,14 +1,14 @@
 import { median } from "simple-statistics";
 import { studentTQuantile } from "../numeric/distributions/student-t.ts";
 import type { Estimate } from "../results/estimate.ts";
-import { changePointCritical } from "../statistics/change-point.ts";
+import { changePointCritical, fewestToSplit } from "../statistics/change-point.ts";
 import { newestLimit } from "../statistics/shift-evidence-limit.ts";
 import type { SeriesReplay, SeriesStep } from "../statistics/shift-replay.ts";
 import { noPrior } from "../statistics/spread-prior.ts";
 import { spreadWithin } from "../statistics/spread-within.ts";
 import { lineAt, weightedLine } from "../statistics/straight-line.ts";
 import { mean } from "../statistics/summary.ts";
-import type { Fill } from "./meters.ts";
+import { deliveriesOf, type Fill } from "./meters.ts";
 import { tEstimate } from "./t-estimate.ts";
 
 /** A fill by its number, with its date. */
@@ -116,8 +116,6 @@ export function foundChanges({ fills, replay, level }: ReplayedFills): readonly 
   });
 }
 
-const fewestForCritical = 4;
-
 function sizeOf(
   earlier: readonly Fill[],
   later: readonly Fill[],
@@ -137,7 +135,7 @@ function sizeOf(
     "shift",
   );
   const fills = earlier.length + later.length;
-  if (found.interval === null || found.standardError === null || fills < fewestForCritical)
+  if (found.interval === null || found.standardError === null || fills < fewestToSplit)
     return found;
   const half =
     Math.max(changePointCritical(level, fills), studentTQuantile((1 + level) / 2, df)) *
@@ -233,8 +231,4 @@ function stepAt({ steps }: SeriesReplay, place: number): SeriesStep {
 
 function placeOf({ fill, takenAt }: Fill): FillPlace {
   return { fill, takenAt };
-}
-
-function deliveriesOf(fills: readonly Fill[]): number[] {
-  return fills.map(({ delivery }) => delivery);
 }

@@ -16,7 +16,7 @@ import {
   type TrendingFills,
   trendingFills,
 } from "./history-findings.ts";
-import type { Fill, Meter } from "./meters.ts";
+import { deliveriesOf, type Fill, type Meter } from "./meters.ts";
 
 /**
  * not asked: as the caller wished · too few fills: fewer than 4 since the level began · steady · fill differs: the newest
@@ -108,10 +108,7 @@ export function historyOf(meter: Meter, level: number, choices: HistoryChoices =
   const replay =
     asked === "never"
       ? cutOnly(fills.length, afresh)
-      : replayShifts(
-          fills.map(({ delivery }) => delivery),
-          { afresh },
-        );
+      : replayShifts(deliveriesOf(fills), { afresh });
   const replayed = { fills, replay, level };
   const differs = differingFill(replayed, flagged);
   const changes = foundChanges(replayed);

@@ -152,3 +152,8 @@ function firstOf<T>(items: readonly T[]): T {
   if (first === undefined) throw new RangeError("A group holds at least one row by construction.");
   return first;
 }
+
+/** Delivery of each fill, kg/turn. */
+export function deliveriesOf(fills: readonly Pick<Fill, "delivery">[]): number[] {
+  return fills.map(({ delivery }) => delivery);
+}

@@ -51,7 +51,6 @@ export interface Model {
 }
 
 /**
-/**
  * Builds the one model from catches: bin × product, its fills screened for bad catches and reduced to totals, pooled
  * catch scatter, what has moved since, and the analysis across fills of one level. A meter without two fills of one
  * level borrows its fill-to-fill spread from the other meters, on the relative scale, and says so.

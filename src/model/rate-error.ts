@@ -5,7 +5,7 @@ import type { ErrorLaw } from "../statistics/expected-loss.ts";
 import type { NormalSample } from "../statistics/normal-sample.ts";
 import type { AcrossFills } from "./across-fills.ts";
 import { type MeterHistory, stretchInForce } from "./history.ts";
-import type { Fill, Meter } from "./meters.ts";
+import { deliveriesOf, type Meter } from "./meters.ts";
 
 /** What the drive is left at when no catch is made. */
 export type AssumedValue =
@@ -111,10 +111,6 @@ export function fillErrorSample(
     n: fills,
     df: spread.df,
   };
-}
-
-function deliveriesOf(fills: readonly Fill[]): number[] {
-  return fills.map(({ delivery }) => delivery);
 }
 
 function bookValue(kgPerTurn: number): number {

@@ -7,9 +7,10 @@ import {
   numberOfCatches,
   stopsAt,
 } from "../model/next-catch.ts";
+import { relativeHalfWidth } from "../model/with-all-catches.ts";
 import { requireModelOptions } from "../results/options.ts";
 import { neededCautions } from "./catches-needed/cautions.ts";
-import { knowledgeOf, stateOf } from "./catches-needed/knowledge.ts";
+import { fewestCatches, knowledgeOf, stateOf } from "./catches-needed/knowledge.ts";
 import type {
   CatchesNeeded,
   CatchesNeededOptions,
@@ -108,8 +109,15 @@ export function catchesNeeded(
 /** The aim of one fill's catches, as the options and the scatter that speaks make it. */
 export function aimOf(basis: Pick<Knowledge, "scatter">, options: CatchesNeededOptions): CatchAim {
   const { level, tolerance, assurance, mostCatches, settingError, phi } = options;
-  const fewestCatches = basis.scatter === "pooled" ? options.fewestPooled : options.fewestOwn;
-  return { level, tolerance, assurance, mostCatches, settingError, phi, fewestCatches };
+  return {
+    level,
+    tolerance,
+    assurance,
+    mostCatches,
+    settingError,
+    phi,
+    fewestCatches: fewestCatches(basis, options),
+  };
 }
 
 function standingOf(basis: Knowledge, aim: CatchAim): Standing {
@@ -129,7 +137,8 @@ function standingOf(basis: Knowledge, aim: CatchAim): Standing {
 }
 
 function skippedFill(meter: MeterModel | null) {
-  const { value, interval, df } = meter?.across.nextFill ?? { value: 1, interval: null, df: null };
-  if (interval?.upper == null || df === null) return null;
-  return { halfWidth: interval.upper / value - 1, df };
+  if (meter === null) return null;
+  const { nextFill } = meter.across;
+  const halfWidth = relativeHalfWidth(nextFill);
+  return halfWidth === null || nextFill.df === null ? null : { halfWidth, df: nextFill.df };
 }

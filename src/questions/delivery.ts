@@ -59,7 +59,6 @@ export function delivery(
     constantMass: constantMassCheck(fill, meter.scatter, level),
     lackOfFit: lackOfFit(fitThroughOrigin(fit.points)),
   };
-  const earlierFills = meter.fills.filter((other) => other.fill < fill.fill).length;
   return {
     kind: "delivery",
     bin: fill.bin,
@@ -67,7 +66,7 @@ export function delivery(
     fill: fill.fill,
     takenAt: fill.takenAt,
     options,
-    input: inputOf(fill, earlierFills),
+    input: inputOf(meter, fill),
     estimate,
     halfWidth: estimated.halfWidth,
     hull: estimated.hull,

@@ -1,6 +1,5 @@
 import { mean } from "simple-statistics";
-import type { FillGap } from "../model/fill-order.ts";
-import { fillOrderOf } from "../model/fill-order.ts";
+import { type FillGap, fillOrderOf } from "../model/fill-order.ts";
 import {
   type HistoryStatus,
   type HistoryStep,
@@ -14,7 +13,7 @@ import type {
   FoundChange,
   TrendingFills,
 } from "../model/history-findings.ts";
-import type { Meter } from "../model/meters.ts";
+import { deliveriesOf, type Meter } from "../model/meters.ts";
 import { estimateOf, type MeterModel, type ModelOptions } from "../model/model.ts";
 import type { Caution } from "../results/caution.ts";
 import type { Estimate } from "../results/estimate.ts";
@@ -134,7 +133,7 @@ export function drift(
   const { level, tolerance, shiftOfInterest } = options;
   const { history, fills, bin, product } = meter;
   const order = fillOrderOf(meter, meters);
-  const deliveries = fills.map(({ delivery }) => delivery);
+  const deliveries = deliveriesOf(fills);
   const explained = changesOf(fills, level);
   const settling = settlingTests(fills, level);
   const center = history.differs?.earlier ?? meter.across.mean.value;
@@ -190,7 +189,7 @@ function stretchOf({ fills, begins }: Stretch): DriftStretch {
     to: fills.at(-1)?.fill ?? 0,
     fills: fills.length,
     begins,
-    mean: mean(fills.map(({ delivery }) => delivery)),
+    mean: mean(deliveriesOf(fills)),
   };
 }
 

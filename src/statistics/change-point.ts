@@ -26,7 +26,8 @@ export interface ChangePoint {
 
 /** Fewest values on either side of a split: one alone would be an outlier, not a level. */
 export const fewestBesideChange = 2;
-const fewestValues = 2 * fewestBesideChange;
+/** Fewest values that can be split. */
+export const fewestToSplit = 2 * fewestBesideChange;
 
 /**
  * Was there one shift, and after which value? The pooled two-sample t statistic is taken at every split with 2 or more
@@ -78,9 +79,9 @@ export function splitContrasts(values: readonly number[]): {
   readonly contrasts: readonly SplitContrast[];
 } {
   const n = values.length;
-  if (n < fewestValues)
+  if (n < fewestToSplit)
     throw new NumericalError(
-      `changePoint: ${n} values; at least ${fewestValues} are needed, 2 on each side.`,
+      `changePoint: ${n} values; at least ${fewestToSplit} are needed, 2 on each side.`,
     );
   values.forEach((value, i) => {
     requireFinite("changePoint", `value ${i + 1}`, value);
@@ -109,10 +110,10 @@ export function splitContrasts(values: readonly number[]): {
  */
 export function changePointPValue(statistic: number, n: number): number {
   requireNumber("changePointPValue", "statistic", statistic);
-  if (!(n >= fewestValues))
-    throw new NumericalError(`changePointPValue: n is ${n}; it must be at least ${fewestValues}.`);
+  if (!(n >= fewestToSplit))
+    throw new NumericalError(`changePointPValue: n is ${n}; it must be at least ${fewestToSplit}.`);
   const ofOneSplit = studentTTwoSided(statistic, n - 2);
-  const splits = n - fewestValues + 1;
+  const splits = n - fewestToSplit + 1;
   return Math.min(1, splits * ofOneSplit * shareCountedOnce(ofOneSplit, n));
 }
 
@@ -125,7 +126,7 @@ export function changePointPValue(statistic: number, n: number): number {
  */
 export function changePointCritical(level: number, n: number): number {
   requireProbability("changePointCritical", "level", level);
-  const splits = n - fewestValues + 1;
+  const splits = n - fewestToSplit + 1;
   const upper = studentTQuantile(1 - (1 - level) / (2 * splits), n - 2);
   if (splits === 1) return upper;
   return findRoot((t) => changePointPValue(t, n) - (1 - level), 0, upper * (1 + 1e-9));
@@ -133,7 +134,7 @@ export function changePointCritical(level: number, n: number): number {
 
 /** Linear in the logarithms of share, p and n, between neighbours in the table. */
 function shareCountedOnce(ofOneSplit: number, n: number): number {
-  if (n === fewestValues) return 1;
+  if (n === fewestToSplit) return 1;
   const [small, large, weight] = neighbours(table.sizes, n);
   const toward = weight === 0 ? 0 : logRatio(n, table.sizes, small, large);
   const exponent = -Math.log10(Math.max(ofOneSplit, Number.MIN_VALUE));

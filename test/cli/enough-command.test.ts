@@ -1,3 +1,5 @@
+import { readFile, writeFile } from "node:fs/promises";
+import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { command, demo, fileWith, inFolder } from "../support/command.ts";
 import { present } from "../support/reference.ts";
@@ -99,6 +101,28 @@ describe("evencatch enough", () => {
     const text = plain((await command("enough", ...season, "--next")).out);
     expect(text).toContain("the next fill: ");
     expect(text).not.toContain("Look first");
+  });
+
+  it("plans the next fill from those since the meter was opened, as the report's next fill", async () => {
+    const masses = [6.1, 6.12, 6.15, 7.4, 7.38, 7.45];
+    const rows = masses.flatMap((kg, i) =>
+      [0, 0.02, -0.02].map((off, j) => `1,pea,${i + 1},${j + 1},20,${(kg + off).toFixed(2)}`),
+    );
+    const setup = { bins: [{ bin: "1", product: "pea", starts_afresh: 6 }] };
+    await inFolder(async (folder) => {
+      const [path, own] = [join(folder, "log.csv"), join(folder, "own.json")];
+      await writeFile(path, `bin,product,fill,catch,turns,net_kg\n${rows.join("\n")}\n`);
+      await writeFile(own, JSON.stringify(setup));
+      const next = await command("enough", path, "--setup", own, "--json", "--next");
+      const { answers } = JSON.parse(next.out);
+      await command("report", path, "--setup", own, "--out", join(folder, "out"));
+      const report = JSON.parse(await readFile(join(folder, "out/report.json"), "utf8"));
+      const { nextFill } = report.meters[0].acrossFills;
+      expect(answers[0].catchesNeeded.curve.points[0].halfWidth).toBeCloseTo(
+        nextFill.interval.upper / nextFill.value - 1,
+        12,
+      );
+    });
   });
 
   it("refuses a number that is none", async () => {

@@ -62,7 +62,7 @@ const fewestWithOthers = 3;
 const catchesForTwo = 5;
 
 /** How many catches of a fill may be taken away: two of five or more, else one. */
-export function mostOfFill(catches: number): number {
+function mostOfFill(catches: number): number {
   return catches >= catchesForTwo ? 2 : 1;
 }
 

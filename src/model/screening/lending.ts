@@ -45,7 +45,8 @@ export function lentScatter(fills: readonly Pick<Fill, "scatterTotals">[]): Pool
 
 /** What other fills lend to one, at its delivery, as its own estimate has it; null: it speaks for itself. */
 export function outsideOf(fill: ScatteringFill, pooled: PooledScatter): OutsideVariance | null {
-  return scatterLentTo(fill, pooled)?.givenUp ? null : outsideAtAnyRate(fill, pooled);
+  const lent = scatterLentTo(fill, pooled);
+  return lent?.givenUp ? null : atDeliveryOf(fill, lent);
 }
 
 /** The same even where fills seem to scatter differently: until bad catches are found, that is what they look like. */
@@ -53,8 +54,14 @@ export function outsideAtAnyRate(
   fill: ScatteringFill,
   pooled: PooledScatter,
 ): OutsideVariance | null {
-  const lent = scatterLentTo(fill, pooled);
-  return lent === null ? null : { variance: lent.relative * fill.delivery ** 2, df: lent.df };
+  return atDeliveryOf(fill, scatterLentTo(fill, pooled));
+}
+
+function atDeliveryOf(
+  { delivery }: ScatteringFill,
+  lent: ReturnType<typeof scatterLentTo>,
+): OutsideVariance | null {
+  return lent === null ? null : { variance: lent.relative * delivery ** 2, df: lent.df };
 }
 
 /** The fill with these catches not speaking for others; one that somebody vouches for does all the same. */

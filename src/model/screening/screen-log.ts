@@ -84,7 +84,7 @@ export function screenLog(
   });
 }
 
-/** Whether the newest fill holds a catch that stands out and that nobody has looked at. */
+/** Whether a fill is the newest and holds a catch that stands out and that nobody has looked at. */
 export function isFlagged({ findings }: MeterScreening, fill: Pick<Fill, "fill">): boolean {
   const finding = findings.find((one) => one.fill.fill === fill.fill);
   return finding?.isNewest === true && finding.inFill.some(isUnchecked);

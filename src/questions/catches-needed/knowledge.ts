@@ -6,7 +6,7 @@ import { estimateOf, type MeterModel } from "../../model/model.ts";
 import { isFlagged } from "../../model/screening/screen-log.ts";
 import type { CatchesNeededOptions, Knowledge } from "./result.ts";
 
-/** Below this relative size scatter is rounding dust. */
+/** Below this relative variance scatter is rounding dust. */
 const relativeDust = 1e-12;
 /** A bag that one person lifts and a common hanging scale takes; where the log has heavier catches, those. */
 const usualHeaviestCatchKg = 20;
@@ -45,6 +45,14 @@ export function knowledgeOf(meter: MeterModel | null, options: CatchesNeededOpti
     halfWidth: found.halfWidth,
     inDoubt: found.inDoubt,
   };
+}
+
+/** Catches of a fill before its width may decide: fewer where other fills speak for the scatter. */
+export function fewestCatches(
+  { scatter }: Pick<Knowledge, "scatter">,
+  { fewestPooled, fewestOwn }: Pick<CatchesNeededOptions, "fewestPooled" | "fewestOwn">,
+): number {
+  return scatter === "pooled" ? fewestPooled : fewestOwn;
 }
 
 /** The same for the one width. */

@@ -1,6 +1,7 @@
 import { type KnownState, plannedHalfWidth } from "../../model/known-width.ts";
 import { readingVariance } from "../../model/reading.ts";
 import { findRoot } from "../../numeric/roots.ts";
+import { fewestCatches } from "./knowledge.ts";
 import type { TimeBudget, TurnsChoice, TurnsPlan } from "./plans.ts";
 import type { CatchesNeededOptions, Knowledge } from "./result.ts";
 
@@ -16,7 +17,7 @@ export function turnsForTime(
   const choices = Array.from({ length: options.mostCatches }, (_, i) =>
     choiceOf(i + 1, basis, options, time),
   ).filter((choice) => choice !== null);
-  const fewest = basis.scatter === "pooled" ? options.fewestPooled : options.fewestOwn;
+  const fewest = fewestCatches(basis, options);
   const best = choices
     .filter(({ catches }) => catches >= fewest)
     .reduce<TurnsChoice | null>(

@@ -2,7 +2,7 @@ import { sum } from "simple-statistics";
 import type { ChosenScatter } from "../../model/catch-scatter.ts";
 import type { FillEstimate } from "../../model/doubted-estimate.ts";
 import type { FillVariance } from "../../model/fill-estimate.ts";
-import type { Fill } from "../../model/meters.ts";
+import type { Fill, Meter } from "../../model/meters.ts";
 import { fitThroughOrigin, type VarianceLaw } from "../../statistics/through-origin.ts";
 import type { CatchPoint, Delivery, WeightedDelivery } from "./result.ts";
 
@@ -16,12 +16,12 @@ export function typicalTurns({ catches }: Fill): number {
   return typical;
 }
 
-export function inputOf(fill: Fill, earlierFills: number): Delivery["input"] {
+export function inputOf({ fills }: Pick<Meter, "fills">, fill: Fill): Delivery["input"] {
   return {
     catches: fill.totals.catches,
     turns: fill.totals.turns,
     massKg: sum(fill.catches.map(({ netKg }) => netKg)),
-    earlierFills,
+    earlierFills: fills.filter((other) => other.fill < fill.fill).length,
     leftOut: fill.leftOut.map((row) => ({
       catch: row.catch,
       row: row.row,

@@ -21,7 +21,6 @@ export function deliveryWithoutError(
   const { bin, product, takenAt, delivery: value } = fill;
   const turns = typicalTurns(fill);
   const longest = Math.max(...fill.catches.map((row) => row.turns));
-  const earlierFills = meter.fills.filter((other) => other.fill < fill.fill).length;
   return {
     kind: "delivery",
     bin,
@@ -29,7 +28,7 @@ export function deliveryWithoutError(
     fill: fill.fill,
     takenAt,
     options,
-    input: inputOf(fill, earlierFills),
+    input: inputOf(meter, fill),
     estimate: unknownEstimate(value, "kg/turn"),
     halfWidth: null,
     hull: null,

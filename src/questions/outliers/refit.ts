@@ -31,9 +31,18 @@ export function influenceOf(
   gone: readonly Catch[],
   options: ModelOptions,
 ): Influence | null {
+  return influenceOn(deliveryNow(meter, fill, options), meter, fill, gone, options);
+}
+
+function influenceOn(
+  now: Estimate<"kg/turn">,
+  meter: MeterModel,
+  fill: Fill,
+  gone: readonly Catch[],
+  options: ModelOptions,
+): Influence | null {
   const stay = fill.catches.filter((row) => !gone.includes(row));
   if (stay.length === 0) return null;
-  const now = deliveryNow(meter, fill, options);
   const without = deliveryWith(meter, fill, stay, options);
   return { now, without, relativeChange: without.value / now.value - 1 };
 }
@@ -44,8 +53,9 @@ export function influenceOfEach(
   fill: Fill,
   options: ModelOptions,
 ): Outliers["influence"] {
+  const now = deliveryNow(meter, fill, options);
   return fill.catches.flatMap((row) => {
-    const influence = influenceOf(meter, fill, [row], options);
+    const influence = influenceOn(now, meter, fill, [row], options);
     return influence === null ? [] : [{ catch: row.catch, ...influence }];
   });
 }
