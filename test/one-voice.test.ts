@@ -59,6 +59,7 @@ describe("a surface made to disagree is found out", () => {
       { ...said, card: otherLine },
       { ...said, section: "Set 0.3 kg/turn" },
       { ...said, everything: otherCount },
+      { ...said, everything: `${said.everything}\nSet the drive to today's value.` },
     ])
       expect(disagreements({ ...surfaces, said: [tampered] })).not.toEqual([]);
   });

@@ -6,7 +6,11 @@ import type { Said, Surfaces } from "./surfaces.ts";
 /** Everything in which the surfaces of one bin do not speak with one voice; empty when they do. */
 export function disagreements({ answers, said }: Surfaces): readonly string[] {
   return [
-    ...said.flatMap((one) => [...inLines(one), ...inCounts(one, answers.decision)]),
+    ...said.flatMap((one) => [
+      ...inLines(one),
+      ...inCounts(one, answers.decision),
+      ...inOrders(one, answers.decision),
+    ]),
     ...inAction(answers),
     ...inCaps(answers),
     ...inFigures(answers),
@@ -46,6 +50,16 @@ function inCounts(said: Said, decision: Decision | null): string[] {
       )
       .map(({ further, turns }) => `${said.language}: advises ${further} of ${turns} turns`),
   );
+}
+
+const orderToSet = { en: /Set the drive/, de: /Stellen Sie den Antrieb/ } as const;
+
+/** No sentence orders the drive to be set while the decision asks for something else first. */
+function inOrders({ language, everything }: Said, decision: Decision | null): string[] {
+  if (decision === null || decision.action === "set") return [];
+  return orderToSet[language].test(everything)
+    ? [`${language}: orders to set over ${decision.action}`]
+    : [];
 }
 
 function countsIn(text: string, language: Said["language"]) {

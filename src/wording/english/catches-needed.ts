@@ -39,7 +39,7 @@ export function englishCatchesNeeded(format: Format) {
           const limits = `${options.mostCatches} catches of at most ${format.value(basis.heaviestCatch.kg, "mass")}`;
           return input.catches === 0
             ? `${who(result)}: ${limits} are not likely enough to reach ${tolerance}.`
-            : `${who(result)}: ${known}; ${tolerance} is not likely to be reached with ${limits}. Set the drive and state what was reached.`;
+            : `${who(result)}: ${known}; ${tolerance} is not likely to be reached with ${limits}. State what was reached.`;
         }
         case "short": {
           if (needed === null) return `${who(result)}: ${known}.`;

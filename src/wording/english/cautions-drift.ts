@@ -23,7 +23,7 @@ function aboutLevels(format: Format) {
     "fill-differs-confirmed": ({ difference, earlierFills, catches, usualCatches }) =>
       `This fill delivers ${more(difference)} than ${earlierFillWords(earlierFills)}, confirmed by ${catches} catches where ${format.plain(usualCatches)} are usual. Set by it, and look for the cause.`,
     "moved-since": ({ sinceFill, change, lower, upper }) =>
-      `This meter has given about ${more(change)} since fill ${sinceFill}${lower === null || upper === null ? "" : ` (${format.signedPercent(lower)} to ${format.signedPercent(upper)})`}. Set the drive to today's value; look for the cause.`,
+      `This meter has given about ${more(change)} since fill ${sinceFill}${lower === null || upper === null ? "" : ` (${format.signedPercent(lower)} to ${format.signedPercent(upper)})`}. Today's value is the one that counts; look for the cause.`,
     trending: ({ perFill, fills }) =>
       `Still moving: each fill gives ${perFill < 0 ? "less" : "more"} than the last (about ${format.percent(Math.abs(perFill))} a fill over ${fills} fills). Earlier fills no longer tell the next: catch every fill.`,
     "stood-apart": ({ difference, backWith }) =>

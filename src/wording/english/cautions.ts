@@ -54,7 +54,7 @@ function aboutOneFill(format: Format) {
     "one-catch-lent": ({ df }) =>
       `One catch only; how much it scatters is known from other fills (${degrees(df, format)}).`,
     "two-catches": ({ widthFactor }) =>
-      `Two catches cannot say which one is wrong, and their own interval is ${format.plain(widthFactor)} standard errors each way: take a third.`,
+      `Two catches cannot say which one is wrong, and their own interval is ${format.plain(widthFactor)} standard errors each way; a third catch tells far more.`,
     "few-degrees-of-freedom": ({ df }) =>
       `The catch scatter rests on ${degrees(df, format)} only, so the interval is wide on purpose; every further catch narrows it.`,
     "zero-scatter": ({ divisionKg }) =>

@@ -160,7 +160,7 @@ function steps({ moved, differs }: Drift, format: Format): Record<DriftStep, str
     "carry on": "Carry on as before.",
     "catch again": `Catch again in this fill before anything is turned.${confirm}`,
     "catch every fill": "Catch every fill and set the drive from its own catches.",
-    "set by this fill": `Set the drive to today's value.${level}`,
+    "set by this fill": `Today's value is the one that counts.${level}`,
     "look for the cause":
       "Look for the cause: wear, build-up or moisture at the meter, a changed setting, another lot of the product, a drive that slips.",
   };

@@ -37,7 +37,7 @@ export function germanCatchesNeeded(format: Format): CatchesNeededWords {
           const limits = `${catchesWords(options.mostCatches)} von höchstens ${format.value(basis.heaviestCatch.kg, "mass")}`;
           return input.catches === 0
             ? `${who(result)}: ${limits} erreichen ${tolerance} nicht sicher genug.`
-            : `${who(result)}: ${known}; ${tolerance} sind mit ${limits} kaum zu erreichen. Stellen Sie den Antrieb ein und geben Sie das Erreichte an.`;
+            : `${who(result)}: ${known}; ${tolerance} sind mit ${limits} kaum zu erreichen. Geben Sie das Erreichte an.`;
         }
         case "short": {
           if (needed === null) return `${who(result)}: ${known}.`;

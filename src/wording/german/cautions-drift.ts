@@ -21,7 +21,7 @@ function aboutLevels(format: Format) {
     "fill-differs-confirmed": ({ difference, earlierFills, catches, usualCatches }) =>
       `Der Austrag dieser Füllung ist ${higher(difference)} als der ${earlierFillsWords(earlierFills)}, bestätigt durch ${catches} Proben, wo ${format.plain(usualCatches)} üblich sind. Stellen Sie danach ein, und suchen Sie die Ursache.`,
     "moved-since": ({ sinceFill, change, lower, upper }) =>
-      `Seit Füllung ${sinceFill} ist der Austrag etwa ${higher(change)}${lower === null || upper === null ? "" : ` (${format.range(format.signedPercent(lower), format.signedPercent(upper))})`}. Stellen Sie den Antrieb nach dem heutigen Wert ein; suchen Sie die Ursache.`,
+      `Seit Füllung ${sinceFill} ist der Austrag etwa ${higher(change)}${lower === null || upper === null ? "" : ` (${format.range(format.signedPercent(lower), format.signedPercent(upper))})`}. Es gilt der heutige Wert; suchen Sie die Ursache.`,
     trending: ({ perFill, fills }) =>
       `Noch in Bewegung: Jede Füllung gibt ${perFill < 0 ? "weniger" : "mehr"} als die vorige (etwa ${format.percent(Math.abs(perFill))} je Füllung über ${fills} Füllungen). Frühere Füllungen sagen nichts mehr über die nächste: Drehen Sie jede Füllung ab.`,
     "stood-apart": ({ difference, backWith }) =>

@@ -50,7 +50,7 @@ function aboutOneFill(format: Format) {
     "one-catch-lent": ({ df }) =>
       `Nur eine Probe; wie stark sie streut, ist aus anderen Füllungen bekannt (${degrees(df, format)}).`,
     "two-catches": ({ widthFactor }) =>
-      `Zwei Proben können nicht sagen, welche falsch ist, und ihr eigener Vertrauensbereich reicht ${format.plain(widthFactor)} Standardfehler nach jeder Seite: Nehmen Sie eine dritte.`,
+      `Zwei Proben können nicht sagen, welche falsch ist, und ihr eigener Vertrauensbereich reicht ${format.plain(widthFactor)} Standardfehler nach jeder Seite; eine dritte sagt weit mehr.`,
     "few-degrees-of-freedom": ({ df }) =>
       `Die Streuung der Proben ist nur wenig belegt (${degrees(df, format)}); der Vertrauensbereich ist mit Absicht weit, jede weitere Probe macht ihn enger.`,
     "zero-scatter": ({ divisionKg }) =>

@@ -167,7 +167,7 @@ function steps({ moved, differs }: Drift, format: Format): Record<DriftStep, str
     "catch again": `Nehmen Sie in dieser Füllung neue Proben, bevor etwas verstellt wird.${confirm}`,
     "catch every fill":
       "Drehen Sie jede Füllung ab und stellen Sie den Antrieb nach ihren eigenen Proben ein.",
-    "set by this fill": `Stellen Sie den Antrieb nach dem heutigen Wert ein.${level}`,
+    "set by this fill": `Es gilt der heutige Wert.${level}`,
     "look for the cause":
       "Suchen Sie die Ursache: Verschleiß, Anbackungen oder Feuchte am Dosierer, eine veränderte Einstellung, eine andere Partie des Produkts, Schlupf im Antrieb.",
   };

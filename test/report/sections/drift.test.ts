@@ -86,7 +86,7 @@ describe("sections on drift and repeatability", () => {
       /this meter has given about 5\.\d\s% less since fill 6/,
     );
     expect(steps).toMatchObject({ kind: "list" });
-    expect(textOf([present(steps)])).toMatch(/Set the drive to today's value\. Since fill 6/);
+    expect(textOf([present(steps)])).toMatch(/Today's value is the one that counts\. Since fill 6/);
     expect(textOf(blocks)).not.toMatch(/would have shown by now/);
     expect(textOf(blocks)).toMatch(/Fills 1 to 5: .* Fills 6 to 9: .* the level in force/);
   });

@@ -42,7 +42,7 @@ describe("enough catches, in words", () => {
   it("says when no number within the limits is likely to do, and what to state then", () => {
     const given = { heaviestCatchKg: 7 };
     expect(plain(say.sentence(needed(season, given, 0.003)))).toMatch(
-      /after 2 catches; ± 0\.3 % is not likely to be reached with 8 catches of at most 7 kg\. Set the drive and state what was reached\.$/,
+      /after 2 catches; ± 0\.3 % is not likely to be reached with 8 catches of at most 7 kg\. State what was reached\.$/,
     );
     expect(plain(say.sentence(needed(null, { assumedKgPerTurn: 0.3, ...given }, 0.003)))).toBe(
       "Before any catch: 8 catches of at most 7 kg are not likely enough to reach ± 0.3 %.",
