@@ -73,7 +73,7 @@ export {
   type Input,
   type InputLaw,
   type Measurement,
-  uncertaintyBudget,
+  propagateUncertainty,
   welchSatterthwaite,
 } from "./statistics/propagation.ts";
 export {

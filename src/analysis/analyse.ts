@@ -3,7 +3,7 @@ import { checkSetupAgainst } from "../data/setup-against.ts";
 import type { Catch, CatchLog } from "../data/types.ts";
 import { OptionError } from "../errors/errors.ts";
 import { fitModel, type MeterModel, type Model } from "../model/model.ts";
-import { type AcrossFillsAnswer, acrossFillsAnswer } from "../questions/across-fills.ts";
+import { type AcrossFills, acrossFills } from "../questions/across-fills.ts";
 import { type CatchesNeeded, catchesNeeded } from "../questions/catches-needed.ts";
 import { type Cost, cost } from "../questions/cost.ts";
 import { deliveryWithoutError } from "../questions/delivery/without-error.ts";
@@ -13,15 +13,15 @@ import { fieldCheckOptions } from "../questions/field-check/options.ts";
 import { type FieldCheck, fieldCheck } from "../questions/field-check.ts";
 import { outletsOptions } from "../questions/outlets/options.ts";
 import { type Outlets, outlets } from "../questions/outlets.ts";
-import { outlierOptions } from "../questions/outliers/options.ts";
+import { outliersOptions } from "../questions/outliers/options.ts";
 import { type Outliers, outliers } from "../questions/outliers.ts";
 import { type Repeatability, repeatability } from "../questions/repeatability.ts";
 import { settingOptions } from "../questions/setting/options.ts";
-import { type DriveSetting, setting } from "../questions/setting.ts";
+import { type Setting, setting } from "../questions/setting.ts";
 import { type Skipping, skipping } from "../questions/skipping.ts";
 import { type SpeedLinearity, speedLinearity } from "../questions/speed-linearity.ts";
-import { budgetOptions } from "../questions/uncertainty-budget/options.ts";
-import { type RateUncertainty, rateUncertainty } from "../questions/uncertainty-budget.ts";
+import { uncertaintyBudgetOptions } from "../questions/uncertainty-budget/options.ts";
+import { type UncertaintyBudget, uncertaintyBudget } from "../questions/uncertainty-budget.ts";
 import type { Caution } from "../results/caution.ts";
 import { defaults } from "../results/defaults.ts";
 import { type Asking, askingFor } from "./asking.ts";
@@ -36,7 +36,12 @@ import {
 } from "./options.ts";
 import { planningOptions } from "./planning-options.ts";
 import { type ProductAnswers, productAnswers } from "./products.ts";
-import { budgetChoices, fieldCheckChoices, freshStarts, settingChoices } from "./resolved-setup.ts";
+import {
+  fieldCheckChoices,
+  freshStarts,
+  settingChoices,
+  uncertaintyBudgetChoices,
+} from "./resolved-setup.ts";
 
 /** Why a meter has no decision. */
 export type NoDecision = "another product is in the bin";
@@ -55,12 +60,12 @@ export interface MeterAnswers {
   readonly outliers: Outliers | null;
   readonly drift: Drift | null;
   readonly repeatability: Repeatability | null;
-  readonly acrossFills: AcrossFillsAnswer | null;
+  readonly acrossFills: AcrossFills | null;
   readonly catchesNeeded: CatchesNeeded | null;
   readonly skipping: Skipping | null;
   readonly cost: Cost | null;
-  readonly setting: DriveSetting | null;
-  readonly uncertaintyBudget: RateUncertainty | null;
+  readonly setting: Setting | null;
+  readonly uncertaintyBudget: UncertaintyBudget | null;
   /** null: no meter speeds were written down. */
   readonly speedLinearity: SpeedLinearity | null;
   /** null: the setup holds no field check of it. */
@@ -197,7 +202,7 @@ function aboutToday(
   const { catchesNeeded: plan } = planningOptions(meter, options, setup, errorOfStep(toSet));
   return {
     outliers: needed("outliers", () =>
-      outliers(meter, outlierOptions(model.options, { massUnit: log.massUnit })),
+      outliers(meter, outliersOptions(model.options, { massUnit: log.massUnit })),
     ),
     catchesNeeded: needed("catchesNeeded", () =>
       catchesNeeded(meter, planNext ? { ...plan, fill: "next" } : plan),
@@ -205,10 +210,10 @@ function aboutToday(
     setting: toSet,
     repeatability: wanted("repeatability", () => repeatability(meter, model.options)),
     uncertaintyBudget: wanted("uncertaintyBudget", () =>
-      rateUncertainty(
+      uncertaintyBudget(
         meter,
         today,
-        budgetOptions(model.options, budgetChoices(setup, bin, product)),
+        uncertaintyBudgetOptions(model.options, uncertaintyBudgetChoices(setup, bin, product)),
       ),
     ),
     speedLinearity: wanted("speedLinearity", () => speedLinearity(meter, model.options)),
@@ -226,14 +231,14 @@ function aboutFills(meter: MeterModel, { asking, model, options, setup }: Questi
   const { shiftOfInterest } = defaults;
   return {
     drift: needed("drift", () => drift(meter, { ...model.options, shiftOfInterest }, model.meters)),
-    acrossFills: wanted("acrossFills", () => acrossFillsAnswer(meter, model.options)),
+    acrossFills: wanted("acrossFills", () => acrossFills(meter, model.options)),
     skipping: wanted("skipping", () => skipping(meter, planning.skipping)),
     cost: wanted("cost", () => cost(meter, planning.cost)),
   };
 }
 
 /** Rate error of the nearest step of a drive with steps; beyond the tolerance it is a finding of its own. */
-function errorOfStep(answer: DriveSetting | null): number {
+function errorOfStep(answer: Setting | null): number {
   const step = answer?.nearest == null ? null : (answer.steps[answer.nearest.nearest] ?? null);
   const error = step?.rateError?.value ?? 0;
   return answer !== null && Math.abs(error) < answer.options.tolerance ? error : 0;

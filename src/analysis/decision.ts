@@ -1,7 +1,7 @@
 import type { AnsweredSetup, Setup } from "../data/setup.ts";
 import type { CatchesNeeded } from "../questions/catches-needed.ts";
 import type { Delivery } from "../questions/delivery.ts";
-import type { DriveSetting } from "../questions/setting.ts";
+import type { Setting } from "../questions/setting.ts";
 import { type Ask, type Caution, type CautionCode, isAbout } from "../results/caution.ts";
 
 /** What to do now, the strongest first. */
@@ -51,7 +51,7 @@ export interface DecisionGround {
   /** Null: could not be computed. */
   readonly catchesNeeded: CatchesNeeded | null;
   /** Null: could not be computed. */
-  readonly setting: DriveSetting | null;
+  readonly setting: Setting | null;
   /** Every finding of the bin, and of the file. */
   readonly findings: readonly Caution[];
   readonly setup: Pick<Setup, "answered"> | null;

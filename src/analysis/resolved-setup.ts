@@ -3,7 +3,10 @@ import { type DriveGeometry, noDrive } from "../model/drive.ts";
 import type { FreshStart } from "../model/history.ts";
 import { type FieldCheckChoices, fieldCheckDefaults } from "../questions/field-check/options.ts";
 import { type SettingChoices, settingDefaults } from "../questions/setting/options.ts";
-import { type BudgetChoices, budgetDefaults } from "../questions/uncertainty-budget/options.ts";
+import {
+  type UncertaintyBudgetChoices,
+  uncertaintyBudgetDefaults,
+} from "../questions/uncertainty-budget/options.ts";
 
 /** What each question about drive and field is told by the setup; null where the setup says nothing. */
 
@@ -18,10 +21,14 @@ export function settingChoices(setup: Setup | null, bin: string, product: string
   };
 }
 
-export function budgetChoices(setup: Setup | null, bin: string, product: string): BudgetChoices {
-  if (setup === null) return budgetDefaults;
+export function uncertaintyBudgetChoices(
+  setup: Setup | null,
+  bin: string,
+  product: string,
+): UncertaintyBudgetChoices {
+  if (setup === null) return uncertaintyBudgetDefaults;
   return {
-    ...budgetDefaults,
+    ...uncertaintyBudgetDefaults,
     ...driveGeometry(setup, bin, product),
     scaleTestedError: setup.scale.testedError,
     turnCountStandardUncertainty: setup.cart.turnCountStandardUncertainty,

@@ -1,4 +1,4 @@
-import type { AcrossFillsAnswer, FillPoint } from "../questions/across-fills.ts";
+import type { AcrossFills, FillPoint } from "../questions/across-fills.ts";
 import type { Words } from "../wording/words.ts";
 import type { ChartSpec } from "./chart-spec.ts";
 import { baseSpec } from "./theme.ts";
@@ -10,7 +10,7 @@ import { baseSpec } from "./theme.ts";
  * @returns a plain Vega-Lite specification, data inline; every number is one of the result's, in the units the words
  *          show
  */
-export function fillsChart(result: AcrossFillsAnswer, words: Words): ChartSpec {
+export function acrossFillsChart(result: AcrossFills, words: Words): ChartSpec {
   const say = words.acrossFills.fills;
   const { format } = words;
   const size = result.mean.value;

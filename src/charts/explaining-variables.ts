@@ -19,7 +19,10 @@ interface Axes {
  * @returns a plain Vega-Lite specification, data inline; every number is one of the result's, in the units the words
  *          show; null when no bulk density is recorded
  */
-export function densityChart(result: ExplainingVariables, words: Words): ChartSpec | null {
+export function explainingVariablesChart(
+  result: ExplainingVariables,
+  words: Words,
+): ChartSpec | null {
   const fills = result.fills.filter(({ bulkDensityKgPerM3 }) => bulkDensityKgPerM3 !== null);
   if (fills.length === 0) return null;
   const say = words.explainingVariables.chart;

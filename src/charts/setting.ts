@@ -1,4 +1,4 @@
-import type { DriveSetting } from "../questions/setting.ts";
+import type { Setting } from "../questions/setting.ts";
 import type { Words } from "../wording/words.ts";
 import type { ChartSpec } from "./chart-spec.ts";
 import { limitLines } from "./limit-lines.ts";
@@ -11,7 +11,7 @@ import { baseSpec } from "./theme.ts";
  * @returns a plain Vega-Lite specification, data inline; every number is one of the result's, errors in percent; null
  *          where no steps are listed or no target is known
  */
-export function settingChart(result: DriveSetting, words: Words): ChartSpec | null {
+export function settingChart(result: Setting, words: Words): ChartSpec | null {
   const say = words.setting;
   const { format } = words;
   const steps = result.steps.flatMap((step) =>
@@ -69,7 +69,7 @@ export function settingChart(result: DriveSetting, words: Words): ChartSpec | nu
   };
 }
 
-function neededLayers({ ratio }: DriveSetting, words: Words, x: object): readonly object[] {
+function neededLayers({ ratio }: Setting, words: Words, x: object): readonly object[] {
   if (ratio === null) return [];
   const data = {
     values: [{ needed: ratio.value, words: words.setting.chart.needed(ratio.value) }],

@@ -1,4 +1,4 @@
-import type { RateUncertainty } from "../questions/uncertainty-budget.ts";
+import type { UncertaintyBudget } from "../questions/uncertainty-budget.ts";
 import type { Words } from "../wording/words.ts";
 import type { ChartSpec } from "./chart-spec.ts";
 import { baseSpec } from "./theme.ts";
@@ -12,7 +12,7 @@ const heightOfFrame = 96;
  * @returns a plain Vega-Lite specification, data inline; every number is one of the result's, in percent; null where the
  *          catch scatter is unknown
  */
-export function uncertaintyBudgetChart(result: RateUncertainty, words: Words): ChartSpec | null {
+export function uncertaintyBudgetChart(result: UncertaintyBudget, words: Words): ChartSpec | null {
   if (result.lines.length === 0) return null;
   const say = words.uncertaintyBudget;
   const values = result.lines.map((line) => ({

@@ -1,7 +1,7 @@
 import type { MassUnit } from "../data/types.ts";
 import { rowsToCsv } from "../data/write-csv.ts";
-import { trialDesignOptions } from "../questions/trial-plan/options.ts";
-import { type TrialDesign, trialDesign } from "../questions/trial-plan.ts";
+import { trialPlanOptions } from "../questions/trial-plan/options.ts";
+import { type TrialPlan, trialPlan } from "../questions/trial-plan.ts";
 import { cautionSentence } from "../report/sections/cautions.ts";
 import { trialPlanSection } from "../report/sections/trial-plan.ts";
 import type { UnitSystem } from "../wording/format.ts";
@@ -43,7 +43,7 @@ export async function planCommand(
     );
     return exitCodes.badInput;
   }
-  const design = trialDesign(trialDesignOptions({ products, ...chosen(flags) }));
+  const design = trialPlan(trialPlanOptions({ products, ...chosen(flags) }));
   if (flags.out !== undefined) {
     const files = { "sheet.csv": rowsToCsv(design.rows) };
     const replace = replaceOf(flags);
@@ -71,7 +71,7 @@ function chosen(flags: PlanFlags) {
   };
 }
 
-function inWords(design: TrialDesign, { language, units }: PlanFlags): string {
+function inWords(design: TrialPlan, { language, units }: PlanFlags): string {
   const words = wordsFor(language, units);
   const cautions = design.cautions.map((found) => `- ${cautionSentence(found, words)}`);
   return [...plainBlocks(trialPlanSection(design, words, "plan")), ...cautions].join("\n");

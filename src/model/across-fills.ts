@@ -33,7 +33,7 @@ export interface BetweenComponent {
 }
 
 /** What a meter's fills say together about the mean over fills and about the next fill. */
-export interface AcrossFills {
+export interface FillsTogether {
   /** Fills of the level in force, on which mean and next fill rest; earlier levels speak for the spread only. */
   readonly fills: number;
   /** Their catches. */
@@ -69,12 +69,12 @@ export interface RelativeSpread {
  * Source           Hahn & Meeker, Statistical Intervals, ch. 4; coverage in reports/coverage.md, after changes of level in
  *                  reports/drift-study.md
  */
-export function acrossFills(
+export function fillsTogether(
   stretches: readonly (readonly Fill[])[],
   scatter: PooledScatter,
   level: number,
   borrowed: RelativeSpread | null,
-): AcrossFills {
+): FillsTogether {
   const inForce = stretches.at(-1) ?? [];
   const center = mean(deliveriesOf(inForce));
   const spread = fillSpread(stretches, center, level, borrowed);

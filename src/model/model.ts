@@ -3,7 +3,7 @@ import type { Catch } from "../data/types.ts";
 import { defaults } from "../results/defaults.ts";
 import { refuseUnknownOptions, requireModelOptions } from "../results/options.ts";
 import type { VarianceLaw } from "../statistics/through-origin.ts";
-import { type AcrossFills, acrossFills, relativeSpreadOf } from "./across-fills.ts";
+import { type FillsTogether, fillsTogether, relativeSpreadOf } from "./across-fills.ts";
 import type { PooledScatter } from "./catch-scatter.ts";
 import { constantMassOverBins, type StandingTest } from "./constant-mass.ts";
 import { doubtedEstimate, type FillEstimate } from "./doubted-estimate.ts";
@@ -31,7 +31,7 @@ export interface MeterModel extends Meter {
   readonly scatter: PooledScatter;
   /** Whether it has moved, and which of its fills are of one level. */
   readonly history: MeterHistory;
-  readonly across: AcrossFills;
+  readonly across: FillsTogether;
   /** Which catches stand out, and which of them are set aside: those are in no figure but `withAll`. */
   readonly screening: MeterScreening;
   /** What the fills would say with the catches that are set aside; null where none is. */
@@ -89,7 +89,7 @@ export function fitModel(
       return {
         ...meter,
         scatter,
-        across: acrossFills(stretches, scatter, level, borrowed),
+        across: fillsTogether(stretches, scatter, level, borrowed),
         screening,
         withAll: withAllCatches(meter, screening, { level, borrowed, choices }),
         constantMass: constantMass[i] ?? null,

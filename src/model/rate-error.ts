@@ -3,7 +3,7 @@ import { OptionError } from "../errors/errors.ts";
 import type { About, Estimate } from "../results/estimate.ts";
 import type { ErrorLaw } from "../statistics/expected-loss.ts";
 import type { NormalSample } from "../statistics/normal-sample.ts";
-import type { AcrossFills } from "./across-fills.ts";
+import type { FillsTogether } from "./across-fills.ts";
 import { type MeterHistory, stretchInForce } from "./history.ts";
 import { deliveriesOf, type Meter } from "./meters.ts";
 
@@ -18,7 +18,7 @@ export type AssumedValue =
   | { readonly source: "mean of fills" };
 
 /** The assumed value in figures. */
-export interface Setting {
+export interface AssumedSetting {
   /** For the fill in the bin now, had it not been caught; null: no earlier fill to take it from. */
   readonly todayKgPerTurn: number | null;
   /** For the next fill. */
@@ -35,7 +35,7 @@ export interface Setting {
 export function settingOf(
   assumed: AssumedValue,
   { fills, history }: Meter & { readonly history: MeterHistory },
-): Setting {
+): AssumedSetting {
   const deliveries = deliveriesOf(fills);
   const level = deliveriesOf(history.beforeNewest);
   const always = (kgPerTurn: number) => ({ todayKgPerTurn: kgPerTurn, nextKgPerTurn: kgPerTurn });
@@ -87,7 +87,7 @@ export function asRateError(
  *
  * @returns null when nothing is known of how fills differ
  */
-export function nextFillErrorLaw({ nextFill }: AcrossFills, setTo: number): ErrorLaw | null {
+export function nextFillErrorLaw({ nextFill }: FillsTogether, setTo: number): ErrorLaw | null {
   const { value, standardError, df } = nextFill;
   if (standardError === null || df === null) return null;
   return { location: (value - setTo) / setTo, scale: standardError / setTo, df };
@@ -100,7 +100,7 @@ export function nextFillErrorLaw({ nextFill }: AcrossFills, setTo: number): Erro
  * @returns null when nothing is known of how fills differ
  */
 export function fillErrorSample(
-  { fills, nextFill, spread }: AcrossFills,
+  { fills, nextFill, spread }: FillsTogether,
   setTo: number,
 ): NormalSample | null {
   const deviation = spread.standardDeviation?.value ?? 0;

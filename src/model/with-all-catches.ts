@@ -1,5 +1,5 @@
 import type { Estimate } from "../results/estimate.ts";
-import { acrossFills, type RelativeSpread } from "./across-fills.ts";
+import { fillsTogether, type RelativeSpread } from "./across-fills.ts";
 import { type HistoryChoices, historyOf } from "./history.ts";
 import type { Meter } from "./meters.ts";
 import type { MeterScreening } from "./screening/screen-log.ts";
@@ -27,7 +27,7 @@ export function withAllCatches(
   if (findings.every(({ setAside }) => setAside.length === 0)) return null;
   const whole = { ...meter, fills: findings.map(({ fill }) => fill) };
   const stretches = historyOf(whole, level, choices).stretches.map(({ fills }) => fills);
-  const { mean, nextFill } = acrossFills(stretches, scatterOfAll, level, borrowed);
+  const { mean, nextFill } = fillsTogether(stretches, scatterOfAll, level, borrowed);
   return { mean, nextFill, nextFillHalfWidth: relativeHalfWidth(nextFill) };
 }
 

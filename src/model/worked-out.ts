@@ -2,7 +2,7 @@ import type { Measured } from "../data/setup.ts";
 import { normalQuantile } from "../numeric/distributions/normal.ts";
 import { studentTQuantile } from "../numeric/distributions/student-t.ts";
 import type { About, Estimate, Interval, Unit } from "../results/estimate.ts";
-import { type Measurement, uncertaintyBudget } from "../statistics/propagation.ts";
+import { type Measurement, propagateUncertainty } from "../statistics/propagation.ts";
 import { fiellerSet, type RatioSet } from "../statistics/ratio-interval.ts";
 import { combinedDf } from "../statistics/sample.ts";
 import { dfOfInterval } from "./interval-df.ts";
@@ -52,7 +52,7 @@ export function derived(formula: Measurement, parts: readonly (Measured | Derive
     df: null,
   }));
   // The level only shapes the expanded uncertainty, which is not used here.
-  const { value, combined } = uncertaintyBudget(formula, inputs, 0.95);
+  const { value, combined } = propagateUncertainty(formula, inputs, 0.95);
   return { value, standardUncertainty: combined };
 }
 
@@ -172,7 +172,7 @@ export function timesDelivery<U extends Unit>(
     },
     { name: "factor", ...factor, law: "normal", df: null },
   ] as const;
-  const budget = uncertaintyBudget(([k = 0, x = 0]) => k * x, inputs, level);
+  const budget = propagateUncertainty(([k = 0, x = 0]) => k * x, inputs, level);
   return {
     value,
     unit,

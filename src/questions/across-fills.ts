@@ -1,4 +1,4 @@
-import { type AcrossFills, type FillSpread, remlAcrossFills } from "../model/across-fills.ts";
+import { type FillSpread, type FillsTogether, remlAcrossFills } from "../model/across-fills.ts";
 import { scatterAt, scatterDiffers, standardDeviationInterval } from "../model/catch-scatter.ts";
 import { type MeterHistory, stretchInForce } from "../model/history.ts";
 import { stillMoving } from "../model/history-cautions.ts";
@@ -42,7 +42,7 @@ export interface CatchScatter {
 }
 
 /** What all fills of one meter say together. */
-export interface AcrossFillsAnswer extends AcrossFills {
+export interface AcrossFills extends FillsTogether {
   readonly kind: "across-fills";
   readonly bin: string;
   readonly product: string;
@@ -73,7 +73,7 @@ const comfortableFills = 4;
  *             caution trending. Coverage: reports/coverage.md, after changes of level reports/drift-study.md
  * Source      Hahn & Meeker, Statistical Intervals, ch. 4; Searle, Casella & McCulloch, Variance Components
  */
-export function acrossFillsAnswer(meter: MeterModel, options: ModelOptions): AcrossFillsAnswer {
+export function acrossFills(meter: MeterModel, options: ModelOptions): AcrossFills {
   requireModelOptions(options);
   const { level } = options;
   return {
@@ -102,7 +102,7 @@ function standsOf(fill: Fill, history: MeterHistory): FillPoint["stands"] {
   return history.stoodApart.some((one) => one.fill === fill.fill) ? "apart" : "earlier level";
 }
 
-function leftOutOf({ withAll, screening }: MeterModel): AcrossFillsAnswer["leftOut"] {
+function leftOutOf({ withAll, screening }: MeterModel): AcrossFills["leftOut"] {
   if (withAll === null) return null;
   const catches = screening.findings.flatMap(({ setAside }) =>
     setAside.map((row) => ({ fill: row.fill, catch: row.catch })),
@@ -170,7 +170,7 @@ function bandInDifferences({ across, history }: MeterModel): number {
   return (upper - across.nextFill.value) / Math.abs(first.delivery - second.delivery);
 }
 
-function timesTooNarrow({ mean, ignoringFills }: AcrossFills): number | null {
+function timesTooNarrow({ mean, ignoringFills }: FillsTogether): number | null {
   if (mean.standardError === null || ignoringFills?.standardError == null) return null;
   const width = ({ interval }: Estimate) =>
     interval?.upper != null && interval.lower !== null ? interval.upper - interval.lower : null;

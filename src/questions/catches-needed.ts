@@ -23,8 +23,8 @@ import { turnsForTime } from "./catches-needed/turns.ts";
 export type {
   TimeBudget,
   TrialCosts,
-  TrialPlan,
   TrialSplit,
+  TrialSplits,
   TurnsChoice,
   TurnsPlan,
 } from "./catches-needed/plans.ts";

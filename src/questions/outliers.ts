@@ -6,11 +6,11 @@ import { levels } from "../model/screening/finding.ts";
 import { relativeHalfWidth } from "../model/with-all-catches.ts";
 import { requireModelOptions } from "../results/options.ts";
 import type { OutsideVariance } from "../statistics/constant-offset.ts";
-import { outlierCautions } from "./outliers/cautions.ts";
+import { outliersCautions } from "./outliers/cautions.ts";
 import { judgeFill } from "./outliers/judge-catch.ts";
 import { leftOutOf } from "./outliers/left-out.ts";
 import { influenceOfEach } from "./outliers/refit.ts";
-import type { OutlierOptions, Outliers } from "./outliers/result.ts";
+import type { Outliers, OutliersOptions } from "./outliers/result.ts";
 import { screeningOf } from "./outliers/screening.ts";
 import { pairOf, suspectsOf } from "./outliers/suspects.ts";
 
@@ -22,8 +22,8 @@ export type {
   FillScreening,
   Influence,
   LeftOutOfFill,
-  OutlierOptions,
   Outliers,
+  OutliersOptions,
   Suspect,
 } from "./outliers/result.ts";
 
@@ -49,7 +49,7 @@ export type {
  * Source          Cook & Weisberg, Residuals and Influence in Regression (1982); Rosner, Technometrics 25 (1983) 165;
  *                 ISO 5725-2 (pooled repeatability variance)
  */
-export function outliers(meter: MeterModel, options: OutlierOptions): Outliers {
+export function outliers(meter: MeterModel, options: OutliersOptions): Outliers {
   requireModelOptions(options);
   const { findings, tests, metersInLog, scatterOfAll } = meter.screening;
   const newest = newestFill(meter);
@@ -94,7 +94,7 @@ export function outliers(meter: MeterModel, options: OutlierOptions): Outliers {
     metersInLog,
     leftOut: leftOutOf(meter, options),
   };
-  return { kind: "outliers", ...found, cautions: outlierCautions(found) };
+  return { kind: "outliers", ...found, cautions: outliersCautions(found) };
 }
 
 function lent({ variance, df }: PooledScatter): OutsideVariance | null {

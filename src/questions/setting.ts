@@ -9,17 +9,17 @@ import { settingCautions } from "./setting/cautions.ts";
 import { missingForSetting } from "./setting/missing.ts";
 import { nearestSteps, rateNow, ratesAround, ratesOfSteps } from "./setting/rates.ts";
 import { reachOf } from "./setting/reach.ts";
-import type { DriveSetting, MeterSpeedNeeded, SettingOptions } from "./setting/result.ts";
+import type { MeterSpeedNeeded, Setting, SettingOptions } from "./setting/result.ts";
 import { targetRateOf } from "./setting/target.ts";
 
 export type {
-  DriveSetting,
   MeterSpeedNeeded,
   MissingForSetting,
   NearestSteps,
   RateAtSetting,
   Reach,
   SetNow,
+  Setting,
   SettingOptions,
 } from "./setting/result.ts";
 
@@ -45,7 +45,7 @@ export function setting(
   meter: Meter,
   { bin, product, fill, estimate }: Delivery,
   options: SettingOptions,
-): DriveSetting {
+): Setting {
   requireModelOptions(options);
   const { level } = options;
   const found = targetRateOf(options);
@@ -80,7 +80,7 @@ function ratioNeeded(
   target: Derived | null,
   delivery: Delivery["estimate"],
   options: SettingOptions,
-): DriveSetting["ratio"] {
+): Setting["ratio"] {
   const hectares = hectaresPerWheelTurn(options);
   if (target === null || hectares === null || options.drive?.kind === "motor") return null;
   const massPerWheelTurn = derived(([rate = 0, area = 0]) => rate * area, [target, hectares]);

@@ -1,16 +1,16 @@
 import { sum } from "simple-statistics";
 import { type Caution, caution } from "../results/caution.ts";
 import { expectedContrast, pairsPlanned, spreadOfFills } from "./trial-plan/expected.ts";
-import { trialDesignDefaults, trialDesignOptions } from "./trial-plan/options.ts";
+import { trialPlanDefaults, trialPlanOptions } from "./trial-plan/options.ts";
 import type {
   ExpectedContrast,
   TrialDefault,
-  TrialDesign,
-  TrialDesignOptions,
+  TrialPlan,
+  TrialPlanOptions,
 } from "./trial-plan/result.ts";
 import { sheetRows, treatmentsOf } from "./trial-plan/sheet.ts";
 
-export type { SheetRow, TrialDesign, TrialDesignOptions } from "./trial-plan/result.ts";
+export type { SheetRow, TrialPlan, TrialPlanOptions } from "./trial-plan/result.ts";
 
 const alternativeFills = [2, 3, 4, 5, 6, 8, 10];
 const comfortableFills = 4;
@@ -24,15 +24,15 @@ const usualPower = 0.8;
  * a whole fill; power by the noncentral t, for separate spreads as the mean over the degrees of freedom that Welch's
  * formula will give; chance of showing equivalence by two one-sided tests at true equality.
  *
- * @param options  from `trialDesignOptions`; spread, scatter and difference are fractions of the delivery
+ * @param options  from `trialPlanOptions`; spread, scatter and difference are fractions of the delivery
  * @returns        rows in the order of work, blank where something is to be measured; the same seed gives the same rows
  * Assumes         spread and scatter as given, normal. Within blocks with separate spreads the power is a lower bound: Holm's
  *                 adjustment finds a little more than Bonferroni's, which is counted here
  * Source          Cochran & Cox, Experimental Designs, 2nd ed., ch. 4 (randomised blocks); Phillips 1990 (power of two
  *                 one-sided tests)
  */
-export function trialDesign(options: TrialDesignOptions): TrialDesign {
-  trialDesignOptions(options);
+export function trialPlan(options: TrialPlanOptions): TrialPlan {
+  trialPlanOptions(options);
   const rows = sheetRows(options);
   const expected = expectedContrast(options, options.fills);
   const perFill = treatmentsOf(options);
@@ -68,14 +68,14 @@ const namedDefaults: readonly TrialDefault[] = [
   "catchesPerLevel",
 ];
 
-function defaultsIn(options: TrialDesignOptions): readonly TrialDefault[] {
+function defaultsIn(options: TrialPlanOptions): readonly TrialDefault[] {
   const same = (name: TrialDefault) =>
-    JSON.stringify(options[name]) === JSON.stringify(trialDesignDefaults[name]);
+    JSON.stringify(options[name]) === JSON.stringify(trialPlanDefaults[name]);
   return namedDefaults.filter(same);
 }
 
 function planCautions(
-  { fills, turnLevels, difference }: TrialDesignOptions,
+  { fills, turnLevels, difference }: TrialPlanOptions,
   { power }: ExpectedContrast,
   catchesPerFill: number,
 ): readonly Caution[] {

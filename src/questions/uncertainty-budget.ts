@@ -1,10 +1,14 @@
 import type { MeterModel } from "../model/model.ts";
 import { requireModelOptions } from "../results/options.ts";
-import { type Budget, uncertaintyBudget } from "../statistics/propagation.ts";
+import { type Budget, propagateUncertainty } from "../statistics/propagation.ts";
 import type { Delivery } from "./delivery/result.ts";
-import { budgetCautions } from "./uncertainty-budget/cautions.ts";
+import { uncertaintyBudgetCautions } from "./uncertainty-budget/cautions.ts";
 import { checkBudget } from "./uncertainty-budget/check.ts";
-import type { BudgetLine, BudgetOptions, RateUncertainty } from "./uncertainty-budget/result.ts";
+import type {
+  BudgetLine,
+  UncertaintyBudget,
+  UncertaintyBudgetOptions,
+} from "./uncertainty-budget/result.ts";
 import {
   areaSources,
   deliverySources,
@@ -17,10 +21,10 @@ import { rateOf, totalOf } from "./uncertainty-budget/total.ts";
 export type {
   BudgetCheck,
   BudgetLine,
-  BudgetOptions,
   BudgetSource,
   LeftOut,
-  RateUncertainty,
+  UncertaintyBudget,
+  UncertaintyBudgetOptions,
 } from "./uncertainty-budget/result.ts";
 
 /**
@@ -44,11 +48,11 @@ export type {
  *                 drill does not is not in it: that is what a field check is for
  * Source          JCGM 100:2008 (GUM) 4.3.7, 5.1.2, G.4.1; JCGM 101:2008 (GUM supplement 1)
  */
-export function rateUncertainty(
+export function uncertaintyBudget(
   meter: MeterModel,
   delivery: Delivery,
-  options: BudgetOptions,
-): RateUncertainty {
+  options: UncertaintyBudgetOptions,
+): UncertaintyBudget {
   requireModelOptions(options);
   const found: readonly Found[] = [
     ...deliverySources(delivery, options),
@@ -62,15 +66,15 @@ export function rateUncertainty(
   const result = leftOut.includes("catch scatter")
     ? { ...about, lines: [], total: null, check: null, improveFirst: null }
     : { ...about, ...budgetOf(sources, options) };
-  return { ...result, cautions: budgetCautions(result) };
+  return { ...result, cautions: uncertaintyBudgetCautions(result) };
 }
 
 function budgetOf(
   sources: readonly Source[],
-  options: BudgetOptions,
-): Pick<RateUncertainty, "lines" | "total" | "check" | "improveFirst"> {
+  options: UncertaintyBudgetOptions,
+): Pick<UncertaintyBudget, "lines" | "total" | "check" | "improveFirst"> {
   const total = totalOf(sources, options.level);
-  const lines = linesOf(uncertaintyBudget(rateOf(sources), sources, options.level), sources);
+  const lines = linesOf(propagateUncertainty(rateOf(sources), sources, options.level), sources);
   return {
     lines,
     total: { ...total, withinTolerance: total.expanded <= options.tolerance },
@@ -105,7 +109,7 @@ function improveFirst(
   [largest]: readonly BudgetLine[],
   sources: readonly Source[],
   level: number,
-): RateUncertainty["improveFirst"] {
+): UncertaintyBudget["improveFirst"] {
   if (largest === undefined) return null;
   const halved = sources.map((source) =>
     source.name === largest.source

@@ -56,7 +56,7 @@ export type Measurement = (values: readonly number[]) => number;
  * @throws       NumericalError when there is no input, an uncertainty is negative or not finite, or f is not finite
  * Source        JCGM 100:2008 (GUM) 5.1.2, 5.1.4, G.4.1, equation G.2b
  */
-export function uncertaintyBudget(
+export function propagateUncertainty(
   measurement: Measurement,
   inputs: readonly Input[],
   level: number,
@@ -101,7 +101,7 @@ export function combinedWithCorrelation(
   inputs: readonly Input[],
   correlations: readonly Correlation[],
 ): number {
-  const { contributions } = uncertaintyBudget(measurement, inputs, 0.95);
+  const { contributions } = propagateUncertainty(measurement, inputs, 0.95);
   const signed = contributions.map(
     ({ sensitivity, standardUncertainty }) => sensitivity * standardUncertainty,
   );

@@ -5,7 +5,7 @@ import type { DecisionWords } from "./english/decision.ts";
 import type { DeliveryWords } from "./english/delivery.ts";
 import type { DriftWords } from "./english/drift.ts";
 import type { FieldCheckWords } from "./english/field-check.ts";
-import type { OutlierWords } from "./english/outliers.ts";
+import type { OutliersWords } from "./english/outliers.ts";
 import type { RepeatabilityWords } from "./english/repeatability.ts";
 import type { ReportWords } from "./english/report.ts";
 import type { SkippingWords } from "./english/skipping.ts";
@@ -31,7 +31,7 @@ export interface Words {
   readonly decision: DecisionWords;
   readonly delivery: DeliveryWords;
   readonly acrossFills: AcrossFillsWords;
-  readonly outliers: OutlierWords;
+  readonly outliers: OutliersWords;
   readonly catchesNeeded: CatchesNeededWords;
   readonly skipping: SkippingWords;
   readonly cost: CostWords;

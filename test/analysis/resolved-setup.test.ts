@@ -1,13 +1,16 @@
 import { describe, expect, it } from "vitest";
 import {
-  budgetChoices,
   fieldCheckChoices,
   settingChoices,
+  uncertaintyBudgetChoices,
 } from "../../src/analysis/resolved-setup.ts";
 import { readSetup } from "../../src/data/read-setup.ts";
 import { fieldCheckDefaults, fieldCheckOptions } from "../../src/questions/field-check/options.ts";
 import { settingDefaults, settingOptions } from "../../src/questions/setting/options.ts";
-import { budgetDefaults, budgetOptions } from "../../src/questions/uncertainty-budget/options.ts";
+import {
+  uncertaintyBudgetDefaults,
+  uncertaintyBudgetOptions,
+} from "../../src/questions/uncertainty-budget/options.ts";
 import { demo } from "../support/demo.ts";
 
 const model = { level: 0.95, tolerance: 0.05, scaleDivisionKg: null };
@@ -15,7 +18,7 @@ const model = { level: 0.95, tolerance: 0.05, scaleDivisionKg: null };
 describe("what a setup tells the questions about drive and field", () => {
   it("is nothing without a setup", () => {
     expect(settingChoices(null, "1", "wheat")).toEqual(settingDefaults);
-    expect(budgetChoices(null, "1", "wheat")).toEqual(budgetDefaults);
+    expect(uncertaintyBudgetChoices(null, "1", "wheat")).toEqual(uncertaintyBudgetDefaults);
     expect(fieldCheckChoices(null, "1", "wheat")).toEqual(fieldCheckDefaults);
   });
 
@@ -44,7 +47,9 @@ describe("what a setup tells the questions about drive and field", () => {
     for (const { bin, product } of setup.bins) {
       const named = [bin, product ?? ""] as const;
       expect(() => settingOptions(model, settingChoices(setup, ...named))).not.toThrow();
-      expect(() => budgetOptions(model, budgetChoices(setup, ...named))).not.toThrow();
+      expect(() =>
+        uncertaintyBudgetOptions(model, uncertaintyBudgetChoices(setup, ...named)),
+      ).not.toThrow();
       expect(() => fieldCheckOptions(model, fieldCheckChoices(setup, ...named))).not.toThrow();
     }
   });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { densityChart } from "../../src/charts/explaining-variables.ts";
+import { explainingVariablesChart } from "../../src/charts/explaining-variables.ts";
 import { english } from "../../src/wording/english/english.ts";
 import { expectFromResult } from "../support/plotted.ts";
 import { explained, fillsOf, fourProducts } from "../support/product-answers.ts";
@@ -14,7 +14,7 @@ describe("delivery against bulk density", () => {
     "is sound and plots the result's own numbers: %o",
     async (given) => {
       const result = explained(await productTrialCatches(), given);
-      const spec = present(densityChart(result, words));
+      const spec = present(explainingVariablesChart(result, words));
       expect(await faultsOf(spec)).toEqual([]);
       expectFromResult(spec, result);
       expect(JSON.stringify(spec.layer).includes("not tried yet")).toBe(
@@ -25,21 +25,23 @@ describe("delivery against bulk density", () => {
 
   it("has no line where all products have one density, and no band with one product", async () => {
     const one = fillsOf("wheat", [0.4, 0.41], { bulkDensityKgPerM3: 770 });
-    const spec = present(densityChart(explained(one), words));
+    const spec = present(explainingVariablesChart(explained(one), words));
     expect(await faultsOf(spec)).toEqual([]);
     expect(JSON.stringify(spec.layer)).not.toContain("next-band");
-    const wide = present(densityChart(explained(one, { newDensityKgPerM3: 800 }), words));
+    const wide = present(
+      explainingVariablesChart(explained(one, { newDensityKgPerM3: 800 }), words),
+    );
     expect(await faultsOf(wide)).toEqual([]);
     expect(JSON.stringify(wide.layer)).not.toContain("next-band");
   });
 
   it("is not drawn where no density is recorded", () => {
     const bare = fourProducts.map((row) => ({ ...row, bulkDensityKgPerM3: null }));
-    expect(densityChart(explained(bare), words)).toBeNull();
+    expect(explainingVariablesChart(explained(bare), words)).toBeNull();
   });
 
   it("shows customary units to who asks for them", () => {
-    const spec = densityChart(explained(fourProducts), english("us"));
+    const spec = explainingVariablesChart(explained(fourProducts), english("us"));
     expect(JSON.stringify(spec)).toContain("Bulk density (lb/ft³)");
   });
 });

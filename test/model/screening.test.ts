@@ -5,7 +5,7 @@ import type { Catch } from "../../src/data/types.ts";
 import { wholeFill } from "../../src/model/meters.ts";
 import { fitModel, type MeterModel } from "../../src/model/model.ts";
 import { randomStream } from "../../src/numeric/random.ts";
-import { acrossFillsAnswer } from "../../src/questions/across-fills.ts";
+import { acrossFills } from "../../src/questions/across-fills.ts";
 import { delivery } from "../../src/questions/delivery.ts";
 import { catchTable, type DeliveryOfFill } from "../../src/questions/tidy-tables.ts";
 import { fillOf } from "../support/outliers.ts";
@@ -95,7 +95,7 @@ describe("a catch of an earlier fill beyond doubt", () => {
     ]);
     expect(rows).toHaveLength(20);
     expect(rows.find(({ set_aside }) => set_aside)?.leverage).toBeNull();
-    const points = acrossFillsAnswer(meter, options).points;
+    const points = acrossFills(meter, options).points;
     expect(points.map(({ catches }) => catches)).toEqual([4, 4, 3, 4, 4]);
   });
 

@@ -3,7 +3,7 @@ import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import type { Catch } from "../../src/data/types.ts";
 import { fitModel } from "../../src/model/model.ts";
-import { acrossFillsAnswer } from "../../src/questions/across-fills.ts";
+import { acrossFills } from "../../src/questions/across-fills.ts";
 import {
   type CatchesNeededChoices,
   catchesNeededOptions,
@@ -11,7 +11,7 @@ import {
 import { catchesNeeded } from "../../src/questions/catches-needed.ts";
 import { delivery } from "../../src/questions/delivery.ts";
 import { drift } from "../../src/questions/drift.ts";
-import { outlierOptions } from "../../src/questions/outliers/options.ts";
+import { outliersOptions } from "../../src/questions/outliers/options.ts";
 import { outliers } from "../../src/questions/outliers.ts";
 import type { Caution, CautionCode } from "../../src/results/caution.ts";
 import { defaults } from "../../src/results/defaults.ts";
@@ -37,14 +37,13 @@ const ofCoarse = (catches: readonly Catch[]) =>
     present(fitModel(catches, { ...options, scaleDivisionKg: 0.3 }).meters[0]),
     catchesNeededOptions({ ...options, scaleDivisionKg: 0.3 }),
   ).cautions;
-const ofFills = (catches: readonly Catch[]) =>
-  acrossFillsAnswer(meterOf(catches), options).cautions;
+const ofFills = (catches: readonly Catch[]) => acrossFills(meterOf(catches), options).cautions;
 const ofNextFill = (catches: readonly Catch[]) =>
   catchesNeeded(meterOf(catches), catchesNeededOptions(options, { fill: "next" })).cautions;
 const ofNeeded = (given: Partial<CatchesNeededChoices>) => (catches: readonly Catch[]) =>
   catchesNeeded(meterOf(catches), catchesNeededOptions(options, given)).cautions;
 const ofOutliers = (catches: readonly Catch[]) =>
-  outliers(meterOf(catches), outlierOptions(options)).cautions;
+  outliers(meterOf(catches), outliersOptions(options)).cautions;
 
 const ofDrift = (catches: readonly Catch[]) => {
   const { meters } = fitModel(catches, options);

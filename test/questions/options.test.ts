@@ -26,7 +26,7 @@ const drift = { shiftOfInterest: 0.05, productChange: "starts afresh" } as const
 
 /** Every question that takes level, tolerance and scale, asked directly with options nobody resolved. */
 const questions: Readonly<Record<string, (options: ModelOptions) => unknown>> = {
-  acrossFillsAnswer: (options) => library.acrossFillsAnswer(meter, options),
+  acrossFills: (options) => library.acrossFills(meter, options),
   catchesNeeded: (options) =>
     library.catchesNeeded(null, { ...library.catchesNeededOptions(good), ...options }),
   cost: (options) => library.cost(meter, { ...library.costOptions(good), ...options }),
@@ -37,11 +37,14 @@ const questions: Readonly<Record<string, (options: ModelOptions) => unknown>> = 
   fieldCheck: (options) =>
     library.fieldCheck(meter, { ...library.fieldCheckOptions(good), ...options }),
   outlets: (options) => library.outlets(meter, { ...library.outletsOptions(good), ...options }),
-  outliers: (options) => library.outliers(meter, { ...library.outlierOptions(good), ...options }),
+  outliers: (options) => library.outliers(meter, { ...library.outliersOptions(good), ...options }),
   productComparison: (options) =>
     library.productComparison(model, { ...library.productComparisonOptions(good), ...options }),
-  rateUncertainty: (options) =>
-    library.rateUncertainty(meter, answer, { ...library.budgetOptions(good), ...options }),
+  uncertaintyBudget: (options) =>
+    library.uncertaintyBudget(meter, answer, {
+      ...library.uncertaintyBudgetOptions(good),
+      ...options,
+    }),
   repeatability: (options) => library.repeatability(meter, options),
   setting: (options) =>
     library.setting(meter, answer, { ...library.settingOptions(good), ...options }),
@@ -84,12 +87,12 @@ describe("the list of questions asked directly", () => {
       .flatMap(([, names = ""]) => names.split(",").map((name) => name.trim()))
       .filter((name) => /^[a-z]\w*$/.test(name));
     expect(fromQuestions.length).toBeGreaterThan(10);
-    expect(fromQuestions.filter((name) => !(name in questions))).toEqual(["trialDesign"]);
+    expect(fromQuestions.filter((name) => !(name in questions))).toEqual(["trialPlan"]);
   });
 
   it("is kept to by the plan of a trial too", () => {
     expect(() =>
-      library.trialDesign({ ...library.trialDesignOptions({ products: ["a", "b"] }), level: 95 }),
+      library.trialPlan({ ...library.trialPlanOptions({ products: ["a", "b"] }), level: 95 }),
     ).toThrow(OptionError);
   });
 

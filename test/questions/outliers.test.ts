@@ -5,7 +5,7 @@ import { fitModel, type MeterModel } from "../../src/model/model.ts";
 import { delivery } from "../../src/questions/delivery.ts";
 import { outliers } from "../../src/questions/outliers.ts";
 import { aCatch } from "../support/catches.ts";
-import { quietFills as earlier, fillOf, outlierOptions as options } from "../support/outliers.ts";
+import { quietFills as earlier, fillOf, outliersOptions as options } from "../support/outliers.ts";
 import { present } from "../support/reference.ts";
 import { evalR } from "../support/webr.ts";
 

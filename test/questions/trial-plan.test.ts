@@ -4,18 +4,18 @@ import { readCatches } from "../../src/data/read-catches.ts";
 import { rowsToCsv } from "../../src/data/write-csv.ts";
 import { OptionError } from "../../src/errors/errors.ts";
 import { randomStream } from "../../src/numeric/random.ts";
-import { trialDesignOptions } from "../../src/questions/trial-plan/options.ts";
-import type { TrialDesignOptions } from "../../src/questions/trial-plan/result.ts";
+import { trialPlanOptions } from "../../src/questions/trial-plan/options.ts";
+import type { TrialPlanOptions } from "../../src/questions/trial-plan/result.ts";
 import { sheetRows } from "../../src/questions/trial-plan/sheet.ts";
-import { trialDesign } from "../../src/questions/trial-plan.ts";
+import { trialPlan } from "../../src/questions/trial-plan.ts";
 import { independentLayout } from "../../src/statistics/comparison-layout.ts";
 import { allPairs } from "../../src/statistics/simultaneous.ts";
 import { present } from "../support/reference.ts";
 
 const products = ["wheat", "pea", "barley"];
 
-function design(given: Partial<TrialDesignOptions> = {}) {
-  return trialDesign(trialDesignOptions({ products, ...given }));
+function design(given: Partial<TrialPlanOptions> = {}) {
+  return trialPlan(trialPlanOptions({ products, ...given }));
 }
 
 describe("the sheet", () => {
@@ -51,7 +51,7 @@ describe("the sheet", () => {
   it("puts every product first about equally often", () => {
     const firsts = new Map<unknown, number>();
     for (let seed = 1; seed <= 300; seed++) {
-      const options = trialDesignOptions({ products, seed, fills: 2, turnLevels: [20] });
+      const options = trialPlanOptions({ products, seed, fills: 2, turnLevels: [20] });
       const first = sheetRows(options)[0]?.product;
       firsts.set(first, (firsts.get(first) ?? 0) + 1);
     }
@@ -169,7 +169,7 @@ describe("what to expect", () => {
 });
 
 describe("cautions", () => {
-  const codes = (given: Partial<TrialDesignOptions>) =>
+  const codes = (given: Partial<TrialPlanOptions>) =>
     design(given).cautions.map(({ code }) => code);
 
   it.each([

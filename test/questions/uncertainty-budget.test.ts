@@ -7,12 +7,12 @@ import { studentTQuantile } from "../../src/numeric/distributions/student-t.ts";
 import { randomStream } from "../../src/numeric/random.ts";
 import { delivery } from "../../src/questions/delivery.ts";
 import {
-  type BudgetChoices,
-  budgetOptions,
+  type UncertaintyBudgetChoices,
+  uncertaintyBudgetOptions,
 } from "../../src/questions/uncertainty-budget/options.ts";
 import { areaSources, deliverySources } from "../../src/questions/uncertainty-budget/sources.ts";
 import { totalOf } from "../../src/questions/uncertainty-budget/total.ts";
-import { rateUncertainty } from "../../src/questions/uncertainty-budget.ts";
+import { uncertaintyBudget } from "../../src/questions/uncertainty-budget.ts";
 import { aFill } from "../support/catches.ts";
 import { demo } from "../support/demo.ts";
 import { present } from "../support/reference.ts";
@@ -26,7 +26,7 @@ const fill = aFill([
   [20, 8.05],
   [20, 7.95],
 ]);
-const field: Partial<BudgetChoices> = {
+const field: Partial<UncertaintyBudgetChoices> = {
   scaleTestedError: 0.003,
   turnCountStandardUncertainty: 0.1,
   workingWidthM: { value: 12, standardUncertainty: 0.06 },
@@ -36,14 +36,18 @@ const field: Partial<BudgetChoices> = {
 };
 
 function ask(
-  given: Partial<BudgetChoices>,
+  given: Partial<UncertaintyBudgetChoices>,
   catches: readonly Catch[] = fill,
   changes: { readonly scaleDivisionKg?: null } = {},
 ) {
   const options = { ...model, ...changes };
   const meter = present(fitModel(catches, options).meters[0]);
   const answer = delivery(meter, { ...options, varianceLaw: "proportional" });
-  return { answer, meter, result: rateUncertainty(meter, answer, budgetOptions(options, given)) };
+  return {
+    answer,
+    meter,
+    result: uncertaintyBudget(meter, answer, uncertaintyBudgetOptions(options, given)),
+  };
 }
 
 const codes = ({ result }: ReturnType<typeof ask>) => result.cautions.map(({ code }) => code);
@@ -193,7 +197,7 @@ describe("the budget beside the delivery's own interval", () => {
         fc.double({ min: 0.001, max: 0.2, noNaN: true }),
         (masses, { width, scale, turns }, division) => {
           const catches = aFill(masses.map((mass) => [20, mass] as const));
-          const choices = budgetOptions(model, {
+          const choices = uncertaintyBudgetOptions(model, {
             scaleTestedError: scale,
             turnCountStandardUncertainty: turns * 20,
             workingWidthM: { value: 12, standardUncertainty: 12 * width },
@@ -218,7 +222,7 @@ describe("the budget beside the delivery's own interval", () => {
   it.each([2, 4])("covers the truth with a catch scatter of %i divisions", (divisions) => {
     const random = randomStream(31, divisions);
     const scale = (kg: number) => Math.round(kg / 0.02) * 0.02;
-    const choices = budgetOptions(model);
+    const choices = uncertaintyBudgetOptions(model);
     const fills = 3000;
     let covered = 0;
     for (let i = 0; i < fills; i++) {
@@ -273,10 +277,10 @@ describe("the demo season", () => {
     const { log, setup } = await demo("season");
     for (const meter of fitModel(log.catches, model).meters) {
       const answer = delivery(meter, { ...model, varianceLaw: "proportional" });
-      const result = rateUncertainty(
+      const result = uncertaintyBudget(
         meter,
         answer,
-        budgetOptions(model, { workingWidthM: setup.cart.workingWidthM }),
+        uncertaintyBudgetOptions(model, { workingWidthM: setup.cart.workingWidthM }),
       );
       const total = present(result.total);
       expect(total.expanded).toBeGreaterThan(0.009);
@@ -287,7 +291,7 @@ describe("the demo season", () => {
   });
 });
 
-describe("budgetOptions", () => {
+describe("uncertaintyBudgetOptions", () => {
   it.each([
     [{ draws: 1000 }, "draws"],
     [{ seed: -1 }, "seed"],
@@ -295,8 +299,8 @@ describe("budgetOptions", () => {
     [{ turnCountStandardUncertainty: -0.1 }, "turnCountStandardUncertainty"],
     [{ valueFor: "ever" as never }, "valueFor"],
     [{ width: 12 } as never, "width"],
-  ] satisfies [Partial<BudgetChoices>, string][])("refuses %j", (given, option) => {
-    expect(() => budgetOptions(model, given)).toThrow(OptionError);
-    expect(() => budgetOptions(model, given)).toThrow(`"${option}"`);
+  ] satisfies [Partial<UncertaintyBudgetChoices>, string][])("refuses %j", (given, option) => {
+    expect(() => uncertaintyBudgetOptions(model, given)).toThrow(OptionError);
+    expect(() => uncertaintyBudgetOptions(model, given)).toThrow(`"${option}"`);
   });
 });

@@ -6,7 +6,7 @@ import {
   combinedWithCorrelation,
   type Input,
   monteCarloCheck,
-  uncertaintyBudget,
+  propagateUncertainty,
   welchSatterthwaite,
 } from "../../src/statistics/propagation.ts";
 import {
@@ -31,7 +31,7 @@ const normal = (
   df,
 });
 
-describe("uncertaintyBudget", () => {
+describe("propagateUncertainty", () => {
   // JCGM 100:2008 (GUM) G.4.1: y = b·x1·x2·x3 with relative uncertainties 0.25, 0.57, 0.82 % from 10, 5, 15 readings.
   it("reaches the example of GUM G.4.1", () => {
     const set = reference("uncertainty/gum-g4-welch-satterthwaite.json");
@@ -39,7 +39,11 @@ describe("uncertaintyBudget", () => {
     const inputs = column(set, "relative_u_percent").map((percent, i) =>
       normal(`x${i + 1}`, 1, percent / 100, present(sizes[i]) - 1),
     );
-    const budget = uncertaintyBudget((x) => x.reduce((product, v) => product * v, 1), inputs, 0.95);
+    const budget = propagateUncertainty(
+      (x) => x.reduce((product, v) => product * v, 1),
+      inputs,
+      0.95,
+    );
     expect(
       digits(budget.combined * 100, recomputed(set, "combined_relative_percent")),
     ).toBeGreaterThan(8);
@@ -76,7 +80,7 @@ describe("uncertaintyBudget", () => {
       { ...normal("expansion", 11.5e-6, 2e-6 / Math.sqrt(3), null), law: "rectangular" as const },
       normal("temperature", -0.1, 0.41, null),
     ];
-    const budget = uncertaintyBudget(gauge, inputs, 0.99);
+    const budget = propagateUncertainty(gauge, inputs, 0.99);
     expect(Math.round(budget.combined)).toBe(32);
     expect(Math.trunc(present(budget.effectiveDf))).toBe(16);
     // The GUM rounds to 32 nm and 16 degrees of freedom before it multiplies.
@@ -116,7 +120,7 @@ describe("uncertaintyBudget", () => {
         coefficient: sampleCorrelation(present(columns[between[0]]), present(columns[between[1]])),
       }));
       const measurement = ([v = 0, i = 0, phi = 0]: readonly number[]) => formula(v, i, phi);
-      const budget = uncertaintyBudget(measurement, inputs, 0.95);
+      const budget = propagateUncertainty(measurement, inputs, 0.95);
       expect(digits(budget.value, recomputed(set, name))).toBeGreaterThan(12);
       const combined = combinedWithCorrelation(measurement, inputs, correlations);
       expect(digits(combined, recomputed(set, `u_${name}`))).toBeGreaterThan(5);
@@ -124,7 +128,7 @@ describe("uncertaintyBudget", () => {
   );
 
   it("gives a sum its variances and shares", () => {
-    const budget = uncertaintyBudget(
+    const budget = propagateUncertainty(
       ([a = 0, b = 0]) => a - 2 * b,
       [normal("a", 5, 3, null), normal("b", 1, 2, null)],
       0.95,
@@ -153,7 +157,7 @@ describe("uncertaintyBudget", () => {
     [[normal("width", 12, -1, null)], "width: the standard uncertainty is -1"],
     [[normal("width", 12, 1, 0)], "width: df is 0"],
   ])("refuses %j", (inputs, message) => {
-    expect(() => uncertaintyBudget(([x = 0]) => x, inputs, 0.95)).toThrow(message);
+    expect(() => propagateUncertainty(([x = 0]) => x, inputs, 0.95)).toThrow(message);
   });
 });
 
@@ -165,7 +169,7 @@ describe("monteCarloCheck", () => {
       normal("speed", 8, 0.1, null),
     ];
     const rate = ([k = 0, w = 1, v = 1]: readonly number[]) => (600 * k * 50) / (w * v);
-    const budget = uncertaintyBudget(rate, inputs, 0.95);
+    const budget = propagateUncertainty(rate, inputs, 0.95);
     const draw = () => monteCarloCheck(rate, inputs, 0.95, 100_000, randomStream(5), 5);
     const check = draw();
     expect(check.mean / budget.value).toBeCloseTo(1, 3);

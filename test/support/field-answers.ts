@@ -11,13 +11,16 @@ import { type FieldCheck, fieldCheck } from "../../src/questions/field-check.ts"
 import { type OutletsChoices, outletsOptions } from "../../src/questions/outlets/options.ts";
 import { type Outlets, outlets } from "../../src/questions/outlets.ts";
 import { type SettingChoices, settingOptions } from "../../src/questions/setting/options.ts";
-import { type DriveSetting, setting } from "../../src/questions/setting.ts";
+import { type Setting, setting } from "../../src/questions/setting.ts";
 import { type SpeedLinearity, speedLinearity } from "../../src/questions/speed-linearity.ts";
 import {
-  type BudgetChoices,
-  budgetOptions,
+  type UncertaintyBudgetChoices,
+  uncertaintyBudgetOptions,
 } from "../../src/questions/uncertainty-budget/options.ts";
-import { type RateUncertainty, rateUncertainty } from "../../src/questions/uncertainty-budget.ts";
+import {
+  type UncertaintyBudget,
+  uncertaintyBudget,
+} from "../../src/questions/uncertainty-budget.ts";
 import { aCatch } from "./catches.ts";
 import { demo } from "./demo.ts";
 import { present } from "./reference.ts";
@@ -62,7 +65,7 @@ function meterOf(catches: readonly Catch[], place = 0) {
   return { meter, answer: delivery(meter, { ...model, varianceLaw: "proportional" }) };
 }
 
-export function set(given: Partial<SettingChoices>, catches = log): DriveSetting {
+export function set(given: Partial<SettingChoices>, catches = log): Setting {
   const { meter, answer } = meterOf(catches);
   return setting(meter, answer, settingOptions(model, given));
 }
@@ -71,9 +74,16 @@ export function speedOf(catches = log): SpeedLinearity {
   return present(speedLinearity(meterOf(catches).meter, model));
 }
 
-export function budgetOf(given: Partial<BudgetChoices>, catches = log): RateUncertainty {
+export function budgetOf(
+  given: Partial<UncertaintyBudgetChoices>,
+  catches = log,
+): UncertaintyBudget {
   const { meter, answer } = meterOf(catches);
-  return rateUncertainty(meter, answer, budgetOptions(model, { draws: 20_000, ...given }));
+  return uncertaintyBudget(
+    meter,
+    answer,
+    uncertaintyBudgetOptions(model, { draws: 20_000, ...given }),
+  );
 }
 
 /** An invented field check of a fill, 110 kg/ha intended. */
@@ -120,7 +130,7 @@ export function evenness(
 }
 
 /** The settings of the demo season, one a bin. */
-export async function seasonSettings(): Promise<readonly DriveSetting[]> {
+export async function seasonSettings(): Promise<readonly Setting[]> {
   const { log: season, setup } = await demo("season");
   return fitModel(season.catches, model).meters.map((meter) => {
     const answer = delivery(meter, { ...model, varianceLaw: "proportional" });

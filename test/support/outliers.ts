@@ -1,10 +1,10 @@
 import type { Catch } from "../../src/data/types.ts";
 import { fitModel } from "../../src/model/model.ts";
-import { type OutlierOptions, type Outliers, outliers } from "../../src/questions/outliers.ts";
+import { type Outliers, type OutliersOptions, outliers } from "../../src/questions/outliers.ts";
 import { aFill } from "./catches.ts";
 import { present } from "./reference.ts";
 
-export const outlierOptions: OutlierOptions = {
+export const outliersOptions: OutliersOptions = {
   level: 0.95,
   tolerance: 0.03,
   scaleDivisionKg: 0.01,
@@ -28,6 +28,6 @@ export const quietFills: readonly (readonly Catch[])[] = [
 
 /** The answer for one meter whose fills these are. */
 export function outliersIn(...fills: readonly (readonly Catch[])[]): Outliers {
-  const [meter] = fitModel(fills.flat(), outlierOptions).meters;
-  return outliers(present(meter), outlierOptions);
+  const [meter] = fitModel(fills.flat(), outliersOptions).meters;
+  return outliers(present(meter), outliersOptions);
 }

@@ -10,9 +10,9 @@ import {
   productComparisonOptions,
 } from "../../src/questions/product-comparison/options.ts";
 import { productComparison } from "../../src/questions/product-comparison.ts";
-import { trialDesignOptions } from "../../src/questions/trial-plan/options.ts";
-import type { TrialDesignOptions } from "../../src/questions/trial-plan/result.ts";
-import { trialDesign } from "../../src/questions/trial-plan.ts";
+import { trialPlanOptions } from "../../src/questions/trial-plan/options.ts";
+import type { TrialPlanOptions } from "../../src/questions/trial-plan/result.ts";
+import { trialPlan } from "../../src/questions/trial-plan.ts";
 import { aFill } from "./catches.ts";
 import { trialOptions } from "./product-trial.ts";
 
@@ -54,6 +54,6 @@ export function explained(
   return explainingVariables(model, explainingVariablesOptions(trialOptions, given));
 }
 
-export function planned(given: Partial<TrialDesignOptions> = {}) {
-  return trialDesign(trialDesignOptions({ products: ["wheat", "pea", "barley"], ...given }));
+export function planned(given: Partial<TrialPlanOptions> = {}) {
+  return trialPlan(trialPlanOptions({ products: ["wheat", "pea", "barley"], ...given }));
 }

@@ -2,7 +2,7 @@ import { remlAcrossFills } from "../../../src/model/across-fills.ts";
 import { fitModel, type ModelOptions } from "../../../src/model/model.ts";
 import { studentTQuantile } from "../../../src/numeric/distributions/student-t.ts";
 import { randomStream } from "../../../src/numeric/random.ts";
-import { acrossFillsAnswer } from "../../../src/questions/across-fills.ts";
+import { acrossFills } from "../../../src/questions/across-fills.ts";
 import { delivery } from "../../../src/questions/delivery.ts";
 import type { Interval } from "../../../src/results/estimate.ts";
 import type { Cell, IntervalName } from "./cells.ts";
@@ -50,7 +50,7 @@ function ask(name: IntervalName, simulated: Simulated, season: Season): Asked {
   const [meter] = fitModel(simulated.catches, options).meters;
   if (meter === undefined) throw new Error("A simulated season has one meter.");
   const fill = () => delivery(meter, { ...options, varianceLaw: "proportional" });
-  const fills = () => acrossFillsAnswer(meter, options);
+  const fills = () => acrossFills(meter, options);
   switch (name) {
     case "this fill, own scatter":
     case "this fill, pooled scatter":

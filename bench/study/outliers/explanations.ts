@@ -1,7 +1,7 @@
 import { median } from "simple-statistics";
 import { fitModel } from "../../../src/model/model.ts";
 import { randomStream } from "../../../src/numeric/random.ts";
-import { type OutlierOptions, outliers, type Suspect } from "../../../src/questions/outliers.ts";
+import { type OutliersOptions, outliers, type Suspect } from "../../../src/questions/outliers.ts";
 import type { Mishap } from "../../../src/results/mishap.ts";
 import { faults, withFault, withSecondBag } from "./faults.ts";
 import { type Scene, simulateFill, usualScene } from "./simulate.ts";
@@ -107,7 +107,7 @@ function suspectOf(
       : happened === "second bag"
         ? withSecondBag(clean, 1, scene)
         : withFault(clean, 1, happened, scene, random);
-  const options: OutlierOptions = {
+  const options: OutliersOptions = {
     level: 0.95,
     tolerance: 0.05,
     scaleDivisionKg: scene.divisionKg,

@@ -55,7 +55,7 @@ export interface TrialSplit {
   readonly detectableConstant: number | null;
 }
 
-export interface TrialPlan {
+export interface TrialSplits {
   /** Relative fill-to-fill spread the plan rests on, catch scatter taken out. */
   readonly spread: number;
   readonly spreadFrom: "fills" | "assumption";

@@ -1,7 +1,7 @@
 import type { ModelOptions } from "../../model/model.ts";
 import type { NextCatchCurve, NumberOfCatches } from "../../model/next-catch.ts";
 import type { Caution } from "../../results/caution.ts";
-import type { TimeBudget, TrialCosts, TrialPlan, TurnsPlan } from "./plans.ts";
+import type { TimeBudget, TrialCosts, TrialSplits, TurnsPlan } from "./plans.ts";
 
 /** A catch scatter taken for granted until there is one of one's own. */
 export interface TypicalScatter {
@@ -74,7 +74,7 @@ export interface CatchesNeeded {
   /** Earlier fills alone, the catches made, and each further one of the turns needed, else of the same. */
   readonly curve: NextCatchCurve;
   readonly turnsPlan: TurnsPlan | null;
-  readonly trialPlan: TrialPlan | null;
+  readonly trialPlan: TrialSplits | null;
   readonly cautions: readonly Caution[];
 }
 

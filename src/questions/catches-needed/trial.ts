@@ -4,7 +4,7 @@ import type { MeterModel } from "../../model/model.ts";
 import { readingVariance } from "../../model/reading.ts";
 import { detectableOffset } from "../../statistics/constant-offset.ts";
 import { detectableShift } from "../../statistics/shift-power.ts";
-import type { TrialCosts, TrialPlan, TrialSplit } from "./plans.ts";
+import type { TrialCosts, TrialSplit, TrialSplits } from "./plans.ts";
 import type { CatchesNeededOptions, Knowledge } from "./result.ts";
 
 const fewestFills = 2;
@@ -25,7 +25,7 @@ export function trialPlan(
   basis: Knowledge,
   options: CatchesNeededOptions,
   costs: TrialCosts,
-): TrialPlan {
+): TrialSplits {
   const known = spreadOf(meter);
   const spread = known ?? options.typicalSpread;
   const perCatch = costs.perCatch + costs.perTurn * basis.turnsPerCatch;

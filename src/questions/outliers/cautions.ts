@@ -4,7 +4,7 @@ import type { DisagreeingPair, Outliers, Suspect } from "./result.ts";
 type Found = Omit<Outliers, "kind" | "cautions">;
 
 /** What a person should know about suspect catches before relying on a figure that rests on them. */
-export function outlierCautions(found: Found): readonly Caution[] {
+export function outliersCautions(found: Found): readonly Caution[] {
   const { suspects, pairs, today } = found;
   return [
     ...suspects.map((one) =>

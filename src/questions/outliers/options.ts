@@ -2,13 +2,13 @@ import type { MassUnit } from "../../data/types.ts";
 import { OptionError } from "../../errors/errors.ts";
 import type { ModelOptions } from "../../model/model.ts";
 import { refuseUnknownOptions } from "../../results/options.ts";
-import type { OutlierOptions } from "./result.ts";
+import type { OutliersOptions } from "./result.ts";
 
 /** What this question can be told beyond level, tolerance and scale. */
-export type OutlierChoices = Omit<OutlierOptions, keyof ModelOptions>;
+export type OutliersChoices = Omit<OutliersOptions, keyof ModelOptions>;
 
 /** Defaults of this question, with the reason for each. */
-export const outlierDefaults: OutlierChoices = {
+export const outliersDefaults: OutliersChoices = {
   /** The unit results are in. */
   massUnit: "kg",
 };
@@ -20,12 +20,12 @@ const massUnits: readonly MassUnit[] = ["kg", "g", "lb", "oz"];
  *
  * @throws OptionError for an unknown name or a value that cannot be meant
  */
-export function outlierOptions(
+export function outliersOptions(
   { level, tolerance, scaleDivisionKg }: ModelOptions,
-  given: Partial<OutlierChoices> = {},
-): OutlierOptions {
-  refuseUnknownOptions(given, Object.keys(outlierDefaults));
-  const chosen = { ...outlierDefaults, ...given };
+  given: Partial<OutliersChoices> = {},
+): OutliersOptions {
+  refuseUnknownOptions(given, Object.keys(outliersDefaults));
+  const chosen = { ...outliersDefaults, ...given };
   if (!massUnits.includes(chosen.massUnit))
     throw new OptionError("massUnit", chosen.massUnit, `one of ${massUnits.join(", ")}`);
   return { level, tolerance, scaleDivisionKg, ...chosen };

@@ -12,7 +12,7 @@ import type { NamedTests } from "./named-tests.ts";
 
 export type { FamilyJudgement };
 
-export interface OutlierOptions extends ModelOptions {
+export interface OutliersOptions extends ModelOptions {
   /** Unit the masses were written in: swapped digits are looked for in what was written. */
   readonly massUnit: MassUnit;
 }
@@ -128,7 +128,7 @@ export interface Outliers {
   readonly kind: "outliers";
   readonly bin: string;
   readonly product: string;
-  readonly options: OutlierOptions;
+  readonly options: OutliersOptions;
   readonly input: { readonly catches: number; readonly fills: number; readonly leftOut: number };
   /** The newest fill: its family is the fill. */
   readonly today: FillScreening;

@@ -3,13 +3,13 @@ import type { MeterModel } from "../../model/model.ts";
 import { type FillFinding, levels } from "../../model/screening/finding.ts";
 import { namedTests } from "./named-tests.ts";
 import { influenceOf } from "./refit.ts";
-import type { FillScreening, OutlierOptions } from "./result.ts";
+import type { FillScreening, OutliersOptions } from "./result.ts";
 
 /** What was found in one fill, as the result tells it. */
 export function screeningOf(
   meter: MeterModel,
   { fill, status, outside, isPair, inFill, moreThanCanBeTold }: FillFinding,
-  options: OutlierOptions,
+  options: OutliersOptions,
 ): FillScreening {
   return {
     fill: fill.fill,

@@ -6,13 +6,13 @@ import { explanationsOf } from "./explanations.ts";
 import { type JudgedFill, soundLine } from "./judge-catch.ts";
 import type { CatchInDoubt } from "./mishap-laws.ts";
 import { influenceOf } from "./refit.ts";
-import type { DisagreeingPair, OutlierOptions, Suspect } from "./result.ts";
+import type { DisagreeingPair, OutliersOptions, Suspect } from "./result.ts";
 
 /** The catches of one fill that stand out, with what they do and what may have happened. */
 export function suspectsOf(
   meter: MeterModel,
   { finding, judgements }: JudgedFill,
-  options: OutlierOptions,
+  options: OutliersOptions,
 ): readonly Suspect[] {
   if (finding.isPair) return [];
   return judgements

@@ -4,10 +4,10 @@ import {
   type CautionFacts,
   caution,
 } from "../../results/caution.ts";
-import type { DriveSetting } from "./result.ts";
+import type { Setting } from "./result.ts";
 
 /** The answer before anything is said about it. */
-export type Uncautioned = Omit<DriveSetting, "cautions">;
+export type Uncautioned = Omit<Setting, "cautions">;
 
 type Say = <C extends CautionCode>(code: C, facts: CautionFacts[C]) => Caution;
 

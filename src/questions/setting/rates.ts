@@ -2,13 +2,7 @@ import { hectaresPerWheelTurn, turnsSetNow } from "../../model/drive.ts";
 import { asRateError } from "../../model/rate-error.ts";
 import { type Derived, derived, exactly, timesDelivery } from "../../model/worked-out.ts";
 import type { About, Estimate } from "../../results/estimate.ts";
-import type {
-  DriveSetting,
-  NearestSteps,
-  RateAtSetting,
-  SetNow,
-  SettingOptions,
-} from "./result.ts";
+import type { NearestSteps, RateAtSetting, SetNow, Setting, SettingOptions } from "./result.ts";
 
 /** What the rates of settings are worked out from. */
 export interface RateBasis {
@@ -45,9 +39,9 @@ export function rateNow(basis: RateBasis): SetNow | null {
 
 /** The setting needed and some beside it: ratios where a drive ratio is known, else turns per hectare. */
 export function ratesAround(
-  { ratio, turnsPerHectare }: Pick<DriveSetting, "ratio" | "turnsPerHectare">,
+  { ratio, turnsPerHectare }: Pick<Setting, "ratio" | "turnsPerHectare">,
   basis: RateBasis,
-): DriveSetting["around"] {
+): Setting["around"] {
   const hectares = hectaresPerWheelTurn(basis.options);
   const needed = ratio ?? turnsPerHectare;
   if (needed === null) return null;

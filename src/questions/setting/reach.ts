@@ -1,7 +1,7 @@
 import type { DriveSetup } from "../../data/setup.ts";
 import { rateOfTurns, travelSpeed, turnsPerHectareOfSpeed } from "../../units/rates.ts";
 import type { RateBasis } from "./rates.ts";
-import type { DriveSetting, RateAtSetting, Reach } from "./result.ts";
+import type { RateAtSetting, Reach, Setting } from "./result.ts";
 
 /**
  * What the drive can do at the delivery found. A ground wheel with listed steps: from its slowest step to its fastest. A
@@ -13,7 +13,7 @@ import type { DriveSetting, RateAtSetting, Reach } from "./result.ts";
 export function reachOf(
   basis: RateBasis,
   steps: readonly RateAtSetting[],
-  turnsPerHectare: DriveSetting["turnsPerHectare"],
+  turnsPerHectare: Setting["turnsPerHectare"],
 ): Reach | null {
   const { drive } = basis.options;
   if (drive?.kind === "motor") return reachOfMotor(drive, basis, turnsPerHectare);
@@ -25,7 +25,7 @@ export function reachOf(
 function reachOfMotor(
   { meterSpeedTurnsPerMin: limits }: Extract<DriveSetup, { kind: "motor" }>,
   { delivery, options }: RateBasis,
-  turnsPerHectare: DriveSetting["turnsPerHectare"],
+  turnsPerHectare: Setting["turnsPerHectare"],
 ): Reach | null {
   const { workingWidthM, speedKmPerH } = options;
   if (limits === null || workingWidthM === null) return null;

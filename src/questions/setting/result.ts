@@ -70,7 +70,7 @@ export interface NearestSteps {
 }
 
 /** What to set the drive to for the target rate, for one fill. */
-export interface DriveSetting {
+export interface Setting {
   readonly kind: "setting";
   readonly bin: string;
   readonly product: string;

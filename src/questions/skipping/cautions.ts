@@ -1,6 +1,6 @@
 import { stillMoving } from "../../model/history-cautions.ts";
 import type { MeterModel } from "../../model/model.ts";
-import type { AssumedValue, Setting } from "../../model/rate-error.ts";
+import type { AssumedSetting, AssumedValue } from "../../model/rate-error.ts";
 import {
   type Caution,
   type CautionCode,
@@ -14,7 +14,7 @@ export interface SkippingFindings {
   readonly law: ErrorLaw | null;
   /** The same where it is good enough for chances. */
   readonly distribution: ErrorLaw | null;
-  readonly setting: Setting;
+  readonly setting: AssumedSetting;
   readonly assumed: AssumedValue;
 }
 

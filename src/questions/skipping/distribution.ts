@@ -1,5 +1,5 @@
-import type { AcrossFills } from "../../model/across-fills.ts";
-import type { Setting } from "../../model/rate-error.ts";
+import type { FillsTogether } from "../../model/across-fills.ts";
+import type { AssumedSetting } from "../../model/rate-error.ts";
 import type { Estimate } from "../../results/estimate.ts";
 import { shareBeyondBound } from "../../statistics/exceedance-bound.ts";
 import {
@@ -54,8 +54,8 @@ export function expectedErrorOf(law: ErrorLaw, sample: NormalSample): ExpectedEr
 
 /** Tolerance interval of the fills' rate errors; null when the fills' spread is not known. */
 export function shareOfFills(
-  { fills, spread, nextFill }: AcrossFills,
-  { nextKgPerTurn }: Setting,
+  { fills, spread, nextFill }: FillsTogether,
+  { nextKgPerTurn }: AssumedSetting,
   { content, level }: SkippingOptions,
 ): ShareOfFills | null {
   if (spread.standardDeviation === null) return null;

@@ -1,5 +1,5 @@
 import type { ModelOptions } from "../../model/model.ts";
-import type { AssumedValue, Setting } from "../../model/rate-error.ts";
+import type { AssumedSetting, AssumedValue } from "../../model/rate-error.ts";
 import type { Caution } from "../../results/caution.ts";
 import type { Estimate, Interval } from "../../results/estimate.ts";
 import type { ErrorLaw } from "../../statistics/expected-loss.ts";
@@ -22,7 +22,7 @@ export interface Skipping {
   readonly product: string;
   readonly options: SkippingOptions;
   readonly input: { readonly fills: number; readonly catches: number; readonly newestFill: number };
-  readonly setting: Setting;
+  readonly setting: AssumedSetting;
   /** Of the newest fill had it not been caught; about "rate error today"; null: nothing to leave the drive at. */
   readonly today: Estimate<"fraction"> | null;
   /** Expected error; interval about "rate error at the next fill". */

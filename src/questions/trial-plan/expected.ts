@@ -12,25 +12,25 @@ import {
   type SimultaneousRule,
   studentizedRangeRule,
 } from "../../statistics/simultaneous.ts";
-import type { ExpectedContrast, TrialDesignOptions } from "./result.ts";
+import type { ExpectedContrast, TrialPlanOptions } from "./result.ts";
 import { treatmentsOf } from "./sheet.ts";
 
 /** Enough for a plan; each is a quantile of the studentized range, which takes its time. */
 const welchPoints = 5;
 
 /** Relative standard deviation of one fill's estimate: √(spread² + scatter²·turns of that scatter/turns of the fill). */
-export function spreadOfFills(options: TrialDesignOptions): number {
+export function spreadOfFills(options: TrialPlanOptions): number {
   const { relative, turns } = options.catchScatter;
   const turnsOfFill = sum(treatmentsOf(options).map((treatment) => treatment.turns));
   return Math.sqrt(options.fillSpread ** 2 + (relative ** 2 * turns) / turnsOfFill);
 }
 
-export function pairsPlanned({ products }: TrialDesignOptions): number {
+export function pairsPlanned({ products }: TrialPlanOptions): number {
   return (products.length * (products.length - 1)) / 2;
 }
 
 /** What so many fills of each product can be expected to give. */
-export function expectedContrast(options: TrialDesignOptions, fills: number): ExpectedContrast {
+export function expectedContrast(options: TrialPlanOptions, fills: number): ExpectedContrast {
   const { level, difference, products } = options;
   const { rule, errorDf, dfs } = judgement(options, fills);
   const planned = { standardError: spreadOfFills(options) * Math.sqrt(2 / fills), df: errorDf };
@@ -52,7 +52,7 @@ function totalChance(parts: readonly number[]): number {
 }
 
 function chanceOfEquivalence(
-  { level, equivalenceMargin }: TrialDesignOptions,
+  { level, equivalenceMargin }: TrialPlanOptions,
   planned: PlannedContrast,
   dfs: readonly PossibleDf[],
 ): number | null {
@@ -73,7 +73,7 @@ interface Judgement {
   readonly dfs: readonly PossibleDf[];
 }
 
-function judgement(options: TrialDesignOptions, fills: number): Judgement {
+function judgement(options: TrialPlanOptions, fills: number): Judgement {
   const { analysis, spread, products } = options;
   const exactly = (df: number) => ({ errorDf: df, dfs: [{ df, weight: 1 }] });
   if (analysis === "blocks" && spread === "separate") {

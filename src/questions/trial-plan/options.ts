@@ -7,10 +7,10 @@ import {
   requireOneOf,
   requirePositive,
 } from "../../results/options.ts";
-import type { TrialDesignOptions } from "./result.ts";
+import type { TrialPlanOptions } from "./result.ts";
 
 /** Defaults of this question, with the reason for each; the products have none. */
-export const trialDesignDefaults: Omit<TrialDesignOptions, "products"> = {
+export const trialPlanDefaults: Omit<TrialPlanOptions, "products"> = {
   level: defaults.level,
   bin: "1",
   /** With three fills of a product the unequal-spread contrasts are starved of degrees of freedom. */
@@ -41,11 +41,11 @@ const mostRows = 20_000;
  *
  * @throws OptionError for an unknown name or a value that cannot be meant
  */
-export function trialDesignOptions(
-  given: Pick<TrialDesignOptions, "products"> & Partial<TrialDesignOptions>,
-): TrialDesignOptions {
-  refuseUnknownOptions(given, [...Object.keys(trialDesignDefaults), "products"]);
-  const chosen = { ...trialDesignDefaults, ...given };
+export function trialPlanOptions(
+  given: Pick<TrialPlanOptions, "products"> & Partial<TrialPlanOptions>,
+): TrialPlanOptions {
+  refuseUnknownOptions(given, [...Object.keys(trialPlanDefaults), "products"]);
+  const chosen = { ...trialPlanDefaults, ...given };
   checkLayout(chosen);
   requireFraction("level", chosen.level);
   requireOneOf("analysis", chosen.analysis, ["fills", "blocks"]);
@@ -63,7 +63,7 @@ export function trialDesignOptions(
   return chosen;
 }
 
-function checkLayout(chosen: TrialDesignOptions): void {
+function checkLayout(chosen: TrialPlanOptions): void {
   const { products, turnLevels, meterSpeeds } = chosen;
   const names = products.map((name) => name.trim());
   if (products.length < 2 || new Set(names).size < products.length || names.includes("")) {

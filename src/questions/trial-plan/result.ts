@@ -2,7 +2,7 @@ import type { MassUnit } from "../../data/types.ts";
 import type { Caution } from "../../results/caution.ts";
 import type { SpreadLaw } from "../../statistics/contrasts.ts";
 
-export interface TrialDesignOptions {
+export interface TrialPlanOptions {
   /** Confidence of the family of contrasts, a fraction. */
   readonly level: number;
   /** Two or more, all different. */
@@ -59,9 +59,9 @@ export interface ExpectedContrast {
 }
 
 /** A sheet to catch by, and what it can be expected to show. */
-export interface TrialDesign {
+export interface TrialPlan {
   readonly kind: "trial-plan";
-  readonly options: TrialDesignOptions;
+  readonly options: TrialPlanOptions;
   /** Options that have the value of the default. */
   readonly byDefault: readonly TrialDefault[];
   readonly input: {

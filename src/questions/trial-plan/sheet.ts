@@ -1,5 +1,5 @@
 import { type RandomStream, randomStream } from "../../numeric/random.ts";
-import type { SheetRow, TrialDesignOptions } from "./result.ts";
+import type { SheetRow, TrialPlanOptions } from "./result.ts";
 
 /** What is done at one catch. */
 interface Treatment {
@@ -11,7 +11,7 @@ interface Treatment {
  * The catches in the order of work: in every block each product is filled once, in random order; in every fill each turn
  * level, speed and repeat comes once, in random order. So what changes over a day or a fill falls on all alike.
  */
-export function sheetRows(options: TrialDesignOptions): readonly SheetRow[] {
+export function sheetRows(options: TrialPlanOptions): readonly SheetRow[] {
   const random = randomStream(options.seed);
   const treatments = treatmentsOf(options);
   return Array.from({ length: options.fills }, (_, block) =>
@@ -22,7 +22,7 @@ export function sheetRows(options: TrialDesignOptions): readonly SheetRow[] {
 }
 
 /** Every combination of turns and speed, repeated. */
-export function treatmentsOf(options: TrialDesignOptions): readonly Treatment[] {
+export function treatmentsOf(options: TrialPlanOptions): readonly Treatment[] {
   const speeds = options.meterSpeeds.length === 0 ? [null] : options.meterSpeeds;
   return options.turnLevels.flatMap((turns) =>
     speeds.flatMap((speed) =>
@@ -37,7 +37,7 @@ function fillRows(
   place: number,
   treatments: readonly Treatment[],
   random: RandomStream,
-  { bin, products, massUnit, meterSpeeds }: TrialDesignOptions,
+  { bin, products, massUnit, meterSpeeds }: TrialPlanOptions,
 ): readonly SheetRow[] {
   // Fills are numbered through the bin, whatever is in it: their order is the order of time.
   const fill = block * products.length + place + 1;

@@ -4,10 +4,10 @@ import {
   type CautionFacts,
   caution,
 } from "../../results/caution.ts";
-import type { RateUncertainty } from "./result.ts";
+import type { UncertaintyBudget } from "./result.ts";
 
 /** Everything about a budget that a person should know before relying on it. */
-export function budgetCautions({
+export function uncertaintyBudgetCautions({
   bin,
   product,
   fill,
@@ -15,7 +15,7 @@ export function budgetCautions({
   leftOut,
   check,
   options,
-}: Omit<RateUncertainty, "cautions">): readonly Caution[] {
+}: Omit<UncertaintyBudget, "cautions">): readonly Caution[] {
   const found: Caution[] = [];
   const say = <C extends CautionCode>(code: C, facts: CautionFacts[C]) =>
     found.push(caution(code, { bin, product, fill }, facts));

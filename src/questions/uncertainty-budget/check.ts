@@ -1,6 +1,6 @@
 import { randomStream } from "../../numeric/random.ts";
 import { type Budget, monteCarloCheck } from "../../statistics/propagation.ts";
-import type { BudgetCheck, BudgetOptions } from "./result.ts";
+import type { BudgetCheck, UncertaintyBudgetOptions } from "./result.ts";
 import type { Source } from "./sources.ts";
 import { catchesAsOne, rateOf } from "./total.ts";
 
@@ -17,7 +17,7 @@ const chanceInDraws = 3;
 export function checkBudget(
   sources: readonly Source[],
   { combined, expanded }: Pick<Budget, "combined" | "expanded">,
-  { level, draws, seed }: BudgetOptions,
+  { level, draws, seed }: UncertaintyBudgetOptions,
 ): BudgetCheck {
   const together = catchesAsOne(sources);
   const random = randomStream(seed);

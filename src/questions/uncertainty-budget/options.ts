@@ -2,13 +2,13 @@ import { OptionError } from "../../errors/errors.ts";
 import { checkDriveGeometry, noDrive } from "../../model/drive.ts";
 import type { ModelOptions } from "../../model/model.ts";
 import { refuseUnknownOptions, requireCount, requireNotNegative } from "../../results/options.ts";
-import type { BudgetOptions } from "./result.ts";
+import type { UncertaintyBudgetOptions } from "./result.ts";
 
 /** What this question can be told beyond level, tolerance and scale. */
-export type BudgetChoices = Omit<BudgetOptions, keyof ModelOptions>;
+export type UncertaintyBudgetChoices = Omit<UncertaintyBudgetOptions, keyof ModelOptions>;
 
 /** Defaults of this question, with the reason for each. */
-export const budgetDefaults: BudgetChoices = {
+export const uncertaintyBudgetDefaults: UncertaintyBudgetChoices = {
   ...noDrive,
   scaleTestedError: null,
   turnCountStandardUncertainty: null,
@@ -26,12 +26,12 @@ const fewestDraws = 20_000;
  *
  * @throws OptionError for an unknown name or a value that cannot be meant
  */
-export function budgetOptions(
+export function uncertaintyBudgetOptions(
   { level, tolerance, scaleDivisionKg }: ModelOptions,
-  given: Partial<BudgetChoices> = {},
-): BudgetOptions {
-  refuseUnknownOptions(given, Object.keys(budgetDefaults));
-  const chosen = { ...budgetDefaults, ...given };
+  given: Partial<UncertaintyBudgetChoices> = {},
+): UncertaintyBudgetOptions {
+  refuseUnknownOptions(given, Object.keys(uncertaintyBudgetDefaults));
+  const chosen = { ...uncertaintyBudgetDefaults, ...given };
   checkDriveGeometry(chosen);
   if (chosen.scaleTestedError !== null && !(Math.abs(chosen.scaleTestedError) < 1))
     throw new OptionError(

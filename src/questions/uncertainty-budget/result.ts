@@ -21,7 +21,7 @@ export type BudgetSource =
 /** A source that nothing given says anything about. */
 export type LeftOut = BudgetSource | "drive" | "speed measure";
 
-export interface BudgetOptions extends ModelOptions, DriveGeometry {
+export interface UncertaintyBudgetOptions extends ModelOptions, DriveGeometry {
   /** Shown ÷ known − 1, found with a known mass; null: not tested. */
   readonly scaleTestedError: number | null;
   /** Of one catch, in turns; null: not given. */
@@ -70,12 +70,12 @@ export interface BudgetCheck {
 }
 
 /** The applied rate's uncertainty, relative to the rate, and what it is made of. */
-export interface RateUncertainty {
+export interface UncertaintyBudget {
   readonly kind: "uncertainty-budget";
   readonly bin: string;
   readonly product: string;
   readonly fill: number;
-  readonly options: BudgetOptions;
+  readonly options: UncertaintyBudgetOptions;
   /** Largest share first; empty where the catch scatter is unknown. */
   readonly lines: readonly BudgetLine[];
   readonly leftOut: readonly LeftOut[];

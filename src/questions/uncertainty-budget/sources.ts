@@ -3,7 +3,7 @@ import type { FillSpread } from "../../model/across-fills.ts";
 import { dfOfInterval } from "../../model/interval-df.ts";
 import type { Input } from "../../statistics/propagation.ts";
 import type { Delivery } from "../delivery/result.ts";
-import type { BudgetLine, BudgetOptions, BudgetSource, LeftOut } from "./result.ts";
+import type { BudgetLine, BudgetSource, LeftOut, UncertaintyBudgetOptions } from "./result.ts";
 
 /** One source of doubt, and how the rate moves with it: the factor is 1 at the source's value. */
 export interface Source extends Input {
@@ -18,7 +18,10 @@ export interface Source extends Input {
 export type Found = Source | LeftOut;
 
 /** Whatever makes the delivery per turn uncertain. */
-export function deliverySources(delivery: Delivery, options: BudgetOptions): readonly Found[] {
+export function deliverySources(
+  delivery: Delivery,
+  options: UncertaintyBudgetOptions,
+): readonly Found[] {
   return [
     catchScatter(delivery),
     reading("reading gross", delivery),
@@ -53,7 +56,7 @@ function reading(name: "reading gross" | "reading tare", { estimate, variance }:
 }
 
 /** An error that is known and not taken off may stand anywhere up to its size. */
-function scaleError({ scaleTestedError }: BudgetOptions): Found {
+function scaleError({ scaleTestedError }: UncertaintyBudgetOptions): Found {
   if (scaleTestedError === null) return "scale error";
   return {
     ...around("scale error", 0, Math.abs(scaleTestedError) / Math.sqrt(3), "fraction"),
@@ -62,7 +65,10 @@ function scaleError({ scaleTestedError }: BudgetOptions): Found {
   };
 }
 
-function turnCount({ input }: Delivery, { turnCountStandardUncertainty }: BudgetOptions): Found {
+function turnCount(
+  { input }: Delivery,
+  { turnCountStandardUncertainty }: UncertaintyBudgetOptions,
+): Found {
   if (turnCountStandardUncertainty === null) return "turn count";
   return {
     ...around("turn count", 0, turnCountStandardUncertainty, "turns"),
@@ -77,7 +83,7 @@ function turnCount({ input }: Delivery, { turnCountStandardUncertainty }: Budget
 export function fillSource(
   spread: FillSpread,
   { estimate }: Delivery,
-  { valueFor }: BudgetOptions,
+  { valueFor }: UncertaintyBudgetOptions,
 ): readonly Found[] {
   if (valueFor === "this fill") return [];
   const deviation = spread.standardDeviation?.value ?? 0;
@@ -98,7 +104,7 @@ export function areaSources({
   workingWidthM,
   wheelTravelM,
   skid,
-}: BudgetOptions): readonly Found[] {
+}: UncertaintyBudgetOptions): readonly Found[] {
   const wheel = [
     measured("wheel travel", "m", wheelTravelM, (travel, usual) => usual / travel),
     measured("skid", "fraction", skid, (share, usual) => (1 - share) / (1 - usual)),

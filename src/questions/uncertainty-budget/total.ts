@@ -1,5 +1,9 @@
 import { studentTQuantile } from "../../numeric/distributions/student-t.ts";
-import { type Budget, type Measurement, uncertaintyBudget } from "../../statistics/propagation.ts";
+import {
+  type Budget,
+  type Measurement,
+  propagateUncertainty,
+} from "../../statistics/propagation.ts";
 import type { BudgetSource } from "./result.ts";
 import type { Source } from "./sources.ts";
 
@@ -41,7 +45,11 @@ export function totalOf(
   level: number,
 ): Pick<Budget, "combined" | "effectiveDf" | "coverageFactor" | "expanded"> {
   const together = catchesAsOne(sources);
-  const { combined, effectiveDf, ...budget } = uncertaintyBudget(rateOf(together), together, level);
+  const { combined, effectiveDf, ...budget } = propagateUncertainty(
+    rateOf(together),
+    together,
+    level,
+  );
   const alone = budget.contributions.map(
     ({ contribution, df }) => studentTQuantile((1 + level) / 2, df ?? Infinity) * contribution,
   );

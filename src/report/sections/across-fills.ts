@@ -1,19 +1,19 @@
-import { fillsChart } from "../../charts/across-fills.ts";
-import type { AcrossFillsAnswer } from "../../questions/across-fills.ts";
+import { acrossFillsChart } from "../../charts/across-fills.ts";
+import type { AcrossFills } from "../../questions/across-fills.ts";
 import type { Words } from "../../wording/words.ts";
 import type { Block } from "../document.ts";
 import { chartBlock } from "./chart-block.ts";
 
 /** The fills of one bin together: the sentence, every fill against the band for the next, and the figures. */
 export function acrossFillsSection(
-  result: AcrossFillsAnswer,
+  result: AcrossFills,
   words: Words,
   id: string,
 ): readonly Block[] {
   const say = words.acrossFills;
   return [
     { kind: "paragraph", role: "lead", text: say.sentence(result) },
-    chartBlock(`${id}-fills`, fillsChart(result, words)),
+    chartBlock(`${id}-fills`, acrossFillsChart(result, words)),
     {
       kind: "list",
       items: [
@@ -33,7 +33,7 @@ export function acrossFillsSection(
   ];
 }
 
-function fillTable(result: AcrossFillsAnswer, words: Words, id: string): Block {
+function fillTable(result: AcrossFills, words: Words, id: string): Block {
   const { format, acrossFills } = words;
   const say = acrossFills.fills;
   const size = result.mean.value;

@@ -1,4 +1,4 @@
-import { densityChart } from "../../charts/explaining-variables.ts";
+import { explainingVariablesChart } from "../../charts/explaining-variables.ts";
 import type {
   DensityExplanation,
   Effect,
@@ -15,7 +15,7 @@ export function explainingVariablesSection(
   id: string,
 ): readonly Block[] {
   const say = words.explainingVariables;
-  const chart = densityChart(result, words);
+  const chart = explainingVariablesChart(result, words);
   const items = [
     say.volumes(result),
     say.afterDensity(result),

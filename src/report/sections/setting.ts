@@ -1,11 +1,11 @@
 import { settingChart } from "../../charts/setting.ts";
-import type { DriveSetting, RateAtSetting } from "../../questions/setting.ts";
+import type { RateAtSetting, Setting } from "../../questions/setting.ts";
 import type { Words } from "../../wording/words.ts";
 import type { Block, Row } from "../document.ts";
 import { chartBlock } from "./chart-block.ts";
 
 /** What to set the drive to: the sentence, what each step puts out, and settings up and down. */
-export function settingSection(result: DriveSetting, words: Words, id: string): readonly Block[] {
+export function settingSection(result: Setting, words: Words, id: string): readonly Block[] {
   const say = words.setting;
   const chart = settingChart(result, words);
   const items = [
@@ -23,7 +23,7 @@ export function settingSection(result: DriveSetting, words: Words, id: string): 
   ];
 }
 
-function details(result: DriveSetting, words: Words, id: string): readonly Block[] {
+function details(result: Setting, words: Words, id: string): readonly Block[] {
   const say = words.setting;
   const method = say.method(result);
   const blocks: readonly Block[] = [
@@ -36,7 +36,7 @@ function details(result: DriveSetting, words: Words, id: string): readonly Block
     : [{ kind: "details", id: `${id}-setting-detail`, summary: say.detail, blocks }];
 }
 
-function stepTable({ steps, nearest }: DriveSetting, words: Words, id: string): readonly Block[] {
+function stepTable({ steps, nearest }: Setting, words: Words, id: string): readonly Block[] {
   const say = words.setting.table;
   if (steps.length === 0) return [];
   return [
@@ -59,7 +59,7 @@ function stepTable({ steps, nearest }: DriveSetting, words: Words, id: string): 
   ];
 }
 
-function aroundTable({ around }: DriveSetting, words: Words, id: string): readonly Block[] {
+function aroundTable({ around }: Setting, words: Words, id: string): readonly Block[] {
   const say = words.setting.table;
   if (around === null) return [];
   const shown = (setting: number) =>

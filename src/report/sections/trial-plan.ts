@@ -1,9 +1,9 @@
-import type { TrialDesign } from "../../questions/trial-plan.ts";
+import type { TrialPlan } from "../../questions/trial-plan.ts";
 import type { Words } from "../../wording/words.ts";
 import type { Block, Column } from "../document.ts";
 
 /** A planned trial: what it can be expected to show, what more fills would, and the sheet to work by. */
-export function trialPlanSection(result: TrialDesign, words: Words, id: string): readonly Block[] {
+export function trialPlanSection(result: TrialPlan, words: Words, id: string): readonly Block[] {
   const say = words.trialPlan;
   const equivalence = say.equivalence(result);
   const defaults = say.defaults(result);
@@ -18,11 +18,7 @@ export function trialPlanSection(result: TrialDesign, words: Words, id: string):
   ];
 }
 
-function alternatives(
-  { alternatives: rows, options }: TrialDesign,
-  words: Words,
-  id: string,
-): Block {
+function alternatives({ alternatives: rows, options }: TrialPlan, words: Words, id: string): Block {
   const { format, trialPlan } = words;
   const say = trialPlan.alternatives;
   const margin = options.equivalenceMargin;
@@ -50,7 +46,7 @@ function alternatives(
   };
 }
 
-function sheet({ rows, options }: TrialDesign, words: Words, id: string): Block {
+function sheet({ rows, options }: TrialPlan, words: Words, id: string): Block {
   const say = words.trialPlan.sheet;
   const names = Object.keys(say.columns) as (keyof typeof say.columns)[];
   const shown = names.filter((name) => name !== "meter_rpm" || options.meterSpeeds.length > 0);

@@ -1,5 +1,5 @@
 import { uncertaintyBudgetChart } from "../../charts/uncertainty-budget.ts";
-import type { RateUncertainty } from "../../questions/uncertainty-budget.ts";
+import type { UncertaintyBudget } from "../../questions/uncertainty-budget.ts";
 import type { Words } from "../../wording/words.ts";
 import type { Block, Table } from "../document.ts";
 import { chartBlock } from "./chart-block.ts";
@@ -7,7 +7,7 @@ import { paragraph } from "./paragraph.ts";
 
 /** How far off the rate may be: the sentence, what makes it so, what to improve first, and the check by drawing. */
 export function uncertaintyBudgetSection(
-  result: RateUncertainty,
+  result: UncertaintyBudget,
   words: Words,
   id: string,
 ): readonly Block[] {
@@ -33,7 +33,7 @@ export function uncertaintyBudgetSection(
   ];
 }
 
-function budgetTable({ lines }: RateUncertainty, words: Words, id: string): Table {
+function budgetTable({ lines }: UncertaintyBudget, words: Words, id: string): Table {
   const { format } = words;
   const say = words.uncertaintyBudget;
   return {

@@ -14,7 +14,7 @@ import { catchWords, degrees, fillWords } from "./counted.ts";
 import { mishapWords } from "./mishaps.ts";
 import { remarksWords, remarkWords } from "./remarks.ts";
 
-export type OutlierWords = ReturnType<typeof englishOutliers>;
+export type OutliersWords = ReturnType<typeof englishOutliers>;
 
 const aMillion = 1e6;
 

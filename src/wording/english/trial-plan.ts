@@ -1,4 +1,4 @@
-import type { SheetRow, TrialDefault, TrialDesign } from "../../questions/trial-plan/result.ts";
+import type { SheetRow, TrialDefault, TrialPlan } from "../../questions/trial-plan/result.ts";
 import type { Format } from "../format.ts";
 
 export type TrialPlanWords = ReturnType<typeof englishTrialPlan>;
@@ -7,15 +7,15 @@ export type TrialPlanWords = ReturnType<typeof englishTrialPlan>;
 export function englishTrialPlan(format: Format) {
   return {
     heading: "Trial plan",
-    sentence: ({ options, input, expected }: TrialDesign): string =>
+    sentence: ({ options, input, expected }: TrialPlan): string =>
       `${input.products} products, ${options.fills} fills of each, ${input.catches} catches and ${format.plain(input.turns, 6)} turns in all: a difference between two products will be known to about ${format.plusMinus(expected.halfWidth)} of the delivery, and a true one of ${format.percent(options.difference)} will be found with a chance of ${format.percent(expected.power, 0)}.`,
-    equivalence: ({ options, expected }: TrialDesign): string | null =>
+    equivalence: ({ options, expected }: TrialPlan): string | null =>
       options.equivalenceMargin === null || expected.equivalencePower === null
         ? null
         : `Two products that do not differ at all will be shown equivalent within ${format.plusMinus(options.equivalenceMargin)} with a chance of ${format.percent(expected.equivalencePower, 0)} (one pair, not adjusted for others).`,
-    assumptions: ({ options, spreadOfFills }: TrialDesign): string =>
+    assumptions: ({ options, spreadOfFills }: TrialPlan): string =>
       `Assumed: fills of one product spread by ${format.percent(options.fillSpread)}, catches of ${format.plain(options.catchScatter.turns)} turns scatter by ${format.percent(options.catchScatter.relative)}; so deliveries found for fills of one product have a standard deviation of ${format.percent(spreadOfFills)}. The contrasts are made ${options.analysis === "blocks" ? "within blocks" : "between fills"}, with ${options.spread === "common" ? "a spread declared common" : "a spread for each product"}, ${format.percent(options.level, 0)} for all pairs together.`,
-    defaults: ({ byDefault, options }: TrialDesign): string | null => {
+    defaults: ({ byDefault, options }: TrialPlan): string | null => {
       const { catchScatter, turnLevels, catchesPerLevel } = options;
       const said: Readonly<Record<TrialDefault, string>> = {
         difference: `a difference of ${format.percent(options.difference)} to be found`,
@@ -30,7 +30,7 @@ export function englishTrialPlan(format: Format) {
         ? null
         : `Defaults, to be replaced by figures of your own: ${byDefault.map((name) => said[name]).join("; ")}.`;
     },
-    order: ({ options }: TrialDesign): string =>
+    order: ({ options }: TrialPlan): string =>
       `Work in the order of the sheet: within a block every product once in random order, within a fill every kind of catch in random order (seed ${options.seed}). Finish a block before the next one begins.`,
     alternatives: {
       caption: "Fewer or more fills",

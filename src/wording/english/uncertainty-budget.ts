@@ -2,7 +2,7 @@ import type {
   BudgetLine,
   BudgetSource,
   LeftOut,
-  RateUncertainty,
+  UncertaintyBudget,
 } from "../../questions/uncertainty-budget.ts";
 import type { InputLaw } from "../../statistics/propagation.ts";
 import type { Format } from "../format.ts";
@@ -11,10 +11,10 @@ export type UncertaintyBudgetWords = ReturnType<typeof englishUncertaintyBudget>
 
 /** Everything said about how uncertain the applied rate is, and why. */
 export function englishUncertaintyBudget(format: Format) {
-  const level = ({ options }: RateUncertainty) => format.percent(options.level, 0);
-  const who = (result: RateUncertainty) =>
+  const level = ({ options }: UncertaintyBudget) => format.percent(options.level, 0);
+  const who = (result: UncertaintyBudget) =>
     `Bin ${result.bin} (${result.product}), fill ${result.fill}`;
-  const valueFor = ({ options }: RateUncertainty) =>
+  const valueFor = ({ options }: UncertaintyBudget) =>
     options.valueFor === "this fill"
       ? "this fill"
       : "the fills that follow, when the value is kept";
@@ -22,22 +22,22 @@ export function englishUncertaintyBudget(format: Format) {
   return {
     heading: "How far off the rate may be",
     source: (source: BudgetSource) => sourceWords[source],
-    sentence: (result: RateUncertainty): string => {
+    sentence: (result: UncertaintyBudget): string => {
       const { total } = result;
       if (total === null)
         return `${who(result)}: how far off the rate may be cannot be told without a known catch scatter.`;
       return `${who(result)}: everything listed together, the rate of ${valueFor(result)} is known to ${format.plusMinus(total.expanded)} (${level(result)}), ${total.withinTolerance ? "within" : "not within"} the tolerance of ${format.plusMinus(result.options.tolerance)}.`;
     },
-    improve: ({ improveFirst, total }: RateUncertainty): string | null => {
+    improve: ({ improveFirst, total }: UncertaintyBudget): string | null => {
       if (improveFirst === null || total === null) return null;
       const { source, share, expandedIfHalved } = improveFirst;
       return `Improve first: ${sourceWords[source]}, ${format.percent(share, 0)} of the variance. Half of it would leave ${format.plusMinus(expandedIfHalved)}. ${remedies[source]}`;
     },
-    combined: ({ total }: RateUncertainty): string | null =>
+    combined: ({ total }: UncertaintyBudget): string | null =>
       total === null
         ? null
         : `Combined standard uncertainty ${format.percent(total.combined)} of the rate, ${total.effectiveDf === null ? "known well" : `effective degrees of freedom ${format.plain(total.effectiveDf)} (Welch–Satterthwaite; catches and their readings count as one source, on the catches' own)`}; coverage factor ${format.plain(total.coverageFactor)}.`,
-    check: ({ check, total, options }: RateUncertainty): string | null =>
+    check: ({ check, total, options }: UncertaintyBudget): string | null =>
       check === null || total === null
         ? null
         : `Monte Carlo check: ${format.count(check.draws)} draws (seed ${check.seed}) put ${format.percent(options.level, 0)} of the rates between ${format.signedPercent(check.lower, 2)} and ${format.signedPercent(check.upper, 2)}; the budget says ${format.signedPercent(-total.expanded, 2)} to ${format.signedPercent(total.expanded, 2)}. The ends differ by at most ${format.percent(check.difference, 2)}, ${check.agrees ? "within" : "more than"} the ${format.percent(check.limit, 2)} that one digit of the uncertainty, or chance in the draws, allows (GUM supplement 1).`,
@@ -86,8 +86,8 @@ export function englishUncertaintyBudget(format: Format) {
       }
     },
     chart: {
-      title: (result: RateUncertainty) => `What makes the rate uncertain, bin ${result.bin}`,
-      description: ({ lines }: RateUncertainty) =>
+      title: (result: UncertaintyBudget) => `What makes the rate uncertain, bin ${result.bin}`,
+      description: ({ lines }: UncertaintyBudget) =>
         `Share of each source in the variance of the applied rate: ${lines
           .map(({ source, share }) => `${sourceWords[source]} ${format.percent(share, 0)}`)
           .join("; ")}.`,

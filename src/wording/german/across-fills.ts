@@ -1,4 +1,4 @@
-import type { AcrossFillsAnswer } from "../../questions/across-fills.ts";
+import type { AcrossFills } from "../../questions/across-fills.ts";
 import type { AcrossFillsWords } from "../english/across-fills.ts";
 import type { Format } from "../format.ts";
 import { degrees, fillsWords, withDegrees, withTurns } from "./counted.ts";
@@ -7,10 +7,7 @@ import { degrees, fillsWords, withDegrees, withTurns } from "./counted.ts";
 export function germanAcrossFills(format: Format): AcrossFillsWords {
   const level = ({ options }: { options: { level: number } }) => format.percent(options.level, 0);
   /** In the unit of the mean beside it. */
-  const errorOf = ({
-    mean,
-    adjustedStandardError: error,
-  }: NonNullable<AcrossFillsAnswer["reml"]>) =>
+  const errorOf = ({ mean, adjustedStandardError: error }: NonNullable<AcrossFills["reml"]>) =>
     `${format.number(error, "delivery", mean, error)} ${format.unit("delivery", mean)}`;
 
   return {
@@ -24,7 +21,7 @@ export function germanAcrossFills(format: Format): AcrossFillsWords {
       const since = result.sinceFill === null ? "" : ` seit Füllung ${result.sinceFill}`;
       const over = `${result.fills === 1 ? "der einen Füllung" : fillsWords(result.fills)}${since}`;
       return `${who}: im Mittel ${mean} aus ${over}; die nächste Füllung sollte bei ${next} liegen (Vorhersagebereich, ${level(result)}), das sind ${halfWidth(result)}.`;
-      function halfWidth({ nextFill }: AcrossFillsAnswer): string {
+      function halfWidth({ nextFill }: AcrossFills): string {
         const upper = nextFill.interval?.upper ?? nextFill.value;
         return format.plusMinus((upper - nextFill.value) / nextFill.value);
       }

@@ -1,6 +1,6 @@
 import type { NoNamedTest } from "../../questions/outliers/named-tests.ts";
 import type { CatchJudgement, Outliers, Suspect } from "../../questions/outliers.ts";
-import type { OutlierWords } from "../english/outliers.ts";
+import type { OutliersWords } from "../english/outliers.ts";
 import type { Format } from "../format.ts";
 import { catchesWords, degrees, fillsWords } from "./counted.ts";
 import { mishapWords } from "./mishaps.ts";
@@ -9,7 +9,7 @@ import { remarksWords, remarkWords } from "./remarks.ts";
 const aMillion = 1e6;
 
 /** Everything said about catches that are not to be believed as they stand, in German. */
-export function germanOutliers(format: Format): OutlierWords {
+export function germanOutliers(format: Format): OutliersWords {
   const who = ({ bin, product, today }: Outliers) =>
     `Tank ${bin} (${product}), Füllung ${today.fill}`;
   const rate = (chance: number) => format.percent(chance, 0);

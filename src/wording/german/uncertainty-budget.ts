@@ -1,14 +1,18 @@
-import type { BudgetSource, LeftOut, RateUncertainty } from "../../questions/uncertainty-budget.ts";
+import type {
+  BudgetSource,
+  LeftOut,
+  UncertaintyBudget,
+} from "../../questions/uncertainty-budget.ts";
 import type { InputLaw } from "../../statistics/propagation.ts";
 import type { UncertaintyBudgetWords } from "../english/uncertainty-budget.ts";
 import type { Format } from "../format.ts";
 
 /** Everything said about how uncertain the applied rate is, and why, in German. */
 export function germanUncertaintyBudget(format: Format): UncertaintyBudgetWords {
-  const level = ({ options }: RateUncertainty) => format.percent(options.level, 0);
-  const who = (result: RateUncertainty) =>
+  const level = ({ options }: UncertaintyBudget) => format.percent(options.level, 0);
+  const who = (result: UncertaintyBudget) =>
     `Tank ${result.bin} (${result.product}), Füllung ${result.fill}`;
-  const valueFor = ({ options }: RateUncertainty) =>
+  const valueFor = ({ options }: UncertaintyBudget) =>
     options.valueFor === "this fill"
       ? "dieser Füllung"
       : "der folgenden Füllungen, wenn der Wert beibehalten wird,";

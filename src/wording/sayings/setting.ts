@@ -1,4 +1,4 @@
-import type { DriveSetting, RateAtSetting } from "../../questions/setting.ts";
+import type { RateAtSetting, Setting } from "../../questions/setting.ts";
 import type { Estimate } from "../../results/estimate.ts";
 import type { setting as templates } from "../en/setting.ts";
 import type { Format } from "../format.ts";
@@ -13,12 +13,12 @@ export function settingSayings(format: Format, say: typeof templates) {
   const { figure, turns, speed, speedUnit: unit, rate, span, stepName } = figures;
   const area = format.unit("area", 1);
   const turnsWords = (perHectare: number) => say.turns({ turns: turns(perHectare), area });
-  const ranged = (estimate: Estimate, shown: (value: number) => string, result: DriveSetting) => ({
+  const ranged = (estimate: Estimate, shown: (value: number) => string, result: Setting) => ({
     value: shown(estimate.value),
     range: span(estimate, shown),
     level: format.percent(result.options.level, 0),
   });
-  const rangedTurns = (estimate: Estimate<"turns/ha">, result: DriveSetting) => ({
+  const rangedTurns = (estimate: Estimate<"turns/ha">, result: Setting) => ({
     ...ranged(estimate, turns, result),
     value: turnsWords(estimate.value),
   });
@@ -31,13 +31,13 @@ export function settingSayings(format: Format, say: typeof templates) {
     format.range(shown(from), shown(to));
   const turning = (from: number, to: number) =>
     from === to ? format.plain(from) : range(from, to, format.plain);
-  const atSpeeds = ({ meterSpeeds }: DriveSetting): string | null =>
+  const atSpeeds = ({ meterSpeeds }: Setting): string | null =>
     format.list(
       meterSpeeds.map(({ speedKmPerH, turnsPerMin: { value } }) =>
         say.atSpeed({ turnsPerMin: format.plain(value), speed: speed(speedKmPerH), unit }),
       ),
     ) || null;
-  const nearestStep = ({ nearest, steps }: DriveSetting): RateAtSetting | null =>
+  const nearestStep = ({ nearest, steps }: Setting): RateAtSetting | null =>
     nearest === null ? null : (steps[nearest.nearest] ?? null);
 
   return {
@@ -47,7 +47,7 @@ export function settingSayings(format: Format, say: typeof templates) {
     stepName,
     rateAt: rate,
     /** The one sentence for the person at the drive. */
-    sentence: (result: DriveSetting): string => {
+    sentence: (result: Setting): string => {
       const { bin, product, fill, target, ratio, turnsPerHectare } = result;
       if (target === null || turnsPerHectare === null) return say.noTarget({ bin, product, fill });
       const who = { bin, product, fill, target: rate(target) };
@@ -60,7 +60,7 @@ export function settingSayings(format: Format, say: typeof templates) {
         step === null ? null : say.nearestStep({ ...rateFacts(step), step: stepName(step) }),
       );
     },
-    target: ({ target, options }: DriveSetting): string | null => {
+    target: ({ target, options }: Setting): string | null => {
       if (target === null || options.target === null || options.target.kind === "mass") return null;
       const wanted =
         options.target.kind === "seeds"
@@ -68,11 +68,11 @@ export function settingSayings(format: Format, say: typeof templates) {
           : say.plants(format.plain(options.target.plantsPerM2));
       return say.target({ wanted, ...rateFacts({ rate: target, rateError: null }) });
     },
-    turnsNeeded: (result: DriveSetting): string | null =>
+    turnsNeeded: (result: Setting): string | null =>
       result.turnsPerHectare === null || result.ratio === null
         ? null
         : say.turnsNeeded(rangedTurns(result.turnsPerHectare, result)),
-    meterSpeed: ({ meterSpeeds, ratio, caughtTurnsPerMin }: DriveSetting): string | null => {
+    meterSpeed: ({ meterSpeeds, ratio, caughtTurnsPerMin }: Setting): string | null => {
       const speeds = meterSpeeds.map(({ turnsPerMin }) => turnsPerMin.value);
       if (speeds.length === 0 || caughtTurnsPerMin === null) return null;
       const facts = {
@@ -81,7 +81,7 @@ export function settingSayings(format: Format, say: typeof templates) {
       };
       return ratio === null ? say.meterSpeedAsSet(facts) : say.meterSpeedAtWork(facts);
     },
-    reach: ({ reach, target, options }: DriveSetting): string | null => {
+    reach: ({ reach, target, options }: Setting): string | null => {
       if (reach === null) return null;
       const { rates, speedsKmPerH: held } = reach;
       const at = options.drive?.kind === "motor" ? options.speedKmPerH : null;
@@ -100,7 +100,7 @@ export function settingSayings(format: Format, say: typeof templates) {
         ) || null
       );
     },
-    now: ({ now }: DriveSetting): string | null =>
+    now: ({ now }: Setting): string | null =>
       now === null
         ? null
         : say.now({
@@ -108,7 +108,7 @@ export function settingSayings(format: Format, say: typeof templates) {
             turns: turnsWords(now.turnsPerHectare.value),
             given: say.given[now.from],
           }),
-    method: ({ ratio, turnsPerHectare, steps }: DriveSetting): string | null => {
+    method: ({ ratio, turnsPerHectare, steps }: Setting): string | null => {
       const needed = ratio ?? turnsPerHectare;
       if (needed === null) return null;
       const ofRates = steps[0]?.rate.method;
@@ -121,7 +121,7 @@ export function settingSayings(format: Format, say: typeof templates) {
     table: { ...say.table, turns: say.tableTurns(area) },
     chart: {
       ...say.chart,
-      description: ({ steps, target, options }: DriveSetting) =>
+      description: ({ steps, target, options }: Setting) =>
         say.chartDescription({
           steps: steps.length,
           target: target === null ? null : rate(target),

@@ -6,7 +6,7 @@ import { outliers } from "../../../src/questions/outliers.ts";
 import { cautionSentence } from "../../../src/report/sections/cautions.ts";
 import type { Caution } from "../../../src/results/caution.ts";
 import { english } from "../../../src/wording/english/english.ts";
-import { fillOf, outlierOptions as options, quietFills } from "../../support/outliers.ts";
+import { fillOf, outliersOptions as options, quietFills } from "../../support/outliers.ts";
 import { present } from "../../support/reference.ts";
 
 const meterOf = (...fills: readonly (readonly Catch[])[]): MeterModel =>

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { fitModel } from "../../../src/model/model.ts";
 import { randomStream } from "../../../src/numeric/random.ts";
 import { namedTests } from "../../../src/questions/outliers/named-tests.ts";
-import { outlierOptions } from "../../../src/questions/outliers/options.ts";
+import { outliersOptions } from "../../../src/questions/outliers/options.ts";
 import { outliers } from "../../../src/questions/outliers.ts";
 import { wordsFor } from "../../../src/wording/languages.ts";
 import { aFill } from "../../support/catches.ts";
@@ -18,7 +18,7 @@ function named(weights: readonly number[], divisionKg: number | null) {
 
 function said(weights: readonly number[], divisionKg: number | null, language: string): string {
   const { options, meters } = model(weights, divisionKg);
-  const { today } = outliers(present(meters[0]), outlierOptions(options));
+  const { today } = outliers(present(meters[0]), outliersOptions(options));
   return wordsFor(language, "metric").outliers.named(today);
 }
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Catch } from "../../../src/data/types.ts";
 import { fitModel } from "../../../src/model/model.ts";
-import { acrossFillsAnswer } from "../../../src/questions/across-fills.ts";
+import { acrossFills } from "../../../src/questions/across-fills.ts";
 import { english } from "../../../src/wording/english/english.ts";
 import { aFill } from "../../support/catches.ts";
 import { aLog } from "../../support/planning-answers.ts";
@@ -12,7 +12,7 @@ const say = english().acrossFills;
 const plain = (text: string) => text.replaceAll(/[\u00a0\u202f]/g, " ");
 
 function across(catches: readonly Catch[]) {
-  return acrossFillsAnswer(present(fitModel(catches, options).meters[0]), options);
+  return acrossFills(present(fitModel(catches, options).meters[0]), options);
 }
 
 describe("fills together, in words", () => {
