@@ -1,11 +1,11 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { apiReference } from "./docs/api-reference.ts";
-import { withDeclarations } from "./docs/declarations.ts";
-import { docComment } from "./docs/doc-comment.ts";
-import { entryNames, isValue, publicNames } from "./docs/public-api.ts";
 import { root } from "./support/compiler.ts";
+import { apiReference } from "./tools/docs/api-reference.ts";
+import { withDeclarations } from "./tools/docs/declarations.ts";
+import { docComment } from "./tools/docs/doc-comment.ts";
+import { entryNames, isValue, publicNames } from "./tools/docs/public-api.ts";
 
 describe("the reference of the library", () => {
   it("is what the doc comments say now; `npm run api` writes it anew", async () => {

@@ -2,16 +2,16 @@ import { readdirSync } from "node:fs";
 import { join } from "node:path";
 import { Ajv } from "ajv";
 import { describe, expect, it } from "vitest";
-import { staleOutputs } from "../notebooks/support/compare.ts";
 import {
   codeCells,
   readNotebook,
   storedOutputs,
   wholeText,
 } from "../notebooks/support/notebook-file.ts";
-import { runNotebook } from "../notebooks/support/run.ts";
-import { typeErrors } from "../notebooks/support/type-check.ts";
 import nbformat from "./reference/nbformat-4.5.json" with { type: "json" };
+import { staleOutputs } from "./tools/notebooks/compare.ts";
+import { runNotebook } from "./tools/notebooks/run.ts";
+import { typeErrors } from "./tools/notebooks/type-check.ts";
 
 const folder = join(import.meta.dirname, "..", "notebooks");
 const names = readdirSync(folder).filter((name) => name.endsWith(".ipynb"));

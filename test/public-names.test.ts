@@ -1,8 +1,8 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { entries, entryNames, isValue, publicNames } from "./docs/public-api.ts";
 import { root } from "./support/compiler.ts";
+import { entries, entryNames, isValue, publicNames } from "./tools/docs/public-api.ts";
 
 const source = join(root, "src");
 

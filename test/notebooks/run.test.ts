@@ -1,10 +1,10 @@
 import { readdirSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { staleOutputs } from "../../notebooks/support/compare.ts";
 import { type Notebook, readNotebook } from "../../notebooks/support/notebook-file.ts";
-import { runNotebook } from "../../notebooks/support/run.ts";
-import { typeErrors } from "../../notebooks/support/type-check.ts";
+import { staleOutputs } from "../tools/notebooks/compare.ts";
+import { runNotebook } from "../tools/notebooks/run.ts";
+import { typeErrors } from "../tools/notebooks/type-check.ts";
 
 const folder = join(import.meta.dirname, "..", "fixtures", "notebooks");
 const fixture = (name: string): string => join(folder, name);

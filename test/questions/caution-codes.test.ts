@@ -15,10 +15,10 @@ import { outliersOptions } from "../../src/questions/outliers/options.ts";
 import { outliers } from "../../src/questions/outliers.ts";
 import type { Caution, CautionCode } from "../../src/results/caution.ts";
 import { defaults } from "../../src/results/defaults.ts";
-import { cautionGroups } from "../docs/caution-list.ts";
 import { aFill } from "../support/catches.ts";
 import { present } from "../support/reference.ts";
 import { inventedFills } from "../support/simulated-fills.ts";
+import { cautionGroups } from "../tools/docs/caution-list.ts";
 
 const options = { level: 0.95, tolerance: 0.03, scaleDivisionKg: 0.02 };
 

@@ -1,6 +1,6 @@
 /*
  * Entry of the script that the interactive edition carries: draws every chart of the page from the specification
- * beside it, at the width it has, with hints. Bundled by src/cli/bundle-chart-runtime.ts; runs only in a browser.
+ * beside it, at the width it has, with hints. Bundled by test/tools/bundle-chart-runtime.ts; runs only in a browser.
  *
  * Specs are run as syntax trees by an interpreter, never as compiled code, so that the page's policy can forbid
  * eval. Where anything fails, the static drawing stays.

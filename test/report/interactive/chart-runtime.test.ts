@@ -1,10 +1,10 @@
 import { beforeAll, describe, expect, test } from "vitest";
-import { bundleChartRuntime } from "../../../src/cli/bundle-chart-runtime.ts";
 import { drawCharts } from "../../../src/report/drawings.ts";
 import { renderHtml } from "../../../src/report/html.ts";
 import { seriousFindings } from "../../support/accessibility.ts";
 import { browserTest, noFindings, type Visit } from "../../support/browser.ts";
 import { sampleReport } from "../../support/sample-report.ts";
+import { bundleChartRuntime } from "../../tools/bundle-chart-runtime.ts";
 
 let runtime = "";
 let html = "";

@@ -1,0 +1,33 @@
+import type { ComparisonChoices } from "../../../src/analysis/options.ts";
+import { analyse, reportFiles, version, wordsFor } from "../../../src/index.ts";
+import { readCatchesFile, readSetupFile } from "../../../src/node.ts";
+
+/** A sample report that is kept in reports/, and what it is asked with beyond its setup. */
+export interface Sample {
+  readonly name: string;
+  readonly comparison: ComparisonChoices;
+  /** Kept whole, to be looked at; the others by the manifest of their files, which tells a change as surely. */
+  readonly whole: boolean;
+}
+
+export const samples: readonly Sample[] = [
+  { name: "season", comparison: {}, whole: true },
+  { name: "first-morning", comparison: {}, whole: false },
+  {
+    name: "product-trial",
+    comparison: { blocks: "day", equivalenceMargin: 0.03 },
+    whole: false,
+  },
+];
+
+/** The files of a sample report by name, as the command writes them from the root of the project. */
+export async function sampleFiles({ name, comparison }: Sample) {
+  const log = await readCatchesFile(`data-demo/${name}/catches.csv`);
+  const setup = await readSetupFile(`data-demo/${name}/setup.json`);
+  const meta = {
+    title: setup.title,
+    setupSource: setup.source,
+    version,
+  };
+  return reportFiles(analyse(log, setup, { comparison }), meta, wordsFor("en", "metric"));
+}
