@@ -2,11 +2,9 @@ import { docComment, type Slot } from "./doc-comment.ts";
 import {
   type EntryName,
   entryNames,
-  isValue,
   type Kind,
   type PublicName,
   publicNames,
-  typesBehind,
 } from "./public-api.ts";
 
 /** What each entry is for, in the order of the reference. */
@@ -24,37 +22,27 @@ const parts: readonly { readonly title: string; readonly kinds: readonly Kind[] 
   { title: "Functions", kinds: ["function"] },
   { title: "Constants", kinds: ["constant"] },
   { title: "Classes", kinds: ["class"] },
-  { title: "Types", kinds: ["interface", "type"] },
 ];
 
 /**
- * The reference of everything that can be imported, as Markdown.
+ * Every name that can be imported with its doc comment, as Markdown. Functions with their signature; of types, whose parts
+ * an editor shows, what they are.
  *
  * @param folder  declarations as the compiler writes them, in which every type is spelled out
  */
 export function apiReference(folder: string): string {
-  const byEntry = entryNames.map((entry) => ({
-    entry,
-    names: publicNames(folder, entry, ".d.ts"),
-  }));
-  const behind = typesBehind(
-    folder,
-    byEntry.flatMap(({ names }) => names),
-    ".d.ts",
-  );
   return [
     "# Everything that can be imported",
     "Made from the doc comments by `npm run api`. Numbers carry their unit in the name or in the text; fractions are\nfractions, never percent.",
-    ...byEntry.flatMap(({ entry, names }) => [
-      `## ${entry}`,
-      purposes[entry],
-      overview(names),
-      ...parts.flatMap(({ title, kinds }) => partOf(entry, title, namesOf(names, kinds))),
-    ]),
-    "## Types behind them",
-    "Parts of the types above. They have no import of their own; reach them through the type that holds them.",
-    // Two files may use one name.
-    ...behind.map((type) => nameText({ ...type, name: `${type.name} (${type.file})` }, "###")),
+    ...entryNames.flatMap((entry) => {
+      const names = publicNames(folder, entry, ".d.ts");
+      return [
+        `## ${entry}`,
+        purposes[entry],
+        ...parts.flatMap(({ title, kinds }) => partOf(entry, title, namesOf(names, kinds))),
+        ...typesOf(entry, namesOf(names, ["interface", "type"])),
+      ];
+    }),
   ]
     .join("\n\n")
     .concat("\n");
@@ -64,15 +52,19 @@ function namesOf(names: readonly PublicName[], kinds: readonly Kind[]): readonly
   return names.filter(({ kind }) => kinds.includes(kind));
 }
 
-function overview(names: readonly PublicName[]): string {
-  const values = names.filter(isValue).map(({ name }) => `\`${name}\``);
-  return values.join(" · ");
-}
-
 function partOf(entry: EntryName, title: string, names: readonly PublicName[]): readonly string[] {
   return names.length === 0
     ? []
     : [`### ${title} of ${entry}`, ...names.map((name) => nameText(name, "####"))];
+}
+
+function typesOf(entry: EntryName, types: readonly PublicName[]): readonly string[] {
+  if (types.length === 0) return [];
+  const lines = types.map(({ name, doc }) => {
+    const { description } = docComment(doc);
+    return description === "" ? `- \`${name}\`` : `- \`${name}\`: ${item(description)}`;
+  });
+  return [`### Types of ${entry}`, lines.join("\n")];
 }
 
 function nameText({ name, doc, declarations }: PublicName, mark: string): string {
