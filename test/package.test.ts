@@ -51,7 +51,7 @@ function holdSize(name: string, bytes: number, most: number): void {
 describe("the tarball", () => {
   packageTest("holds what was compiled and its papers, nothing else", ({ home }) => {
     const files = filesBelow(home);
-    const papers = ["CHANGELOG.md", "LICENSE", "README.md", "package.json"];
+    const papers = ["CHANGELOG.md", "LICENSE", "README.md", "package.json", "reports/reference.md"];
     const runtime = "dist/report/interactive/runtime.txt";
     const code = files.filter((file) => file.endsWith(".js"));
     const types = code.map((file) => file.replace(/\.js$/, ".d.ts"));

@@ -8,7 +8,7 @@ import { root } from "../../support/compiler.ts";
 export interface CautionGroup {
   /** The comment line above them. */
   readonly about: string;
-  readonly codes: readonly { readonly code: string; readonly severity: string }[];
+  readonly codes: readonly { readonly code: CautionCode; readonly severity: string }[];
 }
 
 /** Every caution code, in the groups and the order in which src/results/caution.ts puts them together. */
@@ -27,7 +27,7 @@ function groupsIn(path: string): {
   readonly groups: readonly CautionGroup[];
 } {
   const { program, comments } = parseSync(path, readFileSync(path, "utf8"));
-  const groups: { about: string; codes: { code: string; severity: string }[] }[] = [];
+  const groups: { about: string; codes: { code: CautionCode; severity: string }[] }[] = [];
   for (const { code, start } of codesIn(program.body)) {
     const about = headingAbove(comments, start);
     if (groups.at(-1)?.about !== about) groups.push({ about, codes: [] });
@@ -51,31 +51,6 @@ function partsInOrder(path: string): readonly string[] {
         expression.type === "Identifier" ? expression.name : [],
       ),
     );
-}
-
-/** The groups as a table of Markdown. */
-export function cautionTable(groups: readonly CautionGroup[]): string {
-  const rows = groups.map(({ about, codes }) => {
-    const cells = codes.map(({ code, severity }) =>
-      severity === "serious"
-        ? `**\`${code}\`**`
-        : severity === "note"
-          ? `_\`${code}\`_`
-          : `\`${code}\``,
-    );
-    return `| ${about} | ${cells.join(" · ")} |`;
-  });
-  return ["| about | **serious**, doubt, _note_ |", "|---|---|", ...rows].join("\n");
-}
-
-const [opening, closing] = ["<!-- cautions -->", "<!-- end of cautions -->"];
-
-/** The document with the table between its marks, which are there once or not at all. */
-export function withCautionTable(document: string, table: string): string {
-  const [before, after] = document.split(opening);
-  if (before === undefined || after === undefined) return document;
-  const rest = after.split(closing).at(-1) ?? "";
-  return `${before}${opening}\n${table}\n${closing}${rest}`;
 }
 
 function interfacesIn(body: readonly Statement[]): readonly TSInterfaceDeclaration[] {
