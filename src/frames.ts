@@ -1,8 +1,9 @@
 import type { DataFrame } from "danfojs-node";
-import { columnOfField } from "./data/catch-values.ts";
+import { type CatchValues, catchFields, extraCells, extraPrefix } from "./data/catch-values.ts";
 import { alwaysInFrame, cellIssues, frameSource, missingColumns } from "./data/frame-issues.ts";
 import type { Cell } from "./data/table.ts";
 import type { Catch } from "./data/types.ts";
+import { knownColumns, type PlainRow } from "./data/write-csv.ts";
 import { DataError, OptionError } from "./errors/errors.ts";
 
 /** A row as a plain object; null is a gap. */
@@ -14,12 +15,6 @@ export interface FrameContent {
   /** Row by row. */
   readonly values: unknown;
 }
-
-type CatchField = keyof typeof columnOfField;
-
-const fields = Object.entries(columnOfField) as readonly (readonly [CatchField, string])[];
-/** Before the header of a column evencatch does not know, so that no header can hide a column it does. */
-const extraPrefix = "extra.";
 
 /**
  * The catches as a data frame for tables and plots: one row a catch, columns named as in a file of catches with masses in
@@ -33,22 +28,17 @@ const extraPrefix = "extra.";
  * @throws         Error when the optional package danfojs-node is not installed
  */
 export async function catchesToFrame(catches: readonly Catch[]): Promise<DataFrame> {
-  const rows = catches.map((one) => {
-    const known = fields.map(([field, column]): [string, Cell] => [column, one[field]]);
-    const extra = Object.entries(one.extra).map(([header, text]): [string, Cell] => [
-      `${extraPrefix}${header}`,
-      text,
-    ]);
-    return new Map([...known, ...extra]);
-  });
-  const headers = [...new Set(rows.flatMap((row) => [...row.keys()]))].filter(
-    (name) => alwaysInFrame.has(name) || rows.some((row) => (row.get(name) ?? null) !== null),
-  );
-  const columns = headers.length === 0 ? [...alwaysInFrame] : headers;
+  const rows = catches.map(frameRow);
+  const columns = rows.length === 0 ? [...alwaysInFrame] : knownColumns(rows, alwaysInFrame);
   return newFrame(
     columns,
-    rows.map((row) => columns.map((name) => row.get(name) ?? null)),
+    rows.map((row) => columns.map((name) => row[name] ?? null)),
   );
+}
+
+function frameRow(row: Catch): PlainRow {
+  const known = catchFields.map(({ field, column }) => [column, row[field]]);
+  return { ...Object.fromEntries(known), ...extraCells(row) };
 }
 
 /**
@@ -63,13 +53,10 @@ export function frameToCatches(frame: FrameContent): readonly Catch[] {
   if (missing.length > 0) throw new DataError(frameSource, missing);
   const rows = frameToRows(frame);
   const issues = rows.flatMap((row, index) =>
-    fields.flatMap(([, column]) => cellIssues(index + 1, column, row[column] ?? null)),
+    catchFields.flatMap((known) => cellIssues(index + 1, known, row[known.column] ?? null)),
   );
   if (issues.length > 0) throw new DataError(frameSource, issues);
-  return rows.map((row) => {
-    const known = fields.map(([field, column]) => [field, row[column] ?? null]);
-    return { ...Object.fromEntries(known), extra: extraOf(row) } as Catch;
-  });
+  return rows.map((row) => ({ ...fieldsOf(row), extra: extraOf(row) }));
 }
 
 /**
@@ -107,7 +94,7 @@ export function frameToRows(frame: FrameContent): readonly FrameRow[] {
 }
 
 /** The package takes half a second to load, so only who asks for a frame pays for it. */
-async function newFrame(columns: string[], rows: Cell[][]): Promise<DataFrame> {
+async function newFrame(columns: readonly string[], rows: Cell[][]): Promise<DataFrame> {
   const module = await import("danfojs-node");
   // A CommonJS package: some loaders give its parts by name, some only as a whole.
   const DataFrame = module.DataFrame ?? module.default.DataFrame;
@@ -117,7 +104,7 @@ async function newFrame(columns: string[], rows: Cell[][]): Promise<DataFrame> {
     throw new OptionError("column", taken, "a name that is no part of a data frame itself");
   }
   const dtypes = columns.map((_, at) => dtypeOf(rows.map((row) => row[at] ?? null)));
-  return new DataFrame(rows, { columns, dtypes });
+  return new DataFrame(rows, { columns: [...columns], dtypes });
 }
 
 /** Told, not left to be guessed: danfojs-node looks at the first rows only, and takes "007" for a number. */
@@ -135,6 +122,13 @@ function plainCell(column: string, cell: unknown): Cell {
   const plain = cell === null || typeof cell === "string" || typeof cell === "boolean";
   if (plain || (typeof cell === "number" && Number.isFinite(cell))) return cell;
   throw new OptionError(column, cell, "text, a finite number, true, false or null in every row");
+}
+
+/** The cells have been checked against the rules of the same fields. */
+function fieldsOf(row: FrameRow): CatchValues {
+  return Object.fromEntries(
+    catchFields.map(({ field, column }) => [field, row[column] ?? null]),
+  ) as CatchValues;
 }
 
 function extraOf(row: FrameRow): Readonly<Record<string, string>> {

@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import type { Catch } from "../src/data/types.ts";
 import { DataError, OptionError } from "../src/errors/errors.ts";
 import { catchesToFrame, frameToCatches, frameToRows, rowsToFrame } from "../src/frames.ts";
+import { aCatch } from "./support/catches.ts";
 
 const anyNumber = fc.double({ noNaN: true, noDefaultInfinity: true });
 const anyCell = fc.oneof(anyNumber, fc.integer(), fc.string(), fc.boolean(), fc.constant(null));
@@ -42,29 +43,7 @@ const anyCatch: fc.Arbitrary<Catch> = fc.record(
   { noNullPrototype: true },
 );
 
-const oneCatch: Catch = {
-  row: 2,
-  bin: "007",
-  product: "wheat",
-  fill: 1,
-  catch: 1,
-  turns: 20,
-  netKg: 8.123456789012344,
-  grossKg: null,
-  tareKg: null,
-  divisionKg: null,
-  takenAt: null,
-  meterRpm: null,
-  bulkDensityKgPerM3: null,
-  moisturePercent: null,
-  binLevelPercent: null,
-  outlet: null,
-  operator: null,
-  note: null,
-  checked: null,
-  leftOut: null,
-  extra: {},
-};
+const oneCatch = aCatch({ bin: "007", turns: 20, netKg: 8.123456789012344 });
 
 describe("rows as a data frame", () => {
   it("come back as they were, every digit and every text", async () => {

@@ -21,24 +21,28 @@ export function binaryKind(bytes: Uint8Array): BinaryKind | null {
       };
 }
 
-export const isZip = (bytes: Uint8Array): boolean => startsWith(bytes, [0x50, 0x4b, 3, 4]);
+const zip = [0x50, 0x4b, 3, 4];
+const compoundFile = [0xd0, 0xcf, 0x11, 0xe0];
+
+export const isZip = (bytes: Uint8Array): boolean => startsWith(bytes, zip);
 
 /** The container of .xls files, and of workbooks with a password. */
-export const isCompoundFile = (bytes: Uint8Array): boolean =>
-  startsWith(bytes, [0xd0, 0xcf, 0x11, 0xe0]);
+export const isCompoundFile = (bytes: Uint8Array): boolean => startsWith(bytes, compoundFile);
+
+export const oldWorkbook = "an old .xls workbook or one with a password";
 
 const asTable = "Save the table as CSV or .xlsx and give that file.";
 
 const signatures: readonly (BinaryKind & { readonly start: readonly number[] })[] = [
   {
-    start: [0x50, 0x4b, 3, 4],
+    start: zip,
     found: "a zip archive, such as an .xlsx workbook",
     remedy:
       "If it is a workbook, let its name end in .xlsx; if not, unpack it and give the table inside.",
   },
   {
-    start: [0xd0, 0xcf, 0x11, 0xe0],
-    found: "an old .xls workbook or one with a password",
+    start: compoundFile,
+    found: oldWorkbook,
     remedy: "Save it as .xlsx without a password, or as CSV.",
   },
   { start: [0x89, 0x50, 0x4e, 0x47], found: "a PNG image", remedy: asTable },

@@ -1,59 +1,65 @@
+import { type Column, type FieldsOf, isEssential } from "./column-kinds.ts";
 import { type CatchColumn, catchColumns } from "./columns.ts";
 import type { Problem } from "./issues.ts";
 import type { Catch } from "./types.ts";
-
-/** The column of a file, or of a frame, that holds each field of a catch. */
-export const columnOfField = {
-  row: "row",
-  bin: "bin",
-  product: "product",
-  fill: "fill",
-  catch: "catch",
-  turns: "turns",
-  netKg: "net_kg",
-  grossKg: "gross_kg",
-  tareKg: "tare_kg",
-  divisionKg: "division_kg",
-  takenAt: "taken_at",
-  meterRpm: "meter_rpm",
-  bulkDensityKgPerM3: "bulk_density_kg_m3",
-  moisturePercent: "moisture_pct",
-  binLevelPercent: "bin_level_pct",
-  outlet: "outlet",
-  operator: "operator",
-  note: "note",
-  checked: "checked",
-  leftOut: "left_out",
-} as const satisfies Readonly<Record<Exclude<keyof Catch, "extra">, string>>;
+import type { PlainRow } from "./write-csv.ts";
 
 type Rules = Pick<CatchColumn, "type" | "minimum" | "maximum">;
 
-const textRules: Rules = { type: "string", minimum: null, maximum: null };
+/** A field of a catch: the column of a data frame that holds it, and what it may be. */
+export interface CatchField extends Rules {
+  readonly field: Exclude<keyof Catch, "extra">;
+  readonly column: string;
+  /** Whether a catch cannot be without it. */
+  readonly essential: boolean;
+}
 
-const rulesOf: ReadonlyMap<string, Rules> = new Map<string, Rules>([
-  ...catchColumns.map((column): [string, Rules] => [column.name, column]),
-  ["row", { type: "integer", minimum: 1, maximum: null }],
-]);
+/** Every field of a catch but `extra`, which holds what the table of columns does not know. */
+export const catchFields: readonly CatchField[] = [
+  // A catch that no file gave has no row in one.
+  { field: "row", column: "row", type: "integer", minimum: 1, maximum: null, essential: false },
+  ...catchColumns.flatMap((listed: CatchColumn): readonly CatchField[] => {
+    const { name, field, type, minimum, maximum } = listed;
+    if (field === null) return [];
+    // Without exclude beside it, "reason" would not say what for.
+    const column = name === "reason" ? "left_out" : name;
+    return [{ field, column, type, minimum, maximum, essential: isEssential(listed) }];
+  }),
+];
+
+/**
+ * The values of these fields, as the table of columns has them. Where they are returned as a `Catch`, the compiler holds
+ * the two to each other: a field that only one of them knows does not compile.
+ */
+export type CatchValues = Pick<Catch, "row"> & FieldsOf<Column>;
 
 /** What keeps a value that is no text of a file from being a catch's: of another kind, or out of range; null: nothing. */
 export function valueProblem(
-  column: string,
+  { type, minimum, maximum }: Rules,
   value: unknown,
 ): Pick<Problem, "code" | "expected"> | null {
-  const rules = rulesOf.get(column) ?? textRules;
-  if (rules.type === "string" || rules.type === "date") {
+  if (type === "string" || type === "date") {
     return typeof value === "string" ? null : { code: "not-a-text", expected: "a text" };
   }
   if (typeof value !== "number") {
     return { code: "not-a-number", expected: "a number, not a text" };
   }
-  const whole = rules.type === "integer";
-  if (whole && !Number.isInteger(value)) {
+  if (type === "integer" && !Number.isInteger(value)) {
     return { code: "not-whole", expected: "a whole number" };
   }
-  const low = rules.minimum ?? Number.NEGATIVE_INFINITY;
-  const high = rules.maximum ?? Number.POSITIVE_INFINITY;
+  const low = minimum ?? Number.NEGATIVE_INFINITY;
+  const high = maximum ?? Number.POSITIVE_INFINITY;
   return value >= low && value <= high
     ? null
     : { code: "out-of-range", expected: `a number from ${low} to ${high}` };
+}
+
+/** Before the header of a column evencatch does not know, so that no header can hide a column it does. */
+export const extraPrefix = "extra.";
+
+/** What a catch has in columns evencatch does not know, for tables that have columns of their own too. */
+export function extraCells({ extra }: Catch): PlainRow {
+  return Object.fromEntries(
+    Object.entries(extra).map(([header, text]) => [`${extraPrefix}${header}`, text]),
+  );
 }

@@ -1,8 +1,10 @@
-import type { MassUnit } from "./types.ts";
+import type { Catch } from "./types.ts";
 
-/** One column of a file of catches: what it holds, how it is written, and which values it may have. */
+/** One column of a file of catches: which field it fills, which values it may have, and where it is shown. */
 export interface CatchColumn {
   readonly name: string;
+  /** Null where it only tells how another column is meant. */
+  readonly field: Exclude<keyof Catch, "row" | "extra"> | null;
   /** "date" is an ISO 8601 date, or date and time. "boolean" is yes or no. */
   readonly type: "string" | "number" | "integer" | "date" | "boolean";
   readonly unit: string | null;
@@ -10,61 +12,79 @@ export interface CatchColumn {
   /** Smallest and largest value; null where there is none. */
   readonly minimum: number | null;
   readonly maximum: number | null;
+  /** Noted beside the weighing: read as its type says, with no rule that holds it against other columns. */
+  readonly recorded: boolean;
+  /** A header that begins so and is not the name lacks its unit, and is asked for it; null: none. */
+  readonly quantity: string | null;
+  /** Whether the empty sheet has it. */
+  readonly inSheet: boolean;
+  /** Whether the tidy table of catches has it. */
+  readonly inCatchTable: boolean;
   readonly description: string;
   readonly example: string;
 }
 
-export const massUnits: readonly MassUnit[] = ["kg", "g", "lb", "oz"];
-
-const text = { type: "string", unit: null, required: false, minimum: null, maximum: null } as const;
-const number = { ...text, type: "number" } as const;
+const text = {
+  type: "string",
+  unit: null,
+  required: false,
+  minimum: null,
+  maximum: null,
+  recorded: false,
+  quantity: null,
+  inSheet: false,
+  inCatchTable: false,
+} as const;
+const needed = { ...text, required: true, inSheet: true, inCatchTable: true } as const;
 // Far outside any meter and any scale, so that a slip of the keyboard is caught and no later division overflows.
-const mass = { ...number, unit: "kg", minimum: 0, maximum: 1_000_000 } as const;
+const count = { ...needed, type: "integer", minimum: 1, maximum: 1_000_000 } as const;
+const mass = { ...text, type: "number", unit: "kg", minimum: 0, maximum: 1_000_000 } as const;
+const remark = { ...text, recorded: true, inCatchTable: true } as const;
+const figure = { ...remark, type: "number" } as const;
+const share = { ...figure, unit: "%", minimum: 0, maximum: 100 } as const;
 
 /**
  * Every column evencatch knows, in the order of an empty sheet. Headers are read in any case and spacing. The mass
  * columns are listed in kg; each may end in _g, _lb or _oz instead.
+ *
+ * A new optional column is a row here, marked as recorded, and its field in `Catch`: neither compiles without the other,
+ * and reading, checking, writing, frames, tables and templates follow.
  */
 export const catchColumns = [
   {
-    ...text,
+    ...needed,
     name: "bin",
-    required: true,
+    field: "bin",
     description: "Bin of the cart, by number or name",
     example: "1",
   },
   {
-    ...text,
+    ...needed,
     name: "product",
-    required: true,
+    field: "product",
     description: "What is in the bin, always spelled the same way",
     example: "wheat",
   },
   {
-    ...number,
+    ...count,
     name: "fill",
-    type: "integer",
-    required: true,
-    minimum: 1,
-    maximum: 1_000_000,
+    field: "fill",
     description: "Number of this filling of the bin, from 1, in order of time",
     example: "1",
   },
   {
-    ...number,
+    ...count,
     name: "catch",
-    type: "integer",
-    required: true,
-    minimum: 1,
-    maximum: 1_000_000,
+    field: "catch",
     description: "Number of this catch within its bin, product and fill, from 1",
     example: "1",
   },
   {
-    ...number,
+    ...needed,
     name: "turns",
+    field: "turns",
+    type: "number",
     unit: "turns",
-    required: true,
     minimum: 0.001,
     maximum: 1_000_000,
     description: "Meter turns of this catch; parts of a turn are allowed",
@@ -73,6 +93,8 @@ export const catchColumns = [
   {
     ...mass,
     name: "net_kg",
+    field: "netKg",
+    inCatchTable: true,
     description:
       "Mass caught, without the container; may be left empty when gross and tare are given",
     example: "5.89",
@@ -80,77 +102,105 @@ export const catchColumns = [
   {
     ...mass,
     name: "gross_kg",
+    field: "grossKg",
+    inSheet: true,
     description: "Mass caught with the container",
     example: "6.31",
   },
   {
     ...mass,
     name: "tare_kg",
+    field: "tareKg",
+    inSheet: true,
     description: "Mass of the empty container; 0 when the scale was set to zero with it",
     example: "0.42",
   },
   {
     ...mass,
     name: "division_kg",
+    field: "divisionKg",
     minimum: 0.000001,
     description:
       "Step of the scale's display, when the catches were not all weighed on the scale of the setup file",
     example: "0.01",
   },
   {
-    ...text,
+    ...remark,
     name: "taken_at",
+    field: "takenAt",
     type: "date",
+    inSheet: true,
     description: "When the catch was taken: date, or date and time, year first",
     example: "2026-04-12T07:30",
   },
   {
-    ...number,
+    ...figure,
     name: "meter_rpm",
+    field: "meterRpm",
     unit: "turns/min",
     minimum: 0.001,
     maximum: 10_000,
+    inSheet: true,
     description: "Meter speed during the catch",
     example: "30",
   },
   {
-    ...number,
+    ...figure,
     name: "bulk_density_kg_m3",
+    field: "bulkDensityKgPerM3",
     unit: "kg/m³",
     minimum: 1,
     maximum: 20_000,
+    quantity: "bulk density",
     description: "Bulk density of the product",
     example: "772",
   },
   {
-    ...number,
+    ...share,
     name: "moisture_pct",
-    unit: "%",
-    minimum: 0,
-    maximum: 100,
+    field: "moisturePercent",
+    quantity: "moisture",
     description: "Moisture of the product; say in a note whether on a wet or dry basis",
     example: "13.5",
   },
   {
-    ...number,
+    ...share,
     name: "bin_level_pct",
-    unit: "%",
-    minimum: 0,
-    maximum: 100,
+    field: "binLevelPercent",
+    quantity: "bin level",
+    inSheet: true,
+    inCatchTable: false,
     description: "How full the bin was",
     example: "80",
   },
   {
     ...text,
     name: "outlet",
+    field: "outlet",
     description: "Outlet caught from, when not the whole meter",
     example: "3",
   },
-  { ...text, name: "operator", description: "Who took the catch", example: "A" },
-  { ...text, name: "note", description: "Anything worth remembering", example: "after rain" },
   {
-    ...text,
+    ...remark,
+    name: "operator",
+    field: "operator",
+    inSheet: true,
+    description: "Who took the catch",
+    example: "A",
+  },
+  {
+    ...remark,
+    name: "note",
+    field: "note",
+    inSheet: true,
+    description: "Anything worth remembering",
+    example: "after rain",
+  },
+  {
+    ...remark,
     name: "checked",
+    field: "checked",
+    inSheet: true,
     description:
       "What was looked at, when a catch that stands out was found to be in order: it is kept on your word",
     example: "weighed again",
@@ -158,6 +208,7 @@ export const catchColumns = [
   {
     ...text,
     name: "exclude",
+    field: null,
     type: "boolean",
     description: "yes: leave this catch out; needs a reason",
     example: "no",
@@ -165,24 +216,8 @@ export const catchColumns = [
   {
     ...text,
     name: "reason",
+    field: "leftOut",
     description: "Why the catch is left out; not kept when exclude is no",
     example: "bag slipped",
   },
 ] as const satisfies readonly CatchColumn[];
-
-export type MassKind = "net" | "gross" | "tare" | "division";
-type ListedName = (typeof catchColumns)[number]["name"];
-
-/** Columns whose name has no mass unit in it. */
-export type PlainColumn = Exclude<ListedName, `${MassKind}_kg`>;
-
-export const massKinds: readonly MassKind[] = ["net", "gross", "tare", "division"];
-
-export const plainColumns: readonly PlainColumn[] = catchColumns
-  .map(({ name }) => name)
-  .filter((name): name is PlainColumn => !massKinds.some((kind) => name === `${kind}_kg`));
-
-/** What a column holds, by its listed name. */
-export const columnByName = Object.fromEntries(
-  catchColumns.map((column) => [column.name, column]),
-) as Readonly<Record<ListedName, CatchColumn>>;

@@ -1,6 +1,6 @@
 import Papa from "papaparse";
 import type { DataIssue } from "../errors/data-issue.ts";
-import { countKnown } from "./headers.ts";
+import { countKnown } from "./header-names.ts";
 import { type Checked, dataIssue, failed, type Place, passed } from "./issues.ts";
 import { isBlank, type Table, type TableRow } from "./table.ts";
 
@@ -50,8 +50,10 @@ function separatorOf(text: string): { readonly separator: string; readonly body:
     const cells = Papa.parse<string[]>(firstLine, { delimiter: separator }).data[0] ?? [];
     return { separator, known: countKnown(cells), cells: cells.length };
   });
-  const [best] = split.sort((one, other) => other.known - one.known || other.cells - one.cells);
-  return { separator: best?.separator ?? ",", body: text };
+  const best = split.reduce((one, other) =>
+    (other.known - one.known || other.cells - one.cells) > 0 ? other : one,
+  );
+  return { separator: best.separator, body: text };
 }
 
 /** Number of the first line above the limit; null when there is none. */

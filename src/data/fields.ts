@@ -1,7 +1,8 @@
 import type { DataIssue } from "../errors/data-issue.ts";
-import { type CatchColumn, columnByName, type PlainColumn } from "./columns.ts";
+import { columnByName, type PlainColumn, type RecordedColumn } from "./column-kinds.ts";
+import type { CatchColumn } from "./columns.ts";
 import { readDate } from "./dates.ts";
-import type { FoundColumn, FoundColumns } from "./headers.ts";
+import { type FoundColumn, type FoundColumns, headerIn } from "./headers.ts";
 import { dataIssue, type Place, type Problem } from "./issues.ts";
 import {
   clearSpellings,
@@ -32,6 +33,16 @@ export function complain(reading: RowReading, header: string, problem: Problem):
 /** What spreadsheets show, and export, where a formula failed. */
 const failedFormula = /^#(?:N\/A|REF!|DIV\/0!|VALUE!|NAME\?|NUM!|NULL!)$/;
 
+/** A column noted beside the weighing, as its type says; null when blank, wrong, or when the file has no such column. */
+export function recordedField(
+  reading: RowReading,
+  { name, type }: RecordedColumn,
+): string | number | null {
+  if (name === "checked") return checkedField(reading);
+  if (type === "date") return dateField(reading, name);
+  return type === "string" ? textField(reading, name) : numberField(reading, name);
+}
+
 /** Text of a plain column; null when blank or when the file has no such column. Inner runs of space become one. */
 export function textField(reading: RowReading, name: PlainColumn): string | null {
   const column = reading.columns.plain.get(name);
@@ -46,20 +57,22 @@ export function textField(reading: RowReading, name: PlainColumn): string | null
     });
   }
   if (text !== "") return text;
-  return columnByName[name].required ? missing(reading, column, columnByName[name]) : null;
+  const rules = columnByName[name];
+  return rules.required ? missing(reading, column, rules) : null;
 }
 
 /** Number of a plain column, within the limits of the column table; null when blank or wrong. */
 export function numberField(reading: RowReading, name: PlainColumn): number | null {
   const column = reading.columns.plain.get(name);
   if (column === undefined) return null;
-  const found = printedNumber(reading, column, columnByName[name]);
+  const rules = columnByName[name];
+  const found = printedNumber(reading, column, rules);
   if (found === null) return null;
-  if (columnByName[name].type === "integer" && !Number.isInteger(found.value)) {
+  if (rules.type === "integer" && !Number.isInteger(found.value)) {
     return complain(reading, column.header, {
       code: "not-whole",
       received: cellText(reading.row.cells[column.index]),
-      expected: wanted(columnByName[name]),
+      expected: wanted(rules),
       remedy: "Number fills and catches 1, 2, 3 and so on.",
     });
   }
@@ -82,14 +95,13 @@ export function printedNumber(
   return read.ok ? read : null;
 }
 
-/** When the catch was taken; null when blank, or when it is no date that exists. */
-export function takenAtField(reading: RowReading): string | null {
-  const column = reading.columns.plain.get("taken_at");
-  const text = textField(reading, "taken_at");
-  if (column === undefined || text === null) return null;
+/** Date of a plain column; null when blank, or when it is no date that exists. */
+function dateField(reading: RowReading, name: PlainColumn): string | null {
+  const text = textField(reading, name);
+  if (text === null) return null;
   return (
     readDate(text) ??
-    complain(reading, column.header, {
+    complain(reading, headerIn(reading.columns, name), {
       code: "not-a-date",
       received: text,
       expected: "a date that exists, year first: 2026-04-12 or 2026-04-12T07:30",
@@ -108,8 +120,9 @@ const no = new Set(["no", "n", "false", "0", ""]);
 export function leftOutField(reading: RowReading): string | null | undefined {
   const reason = textField(reading, "reason");
   const answer = textField(reading, "exclude")?.toLowerCase() ?? "";
-  const header = reading.columns.plain.get("exclude")?.header ?? "exclude";
-  if (yes.has(answer)) return reason ?? complain(reading, reasonHeader(reading), noReason);
+  const header = headerIn(reading.columns, "exclude");
+  if (yes.has(answer))
+    return reason ?? complain(reading, headerIn(reading.columns, "reason"), noReason);
   if (answer === "" && reason !== null) {
     complain(reading, header, {
       code: "value-missing",
@@ -129,10 +142,10 @@ export function leftOutField(reading: RowReading): string | null | undefined {
 }
 
 /** What was looked at. A bare no is refused: it would pass for a text, and the catch for one that was looked at. */
-export function checkedField(reading: RowReading): string | null {
+function checkedField(reading: RowReading): string | null {
   const text = textField(reading, "checked");
   if (text === null || !no.has(text.toLowerCase())) return text;
-  return complain(reading, reading.columns.plain.get("checked")?.header ?? "checked", {
+  return complain(reading, headerIn(reading.columns, "checked"), {
     code: "value-missing",
     received: text,
     expected: "what was looked at, in words, or nothing",
@@ -146,10 +159,6 @@ const noReason: Problem = {
   expected: "the reason why this catch is left out",
   remedy: "Write the reason, such as bag slipped, or let exclude be no.",
 };
-
-function reasonHeader(reading: RowReading): string {
-  return reading.columns.plain.get("reason")?.header ?? "reason";
-}
 
 function missing(reading: RowReading, column: FoundColumn, rules: CatchColumn): null {
   return complain(reading, column.header, {
@@ -175,8 +184,12 @@ function outOfRange(cell: Cell, value: number, rules: CatchColumn): Problem | nu
     code: "out-of-range",
     received: cellText(cell),
     expected: wanted(rules),
-    remedy: `Correct the figure, or ${rules.required ? "delete the row" : "leave the cell empty"}.`,
+    remedy: `Correct the figure, or ${withoutIt(rules)}.`,
   };
+}
+
+function withoutIt({ required }: CatchColumn): string {
+  return required ? "delete the row" : "leave the cell empty";
 }
 
 function unreadable(
@@ -197,7 +210,7 @@ function unreadable(
       remedy: `Write ${decimal} or ${thousands}, whichever is meant.${settles}`,
     };
   }
-  const instead = rules.required ? "delete the row" : "leave the cell empty";
+  const instead = withoutIt(rules);
   return {
     code: why,
     received,

@@ -1,5 +1,5 @@
 import type { DataIssue } from "../errors/data-issue.ts";
-import { valueProblem } from "./catch-values.ts";
+import { type CatchField, catchFields, valueProblem } from "./catch-values.ts";
 import { dataIssue, type Place, type Problem } from "./issues.ts";
 import type { Cell } from "./table.ts";
 
@@ -8,12 +8,7 @@ export const frameSource = "data frame";
 /** Columns without which a frame holds no catches. */
 export const alwaysInFrame: ReadonlySet<string> = new Set([
   "row",
-  "bin",
-  "product",
-  "fill",
-  "catch",
-  "turns",
-  "net_kg",
+  ...catchFields.filter(({ essential }) => essential).map(({ column }) => column),
 ]);
 
 const place: Place = { source: frameSource, rowWord: "row" };
@@ -37,9 +32,10 @@ export function missingColumns(columns: readonly string[]): readonly DataIssue[]
 }
 
 /** What keeps a cell from being a catch's: empty, of another kind, or out of range. */
-export function cellIssues(row: number, column: string, cell: Cell): readonly DataIssue[] {
+export function cellIssues(row: number, known: CatchField, cell: Cell): readonly DataIssue[] {
+  const { column } = known;
   const problem =
-    cell === null ? emptyProblem(alwaysInFrame.has(column)) : valueProblem(column, cell);
+    cell === null ? emptyProblem(alwaysInFrame.has(column)) : valueProblem(known, cell);
   if (problem === null) return [];
   const received = String(cell ?? "");
   return [

@@ -1,5 +1,7 @@
 import type { DataIssue } from "../errors/data-issue.ts";
-import { catchColumns, type MassKind, massKinds, massUnits, plainColumns } from "./columns.ts";
+import { type MassKind, massKinds, massUnits } from "./column-kinds.ts";
+import { catchColumns } from "./columns.ts";
+import { type Header, knownHeaders } from "./header-names.ts";
 import { dataIssue, type Place } from "./issues.ts";
 import { nearest } from "./nearest.ts";
 
@@ -25,20 +27,17 @@ export function noneKnown(headers: readonly string[], header: Place): DataIssue 
   });
 }
 
-export function repeatedColumns(
-  headers: readonly string[],
-  spellings: readonly string[],
-  header: Place,
-): readonly DataIssue[] {
-  return headers.flatMap((text, index) => {
-    const first = spellings.indexOf(spellings[index] ?? "");
-    if (first === index || spellings[index] === "") return [];
+export function repeatedColumns(headers: readonly Header[], header: Place): readonly DataIssue[] {
+  return headers.flatMap((one) => {
+    const { text, spelling } = one;
+    const first = headers.find((other) => other.spelling === spelling) ?? one;
+    if (first === one || spelling === "") return [];
     return dataIssue(
       { ...header, column: text },
       {
         code: "column-repeated",
         received: text,
-        found: `"${text}" beside "${headers[first]}", which is the same name`,
+        found: `"${text}" beside "${first.text}", which is the same name`,
         expected: "each name once",
         remedy: "Delete one of the two columns, or give it another name.",
       },
@@ -60,13 +59,15 @@ const unitWanted: readonly {
     start: new RegExp(`^${kind}(?:mass|weight|wt)?(?:${unitWords})?$`),
     names: massUnits.map((unit) => `${kind}_${unit}`),
   })),
-  { instead: "bulk_density_kg_m3", start: /^bulkdensity/, names: ["bulk_density_kg_m3"] },
-  { instead: "moisture_pct", start: /^moisture/, names: ["moisture_pct"] },
-  { instead: "bin_level_pct", start: /^binlevel/, names: ["bin_level_pct"] },
+  ...catchColumns.flatMap(({ name, quantity }) =>
+    quantity === null
+      ? []
+      : { instead: name, start: new RegExp(`^${quantity.replaceAll(" ", "")}`), names: [name] },
+  ),
 ];
 
 /** A quantity without its unit, or in a unit that is not read. */
-export function unitMissing(text: string, spelling: string, header: Place): Doubt | null {
+export function unitMissing({ text, spelling }: Header, header: Place): Doubt | null {
   const wanted = unitWanted.find(({ start }) => start.test(spelling));
   if (wanted === undefined) return null;
   const names = wanted.names.join(", ");
@@ -91,13 +92,13 @@ const ownWords: ReadonlySet<string> = new Set(["season"]);
  * one that is there as well; then nobody can have meant that one.
  */
 export function misspelling(
-  text: string,
-  spelling: string,
-  present: readonly string[],
+  { text, spelling }: Header,
+  present: readonly Header[],
   header: Place,
 ): Doubt | null {
   if (ownWords.has(spelling)) return null;
-  const absent = spellable.filter((known) => !present.includes(known.spelling));
+  const there = new Set(present.map((one) => one.spelling));
+  const absent = knownHeaders.filter((known) => !there.has(known.spelling));
   const near = nearest(
     spelling,
     absent.map((known) => known.spelling),
@@ -109,19 +110,13 @@ export function misspelling(
     {
       code: "column-missing",
       received: text,
-      expected: `a known column, and "${meant.name}" is the nearest`,
-      remedy: `Rename it to ${meant.name} if that is meant; if it is a column of your own, choose a name that is less like it.`,
+      expected: `a known column, and "${meant.text}" is the nearest`,
+      remedy: `Rename it to ${meant.text} if that is meant; if it is a column of your own, choose a name that is less like it.`,
     },
   );
-  return { issue, instead: meant.instead };
+  const { meaning } = meant;
+  return { issue, instead: "plain" in meaning ? meaning.plain : meaning.kind };
 }
-
-const spellable = [
-  ...plainColumns.map((name) => ({ name: name as string, instead: name as string })),
-  ...massKinds.flatMap((kind) =>
-    massUnits.map((unit) => ({ name: `${kind}_${unit}`, instead: kind as string })),
-  ),
-].map((known) => ({ ...known, spelling: known.name.replaceAll("_", "") }));
 
 /** Columns that must be there and are neither found nor in doubt. */
 export function missingColumns(found: ReadonlySet<string>, header: Place): readonly DataIssue[] {

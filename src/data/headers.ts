@@ -1,5 +1,5 @@
 import type { DataIssue } from "../errors/data-issue.ts";
-import { type MassKind, massKinds, massUnits, type PlainColumn, plainColumns } from "./columns.ts";
+import type { MassKind, PlainColumn } from "./column-kinds.ts";
 import {
   missingColumns,
   misspelling,
@@ -7,6 +7,7 @@ import {
   repeatedColumns,
   unitMissing,
 } from "./header-issues.ts";
+import { countKnown, meanings, spelled } from "./header-names.ts";
 import type { Place } from "./issues.ts";
 import { isBlank, type Table } from "./table.ts";
 import type { MassUnit } from "./types.ts";
@@ -30,31 +31,9 @@ export interface FoundColumns {
   readonly extra: readonly FoundColumn[];
 }
 
-type Meaning =
-  | { readonly plain: PlainColumn }
-  | { readonly kind: MassKind; readonly unit: MassUnit };
-
-/** A header's meaning by its shortest spelling. */
-const meanings: ReadonlyMap<string, Meaning> = new Map<string, Meaning>([
-  ...plainColumns.map((plain): [string, Meaning] => [shortSpelling(plain), { plain }]),
-  ...massKinds.flatMap((kind) =>
-    massUnits.map((unit): [string, Meaning] => [`${kind}${unit}`, { kind, unit }]),
-  ),
-  ...massKinds.map((kind): [string, Meaning] => [`${kind}lbs`, { kind, unit: "lb" }]),
-]);
-
-/** Net (KG), net_kg and netKg are all "netkg"; Moisture % is "moisturepct"; m³ is "m3". */
-function shortSpelling(header: string): string {
-  return header
-    .normalize("NFKC")
-    .toLowerCase()
-    .replace(/%|percent/g, "pct")
-    .replace(/[^\p{L}\p{N}]/gu, "");
-}
-
-/** How many of these headers are known: tells the right separator of a CSV from the wrong ones. */
-export function countKnown(headers: readonly string[]): number {
-  return headers.filter((header) => meanings.has(shortSpelling(header))).length;
+/** A column's header as the file spells it, or the name it goes by where the file has no such column. */
+export function headerIn({ plain }: FoundColumns, name: PlainColumn): string {
+  return plain.get(name)?.header ?? name;
 }
 
 /** What the columns of a table mean, and everything that is wrong with its header. */
@@ -70,25 +49,22 @@ export function findColumns(
   if (countKnown(table.headers) === 0) {
     return { columns, issues: [noneKnown(table.headers, header)] };
   }
-  const spellings = table.headers.map(shortSpelling);
-  const issues = [...repeatedColumns(table.headers, spellings, header)];
+  const headers = table.headers.map(spelled);
+  const issues = [...repeatedColumns(headers, header)];
   const doubted = new Set<string>();
   const filled = filledColumns(table);
-  table.headers.forEach((text, index) => {
-    const spelling = spellings[index] ?? "";
-    const meaning = meanings.get(spelling);
+  headers.forEach((one, index) => {
+    const column = { index, header: one.text };
+    const meaning = meanings.get(one.spelling);
     if (meaning === undefined) {
-      const doubt =
-        unitMissing(text, spelling, header) ?? misspelling(text, spelling, spellings, header);
+      const doubt = unitMissing(one, header) ?? misspelling(one, headers, header);
       if (doubt !== null) {
         issues.push(doubt.issue);
         doubted.add(doubt.instead);
-      } else if (text.trim() !== "") extra.push({ index, header: text });
-      else if (filled.has(index)) {
-        extra.push({ index, header: `column ${columnLetters(index)}` });
-      }
-    } else if ("plain" in meaning) plain.set(meaning.plain, { index, header: text });
-    else mass.push({ index, header: text, ...meaning });
+      } else if (one.text.trim() !== "") extra.push(column);
+      else if (filled.has(index)) extra.push({ index, header: `column ${columnLetters(index)}` });
+    } else if ("plain" in meaning) plain.set(meaning.plain, column);
+    else mass.push({ ...column, ...meaning });
   });
   const found = new Set<string>([...plain.keys(), ...mass.map(({ kind }) => kind), ...doubted]);
   return { columns, issues: [...issues, ...missingColumns(found, header)] };

@@ -1,7 +1,7 @@
 import type { DataIssue } from "../errors/data-issue.ts";
 import { DataError } from "../errors/errors.ts";
 import { refuseUnknownOptions } from "../results/options.ts";
-import { columnOfField, valueProblem } from "./catch-values.ts";
+import { type CatchField, catchFields, valueProblem } from "./catch-values.ts";
 import { readDate } from "./dates.ts";
 import { dataIssue, type Problem } from "./issues.ts";
 import type { Catch } from "./types.ts";
@@ -11,24 +11,12 @@ export type CatchEssentials = Pick<Catch, "bin" | "product" | "fill" | "catch" |
 
 type Found = Pick<Problem, "code" | "expected">;
 
-const essentials: readonly string[] = ["bin", "product", "fill", "catch", "turns", "netKg"];
-
 /** What is not said is not known. */
-const unknown: Omit<Catch, keyof CatchEssentials> = {
+const unknown = {
+  ...Object.fromEntries(
+    catchFields.filter(({ essential }) => !essential).map(({ field }) => [field, null]),
+  ),
   row: 0,
-  grossKg: null,
-  tareKg: null,
-  divisionKg: null,
-  takenAt: null,
-  meterRpm: null,
-  bulkDensityKgPerM3: null,
-  moisturePercent: null,
-  binLevelPercent: null,
-  outlet: null,
-  operator: null,
-  note: null,
-  checked: null,
-  leftOut: null,
   extra: {},
 };
 
@@ -43,14 +31,14 @@ const unknown: Omit<Catch, keyof CatchEssentials> = {
  * makeCatch({ bin: "1", product: "wheat", fill: 1, catch: 1, turns: 20, netKg: 6.1 }).tareKg // -> null
  */
 export function makeCatch(given: CatchEssentials & Partial<Catch>): Catch {
-  refuseUnknownOptions(given, [...Object.keys(columnOfField), "extra"]);
+  refuseUnknownOptions(given, [...catchFields.map(({ field }) => field), "extra"]);
   const said = Object.entries(given).filter(([, value]) => value !== undefined);
   const made = { ...unknown, ...Object.fromEntries(said) } as Catch;
   const issues = [
-    ...Object.entries(columnOfField).flatMap(([field, column]) => {
-      const value: unknown = made[field as keyof Catch];
-      const found = problemOf(field, column, value, made);
-      return found === null ? [] : issueOf(field, value, found);
+    ...catchFields.flatMap((known) => {
+      const value: unknown = made[known.field];
+      const found = problemOf(known, value, made);
+      return found === null ? [] : issueOf(known.field, value, found);
     }),
     ...extraIssues(made.extra),
   ];
@@ -60,18 +48,19 @@ export function makeCatch(given: CatchEssentials & Partial<Catch>): Catch {
 
 const source = "makeCatch";
 
-function problemOf(field: string, column: string, value: unknown, made: Catch): Found | null {
+function problemOf(known: CatchField, value: unknown, made: Catch): Found | null {
+  const { field, type, essential } = known;
   if (value === undefined || value === null)
-    return essentials.includes(field) ? { code: "value-missing", expected: "a value" } : null;
+    return essential ? { code: "value-missing", expected: "a value" } : null;
   // A catch that comes from no file has no row in one.
   if (field === "row" && value === 0) return null;
   if (field === "netKg" && value === 0 && typeof made.leftOut !== "string")
     return { code: "out-of-range", expected: "a mass above 0, or leftOut with the reason" };
   if (typeof value === "string" && value.trim() === "")
     return { code: "value-missing", expected: "a text with something in it, or null" };
-  if (field === "takenAt" && typeof value === "string" && readDate(value) === null)
+  if (type === "date" && typeof value === "string" && readDate(value) === null)
     return { code: "not-a-date", expected: "a date that exists, year first, or null" };
-  return valueProblem(column, value);
+  return valueProblem(known, value);
 }
 
 function extraIssues(extra: unknown): readonly DataIssue[] {

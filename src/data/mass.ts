@@ -1,5 +1,6 @@
 import { convert } from "../units/convert.ts";
-import { type CatchColumn, columnByName, type MassKind } from "./columns.ts";
+import { columnByName, type MassKind } from "./column-kinds.ts";
+import type { CatchColumn } from "./columns.ts";
 import { complain, printedNumber, type RowReading } from "./fields.ts";
 import type { MassColumn } from "./headers.ts";
 import { type PrintedNumber, paperDifference, roundingOf } from "./numbers.ts";

@@ -15,7 +15,7 @@ import {
   unknownType,
 } from "./source.ts";
 import { suspicions } from "./suspicions.ts";
-import type { Table } from "./table.ts";
+import { expectedTable, type Table } from "./table.ts";
 import { checkTogether } from "./together.ts";
 import type { CatchLog, MassUnit } from "./types.ts";
 import { readXlsx } from "./xlsx.ts";
@@ -91,12 +91,7 @@ async function readTable(
     const bytes = "bytes" in source ? source.bytes : new TextEncoder().encode(source.text);
     return readXlsx(name, bytes, sheet);
   }
-  const text = decodeText(
-    source,
-    format === "csv"
-      ? "a first row that names the columns and one row for each catch"
-      : "a list of catches",
-  );
+  const text = decodeText(source, format === "csv" ? expectedTable : "a list of catches");
   if (!text.ok) return text;
   return format === "csv" ? readCsv(name, text.value) : readJson(name, text.value);
 }
@@ -126,8 +121,8 @@ function usualUnit(rows: readonly ReadRow[]): MassUnit {
   for (const { massUnit } of rows) {
     if (massUnit !== null) counts.set(massUnit, (counts.get(massUnit) ?? 0) + 1);
   }
-  const [most] = [...counts].sort(([, one], [, other]) => other - one);
-  return most?.[0] ?? "kg";
+  const [most] = [...counts].reduce((one, other) => (other[1] > one[1] ? other : one));
+  return most;
 }
 
 function noRows(place: Place): DataIssue {

@@ -1,13 +1,12 @@
 import type { DataIssue } from "../errors/data-issue.ts";
-import { columnByName, plainColumns } from "./columns.ts";
 import {
-  checkedField,
-  leftOutField,
-  numberField,
-  type RowReading,
-  takenAtField,
-  textField,
-} from "./fields.ts";
+  columnByName,
+  type FieldsOf,
+  plainColumns,
+  type RecordedColumn,
+  recordedColumns,
+} from "./column-kinds.ts";
+import { leftOutField, numberField, type RowReading, recordedField, textField } from "./fields.ts";
 import type { FoundColumns } from "./headers.ts";
 import type { Place } from "./issues.ts";
 import { readDivision, readMass } from "./mass.ts";
@@ -38,7 +37,7 @@ function readRow(row: TableRow, columns: FoundColumns, marks: DecimalMarks, plac
   const leftOut = leftOutField(reading);
   const mass = readMass(reading, leftOut !== undefined);
   const divisionKg = readDivision(reading);
-  const around = readSurroundings(reading);
+  const recorded = readRecorded(reading);
   const { issues } = reading;
   const massUnit = mass?.unit ?? null;
   if (identity === null || turns === null || mass === null || issues.length > 0) {
@@ -49,7 +48,7 @@ function readRow(row: TableRow, columns: FoundColumns, marks: DecimalMarks, plac
   const weighed = { ...identity, turns, netKg, grossKg, tareKg, divisionKg };
   return {
     identity,
-    catch: { ...weighed, ...around, leftOut: leftOut ?? null, extra },
+    catch: { ...weighed, ...recorded, leftOut: leftOut ?? null, extra },
     massUnit,
     issues,
   };
@@ -65,17 +64,10 @@ function readIdentity(reading: RowReading): CatchIdentity | null {
   return { row: reading.row.number, bin, product, fill, catch: number, outlet };
 }
 
-function readSurroundings(reading: RowReading) {
-  return {
-    takenAt: takenAtField(reading),
-    meterRpm: numberField(reading, "meter_rpm"),
-    bulkDensityKgPerM3: numberField(reading, "bulk_density_kg_m3"),
-    moisturePercent: numberField(reading, "moisture_pct"),
-    binLevelPercent: numberField(reading, "bin_level_pct"),
-    operator: textField(reading, "operator"),
-    note: textField(reading, "note"),
-    checked: checkedField(reading),
-  };
+function readRecorded(reading: RowReading): FieldsOf<RecordedColumn> {
+  return Object.fromEntries(
+    recordedColumns.map((column) => [column.field, recordedField(reading, column)]),
+  ) as FieldsOf<RecordedColumn>;
 }
 
 function readExtra(row: TableRow, columns: FoundColumns): Readonly<Record<string, string>> {
@@ -85,7 +77,9 @@ function readExtra(row: TableRow, columns: FoundColumns): Readonly<Record<string
 }
 
 function* numberCells(table: Table, columns: FoundColumns): Generator<Cell> {
-  const numeric = plainColumns.filter((name) => columnByName[name].maximum !== null);
+  const numeric = plainColumns.filter((name) =>
+    ["number", "integer"].includes(columnByName[name].type),
+  );
   const indices = [
     ...numeric.flatMap((name) => columns.plain.get(name)?.index ?? []),
     ...columns.mass.map(({ index }) => index),

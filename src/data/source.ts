@@ -8,18 +8,18 @@ export type CatchSource =
 
 export type FileFormat = "csv" | "xlsx" | "json";
 
-const formats: Readonly<Record<string, FileFormat>> = {
-  csv: "csv",
-  tsv: "csv",
-  txt: "csv",
-  xlsx: "xlsx",
-  json: "json",
-};
+const formats: ReadonlyMap<string, FileFormat> = new Map([
+  ["csv", "csv"],
+  ["tsv", "csv"],
+  ["txt", "csv"],
+  ["xlsx", "xlsx"],
+  ["json", "json"],
+]);
 
 /** Format of a file by the ending of its name; null when evencatch cannot read that kind. */
 export function formatOf(name: string): FileFormat | null {
   const ending = /\.([a-z0-9]+)$/i.exec(name)?.[1]?.toLowerCase() ?? "";
-  return Object.hasOwn(formats, ending) ? (formats[ending] ?? null) : null;
+  return formats.get(ending) ?? null;
 }
 
 /** The issue for a name whose ending says nothing, or names a kind that is not read. */

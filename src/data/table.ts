@@ -23,6 +23,9 @@ export interface Table {
   readonly decimalMark: "point" | "unknown";
 }
 
+/** What a file without any row should hold. */
+export const expectedTable = "a first row that names the columns and one row for each catch";
+
 export function isBlank(cell: Cell | undefined): boolean {
   return cell === undefined || cell === null || (typeof cell === "string" && cell.trim() === "");
 }

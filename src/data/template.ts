@@ -2,22 +2,8 @@ import { markdownTable } from "markdown-table";
 import { catchColumns } from "./columns.ts";
 import { setupFields } from "./setup-fields.ts";
 
-/** Columns of the empty sheet: what every catch needs, and what most logs keep. */
-const sheetColumns = [
-  "bin",
-  "product",
-  "fill",
-  "catch",
-  "turns",
-  "gross_kg",
-  "tare_kg",
-  "taken_at",
-  "meter_rpm",
-  "bin_level_pct",
-  "operator",
-  "note",
-  "checked",
-] as const;
+/** What every catch needs, and what most logs keep. */
+const sheetColumns = catchColumns.filter(({ inSheet }) => inSheet).map(({ name }) => name);
 
 // Empty on purpose: a figure put here as an example would end up in somebody's result.
 const emptySetup = { scale: {}, cart: {}, bins: [], money: {} };

@@ -1,6 +1,6 @@
 import type { DataIssue } from "../errors/data-issue.ts";
-import type { PlainColumn } from "./columns.ts";
-import type { FoundColumns } from "./headers.ts";
+import type { PlainColumn } from "./column-kinds.ts";
+import { type FoundColumns, headerIn } from "./headers.ts";
 import { dataIssue, type Place } from "./issues.ts";
 import type { CatchIdentity } from "./rows.ts";
 
@@ -12,7 +12,7 @@ export function checkTogether(
 ): readonly DataIssue[] {
   const under = (name: PlainColumn): Place => ({
     ...place,
-    column: columns.plain.get(name)?.header ?? name,
+    column: headerIn(columns, name),
   });
   return [
     ...twins(rows, under("catch")),

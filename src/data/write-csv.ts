@@ -1,4 +1,6 @@
 import Papa from "papaparse";
+import { isEssential } from "./column-kinds.ts";
+import { type CatchColumn, catchColumns } from "./columns.ts";
 import type { Cell } from "./table.ts";
 import type { Catch } from "./types.ts";
 
@@ -24,44 +26,39 @@ export function columnsOf(rows: readonly PlainRow[]): readonly string[] {
   return [...new Set(rows.flatMap((row) => Object.keys(row)))];
 }
 
+/** The columns in which some row has something, and those that stand whether or not it has. */
+export function knownColumns(
+  rows: readonly PlainRow[],
+  always: ReadonlySet<string>,
+): readonly string[] {
+  return columnsOf(rows).filter(
+    (name) => always.has(name) || rows.some((row) => (row[name] ?? null) !== null),
+  );
+}
+
+const alwaysInFile: ReadonlySet<string> = new Set(
+  catchColumns.filter(isEssential).map(({ name }) => name),
+);
+
 /**
  * Catches as the text of a file of catches, which `readCatches` reads back to the same catches but for their row numbers.
  * Masses in kg; optional columns in which nothing is known are left out.
  */
 export function catchesToCsv(catches: readonly Catch[]): string {
   const rows = catches.map(catchRow);
-  const needed = new Set(["bin", "product", "fill", "catch", "turns", "net_kg"]);
-  const used = columnsOf(rows).filter(
-    (name) => needed.has(name) || rows.some((row) => (row[name] ?? null) !== null),
-  );
+  const columns = knownColumns(rows, alwaysInFile);
   return rowsToCsv(
-    rows.map((row) => Object.fromEntries(used.map((name) => [name, row[name] ?? null]))),
+    rows.map((row) => Object.fromEntries(columns.map((name) => [name, row[name] ?? null]))),
   );
 }
 
 /** One catch under the headers of a file of catches, in the order of an empty sheet. */
-export function catchRow(row: Catch): PlainRow {
-  return {
-    bin: row.bin,
-    product: row.product,
-    fill: row.fill,
-    catch: row.catch,
-    turns: row.turns,
-    net_kg: row.netKg,
-    gross_kg: row.grossKg,
-    tare_kg: row.tareKg,
-    division_kg: row.divisionKg,
-    taken_at: row.takenAt,
-    meter_rpm: row.meterRpm,
-    bulk_density_kg_m3: row.bulkDensityKgPerM3,
-    moisture_pct: row.moisturePercent,
-    bin_level_pct: row.binLevelPercent,
-    outlet: row.outlet,
-    operator: row.operator,
-    note: row.note,
-    checked: row.checked,
-    exclude: row.leftOut === null ? null : "yes",
-    reason: row.leftOut,
-    ...row.extra,
-  };
+function catchRow(row: Catch): PlainRow {
+  const cells = catchColumns.map((column) => [column.name, cellOf(row, column)]);
+  return { ...Object.fromEntries(cells), ...row.extra };
+}
+
+function cellOf(row: Catch, { name, field }: CatchColumn): Cell {
+  if (name === "exclude") return row.leftOut === null ? null : "yes";
+  return field === null ? null : row[field];
 }

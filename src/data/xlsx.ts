@@ -1,8 +1,8 @@
 import type { CellObject, WorkBook, WorkSheet } from "@e965/xlsx";
 import type { DataIssue } from "../errors/data-issue.ts";
-import { isCompoundFile, isZip } from "./binary-kind.ts";
+import { isCompoundFile, isZip, oldWorkbook } from "./binary-kind.ts";
 import { type Checked, dataIssue, failed, type Place, passed } from "./issues.ts";
-import { type Cell, cellText, isBlank, type Table, type TableRow } from "./table.ts";
+import { type Cell, cellText, expectedTable, isBlank, type Table, type TableRow } from "./table.ts";
 
 type Library = typeof import("@e965/xlsx");
 
@@ -124,9 +124,7 @@ function notAWorkbook(place: Place, bytes: Uint8Array): DataIssue {
   return dataIssue(place, {
     code: "file-malformed",
     received: "",
-    found: isCompoundFile(bytes)
-      ? "an old .xls workbook or one with a password"
-      : "a file that is not a whole .xlsx workbook",
+    found: isCompoundFile(bytes) ? oldWorkbook : "a file that is not a whole .xlsx workbook",
     expected: "an .xlsx workbook",
     remedy: "Open it in a spreadsheet program and save it as .xlsx without a password, or as CSV.",
   });
@@ -152,7 +150,7 @@ function emptySheet(place: Place, name: string, sheets: readonly string[]): Data
     code: "file-empty",
     received: "",
     found: `an empty sheet "${name}"`,
-    expected: "a first row that names the columns and one row for each catch",
+    expected: expectedTable,
     remedy:
       others.length === 0
         ? "Check that the workbook was saved, and that it is the right one."

@@ -1,3 +1,5 @@
+import { extraCells } from "../data/catch-values.ts";
+import { recordedColumns } from "../data/column-kinds.ts";
 import type { Catch } from "../data/types.ts";
 import type { PlainRow } from "../data/write-csv.ts";
 import type { Fill } from "../model/meters.ts";
@@ -37,10 +39,14 @@ export function catchTable(model: Model, deliveryOf: DeliveryOfFill): readonly P
   );
 }
 
+/** What else was noted of a catch; when it was taken stands further left, with its place in the file. */
+const circumstances = recordedColumns.filter(
+  ({ name, inCatchTable }) => inCatchTable && name !== "taken_at",
+);
+
 /** @param leverage  null: the catch does not count, being left out or set aside */
 function catchRow(row: Catch, delivery: number, leverage: number | null): PlainRow {
   const fittedKg = delivery * row.turns;
-  const extra = Object.entries(row.extra).map(([header, text]) => [`extra.${header}`, text]);
   return {
     bin: row.bin,
     product: row.product,
@@ -55,15 +61,10 @@ function catchRow(row: Catch, delivery: number, leverage: number | null): PlainR
     residual_kg: row.netKg - fittedKg,
     relative_residual: row.netKg / fittedKg - 1,
     leverage,
-    meter_rpm: row.meterRpm,
-    bulk_density_kg_m3: row.bulkDensityKgPerM3,
-    moisture_pct: row.moisturePercent,
-    operator: row.operator,
-    note: row.note,
-    checked: row.checked,
+    ...Object.fromEntries(circumstances.map(({ name, field }) => [name, row[field]])),
     left_out: row.leftOut,
     set_aside: row.leftOut === null && leverage === null,
-    ...Object.fromEntries(extra),
+    ...extraCells(row),
   };
 }
 

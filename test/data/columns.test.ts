@@ -1,13 +1,19 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { type CatchColumn, catchColumns } from "../../src/data/columns.ts";
+import { codeSpans } from "../docs/markdown.ts";
 import { csv, logOf } from "../support/catch-files.ts";
+import { root } from "../support/compiler.ts";
+
+const columns: readonly CatchColumn[] = catchColumns;
 
 describe("the list of columns", () => {
   it("makes a file that can be read from its own examples", async () => {
     const log = await logOf(
       csv(
-        catchColumns.map(({ name }) => name).join(","),
-        catchColumns.map(({ example }) => example).join(","),
+        columns.map(({ name }) => name).join(","),
+        columns.map(({ example }) => example).join(","),
       ),
     );
     expect(log.catches[0]?.extra).toEqual({});
@@ -15,14 +21,59 @@ describe("the list of columns", () => {
   });
 
   it("marks exactly those columns as required without which a file is refused", () => {
-    const required = catchColumns.filter((column) => column.required).map(({ name }) => name);
+    const required = columns.filter((column) => column.required).map(({ name }) => name);
     expect(required).toEqual(["bin", "product", "fill", "catch", "turns"]);
   });
 
   it("describes each column and names its unit wherever the name carries one", () => {
-    for (const column of catchColumns as readonly CatchColumn[]) {
+    for (const column of columns) {
       expect(column.description).not.toBe("");
       if (/_(kg|pct|rpm|m3)$/.test(column.name)) expect(column.unit).not.toBeNull();
     }
+  });
+
+  it("gives every name and every field once, and limits to every number", () => {
+    const names = columns.map(({ name }) => name);
+    const fields = columns.flatMap(({ field }) => field ?? []);
+    expect(new Set(names).size).toBe(names.length);
+    expect(new Set(fields).size).toBe(fields.length);
+    const numbers = columns.filter(({ type }) => type === "number" || type === "integer");
+    expect(numbers.filter((one) => one.minimum === null || one.maximum === null)).toEqual([]);
+  });
+
+  it("is the README's", () => {
+    const told = new Set(codeSpans(readFileSync(join(root, "README.md"), "utf8")));
+    expect(columns.map(({ name }) => name).filter((name) => !told.has(name))).toEqual([]);
+  });
+
+  it("fills fields that a catch has, or does not compile", () => {
+    const [first] = catchColumns;
+    // @ts-expect-error  no such field
+    const stray: CatchColumn = { ...first, field: "dewMm" };
+    expect(stray.name).toBe("bin");
+  });
+});
+
+describe("a column that is only recorded", () => {
+  const source = join(root, "src");
+  const files = readdirSync(source, { recursive: true, encoding: "utf8" })
+    .filter((name) => name.endsWith(".ts"))
+    .sort();
+  const naming = (word: string) => {
+    const whole = new RegExp(`\\b${word}\\b`);
+    return files.filter((name) => whole.test(readFileSync(join(source, name), "utf8")));
+  };
+
+  // Beside table and type stand only questions that make something of the figures.
+  it.each([
+    ["moisture_pct", ["data/columns.ts", "questions/trial-plan/sheet.ts"]],
+    [
+      "moisturePercent",
+      ["data/columns.ts", "data/types.ts", "questions/explaining-variables/records.ts"],
+    ],
+    ["bin_level_pct", ["data/columns.ts"]],
+    ["binLevelPercent", ["data/columns.ts", "data/types.ts", "questions/drift/settling.ts"]],
+  ])("is named %s in the table, in the type, and where it is used", (word, places) => {
+    expect(naming(word)).toEqual(places);
   });
 });
