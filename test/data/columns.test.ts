@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { type CatchColumn, catchColumns } from "../../src/data/columns.ts";
-import { codeSpans } from "../docs/markdown.ts";
+import { codeSpans } from "../tools/docs/markdown.ts";
 import { csv, logOf } from "../support/catch-files.ts";
 import { root } from "../support/compiler.ts";
 
@@ -41,8 +41,8 @@ describe("the list of columns", () => {
     expect(numbers.filter((one) => one.minimum === null || one.maximum === null)).toEqual([]);
   });
 
-  it("is the README's", () => {
-    const told = new Set(codeSpans(readFileSync(join(root, "README.md"), "utf8")));
+  it("is the one of the reference", () => {
+    const told = new Set(codeSpans(readFileSync(join(root, "reports", "reference.md"), "utf8")));
     expect(columns.map(({ name }) => name).filter((name) => !told.has(name))).toEqual([]);
   });
 

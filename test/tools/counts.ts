@@ -29,7 +29,7 @@ export function linesByLayer(
   for (const [name, text] of sources) {
     const layer = name.split("/")[0] ?? name;
     counts[layer] = (counts[layer] ?? 0) + codeLines(text).length;
-    counts["all"] = (counts["all"] ?? 0) + codeLines(text).length;
+    counts.all = (counts.all ?? 0) + codeLines(text).length;
   }
   return counts;
 }
