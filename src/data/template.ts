@@ -1,6 +1,6 @@
 import { markdownTable } from "markdown-table";
 import { catchColumns } from "./columns.ts";
-import { setupFields } from "./setup-fields.ts";
+import { setupFields } from "./setup/json-schema.ts";
 
 /** Columns of the empty sheet: what every catch needs, and what most logs keep. */
 const sheetColumns = [
