@@ -33,6 +33,7 @@ export {
   readCatches,
 } from "./data/read-catches.ts";
 export { checkSetup, readSetup, type SetupCheck } from "./data/read-setup.ts";
+export { setupJsonSchema } from "./data/setup/json-schema.ts";
 export type { Setup } from "./data/setup.ts";
 export { checkSetupAgainst } from "./data/setup-against.ts";
 export type { CatchSource } from "./data/source.ts";

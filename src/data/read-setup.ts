@@ -3,10 +3,9 @@ import { DataError } from "../errors/errors.ts";
 import { decodeText } from "./decode.ts";
 import { dataIssue } from "./issues.ts";
 import { parseJson } from "./json.ts";
+import { setupIssues } from "./setup/issues.ts";
+import { setupSchema } from "./setup/schema.ts";
 import type { Setup } from "./setup.ts";
-import { setupFromFile } from "./setup-from-file.ts";
-import { setupIssues } from "./setup-issues.ts";
-import { setupSchema } from "./setup-schema.ts";
 import { type CatchSource, formatOf } from "./source.ts";
 
 export type SetupSource = CatchSource;
@@ -41,7 +40,7 @@ export function checkSetup(source: SetupSource): SetupCheck {
   if (!parsed.ok) return parsed;
   const checked = setupSchema.safeParse(parsed.value);
   return checked.success
-    ? { ok: true, setup: setupFromFile(checked.data, source.name) }
+    ? { ok: true, setup: { source: source.name, ...checked.data } }
     : { ok: false, issues: setupIssues(checked.error.issues, parsed.value, source.name) };
 }
 

@@ -1,6 +1,6 @@
 import { markdownTable } from "markdown-table";
 import { catchColumns } from "./columns.ts";
-import { setupFields } from "./setup-fields.ts";
+import { setupFields } from "./setup/json-schema.ts";
 
 /** What every catch needs, and what most logs keep. */
 const sheetColumns = catchColumns.filter(({ inSheet }) => inSheet).map(({ name }) => name);

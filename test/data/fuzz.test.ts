@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { checkCatches } from "../../src/data/read-catches.ts";
 import { checkSetup } from "../../src/data/read-setup.ts";
-import { setupFields } from "../../src/data/setup-fields.ts";
+import { setupFields } from "../../src/data/setup/json-schema.ts";
 import type { CatchSource } from "../../src/data/source.ts";
 import { workbook } from "../support/catch-files.ts";
 

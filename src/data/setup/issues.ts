@@ -1,9 +1,9 @@
 import type * as z from "zod";
-import type { DataIssue } from "../errors/data-issue.ts";
-import { dataIssue, type Place } from "./issues.ts";
-import { isRecord } from "./json.ts";
-import { nearest } from "./nearest.ts";
-import { type JsonValue, setupFields } from "./setup-fields.ts";
+import type { DataIssue } from "../../errors/data-issue.ts";
+import { dataIssue, type Place } from "../issues.ts";
+import { isRecord } from "../json.ts";
+import { nearest } from "../nearest.ts";
+import { keysAt, setupFields } from "./json-schema.ts";
 
 type Path = readonly PropertyKey[];
 
@@ -95,30 +95,4 @@ function exampleFor(path: Path): string | null {
   if (field === undefined) return null;
   const key = field.path.split(".").at(-1) ?? field.path;
   return `"${key}": ${JSON.stringify(field.example)}`;
-}
-
-/** Keys that may stand at a path, of whatever kind. */
-function keysAt(path: Path): readonly string[] {
-  const found = valueAt(
-    fullSetup,
-    path.map((part) => (typeof part === "number" ? 0 : part)),
-  );
-  return isRecord(found) ? Object.keys(found) : [];
-}
-
-/** Every field with its example in one object: no setup that makes sense, but it has each key in its place. */
-const fullSetup = setupFields.reduce<JsonValue>(
-  (whole, { path, example }) => placed(whole, path.split("."), example),
-  {},
-);
-
-function placed(whole: JsonValue, path: readonly string[], example: JsonValue): JsonValue {
-  const [step, ...rest] = path;
-  if (step === undefined) return example;
-  const here = isRecord(whole) ? (whole as Readonly<Record<string, JsonValue>>) : {};
-  if (!step.endsWith("[]")) return { ...here, [step]: placed(here[step] ?? {}, rest, example) };
-  const key = step.slice(0, -2);
-  const entries = here[key];
-  const first = Array.isArray(entries) ? (entries[0] as JsonValue) : {};
-  return { ...here, [key]: [placed(first, rest, example)] };
 }

@@ -1,0 +1,140 @@
+import * as z from "zod";
+import { convert, findUnit, unitsOf } from "../../units/convert.ts";
+import { type DriveSetup, drive } from "./drive.ts";
+import { entryOf, needed, optional, optionalEntry, withUncertainty } from "./field.ts";
+import { type BinMoneySetup, binMoney } from "./money.ts";
+import {
+  above0,
+  atLeast0,
+  either,
+  inUnits,
+  type Measured,
+  measured,
+  name,
+  oneOf,
+  percentage,
+  quantity,
+  strict,
+  text,
+  wholeFrom1,
+} from "./values.ts";
+
+export type TargetRate =
+  | { readonly kind: "mass"; readonly kgPerHectare: number }
+  | { readonly kind: "seeds"; readonly seedsPerM2: number }
+  | { readonly kind: "plants"; readonly plantsPerM2: number };
+
+const perArea = [...unitsOf("seeds"), ...unitsOf("plants")];
+const rateUnit = `one of the units ${[...unitsOf("rate"), ...perArea].join(", ")}`;
+
+const targetRate = strict({ value: above0, unit: z.string({ error: rateUnit }) })
+  .transform(({ value, unit }, context): TargetRate => {
+    const rate = findUnit(unit, "rate");
+    if (rate !== null) return { kind: "mass", kgPerHectare: convert(value, rate, "kg/ha") };
+    const seeds = findUnit(unit, "seeds");
+    if (seeds !== null) return { kind: "seeds", seedsPerM2: convert(value, seeds, "seeds/m²") };
+    const plants = findUnit(unit, "plants");
+    if (plants !== null)
+      return { kind: "plants", plantsPerM2: convert(value, plants, "plants/m²") };
+    context.addIssue({ code: "custom", message: rateUnit, path: ["unit"] });
+    return z.NEVER;
+  })
+  .meta({ title: `${inUnits("rate")}, ${either(perArea)}` });
+
+export interface SeedSetup {
+  readonly thousandKernelMassG: Measured | null;
+  readonly germination: Measured | null;
+  readonly emergence: Measured | null;
+}
+
+const seed = entryOf<SeedSetup>({
+  thousandKernelMassG: withUncertainty(
+    ["thousand_kernel_mass_g", above0, "Mass of a thousand kernels, in grams", 38],
+    [
+      "thousand_kernel_mass_standard_uncertainty_g",
+      atLeast0,
+      "Standard uncertainty of it, in grams",
+      0.5,
+    ],
+  ),
+  germination: withUncertainty(
+    ["germination_percent", percentage(0.1, 100), "Seeds that germinate", 95],
+    [
+      "germination_standard_uncertainty_percent",
+      percentage(0, 100),
+      "Standard uncertainty of it, in points of percent",
+      1,
+    ],
+  ),
+  emergence: withUncertainty(
+    ["emergence_percent", percentage(0.1, 100), "Germinating seeds that emerge", 85],
+    [
+      "emergence_standard_uncertainty_percent",
+      percentage(0, 100),
+      "Standard uncertainty of it, in points of percent",
+      5,
+    ],
+  ),
+});
+
+export interface BinSetup {
+  readonly bin: string;
+  /** null: whatever product is in the bin. */
+  readonly product: string | null;
+  readonly targetRate: TargetRate | null;
+  readonly bookValueKgPerTurn: Measured | null;
+  /** What the drive is set for without a catch. */
+  readonly assumed: "book" | "previous" | "mean" | null;
+  readonly turnsPerHectare: number | null;
+  /** Fill before which the meter was opened or changed, so that fills before it are of another level; null: none. */
+  readonly startsAfresh: number | null;
+  readonly drive: DriveSetup | null;
+  readonly seed: SeedSetup | null;
+  readonly money: BinMoneySetup | null;
+}
+
+export const bin = entryOf<BinSetup>(
+  {
+    bin: needed("bin", name, "Bin as the catches name it; must be given in each entry", "1"),
+    product: optional("product", text, "Product, when the entry is for this product only", "wheat"),
+    targetRate: optional("target_rate", targetRate, "Rate wanted", quantity(120, "kg/ha")),
+    bookValueKgPerTurn: optional(
+      "book_value",
+      measured("delivery", "kg/turn"),
+      "Delivery assumed when there is no catch",
+      quantity(0.4, "kg/turn", 0.01),
+    ),
+    assumed: optional(
+      "assumed",
+      oneOf("book", "previous", "mean"),
+      "What the drive is set for without a catch: the book value, the fill before, or the mean of earlier fills",
+      "previous",
+    ),
+    turnsPerHectare: optional(
+      "turns_per_hectare",
+      above0,
+      "Meter turns per hectare as set now",
+      300,
+    ),
+    startsAfresh: optional(
+      "starts_afresh",
+      wholeFrom1,
+      "Fill before which the meter was opened, cleaned or changed: fills before it say nothing of its level now",
+      6,
+    ),
+    drive: optionalEntry("drive", drive),
+    seed: optionalEntry("seed", seed),
+    money: optionalEntry("money", binMoney),
+  },
+  {
+    rules: [
+      {
+        holds: ({ assumed, bookValueKgPerTurn }) =>
+          assumed !== "book" || bookValueKgPerTurn !== null,
+        at: "assumed",
+        needed: 'a book_value beside "book"',
+        remedy: "Give the book_value as well, or assume something else.",
+      },
+    ],
+  },
+);

@@ -1,0 +1,74 @@
+import { entryOf, needed, optional } from "./field.ts";
+import {
+  atLeast0,
+  date,
+  exact,
+  type Measured,
+  measured,
+  name,
+  quantity,
+  text,
+  wholeFrom1,
+} from "./values.ts";
+
+/** Product used over an area drilled. */
+export interface FieldCheckSetup {
+  readonly bin: string;
+  readonly product: string | null;
+  readonly fill: number | null;
+  readonly date: string | null;
+  readonly filledKg: Measured;
+  readonly leftKg: Measured;
+  readonly areaHectares: Measured;
+  readonly intendedRateKgPerHectare: number | null;
+  readonly assumedDeliveryKgPerTurn: number | null;
+}
+
+export const fieldCheck = entryOf<FieldCheckSetup>(
+  {
+    bin: needed("bin", name, "Bin as the catches name it; must be given", "1"),
+    product: optional("product", text, "Product", "wheat"),
+    fill: optional("fill", wholeFrom1, "Fill that was used", 1),
+    date: optional("date", date, "Day of the check, year first", "2026-04-14"),
+    filledKg: needed(
+      "filled",
+      measured("mass", "kg"),
+      "Mass filled in; must be given",
+      quantity(3000, "kg", 5),
+    ),
+    leftKg: needed(
+      "left",
+      measured("mass", "kg", atLeast0),
+      "Mass left over; must be given",
+      quantity(240, "kg", 5),
+    ),
+    areaHectares: needed(
+      "area",
+      measured("area", "ha"),
+      "Area drilled; must be given",
+      quantity(22.7, "ha", 0.1),
+    ),
+    intendedRateKgPerHectare: optional(
+      "intended_rate",
+      exact("rate", "kg/ha"),
+      "Rate that was intended",
+      quantity(120, "kg/ha"),
+    ),
+    assumedDeliveryKgPerTurn: optional(
+      "assumed_delivery",
+      exact("delivery", "kg/turn"),
+      "Delivery per turn the drive was set for",
+      quantity(0.4, "kg/turn"),
+    ),
+  },
+  {
+    rules: [
+      {
+        holds: ({ filledKg, leftKg }) => leftKg.value < filledKg.value,
+        at: "left",
+        needed: "less left than was filled",
+        remedy: "Compare the two figures and their units; they may be swapped.",
+      },
+    ],
+  },
+);

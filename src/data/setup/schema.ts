@@ -1,0 +1,119 @@
+import * as z from "zod";
+import { type CautionCode, cautionCodes } from "../../results/caution.ts";
+import { type BinSetup, bin } from "./bin.ts";
+import { entryOf, entryOrEmpty, needed, optional } from "./field.ts";
+import { type FieldCheckSetup, fieldCheck } from "./field-check.ts";
+import { type CartSetup, cart, type ScaleSetup, scale } from "./machine.ts";
+import { type MoneySetup, money } from "./money.ts";
+import { list, name, percentage, text, wholeFrom1 } from "./values.ts";
+
+/**
+ * What the operator, the cart, the scale and the farm add to the catches. Everything is optional: null switches off what
+ * needs it. Units are in the names; percentages of the file are fractions here, except where a name ends in Percent.
+ */
+export interface Setup {
+  /** File name as the user gave it. */
+  readonly source: string;
+  readonly title: string | null;
+  /** Largest rate error that is accepted, 0.05 for 5 %. */
+  readonly tolerance: number | null;
+  /** Confidence level of the intervals. */
+  readonly confidence: number | null;
+  /** Chance wanted of reaching the width aimed at. */
+  readonly assurance: number | null;
+  readonly scale: ScaleSetup;
+  readonly cart: CartSetup;
+  readonly bins: readonly BinSetup[];
+  readonly money: MoneySetup;
+  readonly fieldChecks: readonly FieldCheckSetup[];
+  /** Findings that were looked into, in the words of the person who did. */
+  readonly answered: readonly AnsweredSetup[];
+}
+
+export interface AnsweredSetup {
+  readonly code: CautionCode;
+  readonly bin: string;
+  /** null: whichever fill is in the bin. */
+  readonly fill: number | null;
+  readonly note: string;
+}
+
+const code = z
+  .enum(cautionCodes as [CautionCode, ...CautionCode[]], {
+    error: "the code of a finding, such as field-disagrees",
+  })
+  .meta({ title: "code of a finding" });
+
+const answered = entryOf<AnsweredSetup>({
+  code: needed(
+    "code",
+    code,
+    "A finding without a catch that you looked into; must be given",
+    "field-disagrees",
+  ),
+  bin: needed("bin", name, "Bin it is about; must be given", "1"),
+  fill: optional("fill", wholeFrom1, "Fill it is about; every fill where left out", 1),
+  note: needed("note", text, "What you found; must be given", "area measured again"),
+});
+
+/** Two entries for the same bin and product would leave open which of them counts. */
+function eachOnce(bins: readonly BinSetup[], context: z.RefinementCtx): void {
+  const seen = new Set<string>();
+  bins.forEach(({ bin, product }, index) => {
+    const key = JSON.stringify([bin, product]);
+    if (seen.has(key)) {
+      context.addIssue({
+        code: "custom",
+        message: "one entry for each bin, or for each bin and product",
+        path: [index, "bin"],
+        params: { remedy: "Join the two entries, or delete one." },
+      });
+    }
+    seen.add(key);
+  });
+}
+
+/**
+ * What a setup file may hold, and what is made of it: in kg, m, ha and fractions, null where the file says nothing. The one
+ * place where fields are listed; everything else that speaks of them is read from here. All are optional except where the
+ * description says so; nothing is allowed that is not listed.
+ */
+export const setupSchema = entryOf<Omit<Setup, "source">>(
+  {
+    title: optional("title", text, "Heading of the report", "Spring wheat, north farm"),
+    tolerance: optional(
+      "tolerance_percent",
+      percentage(0.2, 100),
+      "Largest rate error that is accepted",
+      5,
+    ),
+    confidence: optional(
+      "confidence_percent",
+      percentage(50, 99.99),
+      "Confidence level of the intervals",
+      95,
+    ),
+    assurance: optional(
+      "assurance_percent",
+      percentage(50, 99.99),
+      "Chance wanted of reaching the width aimed at",
+      80,
+    ),
+    scale: entryOrEmpty("scale", scale, {}),
+    cart: entryOrEmpty("cart", cart, {}),
+    bins: entryOrEmpty("bins", list(bin).superRefine(eachOnce), []),
+    money: entryOrEmpty("money", money, {}),
+    fieldChecks: entryOrEmpty("field_checks", list(fieldCheck), []),
+    answered: entryOrEmpty("answered", list(answered), []),
+  },
+  {
+    unread: [
+      optional(
+        "$schema",
+        z.string({ error: "a text" }).meta({ title: "text" }),
+        "Where an editor finds the schema of this file; not read",
+        "setup.schema.json",
+      ),
+    ],
+  },
+);
