@@ -1,6 +1,7 @@
 import type { Analysis, MeterAnswers } from "../analysis/analyse.ts";
 import type { ProductAnswers } from "../analysis/products.ts";
 import type { Words } from "../wording/words.ts";
+import { blocks, details, paragraph, section } from "./blocks.ts";
 import type { Block, ReportDocument, Section } from "./document.ts";
 import { acrossFillsSection } from "./sections/across-fills.ts";
 import { catchesNeededSection } from "./sections/catches-needed.ts";
@@ -99,56 +100,43 @@ function meterSection(
   const notes = answers.cautions.filter(({ severity }) => severity === "note");
   const open = partsOf(words, id, false);
   const closed = partsOf(words, id, true);
-  return {
-    kind: "section",
+  return section(
     id,
-    heading: words.report.bin(answers.bin, answers.product),
-    blocks: [
-      {
-        kind: "paragraph",
-        role: "lead",
-        text: [{ kind: "strong", text: lines.action }, lines.sure === null ? "" : ` ${lines.sure}`],
-      },
-      ...(grave.length === 0 ? [] : [cautionList(grave, words)]),
-      open("now", words.delivery.heading, delivery, (answer) =>
-        deliverySection(answer, words, id, outliers?.today.standingOut ?? []),
-      ),
-      closed("to-set", words.setting.heading, setting, (answer) =>
-        settingSection(answer, words, id),
-      ),
-      open("enough", words.catchesNeeded.heading, catchesNeeded, (answer) =>
-        catchesNeededSection(answer, words, id, cost),
-      ),
-      open("suspects", words.outliers.heading, outliers, (answer) =>
-        outliersSection(answer, words, id),
-      ),
-      open("moved", words.drift.heading, drift, (answer) => driftSection(answer, words, id)),
-      closed("across", words.acrossFills.heading, answers.acrossFills, (answer) =>
-        acrossFillsSection(answer, words, id),
-      ),
-      closed("skip", words.skipping.heading, answers.skipping, (answer) =>
-        skippingSection(answer, words, id),
-      ),
-      closed("money", words.cost.heading, cost, (answer) => costSection(answer, words, id)),
-      closed("practice", words.repeatability.heading, answers.repeatability, (answer) =>
-        repeatabilitySection(answer, words, id),
-      ),
-      closed("doubt", words.uncertaintyBudget.heading, answers.uncertaintyBudget, (answer) =>
-        uncertaintyBudgetSection(answer, words, id),
-      ),
-      ...optionalParts(answers, words, id),
-      ...(notes.length === 0
-        ? []
-        : [
-            {
-              kind: "details",
-              id: `${id}-notes`,
-              summary: words.report.notes,
-              blocks: [cautionList(notes, words)],
-            } as const,
-          ]),
-    ],
-  };
+    words.report.bin(answers.bin, answers.product),
+    paragraph(
+      [{ kind: "strong", text: lines.action }, lines.sure === null ? "" : ` ${lines.sure}`],
+      "lead",
+    ),
+    grave.length === 0 ? null : cautionList(grave, words),
+    open("now", words.delivery.heading, delivery, (answer) =>
+      deliverySection(answer, words, id, outliers?.today.standingOut ?? []),
+    ),
+    closed("to-set", words.setting.heading, setting, (answer) => settingSection(answer, words, id)),
+    open("enough", words.catchesNeeded.heading, catchesNeeded, (answer) =>
+      catchesNeededSection(answer, words, id, cost),
+    ),
+    open("suspects", words.outliers.heading, outliers, (answer) =>
+      outliersSection(answer, words, id),
+    ),
+    open("moved", words.drift.heading, drift, (answer) => driftSection(answer, words, id)),
+    closed("across", words.acrossFills.heading, answers.acrossFills, (answer) =>
+      acrossFillsSection(answer, words, id),
+    ),
+    closed("skip", words.skipping.heading, answers.skipping, (answer) =>
+      skippingSection(answer, words, id),
+    ),
+    closed("money", words.cost.heading, cost, (answer) => costSection(answer, words, id)),
+    closed("practice", words.repeatability.heading, answers.repeatability, (answer) =>
+      repeatabilitySection(answer, words, id),
+    ),
+    closed("doubt", words.uncertaintyBudget.heading, answers.uncertaintyBudget, (answer) =>
+      uncertaintyBudgetSection(answer, words, id),
+    ),
+    ...optionalParts(answers, words, id),
+    notes.length === 0
+      ? null
+      : details(`${id}-notes`, words.report.notes, cautionList(notes, words)),
+  );
 }
 
 /** Parts of a bin's section, open or folded; one whose answer could not be computed says so. */
@@ -160,10 +148,9 @@ function partsOf(words: Words, id: string, isFolded: boolean) {
     blocksOf: (answer: T) => readonly Block[],
   ): Section => {
     const partId = `${id}-${name}`;
-    if (answer === null)
-      return part(partId, heading, [{ kind: "paragraph", text: words.report.notComputed }]);
+    if (answer === null) return section(partId, heading, paragraph(words.report.notComputed));
     const blocks = blocksOf(answer);
-    return part(partId, heading, isFolded ? folded(partId, blocks, words) : blocks);
+    return section(partId, heading, ...(isFolded ? folded(partId, blocks, words) : blocks));
   };
 }
 
@@ -201,28 +188,20 @@ function optionalParts(
 
 function productsSection({ comparison, explaining }: ProductAnswers, words: Words): Section {
   const cautions = [...comparison.cautions, ...explaining.cautions];
-  return {
-    kind: "section",
-    id: "products",
-    heading: words.productComparison.heading,
-    blocks: [
-      ...(cautions.length === 0 ? [] : [cautionList(cautions, words)]),
-      ...productComparisonSection(comparison, words, "products"),
-      part(
-        "products-explained",
-        words.explainingVariables.heading,
-        explainingVariablesSection(explaining, words, "products"),
-      ),
-    ],
-  };
-}
-
-function part(id: string, heading: string, blocks: readonly Block[]): Section {
-  return { kind: "section", id, heading, blocks };
+  return section(
+    "products",
+    words.productComparison.heading,
+    cautions.length === 0 ? null : cautionList(cautions, words),
+    ...productComparisonSection(comparison, words, "products"),
+    section(
+      "products-explained",
+      words.explainingVariables.heading,
+      ...explainingVariablesSection(explaining, words, "products"),
+    ),
+  );
 }
 
 /** The first sentence stands open; charts and figures are folded away on a screen, never on paper. */
 function folded(id: string, [lead, ...rest]: readonly Block[], words: Words): readonly Block[] {
-  if (lead === undefined || rest.length === 0) return lead === undefined ? [] : [lead];
-  return [lead, { kind: "details", id: `${id}-more`, summary: words.report.more, blocks: rest }];
+  return blocks(lead ?? null, details(`${id}-more`, words.report.more, ...rest));
 }
