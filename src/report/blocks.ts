@@ -46,16 +46,20 @@ export function list(items: readonly (Text | null)[]): List | null {
   return said.length === 0 ? null : { kind: "list", items: said };
 }
 
-/** A chart under the title and description of its specification; null where there is nothing to draw. */
-export function chart(id: string, spec: ChartSpec | null): Chart | null {
+/**
+ * A chart under the title and description of its specification; null where there is nothing to draw.
+ *
+ * @param name  of its file; on the page, where a section may have the same name, its id says that it is the chart
+ */
+export function chart(name: string, spec: ChartSpec | null): Chart | null {
   if (spec === null) return null;
   return {
     kind: "chart",
-    id,
+    id: `${name}-chart`,
     title: String(spec.title),
     description: String(spec.description),
     spec,
-    specFile: `charts/${id}.vl.json`,
+    specFile: `charts/${name}.vl.json`,
   };
 }
 

@@ -18,7 +18,6 @@ import { speedLinearitySection } from "./sections/speed-linearity.ts";
 import { uncertaintyBudgetSection } from "./sections/uncertainty-budget.ts";
 
 interface QuestionSection<Q extends Question> {
-  readonly anchor: string;
   /** open: all of it; folded: its first sentence, and the rest folded away on a screen, never on paper. */
   readonly shown: "open" | "folded";
   /** Only some logs and setups have anything for it: without an answer it is left out. */
@@ -33,41 +32,40 @@ interface QuestionSection<Q extends Question> {
 
 const sections: { readonly [Q in Question]: QuestionSection<Q> } = {
   delivery: {
-    anchor: "now",
     shown: "open",
     blocks: (answer, words, id, { outliers }) =>
       deliverySection(answer, words, id, outliers?.today.standingOut),
   },
-  setting: { anchor: "to-set", shown: "folded", blocks: settingSection },
+  setting: { shown: "folded", blocks: settingSection },
   catchesNeeded: {
-    anchor: "enough",
     shown: "open",
     blocks: (answer, words, id, { cost }) => catchesNeededSection(answer, words, id, cost),
   },
-  outliers: { anchor: "suspects", shown: "open", blocks: outliersSection },
-  drift: { anchor: "moved", shown: "open", blocks: driftSection },
-  acrossFills: { anchor: "across", shown: "folded", blocks: acrossFillsSection },
-  skipping: { anchor: "skip", shown: "folded", blocks: skippingSection },
-  cost: { anchor: "money", shown: "folded", blocks: costSection },
-  repeatability: { anchor: "practice", shown: "folded", blocks: repeatabilitySection },
-  uncertaintyBudget: { anchor: "doubt", shown: "folded", blocks: uncertaintyBudgetSection },
-  fieldCheck: { anchor: "field", shown: "folded", optional: true, blocks: fieldCheckSection },
-  speedLinearity: {
-    anchor: "speeds",
-    shown: "folded",
-    optional: true,
-    blocks: speedLinearitySection,
-  },
-  outlets: { anchor: "outlet", shown: "folded", optional: true, blocks: outletsSection },
+  outliers: { shown: "open", blocks: outliersSection },
+  drift: { shown: "open", blocks: driftSection },
+  acrossFills: { shown: "folded", blocks: acrossFillsSection },
+  skipping: { shown: "folded", blocks: skippingSection },
+  cost: { shown: "folded", blocks: costSection },
+  repeatability: { shown: "folded", blocks: repeatabilitySection },
+  uncertaintyBudget: { shown: "folded", blocks: uncertaintyBudgetSection },
+  fieldCheck: { shown: "folded", optional: true, blocks: fieldCheckSection },
+  speedLinearity: { shown: "folded", optional: true, blocks: speedLinearitySection },
+  outlets: { shown: "folded", optional: true, blocks: outletsSection },
 };
 
-/** The answers about one bin and product, question by question. */
+/**
+ * The answers about one bin and product, question by question.
+ *
+ * @param id  of the section about the two, with which the ids of these begin
+ */
 export function questionSections(
   answers: MeterAnswers,
   words: Words,
   id: string,
 ): readonly (Section | null)[] {
-  return questions.map(({ name }) => questionSection(name, answers, words, id));
+  return questions.map(({ name }) =>
+    questionSection(name, answers, words, `${id}-${hyphenated(name)}`),
+  );
 }
 
 function questionSection<Q extends Question>(
@@ -76,14 +74,17 @@ function questionSection<Q extends Question>(
   words: Words,
   id: string,
 ): Section | null {
-  const { anchor, shown, optional = false, blocks: blocksOf } = sections[question];
+  const { shown, optional = false, blocks: blocksOf } = sections[question];
   const answer = answers[question];
   const { heading } = words[question];
-  const ownId = `${id}-${anchor}`;
   if (answer === null)
-    return optional ? null : section(ownId, heading, paragraph(words.report.notComputed));
+    return optional ? null : section(id, heading, paragraph(words.report.notComputed));
   const [lead = null, ...rest] = blocksOf(answer, words, id, answers);
   return shown === "open"
-    ? section(ownId, heading, lead, ...rest)
-    : section(ownId, heading, lead, details(`${ownId}-more`, words.report.more, ...rest));
+    ? section(id, heading, lead, ...rest)
+    : section(id, heading, lead, details(`${id}-more`, words.report.more, ...rest));
+}
+
+function hyphenated(question: Question): string {
+  return question.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
 }

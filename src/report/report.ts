@@ -108,9 +108,9 @@ function productsSection({ comparison, explaining }: ProductAnswers, words: Word
     cautions.length === 0 ? null : cautionList(cautions, words),
     ...productComparisonSection(comparison, words, "products"),
     section(
-      "products-explained",
+      "products-explaining-variables",
       words.explainingVariables.heading,
-      ...explainingVariablesSection(explaining, words, "products"),
+      ...explainingVariablesSection(explaining, words, "products-explaining-variables"),
     ),
   );
 }

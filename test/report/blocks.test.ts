@@ -77,12 +77,12 @@ describe("what there is nothing to say of", () => {
 
 it("a chart takes title and description from its specification", () => {
   const spec = { title: "Fills", description: "Two fills." };
-  expect(chart("bin-1-fills", spec)).toEqual({
+  expect(chart("bin-1-drift", spec)).toEqual({
     kind: "chart",
-    id: "bin-1-fills",
+    id: "bin-1-drift-chart",
     title: "Fills",
     description: "Two fills.",
     spec,
-    specFile: "charts/bin-1-fills.vl.json",
+    specFile: "charts/bin-1-drift.vl.json",
   });
 });

@@ -13,7 +13,7 @@ export function acrossFillsSection(
   const say = words.acrossFills;
   return blocks(
     paragraph(say.sentence(result), "lead"),
-    chart(`${id}-fills`, acrossFillsChart(result, words)),
+    chart(id, acrossFillsChart(result, words)),
     list([
       say.meanSentence(result),
       say.spread(result),
@@ -22,7 +22,7 @@ export function acrossFillsSection(
       say.leftOut(result),
     ]),
     details(
-      `${id}-fills-detail`,
+      `${id}-detail`,
       say.fills.caption,
       fillTable(result, words, id),
       paragraph(say.reml(result)),
@@ -34,7 +34,7 @@ function fillTable(result: AcrossFills, { format, acrossFills }: Words, id: stri
   const say = acrossFills.fills;
   const size = result.mean.value;
   return table({
-    id: `${id}-fill-table`,
+    id: `${id}-figures`,
     caption: say.caption,
     rows: result.points,
     columns: [

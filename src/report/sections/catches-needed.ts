@@ -19,9 +19,7 @@ export function catchesNeededSection(
   const say = words.catchesNeeded;
   return blocks(
     paragraph(say.sentence(result), "lead"),
-    knownPoints(result) < fewestDrawn
-      ? null
-      : chart(`${id}-catches-needed`, catchesNeededChart(result, words, cost)),
+    knownPoints(result) < fewestDrawn ? null : chart(id, catchesNeededChart(result, words, cost)),
     list([
       say.buys(result),
       say.rule(result),
@@ -33,7 +31,7 @@ export function catchesNeededSection(
       say.basis(result),
     ]),
     details(
-      `${id}-catches-needed-detail`,
+      `${id}-detail`,
       say.detail,
       curveTable(result, words, id),
       choiceTable(result, words, id),

@@ -7,14 +7,12 @@ import type { Block } from "../document.ts";
 /** What catches cost and save: the sentence, the cost curve, the area from which they pay, and the figures. */
 export function costSection(result: Cost, words: Words, id: string): readonly Block[] {
   const say = words.cost;
-  const drawn = chart(`${id}-cost`, costChart(result, words));
+  const drawn = chart(id, costChart(result, words));
   return blocks(
     paragraph(say.sentence(result), "lead"),
     drawn,
     list([say.breakEven(result), say.nextCatch(result), say.wasted(result)]),
-    drawn === null
-      ? null
-      : details(`${id}-cost-detail`, say.detail, figureTable(result, words, id)),
+    drawn === null ? null : details(`${id}-detail`, say.detail, figureTable(result, words, id)),
   );
 }
 
@@ -23,7 +21,7 @@ function figureTable(result: Cost, words: Words, id: string) {
   const money = (value: number | null) =>
     value === null ? say.unknown : say.perArea(value, result);
   return table({
-    id: `${id}-cost-figures`,
+    id: `${id}-figures`,
     caption: say.caption,
     rows: result.points,
     columns: [

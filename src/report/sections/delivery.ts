@@ -7,7 +7,7 @@ import type { Block } from "../document.ts";
 /**
  * The delivery of one fill: the sentence, the chart, the catches, and how it was computed.
  *
- * @param id        prefix for the ids of this bin's blocks
+ * @param id        of the section, with which the ids of its blocks begin
  * @param suspects  catch numbers to mark in chart and table
  */
 export function deliverySection(
@@ -20,14 +20,14 @@ export function deliverySection(
   return blocks(
     paragraph(say.sentence(result), "lead"),
     paragraph(say.hull(result)),
-    chart(`${id}-delivery-per-turn`, deliveryPerTurnChart(result, words, suspects)),
+    chart(`${id}-per-turn`, deliveryPerTurnChart(result, words, suspects)),
     paragraph(say.nextCatch(result)),
     paragraph(say.scatter(result)),
     details(
-      `${id}-delivery-detail`,
+      `${id}-detail`,
       say.detail,
       paragraph(say.basis(result)),
-      chart(`${id}-delivery`, deliveryChart(result, words, suspects)),
+      chart(`${id}-line`, deliveryChart(result, words, suspects)),
       catchTable(result, words, id),
       paragraph(say.constantMass(result)),
       paragraph(say.lackOfFit(result)),

@@ -15,12 +15,12 @@ export function driftSection(result: Drift, words: Words, id: string): readonly 
   return blocks(
     paragraph(say.sentence(result), "lead"),
     list(result.nextSteps.map((step) => say.step(step, result))),
-    chart(`${id}-drift`, driftChart(result, words)),
+    chart(id, driftChart(result, words)),
     list(say.levels(result)),
     paragraph(say.falseAlarms(result)),
     paragraph(say.limits(result)),
     details(
-      `${id}-drift-detail`,
+      `${id}-detail`,
       say.detail,
       fillTable(result, words, id),
       explaining === null ? null : paragraph(say.explanation),
@@ -33,7 +33,7 @@ export function driftSection(result: Drift, words: Words, id: string): readonly 
 
 function scoreChart(result: Drift, words: Words, id: string): MaybeBlock {
   if (result.scoreCharts.points.length < fewestScores) return null;
-  const drawn = chart(`${id}-drift-scores`, driftScoreChart(result, words));
+  const drawn = chart(`${id}-scores`, driftScoreChart(result, words));
   return drawn === null ? null : { ...drawn, caption: words.drift.scoreChart.caption };
 }
 
@@ -42,7 +42,7 @@ function fillTable(result: Drift, words: Words, id: string) {
   const say = drift.table;
   const size = result.toleranceLines.center;
   return table({
-    id: `${id}-drift-fills`,
+    id: `${id}-fills`,
     caption: say.caption,
     rows: result.fills,
     tone: ({ fill, stretch }) =>

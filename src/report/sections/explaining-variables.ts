@@ -14,7 +14,7 @@ export function explainingVariablesSection(
   const tables = blocks(volumeTable(result, words, id), effectTable(result, words, id));
   return blocks(
     paragraph(say.sentence(result), "lead"),
-    chart(`${id}-density`, explainingVariablesChart(result, words)),
+    chart(id, explainingVariablesChart(result, words)),
     list([
       say.volumes(result),
       say.afterDensity(result),
@@ -23,7 +23,7 @@ export function explainingVariablesSection(
     ]),
     tables.length === 0
       ? null
-      : details(`${id}-explaining-detail`, say.detail, ...tables, paragraph(say.causes, "small")),
+      : details(`${id}-detail`, say.detail, ...tables, paragraph(say.causes, "small")),
   );
 }
 
@@ -35,7 +35,7 @@ function volumeTable(result: ExplainingVariables, words: Words, id: string) {
   const delivery = Math.max(...products.map((one) => one.deliveryKgPerTurn));
   const density = Math.max(...products.map((one) => one.densityKgPerM3));
   return table({
-    id: `${id}-volume-table`,
+    id: `${id}-volumes`,
     caption: say.caption,
     rows: products,
     columns: [
@@ -75,7 +75,7 @@ function effectTable(result: ExplainingVariables, words: Words, id: string) {
     ...(result.withinProducts === null ? [] : [result.withinProducts]),
   ];
   return table({
-    id: `${id}-effect-table`,
+    id: `${id}-effects`,
     caption: say.caption,
     rows: regressions.flatMap(({ units, effects }) =>
       effects.map((effect) => ({

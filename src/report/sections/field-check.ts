@@ -14,10 +14,10 @@ export function fieldCheckSection(result: FieldCheck, words: Words, id: string):
   );
   return blocks(
     paragraph(say.sentence(result), "lead"),
-    chart(`${id}-field-checks`, fieldCheckChart(result, words)),
+    chart(id, fieldCheckChart(result, words)),
     list(items),
     paragraph(say.correction(result)),
-    details(`${id}-field-checks-detail`, say.detail, checkTable(result, words, id)),
+    details(`${id}-detail`, say.detail, checkTable(result, words, id)),
   );
 }
 
@@ -32,7 +32,7 @@ function checkTable(result: FieldCheck, words: Words, id: string) {
   const rate = (value: number | null | undefined) =>
     value == null ? say.unknown : format.number(value, "rate", value);
   return table({
-    id: `${id}-field-check-figures`,
+    id: `${id}-figures`,
     caption: say.caption,
     rows: result.checks,
     columns: [

@@ -9,9 +9,9 @@ export function outletsSection(result: Outlets, words: Words, id: string): reado
   const say = words.outlets;
   return blocks(
     paragraph(say.sentence(result), "lead"),
-    chart(`${id}-outlets`, outletsChart(result, words)),
+    chart(id, outletsChart(result, words)),
     list([say.band(result), say.grade(result), say.grades, say.catchScatter(result)]),
-    details(`${id}-outlets-detail`, say.detail, outletTable(result, words, id)),
+    details(`${id}-detail`, say.detail, outletTable(result, words, id)),
   );
 }
 
@@ -19,7 +19,7 @@ function outletTable({ outlets, meanKgPerTurn }: Outlets, words: Words, id: stri
   const { format } = words;
   const say = words.outlets.table;
   return table({
-    id: `${id}-outlet-figures`,
+    id: `${id}-figures`,
     caption: say.caption,
     rows: outlets,
     tone: ({ insideBand }) => (insideBand ? null : "attention"),

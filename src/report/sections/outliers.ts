@@ -21,7 +21,7 @@ export function outliersSection(result: Outliers, words: Words, id: string): rea
     result.suspects.length === 0 ? null : paragraph(say.explanationNote, "small"),
     chart(`${id}-residuals`, residualsChart(result, words)),
     details(
-      `${id}-outliers-detail`,
+      `${id}-detail`,
       say.detail,
       chart(`${id}-influence`, influenceChart(result, words)),
       catchTable(result, words, id),
@@ -44,7 +44,7 @@ function catchTable(result: Outliers, words: Words, id: string) {
   const mass = (kg: number) => format.number(kg, "mass", largest);
   const signed = (share: number) => format.signedPercent(share, 1);
   return table({
-    id: `${id}-catch-judgements`,
+    id: `${id}-catches`,
     caption: say.caption(result),
     rows: ofToday.map((one) => ({
       ...one,

@@ -14,7 +14,7 @@ export function repeatabilitySection(
   const fillsWithScatter = result.fills.filter(({ scatter }) => scatter !== null).length;
   return blocks(
     paragraph(say.sentence(result), "lead"),
-    fillsWithScatter > 1 ? chart(`${id}-repeatability`, repeatabilityChart(result, words)) : null,
+    fillsWithScatter > 1 ? chart(id, repeatabilityChart(result, words)) : null,
     list([say.comparison(result), say.twoCatches(result), say.scale(result)]),
   );
 }

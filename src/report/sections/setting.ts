@@ -9,7 +9,7 @@ export function settingSection(result: Setting, words: Words, id: string): reado
   const say = words.setting;
   return blocks(
     paragraph(say.sentence(result), "lead"),
-    chart(`${id}-setting`, settingChart(result, words)),
+    chart(id, settingChart(result, words)),
     list([
       say.target(result),
       say.turnsNeeded(result),
@@ -18,7 +18,7 @@ export function settingSection(result: Setting, words: Words, id: string): reado
       say.meterSpeed(result),
     ]),
     details(
-      `${id}-setting-detail`,
+      `${id}-detail`,
       say.detail,
       stepTable(result, words, id),
       aroundTable(result, words, id),
@@ -50,7 +50,7 @@ function aroundTable({ around }: Setting, words: Words, id: string) {
   const say = words.setting.table;
   if (around === null) return null;
   return table({
-    id: `${id}-settings`,
+    id: `${id}-around`,
     caption: say.aroundCaption,
     rows: around.rows,
     columns: [

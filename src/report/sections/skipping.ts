@@ -9,12 +9,12 @@ export function skippingSection(result: Skipping, words: Words, id: string): rea
   const say = words.skipping;
   return blocks(
     paragraph(say.sentence(result), "lead"),
-    chart(`${id}-skipping`, skippingChart(result, words)),
+    chart(id, skippingChart(result, words)),
     list([say.today(result), say.share(result), say.between(result), say.practice(result)]),
     result.chances.length === 0
       ? null
       : details(
-          `${id}-skipping-detail`,
+          `${id}-detail`,
           say.detail,
           chanceTable(result, words, id),
           riskTable(result, words, id),
@@ -26,7 +26,7 @@ export function skippingSection(result: Skipping, words: Words, id: string): rea
 function chanceTable({ chances }: Skipping, { format, skipping }: Words, id: string) {
   const say = skipping.chances;
   return table({
-    id: `${id}-skipping-chances`,
+    id: `${id}-chances`,
     caption: say.caption,
     rows: chances,
     columns: [
@@ -42,7 +42,7 @@ function chanceTable({ chances }: Skipping, { format, skipping }: Words, id: str
 function riskTable({ betweenCalibrations }: Skipping, { format, skipping }: Words, id: string) {
   const say = skipping.risk;
   return table({
-    id: `${id}-skipping-in-a-row`,
+    id: `${id}-in-a-row`,
     caption: say.caption,
     rows: betweenCalibrations?.points ?? [],
     columns: [

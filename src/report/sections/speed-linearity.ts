@@ -12,14 +12,14 @@ export function speedLinearitySection(
 ): readonly Block[] {
   const say = words.speedLinearity;
   const lead = paragraph(say.sentence(result), "lead");
-  const drawn = chart(`${id}-speed`, speedLinearityChart(result, words));
+  const drawn = chart(id, speedLinearityChart(result, words));
   if (drawn === null) return blocks(lead);
   return blocks(
     lead,
     drawn,
     paragraph(say.within(result)),
     details(
-      `${id}-speed-detail`,
+      `${id}-detail`,
       say.detail,
       paragraph(say.slope(result)),
       paragraph(say.curvature(result)),

@@ -12,14 +12,14 @@ export function uncertaintyBudgetSection(
 ): readonly Block[] {
   const say = words.uncertaintyBudget;
   const lead = paragraph(say.sentence(result), "lead");
-  const drawn = chart(`${id}-budget`, uncertaintyBudgetChart(result, words));
+  const drawn = chart(id, uncertaintyBudgetChart(result, words));
   if (drawn === null) return blocks(lead);
   return blocks(
     lead,
     drawn,
     paragraph(say.improve(result)),
     details(
-      `${id}-budget-detail`,
+      `${id}-detail`,
       say.detail,
       budgetTable(result, words, id),
       paragraph(say.combined(result)),
@@ -36,7 +36,7 @@ function budgetTable(
 ) {
   const { table: say, source, law, uncertaintyOf, sensitivityOf } = uncertaintyBudget;
   return table({
-    id: `${id}-budget-figures`,
+    id: `${id}-figures`,
     caption: say.caption,
     rows: lines,
     columns: [
