@@ -24,6 +24,7 @@ import { uncertaintyBudgetOptions } from "../questions/uncertainty-budget/option
 import { type UncertaintyBudget, uncertaintyBudget } from "../questions/uncertainty-budget.ts";
 import type { Caution } from "../results/caution.ts";
 import { defaults } from "../results/defaults.ts";
+import type { Question } from "../results/question.ts";
 import { type Asking, askingFor } from "./asking.ts";
 import { type AnsweredFinding, answeredFindings, type Decision, decide } from "./decision.ts";
 import { isInTheBin } from "./in-the-bin.ts";
@@ -134,35 +135,27 @@ export function analyse(
       leftOut: log.catches.filter(({ leftOut }) => leftOut !== null),
     },
     products: productAnswers(model, comparison),
-    meters: model.meters.map((meter) => answersAbout(meter, model, resolved, log, setup)),
+    meters: model.meters.map((meter) =>
+      answersAbout(meter, { model, options: resolved, log, setup }),
+    ),
     cautions: [...log.cautions, ...(setup === null ? [] : checkSetupAgainst(setup, log))],
   };
 }
 
-function answersAbout(
-  meter: MeterModel,
-  model: Model,
-  options: AnalysisOptions,
-  log: CatchLog,
-  setup: Setup | null,
-): MeterAnswers {
+/** What the questions about a meter are asked with. */
+interface Questioning {
+  readonly model: Model;
+  readonly options: AnalysisOptions;
+  readonly log: CatchLog;
+  readonly setup: Setup | null;
+}
+
+function answersAbout(meter: MeterModel, about: Questioning): MeterAnswers {
+  const { model, log, setup } = about;
   const asking = askingFor(meter);
   const leftOut = newestFillLeftOut(meter, log);
-  const deliveryAnswer =
-    asking.needed("delivery", () => delivery(meter, options)) ??
-    deliveryWithoutError(meter, options);
   const isIn = isInTheBin(meter, model.meters);
-  const answers = {
-    delivery: deliveryAnswer,
-    ...aboutToday(meter, deliveryAnswer, !isIn || leftOut.length > 0, {
-      asking,
-      model,
-      options,
-      log,
-      setup,
-    }),
-    ...aboutFills(meter, { asking, model, options, setup }),
-  };
+  const answers = answersTo(asking, meter, !isIn || leftOut.length > 0, about);
   const cautions = [
     ...leftOut,
     ...Object.values(answers).flatMap((answer) => answer?.cautions ?? []),
@@ -180,60 +173,48 @@ function answersAbout(
   };
 }
 
-interface Questioning {
-  readonly asking: Asking;
-  readonly model: Model;
-  readonly options: AnalysisOptions;
-  readonly setup: Setup | null;
-}
-
-/** What the fill in the bin, its catches and its setting say. */
-function aboutToday(
+/** Asks every question, delivery and setting before the others, which rest on their answers. */
+function answersTo(
+  { ask }: Asking,
   meter: MeterModel,
-  today: Delivery,
   planNext: boolean,
-  { asking, model, options, log, setup }: Questioning & { readonly log: CatchLog },
-) {
-  const { needed, wanted } = asking;
+  { model, options, log, setup }: Questioning,
+): Pick<MeterAnswers, Question> {
   const { bin, product } = meter;
-  const toSet = needed("setting", () =>
+  const today =
+    ask("delivery", () => delivery(meter, options)) ?? deliveryWithoutError(meter, options);
+  const toSet = ask("setting", () =>
     setting(meter, today, settingOptions(model.options, settingChoices(setup, bin, product))),
   );
-  const { catchesNeeded: plan } = planningOptions(meter, options, setup, errorOfStep(toSet));
+  const planning = planningOptions(meter, options, setup, errorOfStep(toSet));
+  const { catchesNeeded: plan } = planning;
+  const { shiftOfInterest } = defaults;
   return {
-    outliers: needed("outliers", () =>
+    delivery: today,
+    outliers: ask("outliers", () =>
       outliers(meter, outliersOptions(model.options, { massUnit: log.massUnit })),
     ),
-    catchesNeeded: needed("catchesNeeded", () =>
+    catchesNeeded: ask("catchesNeeded", () =>
       catchesNeeded(meter, planNext ? { ...plan, fill: "next" } : plan),
     ),
     setting: toSet,
-    repeatability: wanted("repeatability", () => repeatability(meter, model.options)),
-    uncertaintyBudget: wanted("uncertaintyBudget", () =>
+    repeatability: ask("repeatability", () => repeatability(meter, model.options)),
+    uncertaintyBudget: ask("uncertaintyBudget", () =>
       uncertaintyBudget(
         meter,
         today,
         uncertaintyBudgetOptions(model.options, uncertaintyBudgetChoices(setup, bin, product)),
       ),
     ),
-    speedLinearity: wanted("speedLinearity", () => speedLinearity(meter, model.options)),
-    fieldCheck: needed("fieldCheck", () =>
+    speedLinearity: ask("speedLinearity", () => speedLinearity(meter, model.options)),
+    fieldCheck: ask("fieldCheck", () =>
       fieldCheck(meter, fieldCheckOptions(model.options, fieldCheckChoices(setup, bin, product))),
     ),
-    outlets: wanted("outlets", () => outlets(meter, outletsOptions(model.options))),
-  };
-}
-
-/** What the fills say together, and of the next one. */
-function aboutFills(meter: MeterModel, { asking, model, options, setup }: Questioning) {
-  const { needed, wanted } = asking;
-  const planning = planningOptions(meter, options, setup);
-  const { shiftOfInterest } = defaults;
-  return {
-    drift: needed("drift", () => drift(meter, { ...model.options, shiftOfInterest }, model.meters)),
-    acrossFills: wanted("acrossFills", () => acrossFills(meter, model.options)),
-    skipping: wanted("skipping", () => skipping(meter, planning.skipping)),
-    cost: wanted("cost", () => cost(meter, planning.cost)),
+    outlets: ask("outlets", () => outlets(meter, outletsOptions(model.options))),
+    drift: ask("drift", () => drift(meter, { ...model.options, shiftOfInterest }, model.meters)),
+    acrossFills: ask("acrossFills", () => acrossFills(meter, model.options)),
+    skipping: ask("skipping", () => skipping(meter, planning.skipping)),
+    cost: ask("cost", () => cost(meter, planning.cost)),
   };
 }
 

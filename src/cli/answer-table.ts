@@ -1,29 +1,38 @@
-import Table from "cli-table3";
 import type { Analysis, MeterAnswers } from "../analysis/analyse.ts";
+import { grid } from "../report/blocks.ts";
 import { decisionLines } from "../report/sections/decision.ts";
 import type { Words } from "../wording/words.ts";
+import { plainTable } from "./plain-blocks.ts";
 
 /** The answers of an analysis as a table for a terminal: one row a bin and product. */
 export function answerTable(analysis: Analysis, words: Words): string {
   const { format, decision } = words;
-  const { bin, product, fill, catches, action, known } = decision.columns;
-  const table = new Table({
-    head: [bin, product, fill, catches, action, known],
-    colAligns: ["left", "left", "right", "right", "left", "right"],
-    style: { head: [], border: [], compact: true },
-  });
-  for (const answers of analysis.meters) {
-    const { input, fill: number, halfWidth } = answers.delivery;
-    table.push([
-      answers.bin,
-      answers.product,
-      format.count(number),
-      format.count(input.catches),
-      decisionLines(answers, analysis, words).action,
-      halfWidth === null ? decision.unknown : format.plusMinus(halfWidth),
-    ]);
-  }
-  return table.toString();
+  const say = decision.columns;
+  return plainTable(
+    grid({
+      rows: analysis.meters,
+      columns: [
+        { heading: say.bin, cell: ({ bin }) => bin },
+        { heading: say.product, cell: ({ product }) => product },
+        { heading: say.fill, align: "end", cell: ({ delivery }) => format.count(delivery.fill) },
+        {
+          heading: say.catches,
+          align: "end",
+          cell: ({ delivery }) => format.count(delivery.input.catches),
+        },
+        {
+          heading: say.action,
+          cell: (answers) => decisionLines(answers, analysis, words).action,
+        },
+        {
+          heading: say.known,
+          align: "end",
+          cell: ({ delivery: { halfWidth } }) =>
+            halfWidth === null ? decision.unknown : format.plusMinus(halfWidth),
+        },
+      ],
+    }),
+  );
 }
 
 /** What to do at one bin, how sure that is, and why: the lines `report` and `enough` print alike. */

@@ -1,5 +1,5 @@
-import Table from "cli-table3";
-import type { Block, Text } from "../report/document.ts";
+import LinedTable from "cli-table3";
+import type { Block, Table, Text } from "../report/document.ts";
 
 /** Blocks of a report for a terminal: sentences, lists and tables; charts are left to the report. */
 export function plainBlocks(blocks: readonly Block[]): readonly string[] {
@@ -12,19 +12,23 @@ export function plainBlocks(blocks: readonly Block[]): readonly string[] {
       case "details":
       case "section":
         return plainBlocks(block.blocks);
-      case "table": {
-        const table = new Table({
-          head: block.columns.map(({ heading }) => heading),
-          colAligns: block.columns.map(({ align }) => (align === "end" ? "right" : "left")),
-          style: { head: [], border: [], compact: true },
-        });
-        for (const { cells } of block.rows) table.push(cells.map(plainText));
-        return [`\n${block.caption}\n${table.toString()}`];
-      }
+      case "table":
+        return [`\n${block.caption}\n${plainTable(block)}`];
       default:
         return [];
     }
   });
+}
+
+/** A table drawn with lines. */
+export function plainTable({ columns, rows }: Pick<Table, "columns" | "rows">): string {
+  const drawn = new LinedTable({
+    head: columns.map(({ heading }) => heading),
+    colAligns: columns.map(({ align }) => (align === "end" ? "right" : "left")),
+    style: { head: [], border: [], compact: true },
+  });
+  for (const { cells } of rows) drawn.push(cells.map(plainText));
+  return drawn.toString();
 }
 
 function plainText(text: Text): string {

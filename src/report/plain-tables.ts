@@ -24,10 +24,12 @@ const defaultDigits = 4;
 
 /** Rows as a Markdown table (GitHub flavour), every word escaped, numbers at the end of their cells. */
 export function rowsToMarkdown(rows: readonly PlainRow[], options: PlainTableOptions = {}): string {
-  const { columns, headings, cells } = layout(rows, options);
-  const align = columns.map((column) => (isNumeric(rows, column) ? "r" : "l"));
-  const body = cells.map((row) => row.map(escapeMarkdown));
-  return `${markdownTable([headings.map(escapeMarkdown), ...body], { align })}\n`;
+  const columns = shownColumns(rows, options);
+  const lines = [
+    columns.map(({ heading }) => escapeMarkdown(heading)),
+    ...rows.map((row) => columns.map(({ cell }) => escapeMarkdown(cell(row)))),
+  ];
+  return `${markdownTable(lines, { align: columns.map(({ align }) => align) })}\n`;
 }
 
 /**
@@ -35,15 +37,14 @@ export function rowsToMarkdown(rows: readonly PlainRow[], options: PlainTableOpt
  * escaped; numbers stand at the end of their cells with a proper minus.
  */
 export function rowsToLatex(rows: readonly PlainRow[], options: LatexTableOptions = {}): string {
-  const { columns, headings, cells } = layout(rows, options);
-  const align = columns.map((column) => (isNumeric(rows, column) ? "r" : "l")).join("");
+  const columns = shownColumns(rows, options);
   const line = (texts: readonly string[]) => `${texts.map(latexText).join(" & ")} \\\\`;
   const tabular = [
-    `\\begin{tabular}{${align}}`,
+    `\\begin{tabular}{${columns.map(({ align }) => align).join("")}}`,
     "\\toprule",
-    line(headings),
+    line(columns.map(({ heading }) => heading)),
     "\\midrule",
-    ...cells.map(line),
+    ...rows.map((row) => line(columns.map(({ cell }) => cell(row)))),
     "\\bottomrule",
     "\\end{tabular}",
   ].join("\n");
@@ -59,14 +60,21 @@ export function rowsToLatex(rows: readonly PlainRow[], options: LatexTableOption
   ].join("\n");
 }
 
-function layout(rows: readonly PlainRow[], options: PlainTableOptions) {
-  const columns = options.columns ?? columnsOf(rows);
-  const digits = options.digits ?? defaultDigits;
-  return {
-    columns,
-    headings: columns.map((column) => options.headings?.[column] ?? column),
-    cells: rows.map((row) => columns.map((column) => cellText(row[column] ?? null, digits))),
-  };
+interface ShownColumn {
+  readonly heading: string;
+  readonly align: "l" | "r";
+  readonly cell: (row: PlainRow) => string;
+}
+
+function shownColumns(
+  rows: readonly PlainRow[],
+  { columns = columnsOf(rows), headings = {}, digits = defaultDigits }: PlainTableOptions,
+): readonly ShownColumn[] {
+  return columns.map((name) => ({
+    heading: headings[name] ?? name,
+    align: isNumeric(rows, name) ? "r" : "l",
+    cell: (row) => cellText(row[name] ?? null, digits),
+  }));
 }
 
 function cellText(cell: Cell, digits: number): string {

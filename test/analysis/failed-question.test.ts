@@ -3,7 +3,7 @@ import { join } from "node:path";
 import { afterEach, describe, expect, it, vi } from "vitest";
 import { analyse } from "../../src/analysis/analyse.ts";
 import { OptionError } from "../../src/errors/errors.ts";
-import type { Question } from "../../src/results/question.ts";
+import { questions as everyQuestion, type Question } from "../../src/results/question.ts";
 import { command, demo as demoFile, filesIn, inFolder } from "../support/command.ts";
 import { analysisOf, states } from "../support/decision-states.ts";
 import { demo } from "../support/demo.ts";
@@ -78,6 +78,13 @@ async function sound() {
   const { log, setup } = await demo("first-morning");
   return present(analyse(log, setup).meters[0]);
 }
+
+it("every question is either needed or only wanted, and tried below", () => {
+  const named = (as: "needed" | "wanted") =>
+    everyQuestion.filter(({ answer }) => answer === as).map(({ name }) => name);
+  expect(named("needed").toSorted()).toEqual(needed.toSorted());
+  expect(named("wanted").toSorted()).toEqual(wanted.toSorted());
+});
 
 describe("a question that fails", () => {
   it.each(questions)("takes nothing from the others: %s", async (question) => {

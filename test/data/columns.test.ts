@@ -2,9 +2,9 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { type CatchColumn, catchColumns } from "../../src/data/columns.ts";
-import { codeSpans } from "../tools/docs/markdown.ts";
 import { csv, logOf } from "../support/catch-files.ts";
 import { root } from "../support/compiler.ts";
+import { codeSpans } from "../tools/docs/markdown.ts";
 
 const columns: readonly CatchColumn[] = catchColumns;
 

@@ -1,62 +1,67 @@
 import { costChart } from "../../charts/cost.ts";
 import type { Cost } from "../../questions/cost.ts";
 import type { Words } from "../../wording/words.ts";
+import { blocks, chart, details, list, paragraph, table } from "../blocks.ts";
 import type { Block } from "../document.ts";
-import { chartBlock } from "./chart-block.ts";
 
 /** What catches cost and save: the sentence, the cost curve, the area from which they pay, and the figures. */
 export function costSection(result: Cost, words: Words, id: string): readonly Block[] {
   const say = words.cost;
-  const chart = costChart(result, words);
-  const items = [say.breakEven(result), say.nextCatch(result), say.wasted(result)].flatMap(
-    (text) => text ?? [],
+  const drawn = chart(id, costChart(result, words));
+  return blocks(
+    paragraph(say.sentence(result), "lead"),
+    drawn,
+    list([say.breakEven(result), say.nextCatch(result), say.wasted(result)]),
+    drawn === null ? null : details(`${id}-detail`, say.detail, figureTable(result, words, id)),
   );
-  return [
-    { kind: "paragraph", role: "lead", text: say.sentence(result) },
-    ...(chart === null ? [] : [chartBlock(`${id}-cost`, chart)]),
-    ...(items.length === 0 ? [] : [{ kind: "list", items } as const]),
-    ...(chart === null ? [] : [details(result, words, id)]),
-  ];
 }
 
-function details(result: Cost, words: Words, id: string): Block {
+function figureTable(result: Cost, words: Words, id: string) {
   const say = words.cost;
   const money = (value: number | null) =>
     value === null ? say.unknown : say.perArea(value, result);
-  return {
-    kind: "details",
-    id: `${id}-cost-detail`,
-    summary: say.detail,
-    blocks: [
+  return table({
+    id: `${id}-figures`,
+    caption: say.caption,
+    rows: result.points,
+    columns: [
       {
-        kind: "table",
-        id: `${id}-cost-figures`,
-        caption: say.caption,
-        columns: [
-          { heading: say.columns.catches, align: "end" },
-          { heading: say.columns.loss, align: "end" },
-          { heading: say.columns.range, align: "end" },
-          { heading: say.columns.catching, align: "end" },
-          { heading: say.columns.total, align: "end" },
-          { heading: say.columns.season, align: "end" },
-          { heading: say.columns.breakEven, align: "end" },
-        ],
-        rows: result.points.map(({ catches, loss, catchingPerHectare, ...totals }) => ({
-          cells: [
-            words.format.count(catches),
-            money(loss.perHectare),
-            loss.lowerPerHectare === null || loss.upperPerHectare === null
-              ? say.unknown
-              : `${money(loss.lowerPerHectare)} – ${money(loss.upperPerHectare)}`,
-            money(catchingPerHectare),
-            money(totals.totalPerHectare),
-            totals.totalPerSeason === null ? say.unknown : say.money(totals.totalPerSeason, result),
-            catches === 0 ? "" : breakEvenCell(result, words, catches),
-          ],
-        })),
+        heading: say.columns.catches,
+        align: "end",
+        cell: ({ catches }) => words.format.count(catches),
+      },
+      { heading: say.columns.loss, align: "end", cell: ({ loss }) => money(loss.perHectare) },
+      {
+        heading: say.columns.range,
+        align: "end",
+        cell: ({ loss: { lowerPerHectare, upperPerHectare } }) =>
+          lowerPerHectare === null || upperPerHectare === null
+            ? say.unknown
+            : `${money(lowerPerHectare)} – ${money(upperPerHectare)}`,
+      },
+      {
+        heading: say.columns.catching,
+        align: "end",
+        cell: ({ catchingPerHectare }) => money(catchingPerHectare),
+      },
+      {
+        heading: say.columns.total,
+        align: "end",
+        cell: ({ totalPerHectare }) => money(totalPerHectare),
+      },
+      {
+        heading: say.columns.season,
+        align: "end",
+        cell: ({ totalPerSeason }) =>
+          totalPerSeason === null ? say.unknown : say.money(totalPerSeason, result),
+      },
+      {
+        heading: say.columns.breakEven,
+        align: "end",
+        cell: ({ catches }) => (catches === 0 ? "" : breakEvenCell(result, words, catches)),
       },
     ],
-  };
+  });
 }
 
 function breakEvenCell(result: Cost, words: Words, catches: number): string {

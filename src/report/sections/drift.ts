@@ -2,9 +2,8 @@ import { driftChart } from "../../charts/drift.ts";
 import { driftScoreChart } from "../../charts/drift-scores.ts";
 import type { Drift, DriftFill } from "../../questions/drift.ts";
 import type { Words } from "../../wording/words.ts";
-import type { Block, Row } from "../document.ts";
-import { chartBlock } from "./chart-block.ts";
-import { paragraph } from "./paragraph.ts";
+import { blocks, chart, details, list, type MaybeBlock, paragraph, table } from "../blocks.ts";
+import type { Block } from "../document.ts";
 
 /** Fewest fills with a score for which the charts of scores say anything. */
 const fewestScores = 3;
@@ -12,78 +11,71 @@ const fewestScores = 3;
 /** Whether the meter has moved: the sentence, what to do, the fills in order, how sure that is, and the detail. */
 export function driftSection(result: Drift, words: Words, id: string): readonly Block[] {
   const say = words.drift;
-  const explaining = [...say.tests(result), ...say.byName(result)];
-  return [
-    { kind: "paragraph", role: "lead", text: say.sentence(result) },
-    { kind: "list", items: result.nextSteps.map((step) => say.step(step, result)) },
-    chartBlock(`${id}-drift`, driftChart(result, words)),
-    ...listOf(say.levels(result)),
-    ...[say.falseAlarms(result), say.limits(result)].flatMap(paragraph),
-    {
-      kind: "details",
-      id: `${id}-drift-detail`,
-      summary: say.detail,
-      blocks: [
-        fillTable(result, words, id),
-        ...(explaining.length === 0 ? [] : paragraph(say.explanation)),
-        ...listOf(explaining),
-        ...scoreBlocks(result, words, id),
-        ...listOf(say.settling(result)),
-      ],
-    },
-  ];
+  const explaining = list([...say.tests(result), ...say.byName(result)]);
+  return blocks(
+    paragraph(say.sentence(result), "lead"),
+    list(result.nextSteps.map((step) => say.step(step, result))),
+    chart(id, driftChart(result, words)),
+    list(say.levels(result)),
+    paragraph(say.falseAlarms(result)),
+    paragraph(say.limits(result)),
+    details(
+      `${id}-detail`,
+      say.detail,
+      fillTable(result, words, id),
+      explaining === null ? null : paragraph(say.explanation),
+      explaining,
+      scoreChart(result, words, id),
+      list(say.settling(result)),
+    ),
+  );
 }
 
-function listOf(items: readonly string[]): readonly Block[] {
-  return items.length === 0 ? [] : [{ kind: "list", items }];
+function scoreChart(result: Drift, words: Words, id: string): MaybeBlock {
+  if (result.scoreCharts.points.length < fewestScores) return null;
+  const drawn = chart(`${id}-scores`, driftScoreChart(result, words));
+  return drawn === null ? null : { ...drawn, caption: words.drift.scoreChart.caption };
 }
 
-function scoreBlocks(result: Drift, words: Words, id: string): readonly Block[] {
-  if (result.scoreCharts.points.length < fewestScores) return [];
-  const chart = chartBlock(`${id}-drift-scores`, driftScoreChart(result, words));
-  return [{ ...chart, caption: words.drift.scoreChart.caption }];
-}
-
-function fillTable(result: Drift, words: Words, id: string): Block {
+function fillTable(result: Drift, words: Words, id: string) {
   const { format, drift } = words;
   const say = drift.table;
   const size = result.toleranceLines.center;
-  return {
-    kind: "table",
-    id: `${id}-drift-fills`,
+  return table({
+    id: `${id}-fills`,
     caption: say.caption,
+    rows: result.fills,
+    tone: ({ fill, stretch }) =>
+      stretch === null || result.differs?.fill === fill ? "attention" : null,
     columns: [
-      { heading: say.fill, align: "end" },
-      { heading: say.date },
-      { heading: say.catches, align: "end" },
-      { heading: say.delivery(format.unit("delivery", size)), align: "end" },
-      { heading: say.pValue, align: "end" },
-      { heading: say.evidence, align: "end" },
-      { heading: say.remark },
+      { heading: say.fill, align: "end", cell: ({ fill }) => format.count(fill) },
+      {
+        heading: say.date,
+        cell: ({ takenAt }) => (takenAt === null ? "" : format.date(takenAt)),
+      },
+      { heading: say.catches, align: "end", cell: ({ catches }) => format.count(catches) },
+      {
+        heading: say.delivery(format.unit("delivery", size)),
+        align: "end",
+        cell: ({ estimate }) =>
+          format.number(estimate.value, "delivery", size, estimate.standardError),
+      },
+      {
+        heading: say.pValue,
+        align: "end",
+        cell: ({ step }) => (step?.pValue == null ? "" : format.pNumber(step.pValue)),
+      },
+      {
+        heading: say.evidence,
+        align: "end",
+        cell: ({ step }) =>
+          step?.evidence == null || step.limit === null
+            ? ""
+            : `${format.plain(step.evidence)} (${format.plain(step.limit)})`,
+      },
+      { heading: say.remark, cell: (fill) => remarks(fill, result, words).join("; ") },
     ],
-    rows: result.fills.map((fill) => fillRow(fill, result, words)),
-  };
-}
-
-function fillRow(one: DriftFill, result: Drift, words: Words): Row {
-  const { format } = words;
-  const { estimate, step, takenAt } = one;
-  const { value, standardError } = estimate;
-  const odd = one.stretch === null || result.differs?.fill === one.fill;
-  return {
-    cells: [
-      format.count(one.fill),
-      takenAt === null ? "" : format.date(takenAt),
-      format.count(one.catches),
-      format.number(value, "delivery", result.toleranceLines.center, standardError),
-      step?.pValue == null ? "" : format.pNumber(step.pValue),
-      step?.evidence == null || step.limit === null
-        ? ""
-        : `${format.plain(step.evidence)} (${format.plain(step.limit)})`,
-      remarks(one, result, words).join("; "),
-    ],
-    ...(odd ? { tone: "attention" as const } : {}),
-  };
+  });
 }
 
 function remarks({ fill, stretch, step }: DriftFill, result: Drift, words: Words): string[] {

@@ -1,8 +1,8 @@
 import { repeatabilityChart } from "../../charts/repeatability.ts";
 import type { Repeatability } from "../../questions/repeatability.ts";
 import type { Words } from "../../wording/words.ts";
+import { blocks, chart, list, paragraph } from "../blocks.ts";
 import type { Block } from "../document.ts";
-import { chartBlock } from "./chart-block.ts";
 
 /** How repeatable the catches are: the sentence, the fills' scatter, and what the scale makes of it. */
 export function repeatabilitySection(
@@ -12,16 +12,9 @@ export function repeatabilitySection(
 ): readonly Block[] {
   const say = words.repeatability;
   const fillsWithScatter = result.fills.filter(({ scatter }) => scatter !== null).length;
-  return [
-    { kind: "paragraph", role: "lead", text: say.sentence(result) },
-    ...(fillsWithScatter > 1
-      ? [chartBlock(`${id}-repeatability`, repeatabilityChart(result, words))]
-      : []),
-    {
-      kind: "list",
-      items: [say.comparison(result), say.twoCatches(result), say.scale(result)].flatMap(
-        (text) => text ?? [],
-      ),
-    },
-  ];
+  return blocks(
+    paragraph(say.sentence(result), "lead"),
+    fillsWithScatter > 1 ? chart(id, repeatabilityChart(result, words)) : null,
+    list([say.comparison(result), say.twoCatches(result), say.scale(result)]),
+  );
 }

@@ -1,90 +1,59 @@
 import { skippingChart } from "../../charts/skipping.ts";
 import type { Skipping } from "../../questions/skipping.ts";
 import type { Words } from "../../wording/words.ts";
+import { blocks, chart, details, list, paragraph, table } from "../blocks.ts";
 import type { Block } from "../document.ts";
-import { chartBlock } from "./chart-block.ts";
 
 /** What leaving the drive alone risks: the sentence, the distribution, and how many fills in a row can be skipped. */
 export function skippingSection(result: Skipping, words: Words, id: string): readonly Block[] {
   const say = words.skipping;
-  const chart = skippingChart(result, words);
-  const items = [
-    say.today(result),
-    say.share(result),
-    say.between(result),
-    say.practice(result),
-  ].flatMap((text) => text ?? []);
-  return [
-    { kind: "paragraph", role: "lead", text: say.sentence(result) },
-    ...(chart === null ? [] : [chartBlock(`${id}-skipping`, chart)]),
-    { kind: "list", items },
-    ...(result.chances.length === 0 ? [] : [details(result, words, id)]),
-  ];
+  return blocks(
+    paragraph(say.sentence(result), "lead"),
+    chart(id, skippingChart(result, words)),
+    list([say.today(result), say.share(result), say.between(result), say.practice(result)]),
+    result.chances.length === 0
+      ? null
+      : details(
+          `${id}-detail`,
+          say.detail,
+          chanceTable(result, words, id),
+          riskTable(result, words, id),
+          paragraph(say.assumptions, "small"),
+        ),
+  );
 }
 
-function details(result: Skipping, words: Words, id: string): Block {
-  return {
-    kind: "details",
-    id: `${id}-skipping-detail`,
-    summary: words.skipping.detail,
-    blocks: [
-      chanceTable(result, words, id),
-      ...riskTable(result, words, id),
-      { kind: "paragraph", role: "small", text: words.skipping.assumptions },
-    ],
-  };
-}
-
-function chanceTable(result: Skipping, words: Words, id: string): Block {
-  const { format } = words;
-  const say = words.skipping.chances;
-  return {
-    kind: "table",
-    id: `${id}-skipping-chances`,
+function chanceTable({ chances }: Skipping, { format, skipping }: Words, id: string) {
+  const say = skipping.chances;
+  return table({
+    id: `${id}-chances`,
     caption: say.caption,
+    rows: chances,
     columns: [
-      { heading: say.limit, align: "end" },
-      { heading: say.heavy, align: "end" },
-      { heading: say.light, align: "end" },
-      { heading: say.either, align: "end" },
-      { heading: say.bound, align: "end" },
+      { heading: say.limit, align: "end", cell: ({ limit }) => format.plusMinus(limit) },
+      { heading: say.heavy, align: "end", cell: ({ heavy }) => format.percent(heavy) },
+      { heading: say.light, align: "end", cell: ({ light }) => format.percent(light) },
+      { heading: say.either, align: "end", cell: ({ either }) => format.percent(either) },
+      { heading: say.bound, align: "end", cell: ({ upperBound }) => format.percent(upperBound) },
     ],
-    rows: result.chances.map(({ limit, heavy, light, either, upperBound }) => ({
-      cells: [format.plusMinus(limit), ...[heavy, light, either, upperBound].map(percent)],
-    })),
-  };
-  function percent(fraction: number): string {
-    return format.percent(fraction);
-  }
+  });
 }
 
-function riskTable(
-  { betweenCalibrations: risk }: Skipping,
-  words: Words,
-  id: string,
-): readonly Block[] {
-  if (risk === null) return [];
-  const { format } = words;
-  const say = words.skipping.risk;
-  return [
-    {
-      kind: "table",
-      id: `${id}-skipping-in-a-row`,
-      caption: say.caption,
-      columns: [
-        { heading: say.fills, align: "end" },
-        { heading: say.any, align: "end" },
-        { heading: say.bound, align: "end" },
-        { heading: say.expected, align: "end" },
-      ],
-      rows: risk.points.map(({ fills, chanceAny, upperBound, expectedOff }) => ({
-        cells: [
-          format.count(fills),
-          format.percent(chanceAny),
-          format.percent(upperBound),
-          format.plain(expectedOff, 2),
-        ],
-      })),
-    },
-  ];
+function riskTable({ betweenCalibrations }: Skipping, { format, skipping }: Words, id: string) {
+  const say = skipping.risk;
+  return table({
+    id: `${id}-in-a-row`,
+    caption: say.caption,
+    rows: betweenCalibrations?.points ?? [],
+    columns: [
+      { heading: say.fills, align: "end", cell: ({ fills }) => format.count(fills) },
+      { heading: say.any, align: "end", cell: ({ chanceAny }) => format.percent(chanceAny) },
+      { heading: say.bound, align: "end", cell: ({ upperBound }) => format.percent(upperBound) },
+      {
+        heading: say.expected,
+        align: "end",
+        cell: ({ expectedOff }) => format.plain(expectedOff, 2),
+      },
+    ],
+  });
 }

@@ -1,24 +1,22 @@
 import type { Analysis, MeterAnswers } from "../../analysis/analyse.ts";
 import type { Words } from "../../wording/words.ts";
+import { section } from "../blocks.ts";
 import type { KeyFigure, Section, Span } from "../document.ts";
 import { cautionList } from "./cautions.ts";
 import { decisionLines } from "./decision.ts";
 
 /** The first page: a card for each bin, and what concerns the file as a whole. */
 export function summarySection(analysis: Analysis, words: Words): Section {
-  return {
-    kind: "section",
-    id: "summary",
-    heading: words.report.summary,
-    blocks: [
-      {
-        kind: "key-figures",
-        label: words.report.summary,
-        cards: analysis.meters.map((answers) => card(answers, analysis, words)),
-      },
-      ...(analysis.cautions.length === 0 ? [] : [cautionList(analysis.cautions, words)]),
-    ],
-  };
+  return section(
+    "summary",
+    words.report.summary,
+    {
+      kind: "key-figures",
+      label: words.report.summary,
+      cards: analysis.meters.map((answers) => card(answers, analysis, words)),
+    },
+    analysis.cautions.length === 0 ? null : cautionList(analysis.cautions, words),
+  );
 }
 
 function card(answers: MeterAnswers, analysis: Analysis, words: Words): KeyFigure {

@@ -1,9 +1,8 @@
 import { uncertaintyBudgetChart } from "../../charts/uncertainty-budget.ts";
 import type { UncertaintyBudget } from "../../questions/uncertainty-budget.ts";
 import type { Words } from "../../wording/words.ts";
-import type { Block, Table } from "../document.ts";
-import { chartBlock } from "./chart-block.ts";
-import { paragraph } from "./paragraph.ts";
+import { blocks, chart, details, paragraph, table } from "../blocks.ts";
+import type { Block } from "../document.ts";
 
 /** How far off the rate may be: the sentence, what makes it so, what to improve first, and the check by drawing. */
 export function uncertaintyBudgetSection(
@@ -12,53 +11,50 @@ export function uncertaintyBudgetSection(
   id: string,
 ): readonly Block[] {
   const say = words.uncertaintyBudget;
-  const chart = uncertaintyBudgetChart(result, words);
-  const lead: Block = { kind: "paragraph", role: "lead", text: say.sentence(result) };
-  if (chart === null) return [lead];
-  return [
+  const lead = paragraph(say.sentence(result), "lead");
+  const drawn = chart(id, uncertaintyBudgetChart(result, words));
+  if (drawn === null) return blocks(lead);
+  return blocks(
     lead,
-    chartBlock(`${id}-budget`, chart),
-    ...paragraph(say.improve(result)),
-    {
-      kind: "details",
-      id: `${id}-budget-detail`,
-      summary: say.detail,
-      blocks: [
-        budgetTable(result, words, id),
-        ...paragraph(say.combined(result)),
-        ...paragraph(say.check(result)),
-        { kind: "paragraph", role: "small", text: say.notHere },
-      ],
-    },
-  ];
+    drawn,
+    paragraph(say.improve(result)),
+    details(
+      `${id}-detail`,
+      say.detail,
+      budgetTable(result, words, id),
+      paragraph(say.combined(result)),
+      paragraph(say.check(result)),
+      paragraph(say.notHere, "small"),
+    ),
+  );
 }
 
-function budgetTable({ lines }: UncertaintyBudget, words: Words, id: string): Table {
-  const { format } = words;
-  const say = words.uncertaintyBudget;
-  return {
-    kind: "table",
-    id: `${id}-budget-figures`,
-    caption: say.table.caption,
+function budgetTable(
+  { lines }: UncertaintyBudget,
+  { format, uncertaintyBudget }: Words,
+  id: string,
+) {
+  const { table: say, source, law, uncertaintyOf, sensitivityOf } = uncertaintyBudget;
+  return table({
+    id: `${id}-figures`,
+    caption: say.caption,
+    rows: lines,
     columns: [
-      { heading: say.table.source },
-      { heading: say.table.law },
-      { heading: say.table.standardUncertainty, align: "end" },
-      { heading: say.table.sensitivity, align: "end" },
-      { heading: say.table.df, align: "end" },
-      { heading: say.table.contribution, align: "end" },
-      { heading: say.table.share, align: "end" },
+      { heading: say.source, cell: (line) => source(line.source) },
+      { heading: say.law, cell: (line) => law(line.law) },
+      { heading: say.standardUncertainty, align: "end", cell: uncertaintyOf },
+      { heading: say.sensitivity, align: "end", cell: sensitivityOf },
+      {
+        heading: say.df,
+        align: "end",
+        cell: ({ df }) => (df === null ? say.wellKnown : format.plain(df)),
+      },
+      {
+        heading: say.contribution,
+        align: "end",
+        cell: ({ contribution }) => format.percent(contribution, 2),
+      },
+      { heading: say.share, align: "end", cell: ({ share }) => format.percent(share, 0) },
     ],
-    rows: lines.map((line) => ({
-      cells: [
-        say.source(line.source),
-        say.law(line.law),
-        say.uncertaintyOf(line),
-        say.sensitivityOf(line),
-        line.df === null ? say.table.wellKnown : format.plain(line.df),
-        format.percent(line.contribution, 2),
-        format.percent(line.share, 0),
-      ],
-    })),
-  };
+  });
 }

@@ -19,6 +19,6 @@ describe("the section on cost", () => {
     const blocks = costSection(priced(aLog(6, 2), { response: null }), words, "b");
     expectSound(blocks);
     expect(idsOf(blocks)).toEqual([]);
-    expect(idsOf(costSection(priced(aLog(6, 2)), words, "b"))).toContain("b-cost-figures");
+    expect(idsOf(costSection(priced(aLog(6, 2)), words, "b"))).toContain("b-figures");
   });
 });

@@ -38,8 +38,8 @@ beforeAll(async () => {
 function sectionsOf(catches: CatchLog["catches"]): readonly Block[] {
   const model = fitModel(catches, options);
   return model.meters.flatMap((meter, i) => [
-    ...driftSection(drift(meter, options, model.meters), words, `m${i}`),
-    ...repeatabilitySection(repeatability(meter, options), words, `m${i}`),
+    ...driftSection(drift(meter, options, model.meters), words, `m${i}-drift`),
+    ...repeatabilitySection(repeatability(meter, options), words, `m${i}-repeatability`),
   ]);
 }
 

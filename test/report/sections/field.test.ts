@@ -78,15 +78,12 @@ describe("sections on drive and field", () => {
     const ids = (result: Parameters<typeof settingSection>[0]) =>
       idsOf(settingSection(result, words, "b"));
     expect(ids(set({ ...wheelDrive, ...wanted }))).toEqual([
-      "b-setting",
-      "b-setting-detail",
+      "b-chart",
+      "b-detail",
       "b-steps",
-      "b-settings",
+      "b-around",
     ]);
-    expect(ids(set({ ...motorDrive, ...wanted, ...speeds }))).toEqual([
-      "b-setting-detail",
-      "b-settings",
-    ]);
+    expect(ids(set({ ...motorDrive, ...wanted, ...speeds }))).toEqual(["b-detail", "b-around"]);
     expect(ids(set({}))).toEqual([]);
   });
 

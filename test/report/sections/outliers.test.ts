@@ -20,10 +20,10 @@ test("a suspect is led by a sentence, listed, drawn, and marked in the table wit
   });
   const ids = flat(blocks).flatMap((block) => ("id" in block ? (block.id ?? []) : []));
   expect(ids).toEqual([
-    "front-residuals",
-    "front-outliers-detail",
-    "front-influence",
-    "front-catch-judgements",
+    "front-residuals-chart",
+    "front-detail",
+    "front-influence-chart",
+    "front-catches",
   ]);
   const table = flat(blocks).find((block) => block.kind === "table");
   expect(table?.rows.map(({ tone }) => tone)).toEqual([undefined, "problem", undefined, undefined]);

@@ -23,13 +23,13 @@ describe("the section on products", () => {
     expectSound(productComparisonSection(compared(fourProducts), words, "trial"));
     const blocks = productComparisonSection(compared(fillsOf("wheat", [0.4])), words, "trial");
     expectSound(blocks);
-    expect(idsOf(blocks)).not.toContain("trial-contrasts");
+    expect(idsOf(blocks)).not.toContain("trial-contrasts-chart");
   });
 
   it("has both charts and all tables where products can be compared", () => {
     expect(idsOf(productComparisonSection(compared(fourProducts), words, "t"))).toEqual([
-      "t-contrasts",
-      "t-estimates",
+      "t-contrasts-chart",
+      "t-estimates-chart",
       "t-comparison-detail",
       "t-contrast-table",
       "t-product-table",

@@ -17,7 +17,7 @@ describe("the section on skipping", () => {
 
   it("has neither chart nor chances where they are refused", () => {
     const ids = (fills: number) => idsOf(skippingSection(skipped(aLog(fills, 2)), words, "b"));
-    expect(ids(6)).toEqual(expect.arrayContaining(["b-skipping", "b-skipping-chances"]));
+    expect(ids(6)).toEqual(expect.arrayContaining(["b-chart", "b-chances"]));
     expect(ids(1)).toEqual([]);
   });
 });
