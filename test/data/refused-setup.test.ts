@@ -73,12 +73,12 @@ describe("a setup that is refused", () => {
     expect(
       problems({
         scale: { division: { value: 10, unit: "g", standard_uncertainty: 1 } },
-        cart: { skid_standard_uncertainty_percent: 1 },
+        cart: { slip_standard_uncertainty_percent: 1 },
       }),
     ).toMatchInlineSnapshot(`
       [
         "setup.json, at scale.division.standard_uncertainty: found the key "standard_uncertainty"; needed one of the keys value, unit. Delete the key, or rename it to the one that is meant.",
-        "setup.json, at cart.skid_standard_uncertainty_percent: found 1; needed skid_percent beside it. Give skid_percent as well, or delete this key.",
+        "setup.json, at cart.slip_standard_uncertainty_percent: found 1; needed slip_percent beside it. Give slip_percent as well, or delete this key.",
       ]
     `);
   });

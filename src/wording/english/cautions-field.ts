@@ -12,7 +12,7 @@ type Sentences<C extends CautionCode> = {
 type SettingCode =
   | "setting-needs"
   | "delivery-not-told-from-zero"
-  | "skid-not-given"
+  | "slip-not-given"
   | "target-out-of-reach"
   | "no-step-within-tolerance"
   | "drive-set-off"
@@ -73,7 +73,7 @@ function aboutSetting(format: Format): Sentences<SettingCode> {
       `Not given, so what needs it is left out: ${format.list(missing.map((name) => missingForSettingWords[name] ?? name))}.`,
     "delivery-not-told-from-zero": () =>
       "The catches are so few or so scattered that no delivery can be ruled out down to zero, so the setting has no upper limit. Take more catches before the drive is set.",
-    "skid-not-given": () =>
+    "slip-not-given": () =>
       "Skid of the drive wheel is not given and counts as none. A wheel that skids by 3 % of the way puts out 3 % less than it is set for: measure its travel in work, loaded, openers in the ground.",
     "target-out-of-reach": ({ targetKgPerHa, lowestKgPerHa, highestKgPerHa }) =>
       lowestKgPerHa <= highestKgPerHa
