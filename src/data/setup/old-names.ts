@@ -4,10 +4,17 @@ import { dataIssue } from "../issues.ts";
 import { isRecord } from "../json.ts";
 import { type Path, patternOf, written } from "./path.ts";
 
-/** What keys and values of earlier setups are called now, by their place in the file. */
-const nowCalled: ReadonlyMap<string, string> = new Map([
+/** What keys of earlier setups are called now, by their place in the file. */
+const keysNow: ReadonlyMap<string, string> = new Map([
   ["cart.skid_percent", "slip_percent"],
   ["cart.skid_standard_uncertainty_percent", "slip_standard_uncertainty_percent"],
+]);
+
+/** What values are called now, behind the place of their key. */
+const valuesNow: ReadonlyMap<string, string> = new Map([
+  ["bins[].assumed: book", "book value"],
+  ["bins[].assumed: previous", "last fill"],
+  ["bins[].assumed: mean", "average of fills"],
   ["answered[].code: skid-not-given", "slip-not-given"],
 ]);
 
@@ -61,12 +68,12 @@ interface OldName {
 function oldIn(entry: Entry, at: Path): readonly OldName[] {
   return Object.entries(entry).flatMap(([key, value]): OldName | readonly [] => {
     const was = patternOf([...at, key]);
-    const nowKey = nowCalled.get(was);
+    const nowKey = keysNow.get(was);
     if (nowKey !== undefined) {
       const [now, both] = [patternOf([...at, nowKey]), Object.hasOwn(entry, nowKey)];
       return { at, key, nowKey, nowValue: value, was, now, both };
     }
-    const nowValue = nowCalled.get(`${was}: ${value}`);
+    const nowValue = typeof value === "string" ? valuesNow.get(`${was}: ${value}`) : undefined;
     if (nowValue === undefined) return [];
     const line = (text: unknown) => `"${key}": "${text}"`;
     return { at, key, nowKey: key, nowValue, was: line(value), now: line(nowValue), both: false };

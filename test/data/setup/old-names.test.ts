@@ -27,6 +27,15 @@ const pairs: readonly (readonly [was: unknown, now: unknown])[] = [
     { cart: { slip_percent: 3, slip_standard_uncertainty_percent: 1 } },
   ],
   [
+    { bins: [{ bin: "1", assumed: "book", book_value: { value: 0.3, unit: "kg/turn" } }] },
+    { bins: [{ bin: "1", assumed: "book value", book_value: { value: 0.3, unit: "kg/turn" } }] },
+  ],
+  [{ bins: [{ bin: "1", assumed: "previous" }] }, { bins: [{ bin: "1", assumed: "last fill" }] }],
+  [
+    { bins: [{ bin: "1", assumed: "mean" }] },
+    { bins: [{ bin: "1", assumed: "average of fills" }] },
+  ],
+  [
     { answered: [{ code: "skid-not-given", bin: "1", note: "measured" }] },
     { answered: [{ code: "slip-not-given", bin: "1", note: "measured" }] },
   ],
@@ -42,17 +51,18 @@ describe("a setup with names of an earlier version", () => {
   });
 
   it("says each old name once, with the new one, as they stand in the file", () => {
-    const answer = { code: "skid-not-given", bin: "1", note: "measured" };
-    const { cautions } = readSetup(
-      fileOf({ cart: { skid_percent: 3 }, answered: [answer, { ...answer, bin: "2" }] }),
-    );
+    const bins = [
+      { bin: "1", assumed: "mean" },
+      { bin: "2", assumed: "mean" },
+    ];
+    const { cautions } = readSetup(fileOf({ cart: { skid_percent: 3 }, bins }));
     expect(cautions).toMatchObject([
       {
         code: "old-name",
         severity: "note",
         facts: { was: "cart.skid_percent", now: "cart.slip_percent" },
       },
-      { facts: { was: '"code": "skid-not-given"', now: '"code": "slip-not-given"' } },
+      { facts: { was: '"assumed": "mean"', now: '"assumed": "average of fills"' } },
     ]);
   });
 
@@ -93,11 +103,21 @@ describe("a setup with names of an earlier version", () => {
         "setup.json, at cart.skid_standard_uncertainty_percent: found the text "1"; needed a percentage from 0 to 100. Write it like this: "slip_standard_uncertainty_percent": 1.",
       ]
     `);
+    expect(problems({ bins: [{ bin: "1", assumed: "book" }] })).toMatchInlineSnapshot(`
+      [
+        "setup.json, at bins[0].assumed: found "book"; needed a book_value beside "book value". Give the book_value as well, or assume something else.",
+      ]
+    `);
     expect(problems({ cart: { skid_standard_uncertainty_percent: 1 } })).toMatchInlineSnapshot(`
       [
         "setup.json, at cart.skid_standard_uncertainty_percent: found 1; needed slip_percent beside it. Give slip_percent as well, or delete this key.",
       ]
     `);
+  });
+
+  it("is no less refused for holding what is no text where a name changed", () => {
+    const [text] = problems({ bins: [{ bin: "1", assumed: { toString: 1 } }] });
+    expect(text).toContain("bins[0].assumed: found an object; needed one of");
   });
 
   it("is offered no old name for a slip of the keyboard", () => {
