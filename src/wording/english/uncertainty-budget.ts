@@ -107,7 +107,7 @@ const sourceWords: Readonly<Record<BudgetSource, string>> = {
   "fill to fill": "difference between fills",
   "working width": "working width and overlap",
   "wheel travel": "wheel travel per turn",
-  slip: "skid of the drive wheel",
+  slip: "slip of the drive wheel",
 };
 
 /** What a budget may leave out, as a person names it. */
