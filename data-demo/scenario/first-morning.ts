@@ -61,7 +61,7 @@ const firstMorningSetup = {
       product: "barley",
       target_rate: { value: 160, unit: "kg/ha" },
       book_value: { value: 0.31, unit: "kg/turn" },
-      assumed: "book",
+      assumed: "book value",
       drive: {
         kind: "motor",
         meter_speed: {

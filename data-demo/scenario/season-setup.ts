@@ -60,7 +60,7 @@ function seedBin(
     product: bin.product,
     target_rate: kgPerHa(bin.targetKgPerHa),
     book_value: kgPerTurn(bookKgPerTurn),
-    assumed: "book",
+    assumed: "book value",
     drive: {
       kind: "motor",
       meter_speed: {
@@ -83,7 +83,7 @@ function starterBin(): object {
     product: rear.product,
     target_rate: kgPerHa(rear.targetKgPerHa),
     book_value: kgPerTurn(0.19),
-    assumed: "book",
+    assumed: "book value",
     drive: { kind: "ground-wheel", ratio: 0.88, steps: [0.8, 0.84, 0.88, 0.92, 0.96] },
     money: money(0.75, 0.45, 0.9),
   };

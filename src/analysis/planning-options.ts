@@ -60,14 +60,8 @@ export function planningOptions(
 
 /** What the drive would be left at, as the setup says; null: it does not say, or names a book value without one. */
 function assumedValue(bin: ReturnType<typeof binSetup>): AssumedValue | null {
-  switch (bin?.assumed ?? null) {
-    case "previous":
-      return { source: "previous fill" };
-    case "mean":
-      return { source: "mean of fills" };
-    default: {
-      const book = bin?.bookValueKgPerTurn;
-      return book == null ? null : { source: "book value", kgPerTurn: book.value };
-    }
-  }
+  const source = bin?.assumed ?? "book value";
+  if (source !== "book value") return { source };
+  const book = bin?.bookValueKgPerTurn;
+  return book == null ? null : { source, kgPerTurn: book.value };
 }

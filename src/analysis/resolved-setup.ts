@@ -58,7 +58,7 @@ function driveGeometry(setup: Setup, bin: string, product: string): DriveGeometr
     ...noDrive,
     workingWidthM: setup.cart.workingWidthM,
     wheelTravelM: setup.cart.wheelCircumferenceM,
-    skid: setup.cart.skid,
+    slip: setup.cart.slip,
     drive: entry?.drive ?? null,
     turnsPerHectare: entry?.turnsPerHectare ?? null,
   };

@@ -4,6 +4,7 @@ import { decodeText } from "./decode.ts";
 import { dataIssue } from "./issues.ts";
 import { parseJson } from "./json.ts";
 import { setupIssues } from "./setup/issues.ts";
+import { withoutOldNames } from "./setup/old-names.ts";
 import { setupSchema } from "./setup/schema.ts";
 import type { Setup } from "./setup.ts";
 import { type CatchSource, formatOf } from "./source.ts";
@@ -30,7 +31,8 @@ export function readSetup(source: SetupSource): Setup {
 
 /**
  * Can this setup be used?  The twin of readSetup that returns the problems instead of throwing them; each names the path
- * in the file, such as bins[0].target_rate.unit, as its column.
+ * in the file, such as bins[0].target_rate.unit, as its column. Names of earlier versions are read as the new ones, and
+ * the setup's cautions say so.
  */
 export function checkSetup(source: SetupSource): SetupCheck {
   if (formatOf(source.name) !== "json") return { ok: false, issues: [notJsonFile(source.name)] };
@@ -38,10 +40,15 @@ export function checkSetup(source: SetupSource): SetupCheck {
   if (!text.ok) return text;
   const parsed = parseJson(source.name, text.value);
   if (!parsed.ok) return parsed;
-  const checked = setupSchema.safeParse(parsed.value);
-  return checked.success
-    ? { ok: true, setup: { source: source.name, ...checked.data } }
-    : { ok: false, issues: setupIssues(checked.error.issues, parsed.value, source.name) };
+  const { setup, cautions, issues, inFile } = withoutOldNames(parsed.value, source.name);
+  const checked = setupSchema.safeParse(setup);
+  if (checked.success && issues.length === 0)
+    return { ok: true, setup: { source: source.name, ...checked.data, cautions } };
+  const wrong = checked.error?.issues ?? [];
+  return {
+    ok: false,
+    issues: [...issues, ...setupIssues(wrong, { given: parsed.value, inFile }, source.name)],
+  };
 }
 
 function notJsonFile(name: string): DataIssue {

@@ -4,13 +4,18 @@ import type { Setup } from "./setup.ts";
 import type { CatchLog } from "./types.ts";
 
 /**
- * Do setup and catches spell names alike?  A setup may well hold bins and products that were not caught, and catches may
+ * What is worth a word about a setup beside the catches: names of an earlier version (old-name), and names that the two
+ * spell differently (setup-name-not-caught). A setup may well hold bins and products that were not caught, and catches may
  * lack a setup; neither is worth a word. A name without catches that is nearly one with catches is.
  *
- * @returns  a note (setup-name-not-caught) for each such name of the setup, in its order
+ * @returns  a note for each such name of the setup, in its order
  */
 export function checkSetupAgainst(setup: Setup, log: CatchLog): readonly Caution[] {
-  return onceEach([...notesOn(setup.bins, log), ...notesOn(setup.fieldChecks, log)]);
+  return onceEach([
+    ...setup.cautions,
+    ...notesOn(setup.bins, log),
+    ...notesOn(setup.fieldChecks, log),
+  ]);
 }
 
 interface Entry {

@@ -9,10 +9,10 @@ export interface DriveGeometry {
   /** Width that one pass covers. */
   readonly workingWidthM: Measured | null;
   readonly drive: DriveSetup | null;
-  /** Travel per turn of the drive wheel, loaded, rolling without skid. */
+  /** Travel per turn of the drive wheel, loaded, rolling without slip. */
   readonly wheelTravelM: Measured | null;
   /** Share of the distance over which the drive wheel did not turn; null counts as none. */
-  readonly skid: Measured | null;
+  readonly slip: Measured | null;
   /** Meter turns per hectare as set now. */
   readonly turnsPerHectare: number | null;
 }
@@ -21,7 +21,7 @@ export const noDrive: DriveGeometry = {
   workingWidthM: null,
   drive: null,
   wheelTravelM: null,
-  skid: null,
+  slip: null,
   turnsPerHectare: null,
 };
 
@@ -31,13 +31,13 @@ export interface TurnsSet {
   readonly from: "turns per hectare" | "drive ratio";
 }
 
-/** Hectares that one turn of the drive wheel covers in work: width × free travel ÷ (1 − skid); null: not given. */
+/** Hectares that one turn of the drive wheel covers in work: width × free travel ÷ (1 − slip); null: not given. */
 export function hectaresPerWheelTurn(geometry: DriveGeometry): Derived | null {
-  const { workingWidthM, wheelTravelM, skid } = geometry;
+  const { workingWidthM, wheelTravelM, slip } = geometry;
   if (workingWidthM === null || wheelTravelM === null) return null;
   return derived(
     ([width = 0, travel = 0, share = 0]) => areaOfCourse(width, travelInWork(travel, share)),
-    [workingWidthM, wheelTravelM, skid ?? exactly(0)],
+    [workingWidthM, wheelTravelM, slip ?? exactly(0)],
   );
 }
 
@@ -56,14 +56,14 @@ export function turnsSetNow(geometry: DriveGeometry): TurnsSet | null {
 
 /** @throws OptionError when a figure cannot be meant */
 export function checkDriveGeometry(geometry: DriveGeometry): void {
-  const { workingWidthM, wheelTravelM, skid, drive } = geometry;
+  const { workingWidthM, wheelTravelM, slip, drive } = geometry;
   requireMeasured("workingWidthM", workingWidthM);
   requireMeasured("wheelTravelM", wheelTravelM);
   requirePositiveOrNull("turnsPerHectare", geometry.turnsPerHectare);
-  if (skid !== null) {
-    if (!(skid.value < 1 && Number.isFinite(skid.value)))
-      throw new OptionError("skid.value", skid.value, "a fraction below 1, such as 0.03");
-    requireUncertainty("skid", skid);
+  if (slip !== null) {
+    if (!(slip.value < 1 && Number.isFinite(slip.value)))
+      throw new OptionError("slip.value", slip.value, "a fraction below 1, such as 0.03");
+    requireUncertainty("slip", slip);
   }
   if (drive?.kind === "motor" && drive.meterSpeedTurnsPerMin !== null) {
     requirePositive("drive.meterSpeedTurnsPerMin.from", drive.meterSpeedTurnsPerMin.from);

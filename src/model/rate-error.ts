@@ -11,11 +11,33 @@ import { deliveriesOf, type Meter } from "./meters.ts";
 export type AssumedValue =
   | { readonly source: "book value"; readonly kgPerTurn: number }
   /** The newest fill's value, whichever that is at the time. */
-  | { readonly source: "previous fill" }
+  | { readonly source: "last fill" }
   /** One fill's value, kept. */
   | { readonly source: "fill"; readonly fill: number }
   /** Of the level in force. */
-  | { readonly source: "mean of fills" };
+  | { readonly source: "average of fills" };
+
+/** An assumed value under a name of earlier versions, which options still take. */
+export interface FormerAssumedValue {
+  readonly source: "previous fill" | "mean of fills";
+}
+
+/** Choices as they may be given, the assumed value under a former name too. */
+export type WithFormerNames<C extends { readonly assumed: AssumedValue }> = Omit<C, "assumed"> & {
+  readonly assumed: AssumedValue | FormerAssumedValue;
+};
+
+/** The assumed value under the names of today. */
+export function assumedNow(given: AssumedValue | FormerAssumedValue): AssumedValue {
+  switch (given.source) {
+    case "previous fill":
+      return { source: "last fill" };
+    case "mean of fills":
+      return { source: "average of fills" };
+    default:
+      return given;
+  }
+}
 
 /** The assumed value in figures. */
 export interface AssumedSetting {
@@ -44,9 +66,9 @@ export function settingOf(
       return always(bookValue(assumed.kgPerTurn));
     case "fill":
       return always(valueOfFill(assumed.fill, fills));
-    case "previous fill":
+    case "last fill":
       return { todayKgPerTurn: deliveries.at(-2) ?? null, nextKgPerTurn: deliveries.at(-1) ?? 0 };
-    case "mean of fills":
+    case "average of fills":
       return {
         todayKgPerTurn: level.length > 0 ? mean(level) : null,
         nextKgPerTurn: mean(deliveriesOf(stretchInForce(history))),

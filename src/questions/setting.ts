@@ -26,10 +26,10 @@ export type {
 /**
  * What must the drive be set to for the target rate, and what does each setting put out?
  *
- * With delivery per turn k, rate R (kg/ha), width W (m), travel per wheel turn in work c = free travel ÷ (1 − skid) (m)
+ * With delivery per turn k, rate R (kg/ha), width W (m), travel per wheel turn in work c = free travel ÷ (1 − slip) (m)
  * and speed v (km/h): turns per hectare T = R/k, drive ratio i = R·W·c/(10000·k), meter speed n = R·W·v/(600·k). Their
  * intervals are Fieller's; where the delivery alone is uncertain they are its t interval turned upside down, and exact.
- * The rate of a setting is k·T: the t interval scaled, or GUM propagation where width, travel or skid are uncertain too.
+ * The rate of a setting is k·T: the t interval scaled, or GUM propagation where width, travel or slip are uncertain too.
  *
  * @param meter    the meter whose fill was answered; its catches say at which meter speeds the delivery was found
  * @param delivery answer about the fill

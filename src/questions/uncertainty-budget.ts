@@ -33,7 +33,7 @@ export type {
  * Uncertainty budget in the manner of the GUM. The rate, relative to what the drive is set for, is a product of factors:
  * delivery by the catches, readings of the scale (gross and tare each rectangular, u = division/√12, the same in every
  * catch), tested error of the scale (rectangular, ± its size, not taken off), turn count, difference of the next fill,
- * working width, wheel travel and skid. u² = Σ(cᵢuᵢ)² with cᵢ by central differences, Welch–Satterthwaite's degrees of
+ * working width, wheel travel and slip. u² = Σ(cᵢuᵢ)² with cᵢ by central differences, Welch–Satterthwaite's degrees of
  * freedom, expanded = t·u; checked by drawing the sources at random. For the degrees of freedom and the draws, catch
  * scatter and readings are one source on those of the catches, as in the delivery's own interval, which the total
  * is therefore never narrower than.

@@ -84,16 +84,16 @@ export function rateOfTurns(deliveryKgPerTurn: number, turnsPerHa: number): numb
 }
 
 /**
- * Travel of a drive wheel per turn in work: free travel ÷ (1 − skid).
+ * Travel of a drive wheel per turn in work: free travel ÷ (1 − slip).
  *
- * @param freeTravelM per turn, loaded, rolling without skid
- * @param skid        1 − turns made × free travel ÷ distance; below 1, negative for a wheel that turns too often
+ * @param freeTravelM per turn, loaded, rolling without slip
+ * @param slip        1 − turns made × free travel ÷ distance; below 1, negative for a wheel that turns too often
  */
-export function travelInWork(freeTravelM: number, skid: number): number {
+export function travelInWork(freeTravelM: number, slip: number): number {
   return checked(
     "travelInWork",
-    { freeTravelM, "1 − skid": 1 - skid },
-    () => freeTravelM / (1 - skid),
+    { freeTravelM, "1 − slip": 1 - slip },
+    () => freeTravelM / (1 - slip),
   );
 }
 

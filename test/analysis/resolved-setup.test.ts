@@ -41,7 +41,7 @@ describe("what a setup tells the questions about drive and field", () => {
       wheelTravelM: { value: 2.2 },
       drive: { kind: "ground-wheel", ratio: 0.88 },
       speedKmPerH: { from: 7, to: 9 },
-      skid: null,
+      slip: null,
     });
     expect(settingChoices(setup, "front", "wheat").seed?.thousandKernelMassG?.value).toBe(42);
     for (const { bin, product } of setup.bins) {

@@ -52,4 +52,17 @@ describe("evencatch check", () => {
       );
     });
   });
+
+  it("says which names of a setup have another name now", async () => {
+    await inFolder(async (folder) => {
+      const setup = await fileWith(folder, "setup.json", '{"cart": {"skid_percent": 3}}');
+      const flags = ["check", demo("first-morning/catches.csv"), "--setup", setup];
+      expect((await command(...flags)).out).toMatch(
+        /look at .*cart\.skid_percent is now called cart\.slip_percent/,
+      );
+      const { cautions } = JSON.parse((await command(...flags, "--json")).out);
+      const found = cautions.filter(({ code }: { code: string }) => code === "old-name");
+      expect(found).toMatchObject([{ severity: "note" }]);
+    });
+  });
 });

@@ -19,7 +19,7 @@ describe("a setup", () => {
         workingWidthM: null,
         speedKmPerH: null,
         wheelCircumferenceM: null,
-        skid: null,
+        slip: null,
         turnCountStandardUncertainty: null,
       },
       bins: [],
@@ -33,6 +33,7 @@ describe("a setup", () => {
       },
       fieldChecks: [],
       answered: [],
+      cautions: [],
     });
   });
 
@@ -51,8 +52,8 @@ describe("a setup", () => {
         working_width: { value: 40, unit: "ft", standard_uncertainty: 0.5 },
         speed: { from: { value: 4, unit: "mph" }, to: { value: 9, unit: "km/h" } },
         wheel_circumference: { value: 90, unit: "in" },
-        skid_percent: 3,
-        skid_standard_uncertainty_percent: 1,
+        slip_percent: 3,
+        slip_standard_uncertainty_percent: 1,
         turn_count_standard_uncertainty: 0.1,
       },
     });
@@ -66,7 +67,7 @@ describe("a setup", () => {
         workingWidthM: { value: 12.192, standardUncertainty: 0.1524 },
         speedKmPerH: { from: 6.437376, to: 9 },
         wheelCircumferenceM: { value: 2.286, standardUncertainty: null },
-        skid: { value: 0.03, standardUncertainty: 0.01 },
+        slip: { value: 0.03, standardUncertainty: 0.01 },
         turnCountStandardUncertainty: 0.1,
       },
     });
@@ -80,7 +81,7 @@ describe("a setup", () => {
           product: "wheat",
           target_rate: { value: 30, unit: "plants/ft2" },
           book_value: { value: 400, unit: "g/turn", standard_uncertainty: 8 },
-          assumed: "book",
+          assumed: "book value",
           turns_per_hectare: 300,
           starts_afresh: 6,
           drive: { kind: "ground-wheel", ratio: 0.85, steps: [0.8, 0.9], step_names: ["A", "B"] },
@@ -108,7 +109,7 @@ describe("a setup", () => {
       product: "wheat",
       targetRate: { kind: "plants", plantsPerM2: 322.9173125012917 },
       bookValueKgPerTurn: { value: 0.4, standardUncertainty: 0.008 },
-      assumed: "book",
+      assumed: "book value",
       turnsPerHectare: 300,
       startsAfresh: 6,
       drive: { kind: "ground-wheel", ratio: 0.85, steps: [0.8, 0.9], stepNames: ["A", "B"] },

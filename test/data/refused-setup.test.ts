@@ -73,12 +73,12 @@ describe("a setup that is refused", () => {
     expect(
       problems({
         scale: { division: { value: 10, unit: "g", standard_uncertainty: 1 } },
-        cart: { skid_standard_uncertainty_percent: 1 },
+        cart: { slip_standard_uncertainty_percent: 1 },
       }),
     ).toMatchInlineSnapshot(`
       [
         "setup.json, at scale.division.standard_uncertainty: found the key "standard_uncertainty"; needed one of the keys value, unit. Delete the key, or rename it to the one that is meant.",
-        "setup.json, at cart.skid_standard_uncertainty_percent: found 1; needed skid_percent beside it. Give skid_percent as well, or delete this key.",
+        "setup.json, at cart.slip_standard_uncertainty_percent: found 1; needed slip_percent beside it. Give slip_percent as well, or delete this key.",
       ]
     `);
   });
@@ -87,7 +87,7 @@ describe("a setup that is refused", () => {
     expect(
       problems({
         bins: [
-          { bin: "1", assumed: "book" },
+          { bin: "1", assumed: "book value" },
           { bin: "1" },
           { bin: "2", drive: { kind: "ground-wheel", steps: [0.8], step_names: ["A", "B"] } },
         ],
@@ -108,7 +108,7 @@ describe("a setup that is refused", () => {
       }),
     ).toMatchInlineSnapshot(`
       [
-        "setup.json, at bins[0].assumed: found "book"; needed a book_value beside "book". Give the book_value as well, or assume something else.",
+        "setup.json, at bins[0].assumed: found "book value"; needed a book_value beside "book value". Give the book_value as well, or assume something else.",
         "setup.json, at bins[2].drive.step_names: found a list; needed as many names as there are steps. Name each step, in the order of the steps.",
         "setup.json, at bins[1].bin: found "1"; needed one entry for each bin, or for each bin and product. Join the two entries, or delete one.",
         "setup.json, at field_checks[1].left: found an object; needed less left than was filled. Compare the two figures and their units; they may be swapped.",
@@ -146,7 +146,7 @@ describe("a setup that is refused", () => {
       }),
     ).toMatchInlineSnapshot(`
       [
-        "setup.json, at bins[0].assumed: found "guess"; needed one of "book", "previous", "mean". Write it like this: "assumed": "previous".",
+        "setup.json, at bins[0].assumed: found "guess"; needed one of "book value", "last fill", "average of fills". Write it like this: "assumed": "last fill".",
         "setup.json, at bins[0].drive.kind: found "belt"; needed an object whose kind is "ground-wheel" or "motor". Write it like this: "kind": "ground-wheel".",
         "setup.json, at bins[0].money.response.kind: found nothing; needed an object whose kind is "linear" or "quadratic". Write it like this: "kind": "linear".",
       ]

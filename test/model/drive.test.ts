@@ -12,20 +12,20 @@ import { present } from "../support/reference.ts";
 const wheel: DriveGeometry = {
   workingWidthM: { value: 12, standardUncertainty: 0.12 },
   wheelTravelM: { value: 2.2, standardUncertainty: null },
-  skid: { value: 0.04, standardUncertainty: 0.02 },
+  slip: { value: 0.04, standardUncertainty: 0.02 },
   drive: { kind: "ground-wheel", ratio: 0.9, steps: null, stepNames: null },
   turnsPerHectare: null,
 };
 
 describe("hectaresPerWheelTurn", () => {
-  it("by hand: 12 m × 2.2 m ÷ 0.96 ÷ 10 000, uncertain by 1 % of width and 2 points of skid", () => {
+  it("by hand: 12 m × 2.2 m ÷ 0.96 ÷ 10 000, uncertain by 1 % of width and 2 points of slip", () => {
     const area = present(hectaresPerWheelTurn(wheel));
     expect(area.value).toBeCloseTo((12 * 2.2) / 0.96 / 10_000, 15);
     expect(area.standardUncertainty / area.value).toBeCloseTo(Math.hypot(0.01, 0.02 / 0.96), 7);
   });
 
-  it("takes no skid for none, and is null without width or travel", () => {
-    expect(hectaresPerWheelTurn({ ...wheel, skid: null })?.value).toBeCloseTo(0.00264, 15);
+  it("takes no slip for none, and is null without width or travel", () => {
+    expect(hectaresPerWheelTurn({ ...wheel, slip: null })?.value).toBeCloseTo(0.00264, 15);
     expect(hectaresPerWheelTurn({ ...wheel, workingWidthM: null })).toBeNull();
     expect(hectaresPerWheelTurn({ ...wheel, wheelTravelM: null })).toBeNull();
   });
@@ -52,7 +52,7 @@ describe("checkDriveGeometry", () => {
   it.each([
     [{ workingWidthM: { value: 0, standardUncertainty: null } }, "workingWidthM.value"],
     [{ wheelTravelM: { value: 2, standardUncertainty: -1 } }, "wheelTravelM.standardUncertainty"],
-    [{ skid: { value: 1, standardUncertainty: null } }, "skid.value"],
+    [{ slip: { value: 1, standardUncertainty: null } }, "slip.value"],
     [{ turnsPerHectare: Number.NaN }, "turnsPerHectare"],
     [
       { drive: { kind: "ground-wheel", ratio: null, steps: [0.8, 0], stepNames: null } },

@@ -257,7 +257,7 @@ describe("figures after a change of level", () => {
     const mean = (values: readonly number[]) => values.reduce((a, b) => a + b, 0) / values.length;
     const settingAt = (fills: number) =>
       settingOf(
-        { source: "mean of fills" },
+        { source: "average of fills" },
         present(fitModel(logOf(shifted.slice(0, fills)), options).meters[0]),
       );
     expect(settingAt(8).todayKgPerTurn).toBeCloseTo(mean(shifted.slice(0, 7)), 12);

@@ -1,7 +1,12 @@
 import { describe, expect, it } from "vitest";
 import { OptionError } from "../../src/errors/errors.ts";
 import { fitModel } from "../../src/model/model.ts";
-import { asRateError, nextFillErrorLaw, settingOf } from "../../src/model/rate-error.ts";
+import {
+  asRateError,
+  assumedNow,
+  nextFillErrorLaw,
+  settingOf,
+} from "../../src/model/rate-error.ts";
 import { aFill } from "../support/catches.ts";
 import { present } from "../support/reference.ts";
 
@@ -30,21 +35,29 @@ describe("what a drive is left at", () => {
   });
 
   it("the previous fill's is the one before today's, and today's for the next", () => {
-    const { todayKgPerTurn, nextKgPerTurn } = settingOf({ source: "previous fill" }, meter);
+    const { todayKgPerTurn, nextKgPerTurn } = settingOf({ source: "last fill" }, meter);
     expect(todayKgPerTurn).toBeCloseTo(0.31, 14);
     expect(nextKgPerTurn).toBeCloseTo(0.33, 14);
   });
 
   it("the mean is that of the fills before today's, and with today's for the next", () => {
-    const { todayKgPerTurn, nextKgPerTurn } = settingOf({ source: "mean of fills" }, meter);
+    const { todayKgPerTurn, nextKgPerTurn } = settingOf({ source: "average of fills" }, meter);
     expect(todayKgPerTurn).toBeCloseTo(0.305, 14);
     expect(nextKgPerTurn).toBeCloseTo((0.3 + 0.31 + 0.33) / 3, 14);
   });
 
   it("a first fill has nothing before it", () => {
     const first = meterOf([6]);
-    expect(settingOf({ source: "previous fill" }, first).todayKgPerTurn).toBeNull();
-    expect(settingOf({ source: "mean of fills" }, first).todayKgPerTurn).toBeNull();
+    expect(settingOf({ source: "last fill" }, first).todayKgPerTurn).toBeNull();
+    expect(settingOf({ source: "average of fills" }, first).todayKgPerTurn).toBeNull();
+  });
+
+  it.each([
+    ["previous fill", "last fill"],
+    ["mean of fills", "average of fills"],
+  ] as const)("%s, its name of earlier versions, is the %s", (source, now) => {
+    expect(assumedNow({ source })).toEqual({ source: now });
+    expect(assumedNow({ source: now })).toEqual({ source: now });
   });
 
   it("a fill that is not there, or a book value of nothing, is refused with what there is", () => {

@@ -36,7 +36,7 @@ function ask(catches: readonly Catch[], given: Partial<Prices> = {}, book: numbe
   const meter = present(fitModel(catches, model).meters[0]);
   const assumed =
     book === null
-      ? ({ source: "mean of fills" } as const)
+      ? ({ source: "average of fills" } as const)
       : ({ source: "book value", kgPerTurn: book } as const);
   const options = costOptions(model, { prices: { ...prices, ...given }, assumed });
   return { meter, result: cost(meter, options) };
@@ -369,6 +369,13 @@ describe("properties", () => {
       const { result } = ask(firstFills(fills));
       expect(JSON.parse(JSON.stringify(result))).toEqual(result);
     }
+  });
+
+  it("takes what the drive is left at under its names of earlier versions", () => {
+    const source = (given: "previous fill" | "mean of fills") =>
+      costOptions(model, { assumed: { source: given } }).assumed.source;
+    expect(source("previous fill")).toBe("last fill");
+    expect(source("mean of fills")).toBe("average of fills");
   });
 
   it("prices that cannot be meant are refused by name", () => {

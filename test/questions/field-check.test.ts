@@ -145,7 +145,7 @@ describe("against what the catches let expect", () => {
     expect(codes(asked)).toContain("field-disagrees");
   });
 
-  it("knows the turns by the drive as it stands, and counts width and skid into the prediction", () => {
+  it("knows the turns by the drive as it stands, and counts width and slip into the prediction", () => {
     const unknownAssumed = { assumedDeliveryKgPerTurn: null };
     expect(only(unknownAssumed).one).toMatchObject({ predicted: null, bias: null });
     expect(codes(only(unknownAssumed))).toContain("predicted-rate-unknown");
@@ -155,7 +155,7 @@ describe("against what the catches let expect", () => {
     const wheel = {
       workingWidthM: measured(12, 0.12),
       wheelTravelM: exact(2),
-      skid: exact(0.04),
+      slip: exact(0.04),
       drive: { kind: "ground-wheel", ratio: 0.75, steps: null, stepNames: null },
     } as const;
     const byRatio = present(only(unknownAssumed, wheel).one.predicted);

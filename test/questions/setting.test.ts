@@ -61,7 +61,7 @@ describe("what to set", () => {
     expect(result.missing).toEqual([]);
   });
 
-  it("by hand for a ground wheel: 12 m × 2 m and no skid need a ratio of 0.72 for 120 kg/ha", () => {
+  it("by hand for a ground wheel: 12 m × 2 m and no slip need a ratio of 0.72 for 120 kg/ha", () => {
     const steps = [0.6, 0.9, 0.7];
     const result = ask({
       target: mass(120),
@@ -83,17 +83,17 @@ describe("what to set", () => {
       upper: expect.closeTo(150, 9),
       empty: false,
     });
-    expect(codes(result)).toEqual(["skid-not-given", "drive-set-off"]);
+    expect(codes(result)).toEqual(["slip-not-given", "drive-set-off"]);
   });
 
-  it("needs more turns where the wheel skids: the ratio grows by 1/(1 − skid)", () => {
-    const ratio = (skid: number) =>
+  it("needs more turns where the wheel slips: the ratio grows by 1/(1 − slip)", () => {
+    const ratio = (slip: number) =>
       present(
         ask({
           target: mass(120),
           workingWidthM: exact(12),
           wheelTravelM: exact(2),
-          skid: exact(skid),
+          slip: exact(slip),
           drive: wheel(),
         }).ratio,
       ).value;
@@ -138,7 +138,7 @@ describe("round trips", () => {
           target: mass(rate),
           workingWidthM: exact(width),
           wheelTravelM: exact(travel),
-          skid: exact(0.03),
+          slip: exact(0.03),
         };
         const told = ask({ ...geometry, drive: wheel() });
         const byRatio = ask({ ...geometry, drive: wheel({ ratio: present(told.ratio).value }) });

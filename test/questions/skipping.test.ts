@@ -84,13 +84,13 @@ describe("skipping calibration", () => {
 
   it("keeps the previous fill's value at a higher price than the mean, on the average of seasons", () => {
     const stream = randomStream(5);
-    const expected = (source: "previous fill" | "mean of fills", catches: readonly Catch[]) =>
+    const expected = (source: "last fill" | "average of fills", catches: readonly Catch[]) =>
       present(ask(catches, { assumed: { source } }).result.expected).absolute;
     const seasons = Array.from({ length: 100 }, () =>
       inventedFills({ fills: 6, catches: 3, spread: 0.03, scatter: 0.015 }, stream),
     );
-    const previous = mean(seasons.map((catches) => expected("previous fill", catches)));
-    const ofMean = mean(seasons.map((catches) => expected("mean of fills", catches)));
+    const previous = mean(seasons.map((catches) => expected("last fill", catches)));
+    const ofMean = mean(seasons.map((catches) => expected("average of fills", catches)));
     expect(previous).toBeGreaterThan(1.15 * ofMean);
   });
 
@@ -185,6 +185,13 @@ describe("what fills cannot say", () => {
     expect(book(0.2)).toEqual(["book-value-outside"]);
   });
 
+  it("takes what the drive is left at under its names of earlier versions", () => {
+    const source = (given: "previous fill" | "mean of fills") =>
+      skippingOptions(model, { assumed: { source: given } }).assumed.source;
+    expect(source("previous fill")).toBe("last fill");
+    expect(source("mean of fills")).toBe("average of fills");
+  });
+
   it("options that cannot be meant are refused", () => {
     expect(() => skippingOptions(model, { limits: [0] })).toThrow(OptionError);
     expect(() => skippingOptions(model, { acceptedRisk: 1 })).toThrow(OptionError);
@@ -223,8 +230,8 @@ describe("fills between calibrations", () => {
   });
 
   it.each([
-    ["mean of fills", 5],
-    ["previous fill", 4],
+    ["average of fills", 5],
+    ["last fill", 4],
   ] as const)(
     "left at the %s, any of %i: happens as often as stated with a long log",
     (source, count) => {
@@ -240,7 +247,7 @@ describe("fills between calibrations", () => {
       const trials = 40_000;
       let any = 0;
       for (let i = 0; i < trials; i++) {
-        const setTo = source === "mean of fills" ? 1 : 1 + ofFill * stream.normal();
+        const setTo = source === "average of fills" ? 1 : 1 + ofFill * stream.normal();
         const off = Array.from(
           { length: count },
           () => Math.abs((1 + ofFill * stream.normal()) / setTo - 1) > 0.05,

@@ -31,7 +31,7 @@ const field: Partial<UncertaintyBudgetChoices> = {
   turnCountStandardUncertainty: 0.1,
   workingWidthM: { value: 12, standardUncertainty: 0.06 },
   wheelTravelM: { value: 2.2, standardUncertainty: 0.011 },
-  skid: { value: 0.05, standardUncertainty: 0.019 },
+  slip: { value: 0.05, standardUncertainty: 0.019 },
   drive: { kind: "ground-wheel", ratio: 0.9, steps: null, stepNames: null },
 };
 
@@ -70,7 +70,7 @@ describe("the budget", () => {
       "turn count": 0.1 / 20,
       "working width": 0.06 / 12,
       "wheel travel": 0.011 / 2.2,
-      skid: 0.019 / 0.95,
+      slip: 0.019 / 0.95,
     };
     expect(result.lines.map(({ source }) => source).sort()).toEqual(Object.keys(expected).sort());
     for (const [source, contribution] of Object.entries(expected))
@@ -87,7 +87,7 @@ describe("the budget", () => {
     expect(total.expanded).toBeCloseTo(total.coverageFactor * total.combined, 12);
     expect(result.lines.reduce((sum, { share }) => sum + share, 0)).toBeCloseTo(1, 12);
     expect(line(asked, "working width").sensitivity).toBeCloseTo(-1 / 12, 6);
-    expect(line(asked, "skid").sensitivity).toBeCloseTo(-1 / 0.95, 6);
+    expect(line(asked, "slip").sensitivity).toBeCloseTo(-1 / 0.95, 6);
     expect(line(asked, "turn count").sensitivity).toBeCloseTo(-1 / 20, 6);
   });
 
@@ -101,9 +101,9 @@ describe("the budget", () => {
   it("puts the largest source first, and says what halving it would do", () => {
     const { result } = ask(field);
     const first = present(result.improveFirst);
-    expect(first.source).toBe("skid");
+    expect(first.source).toBe("slip");
     expect(first.share).toBe(result.lines[0]?.share);
-    const halved = ask({ ...field, skid: { value: 0.05, standardUncertainty: 0.0095 } });
+    const halved = ask({ ...field, slip: { value: 0.05, standardUncertainty: 0.0095 } });
     expect(first.expandedIfHalved).toBeCloseTo(present(halved.result.total).expanded, 12);
   });
 

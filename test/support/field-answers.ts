@@ -43,7 +43,7 @@ const measured = (value: number, standardUncertainty: number | null = null) => (
 export const wheelDrive = {
   workingWidthM: measured(12, 0.05),
   wheelTravelM: measured(2.2, 0.01),
-  skid: measured(0.03, 0.01),
+  slip: measured(0.03, 0.01),
   drive: {
     kind: "ground-wheel",
     ratio: 0.9,

@@ -266,7 +266,7 @@ const sections: readonly Occasion[] = [
     skippingSection(skipped(aLog(6, 3), { assumed: { source: "fill", fill: 2 } }), words, "a"),
   ),
   part("skipping at the value before", (words) =>
-    skippingSection(skipped(aLog(6, 3), { assumed: { source: "previous fill" } }), words, "a"),
+    skippingSection(skipped(aLog(6, 3), { assumed: { source: "last fill" } }), words, "a"),
   ),
   ...[{}, products, { scale: "log", reference: "pea" } as const].map((given) =>
     part(`products with ${JSON.stringify(given)}`, (words) =>

@@ -41,7 +41,7 @@ describe("from rate to drive and back", () => {
     expect(customary).toBeCloseTo(57.6, 10);
   });
 
-  it("delivers a rate short by the share of skid that was not reckoned with", () => {
+  it("delivers a rate short by the share of slip that was not reckoned with", () => {
     const free = rates.turnsPerHectareOfRatio(0.9, 12, 2.2);
     const inWork = rates.turnsPerHectareOfRatio(0.9, 12, travelInWork(2.2, 0.05));
     expect(inWork / free).toBeCloseTo(0.95, 12);
@@ -73,15 +73,15 @@ describe("what cannot be", () => {
       const call = formula as (...given: number[]) => number;
       for (let place = 0; place < formula.length; place++) {
         const given = Array.from({ length: formula.length }, (_, i) => (i === place ? bad : 0.5));
-        // Skid is a share that may be none, or negative for a wheel that turns too often.
+        // Slip is a share that may be none, or negative for a wheel that turns too often.
         if (name === "travelInWork" && place === 1 && bad <= 0) continue;
         expect(() => call(...given), `${name}, argument ${place + 1}`).toThrow(NumericalError);
       }
     }
   });
 
-  it("refuses a wheel that skids all the way, and names the argument", () => {
-    expect(() => travelInWork(2, 1)).toThrow("travelInWork: 1 − skid is 0");
+  it("refuses a wheel that slips all the way, and names the argument", () => {
+    expect(() => travelInWork(2, 1)).toThrow("travelInWork: 1 − slip is 0");
     expect(() => rateOfTurns(1e200, 1e200)).toThrow("outside what a number can hold");
   });
 });

@@ -84,7 +84,7 @@ export interface BinSetup {
   readonly targetRate: TargetRate | null;
   readonly bookValueKgPerTurn: Measured | null;
   /** What the drive is set for without a catch. */
-  readonly assumed: "book" | "previous" | "mean" | null;
+  readonly assumed: "book value" | "last fill" | "average of fills" | null;
   readonly turnsPerHectare: number | null;
   /** Fill before which the meter was opened or changed, so that fills before it are of another level; null: none. */
   readonly startsAfresh: number | null;
@@ -106,9 +106,9 @@ export const bin = entryOf<BinSetup>(
     ),
     assumed: optional(
       "assumed",
-      oneOf("book", "previous", "mean"),
-      "What the drive is set for without a catch: the book value, the fill before, or the mean of earlier fills",
-      "previous",
+      oneOf("book value", "last fill", "average of fills"),
+      "What the drive is set for without a catch: the book value, the last fill's, or the average of earlier fills",
+      "last fill",
     ),
     turnsPerHectare: optional(
       "turns_per_hectare",
@@ -130,9 +130,9 @@ export const bin = entryOf<BinSetup>(
     rules: [
       {
         holds: ({ assumed, bookValueKgPerTurn }) =>
-          assumed !== "book" || bookValueKgPerTurn !== null,
+          assumed !== "book value" || bookValueKgPerTurn !== null,
         at: "assumed",
-        needed: 'a book_value beside "book"',
+        needed: 'a book_value beside "book value"',
         remedy: "Give the book_value as well, or assume something else.",
       },
     ],

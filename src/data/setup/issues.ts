@@ -4,13 +4,18 @@ import { dataIssue, type Place } from "../issues.ts";
 import { isRecord } from "../json.ts";
 import { nearest } from "../nearest.ts";
 import { keysAt, setupFields } from "./json-schema.ts";
+import { type Path, patternOf, valueAt, written } from "./path.ts";
 
-type Path = readonly PropertyKey[];
+/** What was given, and where the file has what the schema finds at a path. */
+interface SetupGiven {
+  readonly given: unknown;
+  readonly inFile: (path: Path) => Path;
+}
 
 /** What a schema finds wrong, in the words used for every other file. */
 export function setupIssues(
   issues: readonly z.core.$ZodIssue[],
-  setup: unknown,
+  setup: SetupGiven,
   source: string,
 ): readonly DataIssue[] {
   const place: Place = { source, rowWord: "line" };
@@ -41,10 +46,15 @@ function unknownKey(path: Path, key: string, place: Place): DataIssue {
   );
 }
 
-function wrongValue(issue: z.core.$ZodIssue, setup: unknown, place: Place): DataIssue {
-  return dataIssue(issue.path.length === 0 ? place : { ...place, column: written(issue.path) }, {
+function wrongValue(
+  issue: z.core.$ZodIssue,
+  { given, inFile }: SetupGiven,
+  place: Place,
+): DataIssue {
+  const path = inFile(issue.path);
+  return dataIssue(path.length === 0 ? place : { ...place, column: written(path) }, {
     code: "setup-invalid",
-    ...shown(valueAt(setup, issue.path), issue),
+    ...shown(valueAt(given, path), issue),
     expected: issue.message,
     remedy: remedyFor(issue),
   });
@@ -70,25 +80,9 @@ function remedyFor(issue: z.core.$ZodIssue): string {
   return example === null ? "Correct it, or leave it out." : `Write it like this: ${example}.`;
 }
 
-/** A path as one would write it: bins[0].target_rate.unit. */
-function written(path: Path): string {
-  return path
-    .map((part, index) =>
-      typeof part === "number" ? `[${part}]` : `${index === 0 ? "" : "."}${String(part)}`,
-    )
-    .join("");
-}
-
-function valueAt(root: unknown, path: Path): unknown {
-  return path.reduce<unknown>((value, key) => {
-    if (Array.isArray(value)) return value[Number(key)];
-    return isRecord(value) && Object.hasOwn(value, key) ? value[String(key)] : undefined;
-  }, root);
-}
-
 /** The field a path belongs to: its own, or that of the quantity it is a part of. */
 function exampleFor(path: Path): string | null {
-  const pattern = written(path).replace(/\[\d+\]/g, "[]");
+  const pattern = patternOf(path);
   const field = setupFields.find(
     (candidate) => pattern === candidate.path || pattern.startsWith(`${candidate.path}.`),
   );

@@ -1,4 +1,5 @@
 import * as z from "zod";
+import type { Path } from "./path.ts";
 import { setupSchema } from "./schema.ts";
 
 /** One field of a setup file. A path with [] stands for every entry of a list. */
@@ -38,7 +39,7 @@ const whole = nodes();
 export const setupFields: readonly SetupField[] = fieldsIn(whole, "");
 
 /** Keys that may stand at a path of a setup file, of whatever kind. */
-export function keysAt(path: readonly PropertyKey[]): readonly string[] {
+export function keysAt(path: Path): readonly string[] {
   const found = path.reduce<Node>(
     (node, step) => (typeof step === "number" ? listedIn(node) : partsOf(node)[String(step)]) ?? {},
     whole,

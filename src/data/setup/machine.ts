@@ -46,7 +46,7 @@ export interface CartSetup {
   /** Travel per turn of the drive wheel, free rolling. */
   readonly wheelCircumferenceM: Measured | null;
   /** 1 − turns made × free travel ÷ distance. */
-  readonly skid: Measured | null;
+  readonly slip: Measured | null;
   /** Standard uncertainty of a count of meter turns, in turns. */
   readonly turnCountStandardUncertainty: number | null;
 }
@@ -65,20 +65,20 @@ export const cart = entryOf<CartSetup>({
   wheelCircumferenceM: optional(
     "wheel_circumference",
     measured("length", "m"),
-    "Travel per turn of the drive wheel, loaded and without skid",
+    "Travel per turn of the drive wheel, loaded and without slip",
     quantity(2.35, "m", 0.01),
   ),
-  skid: withUncertainty(
+  slip: withUncertainty(
     [
-      "skid_percent",
+      "slip_percent",
       percentage(-50, 90),
       "Share of the distance over which the wheel did not turn",
       3,
     ],
     [
-      "skid_standard_uncertainty_percent",
+      "slip_standard_uncertainty_percent",
       percentage(0, 100),
-      "Standard uncertainty of the skid",
+      "Standard uncertainty of the slip",
       1,
     ],
   ),

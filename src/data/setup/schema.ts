@@ -1,5 +1,5 @@
 import * as z from "zod";
-import { type CautionCode, cautionCodes } from "../../results/caution.ts";
+import { type Caution, type CautionCode, cautionCodes } from "../../results/caution.ts";
 import { type BinSetup, bin } from "./bin.ts";
 import { entryOf, entryOrEmpty, needed, optional } from "./field.ts";
 import { type FieldCheckSetup, fieldCheck } from "./field-check.ts";
@@ -28,6 +28,8 @@ export interface Setup {
   readonly fieldChecks: readonly FieldCheckSetup[];
   /** Findings that were looked into, in the words of the person who did. */
   readonly answered: readonly AnsweredSetup[];
+  /** What reading the file found that is worth a word. */
+  readonly cautions: readonly Caution[];
 }
 
 export interface AnsweredSetup {
@@ -78,7 +80,7 @@ function eachOnce(bins: readonly BinSetup[], context: z.RefinementCtx): void {
  * place where fields are listed; everything else that speaks of them is read from here. All are optional except where the
  * description says so; nothing is allowed that is not listed.
  */
-export const setupSchema = entryOf<Omit<Setup, "source">>(
+export const setupSchema = entryOf<Omit<Setup, "source" | "cautions">>(
   {
     title: optional("title", text, "Heading of the report", "Spring wheat, north farm"),
     tolerance: optional(

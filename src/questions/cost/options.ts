@@ -1,4 +1,5 @@
 import type { ModelOptions } from "../../model/model.ts";
+import { assumedNow, type WithFormerNames } from "../../model/rate-error.ts";
 import {
   refuseUnknownOptions,
   requireCount,
@@ -28,7 +29,7 @@ export const noPrices: Prices = {
 /** Defaults of this question, with the reason for each. */
 export const costDefaults: CostChoices = {
   /** Of the values a log can give, the mean of fills errs least. */
-  assumed: { source: "mean of fills" },
+  assumed: { source: "average of fills" },
   prices: noPrices,
   /** As far as the next-catch curve goes. */
   mostCatches: 8,
@@ -41,10 +42,11 @@ export const costDefaults: CostChoices = {
  */
 export function costOptions(
   { level, tolerance, scaleDivisionKg }: ModelOptions,
-  given: Partial<CostChoices> = {},
+  given: Partial<WithFormerNames<CostChoices>> = {},
 ): CostOptions {
   refuseUnknownOptions(given, Object.keys(costDefaults));
-  const chosen = { ...costDefaults, ...given };
+  const assumed = assumedNow(given.assumed ?? costDefaults.assumed);
+  const chosen = { ...costDefaults, ...given, assumed };
   requireCount("mostCatches", chosen.mostCatches, 1);
   return { level, tolerance, scaleDivisionKg, ...chosen, prices: checkedPrices(chosen.prices) };
 }

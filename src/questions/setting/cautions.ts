@@ -39,8 +39,8 @@ function aboutDelivery({ turnsPerHectare, options }: Uncautioned, say: Say): Cau
 function aboutDrive(result: Uncautioned, say: Say): Caution[] {
   const { options, target, reach, steps, nearest, now } = result;
   const found: Caution[] = [];
-  if (options.drive?.kind === "ground-wheel" && options.skid === null && result.ratio !== null)
-    found.push(say("skid-not-given", {}));
+  if (options.drive?.kind === "ground-wheel" && options.slip === null && result.ratio !== null)
+    found.push(say("slip-not-given", {}));
   const rates = reach?.rates ?? null;
   if (
     target !== null &&

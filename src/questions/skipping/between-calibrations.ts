@@ -26,7 +26,7 @@ export function betweenCalibrations(
   sample: NormalSample,
   { tolerance, acceptedRisk, assumed }: SkippingOptions,
 ): BetweenCalibrations {
-  const followsLastFill = assumed.source === "previous fill";
+  const followsLastFill = assumed.source === "last fill";
   const sharedVariance = followsLastFill ? 1 : 1 / sample.n;
   const one = followsLastFill ? afterLastFill(sample) : law;
   const risk = chanceAnyBeyond(repeated(one, sharedVariance), tolerance);

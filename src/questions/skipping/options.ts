@@ -1,4 +1,5 @@
 import type { ModelOptions } from "../../model/model.ts";
+import { assumedNow, type WithFormerNames } from "../../model/rate-error.ts";
 import { refuseUnknownOptions, requireFraction } from "../../results/options.ts";
 import type { SkippingOptions } from "./result.ts";
 
@@ -8,7 +9,7 @@ export type SkippingChoices = Omit<SkippingOptions, keyof ModelOptions>;
 /** Defaults of this question, with the reason for each. */
 export const skippingDefaults: SkippingChoices = {
   /** Of the values a log can give, the mean of fills errs least; the previous fill's value errs more. */
-  assumed: { source: "mean of fills" },
+  assumed: { source: "average of fills" },
   /** The tolerances met in extension bulletins and test codes. */
   limits: [0.02, 0.05, 0.1],
   /** The counterpart of the usual assurance of 80 %. */
@@ -24,10 +25,11 @@ export const skippingDefaults: SkippingChoices = {
  */
 export function skippingOptions(
   { level, tolerance, scaleDivisionKg }: ModelOptions,
-  given: Partial<SkippingChoices> = {},
+  given: Partial<WithFormerNames<SkippingChoices>> = {},
 ): SkippingOptions {
   refuseUnknownOptions(given, Object.keys(skippingDefaults));
-  const chosen = { ...skippingDefaults, ...given };
+  const assumed = assumedNow(given.assumed ?? skippingDefaults.assumed);
+  const chosen = { ...skippingDefaults, ...given, assumed };
   for (const limit of chosen.limits) requireFraction("limits", limit);
   requireFraction("acceptedRisk", chosen.acceptedRisk);
   requireFraction("content", chosen.content);

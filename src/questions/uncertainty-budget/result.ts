@@ -16,7 +16,7 @@ export type BudgetSource =
   | "fill to fill"
   | "working width"
   | "wheel travel"
-  | "skid";
+  | "slip";
 
 /** A source that nothing given says anything about. */
 export type LeftOut = BudgetSource | "drive" | "speed measure";

@@ -103,11 +103,11 @@ export function areaSources({
   drive,
   workingWidthM,
   wheelTravelM,
-  skid,
+  slip,
 }: UncertaintyBudgetOptions): readonly Found[] {
   const wheel = [
     measured("wheel travel", "m", wheelTravelM, (travel, usual) => usual / travel),
-    measured("skid", "fraction", skid, (share, usual) => (1 - share) / (1 - usual)),
+    measured("slip", "fraction", slip, (share, usual) => (1 - share) / (1 - usual)),
   ];
   return [
     measured("working width", "m", workingWidthM, (width, usual) => usual / width),

@@ -12,7 +12,7 @@ export interface FieldCautionFacts {
   // setting
   readonly "setting-needs": { readonly missing: readonly string[] };
   readonly "delivery-not-told-from-zero": { readonly level: number };
-  readonly "skid-not-given": Record<string, never>;
+  readonly "slip-not-given": Record<string, never>;
   readonly "target-out-of-reach": {
     readonly targetKgPerHa: number;
     readonly lowestKgPerHa: number;
@@ -76,7 +76,7 @@ export const fieldStandings = {
     asks: "look-first",
     endedBy: ["more-catches"],
   },
-  "skid-not-given": { severity: "note", asks: "to-know" },
+  "slip-not-given": { severity: "note", asks: "to-know" },
   "target-out-of-reach": {
     severity: "serious",
     asks: "look-first",

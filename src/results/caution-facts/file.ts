@@ -23,6 +23,8 @@ export interface FileCautionFacts {
     readonly name: string;
     readonly instead: string;
   };
+  /** A name of an earlier version, and its name now, both as one writes them in the file. */
+  readonly "old-name": { readonly was: string; readonly now: string };
 }
 
 export const fileStandings = {
@@ -41,4 +43,5 @@ export const fileStandings = {
   "needed-not-computed": { severity: "serious", asks: "look-first", endedBy: ["answered"] },
   "turns-all-equal": { severity: "note", asks: "to-know" },
   "setup-name-not-caught": { severity: "note", asks: "to-know" },
+  "old-name": { severity: "note", asks: "to-know" },
 } as const satisfies Readonly<Record<keyof FileCautionFacts, Standing>>;

@@ -12,7 +12,7 @@ type Sentences<C extends CautionCode> = {
 type SettingCode =
   | "setting-needs"
   | "delivery-not-told-from-zero"
-  | "skid-not-given"
+  | "slip-not-given"
   | "target-out-of-reach"
   | "no-step-within-tolerance"
   | "drive-set-off"
@@ -73,8 +73,8 @@ function aboutSetting(format: Format): Sentences<SettingCode> {
       `Not given, so what needs it is left out: ${format.list(missing.map((name) => missingForSettingWords[name] ?? name))}.`,
     "delivery-not-told-from-zero": () =>
       "The catches are so few or so scattered that no delivery can be ruled out down to zero, so the setting has no upper limit. Take more catches before the drive is set.",
-    "skid-not-given": () =>
-      "Skid of the drive wheel is not given and counts as none. A wheel that skids by 3 % of the way puts out 3 % less than it is set for: measure its travel in work, loaded, openers in the ground.",
+    "slip-not-given": () =>
+      "Slip of the drive wheel is not given and counts as none. A wheel that slips by 3 % of the way puts out 3 % less than it is set for: measure its travel in work, loaded, openers in the ground.",
     "target-out-of-reach": ({ targetKgPerHa, lowestKgPerHa, highestKgPerHa }) =>
       lowestKgPerHa <= highestKgPerHa
         ? `The target of ${format.value(targetKgPerHa, "rate")} lies outside what this drive can put out with this delivery: ${format.value(lowestKgPerHa, "rate")} to ${format.value(highestKgPerHa, "rate")}. Another roller or another working speed would be needed.`
@@ -142,7 +142,7 @@ function aboutFieldCheck(format: Format): Sentences<FieldCheckCode> {
     "field-disagreed-before": ({ bias }) =>
       `An earlier field check of this bin was off by ${format.signedPercent(bias)}; the latest one counts.`,
     "field-disagrees": ({ normalisedError, bias }) =>
-      `Field and catches disagree by more than their uncertainties (normalised error ${format.plain(normalisedError, 2)}): the field got ${format.percent(Math.abs(bias))} ${bias < 0 ? "less" : "more"} than the catches let expect. Look for skid, overlap or a wrong area, product left in the bin, or a meter that delivers differently under way.`,
+      `Field and catches disagree by more than their uncertainties (normalised error ${format.plain(normalisedError, 2)}): the field got ${format.percent(Math.abs(bias))} ${bias < 0 ? "less" : "more"} than the catches let expect. Look for wheel slip, overlap or a wrong area, product left in the bin, or a meter that delivers differently under way.`,
     "field-differs": ({ normalisedError, bias, pValue }) =>
       `The field got ${format.percent(Math.abs(bias))} ${bias < 0 ? "less" : "more"} than the catches let expect, a little more than their uncertainties explain (normalised error ${format.plain(normalisedError, 2)}; ${format.pValue(pValue)} among all field checks). Make another field check before looking for a cause.`,
     "one-field-check": ({ bias }) =>

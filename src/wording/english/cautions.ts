@@ -45,6 +45,8 @@ function aboutTheFile(format: Format) {
       what === "bin"
         ? `Bin "${name}" of the setup has no catches; did you mean "${instead}"? If so, spell it as the catches do.`
         : `Product "${name}" of the setup has no catches in bin ${bin}; did you mean "${instead}"? If so, spell it as the catches do.`,
+    "old-name": ({ was, now }) =>
+      `In the setup, ${was} is now called ${now}. The old name was understood; write the new one from now on.`,
   } satisfies Partial<CautionWords>;
 }
 

@@ -110,11 +110,11 @@ function assumedWords(assumed: AssumedValue): string {
   switch (assumed.source) {
     case "book value":
       return "the book value";
-    case "previous fill":
+    case "last fill":
       return "the previous fill's value";
     case "fill":
       return `the value of fill ${assumed.fill}`;
-    case "mean of fills":
+    case "average of fills":
       return "the mean of its fills";
   }
 }

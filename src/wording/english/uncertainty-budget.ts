@@ -107,7 +107,7 @@ const sourceWords: Readonly<Record<BudgetSource, string>> = {
   "fill to fill": "difference between fills",
   "working width": "working width and overlap",
   "wheel travel": "wheel travel per turn",
-  skid: "skid of the drive wheel",
+  slip: "slip of the drive wheel",
 };
 
 /** What a budget may leave out, as a person names it. */
@@ -126,7 +126,7 @@ const remedies: Readonly<Record<BudgetSource, string>> = {
   "fill to fill": "Catch every fill instead of keeping an older value.",
   "working width": "Measure the width between passes in the field, overlap included.",
   "wheel travel": "Measure the travel over more turns, loaded, in the field.",
-  skid: "Count the wheel's turns over a measured distance in work, openers in the ground.",
+  slip: "Count the wheel's turns over a measured distance in work, openers in the ground.",
 };
 
 const lawWords: Readonly<Record<InputLaw, string>> = {

@@ -26,7 +26,7 @@ function aboutSetting(format: Format) {
       `Nicht angegeben, und was es braucht, fehlt daher: ${format.list(missing.map((name) => missingForSettingWords[name] ?? name))}.`,
     "delivery-not-told-from-zero": () =>
       "Die Proben sind so wenige oder streuen so stark, dass sich kein Austrag bis hinab zu null ausschließen lässt; die Einstellung hat daher keine obere Grenze. Nehmen Sie mehr Proben, bevor Sie den Antrieb einstellen.",
-    "skid-not-given": () =>
+    "slip-not-given": () =>
       "Der Schlupf des Antriebsrads ist nicht angegeben und zählt als null. Ein Rad, das auf 3 % des Weges rutscht, bringt 3 % weniger aus, als eingestellt ist: Messen Sie seinen Weg bei der Arbeit, beladen, Schare im Boden.",
     "target-out-of-reach": ({ targetKgPerHa, lowestKgPerHa, highestKgPerHa }) =>
       lowestKgPerHa <= highestKgPerHa

@@ -41,6 +41,8 @@ function aboutTheFile(format: Format) {
       what === "bin"
         ? `Zum Tank „${name}“ der Einstellungen gibt es keine Proben; ist „${instead}“ gemeint? Wenn ja, schreiben Sie den Namen wie bei den Proben.`
         : `Zum Produkt „${name}“ der Einstellungen gibt es im Tank ${bin} keine Proben; ist „${instead}“ gemeint? Wenn ja, schreiben Sie den Namen wie bei den Proben.`,
+    "old-name": ({ was, now }) =>
+      `In der Setup-Datei heißt ${was} jetzt ${now}. Der alte Name wurde noch verstanden; schreiben Sie künftig den neuen.`,
   } satisfies Partial<CautionWords>;
 }
 

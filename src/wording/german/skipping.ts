@@ -111,11 +111,11 @@ function assumedWords(assumed: AssumedValue): string {
   switch (assumed.source) {
     case "book value":
       return "dem Tabellenwert";
-    case "previous fill":
+    case "last fill":
       return "dem Wert der vorigen Füllung";
     case "fill":
       return `dem Wert der Füllung ${assumed.fill}`;
-    case "mean of fills":
+    case "average of fills":
       return "dem Mittel der Füllungen";
   }
 }

@@ -104,7 +104,7 @@ const sourceWords: Readonly<Record<BudgetSource, string>> = {
   "fill to fill": "Unterschied zwischen Füllungen",
   "working width": "Arbeitsbreite und Überlappung",
   "wheel travel": "Weg des Rads je Umdrehung",
-  skid: "Schlupf des Antriebsrads",
+  slip: "Schlupf des Antriebsrads",
 };
 
 /** What a budget may leave out, as a person names it. */
@@ -127,7 +127,7 @@ const remedies: Readonly<Record<BudgetSource, string>> = {
   "working width":
     "Messen Sie die Breite zwischen den Fahrten auf dem Feld, Überlappung eingeschlossen.",
   "wheel travel": "Messen Sie den Weg über mehr Umdrehungen, beladen, auf dem Feld.",
-  skid: "Zählen Sie die Radumdrehungen über eine gemessene Strecke bei der Arbeit, Schare im Boden.",
+  slip: "Zählen Sie die Radumdrehungen über eine gemessene Strecke bei der Arbeit, Schare im Boden.",
 };
 
 const lawWords: Readonly<Record<InputLaw, string>> = {

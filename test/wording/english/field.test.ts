@@ -121,7 +121,7 @@ describe("the uncertainty budget, in words", () => {
     ]);
     expect(cells).toContainEqual(["working width", "0.05 m", "−8.3 % per m"]);
     expect(cells).toContainEqual(["turn count", "0.2 turns", "−5.0 % per turn"]);
-    expect(cells).toContainEqual(["skid", "1.0 %", "−1.03 % per percent"]);
+    expect(cells).toContainEqual(["slip", "1.0 %", "−1.03 % per percent"]);
     const reading = present(cells.find(([source]) => source === "reading tare"));
     expect(reading[1]).toMatch(/g\/turn$/);
     expect(reading[2]).toMatch(/^\+0\.3\d % per g\/turn$/);
@@ -195,7 +195,7 @@ describe("cautions about drive and field, in words", () => {
   it("have a sentence each, without a word of code", () => {
     const facts = {
       missing: ["left"],
-      sources: ["skid"],
+      sources: ["slip"],
       level: 0.95,
       targetKgPerHa: 1,
       lowestKgPerHa: 1,

@@ -26,7 +26,7 @@ describe("skipping, in words", () => {
     expect(plain(at({ assumed: { source: "book value", kgPerTurn: 0.3 } }))).toContain(
       "the book value, 0.3 kg/turn",
     );
-    expect(at({ assumed: { source: "previous fill" } })).toContain("the previous fill's value");
+    expect(at({ assumed: { source: "last fill" } })).toContain("the previous fill's value");
     expect(at({ assumed: { source: "fill", fill: 2 } })).toContain("the value of fill 2");
   });
 
