@@ -1,5 +1,4 @@
 import type { AcrossFillsWords } from "./english/across-fills.ts";
-import type { CatchesNeededWords } from "./english/catches-needed.ts";
 import type { CautionWords } from "./english/cautions.ts";
 import type { DecisionWords } from "./english/decision.ts";
 import type { DeliveryWords } from "./english/delivery.ts";
@@ -13,6 +12,7 @@ import type { TrialPlanWords } from "./english/trial-plan.ts";
 import type { UncertaintyBudgetWords } from "./english/uncertainty-budget.ts";
 import type { Format } from "./format.ts";
 import type { FrameWords } from "./frame.ts";
+import type { CatchesNeededWords } from "./sayings/catches-needed.ts";
 import type { CostWords } from "./sayings/cost.ts";
 import type { ExplainingVariablesWords } from "./sayings/explaining-variables.ts";
 import type { OutletsWords } from "./sayings/outlets.ts";

@@ -1,9 +1,10 @@
 import type { AnsweredFinding, DecidedCatches, DecidedSetting } from "../../analysis/decision.ts";
 import type { ToleranceFrom } from "../../analysis/options.ts";
 import type { CautionFacts, Ending, LookFirstCode, Where } from "../../results/caution.ts";
+import { nouns } from "../en/nouns.ts";
 import type { Format } from "../format.ts";
+import { plannedFacts } from "../sayings/catches-needed.ts";
 import { settingFigures } from "../setting-figures.ts";
-import { moreCatches } from "./catches-needed.ts";
 import { englishQuestions } from "./questions.ts";
 
 export type DecisionWords = ReturnType<typeof englishDecision>;
@@ -25,7 +26,7 @@ export function englishDecision(format: Format) {
     catchMore: ({ further, turns: each }: DecidedCatches): string =>
       further === 1
         ? `One more catch of ${format.plain(each)} turns`
-        : moreCatches({ further, turns: each }, false, format),
+        : nouns.moreCatches(plannedFacts({ further, turns: each }, format)),
     /** The delivery is said with the digits it has everywhere. */
     set: ({ quantity, value, name }: DecidedSetting, delivery: string): string => {
       switch (quantity) {
@@ -58,7 +59,7 @@ export function englishDecision(format: Format) {
     soFar: (value: string, halfWidth: number): string =>
       `${value} so far, ${format.plusMinus(halfWidth)}.`,
     number: (catches: DecidedCatches, typically: number): string =>
-      `${moreCatches(catches, false, format)}: within ${format.plusMinus(catches.reaches ?? 0)} with a chance of ${format.percent(catches.chance ?? 0, 0)} (typically ${format.plusMinus(typically)}).`,
+      `${nouns.moreCatches(plannedFacts(catches, format))}: within ${format.plusMinus(catches.reaches ?? 0)} with a chance of ${format.percent(catches.chance ?? 0, 0)} (typically ${format.plusMinus(typically)}).`,
     ends: (endings: readonly Ending[]): string =>
       `This ends with ${or(endings.map((one) => endingWords[one]))}.`,
     answered: ({ note }: AnsweredFinding, finding: string): string =>

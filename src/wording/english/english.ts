@@ -1,3 +1,4 @@
+import { catchesNeeded } from "../en/catches-needed.ts";
 import { cost } from "../en/cost.ts";
 import { explainingVariables } from "../en/explaining-variables.ts";
 import { outlets } from "../en/outlets.ts";
@@ -5,6 +6,7 @@ import { productComparison } from "../en/product-comparison.ts";
 import { setting } from "../en/setting.ts";
 import { speedLinearity } from "../en/speed-linearity.ts";
 import { formatFor, type UnitSystem } from "../format.ts";
+import { catchesNeededSayings } from "../sayings/catches-needed.ts";
 import { costSayings } from "../sayings/cost.ts";
 import { explainingVariablesSayings } from "../sayings/explaining-variables.ts";
 import { outletsSayings } from "../sayings/outlets.ts";
@@ -13,7 +15,6 @@ import { settingSayings } from "../sayings/setting.ts";
 import { speedLinearitySayings } from "../sayings/speed-linearity.ts";
 import type { Words } from "../words.ts";
 import { englishAcrossFills } from "./across-fills.ts";
-import { englishCatchesNeeded } from "./catches-needed.ts";
 import { englishCautions } from "./cautions.ts";
 import { englishDecision } from "./decision.ts";
 import { englishDelivery } from "./delivery.ts";
@@ -44,7 +45,7 @@ export function english(units: UnitSystem = "metric"): Words {
     delivery: englishDelivery(format),
     acrossFills: englishAcrossFills(format),
     outliers: englishOutliers(format),
-    catchesNeeded: englishCatchesNeeded(format),
+    catchesNeeded: catchesNeededSayings(format, catchesNeeded),
     skipping: englishSkipping(format),
     cost: costSayings(format, cost),
     drift: englishDrift(format),

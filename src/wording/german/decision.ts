@@ -1,8 +1,9 @@
 import type { Ending, Where } from "../../results/caution.ts";
+import { nouns } from "../de/nouns.ts";
 import type { DecisionWords, Looks } from "../english/decision.ts";
 import type { Format } from "../format.ts";
+import { plannedFacts } from "../sayings/catches-needed.ts";
 import { settingFigures } from "../setting-figures.ts";
-import { moreCatches } from "./catches-needed.ts";
 import { withTurns } from "./counted.ts";
 import { germanQuestions } from "./questions.ts";
 
@@ -17,7 +18,7 @@ export function germanDecision(format: Format): DecisionWords {
     catchMore: ({ further, turns: each }) =>
       further === 1
         ? `Noch eine Probe ${withTurns(each, format)}`
-        : moreCatches({ further, turns: each }, false, format),
+        : nouns.moreCatches(plannedFacts({ further, turns: each }, format)),
     set: ({ quantity, value, name }, delivery) => {
       switch (quantity) {
         case "delivery-per-turn":
@@ -46,7 +47,7 @@ export function germanDecision(format: Format): DecisionWords {
     noBand: (value) => `bisher ${value}; wie weit das daneben liegen kann, ist nicht bekannt.`,
     soFar: (value, halfWidth) => `bisher ${value}, ${format.plusMinus(halfWidth)}.`,
     number: (catches, typically) =>
-      `${moreCatches(catches, false, format)}: innerhalb von ${format.plusMinus(catches.reaches ?? 0)} mit einer Chance von ${format.percent(catches.chance ?? 0, 0)} (in der Regel ${format.plusMinus(typically)}).`,
+      `${nouns.moreCatches(plannedFacts(catches, format))}: innerhalb von ${format.plusMinus(catches.reaches ?? 0)} mit einer Chance von ${format.percent(catches.chance ?? 0, 0)} (in der Regel ${format.plusMinus(typically)}).`,
     ends: (endings) => `Damit endet das: ${or(endings.map((one) => endingWords[one]))}.`,
     answered: ({ note }, finding) => `In der Setup-Datei beantwortet („${note}“): ${finding}`,
     notInTheBin: "Jetzt nicht im Tank",

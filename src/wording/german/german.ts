@@ -1,3 +1,4 @@
+import { catchesNeeded } from "../de/catches-needed.ts";
 import { cost } from "../de/cost.ts";
 import { explainingVariables } from "../de/explaining-variables.ts";
 import { outlets } from "../de/outlets.ts";
@@ -5,6 +6,7 @@ import { productComparison } from "../de/product-comparison.ts";
 import { setting } from "../de/setting.ts";
 import { speedLinearity } from "../de/speed-linearity.ts";
 import { formatFor, type UnitSystem } from "../format.ts";
+import { catchesNeededSayings } from "../sayings/catches-needed.ts";
 import { costSayings } from "../sayings/cost.ts";
 import { explainingVariablesSayings } from "../sayings/explaining-variables.ts";
 import { outletsSayings } from "../sayings/outlets.ts";
@@ -13,7 +15,6 @@ import { settingSayings } from "../sayings/setting.ts";
 import { speedLinearitySayings } from "../sayings/speed-linearity.ts";
 import type { Words } from "../words.ts";
 import { germanAcrossFills } from "./across-fills.ts";
-import { germanCatchesNeeded } from "./catches-needed.ts";
 import { germanCautions } from "./cautions.ts";
 import { germanDecision } from "./decision.ts";
 import { germanDelivery } from "./delivery.ts";
@@ -44,7 +45,7 @@ export function german(units: UnitSystem = "metric"): Words {
     delivery: germanDelivery(format),
     acrossFills: germanAcrossFills(format),
     outliers: germanOutliers(format),
-    catchesNeeded: germanCatchesNeeded(format),
+    catchesNeeded: catchesNeededSayings(format, catchesNeeded),
     skipping: germanSkipping(format),
     cost: costSayings(format, cost),
     drift: germanDrift(format),
