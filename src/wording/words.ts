@@ -1,6 +1,5 @@
 import type { AcrossFillsWords } from "./english/across-fills.ts";
 import type { CautionWords } from "./english/cautions.ts";
-import type { DecisionWords } from "./english/decision.ts";
 import type { DeliveryWords } from "./english/delivery.ts";
 import type { DriftWords } from "./english/drift.ts";
 import type { FieldCheckWords } from "./english/field-check.ts";
@@ -14,6 +13,7 @@ import type { Format } from "./format.ts";
 import type { FrameWords } from "./frame.ts";
 import type { CatchesNeededWords } from "./sayings/catches-needed.ts";
 import type { CostWords } from "./sayings/cost.ts";
+import type { DecisionWords } from "./sayings/decision.ts";
 import type { ExplainingVariablesWords } from "./sayings/explaining-variables.ts";
 import type { OutletsWords } from "./sayings/outlets.ts";
 import type { ProductComparisonWords } from "./sayings/product-comparison.ts";

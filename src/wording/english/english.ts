@@ -1,5 +1,6 @@
 import { catchesNeeded } from "../en/catches-needed.ts";
 import { cost } from "../en/cost.ts";
+import { decision } from "../en/decision.ts";
 import { explainingVariables } from "../en/explaining-variables.ts";
 import { outlets } from "../en/outlets.ts";
 import { productComparison } from "../en/product-comparison.ts";
@@ -8,6 +9,7 @@ import { speedLinearity } from "../en/speed-linearity.ts";
 import { formatFor, type UnitSystem } from "../format.ts";
 import { catchesNeededSayings } from "../sayings/catches-needed.ts";
 import { costSayings } from "../sayings/cost.ts";
+import { decisionSayings } from "../sayings/decision.ts";
 import { explainingVariablesSayings } from "../sayings/explaining-variables.ts";
 import { outletsSayings } from "../sayings/outlets.ts";
 import { productComparisonSayings } from "../sayings/product-comparison.ts";
@@ -16,7 +18,6 @@ import { speedLinearitySayings } from "../sayings/speed-linearity.ts";
 import type { Words } from "../words.ts";
 import { englishAcrossFills } from "./across-fills.ts";
 import { englishCautions } from "./cautions.ts";
-import { englishDecision } from "./decision.ts";
 import { englishDelivery } from "./delivery.ts";
 import { englishDrift } from "./drift.ts";
 import { englishFieldCheck } from "./field-check.ts";
@@ -41,7 +42,7 @@ export function english(units: UnitSystem = "metric"): Words {
     format,
     frame: englishFrame,
     cautions: englishCautions(format),
-    decision: englishDecision(format),
+    decision: decisionSayings(format, decision),
     delivery: englishDelivery(format),
     acrossFills: englishAcrossFills(format),
     outliers: englishOutliers(format),

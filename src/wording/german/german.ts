@@ -1,5 +1,6 @@
 import { catchesNeeded } from "../de/catches-needed.ts";
 import { cost } from "../de/cost.ts";
+import { decision } from "../de/decision.ts";
 import { explainingVariables } from "../de/explaining-variables.ts";
 import { outlets } from "../de/outlets.ts";
 import { productComparison } from "../de/product-comparison.ts";
@@ -8,6 +9,7 @@ import { speedLinearity } from "../de/speed-linearity.ts";
 import { formatFor, type UnitSystem } from "../format.ts";
 import { catchesNeededSayings } from "../sayings/catches-needed.ts";
 import { costSayings } from "../sayings/cost.ts";
+import { decisionSayings } from "../sayings/decision.ts";
 import { explainingVariablesSayings } from "../sayings/explaining-variables.ts";
 import { outletsSayings } from "../sayings/outlets.ts";
 import { productComparisonSayings } from "../sayings/product-comparison.ts";
@@ -16,7 +18,6 @@ import { speedLinearitySayings } from "../sayings/speed-linearity.ts";
 import type { Words } from "../words.ts";
 import { germanAcrossFills } from "./across-fills.ts";
 import { germanCautions } from "./cautions.ts";
-import { germanDecision } from "./decision.ts";
 import { germanDelivery } from "./delivery.ts";
 import { germanDrift } from "./drift.ts";
 import { germanFieldCheck } from "./field-check.ts";
@@ -41,7 +42,7 @@ export function german(units: UnitSystem = "metric"): Words {
     format,
     frame: germanFrame,
     cautions: germanCautions(format),
-    decision: germanDecision(format),
+    decision: decisionSayings(format, decision),
     delivery: germanDelivery(format),
     acrossFills: germanAcrossFills(format),
     outliers: germanOutliers(format),
