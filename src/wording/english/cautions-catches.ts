@@ -1,8 +1,8 @@
 import type { CautionCode, CautionFacts, Where } from "../../results/caution.ts";
 import type { OutlierCautionFacts } from "../../results/caution-facts/outliers.ts";
 import type { Mishap } from "../../results/mishap.ts";
+import { mishaps } from "../en/mishaps.ts";
 import type { Format } from "../format.ts";
-import { mishapNames } from "./mishaps.ts";
 import { remarksWords, remarkWords } from "./remarks.ts";
 
 type CatchCode = keyof OutlierCautionFacts & CautionCode;
@@ -13,10 +13,10 @@ export function englishCatchCautions(format: Format): {
 } {
   const byChance = (expected: number) =>
     `among so many fills ${format.plain(expected, 2)} show one by chance`;
-  const fits = (mishaps: readonly Mishap[]) =>
-    mishaps.length === 0
+  const fits = (found: readonly Mishap[]) =>
+    found.length === 0
       ? "No mishap we know fits"
-      : `It would fit ${orList(mishaps.map((one) => mishapNames[one]))}`;
+      : `It would fit ${orList(found.map((one) => mishaps.names[one]))}`;
   const without = ({ withoutKgPerTurn, relativeChange }: CautionFacts["suspect-catch"]) =>
     `without it the delivery is ${format.value(withoutKgPerTurn, "delivery")} (${format.signedPercent(relativeChange)})`;
   const nextFill = (now: number | null, withAll: number | null, whose: string) =>

@@ -3,6 +3,7 @@ import { cost } from "../en/cost.ts";
 import { decision } from "../en/decision.ts";
 import { explainingVariables } from "../en/explaining-variables.ts";
 import { outlets } from "../en/outlets.ts";
+import { outliers } from "../en/outliers.ts";
 import { productComparison } from "../en/product-comparison.ts";
 import { setting } from "../en/setting.ts";
 import { speedLinearity } from "../en/speed-linearity.ts";
@@ -12,6 +13,7 @@ import { costSayings } from "../sayings/cost.ts";
 import { decisionSayings } from "../sayings/decision.ts";
 import { explainingVariablesSayings } from "../sayings/explaining-variables.ts";
 import { outletsSayings } from "../sayings/outlets.ts";
+import { outliersSayings } from "../sayings/outliers.ts";
 import { productComparisonSayings } from "../sayings/product-comparison.ts";
 import { settingSayings } from "../sayings/setting.ts";
 import { speedLinearitySayings } from "../sayings/speed-linearity.ts";
@@ -22,7 +24,6 @@ import { englishDelivery } from "./delivery.ts";
 import { englishDrift } from "./drift.ts";
 import { englishFieldCheck } from "./field-check.ts";
 import { englishFrame } from "./frame.ts";
-import { englishOutliers } from "./outliers.ts";
 import { englishRepeatability } from "./repeatability.ts";
 import { englishReport } from "./report.ts";
 import { englishSkipping } from "./skipping.ts";
@@ -45,7 +46,7 @@ export function english(units: UnitSystem = "metric"): Words {
     decision: decisionSayings(format, decision),
     delivery: englishDelivery(format),
     acrossFills: englishAcrossFills(format),
-    outliers: englishOutliers(format),
+    outliers: outliersSayings(format, outliers),
     catchesNeeded: catchesNeededSayings(format, catchesNeeded),
     skipping: englishSkipping(format),
     cost: costSayings(format, cost),

@@ -1,18 +1,18 @@
 import type { CautionFacts } from "../../results/caution.ts";
 import type { Mishap } from "../../results/mishap.ts";
+import { mishaps } from "../de/mishaps.ts";
 import type { englishCatchCautions } from "../english/cautions-catches.ts";
 import type { Format } from "../format.ts";
-import { mishapNames } from "./mishaps.ts";
 import { remarksWords, remarkWords } from "./remarks.ts";
 
 /** Cautions about catches that are not to be believed as they stand, in German. */
 export function germanCatchCautions(format: Format): ReturnType<typeof englishCatchCautions> {
   const byChance = (expected: number) =>
     `unter so vielen Füllungen zeigen ${format.plain(expected, 2)} eine aus Zufall`;
-  const fits = (mishaps: readonly Mishap[]) =>
-    mishaps.length === 0
+  const fits = (found: readonly Mishap[]) =>
+    found.length === 0
       ? "Kein Missgeschick, das wir kennen, passt dazu"
-      : `Es würde passen: ${orList(mishaps.map((one) => mishapNames[one]))}`;
+      : `Es würde passen: ${orList(found.map((one) => mishaps.names[one]))}`;
   const without = ({ withoutKgPerTurn, relativeChange }: CautionFacts["suspect-catch"]) =>
     `ohne sie beträgt der Austrag ${format.value(withoutKgPerTurn, "delivery")} (${format.signedPercent(relativeChange)})`;
   const nextFill = (now: number | null, withAll: number | null, whose: string) =>

@@ -3,6 +3,7 @@ import { cost } from "../de/cost.ts";
 import { decision } from "../de/decision.ts";
 import { explainingVariables } from "../de/explaining-variables.ts";
 import { outlets } from "../de/outlets.ts";
+import { outliers } from "../de/outliers.ts";
 import { productComparison } from "../de/product-comparison.ts";
 import { setting } from "../de/setting.ts";
 import { speedLinearity } from "../de/speed-linearity.ts";
@@ -12,6 +13,7 @@ import { costSayings } from "../sayings/cost.ts";
 import { decisionSayings } from "../sayings/decision.ts";
 import { explainingVariablesSayings } from "../sayings/explaining-variables.ts";
 import { outletsSayings } from "../sayings/outlets.ts";
+import { outliersSayings } from "../sayings/outliers.ts";
 import { productComparisonSayings } from "../sayings/product-comparison.ts";
 import { settingSayings } from "../sayings/setting.ts";
 import { speedLinearitySayings } from "../sayings/speed-linearity.ts";
@@ -22,7 +24,6 @@ import { germanDelivery } from "./delivery.ts";
 import { germanDrift } from "./drift.ts";
 import { germanFieldCheck } from "./field-check.ts";
 import { germanFrame } from "./frame.ts";
-import { germanOutliers } from "./outliers.ts";
 import { germanRepeatability } from "./repeatability.ts";
 import { germanReport } from "./report.ts";
 import { germanSkipping } from "./skipping.ts";
@@ -45,7 +46,7 @@ export function german(units: UnitSystem = "metric"): Words {
     decision: decisionSayings(format, decision),
     delivery: germanDelivery(format),
     acrossFills: germanAcrossFills(format),
-    outliers: germanOutliers(format),
+    outliers: outliersSayings(format, outliers),
     catchesNeeded: catchesNeededSayings(format, catchesNeeded),
     skipping: germanSkipping(format),
     cost: costSayings(format, cost),
