@@ -10,6 +10,10 @@ const variable = (name: string) => variables.get(name) ?? name;
 
 type Counted = Parameters<typeof english.degrees>[0];
 
+/** "mit 7,3 Freiheitsgraden". */
+export const withDegrees = ({ words, one }: Counted) =>
+  `mit ${words} ${one ? "Freiheitsgrad" : "Freiheitsgraden"}`;
+
 /** "mit 2 Umdrehungen". */
 export const withTurns = ({ words, one }: Counted) =>
   `mit ${words} ${one ? "Umdrehung" : "Umdrehungen"}`;

@@ -2,6 +2,7 @@ import { catchesNeeded } from "../en/catches-needed.ts";
 import { cost } from "../en/cost.ts";
 import { decision } from "../en/decision.ts";
 import { explainingVariables } from "../en/explaining-variables.ts";
+import { fieldCheck } from "../en/field-check.ts";
 import { outlets } from "../en/outlets.ts";
 import { outliers } from "../en/outliers.ts";
 import { productComparison } from "../en/product-comparison.ts";
@@ -12,6 +13,7 @@ import { catchesNeededSayings } from "../sayings/catches-needed.ts";
 import { costSayings } from "../sayings/cost.ts";
 import { decisionSayings } from "../sayings/decision.ts";
 import { explainingVariablesSayings } from "../sayings/explaining-variables.ts";
+import { fieldCheckSayings } from "../sayings/field-check.ts";
 import { outletsSayings } from "../sayings/outlets.ts";
 import { outliersSayings } from "../sayings/outliers.ts";
 import { productComparisonSayings } from "../sayings/product-comparison.ts";
@@ -22,7 +24,6 @@ import { englishAcrossFills } from "./across-fills.ts";
 import { englishCautions } from "./cautions.ts";
 import { englishDelivery } from "./delivery.ts";
 import { englishDrift } from "./drift.ts";
-import { englishFieldCheck } from "./field-check.ts";
 import { englishFrame } from "./frame.ts";
 import { englishRepeatability } from "./repeatability.ts";
 import { englishReport } from "./report.ts";
@@ -58,7 +59,7 @@ export function english(units: UnitSystem = "metric"): Words {
     setting: settingSayings(format, setting),
     speedLinearity: speedLinearitySayings(format, speedLinearity),
     uncertaintyBudget: englishUncertaintyBudget(format),
-    fieldCheck: englishFieldCheck(format),
+    fieldCheck: fieldCheckSayings(format, fieldCheck),
     outlets: outletsSayings(format, outlets),
     report: englishReport(format),
   };

@@ -2,6 +2,7 @@ import { catchesNeeded } from "../de/catches-needed.ts";
 import { cost } from "../de/cost.ts";
 import { decision } from "../de/decision.ts";
 import { explainingVariables } from "../de/explaining-variables.ts";
+import { fieldCheck } from "../de/field-check.ts";
 import { outlets } from "../de/outlets.ts";
 import { outliers } from "../de/outliers.ts";
 import { productComparison } from "../de/product-comparison.ts";
@@ -12,6 +13,7 @@ import { catchesNeededSayings } from "../sayings/catches-needed.ts";
 import { costSayings } from "../sayings/cost.ts";
 import { decisionSayings } from "../sayings/decision.ts";
 import { explainingVariablesSayings } from "../sayings/explaining-variables.ts";
+import { fieldCheckSayings } from "../sayings/field-check.ts";
 import { outletsSayings } from "../sayings/outlets.ts";
 import { outliersSayings } from "../sayings/outliers.ts";
 import { productComparisonSayings } from "../sayings/product-comparison.ts";
@@ -22,7 +24,6 @@ import { germanAcrossFills } from "./across-fills.ts";
 import { germanCautions } from "./cautions.ts";
 import { germanDelivery } from "./delivery.ts";
 import { germanDrift } from "./drift.ts";
-import { germanFieldCheck } from "./field-check.ts";
 import { germanFrame } from "./frame.ts";
 import { germanRepeatability } from "./repeatability.ts";
 import { germanReport } from "./report.ts";
@@ -58,7 +59,7 @@ export function german(units: UnitSystem = "metric"): Words {
     setting: settingSayings(format, setting),
     speedLinearity: speedLinearitySayings(format, speedLinearity),
     uncertaintyBudget: germanUncertaintyBudget(format),
-    fieldCheck: germanFieldCheck(format),
+    fieldCheck: fieldCheckSayings(format, fieldCheck),
     outlets: outletsSayings(format, outlets),
     report: germanReport(format),
   };
