@@ -1,8 +1,9 @@
 import type { CautionCode, CautionFacts, Where } from "../../results/caution.ts";
+import { cautionsCatches } from "../en/cautions-catches.ts";
 import { cautionsProducts } from "../en/cautions-products.ts";
 import type { Format } from "../format.ts";
+import { cautionsCatchesSayings } from "../sayings/cautions-catches.ts";
 import { cautionsProductsSayings } from "../sayings/cautions-products.ts";
-import { englishCatchCautions } from "./cautions-catches.ts";
 import { englishDriftCautions } from "./cautions-drift.ts";
 import { englishFieldCautions } from "./cautions-field.ts";
 import { englishPlanningCautions } from "./cautions-planning.ts";
@@ -21,7 +22,7 @@ export function englishCautions(format: Format): CautionWords {
     ...aboutFills(format),
     ...englishPlanningCautions(format),
     ...englishDriftCautions(format),
-    ...englishCatchCautions(format),
+    ...cautionsCatchesSayings(format, cautionsCatches),
     ...cautionsProductsSayings(format, cautionsProducts),
     ...englishFieldCautions(format),
   };

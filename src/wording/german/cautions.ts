@@ -1,8 +1,9 @@
+import { cautionsCatches } from "../de/cautions-catches.ts";
 import { cautionsProducts } from "../de/cautions-products.ts";
 import type { CautionWords } from "../english/cautions.ts";
 import type { Format } from "../format.ts";
+import { cautionsCatchesSayings } from "../sayings/cautions-catches.ts";
 import { cautionsProductsSayings } from "../sayings/cautions-products.ts";
-import { germanCatchCautions } from "./cautions-catches.ts";
 import { germanDriftCautions } from "./cautions-drift.ts";
 import { germanFieldCautions } from "./cautions-field.ts";
 import { germanPlanningCautions } from "./cautions-planning.ts";
@@ -17,7 +18,7 @@ export function germanCautions(format: Format): CautionWords {
     ...aboutFills(format),
     ...germanPlanningCautions(format),
     ...germanDriftCautions(format),
-    ...germanCatchCautions(format),
+    ...cautionsCatchesSayings(format, cautionsCatches),
     ...cautionsProductsSayings(format, cautionsProducts),
     ...germanFieldCautions(format),
   };
