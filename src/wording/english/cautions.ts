@@ -1,11 +1,12 @@
 import type { CautionCode, CautionFacts, Where } from "../../results/caution.ts";
 import { cautionsCatches } from "../en/cautions-catches.ts";
+import { cautionsField } from "../en/cautions-field.ts";
 import { cautionsProducts } from "../en/cautions-products.ts";
 import type { Format } from "../format.ts";
 import { cautionsCatchesSayings } from "../sayings/cautions-catches.ts";
+import { cautionsFieldSayings } from "../sayings/cautions-field.ts";
 import { cautionsProductsSayings } from "../sayings/cautions-products.ts";
 import { englishDriftCautions } from "./cautions-drift.ts";
-import { englishFieldCautions } from "./cautions-field.ts";
 import { englishPlanningCautions } from "./cautions-planning.ts";
 import { degrees } from "./counted.ts";
 import { englishQuestions } from "./questions.ts";
@@ -24,7 +25,7 @@ export function englishCautions(format: Format): CautionWords {
     ...englishDriftCautions(format),
     ...cautionsCatchesSayings(format, cautionsCatches),
     ...cautionsProductsSayings(format, cautionsProducts),
-    ...englishFieldCautions(format),
+    ...cautionsFieldSayings(format, cautionsField),
   };
 }
 

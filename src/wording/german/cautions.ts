@@ -1,11 +1,12 @@
 import { cautionsCatches } from "../de/cautions-catches.ts";
+import { cautionsField } from "../de/cautions-field.ts";
 import { cautionsProducts } from "../de/cautions-products.ts";
 import type { CautionWords } from "../english/cautions.ts";
 import type { Format } from "../format.ts";
 import { cautionsCatchesSayings } from "../sayings/cautions-catches.ts";
+import { cautionsFieldSayings } from "../sayings/cautions-field.ts";
 import { cautionsProductsSayings } from "../sayings/cautions-products.ts";
 import { germanDriftCautions } from "./cautions-drift.ts";
-import { germanFieldCautions } from "./cautions-field.ts";
 import { germanPlanningCautions } from "./cautions-planning.ts";
 import { degrees, fillsWords } from "./counted.ts";
 import { germanQuestions } from "./questions.ts";
@@ -20,7 +21,7 @@ export function germanCautions(format: Format): CautionWords {
     ...germanDriftCautions(format),
     ...cautionsCatchesSayings(format, cautionsCatches),
     ...cautionsProductsSayings(format, cautionsProducts),
-    ...germanFieldCautions(format),
+    ...cautionsFieldSayings(format, cautionsField),
   };
 }
 
