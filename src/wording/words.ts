@@ -1,5 +1,4 @@
 import type { AcrossFillsWords } from "./english/across-fills.ts";
-import type { CautionWords } from "./english/cautions.ts";
 import type { DeliveryWords } from "./english/delivery.ts";
 import type { DriftWords } from "./english/drift.ts";
 import type { RepeatabilityWords } from "./english/repeatability.ts";
@@ -10,6 +9,7 @@ import type { UncertaintyBudgetWords } from "./english/uncertainty-budget.ts";
 import type { Format } from "./format.ts";
 import type { FrameWords } from "./frame.ts";
 import type { CatchesNeededWords } from "./sayings/catches-needed.ts";
+import type { CautionWords } from "./sayings/cautions.ts";
 import type { CostWords } from "./sayings/cost.ts";
 import type { DecisionWords } from "./sayings/decision.ts";
 import type { ExplainingVariablesWords } from "./sayings/explaining-variables.ts";

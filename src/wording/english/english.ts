@@ -1,4 +1,5 @@
 import { catchesNeeded } from "../en/catches-needed.ts";
+import { cautions } from "../en/cautions.ts";
 import { cost } from "../en/cost.ts";
 import { decision } from "../en/decision.ts";
 import { explainingVariables } from "../en/explaining-variables.ts";
@@ -10,6 +11,7 @@ import { setting } from "../en/setting.ts";
 import { speedLinearity } from "../en/speed-linearity.ts";
 import { formatFor, type UnitSystem } from "../format.ts";
 import { catchesNeededSayings } from "../sayings/catches-needed.ts";
+import { cautionsSayings } from "../sayings/cautions.ts";
 import { costSayings } from "../sayings/cost.ts";
 import { decisionSayings } from "../sayings/decision.ts";
 import { explainingVariablesSayings } from "../sayings/explaining-variables.ts";
@@ -21,7 +23,8 @@ import { settingSayings } from "../sayings/setting.ts";
 import { speedLinearitySayings } from "../sayings/speed-linearity.ts";
 import type { Words } from "../words.ts";
 import { englishAcrossFills } from "./across-fills.ts";
-import { englishCautions } from "./cautions.ts";
+import { englishDriftCautions } from "./cautions-drift.ts";
+import { englishPlanningCautions } from "./cautions-planning.ts";
 import { englishDelivery } from "./delivery.ts";
 import { englishDrift } from "./drift.ts";
 import { englishFrame } from "./frame.ts";
@@ -43,7 +46,10 @@ export function english(units: UnitSystem = "metric"): Words {
   return {
     format,
     frame: englishFrame,
-    cautions: englishCautions(format),
+    cautions: cautionsSayings(format, cautions, {
+      ...englishPlanningCautions(format),
+      ...englishDriftCautions(format),
+    }),
     decision: decisionSayings(format, decision),
     delivery: englishDelivery(format),
     acrossFills: englishAcrossFills(format),

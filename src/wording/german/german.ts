@@ -1,4 +1,5 @@
 import { catchesNeeded } from "../de/catches-needed.ts";
+import { cautions } from "../de/cautions.ts";
 import { cost } from "../de/cost.ts";
 import { decision } from "../de/decision.ts";
 import { explainingVariables } from "../de/explaining-variables.ts";
@@ -10,6 +11,7 @@ import { setting } from "../de/setting.ts";
 import { speedLinearity } from "../de/speed-linearity.ts";
 import { formatFor, type UnitSystem } from "../format.ts";
 import { catchesNeededSayings } from "../sayings/catches-needed.ts";
+import { cautionsSayings } from "../sayings/cautions.ts";
 import { costSayings } from "../sayings/cost.ts";
 import { decisionSayings } from "../sayings/decision.ts";
 import { explainingVariablesSayings } from "../sayings/explaining-variables.ts";
@@ -21,7 +23,8 @@ import { settingSayings } from "../sayings/setting.ts";
 import { speedLinearitySayings } from "../sayings/speed-linearity.ts";
 import type { Words } from "../words.ts";
 import { germanAcrossFills } from "./across-fills.ts";
-import { germanCautions } from "./cautions.ts";
+import { germanDriftCautions } from "./cautions-drift.ts";
+import { germanPlanningCautions } from "./cautions-planning.ts";
 import { germanDelivery } from "./delivery.ts";
 import { germanDrift } from "./drift.ts";
 import { germanFrame } from "./frame.ts";
@@ -43,7 +46,10 @@ export function german(units: UnitSystem = "metric"): Words {
   return {
     format,
     frame: germanFrame,
-    cautions: germanCautions(format),
+    cautions: cautionsSayings(format, cautions, {
+      ...germanPlanningCautions(format),
+      ...germanDriftCautions(format),
+    }),
     decision: decisionSayings(format, decision),
     delivery: germanDelivery(format),
     acrossFills: germanAcrossFills(format),
