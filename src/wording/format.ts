@@ -41,6 +41,8 @@ export interface Format {
   money(value: number, currency: string): string;
   /** "bins 1, 2 and 3". */
   list(items: readonly string[]): string;
+  /** "a tare left in, one turn more, or two digits swapped". */
+  either(items: readonly string[]): string;
   /** ISO date as this language writes it; text that is no date comes back as it is. */
   date(iso: string): string;
 }
@@ -137,8 +139,8 @@ export function formatFor(language: string, units: UnitSystem, words: FormatWord
     pNumber: (p) => (p < smallestP ? smallP : pNumber(p)),
     money: (value, currency) =>
       `${decimals(value, Math.abs(value) < 100 ? 2 : 0)}${noBreak}${currency}`,
-    list: (items) =>
-      new Intl.ListFormat(language, { style: "long", type: "conjunction" }).format(items),
+    list: (items) => new Intl.ListFormat(language, { type: "conjunction" }).format(items),
+    either: (items) => new Intl.ListFormat(language, { type: "disjunction" }).format(items),
     date: (iso) => dateWords(iso, language),
   };
 }

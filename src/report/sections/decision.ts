@@ -1,7 +1,7 @@
 import type { Analysis, MeterAnswers } from "../../analysis/analyse.ts";
 import type { Decision } from "../../analysis/decision.ts";
 import { type Caution, type CautionCode, endingsOf, isAbout } from "../../results/caution.ts";
-import type { DecisionWords } from "../../wording/english/decision.ts";
+import type { DecisionWords } from "../../wording/sayings/decision.ts";
 import type { Words } from "../../wording/words.ts";
 import type { Tone } from "../document.ts";
 import { cautionSentence } from "./cautions.ts";
@@ -122,8 +122,8 @@ function sureWords(
   const value = words.delivery.value(delivery);
   const { halfWidth, options } = delivery;
   if (halfWidth === null) return say.noBand(value);
-  if (action !== "set" && catches?.reaches != null && catchesNeeded?.needed != null)
-    return `${say.soFar(value, halfWidth)} ${say.number(catches, catchesNeeded.needed.typically)}`;
+  if (action !== "set" && catches !== null && catchesNeeded?.needed != null)
+    return `${say.soFar(value, halfWidth)} ${say.number(catchesNeeded.needed)}`;
   if (action !== "set") return say.soFar(value, halfWidth);
   const stated = catchesNeeded?.statedHalfWidth ?? null;
   if (stated !== null)

@@ -8,10 +8,25 @@ const variables = new Map([
 
 const variable = (name: string) => variables.get(name) ?? name;
 
+type Counted = Parameters<typeof english.degrees>[0];
+
+/** "mit 7,3 Freiheitsgraden". */
+export const withDegrees = ({ words, one }: Counted) =>
+  `mit ${words} ${one ? "Freiheitsgrad" : "Freiheitsgraden"}`;
+
+/** "mit 2 Umdrehungen". */
+export const withTurns = ({ words, one }: Counted) =>
+  `mit ${words} ${one ? "Umdrehung" : "Umdrehungen"}`;
+
+const catches = (count: number) => (count === 1 ? "1 Probe" : `${count} Proben`);
+
 /** Counted nouns and the like, shared by all templates. */
 export const nouns: typeof english = {
-  catches: (count) => (count === 1 ? "1 Probe" : `${count} Proben`),
+  catches,
   fills: (count) => (count === 1 ? "1 Füllung" : `${count} Füllungen`),
+  catchesOfTurns: ({ further, turns }) => `${catches(further)} ${withTurns(turns)}`,
+  moreCatches: ({ further, turns }) =>
+    `${further} weitere ${further === 1 ? "Probe" : "Proben"} ${withTurns(turns)}`,
   degrees: ({ words, one }) => `${words} ${one ? "Freiheitsgrad" : "Freiheitsgrade"}`,
   variable,
   variableAtStart: variable,

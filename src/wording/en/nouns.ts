@@ -1,7 +1,17 @@
+import type { Counts, Numbers } from "./facts.ts";
+
+/** Catches still to take, of so many turns each. */
+type Planned = Counts<"further"> & Numbers<"turns">;
+
+const catches = (count: number) => (count === 1 ? "1 catch" : `${count} catches`);
+
 /** Counted nouns and the like, shared by all templates. */
 export const nouns = {
-  catches: (count: number) => (count === 1 ? "1 catch" : `${count} catches`),
+  catches,
   fills: (count: number) => (count === 1 ? "1 fill" : `${count} fills`),
+  catchesOfTurns: ({ further, turns }: Planned) => `${catches(further)} of ${turns.words} turns`,
+  moreCatches: ({ further, turns }: Planned) =>
+    `${further} more ${further === 1 ? "catch" : "catches"} of ${turns.words} turns`,
   /** The number is words already: it may have decimals. */
   degrees: ({ words, one }: { readonly words: string; readonly one: boolean }) =>
     `${words} ${one ? "degree" : "degrees"} of freedom`,

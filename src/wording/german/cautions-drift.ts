@@ -1,5 +1,5 @@
-import type { CautionWords } from "../english/cautions.ts";
 import type { Format } from "../format.ts";
+import type { CautionWords } from "../sayings/cautions.ts";
 import { earlierFillsWords } from "./counted.ts";
 
 /** Cautions about fills in order of time, and about how repeatable catches are, in German. */

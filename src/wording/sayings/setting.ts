@@ -2,20 +2,20 @@ import type { RateAtSetting, Setting } from "../../questions/setting.ts";
 import type { Estimate } from "../../results/estimate.ts";
 import type { setting as templates } from "../en/setting.ts";
 import type { Format } from "../format.ts";
-import { settingFigures } from "../setting-figures.ts";
 import { sentences } from "./sentences.ts";
+import { settingFigures } from "./setting-figures.ts";
 
 export type SettingWords = ReturnType<typeof settingSayings>;
 
 /** Which sentences are said about what to set the drive to. */
 export function settingSayings(format: Format, say: typeof templates) {
-  const figures = settingFigures(format, say.orMore);
+  const figures = settingFigures(format);
   const { figure, turns, speed, speedUnit: unit, rate, span, stepName } = figures;
   const area = format.unit("area", 1);
   const turnsWords = (perHectare: number) => say.turns({ turns: turns(perHectare), area });
   const ranged = (estimate: Estimate, shown: (value: number) => string, result: Setting) => ({
     value: shown(estimate.value),
-    range: span(estimate, shown),
+    range: span(estimate, shown, say.orMore),
     level: format.percent(result.options.level, 0),
   });
   const rangedTurns = (estimate: Estimate<"turns/ha">, result: Setting) => ({

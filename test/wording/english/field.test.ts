@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import type { CautionCode } from "../../../src/results/caution.ts";
-import { englishFieldCautions } from "../../../src/wording/english/cautions-field.ts";
+import { cautionsField } from "../../../src/wording/en/cautions-field.ts";
 import { english } from "../../../src/wording/english/english.ts";
+import { cautionsFieldSayings } from "../../../src/wording/sayings/cautions-field.ts";
 import {
   aCheck,
   budgetOf,
@@ -223,12 +224,16 @@ describe("cautions about drive and field, in words", () => {
       outlets: ["a"],
       band: 0.05,
     };
-    const sentences = Object.entries(englishFieldCautions(words.format)).map(([code, say]) => ({
-      code: code as CautionCode,
-      text: (say as (facts: object) => string)(
-        code.startsWith("few-outlets") || code === "outlets-agree-exactly" ? { outlets: 3 } : facts,
-      ),
-    }));
+    const sentences = Object.entries(cautionsFieldSayings(words.format, cautionsField)).map(
+      ([code, say]) => ({
+        code: code as CautionCode,
+        text: (say as (facts: object) => string)(
+          code.startsWith("few-outlets") || code === "outlets-agree-exactly"
+            ? { outlets: 3 }
+            : facts,
+        ),
+      }),
+    );
     expect(sentences.length).toBe(33);
     for (const { text } of sentences) {
       expect(text).toMatch(/^[A-Z\d].*\.$/);

@@ -1,9 +1,9 @@
-import type { RateAtSetting } from "../questions/setting.ts";
-import type { Estimate } from "../results/estimate.ts";
-import type { Format } from "./format.ts";
+import type { RateAtSetting } from "../../questions/setting.ts";
+import type { Estimate } from "../../results/estimate.ts";
+import type { Format } from "../format.ts";
 
-/** Figures of a setting as every language writes them; only `orMore` is a word of its own. */
-export function settingFigures(format: Format, orMore: string) {
+/** Figures of a setting as every language writes them. */
+export function settingFigures(format: Format) {
   const figure = (value: number) => format.plain(value, 4);
   return {
     figure,
@@ -16,13 +16,14 @@ export function settingFigures(format: Format, orMore: string) {
     span: (
       { interval }: Pick<Estimate, "interval">,
       shown: (value: number) => string,
+      orMore: string,
     ): string | null => {
       if (interval === null || interval.lower === null) return null;
       return interval.upper === null
         ? `${shown(interval.lower)} ${orMore}`
         : format.range(shown(interval.lower), shown(interval.upper));
     },
-    stepName: ({ name, setting }: RateAtSetting) =>
+    stepName: ({ name, setting }: Pick<RateAtSetting, "name" | "setting">) =>
       name === null ? figure(setting) : `${name} (${figure(setting)})`,
   };
 }

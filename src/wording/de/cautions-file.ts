@@ -1,0 +1,26 @@
+import type { cautionsFile as english } from "../en/cautions-file.ts";
+import { germanQuestions } from "../german/questions.ts";
+
+/** Cautions about what file and setup give away. */
+export const cautionsFile: typeof english = {
+  labels: {
+    binNotCaught: (f) =>
+      `Zum Tank „${f.name}“ der Einstellungen gibt es keine Proben; ist „${f.instead}“ gemeint? Wenn ja, schreiben Sie den Namen wie bei den Proben.`,
+  },
+  "catch-far-from-fellows": (times) =>
+    `Diese Probe ergibt je Umdrehung das ${times}-Fache der anderen. Suchen Sie nach verrutschtem Komma, anderer Einheit oder verzählten Umdrehungen. Geändert wurde nichts.`,
+  "unit-looks-wrong": (f) =>
+    `In ${f.unit} gelesen, beträgt der Austrag ${f.delivery}, was ungewöhnlich ist. Prüfen Sie, ob die Massen wirklich in ${f.unit} notiert sind.`,
+  "newest-fill-left-out": (f) =>
+    `Alle Proben der Füllung ${f.leftOutFill} sind weggelassen, über sie ist also nichts bekannt; die Zahlen hier gelten für Füllung ${f.fill}.`,
+  "not-computed": (f) =>
+    `„${germanQuestions[f.question]}“ ließ sich nicht berechnen (${f.reason}). Alles andere schon. Das ist ein Fehler des Programms: Bitte melden Sie ihn mit der Datei.`,
+  "needed-not-computed": (f) =>
+    `„${germanQuestions[f.question]}“ ließ sich nicht berechnen (${f.reason}) und wird gebraucht, um zu sagen, was einzustellen ist. Das ist ein Fehler des Programms: Bitte melden Sie ihn mit der Datei.`,
+  "turns-all-equal": (f) =>
+    `Alle Proben haben ${f.turns} Umdrehungen; eine Tara, die in jeder Probe steckt, ist so nicht zu sehen${f.tare === null ? "" : `, sie würde den Austrag um ${f.tare} zu hoch machen`}. Drehen Sie einmal je Saison mit zwei Stufen von Umdrehungen ab, die längere doppelt so lang wie die kürzere.`,
+  "setup-name-not-caught": (f) =>
+    `Zum Produkt „${f.name}“ der Einstellungen gibt es im Tank ${f.bin} keine Proben; ist „${f.instead}“ gemeint? Wenn ja, schreiben Sie den Namen wie bei den Proben.`,
+  "old-name": (f) =>
+    `In der Setup-Datei heißt ${f.was} jetzt ${f.now}. Der alte Name wurde noch verstanden; schreiben Sie künftig den neuen.`,
+};

@@ -1,0 +1,78 @@
+import type { decision as english } from "../en/decision.ts";
+import { germanQuestions } from "../german/questions.ts";
+import { numberWords } from "./catches-needed.ts";
+import { nouns, withTurns } from "./nouns.ts";
+
+/** What a person at the drill acts on: the one line, how sure it is, and what ends a look. */
+export const decision: typeof english = {
+  labels: {
+    marks: { "look-first": "Erst nachsehen", "catch-more": "Weiter abdrehen", set: "Einstellen" },
+    lookFirst: (at) => `Erst nachsehen: ${at}`,
+    lookAtCatches: "es wären mehr Proben nötig, und mehr sind für diese Füllung nicht vorgesehen",
+    lookForCause: "Suchen Sie die Ursache.",
+    noBand: (value) => `bisher ${value}; wie weit das daneben liegen kann, ist nicht bekannt.`,
+    notInTheBin: "Jetzt nicht im Tank",
+    notInTheBinSentence:
+      "In diesem Tank ist jetzt ein anderes Produkt; einzustellen ist dafür nichts.",
+    columns: {
+      bin: "Tank",
+      product: "Produkt",
+      fill: "Füllung",
+      catches: "Proben",
+      action: "Zu tun",
+      known: "Bekannt auf",
+    },
+    unknown: "nicht bekannt",
+  },
+  looks: {
+    "catch-far-from-fellows": (f) =>
+      `Probe ${f.named} der Füllung ${f.fill} ist das ${f.times}fache der anderen`,
+    "unit-looks-wrong": (f) => `Massen in ${f.unit} ergeben einen ungewöhnlichen Austrag`,
+    "needed-not-computed": (f) => `„${germanQuestions[f.question]}“ ließ sich nicht berechnen`,
+    "constant-mass": (mass) => `etwa ${mass} scheinen in jeder Probe zu stecken`,
+    "suspect-catch": (f) => `Probe ${f.named} liegt ${f.off} daneben`,
+    "catches-disagree": (f) => `die Proben ${f.named} liegen ${f.apart} auseinander`,
+    "two-disagree": (apart) => `die beiden Proben liegen ${apart} auseinander`,
+    "more-than-can-be-told": () => "mehr Proben fallen auf, als sich auseinanderhalten lassen",
+    "fill-differs": (off) => `${off} neben den früheren Füllungen`,
+    "scatter-beyond-usual": (times) => `diese Proben streuen ${times}-mal so stark wie sonst`,
+    "delivery-not-told-from-zero": () => "der Austrag ist nicht von null zu unterscheiden",
+    "target-out-of-reach": (f) =>
+      `der Antrieb kann ${f.target} nicht ausbringen; er reicht von ${f.reach}`,
+    "no-step-within-tolerance": (off) => `die nächste Stufe des Antriebs liegt ${off} daneben`,
+    "field-disagrees": (f) =>
+      `auf dem Feld war es ${f.off} ${f.less ? "weniger" : "mehr"}, als die Proben erwarten lassen`,
+  },
+  catchMore: (f) =>
+    f.further === 1 ? `Noch eine Probe ${withTurns(f.turns)}` : nouns.moreCatches(f),
+  setDelivery: (delivery) => `${delivery} einstellen`,
+  setTurns: (f) => `${f.turns} Umdr./${f.area} einstellen`,
+  setRatio: (ratio) => `Übersetzung ${ratio} einstellen`,
+  setStep: (step) => `Stufe ${step} einstellen`,
+  who: (f) => `Tank ${f.bin} (${f.product}), Füllung ${f.fill}`,
+  within: (f) =>
+    `${f.value}, innerhalb Ihrer ${f.stated}${f.itself === null ? "" : ` (für sich ${f.itself})`}.`,
+  withinDefault: (f) =>
+    `${f.value}, innerhalb von ${f.stated}, die angenommen sind${f.itself === null ? "" : ` (für sich ${f.itself})`}.`,
+  goodTo: (f) => `${f.value}, auf ${f.halfWidth} genau; gewünscht waren ${f.tolerance}.`,
+  goodToBand: (f) => `${f.value}, auf ${f.halfWidth} genau.`,
+  soFar: (f) => `bisher ${f.value}, ${f.halfWidth}.`,
+  number: (f) => `${numberWords(f)}.`,
+  ends: (f) => `Damit endet das: ${f.others === null ? "" : `${f.others} oder `}${f.last}.`,
+  endings: {
+    "more-catches": "weitere Proben dieser Füllung",
+    checked: "ein Vermerk in der Spalte checked, dass Sie nachgesehen haben und die Probe stimmt",
+    excluded: "die Probe mit Grund weggelassen",
+    corrected: "die Datei berichtigt",
+    setup: "eine andere Sollmenge oder ein anderer Antrieb in der Setup-Datei",
+    "field-check": "eine spätere Feldprüfung, die übereinstimmt",
+    answered: "ein Eintrag unter answered in der Setup-Datei",
+  },
+  answered: (f) => `In der Setup-Datei beantwortet („${f.note}“): ${f.finding}`,
+  tolerance: (f) => `Toleranz ${f.tolerance} (${f.from}).`,
+  toleranceFrom: {
+    option: "wie verlangt",
+    setup: "aus der Setup-Datei",
+    default: "angenommen; geben Sie Ihre mit --tolerance oder in der Setup-Datei an",
+  },
+};

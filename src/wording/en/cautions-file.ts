@@ -1,0 +1,29 @@
+import type { Question } from "../../results/question.ts";
+import { englishQuestions } from "../english/questions.ts";
+import type { Facts } from "./facts.ts";
+
+type Failed = Facts<"reason"> & { readonly question: Question };
+
+/** Cautions about what file and setup give away. */
+export const cautionsFile = {
+  labels: {
+    binNotCaught: (f: Facts<"name" | "instead">) =>
+      `Bin "${f.name}" of the setup has no catches; did you mean "${f.instead}"? If so, spell it as the catches do.`,
+  },
+  "catch-far-from-fellows": (times: string) =>
+    `This catch delivers ${times} times what its fellows do per turn. Look for a slipped decimal point, another unit or miscounted turns. Nothing was changed.`,
+  "unit-looks-wrong": (f: Facts<"unit" | "delivery">) =>
+    `Read as ${f.unit}, the meter delivers ${f.delivery}, which is unusual. Check that the mass columns really are in ${f.unit}.`,
+  "newest-fill-left-out": (f: { readonly leftOutFill: number; readonly fill: number | null }) =>
+    `Every catch of fill ${f.leftOutFill} is left out, so nothing is known of it; the figures here are those of fill ${f.fill}.`,
+  "not-computed": (f: Failed) =>
+    `"${englishQuestions[f.question]}" could not be computed (${f.reason}). Everything else was. That is a fault of the program: please report it with the file.`,
+  "needed-not-computed": (f: Failed) =>
+    `"${englishQuestions[f.question]}" could not be computed (${f.reason}), and it is needed to say what to set. That is a fault of the program: please report it with the file.`,
+  "turns-all-equal": (f: Facts<"turns", "tare">) =>
+    `All catches have ${f.turns} turns, so a tare left in every catch cannot be seen${f.tare === null ? "" : `; it would make the delivery ${f.tare} too high`}. Mix two turn levels, the longer twice the shorter, once a season.`,
+  "setup-name-not-caught": (f: Facts<"name" | "instead", "bin">) =>
+    `Product "${f.name}" of the setup has no catches in bin ${f.bin}; did you mean "${f.instead}"? If so, spell it as the catches do.`,
+  "old-name": (f: Facts<"was" | "now">) =>
+    `In the setup, ${f.was} is now called ${f.now}. The old name was understood; write the new one from now on.`,
+};

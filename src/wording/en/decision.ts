@@ -1,0 +1,87 @@
+import type { ToleranceFrom } from "../../analysis/options.ts";
+import type { Ending } from "../../results/caution.ts";
+import type { Question } from "../../results/question.ts";
+import { englishQuestions } from "../english/questions.ts";
+import { numberWords } from "./catches-needed.ts";
+import type { Counts, Facts } from "./facts.ts";
+import { nouns } from "./nouns.ts";
+
+/** What a person at the drill acts on: the one line, how sure it is, and what ends a look. */
+export const decision = {
+  labels: {
+    marks: { "look-first": "Look first", "catch-more": "Catch more", set: "Set" },
+    lookFirst: (at: string) => `Look first: ${at}`,
+    /** All catches that a fill is given are taken, and still something asks for more. */
+    lookAtCatches: "more catches are wanted, and no more are allowed for this fill",
+    lookForCause: "Look for the cause.",
+    noBand: (value: string) => `${value} so far; how far off it may be is not known.`,
+    notInTheBin: "Not in the bin now",
+    notInTheBinSentence: "Another product is in this bin now, so nothing is to be set.",
+    columns: {
+      bin: "Bin",
+      product: "Product",
+      fill: "Fill",
+      catches: "Catches",
+      action: "To do",
+      known: "Known within",
+    },
+    unknown: "not known",
+  },
+  looks: {
+    "catch-far-from-fellows": (f: Facts<"named" | "times"> & { readonly fill: number | null }) =>
+      `catch ${f.named} of fill ${f.fill} is ${f.times} times its fellows`,
+    "unit-looks-wrong": (f: Facts<"unit">) => `masses in ${f.unit} give an unusual delivery`,
+    "needed-not-computed": (f: { readonly question: Question }) =>
+      `"${englishQuestions[f.question]}" could not be computed`,
+    "constant-mass": (mass: string) => `about ${mass} seem to be in every catch`,
+    "suspect-catch": (f: Facts<"named" | "off">) => `catch ${f.named} stands ${f.off} off`,
+    "catches-disagree": (f: Facts<"named" | "apart">) => `catches ${f.named} lie ${f.apart} apart`,
+    "two-disagree": (apart: string) => `the two catches lie ${apart} apart`,
+    "more-than-can-be-told": () => "more catches stand out than can be told apart",
+    "fill-differs": (off: string) => `${off} off the earlier fills`,
+    "scatter-beyond-usual": (times: string) =>
+      `these catches scatter ${times} times as much as usual`,
+    "delivery-not-told-from-zero": () => "the delivery is not told from zero",
+    "target-out-of-reach": (f: Facts<"target" | "reach">) =>
+      `the drive cannot put out ${f.target}; it reaches ${f.reach}`,
+    "no-step-within-tolerance": (off: string) => `the nearest step of the drive is ${off} off`,
+    "field-disagrees": (f: Facts<"off"> & { readonly less: boolean }) =>
+      `the field got ${f.off} ${f.less ? "less" : "more"} than the catches let expect`,
+  },
+  catchMore: (f: Parameters<typeof nouns.moreCatches>[0]) =>
+    f.further === 1 ? `One more catch of ${f.turns.words} turns` : nouns.moreCatches(f),
+  setDelivery: (delivery: string) => `Set ${delivery}`,
+  setTurns: (f: Facts<"turns" | "area">) => `Set ${f.turns} turns/${f.area}`,
+  setRatio: (ratio: string) => `Set a drive ratio of ${ratio}`,
+  setStep: (step: string) => `Set step ${step}`,
+  who: (f: Facts<"bin" | "product"> & Counts<"fill">) =>
+    `Bin ${f.bin} (${f.product}), fill ${f.fill}`,
+  within: (f: Facts<"value" | "stated", "itself">) =>
+    `${f.value}, within your ${f.stated}${f.itself === null ? "" : ` (by itself ${f.itself})`}.`,
+  withinDefault: (f: Facts<"value" | "stated", "itself">) =>
+    `${f.value}, within ${f.stated}, which is assumed${f.itself === null ? "" : ` (by itself ${f.itself})`}.`,
+  goodTo: (f: Facts<"value" | "halfWidth" | "tolerance">) =>
+    `${f.value}, good to ${f.halfWidth}; ${f.tolerance} was wanted.`,
+  goodToBand: (f: Facts<"value" | "halfWidth">) => `${f.value}, good to ${f.halfWidth}.`,
+  soFar: (f: Facts<"value" | "halfWidth">) => `${f.value} so far, ${f.halfWidth}.`,
+  number: (f: Parameters<typeof numberWords>[0]) => `${numberWords(f)}.`,
+  /** The last of several ways comes after "or". */
+  ends: (f: Facts<"last", "others">) =>
+    `This ends with ${f.others === null ? "" : `${f.others} or `}${f.last}.`,
+  endings: {
+    "more-catches": "more catches of this fill",
+    checked: "a note in the column checked that you looked and the catch is right",
+    excluded: "the catch left out with a reason",
+    corrected: "the file put right",
+    setup: "another target or drive in the setup",
+    "field-check": "a later field check that agrees",
+    answered: "an entry under answered in the setup",
+  } satisfies Record<Ending, string>,
+  answered: (f: Facts<"note" | "finding">) => `Answered in the setup ("${f.note}"): ${f.finding}`,
+  tolerance: (f: Facts<"tolerance" | "from">) => `Tolerance ${f.tolerance} (${f.from}).`,
+  toleranceFrom: {
+    option: "as asked for",
+    setup: "from the setup",
+    default: "assumed; give your own with --tolerance or in the setup",
+  } satisfies Record<ToleranceFrom, string>,
+};

@@ -1,0 +1,142 @@
+import type { NumberOfCatches } from "../../model/next-catch.ts";
+import type { CatchesNeeded, TrialSplit } from "../../questions/catches-needed.ts";
+import type { catchesNeeded as templates } from "../en/catches-needed.ts";
+import type { Format } from "../format.ts";
+import { numbered } from "./numbered.ts";
+import { sentences } from "./sentences.ts";
+
+export type CatchesNeededWords = ReturnType<typeof catchesNeededSayings>;
+
+/** Which sentences are said about how many catches are enough. */
+export function catchesNeededSayings(format: Format, say: typeof templates) {
+  const { plusMinus } = format;
+  const whole = (share: number) => format.percent(share, 0);
+  const mass = (kg: number) => format.value(kg, "mass");
+  const split = ({ fills, catchesPerFill, halfWidth }: TrialSplit) => ({
+    fills,
+    catches: catchesPerFill,
+    halfWidth: plusMinus(halfWidth),
+  });
+
+  return {
+    ...say.labels,
+    sentence: (result: CatchesNeeded): string => {
+      const { standing, needed, options, halfWidth, input, basis } = result;
+      const asked = { who: say.who(result), tolerance: plusMinus(options.tolerance) };
+      if (standing === "waits") return say.waits(asked);
+      if (standing === "too few") return say.tooFew(asked);
+      const limits = { most: options.mostCatches, mass: mass(basis.heaviestCatch.kg) };
+      if (input.catches === 0)
+        return needed === null
+          ? say.planNotReachable({ ...asked, ...limits })
+          : say.plan({ ...asked, ...numberFacts(needed, format) });
+      if (standing === "unknown" || halfWidth === null)
+        return say.unknownError({ ...asked, catches: input.catches });
+      const known = { ...asked, catches: input.catches, halfWidth: plusMinus(halfWidth) };
+      if (standing === "enough") return say.enough(known);
+      return needed === null
+        ? say.notReachable({ ...known, ...limits })
+        : say.short({ ...known, ...numberFacts(needed, format) });
+    },
+    buys: ({ curve, standing }: CatchesNeeded): string | null => {
+      const now = curve.points.find(({ basis }) => basis === "made");
+      const another = curve.points.find(({ further }) => further === 1);
+      if (now?.halfWidth == null || another?.halfWidth == null || standing === "not reachable")
+        return null;
+      const facts = { now: plusMinus(now.halfWidth), next: plusMinus(another.halfWidth) };
+      return facts.now === facts.next ? say.buysLittle(facts) : say.buys(facts);
+    },
+    rule: ({ options, basis }: CatchesNeeded): string =>
+      say.rule({
+        fewest: basis.scatter === "pooled" ? options.fewestPooled : options.fewestOwn,
+        most: options.mostCatches,
+        tolerance: plusMinus(options.tolerance),
+      }),
+    basis: ({ basis, input }: CatchesNeeded): string | null => {
+      const facts = {
+        scatter: format.percent(basis.relativeScatter),
+        turns: numbered(basis.turnsPerCatch, format),
+        df: numbered(basis.df, format),
+      };
+      if (basis.scatter === "assumed") return input.catches > 0 ? null : say.assumedScatter(facts);
+      return basis.scatter === "pooled" ? say.pooledScatter(facts) : say.ownScatter(facts);
+    },
+    scale: ({ leastTurns, basis }: CatchesNeeded): string | null =>
+      leastTurns === null || leastTurns <= basis.turnsPerCatch
+        ? null
+        : say.scale(format.count(leastTurns)),
+    step: ({ options }: CatchesNeeded): string | null =>
+      options.settingError === 0
+        ? null
+        : say.step({
+            error: format.signedPercent(options.settingError),
+            tolerance: plusMinus(options.tolerance),
+          }),
+    limits: ({ basis, standing }: CatchesNeeded): string | null => {
+      if (standing !== "short" || basis.longestTurns === null) return null;
+      const heaviest = mass(basis.heaviestCatch.kg);
+      return basis.heaviestCatch.given ? say.heaviest(heaviest) : say.heaviestAssumed(heaviest);
+    },
+    time: ({ turnsPlan, options }: CatchesNeeded): string | null => {
+      if (turnsPlan === null || options.time === null) return null;
+      const { best } = turnsPlan;
+      const minutes = format.plain(options.time.minutes);
+      return best === null
+        ? say.timeTooShort(minutes)
+        : say.time({
+            minutes,
+            catches: best.catches,
+            turns: numbered(best.turns, format),
+            halfWidth: plusMinus(best.halfWidth),
+          });
+    },
+    trial: ({ trialPlan }: CatchesNeeded): string | null => {
+      if (trialPlan === null) return null;
+      const { best, bestWithTwoLevels } = trialPlan;
+      return best === null
+        ? say.noTrial
+        : sentences(
+            say.trial(split(best)),
+            bestWithTwoLevels === null ? null : say.trialOfTwoLevels(split(bestWithTwoLevels)),
+          );
+    },
+    curve: {
+      ...say.curve,
+      assured: (assurance: number) => say.curveAssured(whole(assurance)),
+    },
+    chart: {
+      ...say.chart,
+      title: (result: CatchesNeeded) => say.chartTitle(result),
+      description: ({ options, curve }: CatchesNeeded) =>
+        say.chartDescription({
+          level: whole(options.level),
+          chance: whole(options.assurance),
+          tolerance: plusMinus(options.tolerance),
+          halfWidths: curve.points
+            .flatMap(({ catches, halfWidth }) =>
+              halfWidth === null ? [] : [`${catches}: ${format.percent(halfWidth)}`],
+            )
+            .join("; "),
+        }),
+      assured: (assurance: number) => say.chartAssured(whole(assurance)),
+    },
+  };
+}
+
+/** So many catches of so many turns. */
+export function plannedFacts(
+  { further, turns }: Pick<NumberOfCatches, "further" | "turns">,
+  format: Format,
+) {
+  return { further, turns: numbered(turns, format) };
+}
+
+/** The one number of catches, with what it reaches, and how likely. */
+export function numberFacts(needed: NumberOfCatches, format: Format) {
+  return {
+    ...plannedFacts(needed, format),
+    reaches: format.plusMinus(needed.reaches),
+    chance: format.percent(needed.chance, 0),
+    typically: format.plusMinus(needed.typically),
+  };
+}

@@ -1,0 +1,37 @@
+import type { AcrossFillsCautionFacts } from "../../results/caution-facts/across-fills.ts";
+import type { cautionsAcrossFills as templates } from "../en/cautions-across-fills.ts";
+import type { Format } from "../format.ts";
+import type { CautionSentences } from "./caution-sentences.ts";
+import { numbered } from "./numbered.ts";
+
+/** About several fills and the one that follows. A code that is not here carries no figures: its facts go to the sentence as they are. */
+export function cautionsAcrossFillsSayings(
+  format: Format,
+  { labels, ...say }: typeof templates,
+): CautionSentences<AcrossFillsCautionFacts> {
+  return {
+    ...say,
+    "one-fill": ({ borrowedFrom }) =>
+      borrowedFrom > 0 ? labels.oneFillAndOthers : say["one-fill"](),
+    "two-fills": ({ bandInDifferences }) => say["two-fills"](format.plain(bandInDifferences, 2)),
+    "spread-at-boundary": ({ upperKgPerTurn }) =>
+      say["spread-at-boundary"]({
+        upper: upperKgPerTurn === null ? null : format.value(upperKgPerTurn, "delivery"),
+      }),
+    "spread-borrowed": ({ fills, df }) =>
+      say["spread-borrowed"]({ fills, df: numbered(df, format) }),
+    "fills-are-not-catches": ({ timesTooNarrow }) =>
+      say["fills-are-not-catches"](format.plain(timesTooNarrow, 2)),
+    "fills-since-change": ({ sinceFill, fills, spreadFills }) =>
+      say["fills-since-change"]({
+        sinceFill,
+        fills,
+        spreadFills: spreadFills > fills ? spreadFills : null,
+      }),
+    "first-catch-tells-less": ({ skipHalfWidth, firstHalfWidth }) =>
+      say["first-catch-tells-less"]({
+        oneCatch: format.plusMinus(firstHalfWidth),
+        earlierFills: format.plusMinus(skipHalfWidth),
+      }),
+  };
+}

@@ -1,0 +1,29 @@
+import type { FileCautionFacts } from "../../results/caution-facts/file.ts";
+import type { cautionsFile as templates } from "../en/cautions-file.ts";
+import type { Format } from "../format.ts";
+import type { CautionSentences } from "./caution-sentences.ts";
+
+/** What file and setup give away. A code that is not here carries no figures: its facts go to the sentence as they are. */
+export function cautionsFileSayings(
+  format: Format,
+  { labels, ...say }: typeof templates,
+): CautionSentences<FileCautionFacts> {
+  return {
+    ...say,
+    "catch-far-from-fellows": ({ timesMedian }) =>
+      say["catch-far-from-fellows"](format.plain(timesMedian)),
+    "unit-looks-wrong": ({ unit, medianKgPerTurn }) =>
+      say["unit-looks-wrong"]({ unit, delivery: format.value(medianKgPerTurn, "delivery") }),
+    "newest-fill-left-out": ({ leftOutFill }, { fill }) =>
+      say["newest-fill-left-out"]({ leftOutFill, fill }),
+    "turns-all-equal": ({ turns, tareShare }) =>
+      say["turns-all-equal"]({
+        turns: format.plain(turns),
+        tare: tareShare === null ? null : format.percent(tareShare),
+      }),
+    "setup-name-not-caught": ({ what, name, instead }, { bin }) =>
+      what === "bin"
+        ? labels.binNotCaught({ name, instead })
+        : say["setup-name-not-caught"]({ name, instead, bin }),
+  };
+}
