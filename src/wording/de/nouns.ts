@@ -12,6 +12,7 @@ const variable = (name: string) => variables.get(name) ?? name;
 export const nouns: typeof english = {
   catches: (count) => (count === 1 ? "1 Probe" : `${count} Proben`),
   fills: (count) => (count === 1 ? "1 Füllung" : `${count} Füllungen`),
+  fillsFromTo: ({ from, to }) => (from === to ? `Füllung ${from}` : `Füllungen ${from} bis ${to}`),
   degrees: ({ words, one }) => `${words} ${one ? "Freiheitsgrad" : "Freiheitsgrade"}`,
   variable,
   variableAtStart: variable,

@@ -1,7 +1,12 @@
+import type { Counts } from "./facts.ts";
+
 /** Counted nouns and the like, shared by all templates. */
 export const nouns = {
   catches: (count: number) => (count === 1 ? "1 catch" : `${count} catches`),
   fills: (count: number) => (count === 1 ? "1 fill" : `${count} fills`),
+  /** At the start of a sentence. */
+  fillsFromTo: ({ from, to }: Counts<"from" | "to">) =>
+    from === to ? `Fill ${from}` : `Fills ${from} to ${to}`,
   /** The number is words already: it may have decimals. */
   degrees: ({ words, one }: { readonly words: string; readonly one: boolean }) =>
     `${words} ${one ? "degree" : "degrees"} of freedom`,
