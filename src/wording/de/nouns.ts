@@ -14,6 +14,7 @@ export const nouns: typeof english = {
   fills: (count) => (count === 1 ? "1 Füllung" : `${count} Füllungen`),
   fillsFromTo: ({ from, to }) => (from === to ? `Füllung ${from}` : `Füllungen ${from} bis ${to}`),
   degrees: ({ words, one }) => `${words} ${one ? "Freiheitsgrad" : "Freiheitsgrade"}`,
+  onDegrees: ({ words, one }) => `mit ${words} ${one ? "Freiheitsgrad" : "Freiheitsgraden"}`,
   variable,
   variableAtStart: variable,
 };

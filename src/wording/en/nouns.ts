@@ -1,4 +1,6 @@
-import type { Counts } from "./facts.ts";
+import type { Counts, Numbered } from "./facts.ts";
+
+const degrees = ({ words, one }: Numbered) => `${words} ${one ? "degree" : "degrees"} of freedom`;
 
 /** Counted nouns and the like, shared by all templates. */
 export const nouns = {
@@ -8,8 +10,8 @@ export const nouns = {
   fillsFromTo: ({ from, to }: Counts<"from" | "to">) =>
     from === to ? `Fill ${from}` : `Fills ${from} to ${to}`,
   /** The number is words already: it may have decimals. */
-  degrees: ({ words, one }: { readonly words: string; readonly one: boolean }) =>
-    `${words} ${one ? "degree" : "degrees"} of freedom`,
+  degrees,
+  onDegrees: (df: Numbered) => `on ${degrees(df)}`,
   /** A recorded variable as it is called on paper; a column of the file keeps the name it has there. */
   variable: (name: string) => name,
   variableAtStart: (name: string) => name.charAt(0).toUpperCase() + name.slice(1),

@@ -3,10 +3,11 @@ import type { DriftStep } from "../../questions/drift/verdict.ts";
 import type { Drift, DriftStretch } from "../../questions/drift.ts";
 import type { Interval } from "../../results/estimate.ts";
 import { driftCharts } from "../en/drift-charts.ts";
+import { driftDetail } from "../en/drift-detail.ts";
 import type { Format } from "../format.ts";
 import { driftChartsSayings } from "../sayings/drift-charts.ts";
+import { driftDetailSayings } from "../sayings/drift-detail.ts";
 import { catchWords, earlierFillWords, fillWords } from "./counted.ts";
-import { englishDriftDetail } from "./drift-detail.ts";
 
 export type DriftWords = ReturnType<typeof englishDrift>;
 
@@ -32,7 +33,7 @@ export function englishDrift(format: Format) {
     limits: (result: Drift): string =>
       `The levels drawn come from the fills themselves and say what is usual for this meter; the tolerance lines (± ${rounded(result.options.tolerance, format)} about ${format.value(result.toleranceLines.center, "delivery")}) come from what is wanted. A fill can be usual and still off, or unusual and still good enough.`,
     detail: "How this was judged",
-    ...englishDriftDetail(format),
+    ...driftDetailSayings(format, driftDetail),
     ...driftChartsSayings(format, driftCharts),
     table: {
       caption: "Fills in order of time, and what was decided when each came",

@@ -3,11 +3,12 @@ import type { DriftStep } from "../../questions/drift/verdict.ts";
 import type { Drift } from "../../questions/drift.ts";
 import type { Interval } from "../../results/estimate.ts";
 import { driftCharts } from "../de/drift-charts.ts";
+import { driftDetail } from "../de/drift-detail.ts";
 import type { DriftWords } from "../english/drift.ts";
 import type { Format } from "../format.ts";
 import { driftChartsSayings } from "../sayings/drift-charts.ts";
+import { driftDetailSayings } from "../sayings/drift-detail.ts";
 import { catchesWords, earlierFillsWords, fillsWords } from "./counted.ts";
-import { germanDriftDetail } from "./drift-detail.ts";
 
 /** Everything said about whether a meter has moved over its fills, in German. */
 export function germanDrift(format: Format): DriftWords {
@@ -30,7 +31,7 @@ export function germanDrift(format: Format): DriftWords {
     limits: (result) =>
       `Die gezeichneten Niveaus kommen aus den Füllungen selbst und sagen, was bei diesem Dosierer üblich ist; die Toleranzlinien (± ${rounded(result.options.tolerance, format)} um ${format.value(result.toleranceLines.center, "delivery")}) kommen aus dem, was gewollt ist. Eine Füllung kann üblich sein und doch daneben, oder unüblich und doch gut genug.`,
     detail: "So wurde geurteilt",
-    ...germanDriftDetail(format),
+    ...driftDetailSayings(format, driftDetail),
     ...driftChartsSayings(format, driftCharts),
     table: {
       caption: "Füllungen in zeitlicher Folge, und was bei jeder entschieden wurde",
