@@ -13,6 +13,12 @@ export const nouns: typeof english = {
   catches: (count) => (count === 1 ? "1 Probe" : `${count} Proben`),
   fills: (count) => (count === 1 ? "1 Füllung" : `${count} Füllungen`),
   fillsFromTo: ({ from, to }) => (from === to ? `Füllung ${from}` : `Füllungen ${from} bis ${to}`),
+  /** In the genitive. */
+  earlierFills: (count) =>
+    count === 1
+      ? "der früheren Füllung ihres Niveaus"
+      : `der ${count} früheren Füllungen ihres Niveaus`,
+  change: ({ percent, less }) => `${percent} ${less ? "niedriger" : "höher"}`,
   degrees: ({ words, one }) => `${words} ${one ? "Freiheitsgrad" : "Freiheitsgrade"}`,
   onDegrees: ({ words, one }) => `mit ${words} ${one ? "Freiheitsgrad" : "Freiheitsgraden"}`,
   variable,

@@ -13,3 +13,9 @@ export interface Numbered {
 }
 
 export type Numbers<Name extends string> = Readonly<Record<Name, Numbered>>;
+
+/** How far something lies from something else, and to which side. */
+export interface Change {
+  readonly percent: string;
+  readonly less: boolean;
+}

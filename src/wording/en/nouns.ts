@@ -1,4 +1,4 @@
-import type { Counts, Numbered } from "./facts.ts";
+import type { Change, Counts, Numbered } from "./facts.ts";
 
 const degrees = ({ words, one }: Numbered) => `${words} ${one ? "degree" : "degrees"} of freedom`;
 
@@ -9,6 +9,10 @@ export const nouns = {
   /** At the start of a sentence. */
   fillsFromTo: ({ from, to }: Counts<"from" | "to">) =>
     from === to ? `Fill ${from}` : `Fills ${from} to ${to}`,
+  earlierFills: (count: number) =>
+    count === 1 ? "the earlier fill of its level" : `the ${count} earlier fills of its level`,
+  /** Of a delivery. */
+  change: ({ percent, less }: Change) => `${percent} ${less ? "less" : "more"}`,
   /** The number is words already: it may have decimals. */
   degrees,
   onDegrees: (df: Numbered) => `on ${degrees(df)}`,

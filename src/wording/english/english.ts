@@ -1,4 +1,5 @@
 import { cost } from "../en/cost.ts";
+import { drift } from "../en/drift.ts";
 import { explainingVariables } from "../en/explaining-variables.ts";
 import { outlets } from "../en/outlets.ts";
 import { productComparison } from "../en/product-comparison.ts";
@@ -6,6 +7,7 @@ import { setting } from "../en/setting.ts";
 import { speedLinearity } from "../en/speed-linearity.ts";
 import { formatFor, type UnitSystem } from "../format.ts";
 import { costSayings } from "../sayings/cost.ts";
+import { driftSayings } from "../sayings/drift.ts";
 import { explainingVariablesSayings } from "../sayings/explaining-variables.ts";
 import { outletsSayings } from "../sayings/outlets.ts";
 import { productComparisonSayings } from "../sayings/product-comparison.ts";
@@ -17,7 +19,6 @@ import { englishCatchesNeeded } from "./catches-needed.ts";
 import { englishCautions } from "./cautions.ts";
 import { englishDecision } from "./decision.ts";
 import { englishDelivery } from "./delivery.ts";
-import { englishDrift } from "./drift.ts";
 import { englishFieldCheck } from "./field-check.ts";
 import { englishFrame } from "./frame.ts";
 import { englishOutliers } from "./outliers.ts";
@@ -47,7 +48,7 @@ export function english(units: UnitSystem = "metric"): Words {
     catchesNeeded: englishCatchesNeeded(format),
     skipping: englishSkipping(format),
     cost: costSayings(format, cost),
-    drift: englishDrift(format),
+    drift: driftSayings(format, drift),
     repeatability: englishRepeatability(format),
     productComparison: productComparisonSayings(format, productComparison),
     explainingVariables: explainingVariablesSayings(format, explainingVariables),

@@ -1,4 +1,5 @@
 import { cost } from "../de/cost.ts";
+import { drift } from "../de/drift.ts";
 import { explainingVariables } from "../de/explaining-variables.ts";
 import { outlets } from "../de/outlets.ts";
 import { productComparison } from "../de/product-comparison.ts";
@@ -6,6 +7,7 @@ import { setting } from "../de/setting.ts";
 import { speedLinearity } from "../de/speed-linearity.ts";
 import { formatFor, type UnitSystem } from "../format.ts";
 import { costSayings } from "../sayings/cost.ts";
+import { driftSayings } from "../sayings/drift.ts";
 import { explainingVariablesSayings } from "../sayings/explaining-variables.ts";
 import { outletsSayings } from "../sayings/outlets.ts";
 import { productComparisonSayings } from "../sayings/product-comparison.ts";
@@ -17,7 +19,6 @@ import { germanCatchesNeeded } from "./catches-needed.ts";
 import { germanCautions } from "./cautions.ts";
 import { germanDecision } from "./decision.ts";
 import { germanDelivery } from "./delivery.ts";
-import { germanDrift } from "./drift.ts";
 import { germanFieldCheck } from "./field-check.ts";
 import { germanFrame } from "./frame.ts";
 import { germanOutliers } from "./outliers.ts";
@@ -47,7 +48,7 @@ export function german(units: UnitSystem = "metric"): Words {
     catchesNeeded: germanCatchesNeeded(format),
     skipping: germanSkipping(format),
     cost: costSayings(format, cost),
-    drift: germanDrift(format),
+    drift: driftSayings(format, drift),
     repeatability: germanRepeatability(format),
     productComparison: productComparisonSayings(format, productComparison),
     explainingVariables: explainingVariablesSayings(format, explainingVariables),
