@@ -1,9 +1,10 @@
 import type { CautionCode, CautionFacts, Where } from "../../results/caution.ts";
+import { cautionsDrift } from "../en/cautions-drift.ts";
 import { cautionsProducts } from "../en/cautions-products.ts";
 import type { Format } from "../format.ts";
+import { cautionsDriftSayings } from "../sayings/cautions-drift.ts";
 import { cautionsProductsSayings } from "../sayings/cautions-products.ts";
 import { englishCatchCautions } from "./cautions-catches.ts";
-import { englishDriftCautions } from "./cautions-drift.ts";
 import { englishFieldCautions } from "./cautions-field.ts";
 import { englishPlanningCautions } from "./cautions-planning.ts";
 import { degrees } from "./counted.ts";
@@ -20,7 +21,7 @@ export function englishCautions(format: Format): CautionWords {
     ...aboutOneFill(format),
     ...aboutFills(format),
     ...englishPlanningCautions(format),
-    ...englishDriftCautions(format),
+    ...cautionsDriftSayings(format, cautionsDrift),
     ...englishCatchCautions(format),
     ...cautionsProductsSayings(format, cautionsProducts),
     ...englishFieldCautions(format),

@@ -1,9 +1,10 @@
+import { cautionsDrift } from "../de/cautions-drift.ts";
 import { cautionsProducts } from "../de/cautions-products.ts";
 import type { CautionWords } from "../english/cautions.ts";
 import type { Format } from "../format.ts";
+import { cautionsDriftSayings } from "../sayings/cautions-drift.ts";
 import { cautionsProductsSayings } from "../sayings/cautions-products.ts";
 import { germanCatchCautions } from "./cautions-catches.ts";
-import { germanDriftCautions } from "./cautions-drift.ts";
 import { germanFieldCautions } from "./cautions-field.ts";
 import { germanPlanningCautions } from "./cautions-planning.ts";
 import { degrees, fillsWords } from "./counted.ts";
@@ -16,7 +17,7 @@ export function germanCautions(format: Format): CautionWords {
     ...aboutOneFill(format),
     ...aboutFills(format),
     ...germanPlanningCautions(format),
-    ...germanDriftCautions(format),
+    ...cautionsDriftSayings(format, cautionsDrift),
     ...germanCatchCautions(format),
     ...cautionsProductsSayings(format, cautionsProducts),
     ...germanFieldCautions(format),
