@@ -1,4 +1,3 @@
-import type { AcrossFillsWords } from "./english/across-fills.ts";
 import type { CatchesNeededWords } from "./english/catches-needed.ts";
 import type { CautionWords } from "./english/cautions.ts";
 import type { DecisionWords } from "./english/decision.ts";
@@ -12,6 +11,7 @@ import type { TrialPlanWords } from "./english/trial-plan.ts";
 import type { UncertaintyBudgetWords } from "./english/uncertainty-budget.ts";
 import type { Format } from "./format.ts";
 import type { FrameWords } from "./frame.ts";
+import type { AcrossFillsWords } from "./sayings/across-fills.ts";
 import type { CostWords } from "./sayings/cost.ts";
 import type { DriftWords } from "./sayings/drift.ts";
 import type { ExplainingVariablesWords } from "./sayings/explaining-variables.ts";

@@ -1,3 +1,4 @@
+import type { Numbered } from "../en/facts.ts";
 import type { nouns as english } from "../en/nouns.ts";
 
 const variables = new Map([
@@ -24,3 +25,7 @@ export const nouns: typeof english = {
   variable,
   variableAtStart: variable,
 };
+
+/** A catch "mit 20 Umdrehungen". */
+export const withTurns = ({ words, one }: Numbered) =>
+  `mit ${words} ${one ? "Umdrehung" : "Umdrehungen"}`;

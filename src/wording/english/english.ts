@@ -1,3 +1,4 @@
+import { acrossFills } from "../en/across-fills.ts";
 import { cost } from "../en/cost.ts";
 import { drift } from "../en/drift.ts";
 import { explainingVariables } from "../en/explaining-variables.ts";
@@ -6,6 +7,7 @@ import { productComparison } from "../en/product-comparison.ts";
 import { setting } from "../en/setting.ts";
 import { speedLinearity } from "../en/speed-linearity.ts";
 import { formatFor, type UnitSystem } from "../format.ts";
+import { acrossFillsSayings } from "../sayings/across-fills.ts";
 import { costSayings } from "../sayings/cost.ts";
 import { driftSayings } from "../sayings/drift.ts";
 import { explainingVariablesSayings } from "../sayings/explaining-variables.ts";
@@ -14,7 +16,6 @@ import { productComparisonSayings } from "../sayings/product-comparison.ts";
 import { settingSayings } from "../sayings/setting.ts";
 import { speedLinearitySayings } from "../sayings/speed-linearity.ts";
 import type { Words } from "../words.ts";
-import { englishAcrossFills } from "./across-fills.ts";
 import { englishCatchesNeeded } from "./catches-needed.ts";
 import { englishCautions } from "./cautions.ts";
 import { englishDecision } from "./decision.ts";
@@ -43,7 +44,7 @@ export function english(units: UnitSystem = "metric"): Words {
     cautions: englishCautions(format),
     decision: englishDecision(format),
     delivery: englishDelivery(format),
-    acrossFills: englishAcrossFills(format),
+    acrossFills: acrossFillsSayings(format, acrossFills),
     outliers: englishOutliers(format),
     catchesNeeded: englishCatchesNeeded(format),
     skipping: englishSkipping(format),

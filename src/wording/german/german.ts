@@ -1,3 +1,4 @@
+import { acrossFills } from "../de/across-fills.ts";
 import { cost } from "../de/cost.ts";
 import { drift } from "../de/drift.ts";
 import { explainingVariables } from "../de/explaining-variables.ts";
@@ -6,6 +7,7 @@ import { productComparison } from "../de/product-comparison.ts";
 import { setting } from "../de/setting.ts";
 import { speedLinearity } from "../de/speed-linearity.ts";
 import { formatFor, type UnitSystem } from "../format.ts";
+import { acrossFillsSayings } from "../sayings/across-fills.ts";
 import { costSayings } from "../sayings/cost.ts";
 import { driftSayings } from "../sayings/drift.ts";
 import { explainingVariablesSayings } from "../sayings/explaining-variables.ts";
@@ -14,7 +16,6 @@ import { productComparisonSayings } from "../sayings/product-comparison.ts";
 import { settingSayings } from "../sayings/setting.ts";
 import { speedLinearitySayings } from "../sayings/speed-linearity.ts";
 import type { Words } from "../words.ts";
-import { germanAcrossFills } from "./across-fills.ts";
 import { germanCatchesNeeded } from "./catches-needed.ts";
 import { germanCautions } from "./cautions.ts";
 import { germanDecision } from "./decision.ts";
@@ -43,7 +44,7 @@ export function german(units: UnitSystem = "metric"): Words {
     cautions: germanCautions(format),
     decision: germanDecision(format),
     delivery: germanDelivery(format),
-    acrossFills: germanAcrossFills(format),
+    acrossFills: acrossFillsSayings(format, acrossFills),
     outliers: germanOutliers(format),
     catchesNeeded: germanCatchesNeeded(format),
     skipping: germanSkipping(format),
