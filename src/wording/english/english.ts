@@ -4,6 +4,7 @@ import { drift } from "../en/drift.ts";
 import { explainingVariables } from "../en/explaining-variables.ts";
 import { outlets } from "../en/outlets.ts";
 import { productComparison } from "../en/product-comparison.ts";
+import { repeatability } from "../en/repeatability.ts";
 import { setting } from "../en/setting.ts";
 import { speedLinearity } from "../en/speed-linearity.ts";
 import { formatFor, type UnitSystem } from "../format.ts";
@@ -13,6 +14,7 @@ import { driftSayings } from "../sayings/drift.ts";
 import { explainingVariablesSayings } from "../sayings/explaining-variables.ts";
 import { outletsSayings } from "../sayings/outlets.ts";
 import { productComparisonSayings } from "../sayings/product-comparison.ts";
+import { repeatabilitySayings } from "../sayings/repeatability.ts";
 import { settingSayings } from "../sayings/setting.ts";
 import { speedLinearitySayings } from "../sayings/speed-linearity.ts";
 import type { Words } from "../words.ts";
@@ -23,7 +25,6 @@ import { englishDelivery } from "./delivery.ts";
 import { englishFieldCheck } from "./field-check.ts";
 import { englishFrame } from "./frame.ts";
 import { englishOutliers } from "./outliers.ts";
-import { englishRepeatability } from "./repeatability.ts";
 import { englishReport } from "./report.ts";
 import { englishSkipping } from "./skipping.ts";
 import { englishTrialPlan } from "./trial-plan.ts";
@@ -50,7 +51,7 @@ export function english(units: UnitSystem = "metric"): Words {
     skipping: englishSkipping(format),
     cost: costSayings(format, cost),
     drift: driftSayings(format, drift),
-    repeatability: englishRepeatability(format),
+    repeatability: repeatabilitySayings(format, repeatability),
     productComparison: productComparisonSayings(format, productComparison),
     explainingVariables: explainingVariablesSayings(format, explainingVariables),
     trialPlan: englishTrialPlan(format),

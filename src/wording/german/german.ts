@@ -4,6 +4,7 @@ import { drift } from "../de/drift.ts";
 import { explainingVariables } from "../de/explaining-variables.ts";
 import { outlets } from "../de/outlets.ts";
 import { productComparison } from "../de/product-comparison.ts";
+import { repeatability } from "../de/repeatability.ts";
 import { setting } from "../de/setting.ts";
 import { speedLinearity } from "../de/speed-linearity.ts";
 import { formatFor, type UnitSystem } from "../format.ts";
@@ -13,6 +14,7 @@ import { driftSayings } from "../sayings/drift.ts";
 import { explainingVariablesSayings } from "../sayings/explaining-variables.ts";
 import { outletsSayings } from "../sayings/outlets.ts";
 import { productComparisonSayings } from "../sayings/product-comparison.ts";
+import { repeatabilitySayings } from "../sayings/repeatability.ts";
 import { settingSayings } from "../sayings/setting.ts";
 import { speedLinearitySayings } from "../sayings/speed-linearity.ts";
 import type { Words } from "../words.ts";
@@ -23,7 +25,6 @@ import { germanDelivery } from "./delivery.ts";
 import { germanFieldCheck } from "./field-check.ts";
 import { germanFrame } from "./frame.ts";
 import { germanOutliers } from "./outliers.ts";
-import { germanRepeatability } from "./repeatability.ts";
 import { germanReport } from "./report.ts";
 import { germanSkipping } from "./skipping.ts";
 import { germanTrialPlan } from "./trial-plan.ts";
@@ -50,7 +51,7 @@ export function german(units: UnitSystem = "metric"): Words {
     skipping: germanSkipping(format),
     cost: costSayings(format, cost),
     drift: driftSayings(format, drift),
-    repeatability: germanRepeatability(format),
+    repeatability: repeatabilitySayings(format, repeatability),
     productComparison: productComparisonSayings(format, productComparison),
     explainingVariables: explainingVariablesSayings(format, explainingVariables),
     trialPlan: germanTrialPlan(format),
