@@ -1,5 +1,5 @@
 import type { fieldCheck as english } from "../en/field-check.ts";
-import { withDegrees } from "./nouns.ts";
+import { nouns } from "./nouns.ts";
 
 const over: typeof english.correctionOfOne = (f) =>
   `Feld gegen Proben über ${f.checks} ${f.checks === 1 ? "Prüfung" : "Prüfungen"}: ${f.factor} von dem, was die Proben erwarten lassen`;
@@ -48,7 +48,7 @@ export const fieldCheck: typeof english = {
   notJudged: (f) =>
     `Die gefundene Menge liegt ${f.inside ? "innerhalb" : "außerhalb"} des Bereichs, den die Proben angeben; ob beide übereinstimmen, lässt sich nicht beurteilen, solange die Unsicherheit des Feldes selbst nicht bekannt ist.`,
   correction: (f) =>
-    `${over(f)} (Vertrauensbereich (${f.level}) ${f.range}, t-Verteilung ${withDegrees(f.df)}).`,
+    `${over(f)} (Vertrauensbereich (${f.level}) ${f.range}, t-Verteilung ${nouns.onDegrees(f.df)}).`,
   correctionOfOne: (f) => `${over(f)} (kein Vertrauensbereich bei einer Prüfung).`,
   whatTheFieldDoes:
     "Das macht das Fahren auf dem Feld; es gehört nicht zur Streuung der Proben, und mehr Proben ändern es nicht.",

@@ -1,3 +1,4 @@
+import type { Numbered } from "../en/facts.ts";
 import type { nouns as english } from "../en/nouns.ts";
 
 const variables = new Map([
@@ -8,14 +9,8 @@ const variables = new Map([
 
 const variable = (name: string) => variables.get(name) ?? name;
 
-type Counted = Parameters<typeof english.degrees>[0];
-
-/** "mit 7,3 Freiheitsgraden". */
-export const withDegrees = ({ words, one }: Counted) =>
-  `mit ${words} ${one ? "Freiheitsgrad" : "Freiheitsgraden"}`;
-
 /** "mit 2 Umdrehungen". */
-export const withTurns = ({ words, one }: Counted) =>
+export const withTurns = ({ words, one }: Numbered) =>
   `mit ${words} ${one ? "Umdrehung" : "Umdrehungen"}`;
 
 const catches = (count: number) => (count === 1 ? "1 Probe" : `${count} Proben`);
@@ -27,7 +22,15 @@ export const nouns: typeof english = {
   catchesOfTurns: ({ further, turns }) => `${catches(further)} ${withTurns(turns)}`,
   moreCatches: ({ further, turns }) =>
     `${further} weitere ${further === 1 ? "Probe" : "Proben"} ${withTurns(turns)}`,
+  fillsFromTo: ({ from, to }) => (from === to ? `Füllung ${from}` : `Füllungen ${from} bis ${to}`),
+  /** In the genitive. */
+  earlierFills: (count) =>
+    count === 1
+      ? "der früheren Füllung ihres Niveaus"
+      : `der ${count} früheren Füllungen ihres Niveaus`,
+  change: ({ percent, less }) => `${percent} ${less ? "niedriger" : "höher"}`,
   degrees: ({ words, one }) => `${words} ${one ? "Freiheitsgrad" : "Freiheitsgrade"}`,
+  onDegrees: ({ words, one }) => `mit ${words} ${one ? "Freiheitsgrad" : "Freiheitsgraden"}`,
   variable,
   variableAtStart: variable,
 };

@@ -1,20 +1,28 @@
-import type { Counts, Numbers } from "./facts.ts";
+import type { Change, Counts, Numbered, Numbers } from "./facts.ts";
 
 /** Catches still to take, of so many turns each. */
 type Planned = Counts<"further"> & Numbers<"turns">;
 
 const catches = (count: number) => (count === 1 ? "1 catch" : `${count} catches`);
+const degrees = ({ words, one }: Numbered) => `${words} ${one ? "degree" : "degrees"} of freedom`;
 
 /** Counted nouns and the like, shared by all templates. */
 export const nouns = {
   catches,
-  fills: (count: number) => (count === 1 ? "1 fill" : `${count} fills`),
   catchesOfTurns: ({ further, turns }: Planned) => `${catches(further)} of ${turns.words} turns`,
   moreCatches: ({ further, turns }: Planned) =>
     `${further} more ${further === 1 ? "catch" : "catches"} of ${turns.words} turns`,
+  fills: (count: number) => (count === 1 ? "1 fill" : `${count} fills`),
+  /** At the start of a sentence. */
+  fillsFromTo: ({ from, to }: Counts<"from" | "to">) =>
+    from === to ? `Fill ${from}` : `Fills ${from} to ${to}`,
+  earlierFills: (count: number) =>
+    count === 1 ? "the earlier fill of its level" : `the ${count} earlier fills of its level`,
+  /** Of a delivery. */
+  change: ({ percent, less }: Change) => `${percent} ${less ? "less" : "more"}`,
   /** The number is words already: it may have decimals. */
-  degrees: ({ words, one }: { readonly words: string; readonly one: boolean }) =>
-    `${words} ${one ? "degree" : "degrees"} of freedom`,
+  degrees,
+  onDegrees: (df: Numbered) => `on ${degrees(df)}`,
   /** A recorded variable as it is called on paper; a column of the file keeps the name it has there. */
   variable: (name: string) => name,
   variableAtStart: (name: string) => name.charAt(0).toUpperCase() + name.slice(1),

@@ -8,13 +8,6 @@ function counter(one: string, more: string): (count: number) => string {
 export const catchesWords = counter("Probe", "Proben");
 export const fillsWords = counter("Füllung", "Füllungen");
 
-/** "der 6 früheren Füllungen ihres Niveaus", im Genitiv. */
-export function earlierFillsWords(fills: number): string {
-  return fills === 1
-    ? "der früheren Füllung ihres Niveaus"
-    : `der ${fills} früheren Füllungen ihres Niveaus`;
-}
-
 /** "7,3 Freiheitsgrade". */
 export function degrees(df: number, format: Format): string {
   return `${format.plain(df)} ${df === 1 ? "Freiheitsgrad" : "Freiheitsgrade"}`;

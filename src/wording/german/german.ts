@@ -1,34 +1,38 @@
+import { acrossFills } from "../de/across-fills.ts";
 import { catchesNeeded } from "../de/catches-needed.ts";
 import { cautions } from "../de/cautions.ts";
+import { cautionsDrift } from "../de/cautions-drift.ts";
 import { cost } from "../de/cost.ts";
 import { decision } from "../de/decision.ts";
+import { drift } from "../de/drift.ts";
 import { explainingVariables } from "../de/explaining-variables.ts";
 import { fieldCheck } from "../de/field-check.ts";
 import { outlets } from "../de/outlets.ts";
 import { outliers } from "../de/outliers.ts";
 import { productComparison } from "../de/product-comparison.ts";
+import { repeatability } from "../de/repeatability.ts";
 import { setting } from "../de/setting.ts";
 import { speedLinearity } from "../de/speed-linearity.ts";
 import { formatFor, type UnitSystem } from "../format.ts";
+import { acrossFillsSayings } from "../sayings/across-fills.ts";
 import { catchesNeededSayings } from "../sayings/catches-needed.ts";
 import { cautionsSayings } from "../sayings/cautions.ts";
+import { cautionsDriftSayings } from "../sayings/cautions-drift.ts";
 import { costSayings } from "../sayings/cost.ts";
 import { decisionSayings } from "../sayings/decision.ts";
+import { driftSayings } from "../sayings/drift.ts";
 import { explainingVariablesSayings } from "../sayings/explaining-variables.ts";
 import { fieldCheckSayings } from "../sayings/field-check.ts";
 import { outletsSayings } from "../sayings/outlets.ts";
 import { outliersSayings } from "../sayings/outliers.ts";
 import { productComparisonSayings } from "../sayings/product-comparison.ts";
+import { repeatabilitySayings } from "../sayings/repeatability.ts";
 import { settingSayings } from "../sayings/setting.ts";
 import { speedLinearitySayings } from "../sayings/speed-linearity.ts";
 import type { Words } from "../words.ts";
-import { germanAcrossFills } from "./across-fills.ts";
-import { germanDriftCautions } from "./cautions-drift.ts";
 import { germanPlanningCautions } from "./cautions-planning.ts";
 import { germanDelivery } from "./delivery.ts";
-import { germanDrift } from "./drift.ts";
 import { germanFrame } from "./frame.ts";
-import { germanRepeatability } from "./repeatability.ts";
 import { germanReport } from "./report.ts";
 import { germanSkipping } from "./skipping.ts";
 import { germanTrialPlan } from "./trial-plan.ts";
@@ -48,17 +52,17 @@ export function german(units: UnitSystem = "metric"): Words {
     frame: germanFrame,
     cautions: cautionsSayings(format, cautions, {
       ...germanPlanningCautions(format),
-      ...germanDriftCautions(format),
+      ...cautionsDriftSayings(format, cautionsDrift),
     }),
     decision: decisionSayings(format, decision),
     delivery: germanDelivery(format),
-    acrossFills: germanAcrossFills(format),
     outliers: outliersSayings(format, outliers),
     catchesNeeded: catchesNeededSayings(format, catchesNeeded),
+    acrossFills: acrossFillsSayings(format, acrossFills),
     skipping: germanSkipping(format),
     cost: costSayings(format, cost),
-    drift: germanDrift(format),
-    repeatability: germanRepeatability(format),
+    drift: driftSayings(format, drift),
+    repeatability: repeatabilitySayings(format, repeatability),
     productComparison: productComparisonSayings(format, productComparison),
     explainingVariables: explainingVariablesSayings(format, explainingVariables),
     trialPlan: germanTrialPlan(format),

@@ -3,7 +3,7 @@ import type { Format } from "../format.ts";
 
 /** "−1.0 % to +2.0 %"; null: no interval, or an end that is unbounded. */
 export function limits(
-  interval: Interval | null,
+  interval: Pick<Interval, "lower" | "upper"> | null,
   shown: (end: number) => string,
   format: Format,
 ): string | null {

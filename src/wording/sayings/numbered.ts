@@ -1,6 +1,7 @@
+import type { Numbered } from "../en/facts.ts";
 import type { Format } from "../format.ts";
 
-/** A number as words, and whether the noun after it stands in the singular. */
-export function numbered(value: number, format: Format) {
+/** A number of something, where its noun follows. */
+export function numbered(value: number, format: Format): Numbered {
   return { words: format.plain(value), one: value === 1 };
 }

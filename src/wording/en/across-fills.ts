@@ -1,0 +1,60 @@
+import type { Counts, Facts, Numbered, Numbers } from "./facts.ts";
+import { nouns } from "./nouns.ts";
+
+const { degrees, fills, onDegrees } = nouns;
+
+type Who = Facts<"bin" | "product">;
+
+/** What is said of the fills of one bin together. */
+export const acrossFills = {
+  labels: { heading: "Across fills" },
+  nothingYet: (f: Who) =>
+    `Bin ${f.bin} (${f.product}): one fill so far, so nothing can be said about the next one.`,
+  next: (
+    f: Who &
+      Facts<"mean" | "next" | "level" | "halfWidth"> &
+      Counts<"fills"> & {
+        /** First fill of the level in force; null: all fills are of it. */
+        readonly since: number | null;
+      },
+  ) =>
+    `Bin ${f.bin} (${f.product}): ${f.mean} on average over ${f.fills === 1 ? "its one fill" : fills(f.fills)}${f.since === null ? "" : ` since fill ${f.since}`}; the next fill should deliver ${f.next} (${f.level} band), which is ${f.halfWidth}.`,
+  mean: (f: Facts<"mean" | "level" | "range"> & { readonly df: Numbered | null }) =>
+    `Mean over fills: ${f.mean}, ${f.level} interval ${f.range} (Student's t${f.df === null ? "" : ` ${onDegrees(f.df)}`}: one estimate a fill).`,
+  spreadUnknown: "How much fills differ is not known.",
+  spread: (
+    f: Facts<"size" | "level", "range"> & {
+      readonly borrowed: boolean;
+      /** Fills behind it, where these are more than the level in force has; null: they are not. */
+      readonly ofFills: number | null;
+    },
+  ) =>
+    `Fill-to-fill spread: ${f.size}${f.range === null ? "" : ` (${f.level} interval ${f.range})`}${f.borrowed ? ", borrowed from other bins" : ""}${f.ofFills === null ? "" : `, from ${fills(f.ofFills)}, each against its own level`}.`,
+  explainedByCatches: "Catch scatter alone explains that much.",
+  withoutCatches: (rest: string) => `With catch scatter taken out, ${rest} remain.`,
+  scatterUnknown: "Catch scatter is not known from these fills.",
+  scatter: (f: Facts<"size"> & Numbers<"turns" | "df"> & Counts<"fills">) =>
+    `Catch scatter within a fill: ${f.size} of a ${f.turns.words}-turn catch (${degrees(f.df)} from ${fills(f.fills)}).`,
+  noReml: "Restricted maximum likelihood needs two fills and some catch scatter.",
+  reml: (f: Facts<"mean" | "error", "component"> & Numbers<"df">) =>
+    `Restricted maximum likelihood (REML), for comparison: mean ${f.mean}, adjusted standard error ${f.error} ${onDegrees(f.df)}; fill-to-fill component ${f.component === null ? "at zero, not told apart from catch scatter" : f.component}.`,
+  catchOfFill: (f: Counts<"fill" | "catch">) => `fill ${f.fill} catch ${f.catch}`,
+  leftOut: (f: Facts<"all" | "mean", "halfWidth"> & Counts<"catches">) =>
+    `Left out of these figures, because no chance explains ${f.catches === 1 ? "it" : "them"}: ${f.all}. With ${f.catches === 1 ? "it" : "them"} the mean over fills would be ${f.mean}${f.halfWidth === null ? "" : `, and the next fill would be known to ${f.halfWidth}`}.`,
+  correlation: (share: string) =>
+    `Intraclass correlation: ${share} of the variance of one catch belongs to its fill.`,
+  fills: {
+    title: (f: Facts<"bin">) => `Delivery of each fill, bin ${f.bin}`,
+    fill: "Fill",
+    delivery: (unit: string) => `Delivery (${unit})`,
+    interval: "Interval",
+    catches: "Catches",
+    turns: "Turns",
+    date: "Date",
+    band: "band for the next fill",
+    unknown: "not known",
+    caption: "Fills in order",
+  },
+  description: (f: Counts<"fills"> & Facts<"next">) =>
+    `${fills(f.fills)} in order, each with its interval, against the band in which the next fill is expected: ${f.next}.`,
+};

@@ -1,0 +1,54 @@
+import type { Repeatability } from "../../questions/repeatability.ts";
+import type { Counts, Facts, Numbered, Numbers } from "./facts.ts";
+import { nouns } from "./nouns.ts";
+
+type Who = Facts<"bin"> & Counts<"fill">;
+
+type Scatter = Who & Facts<"size"> & Numbers<"turns">;
+
+const turns = ({ words, one }: Numbered) => `${words} ${one ? "turn" : "turns"}`;
+
+/** What is said of how repeatable the catches of a fill are. */
+export const repeatability = {
+  labels: { heading: "How repeatable are the catches?" },
+  practices: {
+    "as usual": "as usual",
+    "more than usual": "more than usual",
+    "less than usual": "less than usual",
+    "cannot be told": "cannot be told",
+  } satisfies Record<Repeatability["practice"], string>,
+  oneCatch: (f: Who) => `Bin ${f.bin}, fill ${f.fill}: one catch shows no scatter.`,
+  exact: (f: Who) =>
+    `Bin ${f.bin}, fill ${f.fill}: the catches agree exactly, so the scale hides their scatter.`,
+  scatters: (f: Scatter) =>
+    `Bin ${f.bin}, fill ${f.fill}: a ${f.turns.words}-turn catch scatters by ${f.size}.`,
+  scattersAgainst: (f: Scatter & Facts<"practice" | "earlier">) =>
+    `Bin ${f.bin}, fill ${f.fill}: a ${f.turns.words}-turn catch scatters by ${f.size}, ${f.practice} (earlier fills: ${f.earlier}).`,
+  limitedBy: {
+    scale:
+      "Reading the scale makes up most of the error of this fill: longer catches or a finer scale lessen it, more catches of the same length do not.",
+    scatter:
+      "The catches' own scatter makes up most of the error of this fill, and every further catch lessens it.",
+  },
+  comparison: (
+    f: Facts<"times" | "level" | "statistic" | "p", "range"> & Counts<"dfToday" | "dfEarlier">,
+  ) =>
+    `Today's scatter is ${f.times} times that of earlier fills${f.range === null ? "" : ` (${f.level} interval ${f.range})`}: F = ${f.statistic} on ${f.dfToday} and ${f.dfEarlier} degrees of freedom, ${f.p}.`,
+  twoCatches: (f: Numbers<"turns"> & Facts<"within" | "beyond">) =>
+    `Two good catches of ${turns(f.turns)} may differ by up to ${f.within} of their mass; a larger difference comes up in ${f.beyond} of pairs (repeatability limit).`,
+  noDivision: "The scale's division is not given, so its part in the scatter is not known.",
+  scale: (f: Facts<"division", "ofCatch" | "ofFill">) =>
+    `Reading the scale in steps of ${f.division} makes up ${f.ofCatch ?? "an unknown part"} of the variance of a catch${f.ofFill === null ? "" : `, and ${f.ofFill} of this fill's, where it does not average out`}.`,
+  chart: {
+    title: (f: Facts<"bin">) => `Catch scatter of each fill, bin ${f.bin}`,
+    fill: "Fill",
+    scatter: "Scatter of a catch (%)",
+    catches: "Catches",
+    earlier: "earlier fills",
+    reading: "reading the scale",
+  },
+  description: (
+    f: Numbers<"turns"> & Counts<"fills" | "fill"> & Facts<"practice", "earlier" | "reading">,
+  ) =>
+    `Scatter of a ${f.turns.words}-turn catch in ${f.fills === 1 ? "" : "each of "}${nouns.fills(f.fills)} with its interval, on a logarithmic scale${f.earlier === null ? "" : `, against ${f.earlier} over the earlier fills`}${f.reading === null ? "" : ` and the ${f.reading} that reading the scale alone makes`}. Fill ${f.fill}: ${f.practice}.`,
+};

@@ -1,0 +1,109 @@
+import type { AcrossFills } from "../../questions/across-fills.ts";
+import type { acrossFills as templates } from "../en/across-fills.ts";
+import type { Format } from "../format.ts";
+import { limits } from "./limits.ts";
+import { numbered } from "./numbered.ts";
+import { sentences } from "./sentences.ts";
+
+export type AcrossFillsWords = ReturnType<typeof acrossFillsSayings>;
+
+/** Which sentences are said about the fills of one bin together. */
+export function acrossFillsSayings(format: Format, say: typeof templates) {
+  const level = ({ options }: AcrossFills) => format.percent(options.level, 0);
+  const halfWidth = ({ nextFill: { value, interval } }: AcrossFills) =>
+    format.plusMinus(((interval?.upper ?? value) - value) / value);
+  /** In the unit of the mean beside it. */
+  const errorOf = ({ mean, adjustedStandardError: error }: NonNullable<AcrossFills["reml"]>) =>
+    `${format.number(error, "delivery", mean, error)} ${format.unit("delivery", mean)}`;
+  const withoutCatches = ({ between, mean }: AcrossFills): string | null => {
+    if (between === null) return null;
+    return between.atBoundary
+      ? say.explainedByCatches
+      : say.withoutCatches(format.percent(between.value / mean.value));
+  };
+
+  return {
+    ...say.labels,
+    sentence: (result: AcrossFills): string => {
+      const { mean, nextFill, sinceFill } = result;
+      const next = format.estimateInterval(nextFill, "delivery");
+      if (next === null) return say.nothingYet(result);
+      return say.next({
+        ...result,
+        mean: format.value(mean.value, "delivery", nextFill.standardError),
+        since: sinceFill,
+        next,
+        level: level(result),
+        halfWidth: halfWidth(result),
+      });
+    },
+    meanSentence: (result: AcrossFills): string | null => {
+      const { value, standardError, df } = result.mean;
+      const range = format.estimateInterval(result.mean, "delivery");
+      if (range === null) return null;
+      return say.mean({
+        mean: format.value(value, "delivery", standardError),
+        level: level(result),
+        range,
+        df: df === null ? null : numbered(df, format),
+      });
+    },
+    spread: (result: AcrossFills): string => {
+      const { spread, mean, fills } = result;
+      if (spread.relative === null) return say.spreadUnknown;
+      const interval = spread.standardDeviation?.interval ?? null;
+      const severalLevels = spread.source === "own" && spread.fills > fills;
+      return sentences(
+        say.spread({
+          size: format.percent(spread.relative),
+          level: level(result),
+          range: limits(interval, (end) => format.percent(end / mean.value), format),
+          borrowed: spread.source === "borrowed",
+          ofFills: severalLevels ? spread.fills : null,
+        }),
+        withoutCatches(result),
+      );
+    },
+    scatter: ({ catchScatter: { relative, turns, df, fills } }: AcrossFills): string =>
+      relative === null
+        ? say.scatterUnknown
+        : say.scatter({
+            size: format.percent(relative),
+            turns: numbered(turns, format),
+            df: numbered(df, format),
+            fills,
+          }),
+    reml: ({ reml, mean }: AcrossFills): string =>
+      reml === null
+        ? say.noReml
+        : say.reml({
+            mean: format.value(reml.mean, "delivery", mean.standardError),
+            error: errorOf(reml),
+            df: numbered(reml.df, format),
+            component: reml.atBoundary
+              ? null
+              : format.percent(Math.sqrt(reml.betweenVariance) / reml.mean),
+          }),
+    /** What the fills would say with the catches that are left out. */
+    leftOut: ({ leftOut }: AcrossFills): string | null => {
+      if (leftOut === null) return null;
+      const { catches, mean, nextFillHalfWidth } = leftOut;
+      return say.leftOut({
+        catches: catches.length,
+        all: format.list(catches.map(say.catchOfFill)),
+        mean: format.value(mean.value, "delivery", mean.standardError),
+        halfWidth: nextFillHalfWidth === null ? null : format.plusMinus(nextFillHalfWidth),
+      });
+    },
+    correlation: ({ between }: AcrossFills): string | null =>
+      between === null ? null : say.correlation(format.percent(between.intraclassCorrelation, 0)),
+    fills: {
+      ...say.fills,
+      description: ({ points, nextFill }: AcrossFills): string =>
+        say.description({
+          fills: points.length,
+          next: format.estimateInterval(nextFill, "delivery") ?? say.fills.unknown,
+        }),
+    },
+  };
+}

@@ -1,0 +1,35 @@
+import type { FillGap } from "../../model/fill-order.ts";
+import type { Drift } from "../../questions/drift.ts";
+import type { driftCharts as templates } from "../en/drift-charts.ts";
+import type { Format } from "../format.ts";
+import { sentences } from "./sentences.ts";
+
+/** Which words stand on the charts of fills in order of time. */
+export function driftChartsSayings(format: Format, say: typeof templates) {
+  return {
+    chart: {
+      ...say.chart,
+      description: ({ input, stretches, trending, stoodApart, differs }: Drift): string => {
+        const odd = [...stoodApart, ...(differs === null ? [] : [differs])];
+        return sentences(
+          say.shown(input.fills),
+          ...stretches.map(({ from, to, mean }) =>
+            say.level({ from, to, mean: format.value(mean, "delivery") }),
+          ),
+          trending === null ? null : say.slope(format.signedPercent(trending.perFill.value)),
+          odd.length === 0 ? null : say.marked(format.list(odd.map(({ fill }) => String(fill)))),
+        );
+      },
+      gap: ({ afterFill, beforeFill, missingFills, days }: FillGap): string => {
+        if (missingFills === 0) return say.pause(format.count(Math.round(days ?? 0)));
+        const [from, to] = [afterFill + 1, beforeFill - 1];
+        return missingFills === 1 ? say.oneMissing(from) : say.missing({ from, to });
+      },
+    },
+    scoreChart: {
+      ...say.scoreChart,
+      description: ({ scoreCharts: { points, cusum } }: Drift): string =>
+        say.scores({ fills: points.length, decision: format.plain(cusum.decision) }),
+    },
+  };
+}

@@ -1,0 +1,149 @@
+import type { DriftPower } from "../../questions/drift/rates.ts";
+import type { DriftStep } from "../../questions/drift/verdict.ts";
+import type { Drift } from "../../questions/drift.ts";
+import type { Estimate } from "../../results/estimate.ts";
+import type { drift as templates } from "../en/drift.ts";
+import type { Format } from "../format.ts";
+import { change } from "./change.ts";
+import { driftChartsSayings } from "./drift-charts.ts";
+import { driftDetailSayings } from "./drift-detail.ts";
+import { limits } from "./limits.ts";
+import { oneIn } from "./one-in.ts";
+import { sentences } from "./sentences.ts";
+
+export type DriftWords = ReturnType<typeof driftSayings>;
+
+const tenths = 10;
+const rounding = { about: Math.round, "at least": Math.floor, "at most": Math.ceil };
+
+/** Which sentences are said about whether a meter has moved over its fills. */
+export function driftSayings(format: Format, say: typeof templates) {
+  /** A percentage that somebody chose, without digits that nobody gave it: 5 %, 2.5 %. */
+  const chosen = (fraction: number) => {
+    const isWhole = Math.abs(100 * fraction - Math.round(100 * fraction)) < 1e-9;
+    return format.percent(fraction, isWhole ? 0 : 1);
+  };
+  const sized = ({ value, interval }: Estimate, { options }: Drift) => ({
+    ...change(value, format),
+    level: format.percent(options.level, 0),
+    range: limits(interval, format.signedPercent, format),
+  });
+  /** In tenths, because nobody knows such a chance more closely. */
+  const logs = ({ chance, bound }: DriftPower): string => {
+    const count = rounding[bound](tenths * chance);
+    if (count === 0) return say.hardlyAnyLog;
+    return count === tenths
+      ? say.nearlyEveryLog
+      : say.logs({ bound: say.bounds[bound], count, of: tenths });
+  };
+  const wouldHaveShown = ({ power }: Drift): string | null =>
+    power === null
+      ? null
+      : say.wouldHaveShown({
+          shift: chosen(power.shift),
+          since: power.sinceFill,
+          logs: logs(power),
+        });
+  const who = ({ bin, product }: Drift) => ({ bin, product });
+  const inForce = (result: Drift) => {
+    const stretch = result.stretches.at(-1);
+    const afresh = stretch?.begins === "setup" ? stretch.from : null;
+    return { ...who(result), fills: result.input.fillsInForce, afresh };
+  };
+  const steady = (result: Drift): string => {
+    const [found, stretch] = [result.changes.at(-1), result.stretches.at(-1)];
+    if (stretch?.begins !== "moved" || found === undefined)
+      return sentences(say.steady(inForce(result)), wouldHaveShown(result));
+    const size = format.signedPercent(found.size.value);
+    return say.steadySince({ ...inForce(result), since: found.since.fill, size });
+  };
+  // Each of these verdicts comes with what was found; without it there is nothing to say.
+  const differs = (result: Drift): string => {
+    const found = result.differs;
+    if (found === null) return "";
+    const facts = { ...who(result), ...found, ...change(found.difference.value, format) };
+    return found.confirmed
+      ? say.differsConfirmed(facts)
+      : say.differs({
+          ...facts,
+          p: format.pValue(found.pValue),
+          oneIn: oneIn(found.limit, format),
+        });
+  };
+  const stoodApart = (result: Drift): string => {
+    const odd = result.stoodApart.at(-1);
+    if (odd === undefined) return "";
+    const facts = { ...who(result), ...odd, ...change(odd.difference, format) };
+    return sentences(say.stoodApart(facts), wouldHaveShown(result));
+  };
+  const moved = (result: Drift): string => {
+    if (result.moved === null) return "";
+    const { since, size } = result.moved;
+    const date = since.takenAt === null ? null : format.date(since.takenAt);
+    return say.moved({ ...who(result), ...sized(size, result), since: since.fill, date });
+  };
+  const trending = (result: Drift): string => {
+    if (result.trending === null) return "";
+    const { perFill, fills } = result.trending;
+    return say.trending({ ...who(result), ...sized(perFill, result), fills });
+  };
+
+  return {
+    ...say.labels,
+    sentence: (result: Drift): string => {
+      switch (result.verdict) {
+        case "not asked":
+          return say.notAsked(result);
+        case "too few fills":
+          return say.tooFewFills(inForce(result));
+        case "steady":
+          return steady(result);
+        case "fill differs":
+        case "fill differs, confirmed":
+          return differs(result);
+        case "stood apart":
+          return stoodApart(result);
+        case "moved":
+          return moved(result);
+        case "trending":
+          return trending(result);
+      }
+    },
+    step: (step: DriftStep, result: Drift): string =>
+      sentences(
+        say.steps[step],
+        step === "catch again" && result.differs !== null
+          ? say.standsWith(result.differs.catchesToConfirm)
+          : null,
+        step === "set by this fill" && result.moved !== null
+          ? say.meanSince({
+              since: result.moved.since.fill,
+              mean: format.value(result.moved.after, "delivery"),
+            })
+          : null,
+      ),
+    falseAlarms: ({ falseAlarms, verdict, power }: Drift): string | null =>
+      verdict === "not asked"
+        ? null
+        : sentences(
+            say.falseAlarms({
+              fills: falseAlarms.fills,
+              oneIn: oneIn(falseAlarms.season, format),
+              oneInAlike: oneIn(falseAlarms.alike.season, format),
+              correlation: format.plain(falseAlarms.alike.correlation),
+            }),
+            power === null ? null : say.restsOn(format.percent(power.relativeSpread)),
+          ),
+    limits: ({ options, toleranceLines }: Drift): string =>
+      say.limits({
+        tolerance: chosen(options.tolerance),
+        center: format.value(toleranceLines.center, "delivery"),
+      }),
+    table: {
+      ...say.table,
+      pause: (days: number) => say.pause(format.count(Math.round(days))),
+    },
+    ...driftDetailSayings(format, say.behind),
+    ...driftChartsSayings(format, say.charts),
+  };
+}
