@@ -37,7 +37,6 @@ export const acrossFills: typeof english = {
     catches: "Proben",
     turns: "Umdrehungen",
     date: "Datum",
-    band: "Band für die nächste Füllung",
     unknown: "nicht bekannt",
     caption: "Füllungen der Reihe nach",
   },

@@ -27,7 +27,6 @@ export const driftCharts: typeof english = {
     title: (f) => `Regelkarten mit Gedächtnis, Tank ${f.bin}`,
     ewma: "EWMA der Normalwerte",
     cusum: "CUSUM der Normalwerte",
-    limits: "Grenzen",
     decision: "Entscheidungslinie",
     fill: "Füllung",
     score: "Normalwert",

@@ -9,17 +9,6 @@ const { catches, change, earlierFills, fills } = nouns;
 export const drift: typeof english = {
   labels: {
     heading: "Hat sich der Austrag verschoben?",
-    verdicts: {
-      "not asked": "nicht gefragt",
-      "too few fills": "zu wenige Füllungen",
-      steady: "bisher stetig",
-      "fill differs": "neueste Füllung anders",
-      "fill differs, confirmed": "neueste Füllung anders, bestätigt",
-      "stood apart": "stetig bis auf eine Füllung",
-      moved: "verschoben",
-      trending: "Trend oder langsames Wandern",
-    },
-    next: "Was zu tun ist",
     detail: "So wurde geurteilt",
   },
   notAsked: (f) =>

@@ -51,7 +51,6 @@ export const acrossFills = {
     catches: "Catches",
     turns: "Turns",
     date: "Date",
-    band: "band for the next fill",
     unknown: "not known",
     caption: "Fills in order",
   },

@@ -28,7 +28,6 @@ export const driftCharts = {
     title: (f: Facts<"bin">) => `Charts that remember earlier fills, bin ${f.bin}`,
     ewma: "EWMA of scores",
     cusum: "CUSUM of scores",
-    limits: "limits",
     decision: "decision line",
     fill: "Fill",
     score: "Score",

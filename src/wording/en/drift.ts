@@ -26,17 +26,6 @@ type Differing = Who & Change & Counts<"fill" | "earlierFills">;
 export const drift = {
   labels: {
     heading: "Has the meter moved?",
-    verdicts: {
-      "not asked": "not asked",
-      "too few fills": "too few fills",
-      steady: "steady so far",
-      "fill differs": "newest fill differs",
-      "fill differs, confirmed": "newest fill differs, confirmed",
-      "stood apart": "steady but for one fill",
-      moved: "moved",
-      trending: "trend or slow wander",
-    } satisfies Record<Drift["verdict"], string>,
-    next: "What to do",
     detail: "How this was judged",
   },
   notAsked: (f: Who) =>
