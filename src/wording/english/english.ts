@@ -1,5 +1,6 @@
 import { cost } from "../en/cost.ts";
 import { explainingVariables } from "../en/explaining-variables.ts";
+import { frame } from "../en/frame.ts";
 import { outlets } from "../en/outlets.ts";
 import { productComparison } from "../en/product-comparison.ts";
 import { setting } from "../en/setting.ts";
@@ -19,7 +20,6 @@ import { englishDecision } from "./decision.ts";
 import { englishDelivery } from "./delivery.ts";
 import { englishDrift } from "./drift.ts";
 import { englishFieldCheck } from "./field-check.ts";
-import { englishFrame } from "./frame.ts";
 import { englishOutliers } from "./outliers.ts";
 import { englishRepeatability } from "./repeatability.ts";
 import { englishReport } from "./report.ts";
@@ -38,7 +38,7 @@ export function english(units: UnitSystem = "metric"): Words {
   });
   return {
     format,
-    frame: englishFrame,
+    frame,
     cautions: englishCautions(format),
     decision: englishDecision(format),
     delivery: englishDelivery(format),

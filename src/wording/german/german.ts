@@ -1,5 +1,6 @@
 import { cost } from "../de/cost.ts";
 import { explainingVariables } from "../de/explaining-variables.ts";
+import { frame } from "../de/frame.ts";
 import { outlets } from "../de/outlets.ts";
 import { productComparison } from "../de/product-comparison.ts";
 import { setting } from "../de/setting.ts";
@@ -19,7 +20,6 @@ import { germanDecision } from "./decision.ts";
 import { germanDelivery } from "./delivery.ts";
 import { germanDrift } from "./drift.ts";
 import { germanFieldCheck } from "./field-check.ts";
-import { germanFrame } from "./frame.ts";
 import { germanOutliers } from "./outliers.ts";
 import { germanRepeatability } from "./repeatability.ts";
 import { germanReport } from "./report.ts";
@@ -38,7 +38,7 @@ export function german(units: UnitSystem = "metric"): Words {
   });
   return {
     format,
-    frame: germanFrame,
+    frame,
     cautions: germanCautions(format),
     decision: germanDecision(format),
     delivery: germanDelivery(format),
