@@ -1,5 +1,6 @@
 import type { CautionCode, CautionFacts, Where } from "../../results/caution.ts";
 import { cautionsProducts } from "../en/cautions-products.ts";
+import { questions } from "../en/questions.ts";
 import type { Format } from "../format.ts";
 import { cautionsProductsSayings } from "../sayings/cautions-products.ts";
 import { englishCatchCautions } from "./cautions-catches.ts";
@@ -7,7 +8,6 @@ import { englishDriftCautions } from "./cautions-drift.ts";
 import { englishFieldCautions } from "./cautions-field.ts";
 import { englishPlanningCautions } from "./cautions-planning.ts";
 import { degrees } from "./counted.ts";
-import { englishQuestions } from "./questions.ts";
 
 /** One sentence or two for every caution: what was found, what it means, what to do. */
 export type CautionWords = {
@@ -36,9 +36,9 @@ function aboutTheFile(format: Format) {
     "newest-fill-left-out": ({ leftOutFill }, { fill }) =>
       `Every catch of fill ${leftOutFill} is left out, so nothing is known of it; the figures here are those of fill ${fill}.`,
     "not-computed": ({ question, reason }) =>
-      `"${englishQuestions[question]}" could not be computed (${reason}). Everything else was. That is a fault of the program: please report it with the file.`,
+      `"${questions[question]}" could not be computed (${reason}). Everything else was. That is a fault of the program: please report it with the file.`,
     "needed-not-computed": ({ question, reason }) =>
-      `"${englishQuestions[question]}" could not be computed (${reason}), and it is needed to say what to set. That is a fault of the program: please report it with the file.`,
+      `"${questions[question]}" could not be computed (${reason}), and it is needed to say what to set. That is a fault of the program: please report it with the file.`,
     "turns-all-equal": ({ turns, tareShare }) =>
       `All catches have ${format.plain(turns)} turns, so a tare left in every catch cannot be seen${tareShare === null ? "" : `; it would make the delivery ${format.percent(tareShare)} too high`}. Mix two turn levels, the longer twice the shorter, once a season.`,
     "setup-name-not-caught": ({ what, name, instead }, { bin }) =>

@@ -1,10 +1,10 @@
 import type { AnsweredFinding, DecidedCatches, DecidedSetting } from "../../analysis/decision.ts";
 import type { ToleranceFrom } from "../../analysis/options.ts";
 import type { CautionFacts, Ending, LookFirstCode, Where } from "../../results/caution.ts";
+import { questions } from "../en/questions.ts";
 import type { Format } from "../format.ts";
 import { settingFigures } from "../setting-figures.ts";
 import { moreCatches } from "./catches-needed.ts";
-import { englishQuestions } from "./questions.ts";
 
 export type DecisionWords = ReturnType<typeof englishDecision>;
 
@@ -107,8 +107,7 @@ function englishLooks(format: Format): Looks {
     "catch-far-from-fellows": ({ timesMedian }, where) =>
       `${one(where)} of fill ${where.fill} is ${format.plain(timesMedian)} times its fellows`,
     "unit-looks-wrong": ({ unit }) => `masses in ${unit} give an unusual delivery`,
-    "needed-not-computed": ({ question }) =>
-      `"${englishQuestions[question]}" could not be computed`,
+    "needed-not-computed": ({ question }) => `"${questions[question]}" could not be computed`,
     "constant-mass": ({ constantKg }) =>
       `about ${format.value(constantKg, "mass")} seem to be in every catch`,
     "suspect-catch": ({ relativeResidual }, where) =>

@@ -1,4 +1,5 @@
 import { cautionsProducts } from "../de/cautions-products.ts";
+import { questions } from "../de/questions.ts";
 import type { CautionWords } from "../english/cautions.ts";
 import type { Format } from "../format.ts";
 import { cautionsProductsSayings } from "../sayings/cautions-products.ts";
@@ -7,7 +8,6 @@ import { germanDriftCautions } from "./cautions-drift.ts";
 import { germanFieldCautions } from "./cautions-field.ts";
 import { germanPlanningCautions } from "./cautions-planning.ts";
 import { degrees, fillsWords } from "./counted.ts";
-import { germanQuestions } from "./questions.ts";
 
 /** One sentence or two for every caution, in German: what was found, what it means, what to do. */
 export function germanCautions(format: Format): CautionWords {
@@ -32,9 +32,9 @@ function aboutTheFile(format: Format) {
     "newest-fill-left-out": ({ leftOutFill }, { fill }) =>
       `Alle Proben der Füllung ${leftOutFill} sind weggelassen, über sie ist also nichts bekannt; die Zahlen hier gelten für Füllung ${fill}.`,
     "not-computed": ({ question, reason }) =>
-      `„${germanQuestions[question]}“ ließ sich nicht berechnen (${reason}). Alles andere schon. Das ist ein Fehler des Programms: Bitte melden Sie ihn mit der Datei.`,
+      `„${questions[question]}“ ließ sich nicht berechnen (${reason}). Alles andere schon. Das ist ein Fehler des Programms: Bitte melden Sie ihn mit der Datei.`,
     "needed-not-computed": ({ question, reason }) =>
-      `„${germanQuestions[question]}“ ließ sich nicht berechnen (${reason}) und wird gebraucht, um zu sagen, was einzustellen ist. Das ist ein Fehler des Programms: Bitte melden Sie ihn mit der Datei.`,
+      `„${questions[question]}“ ließ sich nicht berechnen (${reason}) und wird gebraucht, um zu sagen, was einzustellen ist. Das ist ein Fehler des Programms: Bitte melden Sie ihn mit der Datei.`,
     "turns-all-equal": ({ turns, tareShare }) =>
       `Alle Proben haben ${format.plain(turns)} Umdrehungen; eine Tara, die in jeder Probe steckt, ist so nicht zu sehen${tareShare === null ? "" : `, sie würde den Austrag um ${format.percent(tareShare)} zu hoch machen`}. Drehen Sie einmal je Saison mit zwei Stufen von Umdrehungen ab, die längere doppelt so lang wie die kürzere.`,
     "setup-name-not-caught": ({ what, name, instead }, { bin }) =>

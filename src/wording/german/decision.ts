@@ -1,10 +1,10 @@
 import type { Ending, Where } from "../../results/caution.ts";
+import { questions } from "../de/questions.ts";
 import type { DecisionWords, Looks } from "../english/decision.ts";
 import type { Format } from "../format.ts";
 import { settingFigures } from "../setting-figures.ts";
 import { moreCatches } from "./catches-needed.ts";
 import { withTurns } from "./counted.ts";
-import { germanQuestions } from "./questions.ts";
 
 /** What a person at the drill acts on, in German. */
 export function germanDecision(format: Format): DecisionWords {
@@ -94,8 +94,7 @@ function germanLooks(format: Format): Looks {
     "catch-far-from-fellows": ({ timesMedian }, where) =>
       `${one(where)} der Füllung ${where.fill} ist das ${format.plain(timesMedian)}fache der anderen`,
     "unit-looks-wrong": ({ unit }) => `Massen in ${unit} ergeben einen ungewöhnlichen Austrag`,
-    "needed-not-computed": ({ question }) =>
-      `„${germanQuestions[question]}“ ließ sich nicht berechnen`,
+    "needed-not-computed": ({ question }) => `„${questions[question]}“ ließ sich nicht berechnen`,
     "constant-mass": ({ constantKg }) =>
       `etwa ${format.value(constantKg, "mass")} scheinen in jeder Probe zu stecken`,
     "suspect-catch": ({ relativeResidual }, where) =>
