@@ -3,6 +3,7 @@ import { explainingVariables } from "../en/explaining-variables.ts";
 import { frame } from "../en/frame.ts";
 import { outlets } from "../en/outlets.ts";
 import { productComparison } from "../en/product-comparison.ts";
+import { report } from "../en/report.ts";
 import { setting } from "../en/setting.ts";
 import { speedLinearity } from "../en/speed-linearity.ts";
 import { formatFor, type UnitSystem } from "../format.ts";
@@ -10,6 +11,7 @@ import { costSayings } from "../sayings/cost.ts";
 import { explainingVariablesSayings } from "../sayings/explaining-variables.ts";
 import { outletsSayings } from "../sayings/outlets.ts";
 import { productComparisonSayings } from "../sayings/product-comparison.ts";
+import { reportSayings } from "../sayings/report.ts";
 import { settingSayings } from "../sayings/setting.ts";
 import { speedLinearitySayings } from "../sayings/speed-linearity.ts";
 import type { Words } from "../words.ts";
@@ -22,7 +24,6 @@ import { englishDrift } from "./drift.ts";
 import { englishFieldCheck } from "./field-check.ts";
 import { englishOutliers } from "./outliers.ts";
 import { englishRepeatability } from "./repeatability.ts";
-import { englishReport } from "./report.ts";
 import { englishSkipping } from "./skipping.ts";
 import { englishTrialPlan } from "./trial-plan.ts";
 import { englishUncertaintyBudget } from "./uncertainty-budget.ts";
@@ -57,6 +58,6 @@ export function english(units: UnitSystem = "metric"): Words {
     uncertaintyBudget: englishUncertaintyBudget(format),
     fieldCheck: englishFieldCheck(format),
     outlets: outletsSayings(format, outlets),
-    report: englishReport(format),
+    report: reportSayings(format, report),
   };
 }

@@ -3,6 +3,7 @@ import { explainingVariables } from "../de/explaining-variables.ts";
 import { frame } from "../de/frame.ts";
 import { outlets } from "../de/outlets.ts";
 import { productComparison } from "../de/product-comparison.ts";
+import { report } from "../de/report.ts";
 import { setting } from "../de/setting.ts";
 import { speedLinearity } from "../de/speed-linearity.ts";
 import { formatFor, type UnitSystem } from "../format.ts";
@@ -10,6 +11,7 @@ import { costSayings } from "../sayings/cost.ts";
 import { explainingVariablesSayings } from "../sayings/explaining-variables.ts";
 import { outletsSayings } from "../sayings/outlets.ts";
 import { productComparisonSayings } from "../sayings/product-comparison.ts";
+import { reportSayings } from "../sayings/report.ts";
 import { settingSayings } from "../sayings/setting.ts";
 import { speedLinearitySayings } from "../sayings/speed-linearity.ts";
 import type { Words } from "../words.ts";
@@ -22,7 +24,6 @@ import { germanDrift } from "./drift.ts";
 import { germanFieldCheck } from "./field-check.ts";
 import { germanOutliers } from "./outliers.ts";
 import { germanRepeatability } from "./repeatability.ts";
-import { germanReport } from "./report.ts";
 import { germanSkipping } from "./skipping.ts";
 import { germanTrialPlan } from "./trial-plan.ts";
 import { germanUncertaintyBudget } from "./uncertainty-budget.ts";
@@ -57,6 +58,6 @@ export function german(units: UnitSystem = "metric"): Words {
     uncertaintyBudget: germanUncertaintyBudget(format),
     fieldCheck: germanFieldCheck(format),
     outlets: outletsSayings(format, outlets),
-    report: germanReport(format),
+    report: reportSayings(format, report),
   };
 }
