@@ -6,7 +6,10 @@ export type Facts<Name extends string, Unknown extends string = never> = Readonl
 /** Whole numbers a sentence is made with, where one takes another form of the noun. */
 export type Counts<Name extends string> = Readonly<Record<Name, number>>;
 
-/** Numbers that are words already, because they may have decimals, and whether the noun after them is in the singular. */
-export type Numbers<Name extends string> = Readonly<
-  Record<Name, { readonly words: string; readonly one: boolean }>
->;
+/** A number that is words already, because it may have decimals, and whether the noun after it is in the singular. */
+export interface Numbered {
+  readonly words: string;
+  readonly one: boolean;
+}
+
+export type Numbers<Name extends string> = Readonly<Record<Name, Numbered>>;

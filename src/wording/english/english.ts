@@ -1,4 +1,5 @@
 import { cost } from "../en/cost.ts";
+import { delivery } from "../en/delivery.ts";
 import { explainingVariables } from "../en/explaining-variables.ts";
 import { frame } from "../en/frame.ts";
 import { outlets } from "../en/outlets.ts";
@@ -8,6 +9,7 @@ import { setting } from "../en/setting.ts";
 import { speedLinearity } from "../en/speed-linearity.ts";
 import { formatFor, type UnitSystem } from "../format.ts";
 import { costSayings } from "../sayings/cost.ts";
+import { deliverySayings } from "../sayings/delivery.ts";
 import { explainingVariablesSayings } from "../sayings/explaining-variables.ts";
 import { outletsSayings } from "../sayings/outlets.ts";
 import { productComparisonSayings } from "../sayings/product-comparison.ts";
@@ -19,7 +21,6 @@ import { englishAcrossFills } from "./across-fills.ts";
 import { englishCatchesNeeded } from "./catches-needed.ts";
 import { englishCautions } from "./cautions.ts";
 import { englishDecision } from "./decision.ts";
-import { englishDelivery } from "./delivery.ts";
 import { englishDrift } from "./drift.ts";
 import { englishFieldCheck } from "./field-check.ts";
 import { englishOutliers } from "./outliers.ts";
@@ -42,7 +43,7 @@ export function english(units: UnitSystem = "metric"): Words {
     frame,
     cautions: englishCautions(format),
     decision: englishDecision(format),
-    delivery: englishDelivery(format),
+    delivery: deliverySayings(format, delivery),
     acrossFills: englishAcrossFills(format),
     outliers: englishOutliers(format),
     catchesNeeded: englishCatchesNeeded(format),

@@ -1,4 +1,5 @@
 import { cost } from "../de/cost.ts";
+import { delivery } from "../de/delivery.ts";
 import { explainingVariables } from "../de/explaining-variables.ts";
 import { frame } from "../de/frame.ts";
 import { outlets } from "../de/outlets.ts";
@@ -8,6 +9,7 @@ import { setting } from "../de/setting.ts";
 import { speedLinearity } from "../de/speed-linearity.ts";
 import { formatFor, type UnitSystem } from "../format.ts";
 import { costSayings } from "../sayings/cost.ts";
+import { deliverySayings } from "../sayings/delivery.ts";
 import { explainingVariablesSayings } from "../sayings/explaining-variables.ts";
 import { outletsSayings } from "../sayings/outlets.ts";
 import { productComparisonSayings } from "../sayings/product-comparison.ts";
@@ -19,7 +21,6 @@ import { germanAcrossFills } from "./across-fills.ts";
 import { germanCatchesNeeded } from "./catches-needed.ts";
 import { germanCautions } from "./cautions.ts";
 import { germanDecision } from "./decision.ts";
-import { germanDelivery } from "./delivery.ts";
 import { germanDrift } from "./drift.ts";
 import { germanFieldCheck } from "./field-check.ts";
 import { germanOutliers } from "./outliers.ts";
@@ -42,7 +43,7 @@ export function german(units: UnitSystem = "metric"): Words {
     frame,
     cautions: germanCautions(format),
     decision: germanDecision(format),
-    delivery: germanDelivery(format),
+    delivery: deliverySayings(format, delivery),
     acrossFills: germanAcrossFills(format),
     outliers: germanOutliers(format),
     catchesNeeded: germanCatchesNeeded(format),

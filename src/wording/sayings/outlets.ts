@@ -2,6 +2,7 @@ import type { Outlet, Outlets } from "../../questions/outlets.ts";
 import type { Interval } from "../../results/estimate.ts";
 import type { outlets as templates } from "../en/outlets.ts";
 import type { Format } from "../format.ts";
+import { numbered } from "./numbered.ts";
 
 export type OutletsWords = ReturnType<typeof outletsSayings>;
 
@@ -11,7 +12,6 @@ export function outletsSayings(format: Format, say: typeof templates) {
     const from = format.percent(lower ?? 0);
     return upper === null ? say.orMore(from) : format.range(from, format.percent(upper));
   };
-  const numbered = (value: number) => ({ words: format.plain(value), one: value === 1 });
   const facts = (result: Outlets) => {
     const { input, grade, band, options, coefficientOfVariation } = result;
     const { value, interval } = coefficientOfVariation;
@@ -48,7 +48,11 @@ export function outletsSayings(format: Format, say: typeof templates) {
       if (catchScatter === null) return say.caughtOnce;
       const { turns, df } = catchScatter;
       const relative = format.percent(catchScatter.relative);
-      return say.catchScatter({ relative, turns: numbered(turns), df: numbered(df) });
+      return say.catchScatter({
+        relative,
+        turns: numbered(turns, format),
+        df: numbered(df, format),
+      });
     },
     chart: {
       ...say.chart,

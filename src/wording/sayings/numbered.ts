@@ -1,0 +1,7 @@
+import type { Numbered } from "../en/facts.ts";
+import type { Format } from "../format.ts";
+
+/** A number of something, where its noun follows. */
+export function numbered(value: number, format: Format): Numbered {
+  return { words: format.plain(value), one: value === 1 };
+}
