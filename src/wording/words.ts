@@ -8,7 +8,6 @@ import type { OutliersWords } from "./english/outliers.ts";
 import type { RepeatabilityWords } from "./english/repeatability.ts";
 import type { SkippingWords } from "./english/skipping.ts";
 import type { TrialPlanWords } from "./english/trial-plan.ts";
-import type { UncertaintyBudgetWords } from "./english/uncertainty-budget.ts";
 import type { Format } from "./format.ts";
 import type { FrameWords } from "./frame.ts";
 import type { CostWords } from "./sayings/cost.ts";
@@ -19,6 +18,7 @@ import type { ProductComparisonWords } from "./sayings/product-comparison.ts";
 import type { ReportWords } from "./sayings/report.ts";
 import type { SettingWords } from "./sayings/setting.ts";
 import type { SpeedLinearityWords } from "./sayings/speed-linearity.ts";
+import type { UncertaintyBudgetWords } from "./sayings/uncertainty-budget.ts";
 
 /**
  * Everything evencatch says, in one language and one system of units. English sets the shape; another language fills

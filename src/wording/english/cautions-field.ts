@@ -1,9 +1,10 @@
 import type { CautionCode, CautionFacts } from "../../results/caution.ts";
 import { setting } from "../en/setting.ts";
+import { uncertaintyBudget } from "../en/uncertainty-budget.ts";
 import type { Format } from "../format.ts";
-import { leftOutWords } from "./uncertainty-budget.ts";
 
 const missingForSettingWords: Readonly<Record<string, string>> = setting.missing;
+const leftOutWords: Readonly<Record<string, string>> = uncertaintyBudget.leftOut;
 
 type Sentences<C extends CautionCode> = {
   readonly [K in C]: (facts: CautionFacts[K]) => string;

@@ -7,6 +7,7 @@ import { productComparison } from "../en/product-comparison.ts";
 import { report } from "../en/report.ts";
 import { setting } from "../en/setting.ts";
 import { speedLinearity } from "../en/speed-linearity.ts";
+import { uncertaintyBudget } from "../en/uncertainty-budget.ts";
 import { formatFor, type UnitSystem } from "../format.ts";
 import { costSayings } from "../sayings/cost.ts";
 import { deliverySayings } from "../sayings/delivery.ts";
@@ -16,6 +17,7 @@ import { productComparisonSayings } from "../sayings/product-comparison.ts";
 import { reportSayings } from "../sayings/report.ts";
 import { settingSayings } from "../sayings/setting.ts";
 import { speedLinearitySayings } from "../sayings/speed-linearity.ts";
+import { uncertaintyBudgetSayings } from "../sayings/uncertainty-budget.ts";
 import type { Words } from "../words.ts";
 import { englishAcrossFills } from "./across-fills.ts";
 import { englishCatchesNeeded } from "./catches-needed.ts";
@@ -27,7 +29,6 @@ import { englishOutliers } from "./outliers.ts";
 import { englishRepeatability } from "./repeatability.ts";
 import { englishSkipping } from "./skipping.ts";
 import { englishTrialPlan } from "./trial-plan.ts";
-import { englishUncertaintyBudget } from "./uncertainty-budget.ts";
 
 /** evencatch in English. */
 export function english(units: UnitSystem = "metric"): Words {
@@ -56,7 +57,7 @@ export function english(units: UnitSystem = "metric"): Words {
     trialPlan: englishTrialPlan(format),
     setting: settingSayings(format, setting),
     speedLinearity: speedLinearitySayings(format, speedLinearity),
-    uncertaintyBudget: englishUncertaintyBudget(format),
+    uncertaintyBudget: uncertaintyBudgetSayings(format, uncertaintyBudget),
     fieldCheck: englishFieldCheck(format),
     outlets: outletsSayings(format, outlets),
     report: reportSayings(format, report),

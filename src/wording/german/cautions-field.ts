@@ -1,9 +1,10 @@
 import { setting } from "../de/setting.ts";
+import { uncertaintyBudget } from "../de/uncertainty-budget.ts";
 import type { englishFieldCautions } from "../english/cautions-field.ts";
 import type { Format } from "../format.ts";
-import { leftOutWords } from "./uncertainty-budget.ts";
 
 const missingForSettingWords: Readonly<Record<string, string>> = setting.missing;
+const leftOutWords: Readonly<Record<string, string>> = uncertaintyBudget.leftOut;
 
 type FieldCautions = ReturnType<typeof englishFieldCautions>;
 

@@ -7,6 +7,7 @@ import { productComparison } from "../de/product-comparison.ts";
 import { report } from "../de/report.ts";
 import { setting } from "../de/setting.ts";
 import { speedLinearity } from "../de/speed-linearity.ts";
+import { uncertaintyBudget } from "../de/uncertainty-budget.ts";
 import { formatFor, type UnitSystem } from "../format.ts";
 import { costSayings } from "../sayings/cost.ts";
 import { deliverySayings } from "../sayings/delivery.ts";
@@ -16,6 +17,7 @@ import { productComparisonSayings } from "../sayings/product-comparison.ts";
 import { reportSayings } from "../sayings/report.ts";
 import { settingSayings } from "../sayings/setting.ts";
 import { speedLinearitySayings } from "../sayings/speed-linearity.ts";
+import { uncertaintyBudgetSayings } from "../sayings/uncertainty-budget.ts";
 import type { Words } from "../words.ts";
 import { germanAcrossFills } from "./across-fills.ts";
 import { germanCatchesNeeded } from "./catches-needed.ts";
@@ -27,7 +29,6 @@ import { germanOutliers } from "./outliers.ts";
 import { germanRepeatability } from "./repeatability.ts";
 import { germanSkipping } from "./skipping.ts";
 import { germanTrialPlan } from "./trial-plan.ts";
-import { germanUncertaintyBudget } from "./uncertainty-budget.ts";
 
 /** evencatch in German. */
 export function german(units: UnitSystem = "metric"): Words {
@@ -56,7 +57,7 @@ export function german(units: UnitSystem = "metric"): Words {
     trialPlan: germanTrialPlan(format),
     setting: settingSayings(format, setting),
     speedLinearity: speedLinearitySayings(format, speedLinearity),
-    uncertaintyBudget: germanUncertaintyBudget(format),
+    uncertaintyBudget: uncertaintyBudgetSayings(format, uncertaintyBudget),
     fieldCheck: germanFieldCheck(format),
     outlets: outletsSayings(format, outlets),
     report: reportSayings(format, report),
