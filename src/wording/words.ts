@@ -6,7 +6,6 @@ import type { DriftWords } from "./english/drift.ts";
 import type { FieldCheckWords } from "./english/field-check.ts";
 import type { OutliersWords } from "./english/outliers.ts";
 import type { RepeatabilityWords } from "./english/repeatability.ts";
-import type { SkippingWords } from "./english/skipping.ts";
 import type { TrialPlanWords } from "./english/trial-plan.ts";
 import type { Format } from "./format.ts";
 import type { FrameWords } from "./frame.ts";
@@ -17,6 +16,7 @@ import type { OutletsWords } from "./sayings/outlets.ts";
 import type { ProductComparisonWords } from "./sayings/product-comparison.ts";
 import type { ReportWords } from "./sayings/report.ts";
 import type { SettingWords } from "./sayings/setting.ts";
+import type { SkippingWords } from "./sayings/skipping.ts";
 import type { SpeedLinearityWords } from "./sayings/speed-linearity.ts";
 import type { UncertaintyBudgetWords } from "./sayings/uncertainty-budget.ts";
 

@@ -6,6 +6,7 @@ import { outlets } from "../en/outlets.ts";
 import { productComparison } from "../en/product-comparison.ts";
 import { report } from "../en/report.ts";
 import { setting } from "../en/setting.ts";
+import { skipping } from "../en/skipping.ts";
 import { speedLinearity } from "../en/speed-linearity.ts";
 import { uncertaintyBudget } from "../en/uncertainty-budget.ts";
 import { formatFor, type UnitSystem } from "../format.ts";
@@ -16,6 +17,7 @@ import { outletsSayings } from "../sayings/outlets.ts";
 import { productComparisonSayings } from "../sayings/product-comparison.ts";
 import { reportSayings } from "../sayings/report.ts";
 import { settingSayings } from "../sayings/setting.ts";
+import { skippingSayings } from "../sayings/skipping.ts";
 import { speedLinearitySayings } from "../sayings/speed-linearity.ts";
 import { uncertaintyBudgetSayings } from "../sayings/uncertainty-budget.ts";
 import type { Words } from "../words.ts";
@@ -27,7 +29,6 @@ import { englishDrift } from "./drift.ts";
 import { englishFieldCheck } from "./field-check.ts";
 import { englishOutliers } from "./outliers.ts";
 import { englishRepeatability } from "./repeatability.ts";
-import { englishSkipping } from "./skipping.ts";
 import { englishTrialPlan } from "./trial-plan.ts";
 
 /** evencatch in English. */
@@ -48,7 +49,7 @@ export function english(units: UnitSystem = "metric"): Words {
     acrossFills: englishAcrossFills(format),
     outliers: englishOutliers(format),
     catchesNeeded: englishCatchesNeeded(format),
-    skipping: englishSkipping(format),
+    skipping: skippingSayings(format, skipping),
     cost: costSayings(format, cost),
     drift: englishDrift(format),
     repeatability: englishRepeatability(format),

@@ -6,6 +6,7 @@ import { outlets } from "../de/outlets.ts";
 import { productComparison } from "../de/product-comparison.ts";
 import { report } from "../de/report.ts";
 import { setting } from "../de/setting.ts";
+import { skipping } from "../de/skipping.ts";
 import { speedLinearity } from "../de/speed-linearity.ts";
 import { uncertaintyBudget } from "../de/uncertainty-budget.ts";
 import { formatFor, type UnitSystem } from "../format.ts";
@@ -16,6 +17,7 @@ import { outletsSayings } from "../sayings/outlets.ts";
 import { productComparisonSayings } from "../sayings/product-comparison.ts";
 import { reportSayings } from "../sayings/report.ts";
 import { settingSayings } from "../sayings/setting.ts";
+import { skippingSayings } from "../sayings/skipping.ts";
 import { speedLinearitySayings } from "../sayings/speed-linearity.ts";
 import { uncertaintyBudgetSayings } from "../sayings/uncertainty-budget.ts";
 import type { Words } from "../words.ts";
@@ -27,7 +29,6 @@ import { germanDrift } from "./drift.ts";
 import { germanFieldCheck } from "./field-check.ts";
 import { germanOutliers } from "./outliers.ts";
 import { germanRepeatability } from "./repeatability.ts";
-import { germanSkipping } from "./skipping.ts";
 import { germanTrialPlan } from "./trial-plan.ts";
 
 /** evencatch in German. */
@@ -48,7 +49,7 @@ export function german(units: UnitSystem = "metric"): Words {
     acrossFills: germanAcrossFills(format),
     outliers: germanOutliers(format),
     catchesNeeded: germanCatchesNeeded(format),
-    skipping: germanSkipping(format),
+    skipping: skippingSayings(format, skipping),
     cost: costSayings(format, cost),
     drift: germanDrift(format),
     repeatability: germanRepeatability(format),
