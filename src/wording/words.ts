@@ -6,7 +6,6 @@ import type { DriftWords } from "./english/drift.ts";
 import type { FieldCheckWords } from "./english/field-check.ts";
 import type { OutliersWords } from "./english/outliers.ts";
 import type { RepeatabilityWords } from "./english/repeatability.ts";
-import type { TrialPlanWords } from "./english/trial-plan.ts";
 import type { Format } from "./format.ts";
 import type { FrameWords } from "./frame.ts";
 import type { CostWords } from "./sayings/cost.ts";
@@ -18,6 +17,7 @@ import type { ReportWords } from "./sayings/report.ts";
 import type { SettingWords } from "./sayings/setting.ts";
 import type { SkippingWords } from "./sayings/skipping.ts";
 import type { SpeedLinearityWords } from "./sayings/speed-linearity.ts";
+import type { TrialPlanWords } from "./sayings/trial-plan.ts";
 import type { UncertaintyBudgetWords } from "./sayings/uncertainty-budget.ts";
 
 /**

@@ -8,6 +8,7 @@ import { report } from "../en/report.ts";
 import { setting } from "../en/setting.ts";
 import { skipping } from "../en/skipping.ts";
 import { speedLinearity } from "../en/speed-linearity.ts";
+import { trialPlan } from "../en/trial-plan.ts";
 import { uncertaintyBudget } from "../en/uncertainty-budget.ts";
 import { formatFor, type UnitSystem } from "../format.ts";
 import { costSayings } from "../sayings/cost.ts";
@@ -19,6 +20,7 @@ import { reportSayings } from "../sayings/report.ts";
 import { settingSayings } from "../sayings/setting.ts";
 import { skippingSayings } from "../sayings/skipping.ts";
 import { speedLinearitySayings } from "../sayings/speed-linearity.ts";
+import { trialPlanSayings } from "../sayings/trial-plan.ts";
 import { uncertaintyBudgetSayings } from "../sayings/uncertainty-budget.ts";
 import type { Words } from "../words.ts";
 import { englishAcrossFills } from "./across-fills.ts";
@@ -29,7 +31,6 @@ import { englishDrift } from "./drift.ts";
 import { englishFieldCheck } from "./field-check.ts";
 import { englishOutliers } from "./outliers.ts";
 import { englishRepeatability } from "./repeatability.ts";
-import { englishTrialPlan } from "./trial-plan.ts";
 
 /** evencatch in English. */
 export function english(units: UnitSystem = "metric"): Words {
@@ -55,7 +56,7 @@ export function english(units: UnitSystem = "metric"): Words {
     repeatability: englishRepeatability(format),
     productComparison: productComparisonSayings(format, productComparison),
     explainingVariables: explainingVariablesSayings(format, explainingVariables),
-    trialPlan: englishTrialPlan(format),
+    trialPlan: trialPlanSayings(format, trialPlan),
     setting: settingSayings(format, setting),
     speedLinearity: speedLinearitySayings(format, speedLinearity),
     uncertaintyBudget: uncertaintyBudgetSayings(format, uncertaintyBudget),

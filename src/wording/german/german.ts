@@ -8,6 +8,7 @@ import { report } from "../de/report.ts";
 import { setting } from "../de/setting.ts";
 import { skipping } from "../de/skipping.ts";
 import { speedLinearity } from "../de/speed-linearity.ts";
+import { trialPlan } from "../de/trial-plan.ts";
 import { uncertaintyBudget } from "../de/uncertainty-budget.ts";
 import { formatFor, type UnitSystem } from "../format.ts";
 import { costSayings } from "../sayings/cost.ts";
@@ -19,6 +20,7 @@ import { reportSayings } from "../sayings/report.ts";
 import { settingSayings } from "../sayings/setting.ts";
 import { skippingSayings } from "../sayings/skipping.ts";
 import { speedLinearitySayings } from "../sayings/speed-linearity.ts";
+import { trialPlanSayings } from "../sayings/trial-plan.ts";
 import { uncertaintyBudgetSayings } from "../sayings/uncertainty-budget.ts";
 import type { Words } from "../words.ts";
 import { germanAcrossFills } from "./across-fills.ts";
@@ -29,7 +31,6 @@ import { germanDrift } from "./drift.ts";
 import { germanFieldCheck } from "./field-check.ts";
 import { germanOutliers } from "./outliers.ts";
 import { germanRepeatability } from "./repeatability.ts";
-import { germanTrialPlan } from "./trial-plan.ts";
 
 /** evencatch in German. */
 export function german(units: UnitSystem = "metric"): Words {
@@ -55,7 +56,7 @@ export function german(units: UnitSystem = "metric"): Words {
     repeatability: germanRepeatability(format),
     productComparison: productComparisonSayings(format, productComparison),
     explainingVariables: explainingVariablesSayings(format, explainingVariables),
-    trialPlan: germanTrialPlan(format),
+    trialPlan: trialPlanSayings(format, trialPlan),
     setting: settingSayings(format, setting),
     speedLinearity: speedLinearitySayings(format, speedLinearity),
     uncertaintyBudget: uncertaintyBudgetSayings(format, uncertaintyBudget),
