@@ -1,12 +1,13 @@
 import type { CautionCode, CautionFacts, Where } from "../../results/caution.ts";
+import { cautionsPlanning } from "../en/cautions-planning.ts";
 import { cautionsProducts } from "../en/cautions-products.ts";
 import { questions } from "../en/questions.ts";
 import type { Format } from "../format.ts";
+import { cautionsPlanningSayings } from "../sayings/cautions-planning.ts";
 import { cautionsProductsSayings } from "../sayings/cautions-products.ts";
 import { englishCatchCautions } from "./cautions-catches.ts";
 import { englishDriftCautions } from "./cautions-drift.ts";
 import { englishFieldCautions } from "./cautions-field.ts";
-import { englishPlanningCautions } from "./cautions-planning.ts";
 import { degrees } from "./counted.ts";
 
 /** One sentence or two for every caution: what was found, what it means, what to do. */
@@ -19,7 +20,7 @@ export function englishCautions(format: Format): CautionWords {
     ...aboutTheFile(format),
     ...aboutOneFill(format),
     ...aboutFills(format),
-    ...englishPlanningCautions(format),
+    ...cautionsPlanningSayings(format, cautionsPlanning),
     ...englishDriftCautions(format),
     ...englishCatchCautions(format),
     ...cautionsProductsSayings(format, cautionsProducts),

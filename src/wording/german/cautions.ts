@@ -1,12 +1,13 @@
+import { cautionsPlanning } from "../de/cautions-planning.ts";
 import { cautionsProducts } from "../de/cautions-products.ts";
 import { questions } from "../de/questions.ts";
 import type { CautionWords } from "../english/cautions.ts";
 import type { Format } from "../format.ts";
+import { cautionsPlanningSayings } from "../sayings/cautions-planning.ts";
 import { cautionsProductsSayings } from "../sayings/cautions-products.ts";
 import { germanCatchCautions } from "./cautions-catches.ts";
 import { germanDriftCautions } from "./cautions-drift.ts";
 import { germanFieldCautions } from "./cautions-field.ts";
-import { germanPlanningCautions } from "./cautions-planning.ts";
 import { degrees, fillsWords } from "./counted.ts";
 
 /** One sentence or two for every caution, in German: what was found, what it means, what to do. */
@@ -15,7 +16,7 @@ export function germanCautions(format: Format): CautionWords {
     ...aboutTheFile(format),
     ...aboutOneFill(format),
     ...aboutFills(format),
-    ...germanPlanningCautions(format),
+    ...cautionsPlanningSayings(format, cautionsPlanning),
     ...germanDriftCautions(format),
     ...germanCatchCautions(format),
     ...cautionsProductsSayings(format, cautionsProducts),

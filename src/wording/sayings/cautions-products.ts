@@ -1,21 +1,13 @@
-import type { Where } from "../../results/caution.ts";
 import type { ProductCautionFacts } from "../../results/caution-facts/products.ts";
 import type { cautionsProducts as templates } from "../en/cautions-products.ts";
 import type { Format } from "../format.ts";
-
-/** A sentence for every code, or it does not compile. */
-type ProductCautionWords = {
-  readonly [C in keyof ProductCautionFacts]: (
-    facts: ProductCautionFacts[C],
-    where: Where,
-  ) => string;
-};
+import type { CautionSentences } from "./caution-sentences.ts";
 
 /** A code that is not here carries no figures: its facts go to the sentence as they are. */
 export function cautionsProductsSayings(
   format: Format,
   { labels, ...say }: typeof templates,
-): ProductCautionWords {
+): CautionSentences<ProductCautionFacts> {
   const verdictWords = (verdict: string) => labels.verdicts[verdict] ?? verdict;
   const density = (value: number) => format.value(value, "density");
   return {
