@@ -109,4 +109,4 @@ export {
 export { version } from "./version.ts";
 export type { Format, UnitSystem } from "./wording/format.ts";
 export { languageTags, wordsFor } from "./wording/languages.ts";
-export type { Words } from "./wording/words.ts";
+export { type Language, type Words, wordsIn } from "./wording/words.ts";

@@ -1,7 +1,7 @@
 import { checkSetupAgainst } from "../data/setup-against.ts";
 import { checkCatchesFile } from "../node.ts";
 import { cautionSentence } from "../report/sections/cautions.ts";
-import { english } from "../wording/english/english.ts";
+import { wordsFor } from "../wording/languages.ts";
 import { type ExitCode, exitCodes } from "./exit-codes.ts";
 import { readOptions, type SetupFlags, setupFor } from "./input.ts";
 import type { Io } from "./io.ts";
@@ -23,7 +23,7 @@ export async function checkCommand(path: string, flags: CheckFlags, io: Io): Pro
   const setup = await setupFor(path, flags, io);
   const found = [...log.cautions, ...(setup === null ? [] : checkSetupAgainst(setup, log))];
 
-  const words = english();
+  const words = await wordsFor("en", "metric");
   const texts = found.map((one) => cautionSentence(one, words));
   if (flags.json) {
     const cautions = found.map((one, i) => ({ ...one, text: texts[i] }));

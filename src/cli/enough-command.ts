@@ -59,7 +59,7 @@ export async function enoughCommand(
   flags: EnoughFlags,
   io: Io,
 ): Promise<ExitCode> {
-  const words = wordsFor(flags.language, flags.units);
+  const words = await wordsFor(flags.language, flags.units);
   const { answers, text, exitCode } =
     path === undefined ? await plan(flags, words) : await decisions(path, flags, words, io);
   io.out(flags.json ? resultJson({ kind: "enough", answers }, words) : text);

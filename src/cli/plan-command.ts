@@ -49,7 +49,7 @@ export async function planCommand(
     const replace = replaceOf(flags);
     await writeSaying({ command: "plan", folder: flags.out, files, inputs: [], replace }, io);
   }
-  io.out(flags.json ? JSON.stringify(design, null, 2) : inWords(design, flags));
+  io.out(flags.json ? JSON.stringify(design, null, 2) : await inWords(design, flags));
   if (flags.out !== undefined) io.err(`Sheet: ${flags.out}/sheet.csv`);
   return exitCodes.fine;
 }
@@ -71,8 +71,8 @@ function chosen(flags: PlanFlags) {
   };
 }
 
-function inWords(design: TrialPlan, { language, units }: PlanFlags): string {
-  const words = wordsFor(language, units);
+async function inWords(design: TrialPlan, { language, units }: PlanFlags): Promise<string> {
+  const words = await wordsFor(language, units);
   const cautions = design.cautions.map((found) => `- ${cautionSentence(found, words)}`);
   return [...plainBlocks(trialPlanSection(design, words, "plan")), ...cautions].join("\n");
 }

@@ -43,7 +43,7 @@ export interface ReportFlags extends ReplaceFlags, SetupFlags, PlanningFlags {
 
 /** `evencatch report`: table and sentences on stdout, the report's files in a folder. */
 export async function reportCommand(path: string, flags: ReportFlags, io: Io): Promise<ExitCode> {
-  const words = wordsFor(flags.language, flags.units);
+  const words = await wordsFor(flags.language, flags.units);
   const read = await readCatchesFile(path, readOptions(flags));
   const log = withoutLeftOut(read, flags.leaveOut ?? [], words);
   const setup = await setupFor(path, flags, io);

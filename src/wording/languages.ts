@@ -1,12 +1,11 @@
 import { OptionError } from "../errors/errors.ts";
-import { english } from "./english/english.ts";
 import type { UnitSystem } from "./format.ts";
-import { german } from "./german/german.ts";
-import type { Words } from "./words.ts";
+import { type Language, type Words, wordsIn } from "./words.ts";
 
-const languages: Readonly<Record<string, (units: UnitSystem) => Words>> = {
-  en: english,
-  de: german,
+/** Each language is fetched alone, when it is asked for. */
+const languages: Readonly<Record<string, () => Promise<Language>>> = {
+  en: () => import("./en/english.ts"),
+  de: () => import("./de/german.ts"),
 };
 
 /** Languages a report can be written in, by their tag. */
@@ -18,9 +17,9 @@ export const languageTags: readonly string[] = Object.keys(languages);
  * @param language  one of `languageTags`
  * @throws          OptionError for a language evencatch has no words in
  */
-export function wordsFor(language: string, units: UnitSystem): Words {
-  const make = Object.hasOwn(languages, language) ? languages[language] : undefined;
-  if (make === undefined)
+export async function wordsFor(language: string, units: UnitSystem): Promise<Words> {
+  const load = Object.hasOwn(languages, language) ? languages[language] : undefined;
+  if (load === undefined)
     throw new OptionError("language", language, `one of ${languageTags.join(", ")}`);
-  return make(units);
+  return wordsIn(await load(), units);
 }

@@ -1,49 +1,61 @@
-import type { DeliveryWords } from "./english/delivery.ts";
-import type { ReportWords } from "./english/report.ts";
-import type { SkippingWords } from "./english/skipping.ts";
-import type { TrialPlanWords } from "./english/trial-plan.ts";
-import type { UncertaintyBudgetWords } from "./english/uncertainty-budget.ts";
-import type { Format } from "./format.ts";
+import type * as english from "./en/english.ts";
+import { type Format, formatFor, type UnitSystem } from "./format.ts";
 import type { FrameWords } from "./frame.ts";
-import type { AcrossFillsWords } from "./sayings/across-fills.ts";
-import type { CatchesNeededWords } from "./sayings/catches-needed.ts";
-import type { CautionWords } from "./sayings/cautions.ts";
-import type { CostWords } from "./sayings/cost.ts";
-import type { DecisionWords } from "./sayings/decision.ts";
-import type { DriftWords } from "./sayings/drift.ts";
-import type { ExplainingVariablesWords } from "./sayings/explaining-variables.ts";
-import type { FieldCheckWords } from "./sayings/field-check.ts";
-import type { OutletsWords } from "./sayings/outlets.ts";
-import type { OutliersWords } from "./sayings/outliers.ts";
-import type { ProductComparisonWords } from "./sayings/product-comparison.ts";
-import type { RepeatabilityWords } from "./sayings/repeatability.ts";
-import type { SettingWords } from "./sayings/setting.ts";
-import type { SpeedLinearityWords } from "./sayings/speed-linearity.ts";
+import { acrossFillsSayings } from "./sayings/across-fills.ts";
+import { catchesNeededSayings } from "./sayings/catches-needed.ts";
+import { cautionsSayings } from "./sayings/cautions.ts";
+import { costSayings } from "./sayings/cost.ts";
+import { decisionSayings } from "./sayings/decision.ts";
+import { deliverySayings } from "./sayings/delivery.ts";
+import { driftSayings } from "./sayings/drift.ts";
+import { explainingVariablesSayings } from "./sayings/explaining-variables.ts";
+import { fieldCheckSayings } from "./sayings/field-check.ts";
+import { outletsSayings } from "./sayings/outlets.ts";
+import { outliersSayings } from "./sayings/outliers.ts";
+import { productComparisonSayings } from "./sayings/product-comparison.ts";
+import { repeatabilitySayings } from "./sayings/repeatability.ts";
+import { reportSayings } from "./sayings/report.ts";
+import { settingSayings } from "./sayings/setting.ts";
+import { skippingSayings } from "./sayings/skipping.ts";
+import { speedLinearitySayings } from "./sayings/speed-linearity.ts";
+import { trialPlanSayings } from "./sayings/trial-plan.ts";
+import { uncertaintyBudgetSayings } from "./sayings/uncertainty-budget.ts";
+
+/** How everything is said in one language: flat templates. English sets their shape; what another one lacks does not compile. */
+export interface Language extends Readonly<typeof english> {}
+
+/** Everything evencatch says, in one language and one system of units. */
+export interface Words extends Readonly<ReturnType<typeof wordsIn>> {}
 
 /**
- * Everything evencatch says, in one language and one system of units. English sets the shape; another language fills
- * the same shape, and the compiler names what is missing.
+ * Everything that is said in words, in one language and one system of units: for reports, charts and single sentences.
+ *
+ * @param say  the language, such as `english` of "evencatch/en"; `wordsFor` fetches one by its tag
  */
-export interface Words {
-  readonly format: Format;
-  readonly frame: FrameWords;
-  readonly cautions: CautionWords;
-  readonly decision: DecisionWords;
-  readonly delivery: DeliveryWords;
-  readonly acrossFills: AcrossFillsWords;
-  readonly outliers: OutliersWords;
-  readonly catchesNeeded: CatchesNeededWords;
-  readonly skipping: SkippingWords;
-  readonly cost: CostWords;
-  readonly drift: DriftWords;
-  readonly repeatability: RepeatabilityWords;
-  readonly productComparison: ProductComparisonWords;
-  readonly explainingVariables: ExplainingVariablesWords;
-  readonly trialPlan: TrialPlanWords;
-  readonly setting: SettingWords;
-  readonly speedLinearity: SpeedLinearityWords;
-  readonly uncertaintyBudget: UncertaintyBudgetWords;
-  readonly fieldCheck: FieldCheckWords;
-  readonly outlets: OutletsWords;
-  readonly report: ReportWords;
+export function wordsIn(say: Language, units: UnitSystem = "metric") {
+  const format: Format = formatFor(say.tag, units, say.numbers);
+  const frame: FrameWords = say.frame;
+  return {
+    format,
+    frame,
+    report: reportSayings(format, say.report),
+    cautions: cautionsSayings(format, say.cautions),
+    decision: decisionSayings(format, say.decision),
+    delivery: deliverySayings(format, say.delivery),
+    setting: settingSayings(format, say.setting),
+    catchesNeeded: catchesNeededSayings(format, say.catchesNeeded),
+    outliers: outliersSayings(format, say.outliers),
+    drift: driftSayings(format, say.drift),
+    acrossFills: acrossFillsSayings(format, say.acrossFills),
+    skipping: skippingSayings(format, say.skipping),
+    cost: costSayings(format, say.cost),
+    repeatability: repeatabilitySayings(format, say.repeatability),
+    uncertaintyBudget: uncertaintyBudgetSayings(format, say.uncertaintyBudget),
+    fieldCheck: fieldCheckSayings(format, say.fieldCheck),
+    speedLinearity: speedLinearitySayings(format, say.speedLinearity),
+    outlets: outletsSayings(format, say.outlets),
+    productComparison: productComparisonSayings(format, say.productComparison),
+    explainingVariables: explainingVariablesSayings(format, say.explainingVariables),
+    trialPlan: trialPlanSayings(format, say.trialPlan),
+  };
 }

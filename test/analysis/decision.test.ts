@@ -5,7 +5,6 @@ import type { Action, Decision } from "../../src/analysis/decision.ts";
 import type { DecisionLines } from "../../src/report/sections/decision.ts";
 import { decisionLines } from "../../src/report/sections/decision.ts";
 import type { CautionCode } from "../../src/results/caution.ts";
-import { english } from "../../src/wording/english/english.ts";
 import {
   analysisOf,
   catchesOf,
@@ -18,6 +17,7 @@ import {
 } from "../support/decision-states.ts";
 import { present } from "../support/reference.ts";
 import { evalR } from "../support/webr.ts";
+import { english } from "../support/words.ts";
 
 const plain = (text: string) => text.replaceAll(/[\u00a0\u202f]/g, " ");
 

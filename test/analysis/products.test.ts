@@ -3,9 +3,9 @@ import type { ComparisonChoices } from "../../src/analysis/options.ts";
 import { productAnswers } from "../../src/analysis/products.ts";
 import type { Catch } from "../../src/data/types.ts";
 import { fitModel } from "../../src/model/model.ts";
-import { wordsFor } from "../../src/wording/languages.ts";
 import { fillsOf } from "../support/product-answers.ts";
 import { present } from "../support/reference.ts";
+import { english } from "../support/words.ts";
 
 const caught = (bin: string, product: string, delivery: number, fills = 4) =>
   fillsOf(
@@ -86,7 +86,7 @@ describe("products, unasked", () => {
     expect(pairs(once)).toEqual([]);
     const { comparison } = present(answers(once));
     expect(comparison.cautions.map(({ code }) => code)).toContain("nothing-to-compare");
-    expect(wordsFor("en", "metric").productComparison.sentence(comparison)).toBe(
+    expect(english().productComparison.sentence(comparison)).toBe(
       "No product can be compared with another: both products of a pair need two fills each.",
     );
   });

@@ -1,11 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { catchesNeededChart } from "../../src/charts/catches-needed.ts";
 import type { ChartSpec } from "../../src/charts/chart-spec.ts";
-import { english } from "../../src/wording/english/english.ts";
 import { aLog, needed, priced } from "../support/planning-answers.ts";
 import { expectFromResult } from "../support/plotted.ts";
 import { present } from "../support/reference.ts";
 import { faultsOf } from "../support/vega-lite.ts";
+import { english } from "../support/words.ts";
 
 const words = english();
 

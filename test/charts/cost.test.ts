@@ -1,11 +1,11 @@
 import { describe, expect, it } from "vitest";
 import type { ChartSpec } from "../../src/charts/chart-spec.ts";
 import { costChart } from "../../src/charts/cost.ts";
-import { english } from "../../src/wording/english/english.ts";
 import { aLog, priced } from "../support/planning-answers.ts";
 import { expectFromResult, plotted } from "../support/plotted.ts";
 import { present } from "../support/reference.ts";
 import { faultsOf } from "../support/vega-lite.ts";
+import { english } from "../support/words.ts";
 
 const words = english();
 const log = aLog(6, 2);

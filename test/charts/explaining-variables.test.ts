@@ -1,11 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { explainingVariablesChart } from "../../src/charts/explaining-variables.ts";
-import { english } from "../../src/wording/english/english.ts";
 import { expectFromResult } from "../support/plotted.ts";
 import { explained, fillsOf, fourProducts } from "../support/product-answers.ts";
 import { productTrialCatches } from "../support/product-trial.ts";
 import { present } from "../support/reference.ts";
 import { faultsOf } from "../support/vega-lite.ts";
+import { english } from "../support/words.ts";
 
 const words = english();
 

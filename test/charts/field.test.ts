@@ -4,7 +4,6 @@ import { outletsChart } from "../../src/charts/outlets.ts";
 import { settingChart } from "../../src/charts/setting.ts";
 import { speedLinearityChart } from "../../src/charts/speed-linearity.ts";
 import { uncertaintyBudgetChart } from "../../src/charts/uncertainty-budget.ts";
-import { english } from "../../src/wording/english/english.ts";
 import {
   aCheck,
   budgetOf,
@@ -21,6 +20,7 @@ import {
 import { expectFromResult, plotted } from "../support/plotted.ts";
 import { present } from "../support/reference.ts";
 import { faultsOf } from "../support/vega-lite.ts";
+import { english } from "../support/words.ts";
 
 const words = english();
 const checks = [240, 205, 262].map((left, i) => aCheck(left, { fill: i + 1 }));

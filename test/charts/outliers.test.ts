@@ -2,10 +2,10 @@ import { describe, expect, test } from "vitest";
 import type { ChartSpec } from "../../src/charts/chart-spec.ts";
 import { influenceChart, residualsChart } from "../../src/charts/outliers.ts";
 import type { Outliers } from "../../src/questions/outliers.ts";
-import { english } from "../../src/wording/english/english.ts";
 import { fillOf, outliersIn, quietFills } from "../support/outliers.ts";
 import { present } from "../support/reference.ts";
 import { faultsOf } from "../support/vega-lite.ts";
+import { english } from "../support/words.ts";
 
 const metric = english("metric");
 const suspected = outliersIn(...quietFills, fillOf(4, [6.02, 6.44, 5.95, 6.0]));

@@ -3,12 +3,12 @@ import {
   productContrastsChart,
   productEstimatesChart,
 } from "../../src/charts/product-comparison.ts";
-import { english } from "../../src/wording/english/english.ts";
 import { expectFromResult, plotted } from "../support/plotted.ts";
 import { compared, fillsOf, fourProducts } from "../support/product-answers.ts";
 import { productTrialCatches } from "../support/product-trial.ts";
 import { present } from "../support/reference.ts";
 import { faultsOf } from "../support/vega-lite.ts";
+import { english } from "../support/words.ts";
 
 const words = english();
 

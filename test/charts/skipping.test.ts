@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { skippingChart } from "../../src/charts/skipping.ts";
-import { english } from "../../src/wording/english/english.ts";
 import { aLog, skipped } from "../support/planning-answers.ts";
 import { expectFromResult } from "../support/plotted.ts";
 import { present } from "../support/reference.ts";
 import { faultsOf } from "../support/vega-lite.ts";
+import { english } from "../support/words.ts";
 
 const words = english();
 const log = aLog(6, 2);

@@ -2,8 +2,8 @@ import { describe, expect, it } from "vitest";
 import { readSetup } from "../../src/data/read-setup.ts";
 import { checkSetupAgainst } from "../../src/data/setup-against.ts";
 import { cautionSentence } from "../../src/report/sections/cautions.ts";
-import { wordsFor } from "../../src/wording/languages.ts";
 import { csv, logOf } from "../support/catch-files.ts";
+import { wordsBy } from "../support/words.ts";
 
 const log = await logOf(
   csv(
@@ -13,9 +13,9 @@ const log = await logOf(
   ),
 );
 
-function notes(setup: object, language = "en"): string[] {
+function notes(setup: object, language: keyof typeof wordsBy = "en"): string[] {
   const read = readSetup({ name: "setup.json", text: JSON.stringify(setup) });
-  const words = wordsFor(language, "metric");
+  const words = wordsBy[language];
   return checkSetupAgainst(read, log).map((found) => {
     expect(found.severity).toBe("note");
     return cautionSentence(found, words);

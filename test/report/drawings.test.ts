@@ -3,12 +3,12 @@ import { composedSpec } from "../../src/charts/theme.ts";
 import type { Chart, ReportDocument } from "../../src/report/document.ts";
 import { drawCharts } from "../../src/report/drawings.ts";
 import { renderHtml } from "../../src/report/html.ts";
-import { englishFrame } from "../../src/wording/english/frame.ts";
+import { frame } from "../../src/wording/en/frame.ts";
 import { sampleDeliveryChart } from "../support/sample-charts.ts";
 
 function documentOf(...charts: Chart[]): ReportDocument {
   const details = { kind: "details", summary: "More", blocks: charts } as const;
-  return { title: "One", language: "en", words: englishFrame, meta: [], blocks: [details] };
+  return { title: "One", language: "en", words: frame, meta: [], blocks: [details] };
 }
 
 const chart = (id: string, spec: Chart["spec"]): Chart => ({

@@ -17,7 +17,7 @@ describe("a report in German", () => {
   let document: ReportDocument;
   beforeAll(async () => {
     const { log, setup } = await demo("season");
-    document = reportDocument(analyse(log, setup), meta, wordsFor("de", "metric"));
+    document = reportDocument(analyse(log, setup), meta, await wordsFor("de", "metric"));
   });
 
   it("is a page in German, with its frame", async () => {
@@ -49,7 +49,7 @@ describe("a report in German", () => {
 
   it("compares products with a decimal comma as well", async () => {
     const { log, setup } = await demo("product-trial");
-    const trial = reportDocument(analyse(log, setup), meta, wordsFor("de", "metric"));
+    const trial = reportDocument(analyse(log, setup), meta, await wordsFor("de", "metric"));
     for (const { spec, id } of chartsIn(trial.blocks))
       expect(spec, id).toMatchObject({ config: { locale: { number: { decimal: "," } } } });
   });

@@ -3,7 +3,7 @@ import { OptionError } from "../../src/errors/errors.ts";
 import type { Block, ReportDocument } from "../../src/report/document.ts";
 import { type Drawings, drawCharts } from "../../src/report/drawings.ts";
 import { renderHtml } from "../../src/report/html.ts";
-import { englishFrame } from "../../src/wording/english/frame.ts";
+import { frame } from "../../src/wording/en/frame.ts";
 import { seriousFindings } from "../support/accessibility.ts";
 import { browserTest, noFindings } from "../support/browser.ts";
 import { sampleReport } from "../support/sample-report.ts";
@@ -22,7 +22,7 @@ beforeAll(async () => {
 });
 
 function documentOf(...blocks: Block[]): ReportDocument {
-  return { title: "One", language: "en", words: englishFrame, meta: [], blocks };
+  return { title: "One", language: "en", words: frame, meta: [], blocks };
 }
 
 describe("renderHtml", () => {

@@ -1,11 +1,11 @@
 import { describe, expect, test } from "vitest";
 import type { Block, ReportDocument } from "../../src/report/document.ts";
 import { renderMarkdown } from "../../src/report/markdown.ts";
-import { englishFrame } from "../../src/wording/english/frame.ts";
+import { frame } from "../../src/wording/en/frame.ts";
 import { sampleReport } from "../support/sample-report.ts";
 
 function documentOf(...blocks: Block[]): ReportDocument {
-  return { title: "One", language: "en", words: englishFrame, meta: [], blocks };
+  return { title: "One", language: "en", words: frame, meta: [], blocks };
 }
 
 describe("renderMarkdown", () => {

@@ -5,9 +5,9 @@ import { renderHtml } from "../../src/report/html.ts";
 import { reportDocument } from "../../src/report/report.ts";
 import { chartsIn } from "../../src/report/walk.ts";
 import { questions } from "../../src/results/question.ts";
-import { english } from "../../src/wording/english/english.ts";
 import { demo } from "../support/demo.ts";
 import { present } from "../support/reference.ts";
+import { english } from "../support/words.ts";
 
 const words = english();
 const meta = { title: null, setupSource: null, version: "0" };

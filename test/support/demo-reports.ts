@@ -28,7 +28,7 @@ export async function demoReport(name: string): Promise<DemoReport> {
 
     version: "0",
   };
-  const document = reportDocument(analysis, meta, wordsFor("en", "metric"));
+  const document = reportDocument(analysis, meta, await wordsFor("en", "metric"));
   const warnings: string[] = [];
   const drawings = await drawCharts(document, { onWarning: (warning) => warnings.push(warning) });
   if (warnings.length > 0) throw new Error(warnings.join("\n"));

@@ -1,5 +1,5 @@
 import type { Block, KeyFigure, ReportDocument, Row } from "../../src/report/document.ts";
-import { englishFrame } from "../../src/wording/english/frame.ts";
+import { frame } from "../../src/wording/en/frame.ts";
 import { sampleDeliveryChart, sampleFillsChart } from "./sample-charts.ts";
 
 /** A report with every kind of block and amounts of text as they occur. Names and numbers are invented. */
@@ -8,7 +8,7 @@ export function sampleReport(firstBin = "Front bin"): ReportDocument {
     title: "Catch tests of three bins, spring 2026",
     subtitle: "What each meter delivers per turn, how sure that is, and what to do next",
     language: "en",
-    words: englishFrame,
+    words: frame,
     meta: [
       { term: "Catches", description: "long-field.csv, 38 rows, 1 left out" },
       { term: "Last catch", description: "2026-04-18" },

@@ -1,8 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { english } from "../../src/wording/english/english.ts";
 import { type Format, formatFor, type UnitSystem } from "../../src/wording/format.ts";
-import { german } from "../../src/wording/german/german.ts";
+import { english, german } from "../support/words.ts";
 
 const plain = (text: string) => text.replaceAll(/[\u00a0\u202f]/g, " ");
 const inEnglish = english().format;

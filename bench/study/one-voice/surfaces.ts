@@ -5,7 +5,9 @@ import { readSetup } from "../../../src/data/read-setup.ts";
 import type { Block, KeyFigure, Section, Text } from "../../../src/report/document.ts";
 import { renderMarkdown } from "../../../src/report/markdown.ts";
 import { reportDocument } from "../../../src/report/report.ts";
-import { wordsFor } from "../../../src/wording/languages.ts";
+import * as german from "../../../src/wording/de/german.ts";
+import * as english from "../../../src/wording/en/english.ts";
+import { wordsIn } from "../../../src/wording/words.ts";
 import { csvOf, type InventedLog } from "./log.ts";
 
 /** What one language says of one bin, surface by surface. */
@@ -26,6 +28,11 @@ export interface Surfaces {
   readonly said: readonly Said[];
 }
 
+const languages = [
+  { language: "en", words: wordsIn(english) },
+  { language: "de", words: wordsIn(german) },
+] as const;
+
 export async function analysisOf(log: InventedLog): Promise<Analysis> {
   const catches = await readCatches({ name: "catches.csv", text: csvOf(log.rows) });
   const setup =
@@ -34,8 +41,7 @@ export async function analysisOf(log: InventedLog): Promise<Analysis> {
 }
 
 export function surfacesOf(analysis: Analysis): readonly Surfaces[] {
-  const spoken = (["en", "de"] as const).map((language) => {
-    const words = wordsFor(language, "metric");
+  const spoken = languages.map(({ language, words }) => {
     const meta = { title: null, setupSource: null, version: "0" };
     const document = reportDocument(analysis, meta, words);
     const cards = document.blocks

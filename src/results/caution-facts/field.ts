@@ -1,6 +1,6 @@
 import type { Standing } from "../severity.ts";
 
-interface FieldDifference {
+export interface FieldDifference {
   readonly normalisedError: number;
   readonly bias: number;
   /** Among all field checks of the log. */

@@ -1,6 +1,6 @@
 import type { Standing } from "../severity.ts";
 
-interface ConstantMassFacts {
+export interface ConstantMassFacts {
   readonly constantKg: number;
   readonly lowerKg: number | null;
   readonly upperKg: number | null;

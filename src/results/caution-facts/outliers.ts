@@ -3,7 +3,7 @@ import type { Mishap } from "../mishap.ts";
 import type { Standing } from "../severity.ts";
 
 /** A catch of the newest fill that stands out among its fellows. */
-interface SuspectFacts {
+export interface SuspectFacts {
   readonly relativeResidual: number;
   /** With the fill as the family. */
   readonly pValue: number;
@@ -15,7 +15,7 @@ interface SuspectFacts {
 }
 
 /** Two catches of one fill that lie farther apart than the scatter that other fills lend. */
-interface PairFacts {
+export interface PairFacts {
   readonly relativeDifference: number;
   readonly pValue: number;
   readonly remarks: readonly CatchRemark[];

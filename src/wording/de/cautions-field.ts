@@ -1,6 +1,6 @@
 import type { cautionsField as english } from "../en/cautions-field.ts";
-import { leftOutWords } from "../german/uncertainty-budget.ts";
 import { setting } from "./setting.ts";
+import { uncertaintyBudget } from "./uncertainty-budget.ts";
 
 type Off = Pick<Parameters<(typeof english)["drive-set-off"]>[0], "off" | "less">;
 
@@ -10,7 +10,7 @@ const lessOrMore = (f: Off) => `${f.off} ${f.less ? "weniger" : "mehr"}`;
 export const cautionsField: typeof english = {
   labels: {
     setting: setting.missing,
-    leftOut: leftOutWords,
+    leftOut: uncertaintyBudget.leftOut,
     figures: { filled: "eingefüllte Masse", left: "Restmasse", area: "Fläche" },
     noRateHeld:
       "Keine Menge lässt sich bei jeder Arbeitsgeschwindigkeit halten: Die Drehzahlen des Antriebs liegen für so verschiedene Geschwindigkeiten zu nahe beieinander.",

@@ -1,5 +1,5 @@
 import type { cautionsFile as english } from "../en/cautions-file.ts";
-import { germanQuestions } from "../german/questions.ts";
+import { questions } from "./questions.ts";
 
 /** Cautions about what file and setup give away. */
 export const cautionsFile: typeof english = {
@@ -14,9 +14,9 @@ export const cautionsFile: typeof english = {
   "newest-fill-left-out": (f) =>
     `Alle Proben der Füllung ${f.leftOutFill} sind weggelassen, über sie ist also nichts bekannt; die Zahlen hier gelten für Füllung ${f.fill}.`,
   "not-computed": (f) =>
-    `„${germanQuestions[f.question]}“ ließ sich nicht berechnen (${f.reason}). Alles andere schon. Das ist ein Fehler des Programms: Bitte melden Sie ihn mit der Datei.`,
+    `„${questions[f.question]}“ ließ sich nicht berechnen (${f.reason}). Alles andere schon. Das ist ein Fehler des Programms: Bitte melden Sie ihn mit der Datei.`,
   "needed-not-computed": (f) =>
-    `„${germanQuestions[f.question]}“ ließ sich nicht berechnen (${f.reason}) und wird gebraucht, um zu sagen, was einzustellen ist. Das ist ein Fehler des Programms: Bitte melden Sie ihn mit der Datei.`,
+    `„${questions[f.question]}“ ließ sich nicht berechnen (${f.reason}) und wird gebraucht, um zu sagen, was einzustellen ist. Das ist ein Fehler des Programms: Bitte melden Sie ihn mit der Datei.`,
   "turns-all-equal": (f) =>
     `Alle Proben haben ${f.turns} Umdrehungen; eine Tara, die in jeder Probe steckt, ist so nicht zu sehen${f.tare === null ? "" : `, sie würde den Austrag um ${f.tare} zu hoch machen`}. Drehen Sie einmal je Saison mit zwei Stufen von Umdrehungen ab, die längere doppelt so lang wie die kürzere.`,
   "setup-name-not-caught": (f) =>

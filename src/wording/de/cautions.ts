@@ -1,17 +1,9 @@
-import type { cautions as english } from "../en/cautions.ts";
-import { cautionsAcrossFills } from "./cautions-across-fills.ts";
-import { cautionsCatches } from "./cautions-catches.ts";
-import { cautionsField } from "./cautions-field.ts";
-import { cautionsFile } from "./cautions-file.ts";
-import { cautionsOneFill } from "./cautions-one-fill.ts";
-import { cautionsProducts } from "./cautions-products.ts";
-
-/** Sentences of every caution, topic by topic. */
-export const cautions: typeof english = {
-  file: cautionsFile,
-  oneFill: cautionsOneFill,
-  acrossFills: cautionsAcrossFills,
-  catches: cautionsCatches,
-  products: cautionsProducts,
-  field: cautionsField,
-};
+/* Sentences of every caution, topic by topic. */
+export { cautionsAcrossFills as acrossFills } from "./cautions-across-fills.ts";
+export { cautionsCatches as catches } from "./cautions-catches.ts";
+export { cautionsDrift as drift } from "./cautions-drift.ts";
+export { cautionsField as field } from "./cautions-field.ts";
+export { cautionsFile as file } from "./cautions-file.ts";
+export { cautionsOneFill as oneFill } from "./cautions-one-fill.ts";
+export { cautionsPlanning as planning } from "./cautions-planning.ts";
+export { cautionsProducts as products } from "./cautions-products.ts";

@@ -1,7 +1,7 @@
 import type { decision as english } from "../en/decision.ts";
-import { germanQuestions } from "../german/questions.ts";
 import { numberWords } from "./catches-needed.ts";
 import { nouns, withTurns } from "./nouns.ts";
+import { questions } from "./questions.ts";
 
 /** What a person at the drill acts on: the one line, how sure it is, and what ends a look. */
 export const decision: typeof english = {
@@ -28,7 +28,7 @@ export const decision: typeof english = {
     "catch-far-from-fellows": (f) =>
       `Probe ${f.named} der Füllung ${f.fill} ist das ${f.times}fache der anderen`,
     "unit-looks-wrong": (f) => `Massen in ${f.unit} ergeben einen ungewöhnlichen Austrag`,
-    "needed-not-computed": (f) => `„${germanQuestions[f.question]}“ ließ sich nicht berechnen`,
+    "needed-not-computed": (f) => `„${questions[f.question]}“ ließ sich nicht berechnen`,
     "constant-mass": (mass) => `etwa ${mass} scheinen in jeder Probe zu stecken`,
     "suspect-catch": (f) => `Probe ${f.named} liegt ${f.off} daneben`,
     "catches-disagree": (f) => `die Proben ${f.named} liegen ${f.apart} auseinander`,

@@ -1,5 +1,5 @@
 import type { outlets as english } from "../en/outlets.ts";
-import { nouns } from "./nouns.ts";
+import { nouns, withTurns } from "./nouns.ts";
 
 /** What is said of how evenly outlets deliver. */
 export const outlets: typeof english = {
@@ -39,7 +39,7 @@ export const outlets: typeof english = {
   caughtOnce:
     "Wie sich Proben eines Auslaufs wiederholen, ist nicht bekannt: Jeder wurde einmal aufgefangen. Unterschiede zwischen Ausläufen sind nicht die Streuung der Proben, enthalten aber etwas davon.",
   catchScatter: (f) =>
-    `Proben ein und desselben Auslaufs wiederholen sich auf ${f.relative} (Proben mit ${f.turns.words} ${f.turns.one ? "Umdrehung" : "Umdrehungen"}, ${nouns.degrees(f.df)}). Das ist die Streuung der Proben, etwas anderes als der Unterschied zwischen Ausläufen.`,
+    `Proben ein und desselben Auslaufs wiederholen sich auf ${f.relative} (Proben ${withTurns(f.turns)}, ${nouns.degrees(f.df)}). Das ist die Streuung der Proben, etwas anderes als der Unterschied zwischen Ausläufen.`,
   chart: { outlet: "Auslauf", title: (f) => `Von Auslauf zu Auslauf, Tank ${f.bin}` },
   chartDescription: (f) =>
     `Austrag von ${f.outlets} Ausläufen gegenüber ${f.centre}, mit dem Band von ${f.band}. ${f.deliveries}.`,

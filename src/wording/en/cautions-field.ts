@@ -1,6 +1,6 @@
-import { leftOutWords } from "../english/uncertainty-budget.ts";
 import type { Counts, Facts } from "./facts.ts";
 import { setting } from "./setting.ts";
+import { uncertaintyBudget } from "./uncertainty-budget.ts";
 
 type Off = Facts<"off"> & { readonly less: boolean };
 
@@ -10,7 +10,7 @@ const lessOrMore = (f: Off) => `${f.off} ${f.less ? "less" : "more"}`;
 export const cautionsField = {
   labels: {
     setting: setting.missing as Readonly<Record<string, string>>,
-    leftOut: leftOutWords,
+    leftOut: uncertaintyBudget.leftOut,
     /** Figures of a field check. */
     figures: {
       filled: "the mass filled in",

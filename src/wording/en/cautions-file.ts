@@ -1,6 +1,6 @@
 import type { Question } from "../../results/question.ts";
-import { englishQuestions } from "../english/questions.ts";
 import type { Facts } from "./facts.ts";
+import { questions } from "./questions.ts";
 
 type Failed = Facts<"reason"> & { readonly question: Question };
 
@@ -17,9 +17,9 @@ export const cautionsFile = {
   "newest-fill-left-out": (f: { readonly leftOutFill: number; readonly fill: number | null }) =>
     `Every catch of fill ${f.leftOutFill} is left out, so nothing is known of it; the figures here are those of fill ${f.fill}.`,
   "not-computed": (f: Failed) =>
-    `"${englishQuestions[f.question]}" could not be computed (${f.reason}). Everything else was. That is a fault of the program: please report it with the file.`,
+    `"${questions[f.question]}" could not be computed (${f.reason}). Everything else was. That is a fault of the program: please report it with the file.`,
   "needed-not-computed": (f: Failed) =>
-    `"${englishQuestions[f.question]}" could not be computed (${f.reason}), and it is needed to say what to set. That is a fault of the program: please report it with the file.`,
+    `"${questions[f.question]}" could not be computed (${f.reason}), and it is needed to say what to set. That is a fault of the program: please report it with the file.`,
   "turns-all-equal": (f: Facts<"turns", "tare">) =>
     `All catches have ${f.turns} turns, so a tare left in every catch cannot be seen${f.tare === null ? "" : `; it would make the delivery ${f.tare} too high`}. Mix two turn levels, the longer twice the shorter, once a season.`,
   "setup-name-not-caught": (f: Facts<"name" | "instead", "bin">) =>

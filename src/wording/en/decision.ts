@@ -1,10 +1,10 @@
 import type { ToleranceFrom } from "../../analysis/options.ts";
 import type { Ending } from "../../results/caution.ts";
 import type { Question } from "../../results/question.ts";
-import { englishQuestions } from "../english/questions.ts";
 import { numberWords } from "./catches-needed.ts";
 import type { Counts, Facts } from "./facts.ts";
 import { nouns } from "./nouns.ts";
+import { questions } from "./questions.ts";
 
 /** What a person at the drill acts on: the one line, how sure it is, and what ends a look. */
 export const decision = {
@@ -32,7 +32,7 @@ export const decision = {
       `catch ${f.named} of fill ${f.fill} is ${f.times} times its fellows`,
     "unit-looks-wrong": (f: Facts<"unit">) => `masses in ${f.unit} give an unusual delivery`,
     "needed-not-computed": (f: { readonly question: Question }) =>
-      `"${englishQuestions[f.question]}" could not be computed`,
+      `"${questions[f.question]}" could not be computed`,
     "constant-mass": (mass: string) => `about ${mass} seem to be in every catch`,
     "suspect-catch": (f: Facts<"named" | "off">) => `catch ${f.named} stands ${f.off} off`,
     "catches-disagree": (f: Facts<"named" | "apart">) => `catches ${f.named} lie ${f.apart} apart`,

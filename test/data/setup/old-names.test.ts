@@ -3,8 +3,8 @@ import { analyse } from "../../../src/analysis/analyse.ts";
 import { checkSetup, readSetup } from "../../../src/data/read-setup.ts";
 import { setupFields } from "../../../src/data/setup/json-schema.ts";
 import { cautionSentence } from "../../../src/report/sections/cautions.ts";
-import { wordsFor } from "../../../src/wording/languages.ts";
 import { csv, logOf } from "../../support/catch-files.ts";
+import { wordsBy } from "../../support/words.ts";
 
 function fileOf(setup: unknown) {
   return { name: "setup.json", text: JSON.stringify(setup) };
@@ -71,8 +71,8 @@ describe("a setup with names of an earlier version", () => {
     const { cautions } = analyse(log, readSetup(fileOf({ cart: { skid_percent: 3 } })));
     const found = cautions.filter(({ code }) => code === "old-name");
     expect(
-      ["en", "de"].map((language) =>
-        found.map((one) => cautionSentence(one, wordsFor(language, "metric"))),
+      (["en", "de"] as const).map((language) =>
+        found.map((one) => cautionSentence(one, wordsBy[language])),
       ),
     ).toMatchInlineSnapshot(`
       [

@@ -5,9 +5,9 @@ import { delivery } from "../../../src/questions/delivery.ts";
 import { outliers } from "../../../src/questions/outliers.ts";
 import { cautionSentence } from "../../../src/report/sections/cautions.ts";
 import type { Caution } from "../../../src/results/caution.ts";
-import { english } from "../../../src/wording/english/english.ts";
 import { fillOf, outliersOptions as options, quietFills } from "../../support/outliers.ts";
 import { present } from "../../support/reference.ts";
+import { english } from "../../support/words.ts";
 
 const meterOf = (...fills: readonly (readonly Catch[])[]): MeterModel =>
   present(fitModel(fills.flat(), options).meters[0]);

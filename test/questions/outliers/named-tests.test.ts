@@ -4,9 +4,9 @@ import { randomStream } from "../../../src/numeric/random.ts";
 import { namedTests } from "../../../src/questions/outliers/named-tests.ts";
 import { outliersOptions } from "../../../src/questions/outliers/options.ts";
 import { outliers } from "../../../src/questions/outliers.ts";
-import { wordsFor } from "../../../src/wording/languages.ts";
 import { aFill } from "../../support/catches.ts";
 import { present } from "../../support/reference.ts";
+import { wordsBy } from "../../support/words.ts";
 
 const model = (weights: readonly number[], scaleDivisionKg: number | null) =>
   fitModel(aFill(weights.map((weight) => [20, weight] as const)), { scaleDivisionKg });
@@ -16,10 +16,14 @@ function named(weights: readonly number[], divisionKg: number | null) {
   return namedTests(present(meter.fills[0]), 0.95, divisionKg);
 }
 
-function said(weights: readonly number[], divisionKg: number | null, language: string): string {
+function said(
+  weights: readonly number[],
+  divisionKg: number | null,
+  language: keyof typeof wordsBy,
+): string {
   const { options, meters } = model(weights, divisionKg);
   const { today } = outliers(present(meters[0]), outliersOptions(options));
-  return wordsFor(language, "metric").outliers.named(today);
+  return wordsBy[language].outliers.named(today);
 }
 
 const tie = "weights tie at the scale's step";

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { costSection } from "../../../src/report/sections/cost.ts";
-import { english } from "../../../src/wording/english/english.ts";
 import { expectSound, idsOf } from "../../support/blocks.ts";
 import { aLog, priced } from "../../support/planning-answers.ts";
+import { english } from "../../support/words.ts";
 
 const words = english();
 

@@ -10,11 +10,11 @@ import type { Block } from "../../../src/report/document.ts";
 import { driftSection } from "../../../src/report/sections/drift.ts";
 import { repeatabilitySection } from "../../../src/report/sections/repeatability.ts";
 import { chartsIn, checkIds } from "../../../src/report/walk.ts";
-import { english } from "../../../src/wording/english/english.ts";
 import { aFill } from "../../support/catches.ts";
 import { present } from "../../support/reference.ts";
 import { inventedFills } from "../../support/simulated-fills.ts";
 import { faultsOf } from "../../support/vega-lite.ts";
+import { english } from "../../support/words.ts";
 
 const options: DriftOptions = {
   level: 0.95,

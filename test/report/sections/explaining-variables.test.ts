@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { explainingVariablesSection } from "../../../src/report/sections/explaining-variables.ts";
-import { english } from "../../../src/wording/english/english.ts";
 import { expectSound, idsOf } from "../../support/blocks.ts";
 import { explained, fillsOf, fourProducts } from "../../support/product-answers.ts";
 import { productTrialCatches } from "../../support/product-trial.ts";
+import { english } from "../../support/words.ts";
 
 const words = english();
 

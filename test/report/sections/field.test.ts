@@ -5,7 +5,6 @@ import { outletsSection } from "../../../src/report/sections/outlets.ts";
 import { settingSection } from "../../../src/report/sections/setting.ts";
 import { speedLinearitySection } from "../../../src/report/sections/speed-linearity.ts";
 import { uncertaintyBudgetSection } from "../../../src/report/sections/uncertainty-budget.ts";
-import { english } from "../../../src/wording/english/english.ts";
 import { expectSound, idsOf } from "../../support/blocks.ts";
 import {
   aCheck,
@@ -21,6 +20,7 @@ import {
   wanted,
   wheelDrive,
 } from "../../support/field-answers.ts";
+import { english } from "../../support/words.ts";
 
 const single = log.slice(0, 1);
 const exact = { value: 25, standardUncertainty: null };

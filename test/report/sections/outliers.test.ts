@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
 import type { Block } from "../../../src/report/document.ts";
 import { outliersSection } from "../../../src/report/sections/outliers.ts";
-import { english } from "../../../src/wording/english/english.ts";
 import { fillOf, outliersIn, quietFills } from "../../support/outliers.ts";
+import { english } from "../../support/words.ts";
 
 const words = english("metric");
 

@@ -1,9 +1,9 @@
 import { expect, it } from "vitest";
 import { analyse } from "../../../src/analysis/analyse.ts";
 import { summarySection } from "../../../src/report/sections/summary.ts";
-import { english } from "../../../src/wording/english/english.ts";
 import { demo } from "../../support/demo.ts";
 import { present } from "../../support/reference.ts";
+import { english } from "../../support/words.ts";
 
 it("a card counts every fill of the log, also those before the meter moved", async () => {
   const { log, setup } = await demo("season");

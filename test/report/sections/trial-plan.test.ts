@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { trialPlanSection } from "../../../src/report/sections/trial-plan.ts";
-import { english } from "../../../src/wording/english/english.ts";
 import { expectSound } from "../../support/blocks.ts";
 import { planned } from "../../support/product-answers.ts";
+import { english } from "../../support/words.ts";
 
 const words = english();
 

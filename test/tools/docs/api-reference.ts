@@ -14,6 +14,9 @@ const purposes: Readonly<Record<EntryName, string>> = {
   "evencatch/node": "Reading files from disk.",
   "evencatch/statistics":
     "The methods behind the answers, under their standard names, on plain numbers. They know nothing of bins and catches.",
+  "evencatch/en":
+    "How everything is said in English, for `wordsIn`. Loaded alone, it brings no other language.",
+  "evencatch/de": "The same in German.",
   "evencatch/frames":
     "Catches and results as data frames and back. Needs the optional package danfojs-node.",
 };

@@ -7,6 +7,8 @@ export const entries = {
   evencatch: "index",
   "evencatch/node": "node",
   "evencatch/statistics": "statistics",
+  "evencatch/en": "en",
+  "evencatch/de": "de",
   "evencatch/frames": "frames",
 } as const;
 
@@ -144,7 +146,13 @@ function readModule(text: string, file: string): Module {
         if (source !== null) borrowed.set(name, { file: source, name: local });
       }
     } else if (statement.type === "ExportAllDeclaration") {
-      throw new Error(`${file}: what is public is named, one by one`);
+      if (statement.exported === null)
+        throw new Error(`${file}: what is public is named, one by one`);
+      const name = nameOf(statement.exported);
+      const { start, end } = statement;
+      const doc = docBefore(text, comments, start);
+      declared.set(name, { kind: "constant", doc, declarations: [text.slice(start, end)] });
+      exported.push(name);
     }
     for (const { name, kind, start, end } of declarationsIn(statement)) {
       const before = declared.get(name);

@@ -29,5 +29,5 @@ export async function sampleFiles({ name, comparison }: Sample) {
     setupSource: setup.source,
     version,
   };
-  return reportFiles(analyse(log, setup, { comparison }), meta, wordsFor("en", "metric"));
+  return reportFiles(analyse(log, setup, { comparison }), meta, await wordsFor("en", "metric"));
 }

@@ -2,10 +2,10 @@ import { describe, expect, it } from "vitest";
 import type { Catch } from "../../../src/data/types.ts";
 import { fitModel } from "../../../src/model/model.ts";
 import { acrossFills } from "../../../src/questions/across-fills.ts";
-import { english } from "../../../src/wording/english/english.ts";
 import { aFill } from "../../support/catches.ts";
 import { aLog } from "../../support/planning-answers.ts";
 import { present } from "../../support/reference.ts";
+import { english } from "../../support/words.ts";
 
 const options = { level: 0.95, tolerance: 0.03, scaleDivisionKg: 0.02 };
 const say = english().acrossFills;

@@ -2,7 +2,6 @@ import { describe, expect, it } from "vitest";
 import { cautionList } from "../../../src/report/sections/cautions.ts";
 import type { Where } from "../../../src/results/caution.ts";
 import { cautionsProducts } from "../../../src/wording/en/cautions-products.ts";
-import { english } from "../../../src/wording/english/english.ts";
 import { cautionsProductsSayings } from "../../../src/wording/sayings/cautions-products.ts";
 import {
   compared,
@@ -11,6 +10,7 @@ import {
   fourProducts,
   planned,
 } from "../../support/product-answers.ts";
+import { english } from "../../support/words.ts";
 
 const words = english();
 const plain = (text: string) => text.replaceAll(/[\u00a0\u202f]/g, " ");

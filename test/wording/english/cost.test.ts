@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { english } from "../../../src/wording/english/english.ts";
 import { aLog, priced } from "../../support/planning-answers.ts";
 import { present } from "../../support/reference.ts";
+import { english } from "../../support/words.ts";
 
 const words = english();
 const plain = (text: string | null) => (text ?? "").replaceAll(/[\u00a0\u202f]/g, " ");

@@ -2,9 +2,9 @@ import { describe, expect, it } from "vitest";
 import { fitModel } from "../../../src/model/model.ts";
 import type { DriftPower } from "../../../src/questions/drift/rates.ts";
 import { type Drift, drift } from "../../../src/questions/drift.ts";
-import { english } from "../../../src/wording/english/english.ts";
 import { present } from "../../support/reference.ts";
 import { inventedFills } from "../../support/simulated-fills.ts";
+import { english } from "../../support/words.ts";
 
 const options = { level: 0.95, tolerance: 0.03, scaleDivisionKg: 0.02, shiftOfInterest: 0.05 };
 const say = english().drift;

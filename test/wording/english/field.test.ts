@@ -1,7 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { CautionCode } from "../../../src/results/caution.ts";
 import { cautionsField } from "../../../src/wording/en/cautions-field.ts";
-import { english } from "../../../src/wording/english/english.ts";
 import { cautionsFieldSayings } from "../../../src/wording/sayings/cautions-field.ts";
 import {
   aCheck,
@@ -18,6 +17,7 @@ import {
   wheelDrive,
 } from "../../support/field-answers.ts";
 import { present } from "../../support/reference.ts";
+import { english } from "../../support/words.ts";
 
 const words = english();
 const customary = english("us");

@@ -3,9 +3,9 @@ import { analyse } from "../../../src/analysis/analyse.ts";
 import type { Catch } from "../../../src/data/types.ts";
 import type { Outliers } from "../../../src/questions/outliers.ts";
 import { cautionList } from "../../../src/report/sections/cautions.ts";
-import { english } from "../../../src/wording/english/english.ts";
 import { fillOf, outliersIn, quietFills } from "../../support/outliers.ts";
 import { present } from "../../support/reference.ts";
+import { english } from "../../support/words.ts";
 
 const words = english("metric");
 const say = words.outliers;

@@ -1,6 +1,5 @@
 import { describe, expect, it } from "vitest";
 import type { ProductComparison } from "../../../src/questions/product-comparison.ts";
-import { english } from "../../../src/wording/english/english.ts";
 import {
   compared,
   explained,
@@ -10,6 +9,7 @@ import {
 } from "../../support/product-answers.ts";
 import { productTrialCatches } from "../../support/product-trial.ts";
 import { present } from "../../support/reference.ts";
+import { english } from "../../support/words.ts";
 
 const words = english();
 const plain = (text: string | null) => (text ?? "").replaceAll(/[\u00a0\u202f]/g, " ");

@@ -2,10 +2,9 @@ import { describe, expect, it } from "vitest";
 import type { MissingForSetting } from "../../../src/questions/setting.ts";
 import type { LeftOut } from "../../../src/questions/uncertainty-budget.ts";
 import type { CautionCode, Where } from "../../../src/results/caution.ts";
-import { english } from "../../../src/wording/english/english.ts";
-import { german } from "../../../src/wording/german/german.ts";
 import type { Words } from "../../../src/wording/words.ts";
 import { englishIn, numbersIn } from "../../support/bilingual.ts";
+import { english, german } from "../../support/words.ts";
 
 const where: Where = { bin: "1", product: "Weizen", fill: 2, catches: [1] };
 

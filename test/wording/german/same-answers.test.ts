@@ -1,10 +1,9 @@
 import { beforeAll, describe, expect, it } from "vitest";
-import { english } from "../../../src/wording/english/english.ts";
-import { german } from "../../../src/wording/german/german.ts";
 import type { Words } from "../../../src/wording/words.ts";
 import { englishIn, numbersIn } from "../../support/bilingual.ts";
 import { leavesOf, listening, type Said } from "../../support/listening.ts";
 import { type Occasion, occasions } from "../../support/occasions.ts";
+import { english, german } from "../../support/words.ts";
 
 let all: readonly Occasion[];
 beforeAll(async () => {

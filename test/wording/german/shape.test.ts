@@ -1,16 +1,15 @@
 import { describe, expect, it } from "vitest";
-import { english } from "../../../src/wording/english/english.ts";
-import { german } from "../../../src/wording/german/german.ts";
 import { languageTags, wordsFor } from "../../../src/wording/languages.ts";
 import { englishIn } from "../../support/bilingual.ts";
 import { leavesOf } from "../../support/listening.ts";
+import { english, german } from "../../support/words.ts";
 
 const [inEnglish, inGerman] = [leavesOf(english()), leavesOf(german())];
 
 describe("the German words", () => {
-  it("are had by their tag", () => {
+  it("are had by their tag", async () => {
     expect(languageTags).toContain("de");
-    expect(wordsFor("de", "us").format).toMatchObject({ language: "de", units: "us" });
+    expect((await wordsFor("de", "us")).format).toMatchObject({ language: "de", units: "us" });
   });
 
   it("have every leaf that the English ones have, of the same kind, and no other", () => {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Variable } from "../../../src/questions/explaining-variables/result.ts";
-import { english } from "../../../src/wording/english/english.ts";
 import { explainingUnits } from "../../../src/wording/sayings/explaining-units.ts";
+import { english } from "../../support/words.ts";
 
 const varies = { withinFills: true, withinProducts: true, betweenProducts: true };
 const variable = (name: string, unit: Variable["unit"]): Variable => ({

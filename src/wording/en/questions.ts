@@ -1,7 +1,7 @@
 import type { Question } from "../../results/question.ts";
 
 /** Names of the answers, where one could not be computed. */
-export const englishQuestions: Readonly<Record<Question, string>> = {
+export const questions: Readonly<Record<Question, string>> = {
   delivery: "Delivery per turn",
   outliers: "Catches not to believe",
   catchesNeeded: "Enough catches?",

@@ -1,38 +1,17 @@
-import type { ToleranceFrom } from "../../analysis/options.ts";
-import type { Format } from "../format.ts";
+import type { Counts, Facts } from "./facts.ts";
+import { nouns } from "./nouns.ts";
 
-export type ReportWords = ReturnType<typeof englishReport>;
+const { catches, fills } = nouns;
 
 /** The words of a report around the answers: headings, verdicts, how it was made, cautions of the trade. */
-export function englishReport(format: Format) {
-  return {
-    title: (setupTitle: string | null) => setupTitle ?? "Catch test report",
-    subtitle: (bins: number, fills: number, catches: number) =>
-      `${bins} ${bins === 1 ? "bin" : "bins"}, ${fills} ${fills === 1 ? "fill" : "fills"}, ${catches} ${catches === 1 ? "catch" : "catches"}`,
-    meta: {
-      source: "Catches from",
-      setup: "Setup from",
-      none: "none given",
-      period: "Caught",
-      periodWords: (first: string, last: string) =>
-        first === last ? format.date(first) : `${format.date(first)} to ${format.date(last)}`,
-      level: "Confidence",
-      tolerance: "Tolerance",
-      toleranceWords: (tolerance: number, from: ToleranceFrom) =>
-        from === "default"
-          ? `${format.plusMinus(tolerance)} (assumed; give your own in the setup)`
-          : format.plusMinus(tolerance),
-      version: "Made with",
-    },
+export const report = {
+  labels: {
+    title: (given: string | null) => given ?? "Catch test report",
+    subtitle: (binCount: number, fillCount: number, catchCount: number) =>
+      `${binCount === 1 ? "1 bin" : `${binCount} bins`}, ${fills(fillCount)}, ${catches(catchCount)}`,
     summary: "At a glance",
     cardTitle: (bin: string) => `Bin ${bin}`,
     cardSubtitle: (product: string, fill: number) => `${product}, fill ${fill}`,
-    cardInterval: (level: number, interval: string | null) =>
-      interval === null ? "no interval can be given" : `${format.percent(level, 0)}: ${interval}`,
-    cardSpan: (halfWidth: number, tolerance: number) =>
-      `known within ${format.plusMinus(halfWidth)}; tolerance ${format.plusMinus(tolerance)}`,
-    cardScatter: (relative: number, turns: number) =>
-      `${format.percent(relative)} at ${format.plain(turns)} turns`,
     cardFacts: {
       catches: "Catches of this fill",
       fills: "Fills in the log",
@@ -59,12 +38,6 @@ export function englishReport(format: Format) {
       item: (bin: string, fill: number, one: number, row: number, reason: string) =>
         `Bin ${bin}, fill ${fill}, catch ${one} (row ${row}): ${reason}`,
     },
-    where: {
-      bin: (bin: string) => `Bin ${bin}`,
-      fill: (fill: number) => `fill ${fill}`,
-      catches: (catches: readonly number[]) =>
-        `${catches.length === 1 ? "catch" : "catches"} ${format.list(catches.map(String))}`,
-    },
     safety: {
       heading: "Cautions of the work",
       items: [
@@ -81,5 +54,26 @@ export function englishReport(format: Format) {
       deferral:
         "This report is arithmetic on your own weighings. The machine's operator's manual, the product label and seed tag, local law and codes, and qualified people come first; where they differ from this, follow them.",
     },
-  };
-}
+  },
+  meta: {
+    source: "Catches from",
+    setup: "Setup from",
+    none: "none given",
+    period: "Caught",
+    level: "Confidence",
+    tolerance: "Tolerance",
+    version: "Made with",
+  },
+  toleranceAssumed: (tolerance: string) => `${tolerance} (assumed; give your own in the setup)`,
+  cardInterval: (f: Facts<"level", "interval">) =>
+    f.interval === null ? "no interval can be given" : `${f.level}: ${f.interval}`,
+  cardSpan: (f: Facts<"halfWidth" | "tolerance">) =>
+    `known within ${f.halfWidth}; tolerance ${f.tolerance}`,
+  cardScatter: (f: Facts<"relative" | "turns">) => `${f.relative} at ${f.turns} turns`,
+  where: {
+    bin: (bin: string) => `Bin ${bin}`,
+    fill: (fill: number) => `fill ${fill}`,
+  },
+  whichCatches: (f: Facts<"catches"> & Counts<"count">) =>
+    `${f.count === 1 ? "catch" : "catches"} ${f.catches}`,
+};

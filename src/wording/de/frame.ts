@@ -1,7 +1,7 @@
 import type { FrameWords } from "../frame.ts";
 
 /** The frame of a report in German. */
-export const germanFrame: FrameWords = {
+export const frame: FrameWords = {
   skipToContent: "Zum Inhalt springen",
   contents: "Inhalt",
   notKnown: "nicht bekannt",

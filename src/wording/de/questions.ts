@@ -1,7 +1,7 @@
 import type { Question } from "../../results/question.ts";
 
 /** Names of the answers, in German, where one could not be computed. */
-export const germanQuestions: Readonly<Record<Question, string>> = {
+export const questions: Readonly<Record<Question, string>> = {
   delivery: "Austrag je Umdrehung",
   outliers: "Proben, denen man nicht trauen sollte",
   catchesNeeded: "Genug Proben?",

@@ -1,7 +1,7 @@
 import type { FrameWords } from "../frame.ts";
 
 /** The frame of a report in English. */
-export const englishFrame: FrameWords = {
+export const frame: FrameWords = {
   skipToContent: "Skip to content",
   contents: "Contents",
   notKnown: "not known",

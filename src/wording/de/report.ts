@@ -1,39 +1,17 @@
-import type { ReportWords } from "../english/report.ts";
-import type { Format } from "../format.ts";
-import { catchesWords, fillsWords } from "./counted.ts";
+import type { report as english } from "../en/report.ts";
+import { nouns } from "./nouns.ts";
 
-/** The words of a report around the answers, in German. */
-export function germanReport(format: Format): ReportWords {
-  return {
-    title: (setupTitle) => setupTitle ?? "Bericht zur Abdrehprobe",
-    subtitle: (bins, fills, catches) =>
-      `${bins} ${bins === 1 ? "Tank" : "Tanks"}, ${fillsWords(fills)}, ${catchesWords(catches)}`,
-    meta: {
-      source: "Proben aus",
-      setup: "Einstellungen aus",
-      none: "keine angegeben",
-      period: "Abgedreht",
-      periodWords: (first, last) =>
-        first === last ? format.date(first) : format.range(format.date(first), format.date(last)),
-      level: "Vertrauensniveau",
-      tolerance: "Toleranz",
-      toleranceWords: (tolerance, from) =>
-        from === "default"
-          ? `${format.plusMinus(tolerance)} (angenommen; geben Sie Ihre in der Setup-Datei an)`
-          : format.plusMinus(tolerance),
-      version: "Erstellt mit",
-    },
+const { catches, fills } = nouns;
+
+/** The words of a report around the answers. */
+export const report: typeof english = {
+  labels: {
+    title: (given) => given ?? "Bericht zur Abdrehprobe",
+    subtitle: (binCount, fillCount, catchCount) =>
+      `${binCount === 1 ? "1 Tank" : `${binCount} Tanks`}, ${fills(fillCount)}, ${catches(catchCount)}`,
     summary: "Auf einen Blick",
     cardTitle: (bin) => `Tank ${bin}`,
     cardSubtitle: (product, fill) => `${product}, Füllung ${fill}`,
-    cardInterval: (level, interval) =>
-      interval === null
-        ? "kein Vertrauensbereich möglich"
-        : `${format.percent(level, 0)}: ${interval}`,
-    cardSpan: (halfWidth, tolerance) =>
-      `auf ${format.plusMinus(halfWidth)} bekannt; Toleranz ${format.plusMinus(tolerance)}`,
-    cardScatter: (relative: number, turns: number) =>
-      `${format.percent(relative)} bei ${format.plain(turns)} Umdr.`,
     cardFacts: {
       catches: "Proben dieser Füllung",
       fills: "Füllungen aufgezeichnet",
@@ -60,12 +38,6 @@ export function germanReport(format: Format): ReportWords {
       item: (bin, fill, one, row, reason) =>
         `Tank ${bin}, Füllung ${fill}, Probe ${one} (Zeile ${row}): ${reason}`,
     },
-    where: {
-      bin: (bin) => `Tank ${bin}`,
-      fill: (fill) => `Füllung ${fill}`,
-      catches: (catches) =>
-        `${catches.length === 1 ? "Probe" : "Proben"} ${format.list(catches.map(String))}`,
-    },
     safety: {
       heading: "Vorsicht bei der Arbeit",
       items: [
@@ -82,5 +54,25 @@ export function germanReport(format: Format): ReportWords {
       deferral:
         "Dieser Bericht ist eine Rechnung mit Ihren eigenen Wägungen. Die Betriebsanleitung der Maschine, das Etikett von Produkt und Saatgut, geltendes Recht und Regeln sowie Fachleute gehen vor; wo sie von diesem Bericht abweichen, folgen Sie ihnen.",
     },
-  };
-}
+  },
+  meta: {
+    source: "Proben aus",
+    setup: "Einstellungen aus",
+    none: "keine angegeben",
+    period: "Abgedreht",
+    level: "Vertrauensniveau",
+    tolerance: "Toleranz",
+    version: "Erstellt mit",
+  },
+  toleranceAssumed: (tolerance) =>
+    `${tolerance} (angenommen; geben Sie Ihre in der Setup-Datei an)`,
+  cardInterval: (f) =>
+    f.interval === null ? "kein Vertrauensbereich möglich" : `${f.level}: ${f.interval}`,
+  cardSpan: (f) => `auf ${f.halfWidth} bekannt; Toleranz ${f.tolerance}`,
+  cardScatter: (f) => `${f.relative} bei ${f.turns} Umdr.`,
+  where: {
+    bin: (bin) => `Tank ${bin}`,
+    fill: (fill) => `Füllung ${fill}`,
+  },
+  whichCatches: (f) => `${f.count === 1 ? "Probe" : "Proben"} ${f.catches}`,
+};

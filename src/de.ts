@@ -1,0 +1,2 @@
+/** How everything is said in German, for `wordsIn`. */
+export * as german from "./wording/de/german.ts";

@@ -1,0 +1,35 @@
+/* How everything is said in German. */
+import type { FormatWords } from "../format.ts";
+
+export { acrossFills } from "./across-fills.ts";
+export { catchesNeeded } from "./catches-needed.ts";
+export * as cautions from "./cautions.ts";
+export { cost } from "./cost.ts";
+export { decision } from "./decision.ts";
+export { delivery } from "./delivery.ts";
+export { drift } from "./drift.ts";
+export { explainingVariables } from "./explaining-variables.ts";
+export { fieldCheck } from "./field-check.ts";
+export { frame } from "./frame.ts";
+export { outlets } from "./outlets.ts";
+export { outliers } from "./outliers.ts";
+export { productComparison } from "./product-comparison.ts";
+export { repeatability } from "./repeatability.ts";
+export { report } from "./report.ts";
+export { setting } from "./setting.ts";
+export { skipping } from "./skipping.ts";
+export { speedLinearity } from "./speed-linearity.ts";
+export { trialPlan } from "./trial-plan.ts";
+export { uncertaintyBudget } from "./uncertainty-budget.ts";
+
+/** BCP 47 tag. */
+export const tag: string = "de";
+
+/** Words between numbers. */
+export const numbers: FormatWords = {
+  to: "bis",
+  turn: "U",
+  unboundedBelow: "ohne untere Grenze",
+  unboundedAbove: "ohne obere Grenze",
+  percentSpace: "\u00a0",
+};

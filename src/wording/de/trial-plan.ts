@@ -1,0 +1,53 @@
+import type { trialPlan as english } from "../en/trial-plan.ts";
+import { nouns, withTurns } from "./nouns.ts";
+
+const { catches, fills } = nouns;
+
+/** What is said of a planned trial. */
+export const trialPlan: typeof english = {
+  labels: { heading: "Versuchsplan" },
+  sentence: (f) =>
+    `${f.products} Produkte, je ${fills(f.fills)}, insgesamt ${catches(f.catches)} und ${f.turns} Umdrehungen: Ein Unterschied zwischen zwei Produkten wird auf etwa ${f.halfWidth} des Austrags bekannt sein, und ein wahrer von ${f.difference} wird mit einer Chance von ${f.power} gefunden.`,
+  equivalence: (f) =>
+    `Zwei Produkte, die sich gar nicht unterscheiden, erweisen sich mit einer Chance von ${f.power} als gleichwertig innerhalb von ${f.margin} (ein Paar, ohne Anpassung für andere).`,
+  contrasts: { blocks: "innerhalb von Blöcken", fills: "zwischen Füllungen" },
+  spreads: {
+    common: "einer als gemeinsam erklärten Streuung",
+    separate: "einer eigenen Streuung je Produkt",
+  },
+  assumptions: (f) =>
+    `Angenommen: Füllungen eines Produkts unterscheiden sich um ${f.fillSpread}, Proben ${withTurns(f.turns)} streuen um ${f.scatter}; der gefundene Austrag von Füllungen eines Produkts hat also eine Standardabweichung von ${f.spreadOfFills}. Verglichen wird ${f.contrasts}, mit ${f.spread}, ${f.level} für alle Paare zusammen.`,
+  defaults: (chosen) => `Vorgaben, die Sie durch eigene Zahlen ersetzen können: ${chosen}.`,
+  named: {
+    difference: (f) => `ein Unterschied von ${f.difference}, der gefunden werden soll`,
+    fillSpread: (f) => `ein Unterschied zwischen Füllungen von ${f.fillSpread}`,
+    catchScatter: (f) =>
+      `eine Streuung der Proben von ${f.scatter} bei ${f.turns.words} Umdrehungen`,
+    level: (f) => `eine Sicherheit von ${f.level}`,
+    fills: (f) => `${fills(f.fills)} je Produkt`,
+    turnLevels: (f) => `Proben von ${f.turnLevels} Umdrehungen`,
+    catchesPerLevel: (f) => `${catches(f.catchesPerLevel)} jeder Art`,
+  },
+  order: (seed) =>
+    `Arbeiten Sie in der Reihenfolge des Zettels: in einem Block jedes Produkt einmal in zufälliger Folge, in einer Füllung jede Art Probe in zufälliger Folge (Startzahl ${seed}). Beenden Sie einen Block, bevor der nächste beginnt.`,
+  alternatives: {
+    caption: "Weniger oder mehr Füllungen",
+    fills: "Füllungen je Produkt",
+    catches: "Proben insgesamt",
+    halfWidth: "Unterschied bekannt auf",
+  },
+  chanceOfFinding: (difference) => `Chance, ${difference} zu finden`,
+  chanceOfShowing: (margin) => `Chance, ${margin} zu zeigen`,
+  sheet: {
+    caption: "Probenzettel, in der Reihenfolge der Arbeit",
+    heading: "Der Zettel",
+    columns: {
+      block: "Block",
+      product: "Produkt",
+      fill: "Füllung",
+      catch: "Probe",
+      turns: "Umdrehungen",
+      meter_rpm: "U/min",
+    },
+  },
+};

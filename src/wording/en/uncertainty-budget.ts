@@ -1,0 +1,85 @@
+import type { BudgetSource, LeftOut } from "../../questions/uncertainty-budget.ts";
+import type { Counts, Facts } from "./facts.ts";
+
+const sources: Readonly<Record<BudgetSource, string>> = {
+  "catch scatter": "catch scatter",
+  "reading gross": "reading the scale, gross",
+  "reading tare": "reading the scale, tare",
+  "scale error": "tested error of the scale",
+  "turn count": "counting turns",
+  "fill to fill": "difference between fills",
+  "working width": "working width and overlap",
+  "wheel travel": "wheel travel per turn",
+  slip: "slip of the drive wheel",
+};
+
+/** What is said of how uncertain the applied rate is, and why. */
+export const uncertaintyBudget = {
+  labels: {
+    heading: "How far off the rate may be",
+    notHere:
+      "What a moving field does that a standing drill does not is not in this budget; a field check shows it.",
+    detail: "The budget in figures",
+    table: {
+      caption: "Uncertainty budget of the applied rate",
+      source: "Source",
+      law: "Distribution",
+      standardUncertainty: "Standard uncertainty",
+      sensitivity: "Changes the rate by",
+      df: "Degrees of freedom",
+      contribution: "Part of the rate",
+      share: "Share of variance",
+      wellKnown: "known well",
+    },
+  },
+  sources,
+  /** What a budget may leave out, as a person names it. */
+  leftOut: {
+    ...sources,
+    drive: "the drive (not given)",
+    "speed measure": "the drive's own measure of speed",
+  } satisfies Record<LeftOut, string>,
+  laws: { t: "Student's t", normal: "normal", rectangular: "rectangular" },
+  valueFor: {
+    "this fill": "this fill",
+    "next fills": "the fills that follow, when the value is kept",
+  },
+  notTold: (f: Facts<"bin" | "product"> & Counts<"fill">) =>
+    `Bin ${f.bin} (${f.product}), fill ${f.fill}: how far off the rate may be cannot be told without a known catch scatter.`,
+  known: (
+    f: Facts<"bin" | "product" | "valueFor" | "expanded" | "level" | "tolerance"> &
+      Counts<"fill"> & { readonly within: boolean },
+  ) =>
+    `Bin ${f.bin} (${f.product}), fill ${f.fill}: everything listed together, the rate of ${f.valueFor} is known to ${f.expanded} (${f.level}), ${f.within ? "within" : "not within"} the tolerance of ${f.tolerance}.`,
+  improve: (f: Facts<"source" | "share" | "halved">) =>
+    `Improve first: ${f.source}, ${f.share} of the variance. Half of it would leave ${f.halved}.`,
+  remedies: {
+    "catch scatter": "More catches, and longer ones, make it smaller.",
+    "reading gross": "More turns a catch, or a finer scale, make it smaller; more catches do not.",
+    "reading tare": "More turns a catch, or a finer scale, make it smaller; more catches do not.",
+    "scale error": "Test the scale with a known mass near that of a catch, and have it adjusted.",
+    "turn count": "Stop on the mark, and turn more turns a catch.",
+    "fill to fill": "Catch every fill instead of keeping an older value.",
+    "working width": "Measure the width between passes in the field, overlap included.",
+    "wheel travel": "Measure the travel over more turns, loaded, in the field.",
+    slip: "Count the wheel's turns over a measured distance in work, openers in the ground.",
+  },
+  combined: (f: Facts<"combined" | "coverage", "df">) =>
+    `Combined standard uncertainty ${f.combined} of the rate, ${f.df === null ? "known well" : `effective degrees of freedom ${f.df} (Welch–Satterthwaite; catches and their readings count as one source, on the catches' own)`}; coverage factor ${f.coverage}.`,
+  check: (
+    f: Facts<"draws" | "level" | "lower" | "upper" | "budget" | "difference" | "limit"> &
+      Counts<"seed"> & { readonly agrees: boolean },
+  ) =>
+    `Monte Carlo check: ${f.draws} draws (seed ${f.seed}) put ${f.level} of the rates between ${f.lower} and ${f.upper}; the budget says ${f.budget}. The ends differ by at most ${f.difference}, ${f.agrees ? "within" : "more than"} the ${f.limit} that one digit of the uncertainty, or chance in the draws, allows (GUM supplement 1).`,
+  turns: (turns: string) => `${turns} turns`,
+  perUnit: (f: Facts<"change" | "unit">) => `${f.change} per ${f.unit}`,
+  perTurn: (change: string) => `${change} per turn`,
+  perPercent: (change: string) => `${change} per percent`,
+  chart: {
+    title: (f: Facts<"bin">) => `What makes the rate uncertain, bin ${f.bin}`,
+    share: "Share of the variance (%)",
+  },
+  chartDescription: (shares: string) =>
+    `Share of each source in the variance of the applied rate: ${shares}.`,
+  chartLabel: (f: Facts<"share" | "contribution">) => `${f.share} (${f.contribution} of the rate)`,
+};

@@ -1,0 +1,112 @@
+import type { Delivery } from "../../questions/delivery.ts";
+import type { delivery as templates } from "../en/delivery.ts";
+import type { Format } from "../format.ts";
+import { numbered } from "./numbered.ts";
+import { sentences } from "./sentences.ts";
+
+export type DeliveryWords = ReturnType<typeof deliverySayings>;
+
+/** Which sentences are said about the delivery of one fill. */
+export function deliverySayings(format: Format, say: typeof templates) {
+  const interval = ({ estimate }: Delivery) => format.estimateInterval(estimate, "delivery");
+  const value = ({ estimate }: Delivery) =>
+    format.value(estimate.value, "delivery", estimate.standardError);
+  const plusMinus = ({ halfWidth }: Delivery) =>
+    halfWidth === null ? null : format.plusMinus(halfWidth);
+  const level = ({ options }: Delivery) => format.percent(options.level, 0);
+  const mass = (kg: number) => format.value(kg, "mass");
+  const drawn = (result: Delivery) => ({
+    catches: result.input.catches,
+    value: value(result),
+    level: interval(result) === null ? null : level(result),
+  });
+
+  return {
+    ...say.labels,
+    plusMinus,
+    value,
+    interval,
+    /** The one sentence a person at the machine takes away. */
+    sentence: (result: Delivery): string => {
+      const { bin, product, fill, input, disagree } = result;
+      const found = { bin, product, fill, value: value(result), catches: input.catches };
+      if (disagree !== null) return say.disagree(found);
+      const [range, error] = [interval(result), plusMinus(result)];
+      return range === null || error === null
+        ? say.errorUnknown(found)
+        : say.goodTo({ ...found, level: level(result), range, error });
+    },
+    /** Both bands, where a catch stands out. */
+    hull: ({ hull, estimate }: Delivery): string | null => {
+      if (hull === null) return null;
+      const band = ({ interval: ends }: Delivery["estimate"]) =>
+        ends === null ? "" : format.interval(ends, "delivery", estimate.standardError);
+      return say.hull({
+        count: hull.catches.length,
+        catches: format.list(hull.catches.map(String)),
+        with: band(hull.with),
+        without: band(hull.without),
+      });
+    },
+    intervalAbout: (result: Delivery) => say.intervalAbout(level(result)),
+    nextCatch: (result: Delivery): string | null => {
+      const { turns, estimate } = result.nextCatch;
+      const range = format.estimateInterval(estimate, "mass");
+      return range === null
+        ? null
+        : say.nextCatch({ turns: numbered(turns, format), range, level: level(result) });
+    },
+    scatter: ({ scatterOfTypicalCatch: typical, scatter, input }: Delivery): string => {
+      if (typical === null) return say.scatterUnknown;
+      const size = {
+        relative: format.percent(typical.relative),
+        turns: numbered(typical.turns, format),
+      };
+      return scatter.source === "pooled"
+        ? say.scatterPooled({ ...size, fills: scatter.fills, df: numbered(scatter.df, format) })
+        : say.scatterOwn({ ...size, catches: input.catches });
+    },
+    constantMass: ({ constantMass: check }: Delivery): string => {
+      if (check === null) return say.constantMassUntested;
+      const { constant, tareKg, powerForTare, detectableKg } = check;
+      return sentences(
+        say.constantMass({
+          value: format.value(constant.value, "mass", constant.standardError),
+          range: format.estimateInterval(constant, "mass"),
+          p: format.pValue(check.pValue),
+        }),
+        tareKg === null || powerForTare === null
+          ? say.wouldBeSeen(mass(detectableKg))
+          : say.tareSeen({ tare: mass(tareKg), chance: format.percent(powerForTare, 0) }),
+      );
+    },
+    lackOfFit: ({ lackOfFit }: Delivery): string =>
+      lackOfFit === null
+        ? say.lineUntested
+        : say.lackOfFit({
+            ...lackOfFit,
+            statistic: format.plain(lackOfFit.statistic),
+            p: format.pValue(lackOfFit.pValue),
+          }),
+    chart: {
+      ...say.chart,
+      description: (result: Delivery) => say.chartDescription(drawn(result)),
+      perTurnDescription: (result: Delivery) => say.perTurnDescription(drawn(result)),
+      catch: (point: Delivery["points"][number]) =>
+        say.chartCatch({
+          catch: point.catch,
+          mass: mass(point.netKg),
+          turns: format.plain(point.turns),
+          off: format.signedPercent(point.relativeResidual),
+        }),
+    },
+    basis: ({ standardErrorFrom, variance, estimate: { df } }: Delivery): string =>
+      sentences(
+        say.basis({
+          standardErrorFrom: say.standardErrorFrom[standardErrorFrom],
+          hasDivision: variance.division !== null,
+        }),
+        df === null ? null : say.studentT(numbered(df, format)),
+      ),
+  };
+}

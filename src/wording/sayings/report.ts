@@ -1,0 +1,35 @@
+import type { ToleranceFrom } from "../../analysis/options.ts";
+import type { report as templates } from "../en/report.ts";
+import type { Format } from "../format.ts";
+
+export type ReportWords = ReturnType<typeof reportSayings>;
+
+/** Which words stand around the answers of a report. */
+export function reportSayings(format: Format, say: typeof templates) {
+  return {
+    ...say.labels,
+    meta: {
+      ...say.meta,
+      periodWords: (first: string, last: string) =>
+        first === last ? format.date(first) : format.range(format.date(first), format.date(last)),
+      toleranceWords: (tolerance: number, from: ToleranceFrom) =>
+        from === "default"
+          ? say.toleranceAssumed(format.plusMinus(tolerance))
+          : format.plusMinus(tolerance),
+    },
+    cardInterval: (level: number, interval: string | null) =>
+      say.cardInterval({ level: format.percent(level, 0), interval }),
+    cardSpan: (halfWidth: number, tolerance: number) =>
+      say.cardSpan({
+        halfWidth: format.plusMinus(halfWidth),
+        tolerance: format.plusMinus(tolerance),
+      }),
+    cardScatter: (relative: number, turns: number) =>
+      say.cardScatter({ relative: format.percent(relative), turns: format.plain(turns) }),
+    where: {
+      ...say.where,
+      catches: (catches: readonly number[]) =>
+        say.whichCatches({ count: catches.length, catches: format.list(catches.map(String)) }),
+    },
+  };
+}

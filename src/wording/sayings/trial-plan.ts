@@ -1,0 +1,64 @@
+import type { SheetRow, TrialPlan, TrialPlanOptions } from "../../questions/trial-plan/result.ts";
+import type { trialPlan as templates } from "../en/trial-plan.ts";
+import type { Format } from "../format.ts";
+import { numbered } from "./numbered.ts";
+
+export type TrialPlanWords = ReturnType<typeof trialPlanSayings>;
+
+/** Which sentences are said about a planned trial. */
+export function trialPlanSayings(format: Format, say: typeof templates) {
+  const { percent, plusMinus, plain } = format;
+  const chosen = (options: TrialPlanOptions) => ({
+    difference: percent(options.difference),
+    fillSpread: percent(options.fillSpread),
+    scatter: percent(options.catchScatter.relative),
+    turns: numbered(options.catchScatter.turns, format),
+    level: percent(options.level, 0),
+    fills: options.fills,
+    turnLevels: format.list(options.turnLevels.map((turns) => plain(turns))),
+    catchesPerLevel: options.catchesPerLevel,
+  });
+
+  return {
+    ...say.labels,
+    sentence: ({ options, input, expected }: TrialPlan): string =>
+      say.sentence({
+        products: input.products,
+        fills: options.fills,
+        catches: input.catches,
+        turns: plain(input.turns, 6),
+        halfWidth: plusMinus(expected.halfWidth),
+        difference: percent(options.difference),
+        power: percent(expected.power, 0),
+      }),
+    equivalence: ({ options, expected }: TrialPlan): string | null =>
+      options.equivalenceMargin === null || expected.equivalencePower === null
+        ? null
+        : say.equivalence({
+            margin: plusMinus(options.equivalenceMargin),
+            power: percent(expected.equivalencePower, 0),
+          }),
+    assumptions: ({ options, spreadOfFills }: TrialPlan): string =>
+      say.assumptions({
+        ...chosen(options),
+        spreadOfFills: percent(spreadOfFills),
+        contrasts: say.contrasts[options.analysis],
+        spread: say.spreads[options.spread],
+      }),
+    defaults: ({ byDefault, options }: TrialPlan): string | null =>
+      byDefault.length === 0
+        ? null
+        : say.defaults(byDefault.map((name) => say.named[name](chosen(options))).join("; ")),
+    order: ({ options }: TrialPlan): string => say.order(options.seed),
+    alternatives: {
+      ...say.alternatives,
+      power: (difference: number) => say.chanceOfFinding(percent(difference)),
+      equivalence: (margin: number) => say.chanceOfShowing(plusMinus(margin)),
+    },
+    sheet: {
+      ...say.sheet,
+      cell: (value: SheetRow[string] | undefined): string =>
+        typeof value === "number" ? plain(value, 6) : (value ?? ""),
+    },
+  };
+}
