@@ -24,15 +24,7 @@ import { uncertaintyBudgetSayings } from "./sayings/uncertainty-budget.ts";
 /** How everything is said in one language: flat templates. English sets their shape; what another one lacks does not compile. */
 export interface Language extends Readonly<typeof english> {}
 
-/** Everything evencatch says, in one language and one system of units. */
-export interface Words extends Readonly<ReturnType<typeof wordsIn>> {}
-
-/**
- * Everything that is said in words, in one language and one system of units: for reports, charts and single sentences.
- *
- * @param say  the language, such as `english` of "evencatch/en"; `wordsFor` fetches one by its tag
- */
-export function wordsIn(say: Language, units: UnitSystem = "metric") {
+function everyTopic(say: Language, units: UnitSystem) {
   const format: Format = formatFor(say.tag, units, say.numbers);
   const frame: FrameWords = say.frame;
   return {
@@ -58,4 +50,16 @@ export function wordsIn(say: Language, units: UnitSystem = "metric") {
     explainingVariables: explainingVariablesSayings(format, say.explainingVariables),
     trialPlan: trialPlanSayings(format, say.trialPlan),
   };
+}
+
+/** Everything evencatch says, in one language and one system of units. */
+export interface Words extends Readonly<ReturnType<typeof everyTopic>> {}
+
+/**
+ * Everything that is said in words, in one language and one system of units: for reports, charts and single sentences.
+ *
+ * @param say  the language, such as `english` of "evencatch/en"; `wordsFor` fetches one by its tag
+ */
+export function wordsIn(say: Language, units: UnitSystem = "metric"): Words {
+  return everyTopic(say, units);
 }
