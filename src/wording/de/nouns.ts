@@ -24,6 +24,10 @@ const catches = (count: number) => (count === 1 ? "1 Probe" : `${count} Proben`)
 export const nouns: typeof english = {
   catches,
   fills: (count) => (count === 1 ? "1 Füllung" : `${count} Füllungen`),
+  earlierFills: (count) =>
+    count === 1
+      ? "der früheren Füllung ihres Niveaus"
+      : `der ${count} früheren Füllungen ihres Niveaus`,
   catchesOfTurns: ({ further, turns }) => `${catches(further)} ${withTurns(turns)}`,
   moreCatches: ({ further, turns }) =>
     `${further} weitere ${further === 1 ? "Probe" : "Proben"} ${withTurns(turns)}`,

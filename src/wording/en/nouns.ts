@@ -9,6 +9,9 @@ const catches = (count: number) => (count === 1 ? "1 catch" : `${count} catches`
 export const nouns = {
   catches,
   fills: (count: number) => (count === 1 ? "1 fill" : `${count} fills`),
+  /** What a fill is compared with: after "than", in German in the genitive. */
+  earlierFills: (count: number) =>
+    count === 1 ? "the earlier fill of its level" : `the ${count} earlier fills of its level`,
   catchesOfTurns: ({ further, turns }: Planned) => `${catches(further)} of ${turns.words} turns`,
   moreCatches: ({ further, turns }: Planned) =>
     `${further} more ${further === 1 ? "catch" : "catches"} of ${turns.words} turns`,

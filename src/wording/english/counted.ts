@@ -1,19 +1,7 @@
+import { nouns } from "../en/nouns.ts";
 import type { Format } from "../format.ts";
+import { numbered } from "../sayings/numbered.ts";
 
-export function catchWords(catches: number): string {
-  return catches === 1 ? "1 catch" : `${catches} catches`;
-}
+export const { catches: catchWords, fills: fillWords, earlierFills: earlierFillWords } = nouns;
 
-export function fillWords(fills: number): string {
-  return fills === 1 ? "1 fill" : `${fills} fills`;
-}
-
-/** "the 6 earlier fills of its level". */
-export function earlierFillWords(fills: number): string {
-  return fills === 1 ? "the earlier fill of its level" : `the ${fills} earlier fills of its level`;
-}
-
-/** "1 degree of freedom", "7.3 degrees of freedom". */
-export function degrees(df: number, format: Format): string {
-  return `${format.plain(df)} ${df === 1 ? "degree" : "degrees"} of freedom`;
-}
+export const degrees = (df: number, format: Format) => nouns.degrees(numbered(df, format));

@@ -1,31 +1,11 @@
+import { withDegrees as afterMit, nouns, withTurns as turnsAfterMit } from "../de/nouns.ts";
 import type { Format } from "../format.ts";
+import { numbered } from "../sayings/numbered.ts";
 
-/** Counts a noun that keeps its form in every case, as these do. */
-function counter(one: string, more: string): (count: number) => string {
-  return (count) => `${count} ${count === 1 ? one : more}`;
-}
+export const { catches: catchesWords, fills: fillsWords, earlierFills: earlierFillsWords } = nouns;
 
-export const catchesWords = counter("Probe", "Proben");
-export const fillsWords = counter("Füllung", "Füllungen");
+export const degrees = (df: number, format: Format) => nouns.degrees(numbered(df, format));
 
-/** "der 6 früheren Füllungen ihres Niveaus", im Genitiv. */
-export function earlierFillsWords(fills: number): string {
-  return fills === 1
-    ? "der früheren Füllung ihres Niveaus"
-    : `der ${fills} früheren Füllungen ihres Niveaus`;
-}
+export const withDegrees = (df: number, format: Format) => afterMit(numbered(df, format));
 
-/** "7,3 Freiheitsgrade". */
-export function degrees(df: number, format: Format): string {
-  return `${format.plain(df)} ${df === 1 ? "Freiheitsgrad" : "Freiheitsgrade"}`;
-}
-
-/** "mit 7,3 Freiheitsgraden". */
-export function withDegrees(df: number, format: Format): string {
-  return `mit ${format.plain(df)} ${df === 1 ? "Freiheitsgrad" : "Freiheitsgraden"}`;
-}
-
-/** "mit 2 Umdrehungen". */
-export function withTurns(turns: number, format: Format): string {
-  return `mit ${format.plain(turns)} ${turns === 1 ? "Umdrehung" : "Umdrehungen"}`;
-}
+export const withTurns = (turns: number, format: Format) => turnsAfterMit(numbered(turns, format));
