@@ -23,6 +23,7 @@ const catches = (count: number) => (count === 1 ? "1 Probe" : `${count} Proben`)
 /** Counted nouns and the like, shared by all templates. */
 export const nouns: typeof english = {
   catches,
+  who: (f) => `Tank ${f.bin} (${f.product}), Füllung ${f.fill}`,
   fills: (count) => (count === 1 ? "1 Füllung" : `${count} Füllungen`),
   earlierFills: (count) =>
     count === 1

@@ -1,4 +1,4 @@
-import type { Counts, Numbers } from "./facts.ts";
+import type { Counts, Facts, Numbers } from "./facts.ts";
 
 /** Catches still to take, of so many turns each. */
 type Planned = Counts<"further"> & Numbers<"turns">;
@@ -8,6 +8,8 @@ const catches = (count: number) => (count === 1 ? "1 catch" : `${count} catches`
 /** Counted nouns and the like, shared by all templates. */
 export const nouns = {
   catches,
+  who: (f: Facts<"bin" | "product"> & Counts<"fill">) =>
+    `Bin ${f.bin} (${f.product}), fill ${f.fill}`,
   fills: (count: number) => (count === 1 ? "1 fill" : `${count} fills`),
   /** What a fill is compared with: after "than", in German in the genitive. */
   earlierFills: (count: number) =>
