@@ -70,13 +70,14 @@ const reasonsToSet: readonly CautionCode[] = [
   "tolerance-not-reachable",
   "step-leaves-chance",
 ];
-/** Findings that qualify a setting: set to today's value, and look for the cause. */
-const qualifiers: readonly CautionCode[] = [
+/** Findings that qualify a setting and leave a cause to be found. */
+export const causesToFind: readonly CautionCode[] = [
   "moved-since",
   "trending",
-  "stood-apart",
   "fill-differs-confirmed",
 ];
+/** Findings that qualify a setting: set to today's value. */
+const qualifiers: readonly CautionCode[] = [...causesToFind, "stood-apart"];
 
 /**
  * One decision about the fill in the bin: the strongest ask of all findings about it, from every question.

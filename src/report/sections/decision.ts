@@ -1,5 +1,5 @@
 import type { Analysis, MeterAnswers } from "../../analysis/analyse.ts";
-import type { Decision } from "../../analysis/decision.ts";
+import { causesToFind, type Decision } from "../../analysis/decision.ts";
 import { type Caution, type CautionCode, endingsOf, isAbout } from "../../results/caution.ts";
 import type { DecisionWords } from "../../wording/sayings/decision.ts";
 import type { Words } from "../../wording/words.ts";
@@ -18,9 +18,6 @@ export interface DecisionLines {
   /** Why, and what ends it; the serious findings in full. */
   readonly why: readonly string[];
 }
-
-/** What qualifies a setting without changing it: the cause is still to be found. */
-const causeUnknown: readonly CautionCode[] = ["moved-since", "trending", "fill-differs-confirmed"];
 
 /**
  * What the decision about one bin is in words: the mark, the line to act on, how sure it is, and why.
@@ -98,7 +95,7 @@ function actionWords(
   if (action === "catch-more" && catches !== null) return say.catchMore(catches);
   if (setting === null) return say.marks[action];
   const toSet = say.set(setting, delivery);
-  return reasons.some((code) => causeUnknown.includes(code))
+  return reasons.some((code) => causesToFind.includes(code))
     ? `${toSet}. ${say.lookForCause}`
     : toSet;
 }

@@ -49,7 +49,7 @@ export const decision: typeof english = {
   setTurns: (f) => `${f.turns} Umdr./${f.area} einstellen`,
   setRatio: (ratio) => `Übersetzung ${ratio} einstellen`,
   setStep: (step) => `Stufe ${step} einstellen`,
-  who: (f) => `Tank ${f.bin} (${f.product}), Füllung ${f.fill}`,
+  who: nouns.who,
   within: (f) =>
     `${f.value}, innerhalb Ihrer ${f.stated}${f.itself === null ? "" : ` (für sich ${f.itself})`}.`,
   withinDefault: (f) =>

@@ -18,16 +18,16 @@ const catches = (count: number) => (count === 1 ? "1 Probe" : `${count} Proben`)
 /** Counted nouns and the like, shared by all templates. */
 export const nouns: typeof english = {
   catches,
+  who: (f) => `Tank ${f.bin} (${f.product}), Füllung ${f.fill}`,
   fills: (count) => (count === 1 ? "1 Füllung" : `${count} Füllungen`),
-  catchesOfTurns: ({ further, turns }) => `${catches(further)} ${withTurns(turns)}`,
-  moreCatches: ({ further, turns }) =>
-    `${further} weitere ${further === 1 ? "Probe" : "Proben"} ${withTurns(turns)}`,
-  fillsFromTo: ({ from, to }) => (from === to ? `Füllung ${from}` : `Füllungen ${from} bis ${to}`),
-  /** In the genitive. */
   earlierFills: (count) =>
     count === 1
       ? "der früheren Füllung ihres Niveaus"
       : `der ${count} früheren Füllungen ihres Niveaus`,
+  catchesOfTurns: ({ further, turns }) => `${catches(further)} ${withTurns(turns)}`,
+  moreCatches: ({ further, turns }) =>
+    `${further} weitere ${further === 1 ? "Probe" : "Proben"} ${withTurns(turns)}`,
+  fillsFromTo: ({ from, to }) => (from === to ? `Füllung ${from}` : `Füllungen ${from} bis ${to}`),
   change: ({ percent, less }) => `${percent} ${less ? "niedriger" : "höher"}`,
   degrees: ({ words, one }) => `${words} ${one ? "Freiheitsgrad" : "Freiheitsgrade"}`,
   onDegrees: ({ words, one }) => `mit ${words} ${one ? "Freiheitsgrad" : "Freiheitsgraden"}`,

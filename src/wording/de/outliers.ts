@@ -22,7 +22,7 @@ export const outliers: typeof english = {
   },
   mishaps,
   remarks,
-  who: (f) => `Tank ${f.bin} (${f.product}), Füllung ${f.fill}`,
+  who: nouns.who,
   agreeExactly: (who) =>
     `${who}: Die Proben stimmen genau überein, es gibt also keine Streuung, an der sich eine beurteilen ließe.`,
   oneIsWrong: (f) =>

@@ -2,7 +2,7 @@ import type { ToleranceFrom } from "../../analysis/options.ts";
 import type { Ending } from "../../results/caution.ts";
 import type { Question } from "../../results/question.ts";
 import { numberWords } from "./catches-needed.ts";
-import type { Counts, Facts } from "./facts.ts";
+import type { Facts } from "./facts.ts";
 import { nouns } from "./nouns.ts";
 import { questions } from "./questions.ts";
 
@@ -54,8 +54,7 @@ export const decision = {
   setTurns: (f: Facts<"turns" | "area">) => `Set ${f.turns} turns/${f.area}`,
   setRatio: (ratio: string) => `Set a drive ratio of ${ratio}`,
   setStep: (step: string) => `Set step ${step}`,
-  who: (f: Facts<"bin" | "product"> & Counts<"fill">) =>
-    `Bin ${f.bin} (${f.product}), fill ${f.fill}`,
+  who: nouns.who,
   within: (f: Facts<"value" | "stated", "itself">) =>
     `${f.value}, within your ${f.stated}${f.itself === null ? "" : ` (by itself ${f.itself})`}.`,
   withinDefault: (f: Facts<"value" | "stated", "itself">) =>

@@ -1,4 +1,4 @@
-import type { Change, Counts, Numbered, Numbers } from "./facts.ts";
+import type { Change, Counts, Facts, Numbered, Numbers } from "./facts.ts";
 
 /** Catches still to take, of so many turns each. */
 type Planned = Counts<"further"> & Numbers<"turns">;
@@ -9,6 +9,8 @@ const degrees = ({ words, one }: Numbered) => `${words} ${one ? "degree" : "degr
 /** Counted nouns and the like, shared by all templates. */
 export const nouns = {
   catches,
+  who: (f: Facts<"bin" | "product"> & Counts<"fill">) =>
+    `Bin ${f.bin} (${f.product}), fill ${f.fill}`,
   catchesOfTurns: ({ further, turns }: Planned) => `${catches(further)} of ${turns.words} turns`,
   moreCatches: ({ further, turns }: Planned) =>
     `${further} more ${further === 1 ? "catch" : "catches"} of ${turns.words} turns`,
@@ -16,6 +18,7 @@ export const nouns = {
   /** At the start of a sentence. */
   fillsFromTo: ({ from, to }: Counts<"from" | "to">) =>
     from === to ? `Fill ${from}` : `Fills ${from} to ${to}`,
+  /** What a fill is compared with: after "than", in German in the genitive. */
   earlierFills: (count: number) =>
     count === 1 ? "the earlier fill of its level" : `the ${count} earlier fills of its level`,
   /** Of a delivery. */

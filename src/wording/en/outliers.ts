@@ -25,8 +25,7 @@ export const outliers = {
   },
   mishaps,
   remarks,
-  who: (f: Facts<"bin" | "product"> & Counts<"fill">) =>
-    `Bin ${f.bin} (${f.product}), fill ${f.fill}`,
+  who: nouns.who,
   agreeExactly: (who: string) =>
     `${who}: the catches agree exactly, so there is no scatter to judge one of them by.`,
   oneIsWrong: (f: Facts<"who" | "apart">) =>

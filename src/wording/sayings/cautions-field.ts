@@ -2,6 +2,7 @@ import type { FieldCautionFacts } from "../../results/caution-facts/field.ts";
 import type { cautionsField as templates } from "../en/cautions-field.ts";
 import type { Format } from "../format.ts";
 import type { CautionSentences } from "./caution-sentences.ts";
+import { speedSpan } from "./speed-span.ts";
 
 /**
  * Cautions about the way from delivery to the drive, to the field, and to the outlets. A code that is not here carries no
@@ -13,8 +14,6 @@ export function cautionsFieldSayings(
 ): CautionSentences<FieldCautionFacts> {
   const { pValue: p, plusMinus, signedPercent } = format;
   const rate = (kgPerHa: number) => format.value(kgPerHa, "rate");
-  const speeds = (lower: number, upper: number) =>
-    lower === upper ? format.plain(lower) : format.range(format.plain(lower), format.plain(upper));
   /** Names of the code as a person names them. */
   const named = (names: readonly string[], words: Readonly<Record<string, string>>) =>
     format.list(names.map((name) => words[name] ?? name));
@@ -39,11 +38,11 @@ export function cautionsFieldSayings(
     "drive-set-off": ({ rateError, tolerance }) =>
       say["drive-set-off"]({ ...off(rateError), tolerance: plusMinus(tolerance) }),
     "meter-speed-not-recorded": ({ lower, upper }) =>
-      say["meter-speed-not-recorded"](speeds(lower, upper)),
+      say["meter-speed-not-recorded"](speedSpan(lower, upper, format)),
     "setting-outside-caught-speeds": ({ lower, upper, caughtLower, caughtUpper }) =>
       say["setting-outside-caught-speeds"]({
-        set: speeds(lower, upper),
-        caught: speeds(caughtLower, caughtUpper),
+        set: speedSpan(lower, upper, format),
+        caught: speedSpan(caughtLower, caughtUpper, format),
       }),
     // speed linearity
     "one-meter-speed": ({ turnsPerMin }) => say["one-meter-speed"](format.plain(turnsPerMin)),

@@ -4,6 +4,7 @@ import type { setting as templates } from "../en/setting.ts";
 import type { Format } from "../format.ts";
 import { sentences } from "./sentences.ts";
 import { settingFigures } from "./setting-figures.ts";
+import { speedSpan } from "./speed-span.ts";
 
 export type SettingWords = ReturnType<typeof settingSayings>;
 
@@ -29,8 +30,6 @@ export function settingSayings(format: Format, say: typeof templates) {
   });
   const range = (from: number, to: number, shown: (value: number) => string) =>
     format.range(shown(from), shown(to));
-  const turning = (from: number, to: number) =>
-    from === to ? format.plain(from) : range(from, to, format.plain);
   const atSpeeds = ({ meterSpeeds }: Setting): string | null =>
     format.list(
       meterSpeeds.map(({ speedKmPerH, turnsPerMin: { value } }) =>
@@ -76,8 +75,8 @@ export function settingSayings(format: Format, say: typeof templates) {
       const speeds = meterSpeeds.map(({ turnsPerMin }) => turnsPerMin.value);
       if (speeds.length === 0 || caughtTurnsPerMin === null) return null;
       const facts = {
-        turning: turning(Math.min(...speeds), Math.max(...speeds)),
-        caught: turning(caughtTurnsPerMin.from, caughtTurnsPerMin.to),
+        turning: speedSpan(Math.min(...speeds), Math.max(...speeds), format),
+        caught: speedSpan(caughtTurnsPerMin.from, caughtTurnsPerMin.to, format),
       };
       return ratio === null ? say.meterSpeedAsSet(facts) : say.meterSpeedAtWork(facts);
     },

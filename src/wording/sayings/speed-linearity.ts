@@ -2,13 +2,13 @@ import type { SpeedLinearity, SpeedPoint } from "../../questions/speed-linearity
 import type { speedLinearity as templates } from "../en/speed-linearity.ts";
 import type { Format } from "../format.ts";
 import { limits } from "./limits.ts";
+import { speedSpan } from "./speed-span.ts";
 
 export type SpeedLinearityWords = ReturnType<typeof speedLinearitySayings>;
 
 /** Which sentences are said about delivery and the speed of the meter. */
 export function speedLinearitySayings(format: Format, say: typeof templates) {
-  const speeds = ({ from, to }: SpeedLinearity["caught"]) =>
-    from === to ? format.plain(from) : format.range(format.plain(from), format.plain(to));
+  const speeds = ({ from, to }: SpeedLinearity["caught"]) => speedSpan(from, to, format);
   const facts = (result: SpeedLinearity) => ({
     ...result,
     caught: speeds(result.caught),
