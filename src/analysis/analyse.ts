@@ -9,21 +9,15 @@ import { type Cost, cost } from "../questions/cost.ts";
 import { deliveryWithoutError } from "../questions/delivery/without-error.ts";
 import { type Delivery, delivery } from "../questions/delivery.ts";
 import { type Drift, drift } from "../questions/drift.ts";
-import { fieldCheckOptions } from "../questions/field-check/options.ts";
 import { type FieldCheck, fieldCheck } from "../questions/field-check.ts";
-import { outletsOptions } from "../questions/outlets/options.ts";
 import { type Outlets, outlets } from "../questions/outlets.ts";
-import { outliersOptions } from "../questions/outliers/options.ts";
 import { type Outliers, outliers } from "../questions/outliers.ts";
 import { type Repeatability, repeatability } from "../questions/repeatability.ts";
-import { settingOptions } from "../questions/setting/options.ts";
 import { type Setting, setting } from "../questions/setting.ts";
 import { type Skipping, skipping } from "../questions/skipping.ts";
 import { type SpeedLinearity, speedLinearity } from "../questions/speed-linearity.ts";
-import { uncertaintyBudgetOptions } from "../questions/uncertainty-budget/options.ts";
 import { type UncertaintyBudget, uncertaintyBudget } from "../questions/uncertainty-budget.ts";
 import type { Caution } from "../results/caution.ts";
-import { defaults } from "../results/defaults.ts";
 import { type Asking, askingFor } from "./asking.ts";
 import { type AnsweredFinding, answeredFindings, type Decision, decide } from "./decision.ts";
 import { isInTheBin } from "./in-the-bin.ts";
@@ -34,14 +28,8 @@ import {
   type ToleranceFrom,
   toleranceFrom,
 } from "./options.ts";
-import { planningOptions } from "./planning-options.ts";
 import { type ProductAnswers, productAnswers } from "./products.ts";
-import {
-  fieldCheckChoices,
-  freshStarts,
-  settingChoices,
-  uncertaintyBudgetChoices,
-} from "./resolved-setup.ts";
+import { historyChoices, type QuestionOptions, questionOptions } from "./resolved-setup.ts";
 
 /** Why a meter has no decision. */
 export type NoDecision = "another product is in the bin";
@@ -113,13 +101,7 @@ export function analyse(
   options: Partial<AnalysisOptions> = {},
 ): Analysis {
   const resolved = resolveOptions(options, setup);
-  const { level, tolerance, scaleDivisionKg, varianceLaw, comparison, drift: asked } = resolved;
-  const startsAfresh = setup === null ? [] : freshStarts(setup);
-  const model = fitModel(
-    log.catches,
-    { level, tolerance, scaleDivisionKg, varianceLaw },
-    { asked, startsAfresh },
-  );
+  const model = fitModel(log.catches, resolved, historyChoices(resolved, setup));
   if (model.meters.length === 0)
     throw new OptionError("leave-out", "every catch", "such that at least one catch counts");
   return {
@@ -133,7 +115,7 @@ export function analyse(
       period: periodOf(log.catches),
       leftOut: log.catches.filter(({ leftOut }) => leftOut !== null),
     },
-    products: productAnswers(model, comparison),
+    products: productAnswers(model, resolved.comparison),
     meters: model.meters.map((meter) => answersAbout(meter, model, resolved, log, setup)),
     cautions: [...log.cautions, ...(setup === null ? [] : checkSetupAgainst(setup, log))],
   };
@@ -147,21 +129,16 @@ function answersAbout(
   setup: Setup | null,
 ): MeterAnswers {
   const asking = askingFor(meter);
+  const asked = questionOptions({ options, setup, massUnit: log.massUnit }, meter);
   const leftOut = newestFillLeftOut(meter, log);
   const deliveryAnswer =
-    asking.needed("delivery", () => delivery(meter, options)) ??
-    deliveryWithoutError(meter, options);
+    asking.needed("delivery", () => delivery(meter, asked.delivery)) ??
+    deliveryWithoutError(meter, asked.delivery);
   const isIn = isInTheBin(meter, model.meters);
   const answers = {
     delivery: deliveryAnswer,
-    ...aboutToday(meter, deliveryAnswer, !isIn || leftOut.length > 0, {
-      asking,
-      model,
-      options,
-      log,
-      setup,
-    }),
-    ...aboutFills(meter, { asking, model, options, setup }),
+    ...aboutToday(meter, deliveryAnswer, !isIn || leftOut.length > 0, { asking, asked, options }),
+    ...aboutFills(meter, model, { asking, asked, options }),
   };
   const cautions = [
     ...leftOut,
@@ -182,9 +159,8 @@ function answersAbout(
 
 interface Questioning {
   readonly asking: Asking;
-  readonly model: Model;
+  readonly asked: QuestionOptions;
   readonly options: AnalysisOptions;
-  readonly setup: Setup | null;
 }
 
 /** What the fill in the bin, its catches and its setting say. */
@@ -192,48 +168,40 @@ function aboutToday(
   meter: MeterModel,
   today: Delivery,
   planNext: boolean,
-  { asking, model, options, log, setup }: Questioning & { readonly log: CatchLog },
+  { asking: { needed, wanted }, asked, options }: Questioning,
 ) {
-  const { needed, wanted } = asking;
-  const { bin, product } = meter;
-  const toSet = needed("setting", () =>
-    setting(meter, today, settingOptions(model.options, settingChoices(setup, bin, product))),
-  );
-  const { catchesNeeded: plan } = planningOptions(meter, options, setup, errorOfStep(toSet));
+  const toSet = needed("setting", () => setting(meter, today, asked.setting));
+  const plan = {
+    ...asked.catchesNeeded,
+    settingError: options.planning.settingError ?? errorOfStep(toSet),
+  };
   return {
-    outliers: needed("outliers", () =>
-      outliers(meter, outliersOptions(model.options, { massUnit: log.massUnit })),
-    ),
+    outliers: needed("outliers", () => outliers(meter, asked.outliers)),
     catchesNeeded: needed("catchesNeeded", () =>
       catchesNeeded(meter, planNext ? { ...plan, fill: "next" } : plan),
     ),
     setting: toSet,
-    repeatability: wanted("repeatability", () => repeatability(meter, model.options)),
+    repeatability: wanted("repeatability", () => repeatability(meter, asked.repeatability)),
     uncertaintyBudget: wanted("uncertaintyBudget", () =>
-      uncertaintyBudget(
-        meter,
-        today,
-        uncertaintyBudgetOptions(model.options, uncertaintyBudgetChoices(setup, bin, product)),
-      ),
+      uncertaintyBudget(meter, today, asked.uncertaintyBudget),
     ),
-    speedLinearity: wanted("speedLinearity", () => speedLinearity(meter, model.options)),
-    fieldCheck: needed("fieldCheck", () =>
-      fieldCheck(meter, fieldCheckOptions(model.options, fieldCheckChoices(setup, bin, product))),
-    ),
-    outlets: wanted("outlets", () => outlets(meter, outletsOptions(model.options))),
+    speedLinearity: wanted("speedLinearity", () => speedLinearity(meter, asked.speedLinearity)),
+    fieldCheck: needed("fieldCheck", () => fieldCheck(meter, asked.fieldCheck)),
+    outlets: wanted("outlets", () => outlets(meter, asked.outlets)),
   };
 }
 
 /** What the fills say together, and of the next one. */
-function aboutFills(meter: MeterModel, { asking, model, options, setup }: Questioning) {
-  const { needed, wanted } = asking;
-  const planning = planningOptions(meter, options, setup);
-  const { shiftOfInterest } = defaults;
+function aboutFills(
+  meter: MeterModel,
+  { meters }: Model,
+  { asking: { needed, wanted }, asked }: Questioning,
+) {
   return {
-    drift: needed("drift", () => drift(meter, { ...model.options, shiftOfInterest }, model.meters)),
-    acrossFills: wanted("acrossFills", () => acrossFills(meter, model.options)),
-    skipping: wanted("skipping", () => skipping(meter, planning.skipping)),
-    cost: wanted("cost", () => cost(meter, planning.cost)),
+    drift: needed("drift", () => drift(meter, asked.drift, meters)),
+    acrossFills: wanted("acrossFills", () => acrossFills(meter, asked.acrossFills)),
+    skipping: wanted("skipping", () => skipping(meter, asked.skipping)),
+    cost: wanted("cost", () => cost(meter, asked.cost)),
   };
 }
 

@@ -1,17 +1,13 @@
 import { allCautions } from "../analysis/all-cautions.ts";
 import { analyse, type MeterAnswers } from "../analysis/analyse.ts";
 import { type AnalysisOptions, resolveOptions } from "../analysis/options.ts";
-import { planningOptions } from "../analysis/planning-options.ts";
-import { freshStarts } from "../analysis/resolved-setup.ts";
+import { historyChoices, planningOptions } from "../analysis/resolved-setup.ts";
 import type { Setup } from "../data/setup.ts";
 import { checkSetupAgainst } from "../data/setup-against.ts";
 import type { CatchLog } from "../data/types.ts";
 import { fitModel } from "../model/model.ts";
 import { readCatchesFile, readSetupFile } from "../node.ts";
-import {
-  type CatchesNeededChoices,
-  catchesNeededOptions,
-} from "../questions/catches-needed/options.ts";
+import type { CatchesNeededChoices } from "../questions/catches-needed/options.ts";
 import { type CatchesNeeded, catchesNeeded } from "../questions/catches-needed.ts";
 import { resultJson } from "../report/json.ts";
 import { catchesNeededSection } from "../report/sections/catches-needed.ts";
@@ -117,36 +113,18 @@ function plansForNextFill(
   words: Words,
 ): Answered {
   const resolved = resolveOptions(options, setup);
-  const { level, tolerance, scaleDivisionKg, varianceLaw } = resolved;
-  const startsAfresh = setup === null ? [] : freshStarts(setup);
-  const model = fitModel(
-    log.catches,
-    { level, tolerance, scaleDivisionKg, varianceLaw },
-    { asked: resolved.drift, startsAfresh },
-  );
+  const { meters } = fitModel(log.catches, resolved, historyChoices(resolved, setup));
+  const asked = { ...planningOptions(resolved, setup), fill: "next" } as const;
   return planned(
-    model.meters.map((meter) =>
-      catchesNeeded(meter, {
-        ...planningOptions(meter, resolved, setup).catchesNeeded,
-        fill: "next",
-      }),
-    ),
+    meters.map((meter) => catchesNeeded(meter, asked)),
     words,
   );
 }
 
 async function plan(flags: EnoughFlags, words: Words): Promise<Answered> {
   const setup = typeof flags.setup === "string" ? await readSetupFile(flags.setup) : null;
-  const { level, tolerance, scaleDivisionKg, planning } = resolveOptions(optionsOf(flags), setup);
-  const options = catchesNeededOptions(
-    { level, tolerance, scaleDivisionKg },
-    {
-      ...(setup?.assurance == null ? {} : { assurance: setup.assurance }),
-      heaviestCatchKg: setup?.scale.capacityKg ?? null,
-      ...planning,
-    },
-  );
-  return planned([catchesNeeded(null, options)], words);
+  const options = resolveOptions(optionsOf(flags), setup);
+  return planned([catchesNeeded(null, planningOptions(options, setup))], words);
 }
 
 function planned(results: readonly CatchesNeeded[], words: Words): Answered {
