@@ -11,6 +11,7 @@ import {
   type OptionsOf,
   option,
   resolve,
+  varianceLaws,
 } from "../results/options.ts";
 
 /** When and how products are compared. */
@@ -29,7 +30,7 @@ export interface ComparisonChoices
 export type ToleranceFrom = "option" | "setup" | "default";
 
 const analysisRules = {
-  varianceLaw: option("proportional", listed(["proportional", "constant", "squared"])),
+  varianceLaw: option("proportional", listed(varianceLaws)),
   comparison: option({}, judgedLater<ComparisonChoices>()),
   /** How catches are planned; each counts before the setup. */
   planning: option({}, judgedLater<Partial<CatchesNeededChoices>>()),

@@ -3,6 +3,7 @@ import type { AnalysisOptions, ComparisonChoices } from "../analysis/options.ts"
 import { massUnits } from "../data/columns.ts";
 import type { CatchesNeededChoices } from "../questions/catches-needed/options.ts";
 import type { TrialPlanOptions } from "../questions/trial-plan/options.ts";
+import { varianceLaws } from "../results/options.ts";
 import { languageTags } from "../wording/languages.ts";
 import {
   parseAmount,
@@ -11,6 +12,7 @@ import {
   parseChance,
   parseMass,
   parsePercent,
+  severities,
 } from "./arguments.ts";
 import {
   asWritten,
@@ -61,10 +63,7 @@ const precision: readonly SettingFlag<AnalysisOptions>[] = [
 ];
 
 const weighting: readonly SettingFlag<AnalysisOptions>[] = [
-  sets(
-    choice("--weighting <law>", "weighting", ["proportional", "constant", "squared"]),
-    (varianceLaw) => ({ varianceLaw }),
-  ),
+  sets(choice("--weighting <law>", "weighting", varianceLaws), (varianceLaw) => ({ varianceLaw })),
 ];
 
 const comparison: readonly SettingFlag<ComparisonChoices>[] = [
@@ -128,7 +127,7 @@ export const flags = {
     ...surface,
     toggle("--interactive", "interactive"),
     toggle("--json", "reportJson"),
-    choice("--fail-on <severity>", "failOn", ["note", "doubt", "serious"]),
+    choice("--fail-on <severity>", "failOn", severities),
   ],
   enough: [
     ...planning,

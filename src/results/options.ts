@@ -140,15 +140,16 @@ export const modelRules = {
   scaleDivisionKg: option(null, positiveOrNull),
 };
 
-const varianceLaws = oneOf("proportional", "constant", "squared");
+/** How catch scatter may grow with turns. */
+export const varianceLaws = ["proportional", "constant", "squared"] as const;
 
 /** A percentage given for a fraction must not be answered, whoever asks. */
 export function requireModelOptions(
   options: OptionsOf<typeof modelRules> & {
-    readonly varianceLaw?: "proportional" | "constant" | "squared";
+    readonly varianceLaw?: (typeof varianceLaws)[number];
   },
 ): void {
   const { level, tolerance, scaleDivisionKg, varianceLaw } = options;
   resolve(modelRules, { level, tolerance, scaleDivisionKg });
-  if (varianceLaw !== undefined) varianceLaws("varianceLaw", varianceLaw);
+  if (varianceLaw !== undefined) oneOf(...varianceLaws)("varianceLaw", varianceLaw);
 }
