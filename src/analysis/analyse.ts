@@ -9,21 +9,15 @@ import { type Cost, cost } from "../questions/cost.ts";
 import { deliveryWithoutError } from "../questions/delivery/without-error.ts";
 import { type Delivery, delivery } from "../questions/delivery.ts";
 import { type Drift, drift } from "../questions/drift.ts";
-import { fieldCheckOptions } from "../questions/field-check/options.ts";
 import { type FieldCheck, fieldCheck } from "../questions/field-check.ts";
-import { outletsOptions } from "../questions/outlets/options.ts";
 import { type Outlets, outlets } from "../questions/outlets.ts";
-import { outliersOptions } from "../questions/outliers/options.ts";
 import { type Outliers, outliers } from "../questions/outliers.ts";
 import { type Repeatability, repeatability } from "../questions/repeatability.ts";
-import { settingOptions } from "../questions/setting/options.ts";
 import { type Setting, setting } from "../questions/setting.ts";
 import { type Skipping, skipping } from "../questions/skipping.ts";
 import { type SpeedLinearity, speedLinearity } from "../questions/speed-linearity.ts";
-import { uncertaintyBudgetOptions } from "../questions/uncertainty-budget/options.ts";
 import { type UncertaintyBudget, uncertaintyBudget } from "../questions/uncertainty-budget.ts";
 import type { Caution } from "../results/caution.ts";
-import { defaults } from "../results/defaults.ts";
 import type { Question } from "../results/question.ts";
 import { type Asking, askingFor } from "./asking.ts";
 import { type AnsweredFinding, answeredFindings, type Decision, decide } from "./decision.ts";
@@ -35,14 +29,8 @@ import {
   type ToleranceFrom,
   toleranceFrom,
 } from "./options.ts";
-import { planningOptions } from "./planning-options.ts";
 import { type ProductAnswers, productAnswers } from "./products.ts";
-import {
-  fieldCheckChoices,
-  freshStarts,
-  settingChoices,
-  uncertaintyBudgetChoices,
-} from "./resolved-setup.ts";
+import { historyChoices, questionOptions } from "./resolved-setup.ts";
 
 /** Why a meter has no decision. */
 export type NoDecision = "another product is in the bin";
@@ -114,13 +102,7 @@ export function analyse(
   options: Partial<AnalysisOptions> = {},
 ): Analysis {
   const resolved = resolveOptions(options, setup);
-  const { level, tolerance, scaleDivisionKg, varianceLaw, comparison, drift: asked } = resolved;
-  const startsAfresh = setup === null ? [] : freshStarts(setup);
-  const model = fitModel(
-    log.catches,
-    { level, tolerance, scaleDivisionKg, varianceLaw },
-    { asked, startsAfresh },
-  );
+  const model = fitModel(log.catches, resolved, historyChoices(resolved, setup));
   if (model.meters.length === 0)
     throw new OptionError("leave-out", "every catch", "such that at least one catch counts");
   return {
@@ -134,7 +116,7 @@ export function analyse(
       period: periodOf(log.catches),
       leftOut: log.catches.filter(({ leftOut }) => leftOut !== null),
     },
-    products: productAnswers(model, comparison),
+    products: productAnswers(model, resolved.comparison),
     meters: model.meters.map((meter) =>
       answersAbout(meter, { model, options: resolved, log, setup }),
     ),
@@ -180,41 +162,33 @@ function answersTo(
   planNext: boolean,
   { model, options, log, setup }: Questioning,
 ): Pick<MeterAnswers, Question> {
-  const { bin, product } = meter;
+  const asked = questionOptions({ options, setup, massUnit: log.massUnit }, meter);
   const today =
-    ask("delivery", () => delivery(meter, options)) ?? deliveryWithoutError(meter, options);
-  const toSet = ask("setting", () =>
-    setting(meter, today, settingOptions(model.options, settingChoices(setup, bin, product))),
-  );
-  const planning = planningOptions(meter, options, setup, errorOfStep(toSet));
-  const { catchesNeeded: plan } = planning;
-  const { shiftOfInterest } = defaults;
+    ask("delivery", () => delivery(meter, asked.delivery)) ??
+    deliveryWithoutError(meter, asked.delivery);
+  const toSet = ask("setting", () => setting(meter, today, asked.setting));
+  const plan = {
+    ...asked.catchesNeeded,
+    settingError: options.planning.settingError ?? errorOfStep(toSet),
+  };
   return {
     delivery: today,
-    outliers: ask("outliers", () =>
-      outliers(meter, outliersOptions(model.options, { massUnit: log.massUnit })),
-    ),
+    outliers: ask("outliers", () => outliers(meter, asked.outliers)),
     catchesNeeded: ask("catchesNeeded", () =>
       catchesNeeded(meter, planNext ? { ...plan, fill: "next" } : plan),
     ),
     setting: toSet,
-    repeatability: ask("repeatability", () => repeatability(meter, model.options)),
+    repeatability: ask("repeatability", () => repeatability(meter, asked.repeatability)),
     uncertaintyBudget: ask("uncertaintyBudget", () =>
-      uncertaintyBudget(
-        meter,
-        today,
-        uncertaintyBudgetOptions(model.options, uncertaintyBudgetChoices(setup, bin, product)),
-      ),
+      uncertaintyBudget(meter, today, asked.uncertaintyBudget),
     ),
-    speedLinearity: ask("speedLinearity", () => speedLinearity(meter, model.options)),
-    fieldCheck: ask("fieldCheck", () =>
-      fieldCheck(meter, fieldCheckOptions(model.options, fieldCheckChoices(setup, bin, product))),
-    ),
-    outlets: ask("outlets", () => outlets(meter, outletsOptions(model.options))),
-    drift: ask("drift", () => drift(meter, { ...model.options, shiftOfInterest }, model.meters)),
-    acrossFills: ask("acrossFills", () => acrossFills(meter, model.options)),
-    skipping: ask("skipping", () => skipping(meter, planning.skipping)),
-    cost: ask("cost", () => cost(meter, planning.cost)),
+    speedLinearity: ask("speedLinearity", () => speedLinearity(meter, asked.speedLinearity)),
+    fieldCheck: ask("fieldCheck", () => fieldCheck(meter, asked.fieldCheck)),
+    outlets: ask("outlets", () => outlets(meter, asked.outlets)),
+    drift: ask("drift", () => drift(meter, asked.drift, model.meters)),
+    acrossFills: ask("acrossFills", () => acrossFills(meter, asked.acrossFills)),
+    skipping: ask("skipping", () => skipping(meter, asked.skipping)),
+    cost: ask("cost", () => cost(meter, asked.cost)),
   };
 }
 

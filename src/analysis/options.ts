@@ -1,16 +1,18 @@
 import type { Setup } from "../data/setup.ts";
-import { OptionError } from "../errors/errors.ts";
 import type { CatchesNeededChoices } from "../questions/catches-needed/options.ts";
 import type { DeliveryOptions } from "../questions/delivery.ts";
 import type { ExplainingVariablesChoices } from "../questions/explaining-variables/options.ts";
 import type { ProductComparisonChoices } from "../questions/product-comparison/options.ts";
-import { defaults } from "../results/defaults.ts";
 import {
-  refuseUnknownOptions,
-  requireFraction,
-  requirePositiveOrNull,
+  judgedLater,
+  known,
+  listed,
+  modelRules,
+  type OptionsOf,
+  option,
+  resolve,
+  varianceLaws,
 } from "../results/options.ts";
-import type { VarianceLaw } from "../statistics/through-origin.ts";
 
 /** When and how products are compared. */
 export interface ComparisonChoices
@@ -27,26 +29,17 @@ export interface ComparisonChoices
 /** Who gave the tolerance. */
 export type ToleranceFrom = "option" | "setup" | "default";
 
-/** What an analysis rests on, every default filled in. */
-export interface AnalysisOptions extends DeliveryOptions {
-  readonly comparison: ComparisonChoices;
+const analysisRules = {
+  varianceLaw: option("proportional", listed(varianceLaws)),
+  comparison: option({}, judgedLater<ComparisonChoices>()),
   /** How catches are planned; each counts before the setup. */
-  readonly planning: Partial<CatchesNeededChoices>;
+  planning: option({}, judgedLater<Partial<CatchesNeededChoices>>()),
   /** When it is asked whether a meter has moved; "never" where fills were planned to differ, as in a trial with blocks. */
-  readonly drift: "after every fill" | "never";
-}
+  drift: option("after every fill", listed(["after every fill", "never"])),
+};
 
-const names: readonly (keyof AnalysisOptions)[] = [
-  "level",
-  "tolerance",
-  "scaleDivisionKg",
-  "varianceLaw",
-  "comparison",
-  "planning",
-  "drift",
-];
-const laws: readonly VarianceLaw[] = ["proportional", "constant", "squared"];
-const askings: readonly AnalysisOptions["drift"][] = ["after every fill", "never"];
+/** What an analysis rests on, every default filled in. */
+export interface AnalysisOptions extends DeliveryOptions, OptionsOf<typeof analysisRules> {}
 
 /**
  * Fills in what is not given: an option counts before the setup, the setup before the default.
@@ -58,28 +51,17 @@ export function resolveOptions(
   given: Partial<AnalysisOptions>,
   setup: Setup | null,
 ): AnalysisOptions {
-  refuseUnknownOptions(given, names);
-  const varianceLaw = given.varianceLaw ?? "proportional";
-  if (!laws.includes(varianceLaw))
-    throw new OptionError("varianceLaw", varianceLaw, `one of ${laws.join(", ")}`);
-  const drift = given.drift ?? "after every fill";
-  if (!askings.includes(drift))
-    throw new OptionError("drift", drift, `one of ${askings.join(", ")}`);
-  return {
-    level: requireFraction("level", given.level ?? setup?.confidence ?? defaults.level),
-    tolerance: requireFraction(
-      "tolerance",
-      given.tolerance ?? setup?.tolerance ?? defaults.tolerance,
-    ),
-    scaleDivisionKg: requirePositiveOrNull(
-      "scaleDivisionKg",
-      given.scaleDivisionKg ?? setup?.scale.divisionKg ?? null,
-    ),
-    varianceLaw,
-    comparison: given.comparison ?? {},
-    planning: given.planning ?? {},
-    drift,
-  };
+  return resolve(
+    { ...modelRules, ...analysisRules },
+    {
+      ...known({
+        level: setup?.confidence,
+        tolerance: setup?.tolerance,
+        scaleDivisionKg: setup?.scale.divisionKg,
+      }),
+      ...known(given),
+    },
+  );
 }
 
 /** Where the tolerance of `resolveOptions` comes from. */

@@ -7,6 +7,7 @@ import {
 } from "../questions/explaining-variables.ts";
 import { productComparisonOptions } from "../questions/product-comparison/options.ts";
 import { type ProductComparison, productComparison } from "../questions/product-comparison.ts";
+import { known } from "../results/options.ts";
 import type { ComparisonChoices } from "./options.ts";
 
 /** What is said about products side by side. */
@@ -23,7 +24,7 @@ export interface ProductAnswers {
  * @returns null when there is one product, or each bin kept to its own and a comparison was not asked for
  */
 export function productAnswers(model: Model, choices: ComparisonChoices): ProductAnswers | null {
-  const { when = "one bin held several", newDensityKgPerM3 = null, ...comparison } = choices;
+  const { when = "one bin held several", newDensityKgPerM3, ...comparison } = choices;
   const products = new Set(model.meters.map(({ product }) => product));
   const { reference = null } = comparison;
   if (reference !== null && !products.has(reference))
@@ -32,16 +33,18 @@ export function productAnswers(model: Model, choices: ComparisonChoices): Produc
   const asked = when === "always";
   const compared = asked ? model : thoseThatSharedABin(model);
   if (compared.meters.length === 0) return null;
-  const { blocks = null, spread = "separate" } = comparison;
   const pairs = asked ? "all" : "sharing a bin";
+  const options = productComparisonOptions(model.options, { pairs, ...comparison });
+  const { blocks, spread } = options;
   return {
-    comparison: productComparison(
-      compared,
-      productComparisonOptions(model.options, { pairs, ...comparison }),
-    ),
+    comparison: productComparison(compared, options),
     explaining: explainingVariables(
       compared,
-      explainingVariablesOptions(model.options, { newDensityKgPerM3, blocks, spread }),
+      explainingVariablesOptions(model.options, {
+        ...known({ newDensityKgPerM3 }),
+        blocks,
+        spread,
+      }),
     ),
   };
 }

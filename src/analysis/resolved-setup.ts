@@ -1,77 +1,128 @@
-import { binSetup, type Setup } from "../data/setup.ts";
-import { type DriveGeometry, noDrive } from "../model/drive.ts";
-import type { FreshStart } from "../model/history.ts";
-import { type FieldCheckChoices, fieldCheckDefaults } from "../questions/field-check/options.ts";
-import { type SettingChoices, settingDefaults } from "../questions/setting/options.ts";
+import { type BinSetup, binSetup, type FieldCheckSetup, type Setup } from "../data/setup.ts";
+import type { MassUnit } from "../data/types.ts";
+import type { HistoryChoices } from "../model/history.ts";
+import type { Meter } from "../model/meters.ts";
+import { modelOptionsOf } from "../model/model.ts";
+import type { AssumedValue } from "../model/rate-error.ts";
 import {
-  type UncertaintyBudgetChoices,
-  uncertaintyBudgetDefaults,
-} from "../questions/uncertainty-budget/options.ts";
+  type CatchesNeededOptions,
+  catchesNeededOptions,
+} from "../questions/catches-needed/options.ts";
+import { costOptions } from "../questions/cost/options.ts";
+import { fieldCheckOptions } from "../questions/field-check/options.ts";
+import { outletsOptions } from "../questions/outlets/options.ts";
+import { outliersOptions } from "../questions/outliers/options.ts";
+import { settingOptions } from "../questions/setting/options.ts";
+import { skippingOptions } from "../questions/skipping/options.ts";
+import { uncertaintyBudgetOptions } from "../questions/uncertainty-budget/options.ts";
+import { defaults } from "../results/defaults.ts";
+import { known } from "../results/options.ts";
+import type { AnalysisOptions } from "./options.ts";
 
-/** What each question about drive and field is told by the setup; null where the setup says nothing. */
+/** What the answers about every bin of a log rest on. */
+export interface Ground {
+  readonly options: AnalysisOptions;
+  readonly setup: Setup | null;
+  readonly massUnit: MassUnit;
+}
 
-export function settingChoices(setup: Setup | null, bin: string, product: string): SettingChoices {
-  if (setup === null) return settingDefaults;
-  const entry = binSetup(setup, bin, product);
+/** The options of every question about one bin and product; what the setup does not say keeps its default. */
+export type QuestionOptions = ReturnType<typeof questionOptions>;
+
+/** @throws OptionError for a value that cannot be meant */
+export function questionOptions(
+  { options, setup, massUnit }: Ground,
+  { bin, product }: Pick<Meter, "bin" | "product">,
+) {
+  const entry = setup === null ? null : binSetup(setup, bin, product);
+  const { varianceLaw } = options;
+  const plain = { ...modelOptionsOf(options), varianceLaw };
+  const assumed = known({ assumed: assumedValue(entry) });
+  const drive = known({
+    workingWidthM: setup?.cart.workingWidthM,
+    drive: entry?.drive,
+    wheelTravelM: setup?.cart.wheelCircumferenceM,
+    slip: setup?.cart.slip,
+    turnsPerHectare: entry?.turnsPerHectare,
+  });
   return {
-    ...driveGeometry(setup, bin, product),
-    target: entry?.targetRate ?? null,
-    seed: entry?.seed ?? null,
-    speedKmPerH: setup.cart.speedKmPerH,
+    acrossFills: plain,
+    catchesNeeded: planningOptions(options, setup),
+    cost: costOptions(plain, {
+      ...assumed,
+      prices: {
+        ...known(setup?.money),
+        ...known(entry?.money),
+        ...known({ targetKgPerHectare: targetMass(entry) }),
+      },
+    }),
+    delivery: options,
+    drift: { ...plain, shiftOfInterest: defaults.shiftOfInterest },
+    fieldCheck: fieldCheckOptions(plain, {
+      ...drive,
+      ...(setup === null ? {} : fieldChecks(setup, bin, product)),
+    }),
+    outlets: outletsOptions(plain),
+    outliers: outliersOptions(plain, { massUnit }),
+    repeatability: plain,
+    setting: settingOptions(plain, {
+      ...drive,
+      ...known({
+        target: entry?.targetRate,
+        seed: entry?.seed,
+        speedKmPerH: setup?.cart.speedKmPerH,
+      }),
+    }),
+    skipping: skippingOptions(plain, assumed),
+    speedLinearity: plain,
+    uncertaintyBudget: uncertaintyBudgetOptions(plain, {
+      ...drive,
+      ...known({
+        scaleTestedError: setup?.scale.testedError,
+        turnCountStandardUncertainty: setup?.cart.turnCountStandardUncertainty,
+      }),
+    }),
   };
 }
 
-export function uncertaintyBudgetChoices(
+/** How further catches are planned, whatever the bin. */
+export function planningOptions(
+  options: AnalysisOptions,
   setup: Setup | null,
-  bin: string,
-  product: string,
-): UncertaintyBudgetChoices {
-  if (setup === null) return uncertaintyBudgetDefaults;
-  return {
-    ...uncertaintyBudgetDefaults,
-    ...driveGeometry(setup, bin, product),
-    scaleTestedError: setup.scale.testedError,
-    turnCountStandardUncertainty: setup.cart.turnCountStandardUncertainty,
-  };
+): CatchesNeededOptions {
+  return catchesNeededOptions(options, {
+    ...known({ assurance: setup?.assurance, heaviestCatchKg: setup?.scale.capacityKg }),
+    ...options.planning,
+  });
 }
 
-export function fieldCheckChoices(
-  setup: Setup | null,
-  bin: string,
-  product: string,
-): FieldCheckChoices {
-  if (setup === null) return fieldCheckDefaults;
-  const checks = fieldChecksOf(setup, bin, product);
-  return { ...driveGeometry(setup, bin, product), checks, checksInLog: setup.fieldChecks.length };
-}
-
-/** Fills before which the setup says that a meter was opened or changed. */
-export function freshStarts({ bins }: Setup): readonly FreshStart[] {
-  return bins.flatMap(({ bin, product, startsAfresh }) =>
-    startsAfresh === null ? [] : [{ bin, product, fill: startsAfresh }],
+/** How the order of fills is to be read; the setup says before which of them a meter was opened or changed. */
+export function historyChoices({ drift }: AnalysisOptions, setup: Setup | null): HistoryChoices {
+  const startsAfresh = (setup?.bins ?? []).flatMap(({ bin, product, startsAfresh: fill }) =>
+    fill === null ? [] : [{ bin, product, fill }],
   );
+  return { asked: drift, startsAfresh };
 }
 
-function driveGeometry(setup: Setup, bin: string, product: string): DriveGeometry {
-  const entry = binSetup(setup, bin, product);
-  return {
-    ...noDrive,
-    workingWidthM: setup.cart.workingWidthM,
-    wheelTravelM: setup.cart.wheelCircumferenceM,
-    slip: setup.cart.slip,
-    drive: entry?.drive ?? null,
-    turnsPerHectare: entry?.turnsPerHectare ?? null,
-  };
+/** What the drive would be left at, as the setup says; null: it does not say, or names a book value without one. */
+function assumedValue(entry: BinSetup | null): AssumedValue | null {
+  const source = entry?.assumed ?? "book value";
+  if (source !== "book value") return { source };
+  const book = entry?.bookValueKgPerTurn;
+  return book == null ? null : { source, kgPerTurn: book.value };
+}
+
+function targetMass(entry: BinSetup | null): number | null {
+  return entry?.targetRate?.kind === "mass" ? entry.targetRate.kgPerHectare : null;
 }
 
 /** A check that names no product belongs to whatever is in the bin. Dated checks come in order of time, the others last. */
-function fieldChecksOf(
-  { fieldChecks }: Setup,
-  bin: string,
-  product: string,
-): FieldCheckChoices["checks"] {
+function fieldChecks({ fieldChecks: all }: Setup, bin: string, product: string) {
   const last = "9999";
-  return fieldChecks
-    .filter((check) => check.bin === bin && (check.product === null || check.product === product))
+  const ofMeter = (check: FieldCheckSetup) =>
+    check.bin === bin && (check.product === null || check.product === product);
+  const checks = all
+    .filter(ofMeter)
     .sort((a, b) => ((a.date ?? last) < (b.date ?? last) ? -1 : a.date === b.date ? 0 : 1));
+  return { checks, checksInLog: all.length };
 }

@@ -88,7 +88,8 @@ export function parseCatchKey(text: string, earlier: readonly LeaveOutKey[] = []
   return [...earlier, { bin: match[1], fill: Number(match[2]), catch: Number(match[3]) }];
 }
 
-const severities: readonly Severity[] = ["note", "doubt", "serious"];
+/** From the least grave. */
+export const severities: readonly Severity[] = ["note", "doubt", "serious"];
 
 /** Whether a finding of one severity is at least as grave as another. */
 export function atLeast(severity: Severity, limit: Severity): boolean {

@@ -1,17 +1,12 @@
 import { allCautions } from "../analysis/all-cautions.ts";
 import { analyse, type MeterAnswers } from "../analysis/analyse.ts";
 import { type AnalysisOptions, resolveOptions } from "../analysis/options.ts";
-import { planningOptions } from "../analysis/planning-options.ts";
-import { freshStarts } from "../analysis/resolved-setup.ts";
+import { historyChoices, planningOptions } from "../analysis/resolved-setup.ts";
 import type { Setup } from "../data/setup.ts";
 import { checkSetupAgainst } from "../data/setup-against.ts";
 import type { CatchLog } from "../data/types.ts";
 import { fitModel } from "../model/model.ts";
 import { readCatchesFile, readSetupFile } from "../node.ts";
-import {
-  type CatchesNeededChoices,
-  catchesNeededOptions,
-} from "../questions/catches-needed/options.ts";
 import { type CatchesNeeded, catchesNeeded } from "../questions/catches-needed.ts";
 import { resultJson } from "../report/json.ts";
 import { catchesNeededSection } from "../report/sections/catches-needed.ts";
@@ -21,23 +16,14 @@ import { wordsFor } from "../wording/languages.ts";
 import type { Words } from "../wording/words.ts";
 import { decisionText, toleranceText } from "./answer-table.ts";
 import { type ExitCode, exitCodeOf, exitCodes } from "./exit-codes.ts";
+import { analysisGiven } from "./flags.ts";
 import { readOptions, type SetupFlags, setupFor } from "./input.ts";
 import type { Io } from "./io.ts";
 import { plainBlocks } from "./plain-blocks.ts";
-import { type PlanningFlags, planningOf } from "./planning-flags.ts";
 
-export interface EnoughFlags extends SetupFlags, PlanningFlags {
-  readonly level?: number;
-  readonly tolerance?: number;
+/** Flags that set no option of the analysis. */
+export interface EnoughFlags extends SetupFlags {
   readonly next?: boolean;
-  readonly minutes?: number;
-  readonly minutesPerCatch: number;
-  readonly turnsPerMinute: number;
-  readonly longestTurns: number;
-  readonly trialBudget?: number;
-  readonly costPerFill: number;
-  readonly costPerCatch: number;
-  readonly costPerTurn: number;
   readonly sheet?: string;
   readonly units: UnitSystem;
   readonly language: string;
@@ -83,7 +69,7 @@ async function decisions(
   const setup = await setupFor(path, flags, io);
   if (setup !== null)
     for (const found of checkSetupAgainst(setup, log)) io.err(cautionSentence(found, words));
-  const options = optionsOf(flags);
+  const options = analysisGiven(flags);
   if (flags.next) return plansForNextFill(log, setup, options, words);
   const analysis = analyse(log, setup, options);
   const texts = analysis.meters.map((answers) =>
@@ -117,36 +103,18 @@ function plansForNextFill(
   words: Words,
 ): Answered {
   const resolved = resolveOptions(options, setup);
-  const { level, tolerance, scaleDivisionKg, varianceLaw } = resolved;
-  const startsAfresh = setup === null ? [] : freshStarts(setup);
-  const model = fitModel(
-    log.catches,
-    { level, tolerance, scaleDivisionKg, varianceLaw },
-    { asked: resolved.drift, startsAfresh },
-  );
+  const { meters } = fitModel(log.catches, resolved, historyChoices(resolved, setup));
+  const asked = { ...planningOptions(resolved, setup), fill: "next" } as const;
   return planned(
-    model.meters.map((meter) =>
-      catchesNeeded(meter, {
-        ...planningOptions(meter, resolved, setup).catchesNeeded,
-        fill: "next",
-      }),
-    ),
+    meters.map((meter) => catchesNeeded(meter, asked)),
     words,
   );
 }
 
 async function plan(flags: EnoughFlags, words: Words): Promise<Answered> {
   const setup = typeof flags.setup === "string" ? await readSetupFile(flags.setup) : null;
-  const { level, tolerance, scaleDivisionKg, planning } = resolveOptions(optionsOf(flags), setup);
-  const options = catchesNeededOptions(
-    { level, tolerance, scaleDivisionKg },
-    {
-      ...(setup?.assurance == null ? {} : { assurance: setup.assurance }),
-      heaviestCatchKg: setup?.scale.capacityKg ?? null,
-      ...planning,
-    },
-  );
-  return planned([catchesNeeded(null, options)], words);
+  const options = resolveOptions(analysisGiven(flags), setup);
+  return planned([catchesNeeded(null, planningOptions(options, setup))], words);
 }
 
 function planned(results: readonly CatchesNeeded[], words: Words): Answered {
@@ -162,42 +130,6 @@ function planned(results: readonly CatchesNeeded[], words: Words): Answered {
     })),
     text: results.map((result) => detail(result, words)).join("\n\n"),
     exitCode: exitCodes.fine,
-  };
-}
-
-function optionsOf(flags: EnoughFlags): Partial<AnalysisOptions> {
-  return {
-    ...(flags.level === undefined ? {} : { level: flags.level }),
-    ...(flags.tolerance === undefined ? {} : { tolerance: flags.tolerance }),
-    planning: chosen(flags),
-  };
-}
-
-function chosen(flags: EnoughFlags): Partial<CatchesNeededChoices> {
-  return {
-    ...planningOf(flags),
-    ...(flags.minutes === undefined
-      ? {}
-      : {
-          time: {
-            minutes: flags.minutes,
-            minutesPerCatch: flags.minutesPerCatch,
-            turnsPerMinute: flags.turnsPerMinute,
-            longestTurns: flags.longestTurns,
-            proportionalScatter: 0,
-          },
-        }),
-    ...(flags.trialBudget === undefined
-      ? {}
-      : {
-          trial: {
-            budget: flags.trialBudget,
-            perFill: flags.costPerFill,
-            perCatch: flags.costPerCatch,
-            perTurn: flags.costPerTurn,
-            perExtraLevel: 0,
-          },
-        }),
   };
 }
 

@@ -1,4 +1,3 @@
-import type { MassUnit } from "../data/types.ts";
 import { rowsToCsv } from "../data/write-csv.ts";
 import { trialPlanOptions } from "../questions/trial-plan/options.ts";
 import { type TrialPlan, trialPlan } from "../questions/trial-plan.ts";
@@ -7,23 +6,13 @@ import { trialPlanSection } from "../report/sections/trial-plan.ts";
 import type { UnitSystem } from "../wording/format.ts";
 import { wordsFor } from "../wording/languages.ts";
 import { type ExitCode, exitCodes } from "./exit-codes.ts";
+import { trialGiven } from "./flags.ts";
 import type { Io } from "./io.ts";
 import { type ReplaceFlags, replaceOf, writeSaying } from "./output-flags.ts";
 import { plainBlocks } from "./plain-blocks.ts";
 
+/** Flags that set no option of the plan. */
 export interface PlanFlags extends ReplaceFlags {
-  readonly fills?: number;
-  readonly turns?: readonly number[];
-  readonly catches?: number;
-  readonly speeds?: readonly number[];
-  readonly bin?: string;
-  readonly seed?: number;
-  readonly level?: number;
-  readonly blocks?: boolean;
-  readonly spread?: number;
-  readonly difference?: number;
-  readonly margin?: number;
-  readonly unit: MassUnit;
   readonly out?: string;
   readonly units: UnitSystem;
   readonly language: string;
@@ -43,7 +32,7 @@ export async function planCommand(
     );
     return exitCodes.badInput;
   }
-  const design = trialPlan(trialPlanOptions({ products, ...chosen(flags) }));
+  const design = trialPlan(trialPlanOptions({ products, ...trialGiven(flags) }));
   if (flags.out !== undefined) {
     const files = { "sheet.csv": rowsToCsv(design.rows) };
     const replace = replaceOf(flags);
@@ -52,23 +41,6 @@ export async function planCommand(
   io.out(flags.json ? JSON.stringify(design, null, 2) : await inWords(design, flags));
   if (flags.out !== undefined) io.err(`Sheet: ${flags.out}/sheet.csv`);
   return exitCodes.fine;
-}
-
-function chosen(flags: PlanFlags) {
-  return {
-    massUnit: flags.unit,
-    analysis: flags.blocks ? ("blocks" as const) : ("fills" as const),
-    ...(flags.fills === undefined ? {} : { fills: flags.fills }),
-    ...(flags.turns === undefined ? {} : { turnLevels: flags.turns }),
-    ...(flags.catches === undefined ? {} : { catchesPerLevel: flags.catches }),
-    ...(flags.speeds === undefined ? {} : { meterSpeeds: flags.speeds }),
-    ...(flags.bin === undefined ? {} : { bin: flags.bin }),
-    ...(flags.seed === undefined ? {} : { seed: flags.seed }),
-    ...(flags.level === undefined ? {} : { level: flags.level }),
-    ...(flags.spread === undefined ? {} : { fillSpread: flags.spread }),
-    ...(flags.difference === undefined ? {} : { difference: flags.difference }),
-    ...(flags.margin === undefined ? {} : { equivalenceMargin: flags.margin }),
-  };
 }
 
 async function inWords(design: TrialPlan, { language, units }: PlanFlags): Promise<string> {

@@ -1,7 +1,6 @@
 import { join } from "node:path";
 import { allCautions } from "../analysis/all-cautions.ts";
 import { type Analysis, analyse } from "../analysis/analyse.ts";
-import type { AnalysisOptions, ComparisonChoices } from "../analysis/options.ts";
 import { tidyTables } from "../analysis/tidy-tables.ts";
 import { type LeaveOutKey, leaveOut } from "../data/leave-out.ts";
 import type { CatchLog } from "../data/types.ts";
@@ -16,21 +15,14 @@ import type { Words } from "../wording/words.ts";
 import { answerTable, decisionText, toleranceText } from "./answer-table.ts";
 import { chartRuntime } from "./chart-runtime.ts";
 import { type ExitCode, exitCodeOf } from "./exit-codes.ts";
+import { analysisGiven } from "./flags.ts";
 import { readOptions, type SetupFlags, setupFor } from "./input.ts";
 import type { Io } from "./io.ts";
 import { type ReplaceFlags, replaceOf, writeSaying } from "./output-flags.ts";
-import { type PlanningFlags, planningOf } from "./planning-flags.ts";
 
-export interface ReportFlags extends ReplaceFlags, SetupFlags, PlanningFlags {
+/** Flags that set no option of the analysis. */
+export interface ReportFlags extends ReplaceFlags, SetupFlags {
   readonly out: string;
-  readonly level?: number;
-  readonly tolerance?: number;
-  readonly weighting?: AnalysisOptions["varianceLaw"];
-  readonly compare?: boolean;
-  readonly reference?: string;
-  readonly blocks?: string;
-  readonly margin?: number;
-  readonly newDensity?: number;
   readonly tables?: boolean;
   readonly sheet?: string;
   readonly leaveOut?: readonly LeaveOutKey[];
@@ -47,7 +39,7 @@ export async function reportCommand(path: string, flags: ReportFlags, io: Io): P
   const read = await readCatchesFile(path, readOptions(flags));
   const log = withoutLeftOut(read, flags.leaveOut ?? [], words);
   const setup = await setupFor(path, flags, io);
-  const analysis = analyse(log, setup, optionsOf(flags));
+  const analysis = analyse(log, setup, analysisGiven(flags));
 
   const files = await reportFiles(
     analysis,
@@ -77,28 +69,6 @@ export async function reportCommand(path: string, flags: ReportFlags, io: Io): P
 
 function withoutLeftOut(log: CatchLog, keys: readonly LeaveOutKey[], words: Words): CatchLog {
   return keys.length === 0 ? log : leaveOut(log, keys, words.report.leftOut.byCommand);
-}
-
-function optionsOf(flags: ReportFlags): Partial<AnalysisOptions> {
-  const { level, tolerance, weighting } = flags;
-  return {
-    ...(level === undefined ? {} : { level }),
-    ...(tolerance === undefined ? {} : { tolerance }),
-    ...(weighting === undefined ? {} : { varianceLaw: weighting }),
-    planning: planningOf(flags),
-    comparison: comparisonOf(flags),
-  };
-}
-
-function comparisonOf(flags: ReportFlags): ComparisonChoices {
-  const { compare, reference, blocks, margin, newDensity } = flags;
-  return {
-    ...(compare === undefined ? {} : { when: compare ? "always" : "never" }),
-    ...(reference === undefined ? {} : { reference }),
-    ...(blocks === undefined ? {} : { blocks }),
-    ...(margin === undefined ? {} : { equivalenceMargin: margin }),
-    ...(newDensity === undefined ? {} : { newDensityKgPerM3: newDensity }),
-  };
 }
 
 function answers(analysis: Analysis, words: Words): string {

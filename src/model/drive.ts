@@ -1,29 +1,65 @@
-import type { DriveSetup, Measured } from "../data/setup.ts";
-import { OptionError } from "../errors/errors.ts";
-import { requirePositive, requirePositiveOrNull } from "../results/options.ts";
+import type { DriveSetup, Measured, Span } from "../data/setup.ts";
+import {
+  each,
+  type OptionsOf,
+  oneOf,
+  option,
+  orNull,
+  parts,
+  positive,
+  positiveOrNull,
+  type Rule,
+  such,
+} from "../results/options.ts";
 import { areaOfCourse, travelInWork } from "../units/rates.ts";
 import { type Derived, derived, exactly } from "./worked-out.ts";
 
-/** How a bin's meter is driven over the ground; null: not given. */
-export interface DriveGeometry {
-  /** Width that one pass covers. */
-  readonly workingWidthM: Measured | null;
-  readonly drive: DriveSetup | null;
-  /** Travel per turn of the drive wheel, loaded, rolling without slip. */
-  readonly wheelTravelM: Measured | null;
-  /** Share of the distance over which the drive wheel did not turn; null counts as none. */
-  readonly slip: Measured | null;
-  /** Meter turns per hectare as set now. */
-  readonly turnsPerHectare: number | null;
-}
+const uncertainty = such<number | null>(
+  "a finite number of zero or more, or null when unknown",
+  (value) => value === null || (Number.isFinite(value) && value >= 0),
+);
 
-export const noDrive: DriveGeometry = {
-  workingWidthM: null,
-  drive: null,
-  wheelTravelM: null,
-  slip: null,
-  turnsPerHectare: null,
+/** A figure above zero. */
+export const measured = parts<Measured>({ value: positive, standardUncertainty: uncertainty });
+
+export const positiveSpan = parts<Span>({ from: positive, to: positive });
+
+const measuredSlip = parts<Measured>({
+  value: such<number>(
+    "a fraction below 1, such as 0.03",
+    (share) => Number.isFinite(share) && share < 1,
+  ),
+  standardUncertainty: uncertainty,
+});
+
+const motor = parts<DriveSetup & { readonly kind: "motor" }>({
+  meterSpeedTurnsPerMin: orNull(positiveSpan),
+});
+const groundWheel = parts<DriveSetup & { readonly kind: "ground-wheel" }>({
+  ratio: positiveOrNull,
+  steps: orNull(each(positive)),
+});
+const kindOfDrive = parts<DriveSetup>({ kind: oneOf("ground-wheel", "motor") });
+const anyDrive: Rule<DriveSetup> = (option, drive) => {
+  kindOfDrive(option, drive);
+  if (drive.kind === "motor") motor(option, drive);
+  if (drive.kind === "ground-wheel") groundWheel(option, drive);
 };
+
+/** How a bin's meter is driven over the ground; null: not given. Nothing about it is ever assumed. */
+export const driveRules = {
+  /** Width that one pass covers. */
+  workingWidthM: option(null, orNull(measured)),
+  drive: option(null, orNull(anyDrive)),
+  /** Travel per turn of the drive wheel, loaded, rolling without slip. */
+  wheelTravelM: option(null, orNull(measured)),
+  /** Share of the distance over which the drive wheel did not turn; null counts as none. */
+  slip: option(null, orNull(measuredSlip)),
+  /** Meter turns per hectare as set now. */
+  turnsPerHectare: option(null, positiveOrNull),
+};
+
+export interface DriveGeometry extends OptionsOf<typeof driveRules> {}
 
 /** Meter turns per hectare as the drive stands now. */
 export interface TurnsSet {
@@ -52,44 +88,4 @@ export function turnsSetNow(geometry: DriveGeometry): TurnsSet | null {
     turnsPerHectare: derived(([area = 1]) => ratio / area, [hectares]),
     from: "drive ratio",
   };
-}
-
-/** @throws OptionError when a figure cannot be meant */
-export function checkDriveGeometry(geometry: DriveGeometry): void {
-  const { workingWidthM, wheelTravelM, slip, drive } = geometry;
-  requireMeasured("workingWidthM", workingWidthM);
-  requireMeasured("wheelTravelM", wheelTravelM);
-  requirePositiveOrNull("turnsPerHectare", geometry.turnsPerHectare);
-  if (slip !== null) {
-    if (!(slip.value < 1 && Number.isFinite(slip.value)))
-      throw new OptionError("slip.value", slip.value, "a fraction below 1, such as 0.03");
-    requireUncertainty("slip", slip);
-  }
-  if (drive?.kind === "motor" && drive.meterSpeedTurnsPerMin !== null) {
-    requirePositive("drive.meterSpeedTurnsPerMin.from", drive.meterSpeedTurnsPerMin.from);
-    requirePositive("drive.meterSpeedTurnsPerMin.to", drive.meterSpeedTurnsPerMin.to);
-  }
-  if (drive?.kind === "ground-wheel") {
-    requirePositiveOrNull("drive.ratio", drive.ratio);
-    for (const step of drive.steps ?? []) requirePositive("drive.steps", step);
-  }
-}
-
-/** @throws OptionError for a figure that is not above zero, or an uncertainty below it */
-export function requireMeasured(option: string, measured: Measured | null): void {
-  if (measured === null) return;
-  requirePositive(`${option}.value`, measured.value);
-  requireUncertainty(option, measured);
-}
-
-function requireUncertainty(option: string, { standardUncertainty }: Measured): void {
-  if (
-    standardUncertainty !== null &&
-    !(standardUncertainty >= 0 && Number.isFinite(standardUncertainty))
-  )
-    throw new OptionError(
-      `${option}.standardUncertainty`,
-      standardUncertainty,
-      "a finite number of zero or more, or null when unknown",
-    );
 }

@@ -1,7 +1,12 @@
 import { median } from "simple-statistics";
 import type { Catch } from "../data/types.ts";
-import { defaults } from "../results/defaults.ts";
-import { refuseUnknownOptions, requireModelOptions } from "../results/options.ts";
+import {
+  modelRules,
+  type OptionsOf,
+  refuseUnknownOptions,
+  requireModelOptions,
+  resolve,
+} from "../results/options.ts";
 import type { VarianceLaw } from "../statistics/through-origin.ts";
 import { type FillsTogether, fillsTogether, relativeSpreadOf } from "./across-fills.ts";
 import type { PooledScatter } from "./catch-scatter.ts";
@@ -14,15 +19,14 @@ import { isFlagged, type MeterScreening, screenLog } from "./screening/screen-lo
 import { type WithAllCatches, withAllCatches } from "./with-all-catches.ts";
 
 /** What the model needs to be told beyond the catches; everything resolved, nothing optional. */
-export interface ModelOptions {
-  /** Confidence level of every interval, a fraction. */
-  readonly level: number;
-  /** Rate error that can be accepted, a fraction. */
-  readonly tolerance: number;
-  /** The scale's division, kg; null when unknown. */
-  readonly scaleDivisionKg: number | null;
+export interface ModelOptions extends OptionsOf<typeof modelRules> {
   /** How catch scatter grows with turns; default "proportional", the ratio of sums. */
   readonly varianceLaw?: VarianceLaw;
+}
+
+/** Of options that may hold more: what every question is asked with. */
+export function modelOptionsOf({ level, tolerance, scaleDivisionKg }: ModelOptions): ModelOptions {
+  return { level, tolerance, scaleDivisionKg };
 }
 
 /** One meter with what its fills say together. Every answer of the library starts from this. */
@@ -102,11 +106,10 @@ export function fitModel(
 
 /** The options of a result, which may hold more than these, are taken as they are; a typo would leave one out. */
 function resolveModelOptions(given: Partial<ModelOptions>): ModelOptions {
-  const needed = { level: defaults.level, tolerance: defaults.tolerance, scaleDivisionKg: null };
-  const names = Object.keys(needed);
+  const names = Object.keys(modelRules);
   if (!names.every((name) => name in given)) refuseUnknownOptions(given, [...names, "varianceLaw"]);
-  const { level, tolerance, scaleDivisionKg, varianceLaw }: ModelOptions = { ...needed, ...given };
-  const options = { level, tolerance, scaleDivisionKg };
+  const { varianceLaw } = given;
+  const options = modelOptionsOf({ ...resolve(modelRules, {}), ...given });
   const resolved = varianceLaw === undefined ? options : { ...options, varianceLaw };
   requireModelOptions(resolved);
   return resolved;

@@ -1,6 +1,7 @@
 import { mean } from "simple-statistics";
 import { OptionError } from "../errors/errors.ts";
 import type { About, Estimate } from "../results/estimate.ts";
+import { listed, parts } from "../results/options.ts";
 import type { ErrorLaw } from "../statistics/expected-loss.ts";
 import type { NormalSample } from "../statistics/normal-sample.ts";
 import type { FillsTogether } from "./across-fills.ts";
@@ -27,8 +28,15 @@ export type WithFormerNames<C extends { readonly assumed: AssumedValue }> = Omit
   readonly assumed: AssumedValue | FormerAssumedValue;
 };
 
-/** The assumed value under the names of today. */
-export function assumedNow(given: AssumedValue | FormerAssumedValue): AssumedValue {
+/** The same choices with the assumed value under the names of today. */
+export function assumedNow<C extends { readonly assumed?: AssumedValue | FormerAssumedValue }>(
+  given: C,
+): Omit<C, "assumed"> & { readonly assumed?: AssumedValue } {
+  const { assumed, ...rest } = given;
+  return assumed === undefined ? rest : { ...rest, assumed: now(assumed) };
+}
+
+function now(given: AssumedValue | FormerAssumedValue): AssumedValue {
   switch (given.source) {
     case "previous fill":
       return { source: "last fill" };
@@ -38,6 +46,11 @@ export function assumedNow(given: AssumedValue | FormerAssumedValue): AssumedVal
       return given;
   }
 }
+
+/** Whether the value exists is found out with the fills at hand. */
+export const assumedValue = parts<AssumedValue>({
+  source: listed(["book value", "last fill", "fill", "average of fills"]),
+});
 
 /** The assumed value in figures. */
 export interface AssumedSetting {

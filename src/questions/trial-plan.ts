@@ -1,7 +1,7 @@
 import { sum } from "simple-statistics";
 import { type Caution, caution } from "../results/caution.ts";
 import { expectedContrast, pairsPlanned, spreadOfFills } from "./trial-plan/expected.ts";
-import { trialPlanDefaults, trialPlanOptions } from "./trial-plan/options.ts";
+import { trialPlanOptions, trialPlanRules } from "./trial-plan/options.ts";
 import type {
   ExpectedContrast,
   TrialDefault,
@@ -70,7 +70,7 @@ const namedDefaults: readonly TrialDefault[] = [
 
 function defaultsIn(options: TrialPlanOptions): readonly TrialDefault[] {
   const same = (name: TrialDefault) =>
-    JSON.stringify(options[name]) === JSON.stringify(trialPlanDefaults[name]);
+    JSON.stringify(options[name]) === JSON.stringify(trialPlanRules[name].fallback);
   return namedDefaults.filter(same);
 }
 

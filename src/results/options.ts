@@ -1,4 +1,56 @@
 import { OptionError } from "../errors/errors.ts";
+import { defaults } from "./defaults.ts";
+
+/** Refuses, by the option's name, a value that cannot be meant. */
+export type Rule<T> = (option: string, value: T) => void;
+
+/** An option: its value when none is given, and what it may be. */
+export interface Option<T> {
+  readonly fallback: T;
+  // As a method, so that options of any type stand in one table.
+  rule(option: string, value: T): void;
+}
+
+export function option<T>(fallback: NoInfer<T>, rule: Rule<T>): Option<T> {
+  return { fallback, rule };
+}
+
+/** The options of a question by name, each with its default and its rule. */
+export type Rules = Readonly<Record<string, Option<unknown>>>;
+
+/** Options as a table of rules resolves them. */
+export type OptionsOf<R> = { readonly [K in keyof R]: R[K] extends Option<infer T> ? T : never };
+
+/**
+ * Options with what is not given filled in.
+ *
+ * @param within  in an error, written before the name; for options inside an option
+ * @throws        OptionError for a name the table does not have, or a value that cannot be meant
+ */
+export function resolve<R extends Rules>(
+  rules: R,
+  given: Partial<OptionsOf<R>>,
+  within = "",
+): OptionsOf<R> {
+  refuseUnknownOptions(given, Object.keys(rules));
+  const values = new Map<string, unknown>(Object.entries(given));
+  const resolved = Object.entries(rules).map(([name, { fallback, rule }]) => {
+    const value = values.has(name) ? values.get(name) : fallback;
+    rule(`${within}${name}`, value);
+    return [name, value];
+  });
+  // Every name of the table with a value of its type; through a loop the compiler cannot follow that.
+  return Object.fromEntries(resolved) as OptionsOf<R>;
+}
+
+/** Those that have a value: what nobody knows leaves the default as it is. */
+export function known<T extends object>(
+  values: T | null | undefined,
+): { [K in keyof T]?: NonNullable<T[K]> } {
+  const found = Object.entries(values ?? {}).filter(([, value]) => value != null);
+  // The same names with fewer of them; through a list of entries the compiler cannot follow that.
+  return Object.fromEntries(found) as { [K in keyof T]?: NonNullable<T[K]> };
+}
 
 /** Refuses option names nobody knows: a typo must not be silent. */
 export function refuseUnknownOptions(given: object, known: readonly string[]): void {
@@ -7,60 +59,97 @@ export function refuseUnknownOptions(given: object, known: readonly string[]): v
       throw new OptionError(name, "not an option", `one of ${known.join(", ")}`);
 }
 
-/** A fraction strictly between 0 and 1. */
-export function requireFraction(option: string, value: number): number {
-  if (!(typeof value === "number" && value > 0 && value < 1))
-    throw new OptionError(option, value, "a fraction above 0 and below 1, such as 0.95");
-  return value;
+/** The rule that a value fulfils a condition, which in words completes "it must be ...". */
+export function such<T>(allowed: string, holds: (value: T) => boolean): Rule<T> {
+  return (option, value) => {
+    if (!holds(value)) throw new OptionError(option, value, allowed);
+  };
 }
 
-/** Refuses a choice that is not one of the allowed. */
-export function requireOneOf(option: string, value: unknown, allowed: readonly string[]): void {
-  if (typeof value !== "string" || !allowed.includes(value))
-    throw new OptionError(option, value, allowed.join(" or "));
-}
+export const fraction = such<number>(
+  "a fraction above 0 and below 1, such as 0.95",
+  (value) => Number.isFinite(value) && value > 0 && value < 1,
+);
 
-/** How catch scatter may grow with turns. */
-const varianceLaws = ["proportional", "constant", "squared"];
+export const positive = such<number>(
+  "a finite number above zero",
+  (value) => Number.isFinite(value) && value > 0,
+);
 
-/** What every question is asked with, whoever asks: a percentage given for a fraction must not be answered. */
-export function requireModelOptions(options: {
-  readonly level: number;
-  readonly tolerance: number;
-  readonly scaleDivisionKg: number | null;
-  readonly varianceLaw?: string;
-}): void {
-  requireFraction("level", options.level);
-  requireFraction("tolerance", options.tolerance);
-  requirePositiveOrNull("scaleDivisionKg", options.scaleDivisionKg);
-  if (options.varianceLaw !== undefined)
-    requireOneOf("varianceLaw", options.varianceLaw, varianceLaws);
-}
+export const positiveOrNull = such<number | null>(
+  "a finite number above zero, or null when unknown",
+  (value) => value === null || (Number.isFinite(value) && value > 0),
+);
 
-/** A finite number above zero, or null for "unknown". */
-export function requirePositiveOrNull(option: string, value: number | null): number | null {
-  if (value !== null && !(Number.isFinite(value) && value > 0))
-    throw new OptionError(option, value, "a finite number above zero, or null when unknown");
-  return value;
-}
+export const notNegative = such<number>(
+  "a finite number of zero or more",
+  (value) => Number.isFinite(value) && value >= 0,
+);
 
-/** A finite number above zero. */
-export function requirePositive(option: string, value: number): number {
-  if (!(value > 0 && Number.isFinite(value)))
-    throw new OptionError(option, value, "a finite number above zero");
-  return value;
-}
-
-/** A finite number of zero or more. */
-export function requireNotNegative(option: string, value: number): number {
-  if (!(value >= 0 && Number.isFinite(value)))
-    throw new OptionError(option, value, "a finite number of zero or more");
-  return value;
-}
+export const text = such<string>("a text", (value) => typeof value === "string");
 
 /** A whole number of at least `least`. */
-export function requireCount(option: string, value: number, least: number): number {
-  if (!(Number.isSafeInteger(value) && value >= least))
-    throw new OptionError(option, value, `a whole number of at least ${least}`);
-  return value;
+export function count(least: number): Rule<number> {
+  return such(
+    `a whole number of at least ${least}`,
+    (value) => Number.isSafeInteger(value) && value >= least,
+  );
+}
+
+export function oneOf<const T extends string>(...allowed: readonly T[]): Rule<T> {
+  return such(allowed.join(" or "), (value) => allowed.includes(value));
+}
+
+/** The same of a longer list, told as one. */
+export function listed<const T extends string>(allowed: readonly T[]): Rule<T> {
+  return such(`one of ${allowed.join(", ")}`, (value) => allowed.includes(value));
+}
+
+export function orNull<T>(rule: Rule<T>): Rule<T | null> {
+  return (option, value) => {
+    if (value !== null) rule(option, value);
+  };
+}
+
+export function each<T>(rule: Rule<T>): Rule<readonly T[]> {
+  return (option, values) => {
+    if (!Array.isArray(values)) throw new OptionError(option, values, "a list");
+    for (const value of values) rule(option, value);
+  };
+}
+
+/** Of an object that is given whole or not at all, what its parts must be. */
+export function parts<T>(rules: { readonly [K in keyof T]?: Rule<T[K]> }): Rule<T> {
+  return (option, value) => {
+    for (const part in rules) rules[part]?.(`${option}.${part}`, Object(value)[part]);
+  };
+}
+
+/** For what cannot be judged alone: where the catches, or other options, are at hand, it is. */
+export function judgedLater<T>(): Rule<T> {
+  return () => {};
+}
+
+/** What every question is asked with, by whomever. */
+export const modelRules = {
+  /** Confidence level of every interval, a fraction. */
+  level: option(defaults.level, fraction),
+  /** Rate error that can be accepted, a fraction. */
+  tolerance: option(defaults.tolerance, fraction),
+  /** The scale's division, kg; null when unknown. */
+  scaleDivisionKg: option(null, positiveOrNull),
+};
+
+/** How catch scatter may grow with turns. */
+export const varianceLaws = ["proportional", "constant", "squared"] as const;
+
+/** A percentage given for a fraction must not be answered, whoever asks. */
+export function requireModelOptions(
+  options: OptionsOf<typeof modelRules> & {
+    readonly varianceLaw?: (typeof varianceLaws)[number];
+  },
+): void {
+  const { level, tolerance, scaleDivisionKg, varianceLaw } = options;
+  resolve(modelRules, { level, tolerance, scaleDivisionKg });
+  if (varianceLaw !== undefined) oneOf(...varianceLaws)("varianceLaw", varianceLaw);
 }

@@ -1,57 +1,67 @@
 import { describe, expect, it } from "vitest";
+import { resolveOptions } from "../../src/analysis/options.ts";
 import {
-  fieldCheckChoices,
-  settingChoices,
-  uncertaintyBudgetChoices,
+  historyChoices,
+  planningOptions,
+  questionOptions,
 } from "../../src/analysis/resolved-setup.ts";
 import { readSetup } from "../../src/data/read-setup.ts";
-import { fieldCheckDefaults, fieldCheckOptions } from "../../src/questions/field-check/options.ts";
-import { settingDefaults, settingOptions } from "../../src/questions/setting/options.ts";
-import {
-  uncertaintyBudgetDefaults,
-  uncertaintyBudgetOptions,
-} from "../../src/questions/uncertainty-budget/options.ts";
+import type { Setup } from "../../src/data/setup.ts";
+import { costOptions } from "../../src/questions/cost/options.ts";
+import { fieldCheckOptions } from "../../src/questions/field-check/options.ts";
+import { settingOptions } from "../../src/questions/setting/options.ts";
+import { skippingOptions } from "../../src/questions/skipping/options.ts";
+import { uncertaintyBudgetOptions } from "../../src/questions/uncertainty-budget/options.ts";
 import { demo } from "../support/demo.ts";
 
 const model = { level: 0.95, tolerance: 0.05, scaleDivisionKg: null };
 
+function read(setup: object): Setup {
+  return readSetup({ name: "setup.json", text: JSON.stringify(setup) });
+}
+
+function asked(setup: Setup | null, bin = "1", product = "wheat") {
+  const options = resolveOptions({}, setup);
+  return questionOptions({ options, setup, massUnit: "kg" }, { bin, product });
+}
+
 describe("what a setup tells the questions about drive and field", () => {
   it("is nothing without a setup", () => {
-    expect(settingChoices(null, "1", "wheat")).toEqual(settingDefaults);
-    expect(uncertaintyBudgetChoices(null, "1", "wheat")).toEqual(uncertaintyBudgetDefaults);
-    expect(fieldCheckChoices(null, "1", "wheat")).toEqual(fieldCheckDefaults);
+    expect(asked(null)).toMatchObject({
+      cost: costOptions(model),
+      fieldCheck: fieldCheckOptions(model),
+      setting: settingOptions(model),
+      skipping: skippingOptions(model),
+      uncertaintyBudget: uncertaintyBudgetOptions(model),
+    });
   });
 
-  it("is null for a bin the setup does not name, but for the cart", () => {
-    const setup = readSetup({
-      name: "setup.json",
-      text: JSON.stringify({ cart: { working_width: { value: 12, unit: "m" } } }),
-    });
-    expect(settingChoices(setup, "1", "wheat")).toEqual({
-      ...settingDefaults,
-      workingWidthM: { value: 12, standardUncertainty: null },
-    });
+  it("is nothing for a bin the setup does not name, but for the cart", () => {
+    const setup = read({ cart: { working_width: { value: 12, unit: "m" } } });
+    const workingWidthM = { value: 12, standardUncertainty: null };
+    expect(asked(setup).setting).toEqual(settingOptions(model, { workingWidthM }));
   });
 
   it("is the demo season's drive, rate and seed, in order for each question", async () => {
     const { setup } = await demo("season");
-    const rear = settingChoices(setup, "rear", "starter fertiliser");
-    expect(rear).toMatchObject({
-      target: { kind: "mass", kgPerHectare: 60 },
+    const rear = asked(setup, "rear", "starter fertiliser");
+    const drive = {
       wheelTravelM: { value: 2.2 },
       drive: { kind: "ground-wheel", ratio: 0.88 },
-      speedKmPerH: { from: 7, to: 9 },
       slip: null,
+    };
+    expect(rear.setting).toMatchObject({
+      ...drive,
+      target: { kind: "mass", kgPerHectare: 60 },
+      speedKmPerH: { from: 7, to: 9 },
     });
-    expect(settingChoices(setup, "front", "wheat").seed?.thousandKernelMassG?.value).toBe(42);
-    for (const { bin, product } of setup.bins) {
-      const named = [bin, product ?? ""] as const;
-      expect(() => settingOptions(model, settingChoices(setup, ...named))).not.toThrow();
-      expect(() =>
-        uncertaintyBudgetOptions(model, uncertaintyBudgetChoices(setup, ...named)),
-      ).not.toThrow();
-      expect(() => fieldCheckOptions(model, fieldCheckChoices(setup, ...named))).not.toThrow();
-    }
+    expect(rear.uncertaintyBudget).toMatchObject(drive);
+    expect(rear.fieldCheck).toMatchObject(drive);
+    expect(rear.cost.prices.targetKgPerHectare).toBe(60);
+    const front = asked(setup, "front", "wheat");
+    expect(front.setting.seed?.thousandKernelMassG?.value).toBe(42);
+    for (const { bin, product } of setup.bins)
+      expect(() => asked(setup, bin, product ?? "")).not.toThrow();
   });
 
   it("hands each bin its own field checks, in order of time, undated ones last", () => {
@@ -63,21 +73,61 @@ describe("what a setup tells the questions about drive and field", () => {
       left: { value: 0, unit: "kg" },
       area: { value: 1, unit: "ha" },
     });
-    const setup = readSetup({
-      name: "setup.json",
-      text: JSON.stringify({
-        field_checks: [
-          check("1", null, 1),
-          check("1", "2026-04-20", 2, "wheat"),
-          check("1", "2026-04-10", 3),
-          check("1", "2026-04-01", 4, "pea"),
-          check("2", "2026-04-01", 5),
-        ],
-      }),
+    const setup = read({
+      field_checks: [
+        check("1", null, 1),
+        check("1", "2026-04-20", 2, "wheat"),
+        check("1", "2026-04-10", 3),
+        check("1", "2026-04-01", 4, "pea"),
+        check("2", "2026-04-01", 5),
+      ],
     });
-    const filled = fieldCheckChoices(setup, "1", "wheat").checks.map(
-      ({ filledKg }) => filledKg.value,
-    );
-    expect(filled).toEqual([3, 2, 1]);
+    const { checks, checksInLog } = asked(setup).fieldCheck;
+    expect(checks.map(({ filledKg }) => filledKg.value)).toEqual([3, 2, 1]);
+    expect(checksInLog).toBe(5);
+  });
+});
+
+describe("what a setup tells the questions about planning and money", () => {
+  it("is the area of a bin before that of the farm, and a target rate that is a mass", () => {
+    const setup = read({
+      money: { area_ha: 800, currency: "CAD" },
+      bins: [
+        {
+          bin: "1",
+          target_rate: { value: 300, unit: "plants/m2" },
+          money: { area_ha: 50, price_per_kg: 0.6 },
+        },
+      ],
+    });
+    expect(asked(setup).cost.prices).toMatchObject({
+      currency: "CAD",
+      areaHectares: 50,
+      pricePerKg: 0.6,
+      targetKgPerHectare: null,
+    });
+    expect(asked(setup, "2").cost.prices).toMatchObject({ areaHectares: 800, pricePerKg: null });
+  });
+
+  it("counts after an option and before a default", () => {
+    const setup = read({ assurance_percent: 90, scale: { capacity: { value: 25, unit: "kg" } } });
+    const plan = (given: object) => planningOptions(resolveOptions(given, setup), setup);
+    expect(plan({})).toMatchObject({ assurance: 0.9, heaviestCatchKg: 25, fewestOwn: 3 });
+    expect(plan({ planning: { assurance: 0.7 } })).toMatchObject({
+      assurance: 0.7,
+      heaviestCatchKg: 25,
+    });
+  });
+});
+
+describe("how the order of fills is to be read", () => {
+  it("is from the fill before which the setup says a meter was opened", () => {
+    const setup = read({ bins: [{ bin: "1" }, { bin: "2", starts_afresh: 4 }] });
+    const options = resolveOptions({ drift: "never" }, setup);
+    expect(historyChoices(options, setup)).toEqual({
+      asked: "never",
+      startsAfresh: [{ bin: "2", product: null, fill: 4 }],
+    });
+    expect(historyChoices(options, null)).toEqual({ asked: "never", startsAfresh: [] });
   });
 });

@@ -1,12 +1,12 @@
 import { describe, expect, it } from "vitest";
 import { OptionError } from "../../src/errors/errors.ts";
 import {
-  checkDriveGeometry,
   type DriveGeometry,
+  driveRules,
   hectaresPerWheelTurn,
-  noDrive,
   turnsSetNow,
 } from "../../src/model/drive.ts";
+import { resolve } from "../../src/results/options.ts";
 import { present } from "../support/reference.ts";
 
 const wheel: DriveGeometry = {
@@ -43,12 +43,12 @@ describe("turnsSetNow", () => {
   });
 
   it("is null when nothing says how the drive stands", () => {
-    expect(turnsSetNow(noDrive)).toBeNull();
+    expect(turnsSetNow(resolve(driveRules, {}))).toBeNull();
     expect(turnsSetNow({ ...wheel, wheelTravelM: null })).toBeNull();
   });
 });
 
-describe("checkDriveGeometry", () => {
+describe("what a drive may be", () => {
   it.each([
     [{ workingWidthM: { value: 0, standardUncertainty: null } }, "workingWidthM.value"],
     [{ wheelTravelM: { value: 2, standardUncertainty: -1 } }, "wheelTravelM.standardUncertainty"],
@@ -63,7 +63,7 @@ describe("checkDriveGeometry", () => {
       "drive.meterSpeedTurnsPerMin.from",
     ],
   ] satisfies [Partial<DriveGeometry>, string][])("refuses %j", (change, option) => {
-    expect(() => checkDriveGeometry({ ...noDrive, ...change })).toThrow(OptionError);
-    expect(() => checkDriveGeometry({ ...noDrive, ...change })).toThrow(`"${option}"`);
+    expect(() => resolve(driveRules, change)).toThrow(OptionError);
+    expect(() => resolve(driveRules, change)).toThrow(`"${option}"`);
   });
 });

@@ -56,8 +56,8 @@ describe("what a drive is left at", () => {
     ["previous fill", "last fill"],
     ["mean of fills", "average of fills"],
   ] as const)("%s, its name of earlier versions, is the %s", (source, now) => {
-    expect(assumedNow({ source })).toEqual({ source: now });
-    expect(assumedNow({ source: now })).toEqual({ source: now });
+    expect(assumedNow({ assumed: { source } })).toEqual({ assumed: { source: now } });
+    expect(assumedNow({ assumed: { source: now } })).toEqual({ assumed: { source: now } });
   });
 
   it("a fill that is not there, or a book value of nothing, is refused with what there is", () => {

@@ -11,11 +11,12 @@ import { randomStream } from "../../src/numeric/random.ts";
 import { stateOf } from "../../src/questions/catches-needed/knowledge.ts";
 import {
   type CatchesNeededChoices,
-  catchesNeededDefaults,
   catchesNeededOptions,
+  catchesNeededRules,
 } from "../../src/questions/catches-needed/options.ts";
 import { worthwhileTurns } from "../../src/questions/catches-needed/turns.ts";
 import { aimOf, catchesNeeded } from "../../src/questions/catches-needed.ts";
+import { resolve } from "../../src/results/options.ts";
 import { aCatch, aFill } from "../support/catches.ts";
 import { present } from "../support/reference.ts";
 import { inventedFills } from "../support/simulated-fills.ts";
@@ -697,7 +698,7 @@ describe("results and options", () => {
     expect(catchesNeededOptions(model)).toEqual({
       ...model,
       varianceLaw: "proportional",
-      ...catchesNeededDefaults,
+      ...resolve(catchesNeededRules, {}),
     });
   });
 });

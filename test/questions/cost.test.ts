@@ -6,14 +6,17 @@ import { OptionError } from "../../src/errors/errors.ts";
 import { fitModel } from "../../src/model/model.ts";
 import { randomStream } from "../../src/numeric/random.ts";
 import { lossOf } from "../../src/questions/cost/loss.ts";
-import { costOptions, noPrices } from "../../src/questions/cost/options.ts";
+import { costOptions, priceRules } from "../../src/questions/cost/options.ts";
 import { cost, type Prices } from "../../src/questions/cost.ts";
+import { resolve } from "../../src/results/options.ts";
 import { expectedExcess, expectedShortfall } from "../../src/statistics/expected-loss.ts";
 import { aFill } from "../support/catches.ts";
 import { present } from "../support/reference.ts";
 import { inventedFills } from "../support/simulated-fills.ts";
 
 const model = { level: 0.95, tolerance: 0.05, scaleDivisionKg: 0.02 };
+
+const noPrices = resolve(priceRules, {});
 
 /** Invented prices, none of them a recommendation. */
 const prices: Prices = {

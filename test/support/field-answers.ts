@@ -1,4 +1,5 @@
-import { settingChoices } from "../../src/analysis/resolved-setup.ts";
+import { resolveOptions } from "../../src/analysis/options.ts";
+import { questionOptions } from "../../src/analysis/resolved-setup.ts";
 import type { FieldCheckSetup } from "../../src/data/setup.ts";
 import type { Catch } from "../../src/data/types.ts";
 import { fitModel } from "../../src/model/model.ts";
@@ -132,9 +133,9 @@ export function evenness(
 /** The settings of the demo season, one a bin. */
 export async function seasonSettings(): Promise<readonly Setting[]> {
   const { log: season, setup } = await demo("season");
+  const options = resolveOptions(model, setup);
   return fitModel(season.catches, model).meters.map((meter) => {
-    const answer = delivery(meter, { ...model, varianceLaw: "proportional" });
-    const choices = settingChoices(setup, meter.bin, meter.product);
-    return setting(meter, answer, settingOptions(model, choices));
+    const asked = questionOptions({ options, setup, massUnit: season.massUnit }, meter);
+    return setting(meter, delivery(meter, asked.delivery), asked.setting);
   });
 }

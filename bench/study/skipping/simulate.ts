@@ -1,8 +1,9 @@
 import { mean, sampleStandardDeviation } from "simple-statistics";
 import { type RandomStream, randomStream } from "../../../src/numeric/random.ts";
 import { lossOf } from "../../../src/questions/cost/loss.ts";
-import { noPrices } from "../../../src/questions/cost/options.ts";
+import { priceRules } from "../../../src/questions/cost/options.ts";
 import { chancesOfError } from "../../../src/questions/skipping/distribution.ts";
+import { resolve } from "../../../src/results/options.ts";
 import { chanceBeyond } from "../../../src/statistics/expected-loss.ts";
 import type { NormalSample } from "../../../src/statistics/normal-sample.ts";
 import { chanceAnyBeyond } from "../../../src/statistics/repeated-exceedance.ts";
@@ -54,14 +55,13 @@ export interface RowOutcome {
 const catchScatter = 0.015;
 const catchesPerFill = 3;
 /** Invented: too light costs twice as much as too heavy. */
-const prices = {
-  ...noPrices,
+const prices = resolve(priceRules, {
   response: {
     kind: "linear",
     heavyCostPerHectarePerPercent: 0.9,
     lightCostPerHectarePerPercent: 1.8,
   },
-} as const;
+});
 
 /** Simulated seasons, the drive then left at the mean of fills; the true mean delivery is 1. */
 export function simulateSeasons(

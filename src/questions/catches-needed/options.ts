@@ -1,45 +1,102 @@
-import { OptionError } from "../../errors/errors.ts";
-import type { ModelOptions } from "../../model/model.ts";
+import { type ModelOptions, modelOptionsOf } from "../../model/model.ts";
 import { defaults } from "../../results/defaults.ts";
 import {
-  refuseUnknownOptions,
-  requireCount,
-  requireFraction,
-  requireNotNegative,
-  requirePositive,
-  requirePositiveOrNull,
+  count,
+  fraction,
+  judgedLater,
+  notNegative,
+  type OptionsOf,
+  oneOf,
+  option,
+  orNull,
+  parts,
+  positive,
+  positiveOrNull,
+  resolve,
+  such,
 } from "../../results/options.ts";
 import type { TimeBudget, TrialCosts } from "./plans.ts";
-import type { CatchesNeededOptions } from "./result.ts";
+
+/** A catch scatter taken for granted until there is one of one's own. */
+export interface TypicalScatter {
+  /** Relative standard deviation of a catch of `turns` turns. */
+  readonly relative: number;
+  readonly turns: number;
+}
 
 /** What this question can be told beyond level, tolerance and scale. */
-export type CatchesNeededChoices = Omit<CatchesNeededOptions, keyof ModelOptions>;
-
-/** Defaults of this question, with the reason for each. */
-export const catchesNeededDefaults: CatchesNeededChoices = {
-  assurance: defaults.assurance,
-  fill: "newest",
-  turnsPerCatch: null,
-  /** The stopping rule's coverage was found with this limit; beyond it more turns help more than more catches. */
-  mostCatches: 8,
-  /** Two catches of one's own cannot say which of them is wrong, and their interval is 12.7 standard errors wide. */
-  fewestOwn: 3,
-  /** With earlier fills' scatter one catch is enough for the width to be trusted; reports/stopping-study.md. */
-  fewestPooled: 1,
-  heaviestCatchKg: null,
-  settingError: 0,
-  phi: 1,
-  /**
-   * Within the repeat-to-repeat unevenness of metered flow of 0.8–3.7 % that Yazgi et al. (Applied Engineering in
-   * Agriculture 33, 2017) report; for a catch of 20 turns, a common length.
-   */
-  typicalScatter: { relative: 0.02, turns: 20 },
-  /** No published figure; the middle of 1–6 %, a reading of how far seed lots, moisture and filling move bulk density. */
-  typicalSpread: 0.03,
-  assumedKgPerTurn: null,
-  time: null,
-  trial: null,
+export const catchesNeededRules = {
+  /** Chance wanted of reaching the tolerance. */
+  assurance: option(defaults.assurance, fraction),
+  /** Which fill: the newest of the log, with the catches it has, or the one still to come. */
+  fill: option("newest", oneOf("newest", "next")),
+  /** Turns of each further catch; null: as many as so far. */
+  turnsPerCatch: option(null, positiveOrNull),
+  /** Catches of one fill after which to stop whatever the width. */
+  // The stopping rule's coverage was found with this limit; beyond it more turns help more than more catches.
+  mostCatches: option(8, judgedLater<number>()),
+  /** Catches before the width may decide, where the fill's own scatter speaks. */
+  // Two catches of one's own cannot say which of them is wrong, and their interval is 12.7 standard errors wide.
+  fewestOwn: option(3, count(2)),
+  /** The same where the scatter of other fills speaks too. */
+  // With earlier fills' scatter one catch is enough for the width to be trusted; reports/stopping-study.md.
+  fewestPooled: option(1, count(1)),
+  /** The heaviest catch that bag and scale take, kg; null: not given, then the larger of 20 kg and the log's heaviest. */
+  heaviestCatchKg: option(null, positiveOrNull),
+  /** Rate error that the chosen step of a drive with steps makes by itself; 0: none. */
+  settingError: option(
+    0,
+    such<number>(
+      "a fraction between -1 and 1",
+      (error) => Number.isFinite(error) && Math.abs(error) < 1,
+    ),
+  ),
+  /** A width that stopping decides on is taken so many times larger; 1: as it is. */
+  phi: option(
+    1,
+    such<number>("a finite number of at least 1", (phi) => Number.isFinite(phi) && phi >= 1),
+  ),
+  /** Used, and named as an assumption, where the log shows no catch scatter. */
+  // Within the repeat-to-repeat unevenness of metered flow of 0.8–3.7 % that Yazgi et al. (Applied Engineering in
+  // Agriculture 33, 2017) report; for a catch of 20 turns, a common length.
+  typicalScatter: option(
+    { relative: 0.02, turns: 20 },
+    parts<TypicalScatter>({ relative: fraction, turns: positive }),
+  ),
+  /** Used, and named as an assumption, where the log shows no fill-to-fill spread apart from catch scatter; relative. */
+  // No published figure; the middle of 1–6 %, a reading of how far seed lots, moisture and filling move bulk density.
+  typicalSpread: option(0.03, fraction),
+  /** Delivery to plan with before any catch, for the share of the scale's division; null: none. */
+  assumedKgPerTurn: option(null, positiveOrNull),
+  time: option(
+    null,
+    orNull(
+      parts<TimeBudget>({
+        minutes: positive,
+        minutesPerCatch: notNegative,
+        turnsPerMinute: positive,
+        longestTurns: count(1),
+        proportionalScatter: notNegative,
+      }),
+    ),
+  ),
+  trial: option(
+    null,
+    orNull(
+      parts<TrialCosts>({
+        budget: positive,
+        perFill: notNegative,
+        perCatch: positive,
+        perTurn: notNegative,
+        perExtraLevel: notNegative,
+      }),
+    ),
+  ),
 };
+
+export interface CatchesNeededChoices extends OptionsOf<typeof catchesNeededRules> {}
+
+export interface CatchesNeededOptions extends ModelOptions, CatchesNeededChoices {}
 
 /**
  * Fills in what is not given.
@@ -50,46 +107,9 @@ export function catchesNeededOptions(
   model: ModelOptions,
   given: Partial<CatchesNeededChoices> = {},
 ): CatchesNeededOptions {
-  refuseUnknownOptions(given, Object.keys(catchesNeededDefaults));
-  const chosen = { ...catchesNeededDefaults, ...given };
-  requireFraction("assurance", chosen.assurance);
-  if (chosen.fill !== "newest" && chosen.fill !== "next")
-    throw new OptionError("fill", chosen.fill, "newest or next");
-  requirePositiveOrNull("turnsPerCatch", chosen.turnsPerCatch);
-  requireCount("fewestOwn", chosen.fewestOwn, 2);
-  requireCount("fewestPooled", chosen.fewestPooled, 1);
-  requireCount("mostCatches", chosen.mostCatches, Math.max(chosen.fewestOwn, chosen.fewestPooled));
-  requirePositiveOrNull("heaviestCatchKg", chosen.heaviestCatchKg);
-  if (!(Math.abs(chosen.settingError) < 1))
-    throw new OptionError("settingError", chosen.settingError, "a fraction between -1 and 1");
-  if (!(chosen.phi >= 1 && Number.isFinite(chosen.phi)))
-    throw new OptionError("phi", chosen.phi, "a finite number of at least 1");
-  requireFraction("typicalScatter.relative", chosen.typicalScatter.relative);
-  requirePositive("typicalScatter.turns", chosen.typicalScatter.turns);
-  requireFraction("typicalSpread", chosen.typicalSpread);
-  requirePositiveOrNull("assumedKgPerTurn", chosen.assumedKgPerTurn);
-  if (chosen.time !== null) checkTime(chosen.time);
-  if (chosen.trial !== null) checkTrial(chosen.trial);
-  return { ...pickModel(model), ...chosen };
-}
-
-function pickModel(model: ModelOptions): ModelOptions {
-  const { level, tolerance, scaleDivisionKg, varianceLaw = "proportional" } = model;
-  return { level, tolerance, scaleDivisionKg, varianceLaw };
-}
-
-function checkTime(time: TimeBudget): void {
-  requirePositive("time.minutes", time.minutes);
-  requireNotNegative("time.minutesPerCatch", time.minutesPerCatch);
-  requirePositive("time.turnsPerMinute", time.turnsPerMinute);
-  requireCount("time.longestTurns", time.longestTurns, 1);
-  requireNotNegative("time.proportionalScatter", time.proportionalScatter);
-}
-
-function checkTrial(trial: TrialCosts): void {
-  requirePositive("trial.budget", trial.budget);
-  requireNotNegative("trial.perFill", trial.perFill);
-  requirePositive("trial.perCatch", trial.perCatch);
-  requireNotNegative("trial.perTurn", trial.perTurn);
-  requireNotNegative("trial.perExtraLevel", trial.perExtraLevel);
+  const chosen = resolve(catchesNeededRules, given);
+  const { mostCatches, fewestOwn, fewestPooled } = chosen;
+  count(Math.max(fewestOwn, fewestPooled))("mostCatches", mostCatches);
+  const { varianceLaw = "proportional" } = model;
+  return { ...modelOptionsOf(model), varianceLaw, ...chosen };
 }

@@ -1,43 +1,9 @@
-import type { ModelOptions } from "../../model/model.ts";
 import type { NextCatchCurve, NumberOfCatches } from "../../model/next-catch.ts";
 import type { Caution } from "../../results/caution.ts";
-import type { TimeBudget, TrialCosts, TrialSplits, TurnsPlan } from "./plans.ts";
+import type { CatchesNeededOptions, TypicalScatter } from "./options.ts";
+import type { TrialSplits, TurnsPlan } from "./plans.ts";
 
-/** A catch scatter taken for granted until there is one of one's own. */
-export interface TypicalScatter {
-  /** Relative standard deviation of a catch of `turns` turns. */
-  readonly relative: number;
-  readonly turns: number;
-}
-
-export interface CatchesNeededOptions extends ModelOptions {
-  /** Chance wanted of reaching the tolerance. */
-  readonly assurance: number;
-  /** Which fill: the newest of the log, with the catches it has, or the one still to come. */
-  readonly fill: "newest" | "next";
-  /** Turns of each further catch; null: as many as so far. */
-  readonly turnsPerCatch: number | null;
-  /** Catches of one fill after which to stop whatever the width. */
-  readonly mostCatches: number;
-  /** Catches before the width may decide, where the fill's own scatter speaks. */
-  readonly fewestOwn: number;
-  /** The same where the scatter of other fills speaks too. */
-  readonly fewestPooled: number;
-  /** The heaviest catch that bag and scale take, kg; null: not given, then the larger of 20 kg and the log's heaviest. */
-  readonly heaviestCatchKg: number | null;
-  /** Rate error that the chosen step of a drive with steps makes by itself; 0: none. */
-  readonly settingError: number;
-  /** A width that stopping decides on is taken so many times larger; 1: as it is. */
-  readonly phi: number;
-  /** Used, and named as an assumption, where the log shows no catch scatter. */
-  readonly typicalScatter: TypicalScatter;
-  /** Used, and named as an assumption, where the log shows no fill-to-fill spread apart from catch scatter; relative. */
-  readonly typicalSpread: number;
-  /** Delivery to plan with before any catch, for the share of the scale's division; null: none. */
-  readonly assumedKgPerTurn: number | null;
-  readonly time: TimeBudget | null;
-  readonly trial: TrialCosts | null;
-}
+export type { CatchesNeededOptions, TypicalScatter };
 
 /**
  * waits: a catch of this fill must be explained or repeated first · unknown: nothing says how well the fill is known · too

@@ -1,74 +1,82 @@
-import type { ModelOptions } from "../../model/model.ts";
-import { assumedNow, type WithFormerNames } from "../../model/rate-error.ts";
+import type { MoneyResponse } from "../../data/setup.ts";
+import { type ModelOptions, modelOptionsOf } from "../../model/model.ts";
+import { assumedNow, assumedValue, type WithFormerNames } from "../../model/rate-error.ts";
 import {
-  refuseUnknownOptions,
-  requireCount,
-  requireNotNegative,
-  requirePositiveOrNull,
+  count,
+  judgedLater,
+  notNegative,
+  type OptionsOf,
+  oneOf,
+  option,
+  orNull,
+  parts,
+  positiveOrNull,
+  type Rule,
+  resolve,
+  text,
 } from "../../results/options.ts";
-import type { CostOptions, Prices } from "./result.ts";
 
-/** What this question can be told beyond level, tolerance and scale. */
-export interface CostChoices extends Omit<CostOptions, keyof ModelOptions | "prices"> {
-  readonly prices: Partial<Prices>;
-}
-
-/** No price is ever assumed: what is not given stays unknown and is named. */
-export const noPrices: Prices = {
-  currency: null,
-  response: null,
-  pricePerKg: null,
-  targetKgPerHectare: null,
-  valueOfHour: null,
-  minutesPerCatch: null,
-  minutesToSetUp: null,
-  areaHectares: null,
-  areaPerFillHectares: null,
-};
-
-/** Defaults of this question, with the reason for each. */
-export const costDefaults: CostChoices = {
-  /** Of the values a log can give, the mean of fills errs least. */
-  assumed: { source: "average of fills" },
-  prices: noPrices,
-  /** As far as the next-catch curve goes. */
-  mostCatches: 8,
+const kindOfResponse = parts<MoneyResponse>({ kind: oneOf("linear", "quadratic") });
+const response: Rule<MoneyResponse> = (option, given) => {
+  kindOfResponse(option, given);
+  if (given.kind === "linear") {
+    notNegative(`${option}.heavy`, given.heavyCostPerHectarePerPercent);
+    notNegative(`${option}.light`, given.lightCostPerHectarePerPercent);
+  }
+  if (given.kind === "quadratic")
+    notNegative(`${option}.curvature`, given.curvaturePerHectarePerPercentSquared);
 };
 
 /**
- * Fills in what is not given. Whether the assumed value exists is found out with the fills at hand.
+ * What things cost, all in one currency; null: not given, and what needs it is left out by name. No price is ever assumed:
+ * what is not given stays unknown and is named.
+ */
+export const priceRules = {
+  currency: option(null, orNull(text)),
+  /** What a rate error costs a hectare; whatever it costs, product included. */
+  response: option(null, orNull(response)),
+  /** For the value of product wasted alone. */
+  pricePerKg: option(null, positiveOrNull),
+  targetKgPerHectare: option(null, positiveOrNull),
+  valueOfHour: option(null, orNull(notNegative)),
+  minutesPerCatch: option(null, orNull(notNegative)),
+  /** Before the first catch of a fill; null counts as none (caution set-up-time-not-counted). */
+  minutesToSetUp: option(null, orNull(notNegative)),
+  /** Drilled with this product in a season. */
+  areaHectares: option(null, positiveOrNull),
+  /** Drilled with one fill. */
+  areaPerFillHectares: option(null, positiveOrNull),
+};
+
+export interface Prices extends OptionsOf<typeof priceRules> {}
+
+/** What this question can be told beyond level, tolerance and scale. */
+export const costRules = {
+  /** What the drive is left at when no catch is made. */
+  // Of the values a log can give, the mean of fills errs least. Whether the value exists is found out with the fills at hand.
+  assumed: option({ source: "average of fills" }, assumedValue),
+  // By their own table.
+  prices: option(resolve(priceRules, {}), judgedLater<Prices>()),
+  /** Catches of a fill up to which costs are worked out. */
+  // As far as the next-catch curve goes.
+  mostCatches: option(8, count(1)),
+};
+
+export interface CostChoices extends OptionsOf<typeof costRules> {}
+
+export interface CostOptions extends ModelOptions, CostChoices {}
+
+/**
+ * Fills in what is not given.
  *
  * @throws OptionError for an unknown name or a value that cannot be meant
  */
 export function costOptions(
-  { level, tolerance, scaleDivisionKg }: ModelOptions,
-  given: Partial<WithFormerNames<CostChoices>> = {},
+  model: ModelOptions,
+  given: Partial<WithFormerNames<Omit<CostChoices, "prices">>> & {
+    readonly prices?: Partial<Prices>;
+  } = {},
 ): CostOptions {
-  refuseUnknownOptions(given, Object.keys(costDefaults));
-  const assumed = assumedNow(given.assumed ?? costDefaults.assumed);
-  const chosen = { ...costDefaults, ...given, assumed };
-  requireCount("mostCatches", chosen.mostCatches, 1);
-  return { level, tolerance, scaleDivisionKg, ...chosen, prices: checkedPrices(chosen.prices) };
-}
-
-function checkedPrices(given: Partial<Prices>): Prices {
-  refuseUnknownOptions(given, Object.keys(noPrices));
-  const prices = { ...noPrices, ...given };
-  requirePositiveOrNull("prices.pricePerKg", prices.pricePerKg);
-  requirePositiveOrNull("prices.targetKgPerHectare", prices.targetKgPerHectare);
-  requireNotNegative("prices.valueOfHour", prices.valueOfHour ?? 0);
-  requireNotNegative("prices.minutesPerCatch", prices.minutesPerCatch ?? 0);
-  requireNotNegative("prices.minutesToSetUp", prices.minutesToSetUp ?? 0);
-  requirePositiveOrNull("prices.areaHectares", prices.areaHectares);
-  requirePositiveOrNull("prices.areaPerFillHectares", prices.areaPerFillHectares);
-  if (prices.response?.kind === "linear") {
-    requireNotNegative("prices.response.heavy", prices.response.heavyCostPerHectarePerPercent);
-    requireNotNegative("prices.response.light", prices.response.lightCostPerHectarePerPercent);
-  }
-  if (prices.response?.kind === "quadratic")
-    requireNotNegative(
-      "prices.response.curvature",
-      prices.response.curvaturePerHectarePerPercentSquared,
-    );
-  return prices;
+  const prices = resolve(priceRules, given.prices ?? {}, "prices.");
+  return { ...modelOptionsOf(model), ...resolve(costRules, { ...assumedNow(given), prices }) };
 }

@@ -1,33 +1,7 @@
-import type { MoneyResponse } from "../../data/setup.ts";
-import type { ModelOptions } from "../../model/model.ts";
-import type { AssumedValue } from "../../model/rate-error.ts";
 import type { Caution } from "../../results/caution.ts";
+import type { CostOptions, Prices } from "./options.ts";
 
-/** What things cost, all in one currency; null: not given, and what needs it is left out by name. */
-export interface Prices {
-  readonly currency: string | null;
-  /** What a rate error costs a hectare; whatever it costs, product included. */
-  readonly response: MoneyResponse | null;
-  /** For the value of product wasted alone. */
-  readonly pricePerKg: number | null;
-  readonly targetKgPerHectare: number | null;
-  readonly valueOfHour: number | null;
-  readonly minutesPerCatch: number | null;
-  /** Before the first catch of a fill; null counts as none (caution set-up-time-not-counted). */
-  readonly minutesToSetUp: number | null;
-  /** Drilled with this product in a season. */
-  readonly areaHectares: number | null;
-  /** Drilled with one fill. */
-  readonly areaPerFillHectares: number | null;
-}
-
-export interface CostOptions extends ModelOptions {
-  /** What the drive is left at when no catch is made. */
-  readonly assumed: AssumedValue;
-  readonly prices: Prices;
-  /** Catches of a fill up to which costs are worked out. */
-  readonly mostCatches: number;
-}
+export type { CostOptions, Prices };
 
 /** What so many catches of every fill cost, errors and time together. */
 export interface CostPoint {

@@ -1,20 +1,42 @@
 import { OptionError } from "../../errors/errors.ts";
-import type { ModelOptions } from "../../model/model.ts";
-import { refuseUnknownOptions, requirePositiveOrNull } from "../../results/options.ts";
-import type { ExplainingVariablesOptions } from "./result.ts";
+import { type ModelOptions, modelOptionsOf } from "../../model/model.ts";
+import {
+  each,
+  type OptionsOf,
+  oneOf,
+  option,
+  orNull,
+  positiveOrNull,
+  type Rule,
+  resolve,
+  text,
+} from "../../results/options.ts";
+
+const allDifferent: Rule<readonly string[]> = (option, names) => {
+  each(text)(option, names);
+  if (new Set(names).size < names.length)
+    throw new OptionError(option, names.join(", "), "names that are all different");
+};
 
 /** What this question can be told beyond level, tolerance and scale division. */
-export type ExplainingVariablesChoices = Omit<ExplainingVariablesOptions, keyof ModelOptions>;
-
-/** Defaults of this question, with the reason for each. */
-export const explainingVariablesDefaults: ExplainingVariablesChoices = {
-  /** Whatever the file records may explain; choosing after a look at the answers would spoil the p-values. */
-  variables: null,
-  newDensityKgPerM3: null,
-  /** As in a comparison of products: a common spread is a claim. */
-  spread: "separate",
-  blocks: null,
+export const explainingVariablesRules = {
+  /**
+   * "bulk density", "moisture", "meter speed", or the header of a column of the file's own, such as "tkw_g"; null: the
+   * three known ones and a column for thousand-kernel weight, as far as the file has them.
+   */
+  // Whatever the file records may explain; choosing after a look at the answers would spoil the p-values.
+  variables: option(null, orNull(allDifferent)),
+  /** Bulk density of a product not tried yet, kg/m³, to predict its delivery; null: no prediction. */
+  newDensityKgPerM3: option(null, positiveOrNull),
+  /** As for a comparison of products; used to compare volumes per turn. */
+  // As in a comparison of products: a common spread is a claim.
+  spread: option("separate", oneOf("separate", "common")),
+  blocks: option(null, orNull(text)),
 };
+
+export interface ExplainingVariablesChoices extends OptionsOf<typeof explainingVariablesRules> {}
+
+export interface ExplainingVariablesOptions extends ModelOptions, ExplainingVariablesChoices {}
 
 /**
  * Fills in what is not given.
@@ -25,16 +47,5 @@ export function explainingVariablesOptions(
   model: ModelOptions,
   given: Partial<ExplainingVariablesChoices> = {},
 ): ExplainingVariablesOptions {
-  refuseUnknownOptions(given, Object.keys(explainingVariablesDefaults));
-  const chosen = { ...explainingVariablesDefaults, ...given };
-  requirePositiveOrNull("newDensityKgPerM3", chosen.newDensityKgPerM3);
-  if (!["separate", "common"].includes(chosen.spread)) {
-    throw new OptionError("spread", chosen.spread, "separate or common");
-  }
-  const { variables } = chosen;
-  if (variables !== null && new Set(variables).size < variables.length) {
-    throw new OptionError("variables", variables.join(", "), "names that are all different");
-  }
-  const { level, tolerance, scaleDivisionKg } = model;
-  return { level, tolerance, scaleDivisionKg, ...chosen };
+  return { ...modelOptionsOf(model), ...resolve(explainingVariablesRules, given) };
 }

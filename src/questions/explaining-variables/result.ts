@@ -1,24 +1,12 @@
-import type { ModelOptions } from "../../model/model.ts";
 import type { Caution } from "../../results/caution.ts";
 import type { Estimate } from "../../results/estimate.ts";
 import type { ComparisonMethod } from "../../statistics/comparison-layout.ts";
-import type { SpreadLaw } from "../../statistics/contrasts.ts";
 import type { NestedTest } from "../../statistics/nested-test.ts";
 import type { RatioSet } from "../../statistics/ratio-interval.ts";
 import type { MeansTest } from "../../statistics/welch.ts";
+import type { ExplainingVariablesOptions } from "./options.ts";
 
-export interface ExplainingVariablesOptions extends ModelOptions {
-  /**
-   * "bulk density", "moisture", "meter speed", or the header of a column of the file's own, such as "tkw_g"; null: the
-   * three known ones and a column for thousand-kernel weight, as far as the file has them.
-   */
-  readonly variables: readonly string[] | null;
-  /** Bulk density of a product not tried yet, kg/m³, to predict its delivery; null: no prediction. */
-  readonly newDensityKgPerM3: number | null;
-  /** As for a comparison of products; used to compare volumes per turn. */
-  readonly spread: SpreadLaw;
-  readonly blocks: string | null;
-}
+export type { ExplainingVariablesOptions };
 
 /** Something recorded beside the catches that may explain why deliveries differ. */
 export interface Variable {

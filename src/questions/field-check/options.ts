@@ -1,24 +1,47 @@
-import type { FieldCheckSetup } from "../../data/setup.ts";
+import type { FieldCheckSetup, Measured } from "../../data/setup.ts";
 import { OptionError } from "../../errors/errors.ts";
-import { checkDriveGeometry, noDrive, requireMeasured } from "../../model/drive.ts";
-import type { ModelOptions } from "../../model/model.ts";
+import { type DriveGeometry, driveRules, measured } from "../../model/drive.ts";
+import { type ModelOptions, modelOptionsOf } from "../../model/model.ts";
 import {
-  refuseUnknownOptions,
-  requireCount,
-  requireNotNegative,
-  requirePositiveOrNull,
+  count,
+  judgedLater,
+  notNegative,
+  type OptionsOf,
+  option,
+  orNull,
+  parts,
+  positiveOrNull,
+  type Rule,
+  resolve,
 } from "../../results/options.ts";
-import type { FieldCheckOptions } from "./result.ts";
 
-/** What this question can be told beyond level, tolerance and scale. */
-export type FieldCheckChoices = Omit<FieldCheckOptions, keyof ModelOptions>;
+const checkFigures = parts<FieldCheckSetup>({
+  filledKg: measured,
+  areaHectares: measured,
+  leftKg: parts<Measured>({ value: notNegative, standardUncertainty: orNull(notNegative) }),
+  intendedRateKgPerHectare: positiveOrNull,
+  assumedDeliveryKgPerTurn: positiveOrNull,
+});
 
-/** No check is ever assumed. */
-export const fieldCheckDefaults: FieldCheckChoices = {
-  ...noDrive,
-  checks: [],
-  checksInLog: null,
+const fieldChecks: Rule<readonly FieldCheckSetup[]> = (option, checks) =>
+  checks.forEach((check, i) => {
+    checkFigures(`${option}[${i}]`, check);
+    const { leftKg, filledKg } = check;
+    if (!(leftKg.value < filledKg.value))
+      throw new OptionError(`${option}[${i}].leftKg.value`, leftKg.value, "less than was filled");
+  });
+
+/** What this question can be told beyond level, tolerance, scale and drive. No check is ever assumed. */
+export const fieldCheckRules = {
+  /** Checks of this bin and product, in order of time. */
+  checks: option([], fieldChecks),
+  /** Field checks of all bins: the chance of a false disagreement is shared among them; null: these are all. */
+  checksInLog: option(null, judgedLater<number | null>()),
 };
+
+export interface FieldCheckChoices extends DriveGeometry, OptionsOf<typeof fieldCheckRules> {}
+
+export interface FieldCheckOptions extends ModelOptions, FieldCheckChoices {}
 
 /**
  * Fills in what is not given.
@@ -26,26 +49,10 @@ export const fieldCheckDefaults: FieldCheckChoices = {
  * @throws OptionError for an unknown name or a value that cannot be meant
  */
 export function fieldCheckOptions(
-  { level, tolerance, scaleDivisionKg }: ModelOptions,
+  model: ModelOptions,
   given: Partial<FieldCheckChoices> = {},
 ): FieldCheckOptions {
-  refuseUnknownOptions(given, Object.keys(fieldCheckDefaults));
-  const chosen = { ...fieldCheckDefaults, ...given };
-  checkDriveGeometry(chosen);
-  chosen.checks.forEach(requireCheck);
-  if (chosen.checksInLog !== null)
-    requireCount("checksInLog", chosen.checksInLog, chosen.checks.length);
-  return { level, tolerance, scaleDivisionKg, ...chosen };
-}
-
-function requireCheck(check: FieldCheckSetup, i: number): void {
-  const at = `checks[${i}]`;
-  requireMeasured(`${at}.filledKg`, check.filledKg);
-  requireMeasured(`${at}.areaHectares`, check.areaHectares);
-  requireNotNegative(`${at}.leftKg.value`, check.leftKg.value);
-  requireNotNegative(`${at}.leftKg.standardUncertainty`, check.leftKg.standardUncertainty ?? 0);
-  requirePositiveOrNull(`${at}.intendedRateKgPerHectare`, check.intendedRateKgPerHectare);
-  requirePositiveOrNull(`${at}.assumedDeliveryKgPerTurn`, check.assumedDeliveryKgPerTurn);
-  if (!(check.leftKg.value < check.filledKg.value))
-    throw new OptionError(`${at}.leftKg.value`, check.leftKg.value, "less than was filled");
+  const chosen = resolve({ ...driveRules, ...fieldCheckRules }, given);
+  orNull(count(chosen.checks.length))("checksInLog", chosen.checksInLog);
+  return { ...modelOptionsOf(model), ...chosen };
 }

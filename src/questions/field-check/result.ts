@@ -1,16 +1,10 @@
-import type { FieldCheckSetup } from "../../data/setup.ts";
-import type { DriveGeometry, TurnsSet } from "../../model/drive.ts";
-import type { ModelOptions } from "../../model/model.ts";
+import type { TurnsSet } from "../../model/drive.ts";
 import type { WorkedOut } from "../../model/worked-out.ts";
 import type { Caution } from "../../results/caution.ts";
 import type { Estimate } from "../../results/estimate.ts";
+import type { FieldCheckOptions } from "./options.ts";
 
-export interface FieldCheckOptions extends ModelOptions, DriveGeometry {
-  /** Checks of this bin and product, in order of time. */
-  readonly checks: readonly FieldCheckSetup[];
-  /** Field checks of all bins: the chance of a false disagreement is shared among them; null: these are all. */
-  readonly checksInLog: number | null;
-}
+export type { FieldCheckOptions };
 
 /** What the catches let expect of the field. */
 export interface PredictedRate {

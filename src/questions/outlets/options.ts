@@ -1,20 +1,24 @@
-import type { ModelOptions } from "../../model/model.ts";
+import { type ModelOptions, modelOptionsOf } from "../../model/model.ts";
 import {
-  refuseUnknownOptions,
-  requireFraction,
-  requirePositiveOrNull,
+  fraction,
+  type OptionsOf,
+  option,
+  positiveOrNull,
+  resolve,
 } from "../../results/options.ts";
-import type { OutletsOptions } from "./result.ts";
 
 /** What this question can be told beyond level, tolerance and scale. */
-export type OutletsChoices = Omit<OutletsOptions, keyof ModelOptions>;
-
-/** Defaults of this question, with the reason for each. */
-export const outletsDefaults: OutletsChoices = {
-  /** What extension sheets on granular applicators and a textbook on drills ask of every outlet. */
-  band: 0.05,
-  targetKgPerTurn: null,
+export const outletsRules = {
+  /** Half-width of the band about the target (or the mean) of an outlet, a fraction. */
+  // What extension sheets on granular applicators and a textbook on drills ask of every outlet.
+  band: option(0.05, fraction),
+  /** What each outlet should deliver, kg/turn; null: the mean of the outlets. */
+  targetKgPerTurn: option(null, positiveOrNull),
 };
+
+export interface OutletsChoices extends OptionsOf<typeof outletsRules> {}
+
+export interface OutletsOptions extends ModelOptions, OutletsChoices {}
 
 /**
  * Fills in what is not given.
@@ -22,12 +26,8 @@ export const outletsDefaults: OutletsChoices = {
  * @throws OptionError for an unknown name or a value that cannot be meant
  */
 export function outletsOptions(
-  { level, tolerance, scaleDivisionKg }: ModelOptions,
+  model: ModelOptions,
   given: Partial<OutletsChoices> = {},
 ): OutletsOptions {
-  refuseUnknownOptions(given, Object.keys(outletsDefaults));
-  const chosen = { ...outletsDefaults, ...given };
-  requireFraction("band", chosen.band);
-  requirePositiveOrNull("targetKgPerTurn", chosen.targetKgPerTurn);
-  return { level, tolerance, scaleDivisionKg, ...chosen };
+  return { ...modelOptionsOf(model), ...resolve(outletsRules, given) };
 }

@@ -1,13 +1,8 @@
-import type { ModelOptions } from "../../model/model.ts";
 import type { Caution } from "../../results/caution.ts";
 import type { Estimate } from "../../results/estimate.ts";
+import type { OutletsOptions } from "./options.ts";
 
-export interface OutletsOptions extends ModelOptions {
-  /** Half-width of the band about the target (or the mean) of an outlet, a fraction. */
-  readonly band: number;
-  /** What each outlet should deliver, kg/turn; null: the mean of the outlets. */
-  readonly targetKgPerTurn: number | null;
-}
+export type { OutletsOptions };
 
 /** One outlet's catches taken together. */
 export interface Outlet {

@@ -1,19 +1,17 @@
-import type { MassUnit } from "../../data/types.ts";
-import { OptionError } from "../../errors/errors.ts";
-import type { ModelOptions } from "../../model/model.ts";
-import { refuseUnknownOptions } from "../../results/options.ts";
-import type { OutliersOptions } from "./result.ts";
+import { massUnits } from "../../data/column-kinds.ts";
+import { type ModelOptions, modelOptionsOf } from "../../model/model.ts";
+import { listed, type OptionsOf, option, resolve } from "../../results/options.ts";
 
 /** What this question can be told beyond level, tolerance and scale. */
-export type OutliersChoices = Omit<OutliersOptions, keyof ModelOptions>;
-
-/** Defaults of this question, with the reason for each. */
-export const outliersDefaults: OutliersChoices = {
-  /** The unit results are in. */
-  massUnit: "kg",
+export const outliersRules = {
+  /** Unit the masses were written in: swapped digits are looked for in what was written. */
+  // The unit results are in.
+  massUnit: option("kg", listed(massUnits)),
 };
 
-const massUnits: readonly MassUnit[] = ["kg", "g", "lb", "oz"];
+export interface OutliersChoices extends OptionsOf<typeof outliersRules> {}
+
+export interface OutliersOptions extends ModelOptions, OutliersChoices {}
 
 /**
  * Fills in what is not given.
@@ -21,12 +19,8 @@ const massUnits: readonly MassUnit[] = ["kg", "g", "lb", "oz"];
  * @throws OptionError for an unknown name or a value that cannot be meant
  */
 export function outliersOptions(
-  { level, tolerance, scaleDivisionKg }: ModelOptions,
+  model: ModelOptions,
   given: Partial<OutliersChoices> = {},
 ): OutliersOptions {
-  refuseUnknownOptions(given, Object.keys(outliersDefaults));
-  const chosen = { ...outliersDefaults, ...given };
-  if (!massUnits.includes(chosen.massUnit))
-    throw new OptionError("massUnit", chosen.massUnit, `one of ${massUnits.join(", ")}`);
-  return { level, tolerance, scaleDivisionKg, ...chosen };
+  return { ...modelOptionsOf(model), ...resolve(outliersRules, given) };
 }

@@ -1,6 +1,4 @@
-import type { MassUnit } from "../../data/types.ts";
 import type { Disagreement } from "../../model/doubted-estimate.ts";
-import type { ModelOptions } from "../../model/model.ts";
 import type { CatchRemark } from "../../results/catch-remark.ts";
 import type { Caution } from "../../results/caution.ts";
 import type { Estimate } from "../../results/estimate.ts";
@@ -9,13 +7,9 @@ import type { OutsideVariance } from "../../statistics/constant-offset.ts";
 import type { FamilyJudgement } from "../../statistics/deleted-residuals.ts";
 import type { Explanation } from "./explanations.ts";
 import type { NamedTests } from "./named-tests.ts";
+import type { OutliersOptions } from "./options.ts";
 
-export type { FamilyJudgement };
-
-export interface OutliersOptions extends ModelOptions {
-  /** Unit the masses were written in: swapped digits are looked for in what was written. */
-  readonly massUnit: MassUnit;
-}
+export type { FamilyJudgement, OutliersOptions };
 
 /**
  * "stands out only when its fill is looked at alone": one fill in twenty shows such a catch by chance, so among many

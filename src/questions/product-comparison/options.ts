@@ -1,23 +1,37 @@
 import { OptionError } from "../../errors/errors.ts";
-import type { ModelOptions } from "../../model/model.ts";
-import { refuseUnknownOptions, requireFraction, requireOneOf } from "../../results/options.ts";
-import type { ProductComparisonOptions } from "./result.ts";
+import { type ModelOptions, modelOptionsOf } from "../../model/model.ts";
+import {
+  fraction,
+  type OptionsOf,
+  oneOf,
+  option,
+  orNull,
+  resolve,
+  text,
+} from "../../results/options.ts";
 
 /** What this question can be told beyond level, tolerance and scale division. */
-export type ProductComparisonChoices = Omit<ProductComparisonOptions, keyof ModelOptions>;
-
-/** Defaults of this question, with the reason for each. */
-export const productComparisonDefaults: ProductComparisonChoices = {
-  reference: null,
-  pairs: "all",
-  /** Fills of one product may spread more than those of another; a common spread is a claim, so it must be made. */
-  spread: "separate",
-  scale: "as measured",
-  /** Pairing by a block that fills do not share loses degrees of freedom for nothing. */
-  blocks: null,
-  /** How much difference is none is for the person who uses the product; a default would decide it unseen. */
-  equivalenceMargin: null,
+export const productComparisonRules = {
+  /** Product that every other one is compared with; null: all pairs. */
+  reference: option(null, orNull(text)),
+  /** Which pairs are told of. Their intervals hold together with those of all pairs, whichever are told. */
+  pairs: option("all", oneOf("all", "sharing a bin")),
+  /** Whether fills of every product spread alike (a claim of the person's, never found by a test) or each its own way. */
+  // Fills of one product may spread more than those of another; a common spread is a claim, so it must be made.
+  spread: option("separate", oneOf("separate", "common")),
+  /** "log" compares ratios of geometric means: for spreads that grow with the delivery. */
+  scale: option("as measured", oneOf("as measured", "log")),
+  /** What fills of different products share: "bin", "date", or a column of the file, such as "day"; null: nothing. */
+  // Pairing by a block that fills do not share loses degrees of freedom for nothing.
+  blocks: option(null, orNull(text)),
+  /** Products count as equivalent when their ratio is within 1/(1 + margin) … 1 + margin; a fraction; null: not asked. */
+  // How much difference is none is for the person who uses the product; a default would decide it unseen.
+  equivalenceMargin: option(null, orNull(fraction)),
 };
+
+export interface ProductComparisonChoices extends OptionsOf<typeof productComparisonRules> {}
+
+export interface ProductComparisonOptions extends ModelOptions, ProductComparisonChoices {}
 
 /**
  * Fills in what is not given.
@@ -28,16 +42,9 @@ export function productComparisonOptions(
   model: ModelOptions,
   given: Partial<ProductComparisonChoices> = {},
 ): ProductComparisonOptions {
-  refuseUnknownOptions(given, Object.keys(productComparisonDefaults));
-  const chosen = { ...productComparisonDefaults, ...given };
-  requireOneOf("pairs", chosen.pairs, ["all", "sharing a bin"]);
-  requireOneOf("spread", chosen.spread, ["separate", "common"]);
-  requireOneOf("scale", chosen.scale, ["as measured", "log"]);
-  const { level, tolerance, scaleDivisionKg } = model;
-  if (chosen.equivalenceMargin !== null) {
-    requireFraction("equivalenceMargin", chosen.equivalenceMargin);
-    // Below one half the two one-sided tests would each accept what is more likely wrong than right.
-    if (level <= 0.5) throw new OptionError("level", level, "above 0.5 with an equivalence margin");
-  }
-  return { level, tolerance, scaleDivisionKg, ...chosen };
+  const chosen = resolve(productComparisonRules, given);
+  // Below one half the two one-sided tests would each accept what is more likely wrong than right.
+  if (chosen.equivalenceMargin !== null && model.level <= 0.5)
+    throw new OptionError("level", model.level, "above 0.5 with an equivalence margin");
+  return { ...modelOptionsOf(model), ...chosen };
 }

@@ -1,26 +1,12 @@
-import type { ModelOptions } from "../../model/model.ts";
 import type { Caution } from "../../results/caution.ts";
 import type { Estimate } from "../../results/estimate.ts";
 import type { ComparisonMethod } from "../../statistics/comparison-layout.ts";
-import type { SpreadLaw } from "../../statistics/contrasts.ts";
 import type { ComparisonVerdict } from "../../statistics/mean-comparison.ts";
 import type { RatioSet } from "../../statistics/ratio-interval.ts";
 import type { MeansTest } from "../../statistics/welch.ts";
+import type { ProductComparisonOptions } from "./options.ts";
 
-export interface ProductComparisonOptions extends ModelOptions {
-  /** Product that every other one is compared with; null: all pairs. */
-  readonly reference: string | null;
-  /** Which pairs are told of. Their intervals hold together with those of all pairs, whichever are told. */
-  readonly pairs: "all" | "sharing a bin";
-  /** Whether fills of every product spread alike (a claim of the person's, never found by a test) or each its own way. */
-  readonly spread: SpreadLaw;
-  /** "log" compares ratios of geometric means: for spreads that grow with the delivery. */
-  readonly scale: "as measured" | "log";
-  /** What fills of different products share: "bin", "date", or a column of the file, such as "day"; null: nothing. */
-  readonly blocks: string | null;
-  /** Products count as equivalent when their ratio is within 1/(1 + margin) … 1 + margin; a fraction; null: not asked. */
-  readonly equivalenceMargin: number | null;
-}
+export type { ProductComparisonOptions };
 
 /** One fill as a point of the comparison. */
 export interface ProductPoint {

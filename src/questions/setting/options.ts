@@ -1,41 +1,23 @@
-import type { SeedSetup, TargetRate } from "../../data/setup.ts";
+import type { Measured, SeedSetup, TargetRate } from "../../data/setup.ts";
 import { OptionError } from "../../errors/errors.ts";
-import { checkDriveGeometry, noDrive, requireMeasured } from "../../model/drive.ts";
-import type { ModelOptions } from "../../model/model.ts";
-import { refuseUnknownOptions, requirePositive } from "../../results/options.ts";
-import type { SettingOptions } from "./result.ts";
+import { type DriveGeometry, driveRules, measured, positiveSpan } from "../../model/drive.ts";
+import { type ModelOptions, modelOptionsOf } from "../../model/model.ts";
+import {
+  type OptionsOf,
+  oneOf,
+  option,
+  orNull,
+  parts,
+  positive,
+  type Rule,
+  resolve,
+} from "../../results/options.ts";
 
-/** What this question can be told beyond level, tolerance and scale. */
-export type SettingChoices = Omit<SettingOptions, keyof ModelOptions>;
-
-/** Nothing about field, drive or seed is ever assumed: what is not given stays unknown and is named. */
-export const settingDefaults: SettingChoices = {
-  ...noDrive,
-  target: null,
-  seed: null,
-  speedKmPerH: null,
+const kindOfTarget = parts<TargetRate>({ kind: oneOf("mass", "seeds", "plants") });
+const positiveRate: Rule<TargetRate> = (option, target) => {
+  kindOfTarget(option, target);
+  positive(option, amountOf(target));
 };
-
-/**
- * Fills in what is not given.
- *
- * @throws OptionError for an unknown name or a value that cannot be meant
- */
-export function settingOptions(
-  { level, tolerance, scaleDivisionKg }: ModelOptions,
-  given: Partial<SettingChoices> = {},
-): SettingOptions {
-  refuseUnknownOptions(given, Object.keys(settingDefaults));
-  const chosen = { ...settingDefaults, ...given };
-  checkDriveGeometry(chosen);
-  if (chosen.target !== null) requirePositive("target", amountOf(chosen.target));
-  if (chosen.seed !== null) checkSeed(chosen.seed);
-  if (chosen.speedKmPerH !== null) {
-    requirePositive("speedKmPerH.from", chosen.speedKmPerH.from);
-    requirePositive("speedKmPerH.to", chosen.speedKmPerH.to);
-  }
-  return { level, tolerance, scaleDivisionKg, ...chosen };
-}
 
 function amountOf(target: TargetRate): number {
   switch (target.kind) {
@@ -48,11 +30,46 @@ function amountOf(target: TargetRate): number {
   }
 }
 
-function checkSeed({ thousandKernelMassG, germination, emergence }: SeedSetup): void {
-  requireMeasured("seed.thousandKernelMassG", thousandKernelMassG);
-  for (const [name, share] of Object.entries({ germination, emergence })) {
-    requireMeasured(`seed.${name}`, share);
-    if (share !== null && share.value > 1)
-      throw new OptionError(`seed.${name}.value`, share.value, "a fraction of at most 1");
-  }
+const measuredShare: Rule<Measured> = (option, share) => {
+  measured(option, share);
+  if (share.value > 1)
+    throw new OptionError(`${option}.value`, share.value, "a fraction of at most 1");
+};
+
+/**
+ * What this question can be told beyond level, tolerance, scale and drive. Nothing about field, drive or seed is ever
+ * assumed: what is not given stays unknown and is named.
+ */
+export const settingRules = {
+  /** Rate wanted; null: not given. */
+  target: option(null, orNull(positiveRate)),
+  /** Turns a target of seeds or plants into mass. */
+  seed: option(
+    null,
+    orNull(
+      parts<SeedSetup>({
+        thousandKernelMassG: orNull(measured),
+        germination: orNull(measuredShare),
+        emergence: orNull(measuredShare),
+      }),
+    ),
+  ),
+  /** Range of working speed. */
+  speedKmPerH: option(null, orNull(positiveSpan)),
+};
+
+export interface SettingChoices extends DriveGeometry, OptionsOf<typeof settingRules> {}
+
+export interface SettingOptions extends ModelOptions, SettingChoices {}
+
+/**
+ * Fills in what is not given.
+ *
+ * @throws OptionError for an unknown name or a value that cannot be meant
+ */
+export function settingOptions(
+  model: ModelOptions,
+  given: Partial<SettingChoices> = {},
+): SettingOptions {
+  return { ...modelOptionsOf(model), ...resolve({ ...driveRules, ...settingRules }, given) };
 }

@@ -1,18 +1,11 @@
-import type { SeedSetup, Span, TargetRate } from "../../data/setup.ts";
-import type { DriveGeometry, TurnsSet } from "../../model/drive.ts";
-import type { ModelOptions } from "../../model/model.ts";
+import type { Span } from "../../data/setup.ts";
+import type { TurnsSet } from "../../model/drive.ts";
 import type { WorkedOut } from "../../model/worked-out.ts";
 import type { Caution } from "../../results/caution.ts";
 import type { Estimate } from "../../results/estimate.ts";
+import type { SettingOptions } from "./options.ts";
 
-export interface SettingOptions extends ModelOptions, DriveGeometry {
-  /** Rate wanted; null: not given. */
-  readonly target: TargetRate | null;
-  /** Turns a target of seeds or plants into mass. */
-  readonly seed: SeedSetup | null;
-  /** Range of working speed. */
-  readonly speedKmPerH: Span | null;
-}
+export type { SettingOptions };
 
 /** A figure the setting needs that is not given. */
 export type MissingForSetting =

@@ -1,19 +1,10 @@
-import type { ModelOptions } from "../../model/model.ts";
-import type { AssumedSetting, AssumedValue } from "../../model/rate-error.ts";
+import type { AssumedSetting } from "../../model/rate-error.ts";
 import type { Caution } from "../../results/caution.ts";
 import type { Estimate, Interval } from "../../results/estimate.ts";
 import type { ErrorLaw } from "../../statistics/expected-loss.ts";
+import type { SkippingOptions } from "./options.ts";
 
-export interface SkippingOptions extends ModelOptions {
-  /** What the drive is left at; default the mean of fills, because it errs least of those the log can give. */
-  readonly assumed: AssumedValue;
-  /** Rate errors whose chance is asked for, fractions above zero; the tolerance is always added. */
-  readonly limits: readonly number[];
-  /** Chance that can be borne of any fill between two calibrations being off by more than the tolerance. */
-  readonly acceptedRisk: number;
-  /** Share of fills that an interval is to hold. */
-  readonly content: number;
-}
+export type { SkippingOptions };
 
 /** What leaving the drive alone risks, for one bin and product. */
 export interface Skipping {

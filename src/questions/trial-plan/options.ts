@@ -1,40 +1,78 @@
+import { massUnits } from "../../data/column-kinds.ts";
 import { OptionError } from "../../errors/errors.ts";
 import { defaults } from "../../results/defaults.ts";
 import {
-  refuseUnknownOptions,
-  requireCount,
-  requireFraction,
-  requireOneOf,
-  requirePositive,
+  count,
+  each,
+  fraction,
+  type OptionsOf,
+  oneOf,
+  option,
+  orNull,
+  parts,
+  positive,
+  type Rule,
+  resolve,
+  such,
+  text,
 } from "../../results/options.ts";
-import type { TrialPlanOptions } from "./result.ts";
+import type { TypicalScatter } from "../catches-needed/options.ts";
 
-/** Defaults of this question, with the reason for each; the products have none. */
-export const trialPlanDefaults: Omit<TrialPlanOptions, "products"> = {
-  level: defaults.level,
-  bin: "1",
-  /** With three fills of a product the unequal-spread contrasts are starved of degrees of freedom. */
-  fills: 5,
-  /** Two levels, the longer twice the shorter, so that a constant mass in every catch can be seen. */
-  turnLevels: [20, 40],
-  /** Four catches a fill in all: enough to compare the scatter of products. */
-  catchesPerLevel: 2,
-  meterSpeeds: [],
-  massUnit: "kg",
-  seed: 1,
-  analysis: "fills",
-  spread: "separate",
-  /** No published figure; the middle of 1–6 %, a reading of how far lots, moisture and filling move bulk density. */
-  fillSpread: 0.03,
-  /** Within the repeat-to-repeat unevenness of 0.8–3.7 % of Yazgi et al., Applied Engineering in Agriculture 33, 2017. */
-  catchScatter: { relative: 0.02, turns: 20 },
-  difference: defaults.tolerance,
-  equivalenceMargin: null,
+const differentNames: Rule<readonly string[]> = (option, products) => {
+  each(text)(option, products);
+  const names = products.map((name) => name.trim());
+  if (products.length < 2 || new Set(names).size < products.length || names.includes(""))
+    throw new OptionError(option, products.join(", "), "two or more different names");
 };
 
-const massUnits = ["kg", "g", "lb", "oz"];
-/** No trial is larger; a slip of a digit should not fill the memory. */
-const mostRows = 20_000;
+const someTurns: Rule<readonly number[]> = (option, levels) => {
+  each(positive)(option, levels);
+  if (levels.length === 0) throw new OptionError(option, "empty", "one or more numbers");
+};
+
+export const trialPlanRules = {
+  /** Confidence of the family of contrasts, a fraction. */
+  level: option(defaults.level, fraction),
+  bin: option(
+    "1",
+    such<string>("a name", (bin) => typeof bin === "string" && bin.trim() !== ""),
+  ),
+  /** Fills of each product: one in every block. */
+  // With three fills of a product the unequal-spread contrasts are starved of degrees of freedom.
+  fills: option(5, count(2)),
+  /** Turns of a catch; every fill has each of them. */
+  // Two levels, the longer twice the shorter, so that a constant mass in every catch can be seen.
+  turnLevels: option([20, 40], someTurns),
+  /** Catches at each turn level (and meter speed) of a fill. */
+  // Four catches a fill in all: enough to compare the scatter of products.
+  catchesPerLevel: option(2, count(1)),
+  /** Meter speeds to cross with the turn levels, turns/min; empty: the speed is not varied. */
+  meterSpeeds: option([], each(positive)),
+  /** Unit that masses will be written down in. */
+  massUnit: option("kg", oneOf(...massUnits)),
+  seed: option(1, count(0)),
+  /** Whether the contrasts will be made within blocks, or between fills as if blocks shared nothing. */
+  analysis: option("fills", oneOf("fills", "blocks")),
+  /** Whether a common spread of all products will be declared. */
+  spread: option("separate", oneOf("separate", "common")),
+  /** Assumed spread between fills of one product (apart from what blocks share), relative. */
+  // No published figure; the middle of 1–6 %, a reading of how far lots, moisture and filling move bulk density.
+  fillSpread: option(0.03, fraction),
+  /** Assumed scatter of a catch of so many turns, relative; its variance goes with the turns. */
+  // Within the repeat-to-repeat unevenness of 0.8–3.7 % of Yazgi et al., Applied Engineering in Agriculture 33, 2017.
+  catchScatter: option(
+    { relative: 0.02, turns: 20 },
+    parts<TypicalScatter>({ relative: fraction, turns: positive }),
+  ),
+  /** True difference of two products for which the chance of finding it is stated, relative. */
+  difference: option(defaults.tolerance, fraction),
+  /** Margin of equivalence for which the chance of showing it is stated, relative; null: not asked. */
+  equivalenceMargin: option(null, orNull(fraction)),
+  /** Two or more, all different; there is no default. */
+  products: option([], differentNames),
+};
+
+export interface TrialPlanOptions extends OptionsOf<typeof trialPlanRules> {}
 
 /**
  * Fills in what is not given.
@@ -44,40 +82,19 @@ const mostRows = 20_000;
 export function trialPlanOptions(
   given: Pick<TrialPlanOptions, "products"> & Partial<TrialPlanOptions>,
 ): TrialPlanOptions {
-  refuseUnknownOptions(given, [...Object.keys(trialPlanDefaults), "products"]);
-  const chosen = { ...trialPlanDefaults, ...given };
-  checkLayout(chosen);
-  requireFraction("level", chosen.level);
-  requireOneOf("analysis", chosen.analysis, ["fills", "blocks"]);
-  requireOneOf("spread", chosen.spread, ["separate", "common"]);
-  requireOneOf("massUnit", chosen.massUnit, massUnits);
-  requireFraction("fillSpread", chosen.fillSpread);
-  requireFraction("catchScatter.relative", chosen.catchScatter.relative);
-  requirePositive("catchScatter.turns", chosen.catchScatter.turns);
-  requireFraction("difference", chosen.difference);
-  if (chosen.equivalenceMargin !== null) {
-    requireFraction("equivalenceMargin", chosen.equivalenceMargin);
-    if (chosen.level <= 0.5)
-      throw new OptionError("level", chosen.level, "above 0.5 with a margin");
-  }
+  const chosen = resolve(trialPlanRules, given);
+  checkRows(chosen);
+  if (chosen.equivalenceMargin !== null && chosen.level <= 0.5)
+    throw new OptionError("level", chosen.level, "above 0.5 with a margin");
   return chosen;
 }
 
-function checkLayout(chosen: TrialPlanOptions): void {
-  const { products, turnLevels, meterSpeeds } = chosen;
-  const names = products.map((name) => name.trim());
-  if (products.length < 2 || new Set(names).size < products.length || names.includes("")) {
-    throw new OptionError("products", products.join(", "), "two or more different names");
-  }
-  if (chosen.bin.trim() === "") throw new OptionError("bin", chosen.bin, "a name");
-  requireCount("fills", chosen.fills, 2);
-  requireCount("catchesPerLevel", chosen.catchesPerLevel, 1);
-  requireCount("seed", chosen.seed, 0);
-  if (turnLevels.length === 0) throw new OptionError("turnLevels", "empty", "one or more numbers");
-  for (const turns of turnLevels) requirePositive("turnLevels", turns);
-  for (const speed of meterSpeeds) requirePositive("meterSpeeds", speed);
-  const perFill = turnLevels.length * Math.max(1, meterSpeeds.length) * chosen.catchesPerLevel;
-  const rows = products.length * chosen.fills * perFill;
-  if (rows > mostRows)
-    throw new OptionError("fills", chosen.fills, `few enough for ${mostRows} rows`);
+/** No trial is larger; a slip of a digit should not fill the memory. */
+const mostRows = 20_000;
+
+function checkRows(chosen: TrialPlanOptions): void {
+  const { products, fills, turnLevels, meterSpeeds, catchesPerLevel } = chosen;
+  const perFill = turnLevels.length * Math.max(1, meterSpeeds.length) * catchesPerLevel;
+  if (products.length * fills * perFill > mostRows)
+    throw new OptionError("fills", fills, `few enough for ${mostRows} rows`);
 }

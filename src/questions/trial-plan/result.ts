@@ -1,37 +1,7 @@
-import type { MassUnit } from "../../data/types.ts";
 import type { Caution } from "../../results/caution.ts";
-import type { SpreadLaw } from "../../statistics/contrasts.ts";
+import type { TrialPlanOptions } from "./options.ts";
 
-export interface TrialPlanOptions {
-  /** Confidence of the family of contrasts, a fraction. */
-  readonly level: number;
-  /** Two or more, all different. */
-  readonly products: readonly string[];
-  readonly bin: string;
-  /** Fills of each product: one in every block. */
-  readonly fills: number;
-  /** Turns of a catch; every fill has each of them. */
-  readonly turnLevels: readonly number[];
-  /** Catches at each turn level (and meter speed) of a fill. */
-  readonly catchesPerLevel: number;
-  /** Meter speeds to cross with the turn levels, turns/min; empty: the speed is not varied. */
-  readonly meterSpeeds: readonly number[];
-  /** Unit that masses will be written down in. */
-  readonly massUnit: MassUnit;
-  readonly seed: number;
-  /** Whether the contrasts will be made within blocks, or between fills as if blocks shared nothing. */
-  readonly analysis: "fills" | "blocks";
-  /** Whether a common spread of all products will be declared. */
-  readonly spread: SpreadLaw;
-  /** Assumed spread between fills of one product (apart from what blocks share), relative. */
-  readonly fillSpread: number;
-  /** Assumed scatter of a catch of so many turns, relative; its variance goes with the turns. */
-  readonly catchScatter: { readonly relative: number; readonly turns: number };
-  /** True difference of two products for which the chance of finding it is stated, relative. */
-  readonly difference: number;
-  /** Margin of equivalence for which the chance of showing it is stated, relative; null: not asked. */
-  readonly equivalenceMargin: number | null;
-}
+export type { TrialPlanOptions };
 
 /** Options that a plan rests on without anybody having chosen them. */
 export type TrialDefault =

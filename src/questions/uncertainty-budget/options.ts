@@ -1,25 +1,44 @@
-import { OptionError } from "../../errors/errors.ts";
-import { checkDriveGeometry, noDrive } from "../../model/drive.ts";
-import type { ModelOptions } from "../../model/model.ts";
-import { refuseUnknownOptions, requireCount, requireNotNegative } from "../../results/options.ts";
-import type { UncertaintyBudgetOptions } from "./result.ts";
+import { type DriveGeometry, driveRules } from "../../model/drive.ts";
+import { type ModelOptions, modelOptionsOf } from "../../model/model.ts";
+import {
+  count,
+  notNegative,
+  type OptionsOf,
+  oneOf,
+  option,
+  orNull,
+  resolve,
+  such,
+} from "../../results/options.ts";
 
-/** What this question can be told beyond level, tolerance and scale. */
-export type UncertaintyBudgetChoices = Omit<UncertaintyBudgetOptions, keyof ModelOptions>;
-
-/** Defaults of this question, with the reason for each. */
-export const uncertaintyBudgetDefaults: UncertaintyBudgetChoices = {
-  ...noDrive,
-  scaleTestedError: null,
-  turnCountStandardUncertainty: null,
-  /** A catch is made to set the drive for the fill in the bin. */
-  valueFor: "this fill",
-  /** The ends of a 95 % interval then come out within about 1 % of their distance from the middle, in about a tenth of a second. */
-  draws: 50_000,
-  seed: 1,
+/** What this question can be told beyond level, tolerance, scale and drive. */
+export const uncertaintyBudgetRules = {
+  /** Shown ÷ known − 1, found with a known mass; null: not tested. */
+  scaleTestedError: option(
+    null,
+    orNull(
+      such<number>(
+        "a fraction between −1 and 1",
+        (error) => Number.isFinite(error) && Math.abs(error) < 1,
+      ),
+    ),
+  ),
+  /** Of one catch, in turns; null: not given. */
+  turnCountStandardUncertainty: option(null, orNull(notNegative)),
+  /** Whether the value is used for the fill that was caught, or kept for those that follow. */
+  // A catch is made to set the drive for the fill in the bin.
+  valueFor: option("this fill", oneOf("this fill", "next fills")),
+  /** Of the Monte Carlo check. */
+  // The ends of a 95 % interval then come out within about 1 % of their distance from the middle, in about a tenth of a second.
+  draws: option(50_000, count(20_000)),
+  seed: option(1, count(0)),
 };
 
-const fewestDraws = 20_000;
+export interface UncertaintyBudgetChoices
+  extends DriveGeometry,
+    OptionsOf<typeof uncertaintyBudgetRules> {}
+
+export interface UncertaintyBudgetOptions extends ModelOptions, UncertaintyBudgetChoices {}
 
 /**
  * Fills in what is not given.
@@ -27,22 +46,11 @@ const fewestDraws = 20_000;
  * @throws OptionError for an unknown name or a value that cannot be meant
  */
 export function uncertaintyBudgetOptions(
-  { level, tolerance, scaleDivisionKg }: ModelOptions,
+  model: ModelOptions,
   given: Partial<UncertaintyBudgetChoices> = {},
 ): UncertaintyBudgetOptions {
-  refuseUnknownOptions(given, Object.keys(uncertaintyBudgetDefaults));
-  const chosen = { ...uncertaintyBudgetDefaults, ...given };
-  checkDriveGeometry(chosen);
-  if (chosen.scaleTestedError !== null && !(Math.abs(chosen.scaleTestedError) < 1))
-    throw new OptionError(
-      "scaleTestedError",
-      chosen.scaleTestedError,
-      "a fraction between −1 and 1",
-    );
-  requireNotNegative("turnCountStandardUncertainty", chosen.turnCountStandardUncertainty ?? 0);
-  if (chosen.valueFor !== "this fill" && chosen.valueFor !== "next fills")
-    throw new OptionError("valueFor", chosen.valueFor, "this fill or next fills");
-  requireCount("draws", chosen.draws, fewestDraws);
-  requireCount("seed", chosen.seed, 0);
-  return { level, tolerance, scaleDivisionKg, ...chosen };
+  return {
+    ...modelOptionsOf(model),
+    ...resolve({ ...driveRules, ...uncertaintyBudgetRules }, given),
+  };
 }

@@ -1,7 +1,8 @@
-import type { DriveGeometry } from "../../model/drive.ts";
-import type { ModelOptions } from "../../model/model.ts";
 import type { Caution } from "../../results/caution.ts";
 import type { InputLaw } from "../../statistics/propagation.ts";
+import type { UncertaintyBudgetOptions } from "./options.ts";
+
+export type { UncertaintyBudgetOptions };
 
 /** Where doubt about the applied rate comes from. */
 export type BudgetSource =
@@ -20,18 +21,6 @@ export type BudgetSource =
 
 /** A source that nothing given says anything about. */
 export type LeftOut = BudgetSource | "drive" | "speed measure";
-
-export interface UncertaintyBudgetOptions extends ModelOptions, DriveGeometry {
-  /** Shown ÷ known − 1, found with a known mass; null: not tested. */
-  readonly scaleTestedError: number | null;
-  /** Of one catch, in turns; null: not given. */
-  readonly turnCountStandardUncertainty: number | null;
-  /** Whether the value is used for the fill that was caught, or kept for those that follow. */
-  readonly valueFor: "this fill" | "next fills";
-  /** Of the Monte Carlo check. */
-  readonly draws: number;
-  readonly seed: number;
-}
 
 /** One line of the budget. */
 export interface BudgetLine {

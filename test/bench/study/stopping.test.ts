@@ -2,7 +2,8 @@ import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { type StudiedRule, studiedRules } from "../../../bench/study/stopping/rules.ts";
 import { type StoppingOutcome, simulateStopping } from "../../../bench/study/stopping/simulate.ts";
-import { catchesNeededDefaults } from "../../../src/questions/catches-needed/options.ts";
+import { catchesNeededRules } from "../../../src/questions/catches-needed/options.ts";
+import { resolve } from "../../../src/results/options.ts";
 import { present } from "../../support/reference.ts";
 
 const replicates = 4_000;
@@ -53,7 +54,7 @@ describe("the study that is kept", () => {
 
   it("is of the rules there are, the ones of the defaults among them", () => {
     expect(summary.map((one) => one.rule)).toEqual(studiedRules.map(({ name }) => name));
-    const { fewestOwn, fewestPooled, mostCatches } = catchesNeededDefaults;
+    const { fewestOwn, fewestPooled, mostCatches } = resolve(catchesNeededRules, {});
     const isStudied = (isOwn: boolean, fewest: number) =>
       studiedRules.some(
         (one) =>

@@ -78,8 +78,10 @@ interface Place {
   readonly name: string;
 }
 
+type Declaration = Omit<PublicName, "name" | "file">;
+
 interface Module {
-  readonly declared: ReadonlyMap<string, Omit<PublicName, "name" | "file">>;
+  readonly declared: ReadonlyMap<string, Declaration>;
   /** Names that come from elsewhere, whether exported again or not. */
   readonly borrowed: ReadonlyMap<string, Place>;
   readonly exported: readonly string[];
@@ -102,10 +104,26 @@ class Reader {
   follow(file: string, name: string): PublicName {
     const { declared, borrowed } = this.#module(file);
     const declaration = declared.get(name);
-    if (declaration !== undefined) return { name, file, ...declaration };
+    if (declaration !== undefined) return { name, file, ...this.#withOptions(file, declaration) };
     const place = borrowed.get(name);
     if (place === undefined) throw new Error(`${file} exports ${name} and does not say from where`);
     return { ...this.follow(place.file, place.name), name };
+  }
+
+  /** Options that are derived from a table of rules, as the interface a reader would write by hand. */
+  #withOptions(file: string, declaration: Declaration): Declaration {
+    const [text = ""] = declaration.declarations;
+    const [derived, table] = /(?: extends|,) OptionsOf<typeof (\w+)>/.exec(text) ?? [];
+    if (derived === undefined || table === undefined || this.#ending === ".ts") return declaration;
+    const { doc, declarations } = this.follow(file, table);
+    const options = (declarations[0] ?? "")
+      .replace(/^[^{]*\{|\};?$/g, "")
+      .replace(/^( +)(\w+): (?:import\("[^"]*"\)\.)?Option<(.*)>;$/gm, "$1readonly $2: $3;");
+    return {
+      ...declaration,
+      doc: declaration.doc || doc,
+      declarations: [text.replace(derived, "").replace(/\{\n?/, () => `{${options}`)],
+    };
   }
 
   /** Names are looked for in the text, comments apart: a module knows no other thing by the name of one of its types. */
@@ -130,7 +148,7 @@ class Reader {
 function readModule(text: string, file: string): Module {
   const { program, comments, errors } = parseSync(`${file}.ts`, text);
   if (errors[0] !== undefined) throw new Error(`${file}: ${errors[0].message}`);
-  const declared = new Map<string, Omit<PublicName, "name" | "file">>();
+  const declared = new Map<string, Declaration>();
   const borrowed = new Map<string, Place>();
   const exported: string[] = [];
   for (const statement of program.body) {

@@ -1,0 +1,172 @@
+import type { OptionValues } from "commander";
+import type { AnalysisOptions, ComparisonChoices } from "../analysis/options.ts";
+import { massUnits } from "../data/column-kinds.ts";
+import type { CatchesNeededChoices } from "../questions/catches-needed/options.ts";
+import type { TrialPlanOptions } from "../questions/trial-plan/options.ts";
+import { varianceLaws } from "../results/options.ts";
+import { languageTags } from "../wording/languages.ts";
+import {
+  parseAmount,
+  parseAmounts,
+  parseCatchKey,
+  parseChance,
+  parseMass,
+  parsePercent,
+  severities,
+} from "./arguments.ts";
+import {
+  asWritten,
+  choice,
+  type Flag,
+  flag,
+  given,
+  hidden,
+  type SettingFlag,
+  sets,
+  toggle,
+} from "./flag.ts";
+
+/** How further catches are planned: asked of `report` and `enough` alike, which answer alike. */
+const planning: readonly SettingFlag<CatchesNeededChoices>[] = [
+  sets(flag("--assurance <share>", "assurance", parseChance), (assurance) => ({ assurance })),
+  sets(flag("--turns <n>", "turns", parseAmount), (turnsPerCatch) => ({ turnsPerCatch })),
+  sets(flag("--heaviest-catch <mass>", "heaviestCatch", parseMass), (heaviestCatchKg) => ({
+    heaviestCatchKg,
+  })),
+];
+
+/** What may be spent; the flags that follow either count only with it. */
+const budgets: readonly SettingFlag<CatchesNeededChoices>[] = [
+  sets(
+    flag("--minutes <n>", "minutes", parseAmount),
+    (minutes, { minutesPerCatch, turnsPerMinute, longestTurns }) => ({
+      time: { minutes, minutesPerCatch, turnsPerMinute, longestTurns, proportionalScatter: 0 },
+    }),
+  ),
+  flag("--minutes-per-catch <n>", "minutesPerCatch", parseAmount, 1.5),
+  flag("--turns-per-minute <n>", "turnsPerMinute", parseAmount, 30),
+  flag("--longest-turns <n>", "longestTurns", parseAmount, 60),
+  sets(
+    flag("--trial-budget <n>", "trialBudget", parseAmount),
+    (budget, { costPerFill: perFill, costPerCatch: perCatch, costPerTurn: perTurn }) => ({
+      trial: { budget, perFill, perCatch, perTurn, perExtraLevel: 0 },
+    }),
+  ),
+  flag("--cost-per-fill <n>", "costPerFill", parseAmount, 30),
+  flag("--cost-per-catch <n>", "costPerCatch", parseAmount, 3),
+  flag("--cost-per-turn <n>", "costPerTurn", parseAmount, 0.03),
+];
+
+const precision: readonly SettingFlag<AnalysisOptions>[] = [
+  sets(flag("--level <share>", "level", parseChance), (level) => ({ level })),
+  sets(flag("--tolerance <share>", "tolerance", parsePercent), (tolerance) => ({ tolerance })),
+];
+
+const weighting: readonly SettingFlag<AnalysisOptions>[] = [
+  sets(choice("--weighting <law>", "weighting", varianceLaws), (varianceLaw) => ({ varianceLaw })),
+];
+
+const comparison: readonly SettingFlag<ComparisonChoices>[] = [
+  sets(toggle("--compare", "compare"), (compare) => (compare ? { when: "always" } : {})),
+  sets(toggle("--no-compare", "noCompare"), (compare) => (compare ? {} : { when: "never" })),
+  sets(flag("--reference <product>", "reference", asWritten), (reference) => ({ reference })),
+  sets(flag("--blocks <column>", "blocks", asWritten), (blocks) => ({ blocks })),
+  sets(flag("--margin <share>", "margin", parsePercent), (equivalenceMargin) => ({
+    equivalenceMargin,
+  })),
+  sets(flag("--new-density <kg/m³>", "newDensity", parseAmount), (newDensityKgPerM3) => ({
+    newDensityKgPerM3,
+  })),
+];
+
+const trial: readonly SettingFlag<TrialPlanOptions>[] = [
+  sets(flag("--fills <n>", "trialFills", parseAmount), (fills) => ({ fills })),
+  sets(flag("--turns <list>", "trialTurns", parseAmounts), (turnLevels) => ({ turnLevels })),
+  sets(flag("--catches <n>", "trialCatches", parseAmount), (catchesPerLevel) => ({
+    catchesPerLevel,
+  })),
+  sets(flag("--speeds <list>", "trialSpeeds", parseAmounts), (meterSpeeds) => ({ meterSpeeds })),
+  sets(flag("--bin <name>", "trialBin", asWritten), (bin) => ({ bin })),
+  sets(flag("--seed <n>", "trialSeed", parseAmount), (seed) => ({ seed })),
+  sets(flag("--level <share>", "trialLevel", parseChance), (level) => ({ level })),
+  sets(toggle("--blocks", "trialBlocks"), () => ({ analysis: "blocks" })),
+  sets(flag("--spread <share>", "trialSpread", parsePercent), (fillSpread) => ({ fillSpread })),
+  sets(flag("--difference <share>", "trialDifference", parsePercent), (difference) => ({
+    difference,
+  })),
+  sets(flag("--margin <share>", "margin", parsePercent), (equivalenceMargin) => ({
+    equivalenceMargin,
+  })),
+  sets(choice("--unit <unit>", "trialUnit", massUnits, "kg"), (massUnit) => ({ massUnit })),
+];
+
+const noSetup = toggle("--no-setup", "noSetup");
+const sheet = flag("--sheet <name>", "sheet", asWritten);
+const replace = toggle("--replace", "replace");
+/** The older name of `--replace`. */
+const force = hidden("--force");
+const surface: readonly Flag<string>[] = [
+  choice("--units <system>", null, ["metric", "us"], "metric"),
+  choice("--language <tag>", null, languageTags, "en"),
+];
+
+/** The flags of each command, in the order of its help. */
+export const flags = {
+  report: [
+    ...planning,
+    flag("--setup <file>", "setupOfReport", asWritten),
+    noSetup,
+    flag("--out <dir>", "reportFolder", asWritten, "evencatch-report"),
+    ...precision,
+    ...weighting,
+    ...comparison,
+    replace,
+    toggle("--tables", "tables"),
+    sheet,
+    flag("--leave-out <bin:fill:catch>", "leaveOut", parseCatchKey),
+    ...surface,
+    toggle("--interactive", "interactive"),
+    toggle("--json", "reportJson"),
+    choice("--fail-on <severity>", "failOn", severities),
+  ],
+  enough: [
+    ...planning,
+    flag("--setup <file>", "setupOfEnough", asWritten),
+    noSetup,
+    ...precision,
+    toggle("--next", "next"),
+    ...budgets,
+    sheet,
+    ...surface,
+    toggle("--json", "answersJson"),
+  ],
+  plan: [
+    ...trial,
+    flag("--out <dir>", "sheetFolder", asWritten),
+    replace,
+    force,
+    ...surface,
+    toggle("--json", "planJson"),
+  ],
+  check: [
+    flag("--setup <file>", "setupOfCheck", asWritten),
+    noSetup,
+    sheet,
+    toggle("--json", "findingsJson"),
+  ],
+  template: [replace, force],
+};
+
+/** What `report` or `enough` were told of an analysis; the rest stays with setup and default. */
+export function analysisGiven(values: OptionValues): Partial<AnalysisOptions> {
+  return {
+    ...given([...precision, ...weighting], values),
+    planning: given([...planning, ...budgets], values),
+    comparison: given(comparison, values),
+  };
+}
+
+/** What `plan` was told of a trial. */
+export function trialGiven(values: OptionValues): Partial<TrialPlanOptions> {
+  return given(trial, values);
+}

@@ -1,0 +1,78 @@
+const beside = "a setup.json beside the catches";
+
+/** Everything that `--help` says, but for the forms of the flags. */
+export const help = {
+  evencatch: "How good is a catch test? Delivery per meter turn from repeated catches.",
+  afterwards: `
+Exit codes: 0 fine; 1 cautions, only when --fail-on asks for it; 2 bad input; 3 a fault of the program.
+Answers go to standard output, everything else to standard error.`,
+  afterError: "(add --help for how it is used)",
+
+  report: "Analyse a file of catches: a table and a sentence for each bin, and a report.",
+  enough: "Are today's catches enough, and what would the next one buy?",
+  plan: "Plan a trial: a randomised, blocked catch sheet, and what it can be expected to find.",
+  check: "Say everything that is wrong with a file of catches. Writes nothing.",
+  template: "Write an empty catch sheet, a setup file, and what their columns mean.",
+
+  catches: "file of catches: .csv, .xlsx or .json",
+  catchesOrNone: "file of catches; left out: plan before any catch",
+  products: "two or more products",
+  templateFolder: "folder to write into",
+
+  assurance: "chance wanted of reaching it: 80%, 80 or 0.8",
+  turns: "turns of each further catch",
+  heaviestCatch:
+    "what bag and scale take, such as 15kg (default: the larger of 20 kg and the log's heaviest)",
+  minutes: "time there is: finds the best number and length of catches",
+  minutesPerCatch: "bag, scale and note of each catch",
+  turnsPerMinute: "speed of turning",
+  longestTurns: "turns the bag and the scale allow",
+  trialBudget: "plan a trial: what may be spent, money or minutes",
+  costPerFill: "cost of a fill in a trial",
+  costPerCatch: "cost of a catch in a trial",
+  costPerTurn: "cost of a turn in a trial",
+  next: "plan the next fill instead of the newest one",
+
+  level: "confidence level: 95%, 95 or 0.95",
+  tolerance: "rate error that is accepted, in percent: 3% or 3",
+  weighting: "how catch scatter grows with turns",
+  compare: "compare products (by itself only where one bin held several)",
+  noCompare: "do not compare products",
+  reference: "compare with this product instead of all pairs",
+  blocks: "column that names blocks all products share, such as day",
+  margin: "difference that counts as none, in percent: equivalence",
+  newDensity: "predict a new product from its bulk density",
+
+  trialFills: "fills of each product",
+  trialTurns: "turn levels of every fill, such as 20,40",
+  trialCatches: "catches at each turn level of a fill",
+  trialSpeeds: "meter speeds to cross with them, turns/min",
+  trialBin: "bin the trial is made in",
+  trialSeed: "seed of the random order",
+  trialLevel: "confidence of the contrasts: 95%, 95 or 0.95",
+  trialBlocks: "contrasts will be made within blocks",
+  trialSpread: "spread between fills that is expected, in percent: 3% or 3",
+  trialDifference: "difference whose chance of being found is told, in percent",
+  trialUnit: "mass unit of the sheet",
+
+  setupOfReport: `setup: scale, tolerance, targets, prices (default: ${beside})`,
+  setupOfEnough: `setup: scale, tolerance (default: ${beside})`,
+  setupOfCheck: `check this setup against the catches too (default: ${beside})`,
+  noSetup: "leave out a setup.json that lies beside the catches",
+  sheet: "sheet of a workbook (default: the first)",
+  leaveOut: "leave a catch out; may be given several times",
+
+  reportFolder: "folder to write the report into",
+  sheetFolder: "write sheet.csv into this folder",
+  replace:
+    "also write over files that are not evencatch's or were changed since; never over files it reads",
+  tables: "write tidy tables too: CSV, JSON, Markdown and LaTeX",
+  interactive: "charts that answer the pointer (a larger HTML file)",
+  reportJson: "print the whole analysis as JSON instead of the table",
+  answersJson: "print the answers as JSON",
+  planJson: "print the plan as JSON",
+  findingsJson: "print the findings as JSON",
+  failOn: "exit with 1 when there are such findings",
+} as const;
+
+export type HelpKey = keyof typeof help;

@@ -1,0 +1,56 @@
+import { describe, expect, it } from "vitest";
+import { analysisGiven, flags, trialGiven } from "../../src/cli/flags.ts";
+import { help } from "../../src/cli/help.ts";
+import { command } from "../support/command.ts";
+
+describe("what flags say of an analysis", () => {
+  it("is nothing where none is given: the rest stays with setup and default", () => {
+    expect(analysisGiven({})).toEqual({ planning: {}, comparison: {} });
+  });
+
+  it("is each option under its own name", () => {
+    const values = { level: 0.9, weighting: "constant", turns: 30, reference: "pea", margin: 0.05 };
+    expect(analysisGiven(values)).toEqual({
+      level: 0.9,
+      varianceLaw: "constant",
+      planning: { turnsPerCatch: 30 },
+      comparison: { reference: "pea", equivalenceMargin: 0.05 },
+    });
+  });
+
+  it("is whether to compare only where one of both was said", () => {
+    expect(analysisGiven({ compare: true }).comparison).toEqual({ when: "always" });
+    expect(analysisGiven({ compare: false }).comparison).toEqual({ when: "never" });
+  });
+
+  it("is no budget without the flag that gives it, whatever the flags beside it have", () => {
+    const beside = { minutesPerCatch: 1.5, turnsPerMinute: 30, longestTurns: 60, costPerFill: 30 };
+    expect(analysisGiven(beside).planning).toEqual({});
+    expect(analysisGiven({ ...beside, minutes: 10 }).planning?.time).toMatchObject({
+      minutes: 10,
+      longestTurns: 60,
+    });
+  });
+});
+
+describe("what flags say of a trial", () => {
+  it("is that contrasts are made within blocks where it is said", () => {
+    expect(trialGiven({ blocks: true, catches: 3 })).toEqual({
+      analysis: "blocks",
+      catchesPerLevel: 3,
+    });
+  });
+});
+
+describe("help", () => {
+  it("says all it can say somewhere", async () => {
+    const texts = await Promise.all(
+      [[], ...Object.keys(flags).map((name) => [name])].map((args) => command(...args, "--help")),
+    );
+    const oneLine = (text: string) => text.replaceAll(/\s+/g, " ").trim();
+    const said = oneLine(texts.map(({ out }) => out).join("\n"));
+    const unsaid = Object.entries(help).filter(([, text]) => !said.includes(oneLine(text)));
+    // Said after an error only.
+    expect(unsaid.map(([key]) => key)).toEqual(["afterError"]);
+  });
+});
