@@ -26,13 +26,6 @@ export {
   vangelInterval,
 } from "./statistics/coefficient-of-variation.ts";
 export {
-  type Contrast,
-  dunnett,
-  gamesHowell,
-  type SpreadLaw,
-  tukey,
-} from "./statistics/contrasts.ts";
-export {
   type CusumOptions,
   type CusumPoint,
   cusumChart,
@@ -42,16 +35,18 @@ export {
   type IndividualsChart,
   individualsChart,
 } from "./statistics/control-charts.ts";
+export type { EquivalenceTest, Limits } from "./statistics/equivalence.ts";
 export {
-  type EquivalenceTest,
-  type Limits,
-  ratioEquivalence,
-  welchEquivalence,
-} from "./statistics/equivalence.ts";
+  compareBlocks,
+  compareGroups,
+  type GroupComparison,
+  type GroupDesign,
+} from "./statistics/group-comparison.ts";
 // Lines
 export { type LackOfFit, lackOfFit } from "./statistics/lack-of-fit.ts";
 export { type LeveneCenter, levene } from "./statistics/levene.ts";
 export { type MannKendallTest, mannKendall } from "./statistics/mann-kendall.ts";
+export type { MeanContrast } from "./statistics/mean-comparison.ts";
 export { holm } from "./statistics/multiplicity.ts";
 // Does a value belong with the others?
 export {
@@ -81,7 +76,7 @@ export {
   type Group,
   type RandomEffectsFit,
 } from "./statistics/random-effects.ts";
-export { type RatioOfMeans, type RatioSet, ratioOfMeans } from "./statistics/ratio-interval.ts";
+export type { RatioSet } from "./statistics/ratio-interval.ts";
 export {
   type Coefficient,
   type Regression,
@@ -133,9 +128,4 @@ export {
   type VarianceRatioTest,
   varianceRatioTest,
 } from "./statistics/variance-ratio.ts";
-export {
-  type DifferenceOfMeans,
-  type MeansTest,
-  welchOneWay,
-  welchTest,
-} from "./statistics/welch.ts";
+export { type MeansTest, welchOneWay } from "./statistics/welch.ts";

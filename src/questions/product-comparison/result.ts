@@ -2,9 +2,9 @@ import type { ModelOptions } from "../../model/model.ts";
 import type { Caution } from "../../results/caution.ts";
 import type { Estimate } from "../../results/estimate.ts";
 import type { ComparisonMethod } from "../../statistics/comparison-layout.ts";
-import type { SpreadLaw } from "../../statistics/contrasts.ts";
 import type { ComparisonVerdict } from "../../statistics/mean-comparison.ts";
 import type { RatioSet } from "../../statistics/ratio-interval.ts";
+import type { SpreadLaw } from "../../statistics/simultaneous.ts";
 import type { MeansTest } from "../../statistics/welch.ts";
 
 export interface ProductComparisonOptions extends ModelOptions {

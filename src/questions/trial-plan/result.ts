@@ -1,6 +1,6 @@
 import type { MassUnit } from "../../data/types.ts";
 import type { Caution } from "../../results/caution.ts";
-import type { SpreadLaw } from "../../statistics/contrasts.ts";
+import type { SpreadLaw } from "../../statistics/simultaneous.ts";
 
 export interface TrialPlanOptions {
   /** Confidence of the family of contrasts, a fraction. */
