@@ -13,6 +13,7 @@ export { type OneWayAnova, oneWayAnova } from "./statistics/anova.ts";
 // Do groups scatter alike?
 export { type BartlettTest, bartlettTest, type GroupScatter } from "./statistics/bartlett.ts";
 export { type BlockAnova, blockAnova } from "./statistics/block-anova.ts";
+export { brownForsythe } from "./statistics/brown-forsythe.ts";
 // Does something change over time?
 export { type ChangePoint, changePoint } from "./statistics/change-point.ts";
 export {
@@ -44,7 +45,6 @@ export {
 } from "./statistics/group-comparison.ts";
 // Lines
 export { type LackOfFit, lackOfFit } from "./statistics/lack-of-fit.ts";
-export { type LeveneCenter, levene } from "./statistics/levene.ts";
 export { type MannKendallTest, mannKendall } from "./statistics/mann-kendall.ts";
 export type { MeanContrast } from "./statistics/mean-comparison.ts";
 export { holm } from "./statistics/multiplicity.ts";
@@ -63,8 +63,6 @@ export { type Prediction, predict } from "./statistics/prediction.ts";
 export {
   type Budget,
   type Contribution,
-  type Correlation,
-  combinedWithCorrelation,
   type Input,
   type InputLaw,
   type Measurement,
@@ -86,14 +84,6 @@ export {
 export { type Sample, sampleOf } from "./statistics/sample.ts";
 // How many values are needed
 export {
-  chanceOfWidth,
-  sampleSizeAssured,
-  sampleSizeByNormal,
-  sampleSizeByT,
-  sampleSizePooled,
-  type WidthAim,
-} from "./statistics/sample-size.ts";
-export {
   detectableShift,
   type ShiftTest,
   shiftPower,
@@ -102,11 +92,9 @@ export {
 export {
   type LineFit,
   lineAt,
-  standardErrorOfLine,
-  standardErrorOfNewObservation,
   weightedLine,
 } from "./statistics/straight-line.ts";
-export { mean, median, quantile, sampleStandardDeviation } from "./statistics/summary.ts";
+export { mean, median, sampleStandardDeviation } from "./statistics/summary.ts";
 export { type RobustLine, theilSen } from "./statistics/theil-sen.ts";
 export {
   type FittedPoint,
@@ -116,9 +104,7 @@ export {
   type VarianceLaw,
 } from "./statistics/through-origin.ts";
 export {
-  exactToleranceFactor,
   howeToleranceFactor,
-  oneSidedToleranceFactor,
   type ToleranceAim,
   type ToleranceSample,
 } from "./statistics/tolerance-interval.ts";

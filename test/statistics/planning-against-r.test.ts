@@ -5,7 +5,6 @@ import {
   expectedSquare,
 } from "../../src/statistics/expected-loss.ts";
 import { chanceAnyBeyond } from "../../src/statistics/repeated-exceedance.ts";
-import { chanceOfWidth, sampleSizeAssured } from "../../src/statistics/sample-size.ts";
 import { detectableShift, shiftSampleSize } from "../../src/statistics/shift-power.ts";
 import { digits, present } from "../support/reference.ts";
 import { evalR } from "../support/webr.ts";
@@ -37,18 +36,6 @@ describe("planning against R", () => {
     expect(digits(detectableShift(6, 0.8, { level: 0.95, sides: "two" }), delta)).toBeGreaterThan(
       8,
     );
-  });
-
-  it("the chance of reaching a width, and the sample it takes: pchisq and a plain search", async () => {
-    const aim = { scatter: 0.017, halfWidth: 0.013, level: 0.95 };
-    const code = `f <- function(n) pchisq((n - 1) * n * (w / (qt(0.975, n - 1) * s))^2, n - 1)`;
-    const chance = await numberFromR(`${code}; f(9)`, { s: 0.017, w: 0.013 });
-    expect(digits(chanceOfWidth(9, aim), chance)).toBeGreaterThan(10);
-    const n = await numberFromR(`${code}; min(which(c(0, sapply(2:200, f)) >= 0.8))`, {
-      s: 0.017,
-      w: 0.013,
-    });
-    expect(sampleSizeAssured(aim, 0.8)).toBe(n);
   });
 
   it.each([
