@@ -82,19 +82,13 @@ export {
   regression,
 } from "./statistics/regression.ts";
 export { type Sample, sampleOf } from "./statistics/sample.ts";
-// How many values are needed
-export {
-  detectableShift,
-  type ShiftTest,
-  shiftPower,
-  shiftSampleSize,
-} from "./statistics/shift-power.ts";
 export {
   type LineFit,
   lineAt,
   weightedLine,
 } from "./statistics/straight-line.ts";
 export { mean, median, sampleStandardDeviation } from "./statistics/summary.ts";
+export { detectableEffect, tTestPower } from "./statistics/t-test-power.ts";
 export { type RobustLine, theilSen } from "./statistics/theil-sen.ts";
 export {
   type FittedPoint,

@@ -17,7 +17,6 @@ const rows = [
   [4, 1],
   [5, 2],
 ];
-const shiftTest = { level: 0.95, sides: "two" } as const;
 const tolerance = [
   { n: 10, df: 9 },
   { content: 0.95, confidence: 0.95 },
@@ -54,7 +53,7 @@ const calls: Readonly<Record<string, readonly unknown[]>> = {
   compareBlocks: [groups, { ...design, spread: "common" }],
   compareGroups: [groups, { ...design, reference: 0, margin: 0.2 }],
   cusumChart: [values, { target: 7, standardDeviation: 1, allowance: 0.5, decision: 5 }],
-  detectableShift: [10, 0.8, shiftTest],
+  detectableEffect: [9, 0.8, 0.95],
   ewmaChart: [values, { target: 7, standardDeviation: 1, weight: 0.2, width: 3 }],
   fitRandomEffects: [
     groups.map((group) => ({ estimate: group[0], information: 3, sumOfSquares: 0.4, df: 2 })),
@@ -87,8 +86,7 @@ const calls: Readonly<Record<string, readonly unknown[]>> = {
   regression: [["a", "b"], rows, [1, 3, 2, 5, 4]],
   sampleOf: [values],
   sampleStandardDeviation: [values],
-  shiftPower: [10, 1, shiftTest],
-  shiftSampleSize: [1, 0.8, shiftTest],
+  tTestPower: [3, 9, 2.3],
   theilSen: [x, y],
   trendTest: [values],
   vangelInterval: [0.1, 8, 0.95],

@@ -3,7 +3,6 @@ import { studentTQuantile } from "../../src/numeric/distributions/student-t.ts";
 import { blockAnova } from "../../src/statistics/block-anova.ts";
 import { brownForsythe } from "../../src/statistics/brown-forsythe.ts";
 import { blockLayout, independentLayout } from "../../src/statistics/comparison-layout.ts";
-import { contrastPower } from "../../src/statistics/contrast-power.ts";
 import { compareGroups } from "../../src/statistics/group-comparison.ts";
 import { compareMeans } from "../../src/statistics/mean-comparison.ts";
 import { holm } from "../../src/statistics/multiplicity.ts";
@@ -13,6 +12,7 @@ import { regression } from "../../src/statistics/regression.ts";
 import { sampleOf } from "../../src/statistics/sample.ts";
 import { compareScatter } from "../../src/statistics/scatter-comparison.ts";
 import { allPairs } from "../../src/statistics/simultaneous.ts";
+import { tTestPower } from "../../src/statistics/t-test-power.ts";
 import { welchOneWay } from "../../src/statistics/welch.ts";
 import { plainDesign, welchTest } from "../support/comparisons.ts";
 import { digits, present } from "../support/reference.ts";
@@ -296,6 +296,6 @@ describe("regression on several variables", () => {
 
 it("has power.t.test's power", async () => {
   const [power] = await evalR("power.t.test(n = 4, delta = 0.05, sd = 0.022, strict = TRUE)$power");
-  const planned = { standardError: 0.022 * Math.sqrt(2 / 4), df: 6 };
-  expectDigits(contrastPower(0.05, planned, studentTQuantile(0.975, 6)), power, 8);
+  const effect = 0.05 / (0.022 * Math.sqrt(2 / 4));
+  expectDigits(tTestPower(effect, 6, studentTQuantile(0.975, 6)), power, 8);
 });
