@@ -1,7 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { NumericalError } from "../../src/errors/errors.ts";
-import { integratePanels } from "../../src/numeric/quadrature.ts";
 import { randomStream } from "../../src/numeric/random.ts";
 import {
   chanceBeyond,
@@ -13,6 +12,7 @@ import {
   expectedSquare,
   lawAtScaleLimit,
 } from "../../src/statistics/expected-loss.ts";
+import { integratePanels } from "../support/quadrature.ts";
 import { digits, present } from "../support/reference.ts";
 
 const laws: readonly ErrorLaw[] = [
