@@ -13,6 +13,7 @@ export { type OneWayAnova, oneWayAnova } from "./statistics/anova.ts";
 // Do groups scatter alike?
 export { type BartlettTest, bartlettTest, type GroupScatter } from "./statistics/bartlett.ts";
 export { type BlockAnova, blockAnova } from "./statistics/block-anova.ts";
+export { brownForsythe } from "./statistics/brown-forsythe.ts";
 // Does something change over time?
 export { type ChangePoint, changePoint } from "./statistics/change-point.ts";
 export {
@@ -26,13 +27,6 @@ export {
   vangelInterval,
 } from "./statistics/coefficient-of-variation.ts";
 export {
-  type Contrast,
-  dunnett,
-  gamesHowell,
-  type SpreadLaw,
-  tukey,
-} from "./statistics/contrasts.ts";
-export {
   type CusumOptions,
   type CusumPoint,
   cusumChart,
@@ -42,16 +36,17 @@ export {
   type IndividualsChart,
   individualsChart,
 } from "./statistics/control-charts.ts";
+export type { EquivalenceTest, Limits } from "./statistics/equivalence.ts";
 export {
-  type EquivalenceTest,
-  type Limits,
-  ratioEquivalence,
-  welchEquivalence,
-} from "./statistics/equivalence.ts";
+  compareBlocks,
+  compareGroups,
+  type GroupComparison,
+  type GroupDesign,
+} from "./statistics/group-comparison.ts";
 // Lines
 export { type LackOfFit, lackOfFit } from "./statistics/lack-of-fit.ts";
-export { type LeveneCenter, levene } from "./statistics/levene.ts";
 export { type MannKendallTest, mannKendall } from "./statistics/mann-kendall.ts";
+export type { MeanContrast } from "./statistics/mean-comparison.ts";
 export { holm } from "./statistics/multiplicity.ts";
 // Does a value belong with the others?
 export {
@@ -68,8 +63,6 @@ export { type Prediction, predict } from "./statistics/prediction.ts";
 export {
   type Budget,
   type Contribution,
-  type Correlation,
-  combinedWithCorrelation,
   type Input,
   type InputLaw,
   type Measurement,
@@ -81,7 +74,7 @@ export {
   type Group,
   type RandomEffectsFit,
 } from "./statistics/random-effects.ts";
-export { type RatioOfMeans, type RatioSet, ratioOfMeans } from "./statistics/ratio-interval.ts";
+export type { RatioSet } from "./statistics/ratio-interval.ts";
 export {
   type Coefficient,
   type Regression,
@@ -89,29 +82,13 @@ export {
   regression,
 } from "./statistics/regression.ts";
 export { type Sample, sampleOf } from "./statistics/sample.ts";
-// How many values are needed
-export {
-  chanceOfWidth,
-  sampleSizeAssured,
-  sampleSizeByNormal,
-  sampleSizeByT,
-  sampleSizePooled,
-  type WidthAim,
-} from "./statistics/sample-size.ts";
-export {
-  detectableShift,
-  type ShiftTest,
-  shiftPower,
-  shiftSampleSize,
-} from "./statistics/shift-power.ts";
 export {
   type LineFit,
   lineAt,
-  standardErrorOfLine,
-  standardErrorOfNewObservation,
   weightedLine,
 } from "./statistics/straight-line.ts";
-export { mean, median, quantile, sampleStandardDeviation } from "./statistics/summary.ts";
+export { mean, median, sampleStandardDeviation } from "./statistics/summary.ts";
+export { detectableEffect, tTestPower } from "./statistics/t-test-power.ts";
 export { type RobustLine, theilSen } from "./statistics/theil-sen.ts";
 export {
   type FittedPoint,
@@ -121,9 +98,7 @@ export {
   type VarianceLaw,
 } from "./statistics/through-origin.ts";
 export {
-  exactToleranceFactor,
   howeToleranceFactor,
-  oneSidedToleranceFactor,
   type ToleranceAim,
   type ToleranceSample,
 } from "./statistics/tolerance-interval.ts";
@@ -133,9 +108,4 @@ export {
   type VarianceRatioTest,
   varianceRatioTest,
 } from "./statistics/variance-ratio.ts";
-export {
-  type DifferenceOfMeans,
-  type MeansTest,
-  welchOneWay,
-  welchTest,
-} from "./statistics/welch.ts";
+export { type MeansTest, welchOneWay } from "./statistics/welch.ts";

@@ -1,9 +1,4 @@
 import {
-  betaLowerTail,
-  betaQuantile,
-  betaUpperTail,
-} from "../../src/numeric/distributions/beta.ts";
-import {
   chiSquaredLowerTail,
   chiSquaredQuantile,
   chiSquaredUpperTail,
@@ -11,7 +6,6 @@ import {
 import { fLowerTail, fQuantile, fUpperTail } from "../../src/numeric/distributions/f.ts";
 import {
   noncentralTLowerTail,
-  noncentralTQuantile,
   noncentralTUpperTail,
 } from "../../src/numeric/distributions/noncentral-t.ts";
 import {
@@ -25,78 +19,67 @@ import {
   studentTUpperTail,
 } from "../../src/numeric/distributions/student-t.ts";
 import {
-  studentizedRangeLowerTail,
   studentizedRangeQuantile,
   studentizedRangeUpperTail,
 } from "../../src/numeric/distributions/studentized-range.ts";
-import { digamma, logGamma, trigamma } from "../../src/numeric/special-functions.ts";
+import {
+  logMinusDigamma,
+  stirlingRemainder,
+  trigamma,
+} from "../../src/numeric/special-functions.ts";
 import { type Measured, measure, numberAt, type Row, readReference } from "./measure.ts";
 
-/** A distribution as functions of x or p and its parameters, in the order of `parameters`. */
+/** A function of x or p and the parameters, in their order. */
+type OfX = (x: number, ...parameters: number[]) => number;
+
 interface Distribution {
   readonly reference: string;
   readonly provider: string;
   readonly parameters: readonly string[];
-  readonly lower: (...args: [number, number, number]) => number;
-  readonly upper: (...args: [number, number, number]) => number;
-  readonly quantile: (...args: [number, number, number]) => number;
+  readonly tails: Readonly<Partial<Record<"lower" | "upper", OfX>>>;
+  readonly quantile?: OfX;
 }
 
 const distributions: readonly Distribution[] = [
   {
     reference: "normal",
-    provider: "@stdlib erfc, erfcinv",
+    provider: "own rational functions",
     parameters: [],
-    lower: normalLowerTail,
-    upper: normalUpperTail,
+    tails: { lower: normalLowerTail, upper: normalUpperTail },
     quantile: normalQuantile,
   },
   {
     reference: "student-t",
     provider: "own incomplete beta",
     parameters: ["df"],
-    lower: studentTLowerTail,
-    upper: studentTUpperTail,
+    tails: { lower: studentTLowerTail, upper: studentTUpperTail },
     quantile: studentTQuantile,
   },
   {
     reference: "f",
     provider: "own incomplete beta",
     parameters: ["df1", "df2"],
-    lower: fLowerTail,
-    upper: fUpperTail,
+    tails: { lower: fLowerTail, upper: fUpperTail },
     quantile: fQuantile,
   },
   {
     reference: "chi-squared",
     provider: "own incomplete gamma",
     parameters: ["df"],
-    lower: chiSquaredLowerTail,
-    upper: chiSquaredUpperTail,
+    tails: { lower: chiSquaredLowerTail, upper: chiSquaredUpperTail },
     quantile: chiSquaredQuantile,
   },
   {
-    reference: "beta",
-    provider: "own incomplete beta",
-    parameters: ["a", "b"],
-    lower: betaLowerTail,
-    upper: betaUpperTail,
-    quantile: betaQuantile,
-  },
-  {
     reference: "noncentral-t",
-    provider: "own quadrature over @stdlib erfc",
+    provider: "own quadrature",
     parameters: ["df", "noncentrality"],
-    lower: noncentralTLowerTail,
-    upper: noncentralTUpperTail,
-    quantile: noncentralTQuantile,
+    tails: { lower: noncentralTLowerTail, upper: noncentralTUpperTail },
   },
   {
     reference: "studentized-range",
-    provider: "own quadrature over @stdlib erfc",
+    provider: "own quadrature",
     parameters: ["means", "df"],
-    lower: studentizedRangeLowerTail,
-    upper: studentizedRangeUpperTail,
+    tails: { upper: studentizedRangeUpperTail },
     quantile: studentizedRangeQuantile,
   },
 ];
@@ -107,18 +90,19 @@ export function measureDistributions(): Measured[] {
 }
 
 function measureDistribution(distribution: Distribution): Measured[] {
-  const { reference, provider, parameters, lower, upper, quantile } = distribution;
-  const { tails, quantiles } = readReference<{ tails: readonly Row[]; quantiles: readonly Row[] }>(
+  const { reference, provider, parameters, tails, quantile } = distribution;
+  const rows = readReference<{ tails: readonly Row[]; quantiles: readonly Row[] }>(
     `distributions/${reference}.json`,
   );
-  const at = (row: Row, first: string): [number, number, number] => {
-    const [one = 0, two = 0] = parameters.map((key) => numberAt(row, key));
-    return [numberAt(row, first), one, two];
-  };
+  const at = (f: OfX, first: string) => (row: Row) =>
+    f(numberAt(row, first), ...parameters.map((key) => numberAt(row, key)));
   return [
-    measure(lower.name, provider, tails, (row) => lower(...at(row, "x")), "lower"),
-    measure(upper.name, provider, tails, (row) => upper(...at(row, "x")), "upper"),
-    measure(quantile.name, provider, quantiles, (row) => quantile(...at(row, "p")), "quantile"),
+    ...Object.entries(tails).map(([side, f]) =>
+      measure(f.name, provider, rows.tails, at(f, "x"), side),
+    ),
+    ...(quantile === undefined
+      ? []
+      : [measure(quantile.name, provider, rows.quantiles, at(quantile, "p"), "quantile")]),
   ];
 }
 
@@ -126,7 +110,7 @@ function measureSpecialFunctions(): Measured[] {
   const { values } = readReference<{ values: readonly Row[] }>(
     "distributions/special-functions.json",
   );
-  return [logGamma, digamma, trigamma].map((f) =>
-    measure(f.name, "@stdlib", values, (row) => f(numberAt(row, "x")), f.name),
+  return [logMinusDigamma, trigamma, stirlingRemainder].map((f) =>
+    measure(f.name, "own series", values, (row) => f(numberAt(row, "x")), f.name),
   );
 }

@@ -62,8 +62,7 @@ const truths = new Set([
   "lower",
   "upper",
   "quantile",
-  "logGamma",
-  "digamma",
+  "logMinusDigamma",
   "trigamma",
   "stirlingRemainder",
 ]);

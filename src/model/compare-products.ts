@@ -1,17 +1,17 @@
+import { independentLayout } from "../statistics/comparison-layout.ts";
 import {
-  blockLayout,
-  type ComparisonLayout,
-  independentLayout,
-} from "../statistics/comparison-layout.ts";
-import type { SpreadLaw } from "../statistics/contrasts.ts";
+  compareBlocks,
+  compareGroups,
+  type GroupComparison,
+  type GroupDesign,
+} from "../statistics/group-comparison.ts";
+import { type JudgedPair, judgeMeans } from "../statistics/mean-comparison.ts";
 import {
-  compareMeans,
-  type JudgedPair,
-  judgeMeans,
-  type MeanComparisonOptions,
-  type MeanContrast,
-} from "../statistics/mean-comparison.ts";
-import { allPairs, type Pair, pairsWithReference } from "../statistics/simultaneous.ts";
+  allPairs,
+  type Pair,
+  pairsWithReference,
+  type SpreadLaw,
+} from "../statistics/simultaneous.ts";
 import type { Fill } from "./meters.ts";
 import { type BlockTable, blockTable, type ProductGroup } from "./product-groups.ts";
 
@@ -27,9 +27,7 @@ export interface ComparisonDesign {
   readonly equivalenceMargin: number | null;
 }
 
-export interface ComparedProducts {
-  readonly layout: ComparisonLayout;
-  readonly contrasts: readonly MeanContrast[];
+export interface ComparedProducts extends GroupComparison {
   /** Null without blocks. */
   readonly blocks: BlockTable | null;
 }
@@ -47,7 +45,7 @@ export function pairsOfProducts(
 /**
  * Compares products with fills as the units: one value a fill, or one a block and product.
  *
- * @param groups       at least two products of at least two fills each
+ * @param groups       at least two products of at least two fills each, the reference among them
  * @param valueOfFill  what is compared, such as the delivery; above zero on the log scale
  */
 export function compareProducts(
@@ -56,16 +54,13 @@ export function compareProducts(
   valueOfFill: (fill: Fill) => number,
 ): ComparedProducts {
   const value = onScale(design, valueOfFill);
-  const pairs = pairsOfProducts(groups, design.reference);
+  const judged = designOf(groups, design);
   if (design.blocks === null) {
     const values = groups.map(({ fills }) => fills.map(({ fill }) => value(fill)));
-    const layout = independentOf(groups, design, values);
-    return { layout, contrasts: compareMeans(layout, pairs, judgedBy(design)), blocks: null };
+    return { ...compareGroups(values, judged), blocks: null };
   }
   const blocks = blockTable(groups, value);
-  const reference = placeOf(groups, design.reference);
-  const layout = blockLayout(blocks.rows, pairs, reference, design.spread);
-  return { layout, contrasts: compareMeans(layout, pairs, judgedBy(design)), blocks };
+  return { ...compareBlocks(blocks.rows, judged), blocks };
 }
 
 /**
@@ -81,20 +76,16 @@ export function judgeByCatches(
     fills.flatMap(({ fill }) => fill.catches.map(({ netKg, turns }) => value(netKg / turns))),
   );
   const pairs = pairsOfProducts(groups, design.reference);
-  return judgeMeans(independentOf(groups, design, values), pairs, judgedBy(design));
+  const judged = designOf(groups, design);
+  const layout = independentLayout(values, pairs, judged.reference, judged.spread);
+  return judgeMeans(layout, pairs, judged);
 }
 
-function independentOf(
+function designOf(
   groups: readonly ProductGroup[],
-  design: ComparisonDesign,
-  values: readonly (readonly number[])[],
-): ComparisonLayout {
-  const pairs = pairsOfProducts(groups, design.reference);
-  return independentLayout(values, pairs, placeOf(groups, design.reference), design.spread);
-}
-
-function judgedBy({ level, scale, equivalenceMargin }: ComparisonDesign): MeanComparisonOptions {
-  return { level, scale, margin: equivalenceMargin };
+  { level, scale, spread, reference, equivalenceMargin }: ComparisonDesign,
+): GroupDesign {
+  return { level, scale, spread, margin: equivalenceMargin, reference: placeOf(groups, reference) };
 }
 
 function onScale<T>({ scale }: ComparisonDesign, value: (of: T) => number): (of: T) => number {

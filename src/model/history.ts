@@ -106,9 +106,7 @@ export function historyOf(meter: Meter, level: number, choices: HistoryChoices =
   const place = start === null ? -1 : fills.findIndex(({ fill }) => fill >= start.fill);
   const afresh = place > 0 ? [place] : [];
   const replay =
-    asked === "never"
-      ? cutOnly(fills.length, afresh)
-      : replayShifts(deliveriesOf(fills), { afresh });
+    asked === "never" ? cutOnly(fills.length, afresh) : replayShifts(deliveriesOf(fills), afresh);
   const replayed = { fills, replay, level };
   const differs = differingFill(replayed, flagged);
   const changes = foundChanges(replayed);

@@ -3,15 +3,6 @@ import type { Catch } from "../data/types.ts";
 import { inTimeOrder } from "./time-order.ts";
 import { deliveryOf, type FillTotals, totalsOf } from "./totals.ts";
 
-/** A catch of an earlier fill that no chance explains; it has no part in any figure. */
-export interface SetAside {
-  readonly row: Catch;
-  /** Among all catch tests of the log, every meter's. */
-  readonly pValue: number;
-  /** Net mass ÷ what its fellows predict. */
-  readonly timesFellows: number;
-}
-
 /** One filling of a bin with one product. */
 export interface Fill {
   readonly bin: string;
@@ -19,18 +10,14 @@ export interface Fill {
   readonly fill: number;
   /** Earliest time the file gives for it. */
   readonly takenAt: string | null;
-  /** Catches that count, in catch order; what several outlets gave in one catch is added up. */
+  /** Catches that count, in catch order, without those the screening set aside; outlets of one catch are added up. */
   readonly catches: readonly Catch[];
   /** The same as weighed: one for each outlet where outlets were weighed apart. */
   readonly weighings: readonly Catch[];
   /** Catches the person asked to leave out, with the reason in `leftOut`. */
   readonly leftOut: readonly Catch[];
-  /** Catches that were set aside by the screening; they are not among `catches`. The newest fill never has any. */
-  readonly setAside: readonly SetAside[];
   /** Of the catches that count. */
   readonly totals: FillTotals;
-  /** Of those together with the ones set aside. */
-  readonly totalsWithAll: FillTotals;
   /** Catches that do not speak for the scatter of other fills, those set aside among them. */
   readonly notLent: readonly Catch[];
   /** Of the catches that do. */
@@ -72,25 +59,14 @@ export function newestFill(meter: Meter): Fill {
   return firstOf(meter.fills.slice(-1));
 }
 
-/** The fill with every catch that the person lets count, those that were set aside among them. */
-export function wholeFill(fill: Fill): Fill {
-  if (fill.setAside.length === 0) return fill;
-  const catches = [...fill.catches, ...fill.setAside.map(({ row }) => row)];
-  return withCatches({ ...fill, setAside: [] }, inOrder(catches));
-}
-
 /** The fill had it these catches only; what it lends to others stays. */
 export function withCatches(fill: Fill, catches: readonly Catch[]): Fill {
   const totals = totalsOf(catches);
   return { ...fill, catches, totals, delivery: deliveryOf(totals) };
 }
 
-function inOrder(rows: readonly Catch[]): Catch[] {
-  return [...rows].sort((a, b) => a.catch - b.catch);
-}
-
 function fillOf(rows: readonly Catch[]): Fill | null {
-  const ordered = inOrder(rows);
+  const ordered = rows.toSorted((a, b) => a.catch - b.catch);
   const weighings = ordered.filter(({ leftOut }) => leftOut === null);
   if (weighings.length === 0) return null;
   const catches = addUpOutlets(weighings);
@@ -104,9 +80,7 @@ function fillOf(rows: readonly Catch[]): Fill | null {
     catches,
     weighings,
     leftOut: ordered.filter(({ leftOut }) => leftOut !== null),
-    setAside: [],
     totals,
-    totalsWithAll: totals,
     notLent: [],
     scatterTotals: totals,
     delivery: deliveryOf(totals),

@@ -1,11 +1,11 @@
-import erfc from "@stdlib/math-base-special-erfc";
 import { logOnePlusMinus } from "./special-functions.ts";
+import { chanceAbove } from "./standard-normal.ts";
 
 /**
  * Regularised incomplete beta function for two huge shapes, or its complement for the upper side: the normal
  * distribution of a variable ψ that makes the exponent an exact square, and the first term of the correction. With
  * u = x/x₀ − 1, x₀ = a/(a + b), w = a/b and a <= b:
- * ½ψ² = −ln(1 + u) − ln(1 − wu)/w, P = ½erfc(−ψ√(a/2)) + e^(−aψ²/2)/√(2πa)·(1/ψ − 1/(u√(1 + w))).
+ * ½ψ² = −ln(1 + u) − ln(1 − wu)/w, P = Φ(ψ√a) + e^(−aψ²/2)/√(2πa)·(1/ψ − 1/(u√(1 + w))).
  *
  * @param a above 1e8, so that the next term of the correction stays below 1e-14
  * @param b above 1e8
@@ -27,8 +27,8 @@ export function betaExpansion(
   const psi = Math.sign(u) * Math.sqrt(2 * halfSquare);
   const correction =
     (Math.exp(-a * halfSquare) / Math.sqrt(2 * Math.PI * a)) * firstTerm(u, w, psi);
-  const reach = psi * Math.sqrt(0.5 * a);
-  return side === "lower" ? 0.5 * erfc(-reach) + correction : 0.5 * erfc(reach) - correction;
+  const reach = psi * Math.sqrt(a);
+  return side === "lower" ? chanceAbove(-reach) + correction : chanceAbove(reach) - correction;
 }
 
 /** 1/ψ − 1/(u√(1 + w)); near u = 0, where the two cancel, from the series e of ψ²(1/u²)/(1 + w) − 1. */

@@ -1,7 +1,13 @@
 import { NumericalError } from "../errors/errors.ts";
 import { betaExpansion } from "./beta-expansion.ts";
 import { findLogTail } from "./log-tail-newton.ts";
-import { logRatioMinus, stirlingRemainder } from "./special-functions.ts";
+import {
+  logMinusDigamma,
+  logRatioMinus,
+  stirlingRemainder,
+  trigamma,
+} from "./special-functions.ts";
+import { quantile } from "./standard-normal.ts";
 
 /** Where both shapes are above this, the fraction would take many terms, and the asymptotic expansion is exact. */
 const largeShape = 1e8;
@@ -62,6 +68,21 @@ export function betaOdds(
     (v) => betaFront(1 / (1 + Math.exp(-v)), 1 / (1 + Math.exp(v)), a, b),
   );
   return Math.exp(logOdds);
+}
+
+/**
+ * Odds x/(1 − x) of the beta quantile, from a normal distribution with the mean and variance of ln of the odds on.
+ *
+ * @param p lower-tail probability, 0 < p < 1
+ * @returns the odds; 0, Infinity or NaN when a number cannot hold them
+ */
+export function betaOddsQuantile(p: number, a: number, b: number): number {
+  const spread = Math.sqrt(trigamma(a) + trigamma(b));
+  // So huge a pair of shapes leaves nothing but that normal distribution, and less spread than a search could resolve.
+  if (Math.min(a, b) > 1e16) return (a / b) * Math.exp(quantile(p) * spread);
+  const middle = Math.log(a / b) - logMinusDigamma(a) + logMinusDigamma(b);
+  const start = middle + quantile(p) * spread;
+  return p > 0.5 ? betaOdds("upper", 1 - p, a, b, start) : betaOdds("lower", p, a, b, start);
 }
 
 /**

@@ -1,6 +1,7 @@
-import erfc from "@stdlib/math-base-special-erfc";
 import { NumericalError } from "../errors/errors.ts";
+import { polynomial } from "./rational.ts";
 import { logOnePlusMinus, logRatioMinus, stirlingRemainder } from "./special-functions.ts";
+import { chanceAbove } from "./standard-normal.ts";
 
 /** Above this shape the series would take thousands of terms, and the asymptotic expansion is exact. */
 const largeShape = 1e6;
@@ -77,16 +78,12 @@ function expansion(a: number, x: number, side: "lower" | "upper"): number {
   const correction =
     (Math.exp(-a * halfSquare) / Math.sqrt(2 * Math.PI * a)) *
     (first + polynomial(secondSeries, eta) / a);
-  const reach = eta * Math.sqrt(0.5 * a);
-  return side === "lower" ? 0.5 * erfc(-reach) - correction : 0.5 * erfc(reach) + correction;
+  const reach = eta * Math.sqrt(a);
+  return side === "lower" ? chanceAbove(-reach) - correction : chanceAbove(reach) + correction;
 }
 
-const firstSeries = [-1 / 3, 1 / 12, -2 / 135, 1 / 864, 1 / 2835, -139 / 777600];
-const secondSeries = [-1 / 540, -1 / 288, 25 / 12096];
-
-function polynomial(coefficients: readonly number[], x: number): number {
-  return coefficients.reduceRight((value, coefficient) => value * x + coefficient, 0);
-}
+const firstSeries = [-139 / 777600, 1 / 2835, 1 / 864, -2 / 135, 1 / 12, -1 / 3];
+const secondSeries = [25 / 12096, -1 / 288, -1 / 540];
 
 function notConverged(a: number, x: number): NumericalError {
   return new NumericalError(`Incomplete gamma function: no convergence at shape ${a}, x ${x}.`);

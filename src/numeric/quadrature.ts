@@ -59,24 +59,6 @@ export function integratePanel(
   return half * sum;
 }
 
-/**
- * Integral of `f` over consecutive panels. Put an edge wherever `f` changes its character; the rule then converges fast
- * on every panel.
- *
- * @param f integrand, smooth on each panel
- * @param edges ascending panel edges; n + 1 edges make n panels
- * @param points nodes per panel, default 16
- */
-export function integratePanels(
-  f: (x: number) => number,
-  edges: readonly number[],
-  points = 16,
-): number {
-  return edges
-    .slice(1)
-    .reduce((total, upper, i) => total + integratePanel(f, edges[i] ?? upper, upper, points), 0);
-}
-
 /** Legendre polynomial of the degree and its derivative at x, by the three-term recurrence. */
 function legendre(degree: number, x: number): readonly [value: number, derivative: number] {
   let previous = 1;

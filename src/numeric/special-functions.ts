@@ -1,28 +1,33 @@
-import stdlibDigamma from "@stdlib/math-base-special-digamma";
-import gammaln from "@stdlib/math-base-special-gammaln";
-import stdlibTrigamma from "@stdlib/math-base-special-trigamma";
 import { finiteResult, requirePositive } from "./domain.ts";
 
-/**
- * Natural logarithm of the gamma function.
- *
- * @param x finite, above 0
- * @throws NumericalError when x is out of range or the result overflows
- */
-export function logGamma(x: number): number {
-  requirePositive("logGamma", "x", x);
-  return finiteResult("logGamma", gammaln(x));
+/** Below this x the asymptotic series would fall short of a double's digits; the functions are shifted up to it first. */
+const seriesFrom = 10;
+
+/** Bernoulli numbers B₂, B₄, …, B₁₆. */
+const bernoulli = [1 / 6, -1 / 30, 1 / 42, -1 / 30, 5 / 66, -691 / 2730, 7 / 6, -3617 / 510];
+const ofStirling = bernoulli.map((number, i) => number / ((2 * i + 2) * (2 * i + 1)));
+const ofDigamma = bernoulli.map((number, i) => number / (2 * i + 2));
+
+/** Σ cₖ/x^2k over k = 1, 2, … */
+function inverseSquares(coefficients: readonly number[], x: number): number {
+  const square = x * x;
+  return coefficients.reduceRight((sum, coefficient) => (sum + coefficient) / square, 0);
 }
 
 /**
- * Digamma function, the first derivative of the log-gamma function.
+ * ln x − ψ(x), ψ being the digamma function: how far the mean of ln of a gamma variable of shape x lies below ln of its
+ * mean. Computed as such, because the plain difference loses a digit per decade of x.
  *
  * @param x finite, above 0
  * @throws NumericalError when x is out of range or the result overflows
+ * Source Abramowitz and Stegun 1964, Handbook of Mathematical Functions, 6.3.5 (the shift) and 6.3.18 (the series)
  */
-export function digamma(x: number): number {
-  requirePositive("digamma", "x", x);
-  return finiteResult("digamma", stdlibDigamma(x));
+export function logMinusDigamma(x: number): number {
+  requirePositive("logMinusDigamma", "x", x);
+  let [shift, shifted] = [0, x];
+  for (; shifted < seriesFrom; shifted++) shift -= logOnePlusMinus(1 / shifted);
+  const series = 0.5 / shifted + inverseSquares(ofDigamma, shifted);
+  return finiteResult("logMinusDigamma", shift + series);
 }
 
 /**
@@ -30,10 +35,14 @@ export function digamma(x: number): number {
  *
  * @param x finite, above 0
  * @throws NumericalError when x is out of range or the result overflows
+ * Source Abramowitz and Stegun 1964, Handbook of Mathematical Functions, 6.4.6 (the shift) and 6.4.12 (the series)
  */
 export function trigamma(x: number): number {
   requirePositive("trigamma", "x", x);
-  return finiteResult("trigamma", stdlibTrigamma(x));
+  let [shift, shifted] = [0, x];
+  for (; shifted < seriesFrom; shifted++) shift += 1 / (shifted * shifted);
+  const series = (1 + 0.5 / shifted + inverseSquares(bernoulli, shifted)) / shifted;
+  return finiteResult("trigamma", shift + series);
 }
 
 /**
@@ -42,16 +51,18 @@ export function trigamma(x: number): number {
  *
  * @param x finite, above 0
  * @throws NumericalError when x is out of range
- * Source Abramowitz and Stegun 1964, Handbook of Mathematical Functions, 6.1.41 (the series, used from x = 15)
+ * Source Abramowitz and Stegun 1964, Handbook of Mathematical Functions, 6.1.15 (the shift) and 6.1.41 (the series)
  */
 export function stirlingRemainder(x: number): number {
   requirePositive("stirlingRemainder", "x", x);
-  if (x < 15) return gammaln(x) - (x - 0.5) * Math.log(x) + x - halfLogTwoPi;
-  const square = x * x;
-  return (
-    (1 / 12 - (1 / 360 - (1 / 1260 - (1 / 1680 - 1 / 1188 / square) / square) / square) / square) /
-    x
-  );
+  const steps = Math.max(0, Math.ceil(seriesFrom - x));
+  const shifted = x + steps;
+  const series = shifted * inverseSquares(ofStirling, shifted);
+  if (steps === 0) return series;
+  // The factors x(x + 1)… of the shift, each as a share of where it ends, so that one small logarithm serves them all.
+  let share = 1;
+  for (let k = 0; k < steps; k++) share *= (x + k) / shifted;
+  return series + (x - 0.5) * Math.log(shifted / x) - steps - Math.log(share);
 }
 
 /**
@@ -78,5 +89,3 @@ export function logOnePlusMinus(x: number): number {
 export function logRatioMinus(ratio: number, excess: number): number {
   return Math.abs(excess) < 0.4 ? logOnePlusMinus(excess) : Math.log(ratio) - excess;
 }
-
-const halfLogTwoPi = 0.5 * Math.log(2 * Math.PI);

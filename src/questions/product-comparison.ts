@@ -64,8 +64,8 @@ export function productComparison(
     options,
     input: inputOf(all, compared?.blocks?.rows ?? null),
     products: all.map((group) => productEstimate(group, options)),
-    method: compared?.layout.method ?? null,
-    overall: compared?.layout.overall ?? null,
+    method: compared?.method ?? null,
+    overall: compared?.overall ?? null,
     contrasts: (compared?.contrasts ?? []).map((contrast) =>
       productContrast(contrast, names, options.scale, options.level),
     ),

@@ -1,11 +1,12 @@
 import { blockAnova } from "./block-anova.ts";
-import { referenceLoadings, type SpreadLaw } from "./contrasts.ts";
 import { combinedDf, pooledVariance, type Sample, sampleOf, varianceOfMean } from "./sample.ts";
 import {
   bonferroniRule,
   dunnettRule,
   type Pair,
+  referenceLoadings,
   type SimultaneousRule,
+  type SpreadLaw,
   studentizedRangeRule,
 } from "./simultaneous.ts";
 import { mean } from "./summary.ts";

@@ -1,10 +1,5 @@
 import { sum } from "simple-statistics";
-import {
-  noncentralTLowerTail,
-  noncentralTUpperTail,
-} from "../numeric/distributions/noncentral-t.ts";
-import { studentTQuantile, studentTTwoSided } from "../numeric/distributions/student-t.ts";
-import { findRoot } from "../numeric/roots.ts";
+import { studentTTwoSided } from "../numeric/distributions/student-t.ts";
 import { weightedLine } from "./straight-line.ts";
 import type { Point } from "./through-origin.ts";
 
@@ -46,7 +41,7 @@ export function testOffset(
   const dust = 1e-24 * sum(points.map(({ x, y }) => y ** 2 / x));
   if (df < 1 || residual <= dust) return null;
 
-  const standardError = Math.sqrt((residual / df) * offsetVarianceFactor(points));
+  const standardError = Math.sqrt((residual / df) * offsetVarianceFactor(points.map(({ x }) => x)));
   const statistic = line.intercept / standardError;
   return {
     offset: line.intercept,
@@ -58,26 +53,8 @@ export function testOffset(
   };
 }
 
-/** Chance that the two-sided test at 1 − level sees a true offset of this size: noncentral t. */
-export function offsetPower(fit: OffsetFit, trueOffset: number, level: number): number {
-  const critical = studentTQuantile((1 + level) / 2, fit.df);
-  const noncentrality = Math.abs(trueOffset) / fit.standardError;
-  return (
-    noncentralTUpperTail(critical, fit.df, noncentrality) +
-    noncentralTLowerTail(-critical, fit.df, noncentrality)
-  );
-}
-
-/** The offset that the test would see with the given chance. */
-export function detectableOffset(fit: OffsetFit, power: number, level: number): number {
-  const ofErrors = (errors: number) => offsetPower(fit, errors * fit.standardError, level) - power;
-  let upper = 4;
-  while (ofErrors(upper) < 0) upper *= 2;
-  return findRoot(ofErrors, 0, upper) * fit.standardError;
-}
-
-// Var(intercept)/σ² with weights 1/x: Σx / (Σx·Σ1/x − n²).
-function offsetVarianceFactor(points: readonly Point[]): number {
-  const total = sum(points.map(({ x }) => x));
-  return total / (total * sum(points.map(({ x }) => 1 / x)) - points.length ** 2);
+/** Variance of the intercept of a line with weights 1/x over the error variance at x = 1: Σx/(Σx·Σ1/x − n²). */
+export function offsetVarianceFactor(x: readonly number[]): number {
+  const total = sum(x);
+  return total / (total * sum(x.map((value) => 1 / value)) - x.length ** 2);
 }

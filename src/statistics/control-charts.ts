@@ -2,7 +2,7 @@ import { NumericalError } from "../errors/errors.ts";
 import { requireFinite, requirePositive } from "../numeric/domain.ts";
 import { mean } from "./summary.ts";
 
-/** Mean range of two normal values in standard deviations, 2/√π: the factor d2 = 1.128 (see meanRange). */
+/** Mean range of two normal values in standard deviations, 2/√π: the factor d2 = 1.128 of control charts. */
 const meanRangeOfTwo = 2 / Math.sqrt(Math.PI);
 
 /** Limits that values of a steady process seldom leave. They come from the values, never from what is wanted of them. */

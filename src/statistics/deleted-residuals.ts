@@ -42,31 +42,17 @@ export interface FamilyJudgement {
 }
 
 /**
- * How far is each point from where the others put it? Externally studentized (deleted) residuals of a line through the
+ * The order in which points would be taken away: the one with the largest deleted residual, then the next, at most
+ * `most` times. `outlyingOf` says how many of them stand out. Externally studentized residuals of a line through the
  * origin with variance proportional to x, the scatter pooled with that of other lines:
  * s² = (SS of the others + ν₀s₀²)/(n − 2 + ν₀), T = (y − b'x)/√(s²·x(1 + x/Σx') + known), t on n − 2 + ν₀ df.
  *
- * @param points   n >= 2, x above zero
+ * @param points   n >= 2, x above zero; with two left both have the same statistic: the pair is one test, neither "the" one
  * @param outside  scatter s₀² at x = 1 known from elsewhere, with its ν₀; null: the other points alone
- * @returns        one for each point, in order; null when there is no scatter to compare with
+ * @returns        fewer steps than `most` where no scatter is left to compare with, or one point
  * @throws         NumericalError when a point cannot be used, or with fewer than two
- * Source          Cook & Weisberg, Residuals and Influence in Regression (1982), 2.2.1
- */
-export function deletedResiduals(
-  points: readonly JudgedPoint[],
-  outside: OutsideVariance | null,
-): readonly Residual[] | null {
-  return distances(points, outside)?.map(withPValue) ?? null;
-}
-
-/**
- * The order in which points would be taken away: the one with the largest deleted residual, then the next, at most
- * `most` times. `outlyingOf` says how many of them stand out.
- *
- * @param points  n >= 2; with two left both have the same statistic, so the pair is one test and neither is "the" one
- * @returns       fewer steps than `most` where no scatter is left to compare with, or one point
- * @throws        NumericalError when a point cannot be used, or with fewer than two
- * Source         Rosner, Technometrics 25 (1983) 165, with the pooled scatter of ISO 5725-2
+ * Source          Cook & Weisberg, Residuals and Influence in Regression (1982), 2.2.1; Rosner, Technometrics 25 (1983)
+ *                 165, with the pooled scatter of ISO 5725-2
  */
 export function deletionSteps(
   points: readonly JudgedPoint[],

@@ -1,8 +1,6 @@
 import { NumericalError } from "../errors/errors.ts";
 import { studentTLowerTail, studentTUpperTail } from "../numeric/distributions/student-t.ts";
-import { requireFinite, requirePositive } from "../numeric/domain.ts";
-import { combinedDf, type Sample, varianceOfMean } from "./sample.ts";
-import { welchTest } from "./welch.ts";
+import { requireFinite } from "../numeric/domain.ts";
 
 /** Limits between which two things count as equivalent; set before the data are seen. */
 export interface Limits {
@@ -60,70 +58,6 @@ export function twoOneSidedTests(
     pValue,
     equivalent: pValue < 1 - level,
   };
-}
-
-/**
- * Test of a limit for an estimate with one standard error.
- *
- * @param standardError above 0
- * @throws NumericalError when it is not
- */
-export function testByStandardError(
-  estimate: number,
-  standardError: number,
-  df: number,
-): TestOfLimit {
-  requirePositive("testByStandardError", "standardError", standardError);
-  return (limit) => ({ statistic: (estimate - limit) / standardError, df });
-}
-
-/**
- * Do two independent groups have the same mean within given limits of their difference? TOST by Welch's standard error
- * and degrees of freedom.
- *
- * @param limits of first minus second, lower below upper
- * @throws NumericalError when an argument is out of range or neither group scatters
- * Source Schuirmann 1987, as above; Welch 1947, Biometrika 34, 28–35
- */
-export function welchEquivalence(
-  first: Sample,
-  second: Sample,
-  limits: Limits,
-  level = 0.95,
-): EquivalenceTest {
-  const { difference, standardError, df } = welchTest(first, second);
-  const test = testByStandardError(difference, standardError, df);
-  return twoOneSidedTests(difference, limits, test, level);
-}
-
-/**
- * Is the ratio of two means within given limits? Each limit θ is tested by the t statistic of ȳ₁ − θ·ȳ₂ with a variance
- * and Satterthwaite df of its own, so that the margin may be a share of a mean that is itself only estimated.
- *
- * @param limits of first ÷ second, lower below upper
- * @throws NumericalError when an argument is out of range, neither group scatters, or the second mean is not above 0
- * Source Sasabuchi 1988, Memoirs of the Faculty of Science, Kyushu University A 42, 103–110; Hauschke, Kieser, Diletti
- *   and Burke 1999, Statistics in Medicine 18, 93–105
- */
-export function ratioEquivalence(
-  first: Sample,
-  second: Sample,
-  limits: Limits,
-  level = 0.95,
-): EquivalenceTest {
-  requirePositive("ratioEquivalence", "second mean", second.mean);
-  const test: TestOfLimit = (limit) => {
-    const parts = [
-      { variance: varianceOfMean(first), df: first.n - 1 },
-      { variance: limit ** 2 * varianceOfMean(second), df: second.n - 1 },
-    ];
-    const variance = parts.reduce((sum, part) => sum + part.variance, 0);
-    return {
-      statistic: (first.mean - limit * second.mean) / Math.sqrt(variance),
-      df: combinedDf(parts),
-    };
-  };
-  return twoOneSidedTests(first.mean / second.mean, limits, test, level);
 }
 
 function check(estimate: number, { lower, upper }: Limits, level: number): void {

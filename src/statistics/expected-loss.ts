@@ -2,7 +2,6 @@ import { chiSquaredQuantile } from "../numeric/distributions/chi-squared.ts";
 import {
   studentTDensity,
   studentTLowerTail,
-  studentTQuantile,
   studentTUpperTail,
 } from "../numeric/distributions/student-t.ts";
 import {
@@ -88,12 +87,6 @@ export function expectedSquare(law: ErrorLaw): number | null {
 export function errorDensity(law: ErrorLaw, x: number): number {
   check("errorDensity", law);
   return studentTDensity((x - law.location) / law.scale, law.df) / law.scale;
-}
-
-/** The error that is exceeded with chance 1 − p. */
-export function errorQuantile(law: ErrorLaw, p: number): number {
-  check("errorQuantile", law);
-  return law.location + law.scale * studentTQuantile(p, law.df);
 }
 
 /**

@@ -38,13 +38,6 @@ export interface Budget {
   readonly contributions: readonly Contribution[];
 }
 
-/** Two inputs, by their place in the list, that were not found independently of one another. */
-export interface Correlation {
-  readonly between: readonly [number, number];
-  /** −1 … 1. */
-  readonly coefficient: number;
-}
-
 /** A result as a function of its inputs, in their order. */
 export type Measurement = (values: readonly number[]) => number;
 
@@ -87,33 +80,6 @@ export function propagateUncertainty(
       share: variance > 0 ? effect.contribution ** 2 / variance : 0,
     })),
   };
-}
-
-/**
- * Combined standard uncertainty when some inputs are correlated: u² = ΣΣ cᵢcⱼuᵢuⱼrᵢⱼ. Gives no degrees of freedom: the
- * Welch–Satterthwaite formula holds for independent inputs only.
- *
- * @throws NumericalError for a coefficient outside −1 … 1, or a place that is not in the list
- * Source  JCGM 100:2008 (GUM) 5.2.2, equation 16
- */
-export function combinedWithCorrelation(
-  measurement: Measurement,
-  inputs: readonly Input[],
-  correlations: readonly Correlation[],
-): number {
-  const { contributions } = propagateUncertainty(measurement, inputs, 0.95);
-  const signed = contributions.map(
-    ({ sensitivity, standardUncertainty }) => sensitivity * standardUncertainty,
-  );
-  const cross = correlations.map(({ between: [i, j], coefficient }) => {
-    const [a, b] = [signed[i], signed[j]];
-    if (a === undefined || b === undefined || !(Math.abs(coefficient) <= 1))
-      throw new NumericalError(
-        `A correlation of ${coefficient} between inputs ${i} and ${j} cannot be.`,
-      );
-    return 2 * coefficient * a * b;
-  });
-  return Math.sqrt(Math.max(0, sum(signed.map((value) => value ** 2)) + sum(cross)));
 }
 
 /**

@@ -1,6 +1,5 @@
 import { sum } from "simple-statistics";
 import { NumericalError } from "../errors/errors.ts";
-import { minimize } from "../numeric/optimize.ts";
 import { bracketRoot, findRoot } from "../numeric/roots.ts";
 import { noScatter } from "./no-scatter.ts";
 
@@ -75,21 +74,18 @@ interface AtRatio {
   readonly sumOfSquares: number;
   /** Σw²(b−μ)². */
   readonly weightedSumOfSquares: number;
-  /** Σln(1+λT). */
-  readonly logDeterminant: number;
 }
 
 // One plain loop: a refit asks for this some twenty times, and a study refits a million times.
 function atRatio(groups: readonly Group[], lambda: number): AtRatio {
   // Weighting distances from the first estimate keeps digits when estimates agree closely.
   const origin = groups[0]?.estimate ?? 0;
-  let [weight, squaredWeight, shift, logDeterminant] = [0, 0, 0, 0];
+  let [weight, squaredWeight, shift] = [0, 0, 0];
   for (const { estimate, information } of groups) {
     const w = information / (1 + lambda * information);
     weight += w;
     squaredWeight += w * w;
     shift += w * (estimate - origin);
-    logDeterminant += Math.log1p(lambda * information);
   }
   const center = origin + shift / weight;
   let [sumOfSquares, weightedSumOfSquares] = [0, 0];
@@ -99,28 +95,40 @@ function atRatio(groups: readonly Group[], lambda: number): AtRatio {
     sumOfSquares += square;
     weightedSumOfSquares += w * square;
   }
-  return {
-    mean: center,
-    weight,
-    squaredWeight,
-    sumOfSquares,
-    weightedSumOfSquares,
-    logDeterminant,
-  };
+  return { mean: center, weight, squaredWeight, sumOfSquares, weightedSumOfSquares };
 }
 
-/** Shares at which the valley is looked for before it is pinned down; two valleys are rare but happen. */
-const scannedShares = [0, 0.02, 0.1, 0.25, 0.45, 0.65, 0.85, 0.97, 0.999, 0.999999, 1 - 1e-12];
+/** Shares between which the valleys are looked for; two of them are rare but happen. */
+const scannedShares = [
+  0,
+  0.005,
+  0.02,
+  0.05,
+  0.1,
+  0.17,
+  0.25,
+  0.35,
+  0.45,
+  0.55,
+  0.65,
+  0.75,
+  0.85,
+  0.92,
+  0.97,
+  0.99,
+  0.999,
+  0.999999,
+  1 - 1e-12,
+];
 
-// λ runs over [0, ∞): searched as share = λT̄/(1+λT̄) in [0, 1), the intraclass correlation of a typical group, so that
-// one grid serves every scale of T. The valley is found by the criterion and pinned down by its derivative, because a
-// minimum alone is known to half the digits of a root.
+// The shares scanned are λT̄/(1+λT̄), the intraclass correlation of a typical group, so that one grid serves every scale of
+// T. A valley is pinned down by the derivative, because a minimum alone is known to half the digits of a root.
 function bestVarianceRatio(groups: readonly Group[], within: number, withinDf: number): number {
   const typical = sum(groups.map(({ information }) => information)) / groups.length;
-  const ratio = (share: number) => share / (1 - share) / typical;
   const total = withinDf + groups.length - 1;
-  const deviance = (share: number) => {
-    const { sumOfSquares, logDeterminant, weight } = atRatio(groups, ratio(share));
+  const deviance = (lambda: number) => {
+    const { sumOfSquares, weight } = atRatio(groups, lambda);
+    const logDeterminant = sum(groups.map(({ information }) => Math.log1p(lambda * information)));
     return total * Math.log(within + sumOfSquares) + logDeterminant + Math.log(weight);
   };
   const slopeAt = (lambda: number) => {
@@ -131,24 +139,25 @@ function bestVarianceRatio(groups: readonly Group[], within: number, withinDf: n
       (total * at.weightedSumOfSquares) / (within + at.sumOfSquares)
     );
   };
-  const derivative = (share: number) => slopeAt(ratio(share));
+  const scanned = scannedShares.map((share) => {
+    const lambda = share / (1 - share) / typical;
+    return { lambda, rises: slopeAt(lambda) >= 0 };
+  });
+  const valleys = scanned.flatMap(({ lambda, rises }, i) => {
+    const before = scanned[i - 1];
+    if (before === undefined) return rises ? [lambda] : [];
+    return rises && !before.rises ? [findRoot(slopeAt, before.lambda, lambda)] : [];
+  });
+  const last = scanned.at(-1);
+  if (last?.rises === false) valleys.push(rootBeyond(slopeAt, last.lambda));
+  return valleys.reduce((best, one) => (deviance(one) < deviance(best) ? one : best));
+}
 
-  const deviances = scannedShares.map(deviance);
-  const lowest = deviances.indexOf(Math.min(...deviances));
-  const below = scannedShares[Math.max(0, lowest - 1)] ?? 0;
-  const above = scannedShares[Math.min(scannedShares.length - 1, lowest + 1)] ?? below;
-  if (below > 0.99) {
-    // A share has few digits left so near to 1, and none where catches all but agree: ln of the odds keeps them.
-    const ofLogOdds = (x: number) => slopeAt(Math.exp(x) / typical);
-    const from = Math.log(below / (1 - below));
-    const bracket = bracketRoot(ofLogOdds, from, from + 2);
-    return Math.exp(findRoot(ofLogOdds, bracket.lower, bracket.upper)) / typical;
-  }
-  const [falls, rises] = [derivative(below) < 0, derivative(above) > 0];
-  if (lowest === 0 && !falls) return 0;
-  if (falls && rises) return ratio(findRoot(derivative, below, above));
-  // Two valleys side by side: no crossing of the derivative singles out the lower one.
-  return ratio(minimize(deviance, below, above).argument);
+/** Where catches all but agree, λ is beyond every share that a number can tell from 1. */
+function rootBeyond(slopeAt: (lambda: number) => number, from: number): number {
+  const ofLog = (x: number) => slopeAt(Math.exp(x));
+  const { lower, upper } = bracketRoot(ofLog, Math.log(from), Math.log(from) + 2);
+  return Math.exp(findRoot(ofLog, lower, upper));
 }
 
 // The letters are those of the source: Φ the variance of the mean, P and Q the first and second derivative terms, I

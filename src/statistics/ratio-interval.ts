@@ -1,7 +1,5 @@
 import { NumericalError } from "../errors/errors.ts";
-import { studentTQuantile } from "../numeric/distributions/student-t.ts";
-import { requireFinite, requireProbability } from "../numeric/domain.ts";
-import { combinedDf, type Sample, varianceOfMean } from "./sample.ts";
+import { requireFinite } from "../numeric/domain.ts";
 
 /**
  * The ratios that data cannot rule out. When the denominator is well away from zero they are an interval; when it is
@@ -48,45 +46,6 @@ export function fiellerSet(parts: RatioParts, criticalValue: number): RatioSet {
   return a > 0
     ? { shape: "interval", lower, upper }
     : { shape: "two half-lines", below: lower, above: upper };
-}
-
-/** A ratio of two means with the set of ratios that the data cannot rule out. */
-export interface RatioOfMeans {
-  readonly ratio: number;
-  readonly df: number;
-  readonly set: RatioSet;
-}
-
-/**
- * Ratio of the means of two independent groups with spreads of their own: Fieller's set, the critical value taken on
- * Satterthwaite's degrees of freedom of ȳ₁ − θ·ȳ₂ at the estimated ratio.
- *
- * @param criticalValue half-width in standard errors for given df; default the two-sided t quantile of `level`
- * @param level 0 < level < 1, default 0.95; passed over when a critical value is given
- * @throws NumericalError when level is out of range, the second mean is 0, or neither group scatters
- * Source Fieller 1954, Journal of the Royal Statistical Society B 16, 175–185
- * @example ratioOfMeans(sampleOf([6.4, 6.5, 6.6]), sampleOf([3.1, 3.2, 3.3])).ratio // -> 2.03125
- */
-export function ratioOfMeans(
-  first: Sample,
-  second: Sample,
-  level = 0.95,
-  criticalValue: (df: number) => number = (df) => studentTQuantile((1 + level) / 2, df),
-): RatioOfMeans {
-  requireProbability("ratioOfMeans", "level", level);
-  if (second.mean === 0) throw new NumericalError("ratioOfMeans: the second mean is 0.");
-  const ratio = first.mean / second.mean;
-  const df = combinedDf([
-    { variance: varianceOfMean(first), df: first.n - 1 },
-    { variance: ratio ** 2 * varianceOfMean(second), df: second.n - 1 },
-  ]);
-  const parts = {
-    numerator: first.mean,
-    denominator: second.mean,
-    numeratorVariance: varianceOfMean(first),
-    denominatorVariance: varianceOfMean(second),
-  };
-  return { ratio, df, set: fiellerSet(parts, criticalValue(df)) };
 }
 
 /** Roots of aθ² − 2bθ + c in ascending order; the root of larger size first, the other from it without cancelling. */

@@ -1,7 +1,7 @@
 import { NumericalError } from "../errors/errors.ts";
 import { chiSquaredQuantile } from "../numeric/distributions/chi-squared.ts";
 import { requirePositive, requireProbability } from "../numeric/domain.ts";
-import { digamma } from "../numeric/special-functions.ts";
+import { logMinusDigamma } from "../numeric/special-functions.ts";
 import { pooledVariance, sampleOf, varianceOfMean } from "./sample.ts";
 import { type DifferenceOfMeans, differenceOfMeans, welchDf } from "./welch.ts";
 
@@ -13,7 +13,7 @@ export interface Scatter {
 
 /**
  * Natural logarithm of a variance estimate, corrected so that its mean is that of the true variance whatever the
- * degrees of freedom: ln s² − [ψ(df/2) − ln(df/2)], ψ the digamma function.
+ * degrees of freedom: ln s² + ln(df/2) − ψ(df/2), ψ the digamma function.
  *
  * @param scatter standard deviation above 0, df above 0
  * @throws NumericalError when one of them is not
@@ -22,7 +22,7 @@ export interface Scatter {
 export function logVariance({ standardDeviation, df }: Scatter): number {
   requirePositive("logVariance", "standardDeviation", standardDeviation);
   requirePositive("logVariance", "df", df);
-  return 2 * Math.log(standardDeviation) - (digamma(df / 2) - Math.log(df / 2));
+  return 2 * Math.log(standardDeviation) + logMinusDigamma(df / 2);
 }
 
 /** How many times one standard deviation is the other, with interval and test. */

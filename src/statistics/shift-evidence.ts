@@ -63,16 +63,12 @@ export function shiftEvidence(
 const mostEvidence = 1e300;
 
 /**
- * Bayes factor "shift after so many values : no shift", so many times likelier with the shift than without. With G = 2m:
- * B = (1 + G)^−½·(1 − r·G/(1 + G))^−(ν + 1)/2.
+ * ln of the Bayes factor "shift after so many values : no shift", so many times likelier with the shift than without. With
+ * G = 2m: B = (1 + G)^−½·(1 − r·G/(1 + G))^−(ν + 1)/2.
  *
  * Source Jeffreys 1961, Theory of Probability, 5.2; Zellner 1986 (g prior)
  */
-export function evidenceOfSplit(evidence: ShiftEvidence, before: number): number {
-  return Math.min(mostEvidence, Math.exp(logEvidence(evidence, before)));
-}
-
-function logEvidence({ shares, df }: ShiftEvidence, before: number): number {
+export function logEvidence({ shares, df }: ShiftEvidence, before: number): number {
   const n = shares.length + 1;
   const g = (typicalShiftVariance * before * (n - before)) / n;
   const share = shares[before - 1] ?? 0;

@@ -51,13 +51,6 @@ export interface SeriesReplay {
   readonly apart: readonly { readonly place: number; readonly settledAt: number }[];
 }
 
-export interface ReplayOptions {
-  /** Of the relative variance of the values; default none. */
-  readonly prior?: SpreadPrior;
-  /** Places from which the level is known to be a new one; default none. */
-  readonly afresh?: readonly number[];
-}
-
 /** Above this p the value after a differing one belongs with those before it. */
 const settlingLimit = 0.05;
 /** Fewest values in which a rise is told from a step. */
@@ -88,24 +81,27 @@ type Judged = Omit<SeriesStep, "stretchFrom">;
  * join the prior of the spread. Everything is relative to the mean of the stretch, because spread grows with the level.
  *
  * @param values above 0, in time order, one per independent unit: fills, never catches
+ * @param afresh places from which the level is known to be a new one
  * @throws NumericalError when a value is not finite
  * Assumes near-normal values of one relative spread. A steady series is called moved, trending or differing within 12
  *   values in 1 of 20; values alike when close in time raise that: reports/drift-study.md
  */
-export function replayShifts(values: readonly number[], options: ReplayOptions = {}): SeriesReplay {
-  const afresh = new Set(options.afresh ?? []);
+export function replayShifts(
+  values: readonly number[],
+  afresh: readonly number[] = [],
+): SeriesReplay {
   let state: State = {
     stretch: [],
     begins: "series",
     foundAt: null,
-    prior: options.prior ?? noPrior,
+    prior: noPrior,
     pending: false,
     closed: [],
     apart: [],
   };
   const steps = values.map((_, place): SeriesStep => {
     const [next, judged] =
-      place > 0 && afresh.has(place)
+      place > 0 && afresh.includes(place)
         ? beginAfresh(state, place, values)
         : takeIn(state, place, values);
     state = next;

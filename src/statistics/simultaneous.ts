@@ -1,3 +1,4 @@
+import { at } from "../errors/at.ts";
 import { NumericalError } from "../errors/errors.ts";
 import { dunnettQuantile, dunnettUpperTail } from "../numeric/distributions/dunnett.ts";
 import { studentTQuantile, studentTTwoSided } from "../numeric/distributions/student-t.ts";
@@ -6,6 +7,7 @@ import {
   studentizedRangeUpperTail,
 } from "../numeric/distributions/studentized-range.ts";
 import { requireWhole } from "../numeric/domain.ts";
+import { type Sample, varianceOfMean } from "./sample.ts";
 
 /**
  * How several contrasts are judged together, so that the chance of any false difference among them stays small.
@@ -30,7 +32,7 @@ export function studentizedRangeRule(means: number): SimultaneousRule {
   };
 }
 
-/** Several comparisons with one reference that share its error; loadings as for `dunnettUpperTail`. */
+/** Several comparisons with one reference that share its error; loadings as `referenceLoadings` gives them. */
 export function dunnettRule(loadings: readonly number[]): SimultaneousRule {
   return {
     criticalValue: (level, df) => dunnettQuantile(level, loadings, df),
@@ -79,3 +81,25 @@ export function pairsWithReference(groups: number, reference: number): readonly 
     .filter((first) => first !== reference)
     .map((first) => ({ first, second: reference }));
 }
+
+/** Whether groups have one spread, estimated together, or each its own. */
+export type SpreadLaw = "separate" | "common";
+
+/** Square roots of the reference's share in the variance of each contrast; what `dunnettRule` needs. */
+export function referenceLoadings(
+  samples: readonly Sample[],
+  pairs: readonly Pair[],
+  spread: SpreadLaw,
+): readonly number[] {
+  const part = (place: number) => {
+    const sample = at(samples, place);
+    return spread === "common" ? 1 / sample.n : varianceOfMean(sample);
+  };
+  return pairs.map(({ first, second }) => {
+    const share = part(second) / (part(second) + part(first));
+    // A comparison with a group that does not scatter rests on the reference alone; just below 1 keeps it a density.
+    return Number.isNaN(share) ? Math.SQRT1_2 : Math.sqrt(Math.min(share, largestShare));
+  });
+}
+
+const largestShare = 0.996;

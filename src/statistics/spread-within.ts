@@ -1,5 +1,5 @@
 import { requirePositive } from "../numeric/domain.ts";
-import { digamma } from "../numeric/special-functions.ts";
+import { logMinusDigamma } from "../numeric/special-functions.ts";
 import type { SpreadPrior } from "./spread-prior.ts";
 import { mean } from "./summary.ts";
 
@@ -46,5 +46,5 @@ export function squaresWithin(values: readonly number[]): { squares: number; df:
 export function typicalSpread(standardDeviation: number, df: number): number {
   requirePositive("typicalSpread", "standardDeviation", standardDeviation);
   requirePositive("typicalSpread", "df", df);
-  return standardDeviation * Math.exp((Math.log(df / 2) - digamma(df / 2)) / 2);
+  return standardDeviation * Math.exp(logMinusDigamma(df / 2) / 2);
 }

@@ -84,33 +84,6 @@ export function lineAt(fit: LineFit, x: number): number {
   return fit.intercept + fit.slope * x;
 }
 
-/**
- * Standard error of the height of the line at `x`; null without degrees of freedom. Throws NumericalError when `x` is not
- * finite.
- */
-export function standardErrorOfLine(fit: LineFit, x: number): number | null {
-  return spread(fit, x, 0);
-}
-
-/**
- * Standard deviation of a new observation at `x` minus the line: its own scatter and the line's error together.
- * Null without degrees of freedom.
- *
- * @param weight of the new observation, on the scale of the fit's weights, above 0; default 1
- * @throws NumericalError when `x` is not finite or the weight is out of range
- */
-export function standardErrorOfNewObservation(fit: LineFit, x: number, weight = 1): number | null {
-  requirePositive("standardErrorOfNewObservation", "weight", weight);
-  return spread(fit, x, 1 / weight);
-}
-
-function spread(fit: LineFit, x: number, ownVariance: number): number | null {
-  requireFinite("standard error of a line", "x", x);
-  if (fit.residualStandardDeviation === null) return null;
-  const factor = ownVariance + 1 / fit.sumOfWeights + (x - fit.meanX) ** 2 / fit.sumOfSquaresX;
-  return fit.residualStandardDeviation * Math.sqrt(factor);
-}
-
 /** Weighted mean in two passes: the second removes what rounding left of the deviations. */
 function centre(
   values: readonly number[],

@@ -1,6 +1,6 @@
 import {
   mean as simpleMean,
-  quantile as simpleQuantile,
+  median as simpleMedian,
   sampleStandardDeviation as simpleStandardDeviation,
 } from "simple-statistics";
 import { NumericalError } from "../errors/errors.ts";
@@ -36,28 +36,8 @@ export function sampleStandardDeviation(values: readonly number[]): number {
  * @throws NumericalError when there are none or one is not finite
  */
 export function median(values: readonly number[]): number {
-  return sampleQuantile("median", values, 0.5);
-}
-
-/**
- * Sample quantile with linear interpolation between order statistics at position (n − 1)·p + 1 (type 7 of Hyndman and
- * Fan 1996, The American Statistician 50, 361–365; the default of R).
- *
- * @param values at least 1 finite number
- * @param p fraction below, 0 to 1, both ends allowed
- * @throws NumericalError when there are no values, one is not finite, or p is outside 0 … 1
- * @example quantile([15, 20, 35, 40, 50], 0.4) // -> 29
- */
-export function quantile(values: readonly number[], p: number): number {
-  return sampleQuantile("quantile", values, p);
-}
-
-function sampleQuantile(routine: string, values: readonly number[], p: number): number {
-  check(routine, values, 1);
-  if (!(p >= 0 && p <= 1)) {
-    throw new NumericalError(`${routine}: p is ${String(p)}; it must be from 0 to 1.`);
-  }
-  return finiteResult(routine, simpleQuantile([...values], p));
+  check("median", values, 1);
+  return finiteResult("median", simpleMedian([...values]));
 }
 
 function check(routine: string, values: readonly number[], least: number): void {

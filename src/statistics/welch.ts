@@ -1,7 +1,6 @@
 import { NumericalError } from "../errors/errors.ts";
 import { fUpperTail } from "../numeric/distributions/f.ts";
 import { studentTQuantile, studentTTwoSided } from "../numeric/distributions/student-t.ts";
-import { requireFinite, requireProbability } from "../numeric/domain.ts";
 import { combinedDf, type Sample, varianceOfMean } from "./sample.ts";
 
 /** A difference of two means with its t test and interval. */
@@ -14,33 +13,6 @@ export interface DifferenceOfMeans {
   readonly pValue: number;
   readonly lower: number;
   readonly upper: number;
-}
-
-/**
- * Do two groups differ in their mean, their spreads being their own? Welch's t test: difference d = ȳ₁ − ȳ₂,
- * SE = √(s₁²/n₁ + s₂²/n₂), t on Satterthwaite's degrees of freedom.
- *
- * @param level of the interval, 0 < level < 1, default 0.95
- * @throws NumericalError when level is out of range, or neither group scatters: then nothing is known of the error
- * Source Welch 1947, Biometrika 34, 28–35
- * @example
- *   const first = sampleOf([0.7, -1.6, -0.2, -1.2, -0.1, 3.4, 3.7, 0.8, 0, 2]);
- *   const second = sampleOf([1.9, 0.8, 1.1, 0.1, -0.1, 4.4, 5.5, 1.6, 4.6, 3.4]);
- *   welchTest(first, second).pValue // -> 0.07939
- */
-export function welchTest(first: Sample, second: Sample, level = 0.95): DifferenceOfMeans {
-  requireProbability("welchTest", "level", level);
-  requireFinite("welchTest", "difference of the means", first.mean - second.mean);
-  const variance = varianceOfMean(first) + varianceOfMean(second);
-  if (!(variance > 0)) {
-    throw new NumericalError("welchTest: neither group scatters; the error cannot be known.");
-  }
-  return differenceOfMeans(
-    first.mean - second.mean,
-    Math.sqrt(variance),
-    welchDf(first, second),
-    level,
-  );
 }
 
 /** Satterthwaite's degrees of freedom of a difference of two means; at least one of the groups must scatter. */

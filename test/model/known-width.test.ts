@@ -12,8 +12,8 @@ import {
   type Scatter,
   type WidthRule,
 } from "../../src/model/known-width.ts";
+import { chiSquaredLowerTail } from "../../src/numeric/distributions/chi-squared.ts";
 import { studentTQuantile } from "../../src/numeric/distributions/student-t.ts";
-import { chanceOfWidth as chanceOfSampleWidth } from "../../src/statistics/sample-size.ts";
 import { digits, present } from "../support/reference.ts";
 import { evalR } from "../support/webr.ts";
 
@@ -238,10 +238,12 @@ describe("the chance of a width", () => {
   it("of an assumed scatter and no scale is that of a sample of so many, the textbook's", () => {
     for (let n = 3; n <= 12; n++) {
       const before = fill(0, 0.3, { q: 0.02 ** 2 * 20, nu: 0, own: false }, 0);
-      expect(chanceOfWidth(before, more(n), 0.02, rule)).toBeCloseTo(
-        chanceOfSampleWidth(n, { scatter: 0.02, halfWidth: 0.02, level: 0.95 }),
-        12,
+      // Hahn & Meeker, Statistical Intervals (sample size for a mean with assurance): scatter and half-width alike.
+      const textbook = chiSquaredLowerTail(
+        ((n - 1) * n) / studentTQuantile(0.975, n - 1) ** 2,
+        n - 1,
       );
+      expect(chanceOfWidth(before, more(n), 0.02, rule)).toBeCloseTo(textbook, 12);
     }
   });
 

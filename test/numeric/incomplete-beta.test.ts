@@ -1,7 +1,21 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { betaOdds, incompleteBeta } from "../../src/numeric/incomplete-beta.ts";
-import { expectDigits } from "../support/distributions.ts";
+import { betaOdds, betaOddsQuantile, incompleteBeta } from "../../src/numeric/incomplete-beta.ts";
+import {
+  combinations,
+  distributionReference,
+  expectDigits,
+  numberAt,
+  probabilities,
+} from "../support/distributions.ts";
+import { evalR } from "../support/webr.ts";
+
+const lowerTail = (x: number, a: number, b: number) => incompleteBeta(x, 1 - x, a, b, "lower");
+const upperTail = (x: number, a: number, b: number) => incompleteBeta(x, 1 - x, a, b, "upper");
+const quantile = (p: number, a: number, b: number) => {
+  const odds = betaOddsQuantile(p, a, b);
+  return odds / (1 + odds);
+};
 
 describe("the incomplete beta function", () => {
   it("is 0 or 1 at the ends", () => {
@@ -34,6 +48,49 @@ describe("the incomplete beta function", () => {
           // 1/B(1, b) is b.
           const next = incompleteBeta(x, y, 2, b, "lower") + x * y ** b * b;
           expectDigits(next, here, 12, { x, b });
+        },
+      ),
+    );
+  });
+
+  it("has both tails of a beta variable to 13 digits and quantiles to 12, against 25-digit values", () => {
+    const reference = distributionReference("beta");
+    for (const row of reference.tails) {
+      const [x, a, b] = [numberAt(row, "x"), numberAt(row, "a"), numberAt(row, "b")];
+      expectDigits(lowerTail(x, a, b), numberAt(row, "lower"), 13, row);
+      expectDigits(upperTail(x, a, b), numberAt(row, "upper"), 13, row);
+    }
+    for (const row of reference.quantiles) {
+      const found = quantile(numberAt(row, "p"), numberAt(row, "a"), numberAt(row, "b"));
+      expectDigits(found, numberAt(row, "quantile"), 12, row);
+    }
+  });
+
+  it("agrees with R on quantiles and tails to 11 digits", async () => {
+    const rows = combinations(probabilities, [1, 2.25, 15], [1, 3.5, 40]);
+    const column = (place: number) => rows.map((row) => row[place] ?? 0);
+    const found = await evalR(
+      "x <- qbeta(p, a, b); c(x, pbeta(x, a, b), pbeta(x, a, b, lower.tail = FALSE))",
+      { p: column(0), a: column(1), b: column(2) },
+    );
+    rows.forEach(([p = 0, a = 0, b = 0], i) => {
+      const [x = 0, lower = 0, upper = 0] = [0, 1, 2].map(
+        (block) => found[block * rows.length + i] ?? 0,
+      );
+      expectDigits(quantile(p, a, b), x, 11, { p, a, b });
+      expectDigits(lowerTail(x, a, b), lower, 11, { p, a, b });
+      expectDigits(upperTail(x, a, b), upper, 11, { p, a, b });
+    });
+  });
+
+  it("is a power of x when the second shape is 1", () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.01, max: 0.99, noNaN: true }),
+        fc.double({ min: 0.1, max: 20, noNaN: true }),
+        (x, a) => {
+          expectDigits(lowerTail(x, a, 1), x ** a, 12, { x, a });
+          expectDigits(upperTail(x, 1, a), (1 - x) ** a, 12, { x, a });
         },
       ),
     );

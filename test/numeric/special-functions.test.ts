@@ -1,8 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { NumericalError } from "../../src/errors/errors.ts";
 import {
-  digamma,
-  logGamma,
+  logMinusDigamma,
   logOnePlusMinus,
   logRatioMinus,
   stirlingRemainder,
@@ -14,8 +13,7 @@ describe("gamma functions against 25-digit values", () => {
   for (const row of specialFunctionReference()) {
     const x = numberAt(row, "x");
     it(`are right to 15 digits at ${x}`, () => {
-      expectDigits(logGamma(x), numberAt(row, "logGamma"), 15, row);
-      expectDigits(digamma(x), numberAt(row, "digamma"), 15, row);
+      expectDigits(logMinusDigamma(x), numberAt(row, "logMinusDigamma"), 15, row);
       expectDigits(trigamma(x), numberAt(row, "trigamma"), 15, row);
     });
 
@@ -26,7 +24,7 @@ describe("gamma functions against 25-digit values", () => {
   }
 
   it("refuse arguments that are not above 0", () => {
-    for (const f of [logGamma, digamma, trigamma, stirlingRemainder]) {
+    for (const f of [logMinusDigamma, trigamma, stirlingRemainder]) {
       expect(() => f(0)).toThrow(NumericalError);
       expect(() => f(-1.5)).toThrow("x is -1.5; it must be a finite number above 0");
       expect(() => f(Number.NaN)).toThrow("x is NaN");
@@ -35,7 +33,7 @@ describe("gamma functions against 25-digit values", () => {
   });
 
   it("say so when the result is beyond a number", () => {
-    expect(() => logGamma(1e307)).toThrow("outside what a number can hold");
+    expect(() => trigamma(1e-160)).toThrow("outside what a number can hold");
   });
 });
 

@@ -7,8 +7,9 @@ import {
   explainingVariablesOptions,
 } from "../../src/questions/explaining-variables/options.ts";
 import { explainingVariables } from "../../src/questions/explaining-variables.ts";
-import { gamesHowell } from "../../src/statistics/contrasts.ts";
+import { compareGroups } from "../../src/statistics/group-comparison.ts";
 import { aFill } from "../support/catches.ts";
+import { plainDesign } from "../support/comparisons.ts";
 import { productTrialCatches, trialOptions } from "../support/product-trial.ts";
 import { present } from "../support/reference.ts";
 import { evalR } from "../support/webr.ts";
@@ -111,12 +112,13 @@ describe("two routes to one answer", () => {
   it("compares volumes as Games and Howell compare anything", async () => {
     const result = explain(await productTrialCatches());
     const products = [...new Set(result.fills.map(({ product }) => product))];
-    const textbook = gamesHowell(
+    const { contrasts: textbook } = compareGroups(
       products.map((product) =>
         result.fills
           .filter((one) => one.product === product)
           .map(({ volumeM3PerTurn }) => present(volumeM3PerTurn)),
       ),
+      plainDesign,
     );
     present(result.density).contrasts.forEach(({ difference, pValue }, i) => {
       expect(difference.value).toBeCloseTo(present(textbook[i]).difference, 16);

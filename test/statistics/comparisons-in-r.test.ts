@@ -1,10 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { studentTQuantile } from "../../src/numeric/distributions/student-t.ts";
 import { blockAnova } from "../../src/statistics/block-anova.ts";
+import { brownForsythe } from "../../src/statistics/brown-forsythe.ts";
 import { blockLayout, independentLayout } from "../../src/statistics/comparison-layout.ts";
-import { contrastPower } from "../../src/statistics/contrast-power.ts";
-import { dunnett, gamesHowell, tukey } from "../../src/statistics/contrasts.ts";
-import { levene } from "../../src/statistics/levene.ts";
+import { compareGroups } from "../../src/statistics/group-comparison.ts";
 import { compareMeans } from "../../src/statistics/mean-comparison.ts";
 import { holm } from "../../src/statistics/multiplicity.ts";
 import { nestedTest } from "../../src/statistics/nested-test.ts";
@@ -13,7 +12,9 @@ import { regression } from "../../src/statistics/regression.ts";
 import { sampleOf } from "../../src/statistics/sample.ts";
 import { compareScatter } from "../../src/statistics/scatter-comparison.ts";
 import { allPairs } from "../../src/statistics/simultaneous.ts";
-import { welchOneWay, welchTest } from "../../src/statistics/welch.ts";
+import { tTestPower } from "../../src/statistics/t-test-power.ts";
+import { welchOneWay } from "../../src/statistics/welch.ts";
+import { plainDesign, welchTest } from "../support/comparisons.ts";
 import { digits, present } from "../support/reference.ts";
 import { evalR } from "../support/webr.ts";
 
@@ -63,7 +64,10 @@ describe("comparisons of means", () => {
 
   it("has TukeyHSD's differences, limits and p-values for unequal groups", async () => {
     const wanted = rowsOf(await evalR("TukeyHSD(aov(weight ~ feed, chickwts))$feed"), 4);
-    const found = tukey(await chickGroups());
+    const { contrasts: found } = compareGroups(await chickGroups(), {
+      ...plainDesign,
+      spread: "common",
+    });
     expect(wanted).toHaveLength(15);
     // R names the later group first, in the order 2-1, 3-1, … 3-2, …: our pairs turned round.
     found.forEach((contrast, i) => {
@@ -78,7 +82,7 @@ describe("comparisons of means", () => {
 
   it("has ptukey's p for every pair by Games and Howell", async () => {
     const groups = await chickGroups();
-    for (const { statistic, df, pValue } of gamesHowell(groups)) {
+    for (const { statistic, df, pValue } of compareGroups(groups, plainDesign).contrasts) {
       // ptukey is poor in its tail below 10 degrees of freedom; here all have more.
       expect(present(df)).toBeGreaterThan(10);
       const [p] = await evalR("ptukey(abs(t) * sqrt(2), 6, df, lower.tail = FALSE)", {
@@ -91,7 +95,9 @@ describe("comparisons of means", () => {
 
   it("has Dunnett's p as a double integral over the reference and the error, done by integrate", async () => {
     const groups = await chickGroups();
-    for (const { first, statistic, df, pValue } of dunnett(groups, 0).slice(0, 2)) {
+    const design = { ...plainDesign, reference: 0, spread: "common" } as const;
+    const { contrasts } = compareGroups(groups, design);
+    for (const { first, statistic, df, pValue } of contrasts.slice(0, 2)) {
       const sizes = groups.slice(1).map((group) => group.length);
       const [p] = await evalR(
         `load <- sqrt(size / (size + reference))
@@ -196,12 +202,12 @@ describe("comparisons of ratios on the log scale", () => {
 });
 
 describe("comparisons of scatter", () => {
-  it("has Levene's test with means as an analysis of variance of distances", async () => {
+  it("has Brown and Forsythe's test as an analysis of variance of distances", async () => {
     const [f, p] = await evalR(
-      `d <- with(chickwts, abs(weight - ave(weight, feed)))
+      `d <- with(chickwts, abs(weight - ave(weight, feed, FUN = median)))
        r <- anova(lm(d ~ chickwts$feed)); c(r[["F value"]][1], r[["Pr(>F)"]][1])`,
     );
-    const found = levene(await chickGroups(), "mean");
+    const found = brownForsythe(await chickGroups());
     expectDigits(found.statistic, f, 11);
     expectDigits(found.pValue, p, 11);
   });
@@ -290,6 +296,6 @@ describe("regression on several variables", () => {
 
 it("has power.t.test's power", async () => {
   const [power] = await evalR("power.t.test(n = 4, delta = 0.05, sd = 0.022, strict = TRUE)$power");
-  const planned = { standardError: 0.022 * Math.sqrt(2 / 4), df: 6 };
-  expectDigits(contrastPower(0.05, planned, studentTQuantile(0.975, 6)), power, 8);
+  const effect = 0.05 / (0.022 * Math.sqrt(2 / 4));
+  expectDigits(tTestPower(effect, 6, studentTQuantile(0.975, 6)), power, 8);
 });

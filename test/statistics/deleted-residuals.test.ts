@@ -2,7 +2,6 @@ import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { NumericalError } from "../../src/errors/errors.ts";
 import {
-  deletedResiduals,
   deletionSteps,
   familyOf,
   judgeInFamily,
@@ -10,6 +9,7 @@ import {
 } from "../../src/statistics/deleted-residuals.ts";
 import { generalizedEsd, grubbsTest } from "../../src/statistics/outlier-tests.ts";
 import { type JudgedPoint, lineOf } from "../../src/statistics/predicting-line.ts";
+import { deletedResiduals } from "../support/outliers.ts";
 import { present } from "../support/reference.ts";
 import { evalR } from "../support/webr.ts";
 
@@ -30,7 +30,7 @@ function scatterOf(x: readonly number[], y: readonly number[]) {
 describe("deleted residuals of a line through the origin", () => {
   test("are R's rstudent for one fill by itself", async () => {
     const inR = await evalR("rstudent(lm(y ~ 0 + x, weights = 1 / x))", { x: turns, y: masses });
-    const found = present(deletedResiduals(points(turns, masses), null));
+    const found = deletedResiduals(points(turns, masses), null);
     expect(found).toHaveLength(5);
     for (const [i, one] of found.entries()) expect(one.statistic).toBeCloseTo(inR[i] ?? 0, 10);
     expect(found.every(({ df }) => df === 3)).toBe(true);
@@ -48,7 +48,7 @@ describe("deleted residuals of a line through the origin", () => {
       },
     );
     const lent = scatterOf(otherTurns, otherMasses);
-    const found = present(deletedResiduals(points(turns, masses), lent));
+    const found = deletedResiduals(points(turns, masses), lent);
     for (const [i, one] of found.entries()) {
       expect(one.statistic).toBeCloseTo(inR[i] ?? 0, 9);
       expect(one.pValue).toBeCloseTo(inR[i + 5] ?? 0, 10);
@@ -58,9 +58,9 @@ describe("deleted residuals of a line through the origin", () => {
   test("keep their value when masses change unit and points change places", () => {
     fc.assert(
       fc.property(fc.double({ min: 1e-3, max: 1e3, noNaN: true }), (unit) => {
-        const found = present(deletedResiduals(points(turns, masses), null));
+        const found = deletedResiduals(points(turns, masses), null);
         const scaled = masses.map((mass) => mass * unit).reverse();
-        const again = present(deletedResiduals(points([...turns].reverse(), scaled), null));
+        const again = deletedResiduals(points([...turns].reverse(), scaled), null);
         expect([...again].reverse().map(({ statistic }) => statistic)).toEqual(
           found.map(({ statistic }) => expect.closeTo(statistic, 8)),
         );
@@ -71,21 +71,35 @@ describe("deleted residuals of a line through the origin", () => {
   test("are pulled in by known errors, and never infinite where others agree exactly", () => {
     const agreeing = [6, 6, 6, 6, 6.02];
     const equal = [20, 20, 20, 20, 20];
-    expect(deletedResiduals(points(equal, agreeing), null)).toBeNull();
-    const read = present(deletedResiduals(points(equal, agreeing, 0.02 ** 2 / 6), null));
+    expect(deletionSteps(points(equal, agreeing), null, 1)).toEqual([]);
+    const read = deletedResiduals(points(equal, agreeing, 0.02 ** 2 / 6), null);
     // One division off is at most √(6·4/5) standard errors of reading, however well the others agree.
     expect(Math.abs(read[4]?.statistic ?? 0)).toBeCloseTo(Math.sqrt((6 * 4) / 5), 6);
   });
 
   test("refuse fewer than two points, and points that cannot be used", () => {
-    expect(() => deletedResiduals(points([20], [6]), null)).toThrow(NumericalError);
-    expect(() => deletedResiduals(points([0, 20], [6, 6]), null)).toThrow("x is 0");
-    expect(() => deletedResiduals(points([20, 20], [6, Number.NaN]), null)).toThrow("y is NaN");
-    expect(() => deletedResiduals(points([20, 20], [6, 6], -1), null)).toThrow("knownVariance");
+    const steps = (given: readonly JudgedPoint[]) => () => deletionSteps(given, null, 1);
+    expect(steps(points([20], [6]))).toThrow(NumericalError);
+    expect(steps(points([0, 20], [6, 6]))).toThrow("x is 0");
+    expect(steps(points([20, 20], [6, Number.NaN]))).toThrow("y is NaN");
+    expect(steps(points([20, 20], [6, 6], -1))).toThrow("knownVariance");
   });
 });
 
 describe("backward deletion", () => {
+  test.each([null, scatterOf(otherTurns, otherMasses)])(
+    "begins with the largest of them",
+    (lent) => {
+      const found = deletedResiduals(points(turns, masses), lent);
+      const [first] = deletionSteps(points(turns, masses), lent, 1);
+      const sizes = found.map(({ statistic }) => Math.abs(statistic));
+      const index = sizes.indexOf(Math.max(...sizes));
+      expect(first?.index).toBe(index);
+      expect(first?.statistic).toBeCloseTo(present(found[index]).statistic, 12);
+      expect(first?.pValue).toBeCloseTo(present(found[index]).pValue, 12);
+    },
+  );
+
   const equal = (values: readonly number[]) =>
     points(
       values.map(() => 20),
@@ -112,7 +126,7 @@ describe("backward deletion", () => {
 
   test("takes a pair as one test with one statistic", () => {
     const lent = { variance: 0.002, df: 10 };
-    const pair = present(deletedResiduals(equal([6, 6.5]), lent));
+    const pair = deletedResiduals(equal([6, 6.5]), lent);
     expect(pair[0]?.statistic).toBeCloseTo(-(pair[1]?.statistic ?? 0), 12);
     expect([familyOf(1), familyOf(2), familyOf(3)]).toEqual([0, 1, 3]);
     expect(outlyingOf(deletionSteps(equal([6, 6.9]), lent, 1), { level: 0.95 })).toHaveLength(1);

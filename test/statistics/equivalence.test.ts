@@ -1,15 +1,18 @@
 import { describe, expect, it } from "vitest";
 import { NumericalError } from "../../src/errors/errors.ts";
-import {
-  ratioEquivalence,
-  testByStandardError,
-  twoOneSidedTests,
-  welchEquivalence,
-} from "../../src/statistics/equivalence.ts";
+import { type Limits, twoOneSidedTests } from "../../src/statistics/equivalence.ts";
 import { sampleOf } from "../../src/statistics/sample.ts";
-import { differenceOfMeans, welchTest } from "../../src/statistics/welch.ts";
+import { differenceOfMeans } from "../../src/statistics/welch.ts";
 import auc from "../reference/comparison/tost-ratio-paired-auc.json" with { type: "json" };
 import sleep from "../reference/comparison/welch-sleep.json" with { type: "json" };
+import { welchTest } from "../support/comparisons.ts";
+
+/** Test of a limit for an estimate with one standard error. */
+const byStandardError =
+  (estimate: number, standardError: number, df: number) => (limit: number) => ({
+    statistic: (estimate - limit) / standardError,
+    df,
+  });
 
 describe("ratio of geometric means of paired lognormal data (SAS/STAT User's Guide, TTEST, example 119.5)", () => {
   const logs = sampleOf(auc.data.test.map((value, i) => Math.log(value / (auc.data.ref[i] ?? 1))));
@@ -17,7 +20,7 @@ describe("ratio of geometric means of paired lognormal data (SAS/STAT User's Gui
   const found = twoOneSidedTests(
     logs.mean,
     { lower: Math.log(0.8), upper: Math.log(1.25) },
-    testByStandardError(logs.mean, standardError, logs.n - 1),
+    byStandardError(logs.mean, standardError, logs.n - 1),
   );
   const wanted = auc.recomputed_in_R;
 
@@ -42,32 +45,19 @@ describe("equivalence of two means", () => {
   const [a, b] = [sampleOf(sleep.data.x1), sampleOf(sleep.data.x2)];
 
   it("is shown exactly when the 90 % interval lies within the limits", () => {
-    const { lower, upper } = welchTest(a, b, 0.9);
+    const { difference, standardError, df, lower, upper } = welchTest(a, b, 0.9);
+    const test = byStandardError(difference, standardError, df);
+    const shown = (limits: Limits) => twoOneSidedTests(difference, limits, test).equivalent;
     const wider = { lower: lower - 1e-9, upper: upper + 1e-9 };
-    expect(welchEquivalence(a, b, wider).equivalent).toBe(true);
-    expect(welchEquivalence(a, b, { ...wider, lower: lower + 1e-9 }).equivalent).toBe(false);
-    expect(welchEquivalence(a, b, { ...wider, upper: upper - 1e-9 }).equivalent).toBe(false);
-  });
-
-  it("tests a ratio against a limit by the difference from that share of the second mean", () => {
-    const [x, y] = [sampleOf([5.1, 5.3, 4.9]), sampleOf([5, 5.2, 5.1, 4.8])];
-    const found = ratioEquivalence(x, y, { lower: 0.8, upper: 1.25 });
-    const scaled = sampleOf([5, 5.2, 5.1, 4.8].map((value) => 0.8 * value));
-    expect(found.lowerStatistic).toBeCloseTo(welchTest(x, scaled).statistic, 10);
-    expect(found.equivalent).toBe(true);
-  });
-
-  it("gives one verdict whichever group comes first, when the margin is symmetric as a ratio", () => {
-    const [x, y] = [sampleOf([5.1, 5.6, 4.7]), sampleOf([5.2, 5.6, 5.1, 4.8])];
-    const limits = { lower: 1 / 1.08, upper: 1.08 };
-    const [there, back] = [ratioEquivalence(x, y, limits), ratioEquivalence(y, x, limits)];
-    expect(back.pValue).toBeCloseTo(there.pValue, 12);
+    expect(shown(wider)).toBe(true);
+    expect(shown({ ...wider, lower: lower + 1e-9 })).toBe(false);
+    expect(shown({ ...wider, upper: upper - 1e-9 })).toBe(false);
   });
 });
 
-it("refuses limits in the wrong order and a standard error of zero", () => {
-  expect(() => testByStandardError(1, 0, 3)).toThrow(NumericalError);
-  const test = testByStandardError(1, 1, 3);
+it("refuses limits in the wrong order, a level that is none and an estimate that is no number", () => {
+  const test = byStandardError(1, 1, 3);
+  expect(() => twoOneSidedTests(Number.NaN, { lower: 0, upper: 1 }, test)).toThrow(NumericalError);
   expect(() => twoOneSidedTests(1, { lower: 1, upper: 1 }, test)).toThrow("must be below");
   expect(() => twoOneSidedTests(1, { lower: 0, upper: 1 }, test, 0.5)).toThrow("above 0.5");
 });

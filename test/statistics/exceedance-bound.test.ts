@@ -2,19 +2,24 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { NumericalError } from "../../src/errors/errors.ts";
 import { shareAboveBound, shareBeyondBound } from "../../src/statistics/exceedance-bound.ts";
-import { digits, present, reference } from "../support/reference.ts";
+import { digits, present, recomputed, reference } from "../support/reference.ts";
 import { evalR } from "../support/webr.ts";
 
 const standard = (n: number, df = n - 1) => ({ mean: 0, standardDeviation: 1, n, df });
 
 describe("upper confidence bound of a share above a limit", () => {
   it("is the tolerance limit read backwards: at the factor for 95 % content the bound is 5 %", () => {
-    // Factors of Odeh & Owen (1980), printed to three decimals.
-    const { certified } = reference("tables/tolerance-one-sided-95-95.json");
-    for (const [name, factor] of Object.entries(certified)) {
+    // Factors of Odeh & Owen (1980), printed to three decimals, and as R computes them to about 1e-9.
+    const table = reference("tables/tolerance-one-sided-95-95.json");
+    for (const [name, factor] of Object.entries(table.certified)) {
       const n = Number(name.slice(1));
       expect(shareAboveBound(standard(n), Number(factor), 0.95)).toBeCloseTo(0.05, 4);
+      expect(shareAboveBound(standard(n), recomputed(table, name), 0.95)).toBeCloseTo(0.05, 9);
     }
+    // NIST/SEMATECH e-Handbook 7.2.6.3, silicon wafers: 90 % content with 99 % confidence.
+    const wafers = reference("tolerance/handbook-wafers.json");
+    const factor = recomputed(wafers, "k1_exact_noncentral_t");
+    expect(shareAboveBound(standard(43), factor, 0.99)).toBeCloseTo(0.1, 9);
   });
 
   it.each([

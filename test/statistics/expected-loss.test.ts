@@ -1,19 +1,18 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { NumericalError } from "../../src/errors/errors.ts";
-import { integratePanels } from "../../src/numeric/quadrature.ts";
 import { randomStream } from "../../src/numeric/random.ts";
 import {
   chanceBeyond,
   type ErrorLaw,
   errorDensity,
-  errorQuantile,
   expectedAbsolute,
   expectedExcess,
   expectedShortfall,
   expectedSquare,
   lawAtScaleLimit,
 } from "../../src/statistics/expected-loss.ts";
+import { integratePanels } from "../support/quadrature.ts";
 import { digits, present } from "../support/reference.ts";
 
 const laws: readonly ErrorLaw[] = [
@@ -148,18 +147,6 @@ describe("properties", () => {
         );
         expect(present(expectedAbsolute(wider))).toBeGreaterThanOrEqual(
           present(expectedAbsolute(one)) - 1e-12,
-        );
-      }),
-    );
-  });
-
-  it("a quantile is exceeded with the rest of the chance", () => {
-    fc.assert(
-      fc.property(law, fc.double({ min: 0.01, max: 0.99, noNaN: true }), (one, p) => {
-        const at = errorQuantile(one, p);
-        expect(chanceBeyond({ ...one, location: one.location - at }, 0).above).toBeCloseTo(
-          1 - p,
-          9,
         );
       }),
     );

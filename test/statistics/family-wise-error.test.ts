@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { randomStream } from "../../src/numeric/random.ts";
 import { independentLayout } from "../../src/statistics/comparison-layout.ts";
-import type { SpreadLaw } from "../../src/statistics/contrasts.ts";
+import type { SpreadLaw } from "../../src/statistics/simultaneous.ts";
 import { allPairs, pairsWithReference } from "../../src/statistics/simultaneous.ts";
 import { present } from "../support/reference.ts";
 

@@ -1,12 +1,12 @@
 import { describe, expect, it } from "vitest";
+import { studentTQuantile } from "../../src/numeric/distributions/student-t.ts";
 import {
   chanceBeyond,
   expectedExcess,
   expectedSquare,
 } from "../../src/statistics/expected-loss.ts";
 import { chanceAnyBeyond } from "../../src/statistics/repeated-exceedance.ts";
-import { chanceOfWidth, sampleSizeAssured } from "../../src/statistics/sample-size.ts";
-import { detectableShift, shiftSampleSize } from "../../src/statistics/shift-power.ts";
+import { detectableEffect, tTestPower } from "../../src/statistics/t-test-power.ts";
 import { digits, present } from "../support/reference.ts";
 import { evalR } from "../support/webr.ts";
 
@@ -15,17 +15,18 @@ const numberFromR = async (code: string, data: Readonly<Record<string, number>>)
 
 describe("planning against R", () => {
   it.each([
-    [0.5, 0.8, "two"],
-    [1, 0.9, "one"],
-    [2, 0.95, "two"],
-  ] as const)("shift %s, power %s, %s-sided: power.t.test", async (delta, power, sides) => {
+    [0.5, 0.8],
+    [1, 0.9],
+    [2, 0.95],
+  ])("power of a t test, shift %s found with chance %s: power.t.test", async (delta, power) => {
     // strict = TRUE counts findings on both sides, as here; the tolerance is tightened from R's 1e-4.
     const n = await numberFromR(
-      `power.t.test(delta = delta, power = power, sig.level = 0.05, type = "one.sample",
-         alternative = "${sides}.sided", strict = TRUE, tol = 1e-12)$n`,
+      `power.t.test(delta = delta, power = power, sig.level = 0.05, type = "one.sample", strict = TRUE,
+         tol = 1e-12)$n`,
       { delta, power },
     );
-    expect(digits(shiftSampleSize(delta, power, { level: 0.95, sides }), n)).toBeGreaterThan(8);
+    const critical = studentTQuantile(0.975, n - 1);
+    expect(digits(tTestPower(delta * Math.sqrt(n), n - 1, critical), power)).toBeGreaterThan(8);
   });
 
   it("detectable shift of six fills: power.t.test", async () => {
@@ -34,21 +35,7 @@ describe("planning against R", () => {
          tol = 1e-12)$delta`,
       {},
     );
-    expect(digits(detectableShift(6, 0.8, { level: 0.95, sides: "two" }), delta)).toBeGreaterThan(
-      8,
-    );
-  });
-
-  it("the chance of reaching a width, and the sample it takes: pchisq and a plain search", async () => {
-    const aim = { scatter: 0.017, halfWidth: 0.013, level: 0.95 };
-    const code = `f <- function(n) pchisq((n - 1) * n * (w / (qt(0.975, n - 1) * s))^2, n - 1)`;
-    const chance = await numberFromR(`${code}; f(9)`, { s: 0.017, w: 0.013 });
-    expect(digits(chanceOfWidth(9, aim), chance)).toBeGreaterThan(10);
-    const n = await numberFromR(`${code}; min(which(c(0, sapply(2:200, f)) >= 0.8))`, {
-      s: 0.017,
-      w: 0.013,
-    });
-    expect(sampleSizeAssured(aim, 0.8)).toBe(n);
+    expect(digits(detectableEffect(5, 0.8, 0.95) / Math.sqrt(6), delta)).toBeGreaterThan(8);
   });
 
   it.each([

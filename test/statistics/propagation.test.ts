@@ -3,7 +3,6 @@ import { describe, expect, it } from "vitest";
 import { studentTQuantile } from "../../src/numeric/distributions/student-t.ts";
 import { randomStream } from "../../src/numeric/random.ts";
 import {
-  combinedWithCorrelation,
   type Input,
   monteCarloCheck,
   propagateUncertainty,
@@ -115,14 +114,19 @@ describe("propagateUncertainty", () => {
         [0, 2],
         [1, 2],
       ] as const;
-      const correlations = pairs.map((between) => ({
-        between,
-        coefficient: sampleCorrelation(present(columns[between[0]]), present(columns[between[1]])),
-      }));
       const measurement = ([v = 0, i = 0, phi = 0]: readonly number[]) => formula(v, i, phi);
       const budget = propagateUncertainty(measurement, inputs, 0.95);
       expect(digits(budget.value, recomputed(set, name))).toBeGreaterThan(12);
-      const combined = combinedWithCorrelation(measurement, inputs, correlations);
+      // GUM equation 16, from the budget's sensitivities: u² = ΣΣ cᵢcⱼuᵢuⱼrᵢⱼ.
+      const signed = budget.contributions.map((one) => one.sensitivity * one.standardUncertainty);
+      const cross = pairs.map(
+        ([i, j]) =>
+          2 *
+          present(signed[i]) *
+          present(signed[j]) *
+          sampleCorrelation(present(columns[i]), present(columns[j])),
+      );
+      const combined = Math.sqrt(budget.combined ** 2 + cross.reduce((a, b) => a + b));
       expect(digits(combined, recomputed(set, `u_${name}`))).toBeGreaterThan(5);
     },
   );

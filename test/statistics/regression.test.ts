@@ -4,11 +4,7 @@ import { NumericalError } from "../../src/errors/errors.ts";
 import { nestedTest } from "../../src/statistics/nested-test.ts";
 import { predict } from "../../src/statistics/prediction.ts";
 import { regression } from "../../src/statistics/regression.ts";
-import {
-  lineAt,
-  standardErrorOfNewObservation,
-  weightedLine,
-} from "../../src/statistics/straight-line.ts";
+import { lineAt, weightedLine } from "../../src/statistics/straight-line.ts";
 import draperSmith from "../reference/regression/draper-smith-lack-of-fit.json" with {
   type: "json",
 };
@@ -63,7 +59,10 @@ describe("prediction", () => {
     const line = weightedLine(x, y);
     const place = predict(fit, [4.4]);
     expect(place.value).toBeCloseTo(lineAt(line, 4.4), 13);
-    const error = standardErrorOfNewObservation(line, 4.4) ?? Number.NaN;
+    const { residualStandardDeviation, sumOfWeights, sumOfSquaresX, meanX } = line;
+    const error =
+      (residualStandardDeviation ?? Number.NaN) *
+      Math.sqrt(1 + 1 / sumOfWeights + (4.4 - meanX) ** 2 / sumOfSquaresX);
     // t(0.975, 30) = 2.042272, NIST/SEMATECH e-Handbook table 1.3.6.7.2 prints 2.042.
     const half = ((place.newUpper ?? 0) - (place.newLower ?? 0)) / 2;
     expect(half / error).toBeCloseTo(2.042272456, 8);

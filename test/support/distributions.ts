@@ -52,7 +52,7 @@ export const probabilities = [
   1 - 1e-8,
 ];
 
-/** Log-gamma, digamma, trigamma and Stirling's remainder to 25 digits. */
+/** ln x − digamma, trigamma and Stirling's remainder to 25 digits. */
 export function specialFunctionReference(): readonly Row[] {
   const file = new URL("../reference/distributions/special-functions.json", import.meta.url);
   return JSON.parse(readFileSync(file, "utf8")).values;

@@ -1,6 +1,8 @@
 import type { Catch } from "../../src/data/types.ts";
 import { fitModel } from "../../src/model/model.ts";
 import { type Outliers, type OutliersOptions, outliers } from "../../src/questions/outliers.ts";
+import type { OutsideVariance } from "../../src/statistics/constant-offset.ts";
+import { type JudgedPoint, lineOf, residualFrom } from "../../src/statistics/predicting-line.ts";
 import { aFill } from "./catches.ts";
 import { present } from "./reference.ts";
 
@@ -30,4 +32,11 @@ export const quietFills: readonly (readonly Catch[])[] = [
 export function outliersIn(...fills: readonly (readonly Catch[])[]): Outliers {
   const [meter] = fitModel(fills.flat(), outliersOptions).meters;
   return outliers(present(meter), outliersOptions);
+}
+
+/** Each point against the line of the others, in order. */
+export function deletedResiduals(points: readonly JudgedPoint[], outside: OutsideVariance | null) {
+  return points.map((point, i) =>
+    present(residualFrom(lineOf(points.toSpliced(i, 1), outside), point)),
+  );
 }

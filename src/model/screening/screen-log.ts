@@ -1,17 +1,9 @@
 import { sum } from "simple-statistics";
 import type { Catch } from "../../data/types.ts";
 import type { OutsideVariance } from "../../statistics/constant-offset.ts";
-import { lineOf, type PredictingLine, residualFrom } from "../../statistics/predicting-line.ts";
 import { type PooledScatter, pooledScatter } from "../catch-scatter.ts";
 import { type Fill, type Meter, withCatches } from "../meters.ts";
-import {
-  type FillFinding,
-  type FindingRule,
-  findInFill,
-  isUnchecked,
-  judgedPoint,
-  testsOf,
-} from "./finding.ts";
+import { type FillFinding, findInFill, isUnchecked, testsOf } from "./finding.ts";
 import {
   lending,
   lentScatter,
@@ -69,9 +61,8 @@ export function screenLog(
       ...finding,
       setAside: beyondDoubt.findings[i]?.[j]?.setAside ?? [],
     }));
-    const rule = { divisionKg, testsInLog: told.testsInLog };
     return {
-      meter: { ...meter, fills: findings.flatMap((finding) => keptFill(finding, rule)) },
+      meter: { ...meter, fills: findings.flatMap(keptFill) },
       screening: {
         findings,
         tests: testsIn(findings),
@@ -118,30 +109,12 @@ function testsIn(findings: readonly FillFinding[]): number {
 }
 
 /** The fill without the catches that are set aside; none where none is left. */
-function keptFill({ fill, outside, setAside }: FillFinding, rule: FindingRule): readonly Fill[] {
+function keptFill({ fill, setAside }: FillFinding): readonly Fill[] {
   const stay = fill.catches.filter((row) => !setAside.includes(row));
   if (stay.length === 0) return [];
   if (setAside.length === 0) return [fill];
-  const line = lineOf(
-    stay.map((row) => judgedPoint(row, rule.divisionKg)),
-    outside,
-  );
   const isGone = (weighing: Catch) =>
     setAside.some((row) => row.catch === weighing.catch && row.turns === weighing.turns);
-  return [
-    {
-      ...withCatches(fill, stay),
-      weighings: fill.weighings.filter((weighing) => !isGone(weighing)),
-      setAside: setAside.map((row) => ({
-        row,
-        pValue: pValueOf(row, line, rule),
-        timesFellows: row.netKg / (line.slope * row.turns),
-      })),
-    },
-  ];
-}
-
-function pValueOf(row: Catch, line: PredictingLine, rule: FindingRule): number {
-  const residual = residualFrom(line, judgedPoint(row, rule.divisionKg));
-  return Math.min(1, rule.testsInLog * (residual?.pValue ?? 1));
+  const weighings = fill.weighings.filter((weighing) => !isGone(weighing));
+  return [{ ...withCatches(fill, stay), weighings }];
 }

@@ -1,4 +1,3 @@
-import erfc from "@stdlib/math-base-special-erfc";
 import { NumericalError } from "../../errors/errors.ts";
 import {
   finiteResult,
@@ -7,6 +6,7 @@ import {
   requireProbability,
 } from "../domain.ts";
 import { bracketRoot, findRoot } from "../roots.ts";
+import { chanceAbove, density } from "../standard-normal.ts";
 import { smoothChiMean } from "./smooth-chi-mixture.ts";
 
 /*
@@ -99,18 +99,11 @@ function chanceOutside(reach: number, kinds: readonly Kind[]): number {
 function chanceGiven(z: number, reach: number, kinds: readonly Kind[]): number {
   let logInside = 0;
   for (const { loading, own, count } of kinds) {
-    const outside = above((reach + loading * z) / own) + above((reach - loading * z) / own);
+    const outside =
+      chanceAbove((reach + loading * z) / own) + chanceAbove((reach - loading * z) / own);
     logInside += count * Math.log1p(-Math.min(1, outside));
   }
   return -Math.expm1(logInside);
-}
-
-function above(z: number): number {
-  return 0.5 * erfc(z * Math.SQRT1_2);
-}
-
-function density(z: number): number {
-  return Math.exp(-0.5 * z * z) / Math.sqrt(2 * Math.PI);
 }
 
 function checkShape(routine: string, loadings: readonly number[], df: number): void {

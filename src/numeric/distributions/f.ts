@@ -5,8 +5,7 @@ import {
   requirePositiveOrInfinite,
   requireProbability,
 } from "../domain.ts";
-import { incompleteBeta } from "../incomplete-beta.ts";
-import { betaOddsQuantile } from "./beta.ts";
+import { betaOddsQuantile, incompleteBeta } from "../incomplete-beta.ts";
 import {
   chiSquaredLowerTail,
   chiSquaredQuantile,

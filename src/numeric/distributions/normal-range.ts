@@ -1,5 +1,5 @@
-import erfc from "@stdlib/math-base-special-erfc";
 import { gaussLegendreRule } from "../quadrature.ts";
+import { chanceAbove, density } from "../standard-normal.ts";
 
 /** Below this width Φ(z) − Φ(z − width) is integrated instead of subtracted, to keep its leading digits. */
 const narrow = 0.5;
@@ -53,7 +53,7 @@ function lowerTail(width: number, { first, step, below, mass, others }: LargestV
   let total = 0;
   for (let i = 0; i < mass.length; i++) {
     const lowest = first + i * step - width;
-    const inside = lowest < nothingBelow ? 1 : 1 - standardLower(lowest) / (below[i] ?? 1);
+    const inside = lowest < nothingBelow ? 1 : 1 - shareBelow(lowest, below[i] ?? 1);
     total += (mass[i] ?? 0) * inside ** others;
   }
   return Math.min(1, total);
@@ -65,7 +65,7 @@ function upperTail(width: number, { first, step, below, mass, others }: LargestV
   for (let i = mass.length - 1; i >= 0; i--) {
     const lowest = first + i * step - width;
     if (lowest < nothingBelow) break;
-    const outside = standardLower(lowest) / (below[i] ?? 1);
+    const outside = shareBelow(lowest, below[i] ?? 1);
     total -= (mass[i] ?? 0) * Math.expm1(others * Math.log1p(-outside));
   }
   return Math.min(1, total);
@@ -89,11 +89,11 @@ function slice(z: number, width: number): number {
   return half * sum;
 }
 
-// The public normal functions check their argument; these run thousands of times per tail.
 function standardLower(z: number): number {
-  return 0.5 * erfc(-z * Math.SQRT1_2);
+  return chanceAbove(-z);
 }
 
-function density(z: number): number {
-  return Math.exp(-0.5 * z * z) / Math.sqrt(2 * Math.PI);
+/** Share of the values below the largest that are below `lowest` too; rounding must not make it more than all. */
+function shareBelow(lowest: number, below: number): number {
+  return Math.min(1, standardLower(lowest) / below);
 }

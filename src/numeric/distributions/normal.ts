@@ -1,8 +1,5 @@
-import erfc from "@stdlib/math-base-special-erfc";
-import erfcinv from "@stdlib/math-base-special-erfcinv";
 import { requireNumber, requireProbability } from "../domain.ts";
-
-const oneOverSqrtTwoPi = 1 / Math.sqrt(2 * Math.PI);
+import { chanceAbove, density, quantile } from "../standard-normal.ts";
 
 /**
  * Density of the standard normal distribution at `x`: exp(−x²/2)/√(2π).
@@ -12,18 +9,18 @@ const oneOverSqrtTwoPi = 1 / Math.sqrt(2 * Math.PI);
  */
 export function normalDensity(x: number): number {
   requireNumber("normalDensity", "x", x);
-  return oneOverSqrtTwoPi * Math.exp(-0.5 * x * x);
+  return density(x);
 }
 
 /**
- * Chance that a standard normal variable is at most `x`: erfc(−x/√2)/2.
+ * Chance that a standard normal variable is at most `x`.
  *
  * @param x any number; ±Infinity gives 0 or 1
  * @throws NumericalError when x is NaN
  */
 export function normalLowerTail(x: number): number {
   requireNumber("normalLowerTail", "x", x);
-  return 0.5 * erfc(-x * Math.SQRT1_2);
+  return chanceAbove(-x);
 }
 
 /**
@@ -34,7 +31,7 @@ export function normalLowerTail(x: number): number {
  */
 export function normalUpperTail(x: number): number {
   requireNumber("normalUpperTail", "x", x);
-  return 0.5 * erfc(x * Math.SQRT1_2);
+  return chanceAbove(x);
 }
 
 /**
@@ -45,5 +42,5 @@ export function normalUpperTail(x: number): number {
  */
 export function normalQuantile(p: number): number {
   requireProbability("normalQuantile", "p", p);
-  return -Math.SQRT2 * erfcinv(2 * p);
+  return quantile(p);
 }

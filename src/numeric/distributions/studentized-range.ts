@@ -12,23 +12,8 @@ import { studentTQuantile } from "./student-t.ts";
 
 /**
  * Chance that the range of `means` independent normal means, over an independent estimate of their standard error, is
- * at most `q`: the mean over S of the chance that the range of standard normal values is at most q·S.
- *
- * @param q any number; below 0 gives 0, Infinity gives 1
- * @param means how many means are compared, whole number of at least 2
- * @param df degrees of freedom of the standard error, above 0, need not be whole; Infinity: it is known
- * @throws NumericalError when an argument is out of range
- */
-export function studentizedRangeLowerTail(q: number, means: number, df: number): number {
-  check("studentizedRangeLowerTail", q, means, df);
-  if (q <= 0) return 0;
-  if (q === Number.POSITIVE_INFINITY) return 1;
-  return tail(q, df, rangeTail(means, "lower"));
-}
-
-/**
- * Chance that the studentized range is above `q`: the p-value of a Tukey or Games–Howell comparison. Accurate where
- * 1 − lower tail would be lost to rounding.
+ * above `q`: the mean over S of the chance that the range of standard normal values is above q·S. It is the p-value of a
+ * Tukey or Games–Howell comparison.
  *
  * @param q any number; below 0 gives 1, Infinity gives 0
  * @param means how many means are compared, whole number of at least 2

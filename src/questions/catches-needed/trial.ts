@@ -2,8 +2,8 @@ import { sum } from "simple-statistics";
 import { halfWidthOf } from "../../model/known-width.ts";
 import type { MeterModel } from "../../model/model.ts";
 import { readingVariance } from "../../model/reading.ts";
-import { detectableOffset } from "../../statistics/constant-offset.ts";
-import { detectableShift } from "../../statistics/shift-power.ts";
+import { offsetVarianceFactor } from "../../statistics/constant-offset.ts";
+import { detectableEffect } from "../../statistics/t-test-power.ts";
 import type { TrialCosts, TrialSplit, TrialSplits } from "./plans.ts";
 import type { CatchesNeededOptions, Knowledge } from "./result.ts";
 
@@ -101,7 +101,7 @@ function splitOf(fills: number, catches: number, levels: number, ground: SplitGr
       { level, phi },
     ),
     detectable:
-      detectableShift(fills, usualPower, { level, sides: "two" }) * Math.sqrt(ofFill + reading),
+      detectableEffect(fills - 1, usualPower, level) * Math.sqrt((ofFill + reading) / fills),
     detectableConstant: levels === 1 ? null : detectableConstant(turns, fills, ground),
   };
 }
@@ -115,18 +115,17 @@ function turnsOfCatches(levels: readonly number[], catches: number): number[] {
   return Array.from({ length: catches }, (_, i) => levels[i % levels.length] ?? 0);
 }
 
-// Var(intercept)/σ² of one fill's line with weights 1/t is Σt/(Σt·Σ1/t − n²); its scatter is pooled over the fills.
+/** By a line with intercept in each fill, its scatter pooled over the fills; as a share of a catch's mass. */
 function detectableConstant(
   turns: readonly number[],
   fills: number,
   { basis, options }: SplitGround,
 ) {
-  const total = sum([...turns]);
-  const factor = total / (total * sum(turns.map((t) => 1 / t)) - turns.length ** 2);
-  const standardError = Math.sqrt(basis.variancePerTurn * factor);
+  const standardError = Math.sqrt(basis.variancePerTurn * offsetVarianceFactor(turns));
   const df = fills * (turns.length - 1) - 1;
-  const fit = { offset: 0, slope: 1, standardError, df, statistic: 0, pValue: 1 };
-  return detectableOffset(fit, usualPower, options.level) / (total / turns.length);
+  return (
+    (detectableEffect(df, usualPower, options.level) * standardError) / (sum(turns) / turns.length)
+  );
 }
 
 function narrowest(splits: readonly TrialSplit[]): TrialSplit | null {

@@ -3,8 +3,9 @@ import type { PooledScatter } from "../../model/catch-scatter.ts";
 import { constantMassTest } from "../../model/constant-mass.ts";
 import type { Fill } from "../../model/meters.ts";
 import { tEstimate } from "../../model/t-estimate.ts";
+import { studentTQuantile } from "../../numeric/distributions/student-t.ts";
 import type { Estimate } from "../../results/estimate.ts";
-import { detectableOffset, offsetPower } from "../../statistics/constant-offset.ts";
+import { detectableEffect, tTestPower } from "../../statistics/t-test-power.ts";
 
 /**
  * Is the same mass in every catch, as a tare left in all of them or a priming fault would put there? A check beside
@@ -51,7 +52,10 @@ export function constantMassCheck(
     pValue: fit.pValue,
     interceptSlope: fit.slope,
     tareKg,
-    powerForTare: tareKg === null ? null : offsetPower(fit, tareKg, level),
-    detectableKg: detectableOffset(fit, usualPower, level),
+    powerForTare:
+      tareKg === null
+        ? null
+        : tTestPower(tareKg / fit.standardError, fit.df, studentTQuantile((1 + level) / 2, fit.df)),
+    detectableKg: detectableEffect(fit.df, usualPower, level) * fit.standardError,
   };
 }

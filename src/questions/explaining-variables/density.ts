@@ -48,10 +48,10 @@ export function densityExplanation(
   return {
     verdict: verdictOf(deliveries?.contrasts ?? [], contrasts),
     products: groups.map((group) => productVolume(group, options.level)),
-    method: volumes?.layout.method ?? null,
+    method: volumes?.method ?? null,
     contrasts,
-    overallDelivery: deliveries?.layout.overall ?? null,
-    overallVolume: volumes?.layout.overall ?? null,
+    overallDelivery: deliveries?.overall ?? null,
+    overallVolume: volumes?.overall ?? null,
     productAfterDensity: productAfterDensity(usable),
     shareExplained: shareExplained(groups),
   };

@@ -3,7 +3,7 @@ import { turnsDiffer } from "../../model/fill-estimate.ts";
 import type { Fill } from "../../model/meters.ts";
 import type { ProductGroup } from "../../model/product-groups.ts";
 import type { Estimate } from "../../results/estimate.ts";
-import { levene, suitsBrownForsythe } from "../../statistics/levene.ts";
+import { brownForsythe, suitsBrownForsythe } from "../../statistics/brown-forsythe.ts";
 import { holm } from "../../statistics/multiplicity.ts";
 import {
   chiSquaredVariationInterval,
@@ -120,7 +120,7 @@ function oneFillEach(first: readonly Fill[], second: readonly Fill[]): number | 
   if (!suitsBrownForsythe([a.totals.catches, b.totals.catches])) return null;
   // Catches of unlike length scatter unlike per turn, which is not what this test is to find.
   if (turnsDiffer(a) || turnsDiffer(b)) return null;
-  return levene([a, b].map(relativeDeliveries)).pValue;
+  return brownForsythe([a, b].map(relativeDeliveries)).pValue;
 }
 
 function relativeDeliveries({ catches, delivery }: Fill): readonly number[] {

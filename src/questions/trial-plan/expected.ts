@@ -1,17 +1,17 @@
 import { sum } from "simple-statistics";
 import { studentTQuantile } from "../../numeric/distributions/student-t.ts";
 import {
-  contrastPower,
   equivalencePower,
   type PlannedContrast,
   type PossibleDf,
   welchDfs,
-} from "../../statistics/contrast-power.ts";
+} from "../../statistics/equivalence-power.ts";
 import {
   bonferroniRule,
   type SimultaneousRule,
   studentizedRangeRule,
 } from "../../statistics/simultaneous.ts";
+import { tTestPower } from "../../statistics/t-test-power.ts";
 import type { ExpectedContrast, TrialPlanOptions } from "./result.ts";
 import { treatmentsOf } from "./sheet.ts";
 
@@ -34,14 +34,13 @@ export function expectedContrast(options: TrialPlanOptions, fills: number): Expe
   const { level, difference, products } = options;
   const { rule, errorDf, dfs } = judgement(options, fills);
   const planned = { standardError: spreadOfFills(options) * Math.sqrt(2 / fills), df: errorDf };
+  const effect = difference / planned.standardError;
   const judged = dfs.map(({ df, weight }) => ({ weight, critical: rule.criticalValue(level, df) }));
   return {
     fills,
     catches: fills * products.length * treatmentsOf(options).length,
     halfWidth: sum(judged.map((one) => one.weight * one.critical)) * planned.standardError,
-    power: totalChance(
-      judged.map((one) => one.weight * contrastPower(difference, planned, one.critical)),
-    ),
+    power: totalChance(judged.map((one) => one.weight * tTestPower(effect, errorDf, one.critical))),
     equivalencePower: chanceOfEquivalence(options, planned, dfs),
   };
 }

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { rangeTail } from "../../../src/numeric/distributions/normal-range.ts";
-import { integratePanels } from "../../../src/numeric/quadrature.ts";
 import { expectDigits } from "../../support/distributions.ts";
+import { integratePanels } from "../../support/quadrature.ts";
 
 const edges = [0, 0.25, 0.5, 1, 2, 3, 4, 6, 8, 12, 16];
 

@@ -1,16 +1,27 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { NumericalError } from "../../src/errors/errors.ts";
-import { type Contrast, dunnett, gamesHowell, tukey } from "../../src/statistics/contrasts.ts";
+import { compareBlocks, compareGroups } from "../../src/statistics/group-comparison.ts";
+import type { MeanContrast } from "../../src/statistics/mean-comparison.ts";
 import { sampleOf } from "../../src/statistics/sample.ts";
-import { welchTest } from "../../src/statistics/welch.ts";
+import type { SpreadLaw } from "../../src/statistics/simultaneous.ts";
 import blood from "../reference/comparison/dunnett-1955.json" with { type: "json" };
 import unequal from "../reference/comparison/games-howell-recomputed.json" with { type: "json" };
 import equal from "../reference/comparison/tukey-handbook.json" with { type: "json" };
+import sleep from "../reference/comparison/welch-sleep.json" with { type: "json" };
+import ratios from "../reference/ratio/fieller-welch.json" with { type: "json" };
+import { plainDesign, welchTest } from "../support/comparisons.ts";
+import { present } from "../support/reference.ts";
+
+type Groups = readonly (readonly number[])[];
+const gamesHowell = (sets: Groups) => compareGroups(sets, plainDesign).contrasts;
+const tukey = (sets: Groups) => compareGroups(sets, { ...plainDesign, spread: "common" }).contrasts;
+const dunnett = (sets: Groups, reference: number, spread: SpreadLaw = "common") =>
+  compareGroups(sets, { ...plainDesign, reference, spread }).contrasts;
 
 const groups = [unequal.data.g1, unequal.data.g2, unequal.data.g3, unequal.data.g4];
 
-function between(contrasts: readonly Contrast[], first: number, second: number): Contrast {
+function between(contrasts: readonly MeanContrast[], first: number, second: number): MeanContrast {
   const found = contrasts.find((one) => one.first === first && one.second === second);
   if (found === undefined) throw new Error(`No contrast ${first}-${second}.`);
   return found;
@@ -83,7 +94,7 @@ describe("Dunnett's comparison with a control, blood counts (Dunnett 1955)", () 
   });
 
   it("is narrower than all pairs and wider than one t interval", () => {
-    const width = ({ lower, upper }: Contrast) => (upper ?? Number.NaN) - (lower ?? Number.NaN);
+    const width = ({ lower, upper }: MeanContrast) => (upper ?? Number.NaN) - (lower ?? Number.NaN);
     const against = width(between(contrasts, 1, 0));
     const all = width(between(tukey([control, drug_a, drug_b]), 0, 1));
     const alone = width(between(dunnett([control, drug_a], 0), 1, 0));
@@ -171,4 +182,58 @@ it("refuses a group of one value and a reference that is no group", () => {
       2,
     ),
   ).toThrow("must be a place among 2 groups");
+});
+
+describe("Fieller's interval published with the R package mratios", () => {
+  const { x, y } = ratios.data;
+  const [found] = gamesHowell([x, y]);
+
+  it("prints the published ratio and limits", () => {
+    const set = present(found?.ratioSet);
+    if (set.shape !== "interval") throw new Error(`It is a ${set.shape}.`);
+    expect(found?.ratio.toFixed(7)).toBe(ratios.certified.ratio);
+    expect(set.lower.toFixed(7)).toBe(ratios.certified.lower95);
+    expect(set.upper).toBeCloseTo(Number(ratios.certified.upper95), 6);
+    expect(set.upper).toBeCloseTo(ratios.recomputed_in_R.upper95, 11);
+  });
+});
+
+describe("equivalence of two means by their ratio", () => {
+  const equivalence = (a: readonly number[], b: readonly number[], margin: number) => {
+    const { contrasts } = compareGroups([a, b], { ...plainDesign, margin });
+    return present(present(contrasts[0]).equivalence);
+  };
+
+  it("tests a ratio against a limit by the difference from that share of the second mean", () => {
+    const [x, y] = [
+      [5.1, 5.3, 4.9],
+      [5, 5.2, 5.1, 4.8],
+    ];
+    const found = equivalence(x, y, 0.25);
+    const scaled = sampleOf(y.map((value) => 0.8 * value));
+    expect(found.lowerStatistic).toBeCloseTo(welchTest(sampleOf(x), scaled).statistic, 10);
+    expect(found.equivalent).toBe(true);
+  });
+
+  it("gives one verdict whichever group comes first", () => {
+    const [x, y] = [
+      [5.1, 5.6, 4.7],
+      [5.2, 5.6, 5.1, 4.8],
+    ];
+    expect(equivalence(y, x, 0.08).pValue).toBeCloseTo(equivalence(x, y, 0.08).pValue, 12);
+  });
+});
+
+describe("blocks", () => {
+  it("make of two groups the paired t test of R", () => {
+    const rows = sleep.data.x1.map((value, i) => [value, sleep.data.x2[i] ?? null]);
+    const { method, contrasts } = compareBlocks(rows, plainDesign);
+    expect(method).toBe("paired-holm");
+    expect(contrasts[0]?.statistic).toBeCloseTo(sleep.recomputed_in_R.paired_t, 12);
+    expect(contrasts[0]?.pValue).toBeCloseTo(sleep.recomputed_in_R.paired_p, 13);
+  });
+
+  it("of which there are none leave nothing to compare", () => {
+    expect(compareBlocks([], { ...plainDesign, reference: 0 }).contrasts).toEqual([]);
+  });
 });

@@ -1,12 +1,20 @@
 import { describe, expect, it } from "vitest";
 import { NumericalError } from "../../src/errors/errors.ts";
 import { studentTQuantile } from "../../src/numeric/distributions/student-t.ts";
-import { contrastPower, equivalencePower, welchDfs } from "../../src/statistics/contrast-power.ts";
+import {
+  equivalencePower,
+  type PlannedContrast,
+  welchDfs,
+} from "../../src/statistics/equivalence-power.ts";
+import { tTestPower } from "../../src/statistics/t-test-power.ts";
 
 /** Mean over the degrees of freedom that Welch's formula may give. */
 function meanOverWelchDf(n: number, f: (df: number) => number): number {
   return welchDfs(n).reduce((sum, { df, weight }) => sum + weight * f(df), 0);
 }
+
+const contrastPower = (difference: number, plan: PlannedContrast, critical: number) =>
+  tTestPower(difference / plan.standardError, plan.df, critical);
 
 // Simulated by an independent program (numpy, 6,000 trials a figure, so ± 0.013): k fills of 3 catches a product,
 // catch scatter 1.5 %, a true difference of 5 % or none.
@@ -98,5 +106,6 @@ describe("limits of power", () => {
 
 it("refuses groups of one value and a standard error of zero", () => {
   expect(() => welchDfs(1)).toThrow(NumericalError);
-  expect(() => contrastPower(1, { standardError: 0, df: 3 }, 2)).toThrow(NumericalError);
+  const limits = { lower: -1, upper: 1 };
+  expect(() => equivalencePower(1, { standardError: 0, df: 3 }, limits, 2)).toThrow(NumericalError);
 });

@@ -1,8 +1,4 @@
 import { chiMean } from "../numeric/distributions/chi-mixture.ts";
-import {
-  noncentralTLowerTail,
-  noncentralTUpperTail,
-} from "../numeric/distributions/noncentral-t.ts";
 import { normalLowerTail } from "../numeric/distributions/normal.ts";
 import { requireFinite, requirePositive, requireWhole } from "../numeric/domain.ts";
 import { gaussLegendreRule } from "../numeric/quadrature.ts";
@@ -12,29 +8,6 @@ import type { Limits } from "./equivalence.ts";
 export interface PlannedContrast {
   readonly standardError: number;
   readonly df: number;
-}
-
-/**
- * Chance that a true difference is found: |difference/SE| above the critical value, noncentral t.
- *
- * @param criticalValue of the two-sided test in standard errors, simultaneous or not
- * @throws NumericalError when an argument is out of range
- * Source Cohen 1988, Statistical Power Analysis for the Behavioral Sciences, 2nd edition, chapter 2
- */
-export function contrastPower(
-  trueDifference: number,
-  { standardError, df }: PlannedContrast,
-  criticalValue: number,
-): number {
-  requireFinite("contrastPower", "trueDifference", trueDifference);
-  requirePositive("contrastPower", "standardError", standardError);
-  requirePositive("contrastPower", "criticalValue", criticalValue);
-  const noncentrality = Math.abs(trueDifference) / standardError;
-  return Math.min(
-    1,
-    noncentralTUpperTail(criticalValue, df, noncentrality) +
-      noncentralTLowerTail(-criticalValue, df, noncentrality),
-  );
 }
 
 /** Values of S at which the room left between the limits changes its character, in shares of its greatest. */
