@@ -94,6 +94,7 @@ export { renderSvg } from "./report/svg.ts";
 export type { Ask, Caution, CautionCode, Ending, Severity, Where } from "./results/caution.ts";
 export { defaults } from "./results/defaults.ts";
 export type { About, Estimate, Interval, Unit } from "./results/estimate.ts";
+export type * from "./types.ts";
 export { convert } from "./units/convert.ts";
 export {
   driveRatio,

@@ -5,7 +5,7 @@ import { root } from "./support/compiler.ts";
 import { apiReference } from "./tools/docs/api-reference.ts";
 import { withDeclarations } from "./tools/docs/declarations.ts";
 import { docComment } from "./tools/docs/doc-comment.ts";
-import { entryNames, isValue, publicNames } from "./tools/docs/public-api.ts";
+import { entryNames, isValue, publicNames, typesBehind } from "./tools/docs/public-api.ts";
 
 describe("the reference of the library", () => {
   it("is what the doc comments say now; `npm run api` writes it anew", async () => {
@@ -15,6 +15,19 @@ describe("the reference of the library", () => {
     const at = fresh.findIndex((line, i) => line !== stored[i]);
     expect(fresh.slice(at, at + 5)).toEqual(stored.slice(at, at + 5));
     expect(stored.length).toBe(fresh.length);
+  });
+
+  it("meets no type that cannot be imported: what is missing belongs into src/types.ts", async () => {
+    const missing = await withDeclarations((folder) =>
+      typesBehind(
+        folder,
+        entryNames.flatMap((entry) => publicNames(folder, entry, ".d.ts")),
+        ".d.ts",
+      )
+        .map(({ name, file }) => `${name} of ${file}`)
+        .join("\n"),
+    );
+    expect(missing).toBe("");
   });
 
   it.each(entryNames)("of %s leaves no function, class or constant without words", (entry) => {

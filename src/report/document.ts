@@ -88,7 +88,7 @@ export interface KeyFigure {
   readonly value: string | null;
   readonly unit?: string;
   readonly interval?: Text;
-  readonly span?: Span;
+  readonly span?: SpanToTolerance;
   /** How sure that is, why, and what ends it. */
   readonly reasons?: readonly Text[];
   readonly facts?: readonly Entry[];
@@ -101,7 +101,7 @@ export interface Call {
 }
 
 /** An interval laid over a tolerance band, drawn as a small scale. All numbers in one unit. */
-export interface Span {
+export interface SpanToTolerance {
   readonly estimate: number;
   /** null: unbounded on this side. */
   readonly lower: number | null;

@@ -6,7 +6,7 @@ import { completeBlocks } from "../../statistics/comparison-layout.ts";
 import type { JudgedPair } from "../../statistics/mean-comparison.ts";
 import { sampleOf } from "../../statistics/sample.ts";
 import { pairsAsked } from "./pairs.ts";
-import type { ProductComparisonOptions, ScatterComparison } from "./result.ts";
+import type { ProductComparisonOptions, ProductScatterComparison } from "./result.ts";
 import { unusedBlocks } from "./unused-blocks.ts";
 
 export interface ComparisonFindings {
@@ -17,7 +17,7 @@ export interface ComparisonFindings {
   readonly compared: ComparedProducts | null;
   /** By catches as if they were fills. */
   readonly byCatches: readonly JudgedPair[];
-  readonly scatter: ScatterComparison;
+  readonly scatter: ProductScatterComparison;
   readonly options: ProductComparisonOptions;
 }
 

@@ -96,7 +96,7 @@ export interface ScatterContrast {
   readonly differenceFound: boolean;
 }
 
-export interface ScatterComparison {
+export interface ProductScatterComparison {
   /** Turns of the catch that the coefficients of variation are for: the median of all catches. */
   readonly turns: number;
   readonly products: readonly ProductScatter[];
@@ -122,6 +122,6 @@ export interface ProductComparison {
   readonly overall: MeansTest | null;
   /** Pairs of products with two or more fills. */
   readonly contrasts: readonly ProductContrast[];
-  readonly scatter: ScatterComparison;
+  readonly scatter: ProductScatterComparison;
   readonly cautions: readonly Caution[];
 }

@@ -11,7 +11,7 @@ import {
   type Scatter,
 } from "../../statistics/scatter-comparison.ts";
 import type { Pair } from "../../statistics/simultaneous.ts";
-import type { ProductScatter, ScatterComparison, ScatterContrast } from "./result.ts";
+import type { ProductScatter, ProductScatterComparison, ScatterContrast } from "./result.ts";
 
 const fewestFills = 3;
 const fewestCatches = 3;
@@ -25,7 +25,7 @@ export function scatterComparison(
   groups: readonly ProductGroup[],
   pairs: readonly Pair[],
   level: number,
-): ScatterComparison {
+): ProductScatterComparison {
   const fills = groups.map((group) => group.fills.map(({ fill }) => fill));
   const turns = median(fills.flat().flatMap(({ catches }) => catches.map((row) => row.turns)));
   const each = 1 - (1 - level) / Math.max(1, pairs.length);

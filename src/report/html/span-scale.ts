@@ -1,4 +1,4 @@
-import type { Span } from "../document.ts";
+import type { SpanToTolerance } from "../document.ts";
 import { escapeHtml } from "./escape.ts";
 
 /** Drawing area, in its own units; the style sheet scales it to the card. */
@@ -10,7 +10,7 @@ const ticks = 25;
  * An interval over its tolerance band, drawn like the scale of a balance: the band is the bracketed stretch, the
  * bar is the interval, the needle the estimate. An unbounded side runs off the scale with an arrow.
  */
-export function spanScale(span: Span): string {
+export function spanScale(span: SpanToTolerance): string {
   const at = scaleOf(span);
   const parts = [graduation(), bandMark(span, at), bar(span, at), needle(at(span.estimate))];
   return `<figure class="span"><svg viewBox="0 0 ${area.width} ${area.height}" width="100%" role="img" aria-label="${escapeHtml(span.caption)}">${parts.join("")}</svg><figcaption aria-hidden="true">${escapeHtml(span.caption)}</figcaption></figure>`;
@@ -19,7 +19,7 @@ export function spanScale(span: Span): string {
 type Position = (value: number) => number;
 
 /** The band fills the middle half at least, so that cards side by side can be compared at a glance. */
-function scaleOf(span: Span): Position {
+function scaleOf(span: SpanToTolerance): Position {
   const { lower, upper } = span.band;
   const middle = (lower + upper) / 2;
   const values = [lower, upper, span.estimate, span.lower ?? lower, span.upper ?? upper];
@@ -38,13 +38,13 @@ function graduation(): string {
   return `<path class="graduation" d="${marks.join("")}"/>`;
 }
 
-function bandMark(span: Span, at: Position): string {
+function bandMark(span: SpanToTolerance, at: Position): string {
   const [left, right] = [at(span.band.lower), at(span.band.upper)];
   const bracket = `M${left + 4} 4h-4v${baseline - 4}M${right - 4} 4h4v${baseline - 4}`;
   return `<rect class="band" x="${left}" y="4" width="${round(right - left)}" height="${baseline - 4}"/><path class="bracket" d="${bracket}"/>`;
 }
 
-function bar(span: Span, at: Position): string {
+function bar(span: SpanToTolerance, at: Position): string {
   const left = span.lower === null ? area.inset : at(span.lower);
   const right = span.upper === null ? area.width - area.inset : at(span.upper);
   const arrows =

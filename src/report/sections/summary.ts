@@ -1,7 +1,7 @@
 import type { Analysis, MeterAnswers } from "../../analysis/analyse.ts";
 import type { Words } from "../../wording/words.ts";
 import { section } from "../blocks.ts";
-import type { KeyFigure, Section, Span } from "../document.ts";
+import type { KeyFigure, Section, SpanToTolerance } from "../document.ts";
 import { cautionList } from "./cautions.ts";
 import { decisionLines } from "./decision.ts";
 
@@ -60,7 +60,7 @@ function card(answers: MeterAnswers, analysis: Analysis, words: Words): KeyFigur
 function spanOf(
   { estimate, halfWidth, options }: MeterAnswers["delivery"],
   words: Words,
-): Span | null {
+): SpanToTolerance | null {
   const { interval, value } = estimate;
   if (interval === null || halfWidth === null) return null;
   const { tolerance } = options;

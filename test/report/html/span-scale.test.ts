@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
-import type { Span } from "../../../src/report/document.ts";
+import type { SpanToTolerance } from "../../../src/report/document.ts";
 import { spanScale } from "../../../src/report/html/span-scale.ts";
 
-const span: Span = {
+const span: SpanToTolerance = {
   estimate: 0.41,
   lower: 0.4,
   upper: 0.42,
@@ -10,7 +10,7 @@ const span: Span = {
   caption: "within 3 % <",
 };
 
-function drawn(of: Span) {
+function drawn(of: SpanToTolerance) {
   const html = spanScale(of);
   const rectangle = (name: string) => {
     const match = new RegExp(`<rect class="${name}" x="([^"]*)" y="\\d+" width="([^"]*)"`).exec(
@@ -42,7 +42,7 @@ describe("spanScale", () => {
   test("lets an unbounded side run off with an arrow", () => {
     expect(drawn({ ...span, lower: null }).bar.left).toBe(8);
     expect(drawn({ ...span, upper: null }).bar.right).toBeCloseTo(252, 6);
-    const arrows = (of: Span) => spanScale(of).split("bar-end").length - 1;
+    const arrows = (of: SpanToTolerance) => spanScale(of).split("bar-end").length - 1;
     expect([arrows(span), arrows({ ...span, lower: null, upper: null })]).toEqual([0, 2]);
   });
 

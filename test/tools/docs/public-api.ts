@@ -85,6 +85,8 @@ interface Module {
   /** Names that come from elsewhere, whether exported again or not. */
   readonly borrowed: ReadonlyMap<string, Place>;
   readonly exported: readonly string[];
+  /** Modules all of whose names it exports too. */
+  readonly behind: readonly string[];
 }
 
 class Reader {
@@ -98,14 +100,16 @@ class Reader {
   }
 
   exportsOf(file: string): readonly string[] {
-    return this.#module(file).exported;
+    const { exported, behind } = this.#module(file);
+    return [...exported, ...behind.flatMap((other) => this.exportsOf(other))];
   }
 
   follow(file: string, name: string): PublicName {
-    const { declared, borrowed } = this.#module(file);
+    const { declared, borrowed, behind } = this.#module(file);
     const declaration = declared.get(name);
     if (declaration !== undefined) return { name, file, ...this.#withOptions(file, declaration) };
-    const place = borrowed.get(name);
+    const elsewhere = behind.find((other) => this.exportsOf(other).includes(name));
+    const place = elsewhere === undefined ? borrowed.get(name) : { file: elsewhere, name };
     if (place === undefined) throw new Error(`${file} exports ${name} and does not say from where`);
     return { ...this.follow(place.file, place.name), name };
   }
@@ -151,6 +155,7 @@ function readModule(text: string, file: string): Module {
   const declared = new Map<string, Declaration>();
   const borrowed = new Map<string, Place>();
   const exported: string[] = [];
+  const behind: string[] = [];
   for (const statement of program.body) {
     const source = sourceOf(statement, file);
     if (statement.type === "ImportDeclaration" && source !== null) {
@@ -164,8 +169,11 @@ function readModule(text: string, file: string): Module {
         if (source !== null) borrowed.set(name, { file: source, name: local });
       }
     } else if (statement.type === "ExportAllDeclaration") {
-      if (statement.exported === null)
-        throw new Error(`${file}: what is public is named, one by one`);
+      if (statement.exported === null) {
+        if (source !== "types") throw new Error(`${file}: what is public is named, one by one`);
+        behind.push(source);
+        continue;
+      }
       const name = nameOf(statement.exported);
       const { start, end } = statement;
       const doc = docBefore(text, comments, start);
@@ -182,7 +190,7 @@ function readModule(text: string, file: string): Module {
       if (statement.type === "ExportNamedDeclaration" && before === undefined) exported.push(name);
     }
   }
-  return { declared, borrowed, exported };
+  return { declared, borrowed, exported, behind };
 }
 
 /** The module of ours that a statement takes something from. */

@@ -1,0 +1,230 @@
+/* Types met behind the names of index.ts, so that each can be imported by its own. */
+export type { NoDecision } from "./analysis/analyse.ts";
+export type { ComparisonChoices } from "./analysis/options.ts";
+export type { ProductAnswers } from "./analysis/products.ts";
+export type { SetupSource } from "./data/read-setup.ts";
+export type { BinSetup, SeedSetup, TargetRate } from "./data/setup/bin.ts";
+export type { DriveSetup, GroundWheelSetup, MotorSetup } from "./data/setup/drive.ts";
+export type { FieldCheckSetup } from "./data/setup/field-check.ts";
+export type { CartSetup, ScaleSetup } from "./data/setup/machine.ts";
+export type {
+  BinMoneySetup,
+  LinearResponse,
+  MoneyResponse,
+  MoneySetup,
+  QuadraticResponse,
+} from "./data/setup/money.ts";
+export type { AnsweredSetup } from "./data/setup/schema.ts";
+export type { Measured, Span } from "./data/setup/values.ts";
+export type { Cell } from "./data/table.ts";
+export type { BetweenComponent, FillSpread, FillsTogether } from "./model/across-fills.ts";
+export type { ChosenScatter, PooledScatter } from "./model/catch-scatter.ts";
+export type { StandingTest } from "./model/constant-mass.ts";
+export type { Disagreement, Hull } from "./model/doubted-estimate.ts";
+export type { DriveGeometry, TurnsSet } from "./model/drive.ts";
+export type { FillVariance } from "./model/fill-estimate.ts";
+export type { FillGap } from "./model/fill-order.ts";
+export type { FreshStart, HistoryStatus, HistoryStep, Stretch } from "./model/history.ts";
+export type {
+  ApartFill,
+  DifferingFill,
+  FillPlace,
+  FoundChange,
+  TrendingFills,
+} from "./model/history-findings.ts";
+export type { Plan } from "./model/known-width.ts";
+export type { Fill, Meter } from "./model/meters.ts";
+export type {
+  AssumedSetting,
+  AssumedValue,
+  FormerAssumedValue,
+  WithFormerNames,
+} from "./model/rate-error.ts";
+export type { FillFinding } from "./model/screening/finding.ts";
+export type { MeterScreening } from "./model/screening/screen-log.ts";
+export type { FillTotals } from "./model/totals.ts";
+export type { WithAllCatches } from "./model/with-all-catches.ts";
+export type { Derived, IntervalMethod, WorkedOut } from "./model/worked-out.ts";
+export type { CatchPlace, CatchScatter, FillPoint } from "./questions/across-fills.ts";
+export type {
+  CatchesNeededChoices,
+  CatchesNeededOptions,
+  TypicalScatter,
+} from "./questions/catches-needed/options.ts";
+export type {
+  TimeBudget,
+  TrialCosts,
+  TrialSplit,
+  TrialSplits,
+  TurnsChoice,
+  TurnsPlan,
+} from "./questions/catches-needed/plans.ts";
+export type { Knowledge, Standing } from "./questions/catches-needed/result.ts";
+export type { CostChoices, CostOptions, Prices } from "./questions/cost/options.ts";
+export type { BreakEven, CostPoint, LossOfError, MissingPrice } from "./questions/cost/result.ts";
+export type { ConstantMassCheck } from "./questions/delivery/constant-mass.ts";
+export type { LinePoint } from "./questions/delivery/line.ts";
+export type { CatchPoint, WeightedDelivery } from "./questions/delivery/result.ts";
+export type { ByName } from "./questions/drift/by-name.ts";
+export type { DriftShift, DriftTrend } from "./questions/drift/changes.ts";
+export type { DriftPower, FalseAlarms } from "./questions/drift/rates.ts";
+export type { ScoreCharts } from "./questions/drift/score-charts.ts";
+export type { SettlingTest } from "./questions/drift/settling.ts";
+export type { DriftStep } from "./questions/drift/verdict.ts";
+export type { DriftFill, DriftStretch } from "./questions/drift.ts";
+export type {
+  ExplainingVariablesChoices,
+  ExplainingVariablesOptions,
+} from "./questions/explaining-variables/options.ts";
+export type {
+  DeliveryRegression,
+  DensityExplanation,
+  DensityLinePoint,
+  Effect,
+  ExplainedFill,
+  NewProductPrediction,
+  ProductVolume,
+  Variable,
+  VolumeContrast,
+  WithinFillEffect,
+} from "./questions/explaining-variables/result.ts";
+export type { FieldCheckChoices, FieldCheckOptions } from "./questions/field-check/options.ts";
+export type {
+  Agreement,
+  CheckedField,
+  FieldCorrection,
+  PredictedRate,
+} from "./questions/field-check/result.ts";
+export type { OutletsChoices, OutletsOptions } from "./questions/outlets/options.ts";
+export type { Outlet, OutletGrade } from "./questions/outlets/result.ts";
+export type { Explanation } from "./questions/outliers/explanations.ts";
+export type { NamedTests, NoNamedTest } from "./questions/outliers/named-tests.ts";
+export type { OutliersChoices, OutliersOptions } from "./questions/outliers/options.ts";
+export type {
+  CatchJudgement,
+  CatchVerdict,
+  DisagreeingPair,
+  FillScreening,
+  Influence,
+  LeftOutOfFill,
+  Suspect,
+} from "./questions/outliers/result.ts";
+export type {
+  ProductComparisonChoices,
+  ProductComparisonOptions,
+} from "./questions/product-comparison/options.ts";
+export type {
+  Equivalence,
+  ProductContrast,
+  ProductEstimate,
+  ProductPoint,
+  ProductScatter,
+  ProductScatterComparison,
+  ScatterContrast,
+} from "./questions/product-comparison/result.ts";
+export type {
+  Practice,
+  RelativeScatter,
+  ScatterComparison,
+} from "./questions/repeatability/scatter.ts";
+export type { SettingChoices, SettingOptions } from "./questions/setting/options.ts";
+export type {
+  MeterSpeedNeeded,
+  MissingForSetting,
+  NearestSteps,
+  RateAtSetting,
+  Reach,
+  SetNow,
+} from "./questions/setting/result.ts";
+export type { SkippingChoices, SkippingOptions } from "./questions/skipping/options.ts";
+export type {
+  BetweenCalibrations,
+  ChanceOfError,
+  CommonPractice,
+  DensityPoint,
+  ExpectedError,
+  RiskPoint,
+  ShareOfFills,
+} from "./questions/skipping/result.ts";
+export type {
+  SpeedLinePoint,
+  SpeedPoint,
+  SpeedSlope,
+  SpeedsWithinTolerance,
+} from "./questions/speed-linearity/result.ts";
+export type { TrialPlanOptions } from "./questions/trial-plan/options.ts";
+export type { ExpectedContrast, SheetRow, TrialDefault } from "./questions/trial-plan/result.ts";
+export type {
+  UncertaintyBudgetChoices,
+  UncertaintyBudgetOptions,
+} from "./questions/uncertainty-budget/options.ts";
+export type {
+  BudgetCheck,
+  BudgetLine,
+  BudgetSource,
+  LeftOut,
+} from "./questions/uncertainty-budget/result.ts";
+export type {
+  Block,
+  Call,
+  CautionItem,
+  CautionList,
+  Chart,
+  Column,
+  Definitions,
+  Details,
+  Emphasis,
+  Entry,
+  Inline,
+  KeyFigure,
+  KeyFigures,
+  List,
+  Paragraph,
+  Reference,
+  ReportDocument,
+  Row,
+  Section,
+  SpanToTolerance,
+  Table,
+  Text,
+  Tone,
+} from "./report/document.ts";
+export type { Drawing, Drawings } from "./report/drawings.ts";
+export type { HtmlOptions } from "./report/html.ts";
+export type { LatexTableOptions, PlainTableOptions } from "./report/plain-tables.ts";
+export type { Fit } from "./report/svg/fit-spec.ts";
+export type { SvgOptions } from "./report/svg.ts";
+export type { CatchRemark } from "./results/catch-remark.ts";
+export type { CautionFacts, CautionOf } from "./results/caution.ts";
+export type { AcrossFillsCautionFacts } from "./results/caution-facts/across-fills.ts";
+export type { DriftCautionFacts } from "./results/caution-facts/drift.ts";
+export type { FieldCautionFacts, FieldDifference } from "./results/caution-facts/field.ts";
+export type { FileCautionFacts } from "./results/caution-facts/file.ts";
+export type { ConstantMassFacts, OneFillCautionFacts } from "./results/caution-facts/one-fill.ts";
+export type {
+  OutlierCautionFacts,
+  PairFacts,
+  SuspectFacts,
+} from "./results/caution-facts/outliers.ts";
+export type { PlanningCautionFacts } from "./results/caution-facts/planning.ts";
+export type { ProductCautionFacts } from "./results/caution-facts/products.ts";
+export type { Mishap } from "./results/mishap.ts";
+export type { Question } from "./results/question.ts";
+export type { ComparisonMethod } from "./statistics/comparison-layout.ts";
+export type { OutsideVariance } from "./statistics/constant-offset.ts";
+export type { FamilyJudgement } from "./statistics/deleted-residuals.ts";
+export type { ErrorLaw } from "./statistics/expected-loss.ts";
+export type { ShiftChance } from "./statistics/lasting-shift-power.ts";
+export type {
+  ComparisonVerdict,
+  JudgedPair,
+  MeanComparisonOptions,
+} from "./statistics/mean-comparison.ts";
+export type { NestedTest } from "./statistics/nested-test.ts";
+export type { LastingShift, NewestValue } from "./statistics/shift-evidence.ts";
+export type { SeriesOutcome, SeriesStep } from "./statistics/shift-replay.ts";
+export type { Pair, SpreadLaw } from "./statistics/simultaneous.ts";
+export type { CurvatureTest, ParallelLackOfFit } from "./statistics/slope-shape.ts";
+export type { CompatibleUnit, ConvertibleUnit, Dimension, UnitOf } from "./units/factors.ts";
+export type { Quantity } from "./wording/format.ts";
+export type { FrameWords } from "./wording/frame.ts";
