@@ -147,12 +147,24 @@ describe("a page that carries the package", () => {
     for (const { packages } of [least, whole, methods])
       expect(packages.filter((name) => /xlsx|^vega/.test(name))).toEqual([]);
     // Packed as a server sends them. A third of a megabyte is what a phone in a field loads in a second or two; everything
-    // means every question and the words of every language (about 40 kB each).
+    // means every question; the words of a language (about 40 kB each) come when it is asked for.
     holdSize("page: read, fit, delivery", least.first.gzipped, 100);
     holdSize("page: everything", whole.first.gzipped, 300);
     holdSize("page: statistics", methods.first.gzipped, 100);
     // Spreadsheets and charts, each only for those who use them.
     holdSize("page: workbooks and charts, when asked for", whole.later.gzipped, 800);
+  });
+
+  packageTest("holds no language but the one it speaks", async ({ project }) => {
+    const entries = [
+      'export * from "evencatch";',
+      'export { analyse, reportFiles, wordsIn } from "evencatch"; export { english } from "evencatch/en";',
+    ];
+    for (const entry of entries) {
+      const { modules } = await bundle(project, entry);
+      expect(modules.filter((name) => name.includes("wording/sayings/"))).not.toEqual([]);
+      expect(modules.filter((name) => name.includes("wording/de/"))).toEqual([]);
+    }
   });
 
   browserTest("answers from text, with the network cut", async (open, skip) => {

@@ -8,6 +8,8 @@ export interface Bundle {
   readonly first: Size;
   /** What it loads when a workbook is read or a chart is drawn. */
   readonly later: Size;
+  /** Modules in the first part. */
+  readonly modules: readonly string[];
   /** Packages in the first part. */
   readonly packages: readonly string[];
   /** Modules that were expected from outside, such as those of Node. */
@@ -45,6 +47,7 @@ export async function bundle(project: string, entry: string): Promise<Bundle> {
   return {
     first: sizeOf(outputFiles.filter(isFirst)),
     later: sizeOf(outputFiles.filter((file) => !isFirst(file))),
+    modules: inputs,
     packages: [...new Set(inputs.flatMap((input) => packageOf(input) ?? []))].sort(),
     outside: Object.values(metafile.inputs).flatMap(({ imports }) =>
       imports.filter(({ external }) => external).map(({ path }) => path),
