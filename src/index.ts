@@ -40,7 +40,7 @@ export type { CatchSource } from "./data/source.ts";
 export { templateFiles } from "./data/template.ts";
 export type { Catch, CatchLog, MassUnit } from "./data/types.ts";
 export { catchesToCsv, type PlainRow, rowsToCsv } from "./data/write-csv.ts";
-export type { DataIssue, DataIssueCode } from "./errors/data-issue.ts";
+export type { DataIssue } from "./errors/data-issue.ts";
 export {
   DataError,
   EvencatchError,
@@ -48,6 +48,7 @@ export {
   OptionError,
   UnitError,
 } from "./errors/errors.ts";
+export type { DataIssueCode } from "./errors/problems.ts";
 export type { HistoryChoices, MeterHistory } from "./model/history.ts";
 export {
   fitModel,

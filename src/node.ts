@@ -49,15 +49,17 @@ export async function checkSetupFile(path: string): Promise<SetupCheck> {
 async function load(path: string): Promise<Checked<Uint8Array>> {
   try {
     const about = await stat(path);
-    if (about.isDirectory()) return failed([isFolder(path)]);
+    if (about.isDirectory())
+      return failed([dataIssue(wholeFile(path), { problem: "is-folder", facts: {} })]);
     const format = formatOf(path);
     if (format === null) return failed([unknownType(path)]);
-    if (!about.isFile()) return failed([notAFile(path)]);
+    if (!about.isFile())
+      return failed([dataIssue(wholeFile(path), { problem: "is-device", facts: {} })]);
     if (about.size > largestBytes[format]) {
       const oneLine = format === "csv" && (await startsWithLongLine(path));
       return failed([
         oneLine
-          ? lineTooLong({ source: path, rowWord: "line", row: 1 })
+          ? lineTooLong({ source: path, rowKind: "line", row: 1 })
           : tooLarge(path, format, about.size),
       ]);
     }
@@ -80,46 +82,21 @@ async function startsWithLongLine(path: string): Promise<boolean> {
 function fromSystem(path: string, error: unknown): DataIssue {
   const code = error instanceof Error && "code" in error ? String(error.code) : "";
   if (code === "ENOENT" || code === "ENOTDIR") return notFound(path);
-  const forbidden = code === "EACCES" || code === "EPERM";
-  return unreadable(
-    path,
-    forbidden
-      ? "a file that may not be opened"
-      : `a file that cannot be opened${code === "" ? "" : ` (${code})`}`,
-    forbidden
-      ? "Ask for permission to read it, or copy it to a folder of your own."
-      : "Check that the name is right and that the file opens in the program that made it.",
-  );
+  if (code === "EACCES" || code === "EPERM")
+    return dataIssue(wholeFile(path), { problem: "may-not-open", facts: {} });
+  const systemCode = code === "" ? null : code;
+  return dataIssue(wholeFile(path), { problem: "cannot-open", facts: { systemCode } });
 }
 
 function notFound(path: string): DataIssue {
-  return dataIssue(wholeFile(path), {
-    code: "file-not-found",
-    received: basename(path),
-    found: `no file of that name in ${dirname(resolve(path))}`,
-    expected: "a file that exists",
-    remedy: "Check the spelling and the ending, and that the folder is the right one.",
-  });
-}
-
-function isFolder(path: string): DataIssue {
-  return unreadable(path, "a folder", "Give the name of the file in it.");
-}
-
-function notAFile(path: string): DataIssue {
-  return unreadable(path, "a device or a pipe", "Save the table to a file and give its name.");
-}
-
-function unreadable(path: string, found: string, remedy: string): DataIssue {
-  return dataIssue(wholeFile(path), {
-    code: "file-unreadable",
-    received: "",
-    found,
-    expected: "a file that can be read",
-    remedy,
-  });
+  const folder = dirname(resolve(path));
+  return dataIssue(
+    wholeFile(path),
+    { problem: "file-not-found", facts: { folder } },
+    basename(path),
+  );
 }
 
 function wholeFile(path: string): Place {
-  return { source: path, rowWord: "row" };
+  return { source: path, rowKind: "row" };
 }

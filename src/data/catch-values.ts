@@ -1,6 +1,7 @@
+import type { FromProgram } from "../errors/problems/program.ts";
+import type { Problem } from "../errors/problems.ts";
 import { type Column, type FieldsOf, isEssential } from "./column-kinds.ts";
 import { type CatchColumn, catchColumns } from "./columns.ts";
-import type { Problem } from "./issues.ts";
 import type { Catch } from "./types.ts";
 import type { PlainRow } from "./write-csv.ts";
 
@@ -37,21 +38,28 @@ export type CatchValues = Pick<Catch, "row"> & FieldsOf<Column>;
 export function valueProblem(
   { type, minimum, maximum }: Rules,
   value: unknown,
-): Pick<Problem, "code" | "expected"> | null {
+  within: FromProgram["within"],
+): Problem | null {
   if (type === "string" || type === "date") {
-    return typeof value === "string" ? null : { code: "not-a-text", expected: "a text" };
+    return typeof value === "string"
+      ? null
+      : { problem: "value-no-text", facts: { within, isObject: isObject(value) } };
   }
   if (typeof value !== "number") {
-    return { code: "not-a-number", expected: "a number, not a text" };
+    return { problem: "value-no-number", facts: { within, isObject: isObject(value) } };
   }
   if (type === "integer" && !Number.isInteger(value)) {
-    return { code: "not-whole", expected: "a whole number" };
+    return { problem: "value-not-whole", facts: { within } };
   }
   const low = minimum ?? Number.NEGATIVE_INFINITY;
   const high = maximum ?? Number.POSITIVE_INFINITY;
   return value >= low && value <= high
     ? null
-    : { code: "out-of-range", expected: `a number from ${low} to ${high}` };
+    : { problem: "value-out-of-range", facts: { within, from: minimum, to: maximum } };
+}
+
+export function isObject(value: unknown): value is object {
+  return typeof value === "object" && value !== null;
 }
 
 /** Before the header of a column evencatch does not know, so that no header can hide a column it does. */

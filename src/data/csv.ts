@@ -15,14 +15,15 @@ const separators = [",", ";", "\t"] as const;
  * the first row with anything in it. Blank lines are left out but counted, so that row numbers are a spreadsheet's.
  */
 export function readCsv(name: string, text: string): Checked<Table> {
-  const place: Place = { source: name, rowWord: "row" };
+  const place: Place = { source: name, rowKind: "row" };
   const long = longLine(text);
-  if (long !== null) return failed([lineTooLong({ ...place, rowWord: "line", row: long })]);
+  if (long !== null) return failed([lineTooLong({ ...place, rowKind: "line", row: long })]);
   const { separator, body } = separatorOf(text.replace(/\r\n?/g, "\n"));
   const parsed = Papa.parse<string[]>(body, { delimiter: separator, newline: "\n" });
   const quotes = parsed.errors.find(({ type }) => type === "Quotes");
   if (quotes !== undefined) {
-    return failed([strayQuote({ ...place, row: (quotes.row ?? 0) + 1 })]);
+    const row = { ...place, row: (quotes.row ?? 0) + 1 };
+    return failed([dataIssue(row, { problem: "quote-stray", facts: {} }, '"')]);
   }
   const [header, ...rows] = parsed.data
     .map((cells, index) => ({ number: index + 1, cells }))
@@ -36,7 +37,7 @@ export function readCsv(name: string, text: string): Checked<Table> {
     issues: rows
       .filter(isTooWide)
       .map((row) => tooManyCells(place, row, headers.length, separator)),
-    rowWord: "row",
+    rowKind: "row",
     decimalMark: separator === "," ? "point" : "unknown",
   });
 }
@@ -75,38 +76,14 @@ function longestPart(line: string): number {
 
 /** The issue for a line above the limit; its place names the line. */
 export function lineTooLong(place: Place): DataIssue {
-  return dataIssue(place, {
-    code: "line-too-long",
-    received: "",
-    found: `a line of more than ${longestLine} characters`,
-    expected: "lines that each hold one catch",
-    remedy: "Check that it is the file of catches, saved as CSV with a line break after each row.",
-  });
-}
-
-function strayQuote(place: Place): DataIssue {
-  return dataIssue(place, {
-    code: "file-malformed",
-    received: '"',
-    found: "a quotation mark that is not closed, or text behind a closing one",
-    expected: "quotation marks in pairs around a whole cell",
-    remedy:
-      'Look for the mark in this row; delete it, or write it twice ("") if it belongs to the text.',
-  });
+  return dataIssue(place, { problem: "line-too-long", facts: { most: longestLine } });
 }
 
 function tooManyCells(place: Place, row: TableRow, columns: number, separator: string): DataIssue {
+  const cells = row.cells.length;
   return dataIssue(
     { ...place, row: row.number },
-    {
-      code: "file-malformed",
-      received: `${row.cells.length} cells`,
-      found: `${row.cells.length} cells`,
-      expected: `at most ${columns}, one for each column of the header`,
-      remedy:
-        separator === ","
-          ? "A comma inside a number or a text splits it in two: put the cell in quotation marks, or use a decimal point."
-          : "Put a text that holds the separator in quotation marks.",
-    },
+    { problem: "too-many-cells", facts: { cells, columns, comma: separator === "," } },
+    `${cells} cells`,
   );
 }

@@ -1,9 +1,11 @@
 import type { DataIssue } from "../errors/data-issue.ts";
+import type { Wanted, WantedFigure } from "../errors/problems/table.ts";
+import type { Problem } from "../errors/problems.ts";
 import { columnByName, type PlainColumn, type RecordedColumn } from "./column-kinds.ts";
 import type { CatchColumn } from "./columns.ts";
 import { readDate } from "./dates.ts";
 import { type FoundColumn, type FoundColumns, headerIn } from "./headers.ts";
-import { dataIssue, type Place, type Problem } from "./issues.ts";
+import { dataIssue, type Place } from "./issues.ts";
 import {
   clearSpellings,
   type DecimalMarks,
@@ -23,10 +25,13 @@ export interface RowReading {
 }
 
 /** Notes a problem of the row under a header. Returns null, so that a field can be answered with it. */
-export function complain(reading: RowReading, header: string, problem: Problem): null {
-  reading.issues.push(
-    dataIssue({ ...reading.place, row: reading.row.number, column: header }, problem),
-  );
+export function complain(
+  { issues, place, row }: RowReading,
+  header: string,
+  problem: Problem,
+  received = "",
+): null {
+  issues.push(dataIssue({ ...place, row: row.number, column: header }, problem, received));
   return null;
 }
 
@@ -49,12 +54,7 @@ export function textField(reading: RowReading, name: PlainColumn): string | null
   if (column === undefined) return null;
   const text = tidyText(cellText(reading.row.cells[column.index]));
   if (failedFormula.test(text)) {
-    return complain(reading, column.header, {
-      code: "value-missing",
-      received: text,
-      expected: "a text",
-      remedy: "The formula of this cell failed: write the text itself, or empty the cell.",
-    });
+    return complain(reading, column.header, { problem: "formula-failed", facts: {} }, text);
   }
   if (text !== "") return text;
   const rules = columnByName[name];
@@ -69,12 +69,9 @@ export function numberField(reading: RowReading, name: PlainColumn): number | nu
   const found = printedNumber(reading, column, rules);
   if (found === null) return null;
   if (rules.type === "integer" && !Number.isInteger(found.value)) {
-    return complain(reading, column.header, {
-      code: "not-whole",
-      received: cellText(reading.row.cells[column.index]),
-      expected: wanted(rules),
-      remedy: "Number fills and catches 1, 2, 3 and so on.",
-    });
+    const written = cellText(reading.row.cells[column.index]);
+    const problem: Problem = { problem: "not-whole", facts: wanted(rules) };
+    return complain(reading, column.header, problem, written);
   }
   return found.value;
 }
@@ -89,9 +86,9 @@ export function printedNumber(
   if (isBlank(cell)) return rules.required ? missing(reading, column, rules) : null;
   const read = readNumber(cell, reading.marks);
   const problem = read.ok
-    ? outOfRange(cell, read.value, rules)
+    ? outOfRange(read.value, rules)
     : unreadable(cell, read.why, rules, reading.marks);
-  if (problem !== null) return complain(reading, column.header, problem);
+  if (problem !== null) return complain(reading, column.header, problem, cellText(cell));
   return read.ok ? read : null;
 }
 
@@ -101,12 +98,7 @@ function dateField(reading: RowReading, name: PlainColumn): string | null {
   if (text === null) return null;
   return (
     readDate(text) ??
-    complain(reading, headerIn(reading.columns, name), {
-      code: "not-a-date",
-      received: text,
-      expected: "a date that exists, year first: 2026-04-12 or 2026-04-12T07:30",
-      remedy: "Write it so, or leave the cell empty. In a spreadsheet, format the cell as a date.",
-    })
+    complain(reading, headerIn(reading.columns, name), { problem: "not-a-date", facts: {} }, text)
   );
 }
 
@@ -122,21 +114,17 @@ export function leftOutField(reading: RowReading): string | null | undefined {
   const answer = textField(reading, "exclude")?.toLowerCase() ?? "";
   const header = headerIn(reading.columns, "exclude");
   if (yes.has(answer))
-    return reason ?? complain(reading, headerIn(reading.columns, "reason"), noReason);
+    return (
+      reason ??
+      complain(reading, headerIn(reading.columns, "reason"), {
+        problem: "reason-missing",
+        facts: {},
+      })
+    );
   if (answer === "" && reason !== null) {
-    complain(reading, header, {
-      code: "value-missing",
-      received: "",
-      expected: "yes or no beside the reason",
-      remedy: "Write yes to leave the catch out, or no to keep it.",
-    });
+    complain(reading, header, { problem: "exclude-missing", facts: {} });
   } else if (!no.has(answer)) {
-    complain(reading, header, {
-      code: "not-yes-no",
-      received: answer,
-      expected: "yes, no, true, false, 1, 0, x or nothing",
-      remedy: "Write yes to leave the catch out, with the reason beside it; otherwise no.",
-    });
+    complain(reading, header, { problem: "not-yes-no", facts: {} }, answer);
   }
   return undefined;
 }
@@ -145,51 +133,27 @@ export function leftOutField(reading: RowReading): string | null | undefined {
 function checkedField(reading: RowReading): string | null {
   const text = textField(reading, "checked");
   if (text === null || !no.has(text.toLowerCase())) return text;
-  return complain(reading, headerIn(reading.columns, "checked"), {
-    code: "value-missing",
-    received: text,
-    expected: "what was looked at, in words, or nothing",
-    remedy: "Write it, such as weighed again, bag empty; leave the cell empty where nobody looked.",
-  });
+  const header = headerIn(reading.columns, "checked");
+  return complain(reading, header, { problem: "checked-denied", facts: {} }, text);
 }
-
-const noReason: Problem = {
-  code: "value-missing",
-  received: "",
-  expected: "the reason why this catch is left out",
-  remedy: "Write the reason, such as bag slipped, or let exclude be no.",
-};
 
 function missing(reading: RowReading, column: FoundColumn, rules: CatchColumn): null {
-  return complain(reading, column.header, {
-    code: "value-missing",
-    received: "",
-    expected: wanted(rules),
-    remedy: "Fill the cell in, or delete the row.",
-  });
+  return complain(reading, column.header, { problem: "value-missing", facts: wanted(rules) });
 }
 
-function wanted(rules: CatchColumn): string {
-  if (rules.type === "string") return "a text";
-  const kind = rules.type === "integer" ? "a whole number" : "a number";
-  const unit = rules.unit === null ? "" : `, in ${rules.unit}`;
-  return `${kind} from ${rules.minimum} to ${rules.maximum}${unit}`;
+function wanted(rules: CatchColumn): Wanted {
+  return rules.type === "string" ? { kind: "text" } : wantedFigure(rules);
 }
 
-function outOfRange(cell: Cell, value: number, rules: CatchColumn): Problem | null {
+function wantedFigure({ type, minimum, maximum, unit, required }: CatchColumn): WantedFigure {
+  const kind = type === "integer" ? "whole" : "number";
+  return { kind, from: minimum, to: maximum, unit, required };
+}
+
+function outOfRange(value: number, rules: CatchColumn): Problem | null {
   const low = rules.minimum !== null && value < rules.minimum;
   const high = rules.maximum !== null && value > rules.maximum;
-  if (!low && !high) return null;
-  return {
-    code: "out-of-range",
-    received: cellText(cell),
-    expected: wanted(rules),
-    remedy: `Correct the figure, or ${withoutIt(rules)}.`,
-  };
-}
-
-function withoutIt({ required }: CatchColumn): string {
-  return required ? "delete the row" : "leave the cell empty";
+  return low || high ? { problem: "out-of-range", facts: wantedFigure(rules) } : null;
 }
 
 function unreadable(
@@ -198,26 +162,8 @@ function unreadable(
   rules: CatchColumn,
   marks: DecimalMarks,
 ): Problem {
-  const received = cellText(cell);
-  if (why === "decimal-ambiguous") {
-    const [decimal, thousands] = clearSpellings(received, marks);
-    const unknown = !marks.comma && !marks.point && markOf(marks) === null;
-    const settles = unknown ? ` One such figure as ${decimal} settles the others too.` : "";
-    return {
-      code: why,
-      received,
-      expected: "a number that can be read in one way only",
-      remedy: `Write ${decimal} or ${thousands}, whichever is meant.${settles}`,
-    };
-  }
-  const instead = withoutIt(rules);
-  return {
-    code: why,
-    received,
-    expected: wanted(rules),
-    remedy:
-      why === "not-finite"
-        ? `Write the figure itself, or ${instead} if it is not known.`
-        : `Write the figure alone, without unit, spaces or thousands separators, or ${instead}.`,
-  };
+  if (why !== "decimal-ambiguous") return { problem: why, facts: wantedFigure(rules) };
+  const [decimal, thousands] = clearSpellings(cellText(cell), marks);
+  const settles = !marks.comma && !marks.point && markOf(marks) === null;
+  return { problem: why, facts: { decimal, thousands, settles } };
 }

@@ -12,19 +12,11 @@ export interface Doubt {
 }
 
 const requiredPlain = catchColumns.filter(({ required }) => required).map(({ name }) => name);
-const sheetHint = "`evencatch template` writes an empty sheet with the right names.";
 
 /** The first row is not a header at all, or of another kind of file. */
 export function noneKnown(headers: readonly string[], header: Place): DataIssue {
-  return dataIssue(header, {
-    code: "column-missing",
-    received: headers.join(", "),
-    expected: `${header.rowWord === "entry" ? "fields" : "columns"} named ${requiredPlain.join(", ")} and net_kg (or gross_kg and tare_kg; g, lb and oz also)`,
-    remedy:
-      header.rowWord === "entry"
-        ? "Use these names in each entry."
-        : `Name the columns in the first row. ${sheetHint}`,
-  });
+  const problem = header.rowKind === "entry" ? "fields-unknown" : "columns-unknown";
+  return dataIssue(header, { problem, facts: { names: requiredPlain } }, headers.join(", "));
 }
 
 export function repeatedColumns(headers: readonly Header[], header: Place): readonly DataIssue[] {
@@ -34,13 +26,8 @@ export function repeatedColumns(headers: readonly Header[], header: Place): read
     if (first === one || spelling === "") return [];
     return dataIssue(
       { ...header, column: text },
-      {
-        code: "column-repeated",
-        received: text,
-        found: `"${text}" beside "${first.text}", which is the same name`,
-        expected: "each name once",
-        remedy: "Delete one of the two columns, or give it another name.",
-      },
+      { problem: "column-repeated", facts: { header: text, first: first.text } },
+      text,
     );
   });
 }
@@ -70,16 +57,11 @@ const unitWanted: readonly {
 export function unitMissing({ text, spelling }: Header, header: Place): Doubt | null {
   const wanted = unitWanted.find(({ start }) => start.test(spelling));
   if (wanted === undefined) return null;
-  const names = wanted.names.join(", ");
+  const { names } = wanted;
   const issue = dataIssue(
     { ...header, column: text },
-    {
-      code: "column-unit",
-      received: text,
-      expected: wanted.names.length === 1 ? `the name ${names}` : `one of the names ${names}`,
-      remedy:
-        "Put the unit of the figures in the column's name; figures in any other unit must be converted first.",
-    },
+    { problem: "column-unit", facts: { names } },
+    text,
   );
   return { issue, instead: wanted.instead };
 }
@@ -107,12 +89,8 @@ export function misspelling(
   if (meant === undefined) return null;
   const issue = dataIssue(
     { ...header, column: text },
-    {
-      code: "column-missing",
-      received: text,
-      expected: `a known column, and "${meant.text}" is the nearest`,
-      remedy: `Rename it to ${meant.text} if that is meant; if it is a column of your own, choose a name that is less like it.`,
-    },
+    { problem: "column-misspelt", facts: { meant: meant.text } },
+    text,
   );
   const { meaning } = meant;
   return { issue, instead: "plain" in meaning ? meaning.plain : meaning.kind };
@@ -122,7 +100,9 @@ export function misspelling(
 export function missingColumns(found: ReadonlySet<string>, header: Place): readonly DataIssue[] {
   const plain = requiredPlain
     .filter((name) => !found.has(name))
-    .map((name) => missing(header, name, `a column named ${name}`, `Add the column. ${sheetHint}`));
+    .map((name) =>
+      dataIssue({ ...header, column: name }, { problem: "column-missing", facts: { name } }),
+    );
   const mass = missingMass(found, header);
   return mass === null ? plain : [...plain, mass];
 }
@@ -130,26 +110,16 @@ export function missingColumns(found: ReadonlySet<string>, header: Place): reado
 function missingMass(found: ReadonlySet<string>, header: Place): DataIssue | null {
   const has = (kind: MassKind) => found.has(kind);
   if (has("net") || (has("gross") && has("tare"))) return null;
-  if (has("gross") || has("tare")) {
-    const [there, absent] = has("gross") ? ["gross", "tare"] : ["tare", "gross"];
-    return missing(
-      header,
-      `${absent}_kg`,
-      `a ${absent} column beside ${there}, in the same unit, or a net column`,
-      `Add ${absent}_kg, ${absent}_g, ${absent}_lb or ${absent}_oz; without it the net mass cannot be worked out.`,
+  if (!has("gross") && !has("tare"))
+    return dataIssue(
+      { ...header, column: "net_kg" },
+      { problem: "mass-column-missing", facts: {} },
     );
-  }
-  return missing(
-    header,
-    "net_kg",
-    "a mass column with its unit in the name: net_kg, or gross_kg and tare_kg",
-    `Use kg, g, lb or oz in the name, as the scale shows it. ${sheetHint}`,
-  );
-}
-
-function missing(header: Place, column: string, expected: string, remedy: string): DataIssue {
+  const facts = has("gross")
+    ? ({ there: "gross", absent: "tare" } as const)
+    : ({ there: "tare", absent: "gross" } as const);
   return dataIssue(
-    { ...header, column },
-    { code: "column-missing", received: "", expected, remedy },
+    { ...header, column: `${facts.absent}_kg` },
+    { problem: "gross-or-tare-missing", facts },
   );
 }

@@ -1,3 +1,4 @@
+import type { DataIssue } from "../errors/data-issue.ts";
 import { type Checked, dataIssue, failed, type Place, passed } from "./issues.ts";
 import type { Cell, Table } from "./table.ts";
 
@@ -14,9 +15,9 @@ export function parseJson(name: string, text: string): Checked<unknown> {
 export function readJson(name: string, text: string): Checked<Table> {
   const parsed = parseJson(name, text);
   if (!parsed.ok) return parsed;
-  const place: Place = { source: name, rowWord: "entry" };
+  const place: Place = { source: name, rowKind: "entry" };
   const entries = isRecord(parsed.value) ? parsed.value.catches : parsed.value;
-  if (!Array.isArray(entries)) return failed([notAList(place)]);
+  if (!Array.isArray(entries)) return failed([dataIssue(place, { problem: "no-list", facts: {} })]);
   const numbered = entries.map((entry: unknown, index) => ({ entry, number: index + 1 }));
   const issues = numbered.flatMap(({ entry, number }) =>
     strayValues(entry, { ...place, row: number }),
@@ -30,7 +31,7 @@ export function readJson(name: string, text: string): Checked<Table> {
     number,
     cells: headers.map((header) => toCell(entry, header)),
   }));
-  return passed({ headers, headerRow: null, rows, issues, rowWord: "entry", decimalMark: "point" });
+  return passed({ headers, headerRow: null, rows, issues, rowKind: "entry", decimalMark: "point" });
 }
 
 export function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
@@ -42,56 +43,19 @@ function toCell(entry: Readonly<Record<string, unknown>>, header: string): Cell 
 }
 
 /** Entries that are no objects, and fields that hold lists or objects: neither has a place in a table. */
-function strayValues(entry: unknown, place: Place) {
-  const field = { code: "file-malformed", received: "" } as const;
-  if (!isRecord(entry)) {
-    return [
-      dataIssue(place, {
-        ...field,
-        found: "something else than an object",
-        expected: 'an object with the names of the columns, {"bin": "1", …}',
-        remedy: "Write one object for each catch, or delete the entry.",
-      }),
-    ];
-  }
+function strayValues(entry: unknown, place: Place): readonly DataIssue[] {
+  if (!isRecord(entry)) return [dataIssue(place, { problem: "entry-no-object", facts: {} })];
   return Object.entries(entry)
     .filter(([, value]) => typeof value === "object" && value !== null)
-    .map(([column]) =>
-      dataIssue(
-        { ...place, column },
-        {
-          ...field,
-          found: "a list or an object",
-          expected: "a text, a number, true, false or null",
-          remedy: "Give each figure a field of its own.",
-        },
-      ),
-    );
+    .map(([column]) => dataIssue({ ...place, column }, { problem: "value-no-cell", facts: {} }));
 }
 
-function notAList(place: Place) {
-  return dataIssue(place, {
-    code: "file-malformed",
-    received: "",
-    found: "no list of catches",
-    expected: 'a list [{"bin": "1", …}, …], or an object with such a list as "catches"',
-    remedy: "Write one object for each catch, with the same names as the columns of a sheet.",
-  });
-}
-
-function notJson(name: string, text: string, error: unknown) {
+function notJson(name: string, text: string, error: unknown): DataIssue {
   const { line, near } = breakIn(text, error);
   return dataIssue(
-    { source: name, rowWord: "line", ...(line === null ? {} : { row: line }) },
-    {
-      code: "file-malformed",
-      received: near,
-      found:
-        near === "" ? "JSON that breaks off or has a slip" : `a slip in the JSON near "${near}"`,
-      expected: "valid JSON",
-      remedy:
-        "Look there for a comma, quotation mark or bracket that is missing or one too many; JSON has no comments.",
-    },
+    { source: name, rowKind: "line", ...(line === null ? {} : { row: line }) },
+    { problem: "not-json", facts: { near: near === "" ? null : near } },
+    near,
   );
 }
 

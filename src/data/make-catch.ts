@@ -1,15 +1,14 @@
 import type { DataIssue } from "../errors/data-issue.ts";
 import { DataError } from "../errors/errors.ts";
+import type { Problem } from "../errors/problems.ts";
 import { refuseUnknownOptions } from "../results/options.ts";
-import { type CatchField, catchFields, valueProblem } from "./catch-values.ts";
+import { type CatchField, catchFields, isObject, valueProblem } from "./catch-values.ts";
 import { readDate } from "./dates.ts";
-import { dataIssue, type Problem } from "./issues.ts";
+import { dataIssue } from "./issues.ts";
 import type { Catch } from "./types.ts";
 
 /** What a catch cannot be without. */
 export type CatchEssentials = Pick<Catch, "bin" | "product" | "fill" | "catch" | "turns" | "netKg">;
-
-type Found = Pick<Problem, "code" | "expected">;
 
 /** What is not said is not known. */
 const unknown = {
@@ -48,34 +47,29 @@ export function makeCatch(given: CatchEssentials & Partial<Catch>): Catch {
 
 const source = "makeCatch";
 
-function problemOf(known: CatchField, value: unknown, made: Catch): Found | null {
+function problemOf(known: CatchField, value: unknown, made: Catch): Problem | null {
   const { field, type, essential } = known;
   if (value === undefined || value === null)
-    return essential ? { code: "value-missing", expected: "a value" } : null;
+    return essential ? { problem: "field-missing", facts: {} } : null;
   // A catch that comes from no file has no row in one.
   if (field === "row" && value === 0) return null;
   if (field === "netKg" && value === 0 && typeof made.leftOut !== "string")
-    return { code: "out-of-range", expected: "a mass above 0, or leftOut with the reason" };
+    return { problem: "field-no-mass", facts: {} };
   if (typeof value === "string" && value.trim() === "")
-    return { code: "value-missing", expected: "a text with something in it, or null" };
+    return { problem: "field-empty", facts: {} };
   if (type === "date" && typeof value === "string" && readDate(value) === null)
-    return { code: "not-a-date", expected: "a date that exists, year first, or null" };
-  return valueProblem(known, value);
+    return { problem: "field-no-date", facts: {} };
+  return valueProblem(known, value, "catch");
 }
 
 function extraIssues(extra: unknown): readonly DataIssue[] {
-  const texts =
-    typeof extra === "object" &&
-    extra !== null &&
-    Object.values(extra).every((value) => typeof value === "string");
-  const expected = "an object of texts by header";
-  return texts ? [] : [issueOf("extra", extra, { code: "not-a-text", expected })];
+  if (isObject(extra) && Object.values(extra).every((value) => typeof value === "string"))
+    return [];
+  const facts = { isObject: isObject(extra) };
+  return [issueOf("extra", extra, { problem: "extra-no-texts", facts })];
 }
 
-function issueOf(field: string, value: unknown, found: Found): DataIssue {
-  const received = typeof value === "object" && value !== null ? "an object" : String(value);
-  return dataIssue(
-    { source, rowWord: "entry", column: field },
-    { ...found, received, remedy: "Correct the value, or leave the catch out." },
-  );
+function issueOf(field: string, value: unknown, problem: Problem): DataIssue {
+  const received = isObject(value) ? "an object" : String(value);
+  return dataIssue({ source, rowKind: "entry", column: field }, problem, received);
 }

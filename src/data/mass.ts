@@ -1,3 +1,4 @@
+import type { Problem } from "../errors/problems.ts";
 import { convert } from "../units/convert.ts";
 import { columnByName, type MassKind } from "./column-kinds.ts";
 import type { CatchColumn } from "./columns.ts";
@@ -38,7 +39,7 @@ export function readMass(reading: RowReading, leftOut: boolean): RowMass | null 
   const units = [...new Set(filled.map(({ unit }) => unit))];
   const [unit] = units;
   if (unit === undefined) return noMass(reading);
-  if (units.length > 1) return twoUnits(reading, filled, "all masses of a catch in one unit");
+  if (units.length > 1) return twoUnits(reading, filled, "masses-in-two-units");
   const problemsBefore = reading.issues.length;
   const weighed = new Map<MassKind, Weighed>();
   for (const column of filled) {
@@ -72,7 +73,7 @@ export function readDivision(reading: RowReading): number | null {
   const [column] = filled;
   if (column === undefined) return null;
   if (filled.length > 1) {
-    return twoUnits(reading, filled, "one scale division");
+    return twoUnits(reading, filled, "divisions-in-two-units");
   }
   const number = printedNumber(reading, column, columnByName.division_kg);
   return number === null ? null : convert(number.value, column.unit, "kg");
@@ -91,29 +92,19 @@ function netOf(
 ): Weighed | null {
   if (gross === undefined || tare === undefined) {
     const absent = gross === undefined ? "gross" : "tare";
-    const there = absent === "gross" ? "tare" : "gross";
     const kinds = reading.columns.mass.map(({ kind }) => kind);
     // A file without the column, and without a net column, has been refused for its header.
     if (!kinds.includes(absent) && !kinds.includes("net")) return null;
     const column = reading.columns.mass.find((mass) => mass.kind === absent && mass.unit === unit);
     return complain(reading, column?.header ?? `${absent}_${unit}`, {
-      code: "value-missing",
-      received: "",
-      expected: `the ${absent} mass in ${unit} beside the ${there} mass, or the net mass`,
-      remedy:
-        absent === "tare"
-          ? "Write the mass of the empty container; 0 if the scale was set to zero with it."
-          : "Write the mass with the container, or the net mass.",
+      problem: `${absent}-missing`,
+      facts: { unit },
     });
   }
   if (gross.number.value < tare.number.value) {
-    return complain(reading, gross.column.header, {
-      code: "gross-below-tare",
-      received: textOf(reading, gross),
-      expected: `at least the tare, ${textOf(reading, tare)} ${unit}`,
-      remedy:
-        "Gross is weighed with the container, tare without product: look whether the two were swapped.",
-    });
+    const facts = { tare: textOf(reading, tare), unit };
+    const problem: Problem = { problem: "gross-below-tare", facts };
+    return complain(reading, gross.column.header, problem, textOf(reading, gross));
   }
   return { column: gross.column, number: paperDifference(gross.number, tare.number) };
 }
@@ -129,27 +120,23 @@ function agrees(
   const rounding = [net, gross, tare].reduce((sum, { number }) => sum + roundingOf(number), 0);
   // A millionth on top, so that a difference of exactly the three halves is not lost to binary arithmetic.
   if (Math.abs(net.number.value - difference.value) <= rounding * 1.000001) return true;
-  const worked = `${difference.value.toFixed(difference.decimals)} ${net.column.unit}`;
-  complain(reading, net.column.header, {
-    code: "net-disagrees",
-    received: textOf(reading, net),
-    expected: `${worked}, which is gross ${textOf(reading, gross)} less tare ${textOf(reading, tare)}, give or take ${Number(rounding.toPrecision(2))} for rounding`,
-    remedy: "Compare the three with what was written down; if net is right, empty gross and tare.",
-  });
+  const facts = {
+    worked: difference.value.toFixed(difference.decimals),
+    unit: net.column.unit,
+    gross: textOf(reading, gross),
+    tare: textOf(reading, tare),
+    rounding: Number(rounding.toPrecision(2)),
+  };
+  const problem: Problem = { problem: "net-disagrees", facts };
+  complain(reading, net.column.header, problem, textOf(reading, net));
   return false;
 }
 
 function noNet(reading: RowReading, net: Weighed): null {
-  return complain(reading, net.column.header, {
-    code: "out-of-range",
-    received: textOf(reading, net),
-    found:
-      net.column.kind === "gross"
-        ? `gross ${textOf(reading, net)}, which leaves a net mass of ${net.number.value}`
-        : `a net mass of ${textOf(reading, net)}`,
-    expected: "a net mass above 0",
-    remedy: "Fill in the mass, or delete the row, or write yes under exclude with the reason.",
-  });
+  const written = textOf(reading, net);
+  const left = net.column.kind === "gross" ? net.number.value : null;
+  const problem: Problem = { problem: "net-not-above-0", facts: { written, left } };
+  return complain(reading, net.column.header, problem, written);
 }
 
 function noMass(reading: RowReading): null {
@@ -158,23 +145,19 @@ function noMass(reading: RowReading): null {
   // Without any mass column the header has been refused already.
   if (mass.length === 0) return null;
   return complain(reading, net?.header ?? mass[0]?.header ?? "net_kg", {
-    code: "value-missing",
-    received: "",
-    expected: "a net mass, or gross and tare",
-    remedy: "Fill in the mass, or delete the row.",
+    problem: "mass-missing",
+    facts: {},
   });
 }
 
-function twoUnits(reading: RowReading, filled: readonly MassColumn[], expected: string): null {
+function twoUnits(
+  reading: RowReading,
+  filled: readonly MassColumn[],
+  problem: "masses-in-two-units" | "divisions-in-two-units",
+): null {
   const units = [...new Set(filled.map(({ unit }) => unit))];
   const headers = filled.map(({ header }) => header).join(", ");
-  return complain(reading, headers, {
-    code: "two-mass-units",
-    received: headers,
-    found: `figures in ${units.join(" and ")}`,
-    expected,
-    remedy: "Keep what was read off the scale, and empty the cells in the other unit.",
-  });
+  return complain(reading, headers, { problem, facts: { units } }, headers);
 }
 
 function textOf(reading: RowReading, { column }: Weighed): string {

@@ -15,7 +15,7 @@ import {
   unknownType,
 } from "./source.ts";
 import { suspicions } from "./suspicions.ts";
-import { expectedTable, type Table } from "./table.ts";
+import type { Table } from "./table.ts";
 import { checkTogether } from "./together.ts";
 import type { CatchLog, MassUnit } from "./types.ts";
 import { readXlsx } from "./xlsx.ts";
@@ -91,13 +91,13 @@ async function readTable(
     const bytes = "bytes" in source ? source.bytes : new TextEncoder().encode(source.text);
     return readXlsx(name, bytes, sheet);
   }
-  const text = decodeText(source, format === "csv" ? expectedTable : "a list of catches");
+  const text = decodeText(source, format === "csv" ? "table" : "list");
   if (!text.ok) return text;
   return format === "csv" ? readCsv(name, text.value) : readJson(name, text.value);
 }
 
 function readLog(table: Table, source: string): Checked<CatchLog> {
-  const place: Place = { source, rowWord: table.rowWord };
+  const place: Place = { source, rowKind: table.rowKind };
   if (table.rows.length === 0) {
     return failed(table.issues.length === 0 ? [noRows(place)] : table.issues);
   }
@@ -126,12 +126,6 @@ function usualUnit(rows: readonly ReadRow[]): MassUnit {
 }
 
 function noRows(place: Place): DataIssue {
-  const json = place.rowWord === "entry";
-  return dataIssue(place, {
-    code: "no-rows",
-    received: "",
-    found: json ? "an empty list" : "a header and nothing below it",
-    expected: json ? "one entry for each catch" : "one row for each catch",
-    remedy: "Write the catches in, and save the file.",
-  });
+  const problem = place.rowKind === "entry" ? "no-entries" : "no-rows";
+  return dataIssue(place, { problem, facts: {} });
 }

@@ -36,7 +36,7 @@ export function readSetup(source: SetupSource): Setup {
  */
 export function checkSetup(source: SetupSource): SetupCheck {
   if (formatOf(source.name) !== "json") return { ok: false, issues: [notJsonFile(source.name)] };
-  const text = decodeText(source, "a setup in braces, {}, which may hold nothing else");
+  const text = decodeText(source, "setup");
   if (!text.ok) return text;
   const parsed = parseJson(source.name, text.value);
   if (!parsed.ok) return parsed;
@@ -53,12 +53,8 @@ export function checkSetup(source: SetupSource): SetupCheck {
 
 function notJsonFile(name: string): DataIssue {
   return dataIssue(
-    { source: name, rowWord: "line" },
-    {
-      code: "file-type-unknown",
-      received: name,
-      expected: "a setup file that ends in .json",
-      remedy: "`evencatch template` writes an empty one.",
-    },
+    { source: name, rowKind: "line" },
+    { problem: "setup-not-json", facts: {} },
+    name,
   );
 }

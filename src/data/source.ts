@@ -24,17 +24,11 @@ export function formatOf(name: string): FileFormat | null {
 
 /** The issue for a name whose ending says nothing, or names a kind that is not read. */
 export function unknownType(name: string): DataIssue {
-  const ending = /\.[^./\\]*$/.exec(name)?.[0] ?? "";
+  const ending = /\.[^./\\]*$/.exec(name)?.[0] ?? null;
   return dataIssue(
-    { source: name, rowWord: "row" },
-    {
-      code: "file-type-unknown",
-      received: ending,
-      found: ending === "" ? "a name without an ending" : `the ending "${ending}"`,
-      expected: "a file that ends in .csv, .tsv, .txt, .xlsx or .json",
-      remedy:
-        "Save the table as .xlsx or CSV from the program that made it, and give that file; renaming alone does not change the kind.",
-    },
+    { source: name, rowKind: "row" },
+    { problem: "ending-unknown", facts: { ending } },
+    ending ?? "",
   );
 }
 
@@ -50,15 +44,11 @@ export const largestBytes: Readonly<Record<FileFormat, number>> = {
 
 /** The issue for a file above its limit. */
 export function tooLarge(name: string, format: FileFormat, bytes: number): DataIssue {
-  const megabytes = (size: number) => `${Math.ceil(size / 1_000_000)} MB`;
+  const megabytes = Math.ceil(bytes / 1_000_000);
+  const most = Math.ceil(largestBytes[format] / 1_000_000);
   return dataIssue(
-    { source: name, rowWord: "row" },
-    {
-      code: "file-too-large",
-      received: megabytes(bytes),
-      found: `a file of ${megabytes(bytes)}`,
-      expected: `at most ${megabytes(largestBytes[format])} for this kind of file`,
-      remedy: "Check that it is the file of catches; if it is, split it by season or by bin.",
-    },
+    { source: name, rowKind: "row" },
+    { problem: "file-too-large", facts: { megabytes, most } },
+    `${megabytes} MB`,
   );
 }

@@ -18,13 +18,10 @@ export interface Table {
   readonly rows: readonly TableRow[];
   /** What is wrong with single rows as such; these rows are not among `rows`. */
   readonly issues: readonly DataIssue[];
-  readonly rowWord: "row" | "entry";
+  readonly rowKind: "row" | "entry";
   /** The decimal mark that the format itself tells. */
   readonly decimalMark: "point" | "unknown";
 }
-
-/** What a file without any row should hold. */
-export const expectedTable = "a first row that names the columns and one row for each catch";
 
 export function isBlank(cell: Cell | undefined): boolean {
   return cell === undefined || cell === null || (typeof cell === "string" && cell.trim() === "");

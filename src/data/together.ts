@@ -24,16 +24,11 @@ export function checkTogether(
 
 function twins(rows: readonly CatchIdentity[], place: Place): readonly DataIssue[] {
   const key = (row: CatchIdentity) => [row.bin, row.product, row.fill, row.catch, row.outlet];
-  return laterOnes(rows, key).map(({ row, first }) =>
+  return laterOnes(rows, key).map(({ row: { row, ...names }, first }) =>
     dataIssue(
-      { ...place, row: row.row },
-      {
-        code: "duplicate-catch",
-        received: String(row.catch),
-        found: `catch ${row.catch} of ${inFill(row)} again, first in ${place.rowWord} ${first.row}`,
-        expected: "each catch once",
-        remedy: "Delete the copy, or give the catch a number of its own.",
-      },
+      { ...place, row },
+      { problem: "catch-repeated", facts: { ...names, firstRow: first.row } },
+      String(names.catch),
     ),
   );
 }
@@ -45,12 +40,16 @@ function mixedFills(rows: readonly CatchIdentity[], place: Place): readonly Data
       dataIssue(
         { ...place, row: row.row },
         {
-          code: "two-products-in-fill",
-          received: row.product,
-          found: `"${row.product}" in bin ${row.bin}, fill ${row.fill}`,
-          expected: `"${first.product}" as in ${place.rowWord} ${first.row}, since a fill holds one product`,
-          remedy: "Correct the product or the bin, or number the new filling as the next fill.",
+          problem: "two-products-in-fill",
+          facts: {
+            product: row.product,
+            bin: row.bin,
+            fill: row.fill,
+            first: first.product,
+            firstRow: first.row,
+          },
         },
+        row.product,
       ),
     );
 }
@@ -65,12 +64,8 @@ function twoSpellings(
     .map(({ row, first }) =>
       dataIssue(
         { ...place, row: row.row },
-        {
-          code: "two-spellings",
-          received: row[name],
-          expected: `"${first[name]}" as in ${place.rowWord} ${first.row}, or a name that differs in more than capitals`,
-          remedy: `Spell each ${name} in one way throughout.`,
-        },
+        { problem: `${name}-spelt-twice`, facts: { first: first[name], firstRow: first.row } },
+        row[name],
       ),
     );
 }
@@ -87,8 +82,4 @@ function laterOnes(
     if (first === undefined) seen.set(name, row);
     return first === undefined ? [] : { row, first };
   });
-}
-
-function inFill({ bin, product, fill, outlet }: CatchIdentity): string {
-  return `bin ${bin}, ${product}, fill ${fill}${outlet === null ? "" : `, outlet ${outlet}`}`;
 }

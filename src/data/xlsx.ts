@@ -1,8 +1,8 @@
 import type { CellObject, WorkBook, WorkSheet } from "@e965/xlsx";
 import type { DataIssue } from "../errors/data-issue.ts";
-import { isCompoundFile, isZip, oldWorkbook } from "./binary-kind.ts";
+import { isCompoundFile, isZip } from "./binary-kind.ts";
 import { type Checked, dataIssue, failed, type Place, passed } from "./issues.ts";
-import { type Cell, cellText, expectedTable, isBlank, type Table, type TableRow } from "./table.ts";
+import { type Cell, cellText, isBlank, type Table, type TableRow } from "./table.ts";
 
 type Library = typeof import("@e965/xlsx");
 
@@ -24,7 +24,7 @@ export async function readXlsx(
   bytes: Uint8Array,
   sheetName: string | undefined,
 ): Promise<Checked<Table>> {
-  const place: Place = { source: name, rowWord: "row" };
+  const place: Place = { source: name, rowKind: "row" };
   if (!isZip(bytes)) return failed([notAWorkbook(place, bytes)]);
   const library = await import("@e965/xlsx");
   let book: WorkBook;
@@ -49,7 +49,7 @@ export async function readXlsx(
     headerRow: header.number,
     rows: rest,
     issues: [],
-    rowWord: "row",
+    rowKind: "row",
     // Numbers of a sheet have no mark; a figure typed as text has that of whoever typed it.
     decimalMark: "unknown",
   });
@@ -121,43 +121,20 @@ function isoText(date: ReturnType<DateFormatter["parse_date_code"]>): string | n
 }
 
 function notAWorkbook(place: Place, bytes: Uint8Array): DataIssue {
-  return dataIssue(place, {
-    code: "file-malformed",
-    received: "",
-    found: isCompoundFile(bytes) ? oldWorkbook : "a file that is not a whole .xlsx workbook",
-    expected: "an .xlsx workbook",
-    remedy: "Open it in a spreadsheet program and save it as .xlsx without a password, or as CSV.",
-  });
+  const problem = isCompoundFile(bytes) ? "workbook-old" : "not-a-workbook";
+  return dataIssue(place, { problem, facts: {} });
 }
 
 function noSuchSheet(
   place: Place,
-  wanted: string | undefined,
+  sheet: string | undefined,
   sheets: readonly string[],
 ): DataIssue {
-  return dataIssue(place, {
-    code: "sheet-not-found",
-    received: wanted ?? "",
-    found: wanted === undefined ? "a workbook without a sheet" : `no sheet named "${wanted}"`,
-    expected: sheets.length === 0 ? "a sheet of catches" : `one of the sheets ${quoted(sheets)}`,
-    remedy: "Give the name of the sheet as its tab shows it, or none for the first sheet.",
-  });
+  const facts = { sheet: sheet ?? null, sheets };
+  return dataIssue(place, { problem: "sheet-not-found", facts }, sheet);
 }
 
-function emptySheet(place: Place, name: string, sheets: readonly string[]): DataIssue {
-  const others = sheets.filter((sheet) => sheet !== name);
-  return dataIssue(place, {
-    code: "file-empty",
-    received: "",
-    found: `an empty sheet "${name}"`,
-    expected: expectedTable,
-    remedy:
-      others.length === 0
-        ? "Check that the workbook was saved, and that it is the right one."
-        : `The workbook has other sheets, ${quoted(others)}; name the one with the catches.`,
-  });
-}
-
-function quoted(names: readonly string[]): string {
-  return names.map((name) => `"${name}"`).join(", ");
+function emptySheet(place: Place, sheet: string, sheets: readonly string[]): DataIssue {
+  const others = sheets.filter((other) => other !== sheet);
+  return dataIssue(place, { problem: "sheet-empty", facts: { sheet, others } });
 }

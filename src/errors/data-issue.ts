@@ -1,8 +1,14 @@
+import type { DataIssueCode, ProblemKey, ProblemOf } from "./problems.ts";
+
 /** One thing wrong with a file: where it is, what was found, what was needed, what to do. */
-export interface DataIssue {
+export type DataIssue = { readonly [K in ProblemKey]: IssueOf<K> }[ProblemKey];
+
+/** The problem and its facts are for other languages; everything that is a sentence here is in English. */
+export interface IssueOf<K extends ProblemKey> extends ProblemOf<K> {
   readonly code: DataIssueCode;
   /** File name as the user gave it. */
   readonly source: string;
+  readonly rowKind: RowKind;
   /** Row as a spreadsheet shows it (the header is row 1); null when the whole file is meant. */
   readonly row: number | null;
   /** Column as the file spells it, or the path within a setup; null when no single one is meant. */
@@ -15,34 +21,5 @@ export interface DataIssue {
   readonly text: string;
 }
 
-export type DataIssueCode =
-  | "file-not-found"
-  | "file-unreadable"
-  | "file-type-unknown"
-  | "file-empty"
-  | "file-binary"
-  | "file-not-utf8"
-  | "file-malformed"
-  | "file-too-large"
-  | "line-too-long"
-  | "no-rows"
-  | "column-missing"
-  | "column-repeated"
-  | "column-unit"
-  | "two-mass-units"
-  | "value-missing"
-  | "not-a-number"
-  | "not-a-text"
-  | "not-finite"
-  | "out-of-range"
-  | "not-whole"
-  | "not-a-date"
-  | "not-yes-no"
-  | "net-disagrees"
-  | "gross-below-tare"
-  | "duplicate-catch"
-  | "two-products-in-fill"
-  | "two-spellings"
-  | "decimal-ambiguous"
-  | "sheet-not-found"
-  | "setup-invalid";
+/** What is counted: a spreadsheet has rows, an array in a JSON file has entries, and a text that is no table has lines. */
+export type RowKind = "row" | "entry" | "line";

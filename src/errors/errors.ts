@@ -1,12 +1,11 @@
 import type { DataIssue } from "./data-issue.ts";
+import { problems } from "./en/problems.ts";
+import { issuesText } from "./issue-text.ts";
 
 /** Base of every error evencatch throws on purpose. `code` is stable; the message is for a person. */
 export abstract class EvencatchError extends Error {
   abstract readonly code: string;
 }
-
-/** Problems a message lists before it says how many more there are; all stay in `issues`. */
-const issuesShown = 20;
 
 /** The input cannot be used. Carries every problem found, not only the first. */
 export class DataError extends EvencatchError {
@@ -16,12 +15,7 @@ export class DataError extends EvencatchError {
   readonly issues: readonly DataIssue[];
 
   constructor(source: string, issues: readonly DataIssue[]) {
-    const shown = issues.slice(0, issuesShown).map((issue) => issue.text);
-    const more = issues.length - shown.length;
-    const lines = more > 0 ? [...shown, `and ${more} more`] : shown;
-    super(
-      `${source}: ${issues.length === 1 ? "1 problem" : `${issues.length} problems`}\n${lines.join("\n")}`,
-    );
+    super(issuesText(source, issues, problems));
     this.source = source;
     this.issues = issues;
   }

@@ -31,7 +31,7 @@ describe("the problems of a file", () => {
     expect(error.issues).toHaveLength(25);
   });
 
-  it("gives row, column, received, expected and remedy apart as well", async () => {
+  it("gives row, column, received, expected and remedy apart as well, and the facts for other languages", async () => {
     const check = await checkCatches(
       csv("Bin,Product,Fill,Catch,Turns,Net KG", "1,wheat,1,1,-2,5"),
     );
@@ -40,13 +40,32 @@ describe("the problems of a file", () => {
         "code": "out-of-range",
         "column": "Turns",
         "expected": "a number from 0.001 to 1000000, in turns",
+        "facts": {
+          "from": 0.001,
+          "kind": "number",
+          "required": true,
+          "to": 1000000,
+          "unit": "turns",
+        },
+        "problem": "out-of-range",
         "received": "-2",
         "remedy": "Correct the figure, or delete the row.",
         "row": 2,
+        "rowKind": "row",
         "source": "catches.csv",
         "text": "catches.csv, row 2, column Turns: found "-2"; needed a number from 0.001 to 1000000, in turns. Correct the figure, or delete the row.",
       }
     `);
+  });
+
+  it("keeps no more of a long name in the facts than a sentence can show", async () => {
+    const long = "x".repeat(10_000);
+    const check = await checkCatches(csv(header, `1,${long},1,1,20,5.89`, "1,oats,1,2,20,5.89"));
+    const [mixed] = check.ok ? [] : check.issues;
+    expect(mixed).toMatchObject({
+      problem: "two-products-in-fill",
+      facts: { product: "oats", first: `${"x".repeat(300)}…` },
+    });
   });
 
   it("does not let a file write to the screen of the reader", async () => {

@@ -3,6 +3,7 @@ import { convert, findUnit, unitsOf } from "../../units/convert.ts";
 import { type DriveSetup, drive } from "./drive.ts";
 import { entryOf, needed, optional, optionalEntry, withUncertainty } from "./field.ts";
 import { type BinMoneySetup, binMoney } from "./money.ts";
+import { messageOf } from "./needs.ts";
 import {
   above0,
   atLeast0,
@@ -25,7 +26,10 @@ export type TargetRate =
   | { readonly kind: "plants"; readonly plantsPerM2: number };
 
 const perArea = [...unitsOf("seeds"), ...unitsOf("plants")];
-const rateUnit = `one of the units ${[...unitsOf("rate"), ...perArea].join(", ")}`;
+const rateUnit = messageOf({
+  problem: "setup-unit",
+  facts: { units: [...unitsOf("rate"), ...perArea] },
+});
 
 const targetRate = strict({ value: above0, unit: z.string({ error: rateUnit }) })
   .transform(({ value, unit }, context): TargetRate => {
@@ -132,8 +136,7 @@ export const bin = entryOf<BinSetup>(
         holds: ({ assumed, bookValueKgPerTurn }) =>
           assumed !== "book value" || bookValueKgPerTurn !== null,
         at: "assumed",
-        needed: 'a book_value beside "book value"',
-        remedy: "Give the book_value as well, or assume something else.",
+        need: { problem: "setup-no-book-value", facts: {} },
       },
     ],
   },

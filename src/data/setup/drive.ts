@@ -1,5 +1,6 @@
 import * as z from "zod";
 import { entryOf, needed, optional } from "./field.ts";
+import { messageOf } from "./needs.ts";
 import { above0, list, quantity, type Span, span, text } from "./values.ts";
 
 export type DriveSetup = GroundWheelSetup | MotorSetup;
@@ -36,7 +37,9 @@ const groundWheel = entryOf<GroundWheelSetup>(
     ratio: optional("ratio", above0, "Meter turns per wheel turn as set now (ground-wheel)", 0.85),
     steps: optional(
       "steps",
-      list(above0).min(1, { error: "at least one step" }).meta({ title: "list of numbers" }),
+      list(above0)
+        .min(1, { error: messageOf({ problem: "setup-no-step", facts: {} }) })
+        .meta({ title: "list of numbers" }),
       "Ratios that can be set (ground-wheel)",
       [0.8, 0.85, 0.9],
     ),
@@ -52,8 +55,7 @@ const groundWheel = entryOf<GroundWheelSetup>(
       {
         holds: ({ steps, stepNames }) => stepNames === null || stepNames.length === steps?.length,
         at: "step_names",
-        needed: "as many names as there are steps",
-        remedy: "Name each step, in the order of the steps.",
+        need: { problem: "setup-step-names", facts: {} },
       },
     ],
   },
@@ -70,5 +72,5 @@ const motor = entryOf<MotorSetup>({
 });
 
 export const drive = z.discriminatedUnion("kind", [groundWheel, motor], {
-  error: `an object whose kind is ${kinds}`,
+  error: messageOf({ problem: "setup-kind", facts: { kinds: ["ground-wheel", "motor"] } }),
 });

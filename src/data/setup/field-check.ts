@@ -66,8 +66,7 @@ export const fieldCheck = entryOf<FieldCheckSetup>(
       {
         holds: ({ filledKg, leftKg }) => leftKg.value < filledKg.value,
         at: "left",
-        needed: "less left than was filled",
-        remedy: "Compare the two figures and their units; they may be swapped.",
+        need: { problem: "setup-more-left-than-filled", facts: {} },
       },
     ],
   },

@@ -1,4 +1,5 @@
 import type * as z from "zod";
+import { messageOf, type SetupNeed } from "./needs.ts";
 import { type Measured, strict } from "./values.ts";
 
 /**
@@ -19,10 +20,7 @@ export interface Rule<T> {
   readonly holds: (entry: T) => boolean;
   /** Key of the file that is to blame. */
   readonly at: string;
-  /** Completes "needed ...". */
-  readonly needed: string;
-  /** A full sentence. */
-  readonly remedy: string;
+  readonly need: SetupNeed;
 }
 
 /** A key of the file, its schema, and what a person is told of it, with an example as JSON holds it. */
@@ -90,8 +88,7 @@ export function withUncertainty(
       {
         holds: (found) => found[ofUncertainty] === undefined || found[key] !== undefined,
         at: ofUncertainty,
-        needed: `${key} beside it`,
-        remedy: `Give ${key} as well, or delete this key.`,
+        need: { problem: "setup-figure-missing", facts: { key } },
       },
     ],
   };
@@ -128,8 +125,8 @@ export function entryOf<T>(
         ...rulesOfFields.filter(({ holds }) => !holds(found)),
         ...rules.filter(({ holds }) => !holds(read(found))),
       ];
-      for (const { at, needed: message, remedy } of broken)
-        context.addIssue({ code: "custom", message, path: [at], params: { remedy } });
+      for (const { at, need } of broken)
+        context.addIssue({ code: "custom", message: messageOf(need), path: [at] });
     })
     .transform(read);
 }

@@ -1,5 +1,6 @@
 import * as z from "zod";
 import { entryOf, needed, optional, optionalEntry } from "./field.ts";
+import { messageOf } from "./needs.ts";
 import { above0, atLeast0, text } from "./values.ts";
 
 export interface MoneySetup {
@@ -82,7 +83,7 @@ const quadratic = entryOf<QuadraticResponse>({
 });
 
 const response = z.discriminatedUnion("kind", [linear, quadratic], {
-  error: `an object whose kind is ${kinds}`,
+  error: messageOf({ problem: "setup-kind", facts: { kinds: ["linear", "quadratic"] } }),
 });
 
 export interface BinMoneySetup {

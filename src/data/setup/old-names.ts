@@ -91,14 +91,9 @@ function withNewNames(entry: Entry, old: readonly OldName[]): Entry {
 
 function givenTwice({ at, key, nowKey }: OldName, source: string): DataIssue {
   return dataIssue(
-    { source, rowWord: "line", column: written([...at, key]) },
-    {
-      code: "setup-invalid",
-      received: key,
-      found: `both ${key} and ${nowKey}`,
-      expected: `one of them, as ${key} is the old name of ${nowKey}`,
-      remedy: `Keep what is right under ${nowKey}, and delete ${key}.`,
-    },
+    { source, rowKind: "line", column: written([...at, key]) },
+    { problem: "setup-key-twice", facts: { old: key, now: nowKey } },
+    key,
   );
 }
 

@@ -5,7 +5,8 @@ import { entryOf, entryOrEmpty, needed, optional } from "./field.ts";
 import { type FieldCheckSetup, fieldCheck } from "./field-check.ts";
 import { type CartSetup, cart, type ScaleSetup, scale } from "./machine.ts";
 import { type MoneySetup, money } from "./money.ts";
-import { list, name, percentage, text, wholeFrom1 } from "./values.ts";
+import { messageOf } from "./needs.ts";
+import { list, name, percentage, text, textError, wholeFrom1 } from "./values.ts";
 
 /**
  * What the operator, the cart, the scale and the farm add to the catches. Everything is optional: null switches off what
@@ -42,7 +43,7 @@ export interface AnsweredSetup {
 
 const code = z
   .enum(cautionCodes as [CautionCode, ...CautionCode[]], {
-    error: "the code of a finding, such as field-disagrees",
+    error: messageOf({ problem: "setup-finding", facts: {} }),
   })
   .meta({ title: "code of a finding" });
 
@@ -66,9 +67,8 @@ function eachOnce(bins: readonly BinSetup[], context: z.RefinementCtx): void {
     if (seen.has(key)) {
       context.addIssue({
         code: "custom",
-        message: "one entry for each bin, or for each bin and product",
+        message: messageOf({ problem: "setup-bin-twice", facts: {} }),
         path: [index, "bin"],
-        params: { remedy: "Join the two entries, or delete one." },
       });
     }
     seen.add(key);
@@ -112,7 +112,7 @@ export const setupSchema = entryOf<Omit<Setup, "source" | "cautions">>(
     unread: [
       optional(
         "$schema",
-        z.string({ error: "a text" }).meta({ title: "text" }),
+        z.string({ error: textError }).meta({ title: "text" }),
         "Where an editor finds the schema of this file; not read",
         "setup.schema.json",
       ),

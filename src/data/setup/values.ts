@@ -3,9 +3,10 @@ import { convert, findUnit, unitsOf } from "../../units/convert.ts";
 import type { ConvertibleUnit, Dimension, UnitOf } from "../../units/factors.ts";
 import { readDate } from "../dates.ts";
 import { tidyText } from "../table.ts";
+import { messageOf, type SetupNeed } from "./needs.ts";
 
 /**
- * Kinds of values in a setup. Each has a title that says what to write. The message of every check completes "needed ...",
+ * Kinds of values in a setup. Each has a title that says what to write. The message of every check names what is needed,
  * so that a problem reads the same in a setup as in a sheet of catches.
  */
 
@@ -24,49 +25,55 @@ export interface Span {
 const smallest = 1e-9;
 const largest = 1e9;
 
-export const above0 = bounded(smallest, largest, "a number above 0");
-export const atLeast0 = bounded(0, largest, "a number of 0 or more");
+export const above0 = bounded(smallest, largest, { problem: "setup-above-0", facts: {} });
+export const atLeast0 = bounded(0, largest, { problem: "setup-at-least-0", facts: {} });
 
-function bounded(low: number, high: number, error: string) {
+function bounded(low: number, high: number, need: SetupNeed) {
+  const error = messageOf(need);
   return z.number({ error }).min(low, { error }).max(high, { error }).meta({ title: "number" });
 }
 
 /** A percentage as a fraction. */
 export function percentage(low: number, high: number) {
-  return bounded(low, high, `a percentage from ${low} to ${high}`)
+  return bounded(low, high, { problem: "setup-percentage", facts: { low, high } })
     .transform((percent) => percent / 100)
     .meta({ title: "percentage" });
 }
 
-const textError = "a text";
+export const textError = messageOf({ problem: "setup-text", facts: {} });
 export const text = z
   .string({ error: textError })
   .transform(tidyText)
   .pipe(z.string().min(1, { error: textError }))
   .meta({ title: "text" });
 
+const nameError = messageOf({ problem: "setup-name", facts: {} });
 /** Bins are often numbered, and a number is then written without quotation marks. */
 export const name = z
-  .union([z.string(), z.number()], { error: "a name or a number" })
+  .union([z.string(), z.number()], { error: nameError })
   .transform((value) => tidyText(String(value)))
-  .pipe(z.string().min(1, { error: "a name or a number" }))
+  .pipe(z.string().min(1, { error: nameError }))
   .meta({ title: "name or number" });
 
+const mostWhole = 1_000_000;
+const wholeError = messageOf({ problem: "setup-whole-from-1", facts: {} });
 export const wholeFrom1 = z
-  .number({ error: "a whole number from 1" })
-  .int({ error: "a whole number from 1" })
-  .min(1, { error: "a whole number from 1" })
-  .max(1_000_000, { error: "a whole number up to 1000000" })
+  .number({ error: wholeError })
+  .int({ error: wholeError })
+  .min(1, { error: wholeError })
+  .max(mostWhole, {
+    error: messageOf({ problem: "setup-whole-up-to", facts: { most: mostWhole } }),
+  })
   .meta({ title: "whole number" });
 
 export const date = z
-  .string({ error: "a date" })
+  .string({ error: messageOf({ problem: "setup-date", facts: {} }) })
   .transform((value, context) => {
     const found = readDate(value.trim());
     if (found !== null) return found;
     context.addIssue({
       code: "custom",
-      message: "a date that exists, year first, such as 2026-04-12",
+      message: messageOf({ problem: "setup-no-such-date", facts: {} }),
     });
     return z.NEVER;
   })
@@ -74,11 +81,12 @@ export const date = z
 
 export function oneOf<const V extends string>(...values: readonly V[]) {
   const title = `one of ${values.map((value) => `"${value}"`).join(", ")}`;
-  return z.enum(values, { error: title }).meta({ title });
+  const error = messageOf({ problem: "setup-one-of", facts: { values } });
+  return z.enum(values, { error }).meta({ title });
 }
 
 export function list<S extends z.ZodType>(entry: S) {
-  return z.array(entry, { error: "a list in square brackets" });
+  return z.array(entry, { error: messageOf({ problem: "setup-list", facts: {} }) });
 }
 
 /** A figure with its unit and perhaps its standard uncertainty, in the unit evencatch works in. */
@@ -115,8 +123,7 @@ export function span<D extends Dimension>(dimension: D, base: UnitOf<D>) {
       if (ends.from <= ends.to) return ends;
       context.addIssue({
         code: "custom",
-        message: 'the lower figure under "from" and the higher under "to"',
-        params: { remedy: "Swap the two." },
+        message: messageOf({ problem: "setup-span-reversed", facts: {} }),
       });
       return z.NEVER;
     })
@@ -136,7 +143,7 @@ export function either(words: readonly string[]): string {
 
 /** An object that refuses keys it does not know: a slip of the keyboard must not switch something off in silence. */
 export function strict<S extends z.ZodRawShape>(shape: S) {
-  return z.strictObject(shape, { error: "an object in braces" });
+  return z.strictObject(shape, { error: messageOf({ problem: "setup-object", facts: {} }) });
 }
 
 /** A quantity as the file writes it. */
@@ -148,14 +155,14 @@ export function quantity(value: number, unit: string, standardUncertainty?: numb
 
 function unitOf<D extends Dimension>(dimension: D) {
   const units = unitsOf<Dimension>(dimension);
-  const allowed = `one of the units ${units.join(", ")}`;
+  const error = messageOf({ problem: "setup-unit", facts: { units } });
   return (
     z
-      .string({ error: allowed })
+      .string({ error })
       .transform((value, context): UnitOf<D> => {
         const unit = findUnit(value, dimension);
         if (unit !== null) return unit;
-        context.addIssue({ code: "custom", message: allowed });
+        context.addIssue({ code: "custom", message: error });
         return z.NEVER;
       })
       // Examples, not the only spellings: "KG / HA" is understood too.

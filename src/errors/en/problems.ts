@@ -1,0 +1,38 @@
+import type { ProblemTemplates } from "../issue-text.ts";
+import { fileProblems } from "./problems-file.ts";
+import { programProblems } from "./problems-program.ts";
+import { setupProblems } from "./problems-setup.ts";
+import { tableProblems } from "./problems-table.ts";
+
+const sheet = {
+  row: "row",
+  column: "column",
+  cell: "cell",
+  theRow: "the row",
+  theColumn: "the column",
+  theCell: "the cell",
+};
+
+/** What is said of problems: here and not with the other words, since an error must be able to say what it is about. */
+export const problems: ProblemTemplates = {
+  problems: { ...fileProblems, ...tableProblems, ...programProblems, ...setupProblems },
+  nouns: {
+    row: sheet,
+    entry: {
+      row: "entry",
+      column: "field",
+      cell: "field",
+      theRow: "the entry",
+      theColumn: "the field",
+      theCell: "the field",
+    },
+    line: { ...sheet, row: "line", column: "at" },
+  },
+  nothing: "nothing",
+  quoted: (text) => `"${text}"`,
+  text: (f) => `${f.where}: found ${f.found}; needed ${f.expected}. ${f.remedy}`,
+  summary: (problems) => (problems === 1 ? "1 problem" : `${problems} problems`),
+  more: (problems) => `and ${problems} more`,
+  none: (catches) => `${catches === 1 ? "1 catch" : `${catches} catches`}, nothing wrong.`,
+  lookAt: "look at",
+};

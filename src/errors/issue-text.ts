@@ -1,0 +1,147 @@
+import type { DataIssue, IssueOf, RowKind } from "./data-issue.ts";
+import type { Problem, ProblemFacts, ProblemKey } from "./problems.ts";
+
+/** How problems are said in one language. */
+export interface ProblemTemplates {
+  readonly problems: Phrases<ProblemFacts>;
+  readonly nouns: Readonly<Record<RowKind, PlaceNouns>>;
+  /** What was found where nothing was there. */
+  readonly nothing: string;
+  readonly quoted: (text: string) => string;
+  readonly text: (f: Said & { readonly where: string }) => string;
+  readonly summary: (problems: number) => string;
+  /** Closes a list that does not name all. */
+  readonly more: (problems: number) => string;
+  /** Of a file without problems. */
+  readonly none: (catches: number) => string;
+  /** Stands before what is suspicious, but no problem. */
+  readonly lookAt: string;
+}
+
+/** A sheet, a JSON file and a plain text call alike things by other names. */
+export interface PlaceNouns {
+  readonly row: string;
+  readonly column: string;
+  readonly cell: string;
+  /** With their article, as the object of a sentence. */
+  readonly theRow: string;
+  readonly theColumn: string;
+  readonly theCell: string;
+}
+
+export type Phrases<Problems> = { readonly [K in keyof Problems]: ProblemPhrases<Problems[K]> };
+
+interface ProblemPhrases<Facts> {
+  /** How the sentence names what was found; left out, or null: it is quoted. */
+  readonly found?: Phrase<Facts, string | null>;
+  /** Completes "needed ...". */
+  readonly expected: Phrase<Facts>;
+  /** One or two full sentences. */
+  readonly remedy: Phrase<Facts>;
+}
+
+type Phrase<Facts, Words = string> = string | ((facts: Facts, at: PlaceNouns) => Words);
+
+interface Said {
+  readonly found: string;
+  readonly expected: string;
+  readonly remedy: string;
+}
+
+type Spoken<K extends ProblemKey> = Pick<
+  IssueOf<K>,
+  "problem" | "facts" | "received" | "source" | "rowKind" | "row" | "column"
+>;
+
+/**
+ * Where, what was found, what was needed, what to do: the same order for every problem, so that a person can mend
+ * the file from the text alone.
+ */
+export function issueText<K extends ProblemKey>(issue: Spoken<K>, say: ProblemTemplates): string {
+  return saidOf(issue, say).text;
+}
+
+/** The text and its parts; each may repeat names of the file, and so is made short and safe to print. */
+export function saidOf<K extends ProblemKey>(
+  issue: Spoken<K>,
+  say: ProblemTemplates,
+): Said & { readonly text: string } {
+  const { problem, facts, received, rowKind } = issue;
+  const { found, expected, remedy } = say.problems[problem];
+  const at = say.nouns[rowKind];
+  const named = found === undefined ? null : phrase(found, facts, at);
+  const said = {
+    found: shortPhrase(named ?? (received === "" ? say.nothing : say.quoted(received))),
+    expected: shortPhrase(phrase(expected, facts, at)),
+    remedy: shortPhrase(phrase(remedy, facts, at)),
+  };
+  return { ...said, text: say.text({ where: whereOf(issue, at), ...said }) };
+}
+
+function phrase<Facts, Words>(
+  one: Phrase<Facts, Words>,
+  facts: Facts,
+  at: PlaceNouns,
+): string | Words {
+  return typeof one === "string" ? one : one(facts, at);
+}
+
+function whereOf<K extends ProblemKey>({ source, row, column }: Spoken<K>, at: PlaceNouns): string {
+  return [
+    printable(source),
+    ...(row === null ? [] : [`${at.row} ${row}`]),
+    ...(column === null ? [] : [`${at.column} ${shortValue(column)}`]),
+  ].join(", ");
+}
+
+/** Problems a list names before it says how many more there are. */
+const issuesShown = 20;
+
+/** The problems of a file one below the other, after how many there are. */
+export function issuesText(
+  source: string,
+  issues: readonly DataIssue[],
+  say: ProblemTemplates,
+): string {
+  const shown = issues.slice(0, issuesShown).map((issue) => issueText(issue, say));
+  const left = issues.length - shown.length;
+  const lines = left > 0 ? [...shown, say.more(left)] : shown;
+  return `${source}: ${say.summary(issues.length)}\n${lines.join("\n")}`;
+}
+
+const longestValue = 40;
+/** Phrases may repeat names from the file, which can be of any length. */
+const longestPhrase = 300;
+
+/** What was found, as it is quoted. */
+export function shortValue(text: string): string {
+  return printable(cut(text, longestValue));
+}
+
+function shortPhrase(text: string): string {
+  return printable(cut(text, longestPhrase));
+}
+
+/** The same problem, with no more of the file in its facts than a phrase can show. */
+export function bounded<P extends Problem>(problem: P): P {
+  const facts = Object.entries(problem.facts).map(([name, fact]) => [name, boundedFact(fact)]);
+  // The same names with values of the same kind.
+  return { problem: problem.problem, facts: Object.fromEntries(facts) } as P;
+}
+
+function boundedFact(fact: unknown): unknown {
+  if (typeof fact === "string") return cut(fact, longestPhrase);
+  return Array.isArray(fact) ? fact.map(boundedFact) : fact;
+}
+
+function cut(text: string, longest: number): string {
+  return text.length > longest ? `${text.slice(0, longest)}…` : text;
+}
+
+/** Line breaks, terminal codes and direction marks in a file must not act on the screen that shows the message. */
+function printable(text: string): string {
+  return text.replace(
+    /[\p{Cc}\p{Cf}\p{Zl}\p{Zp}\p{Cs}]/gu,
+    (mark) => `\\u${mark.charCodeAt(0).toString(16).padStart(4, "0")}`,
+  );
+}
