@@ -8,29 +8,32 @@ import type { Io } from "./io.ts";
 
 export interface CheckFlags extends SetupFlags {
   readonly sheet?: string;
+  readonly language: string;
   readonly json?: boolean;
 }
 
 /** `evencatch check`: every problem of a file, or what is in it. Writes nothing. */
 export async function checkCommand(path: string, flags: CheckFlags, io: Io): Promise<ExitCode> {
+  const words = await wordsFor(flags.language, "metric");
+  const { problems } = words;
   const check = await checkCatchesFile(path, readOptions(flags));
   if (!check.ok) {
-    if (flags.json) io.out(JSON.stringify({ ok: false, issues: check.issues }, null, 2));
-    else for (const issue of check.issues) io.err(issue.text);
+    const issues = check.issues.map((issue) => ({ ...issue, text: problems.text(issue) }));
+    if (flags.json) io.out(JSON.stringify({ ok: false, issues }, null, 2));
+    else for (const { text } of issues) io.err(text);
     return exitCodes.badInput;
   }
   const { log } = check;
   const setup = await setupFor(path, flags, io);
   const found = [...log.cautions, ...(setup === null ? [] : checkSetupAgainst(setup, log))];
 
-  const words = await wordsFor("en", "metric");
   const texts = found.map((one) => cautionSentence(one, words));
   if (flags.json) {
     const cautions = found.map((one, i) => ({ ...one, text: texts[i] }));
     io.out(JSON.stringify({ ok: true, catches: log.catches.length, cautions }, null, 2));
   } else {
-    io.out(`${path}: ${log.catches.length} catches, nothing wrong.`);
-    for (const text of texts) io.out(`${io.outColors.yellow("look at")} ${text}`);
+    io.out(`${path}: ${problems.none(log.catches.length)}`);
+    for (const text of texts) io.out(`${io.outColors.yellow(problems.lookAt)} ${text}`);
   }
   return exitCodes.fine;
 }

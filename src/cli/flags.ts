@@ -105,9 +105,10 @@ const sheet = flag("--sheet <name>", "sheet", asWritten);
 const replace = toggle("--replace", "replace");
 /** The older name of `--replace`. */
 const force = hidden("--force");
+const language = choice("--language <tag>", null, languageTags, "en");
 const surface: readonly Flag<string>[] = [
   choice("--units <system>", null, ["metric", "us"], "metric"),
-  choice("--language <tag>", null, languageTags, "en"),
+  language,
 ];
 
 /** The flags of each command, in the order of its help. */
@@ -152,6 +153,7 @@ export const flags = {
     flag("--setup <file>", "setupOfCheck", asWritten),
     noSetup,
     sheet,
+    language,
     toggle("--json", "findingsJson"),
   ],
   template: [replace, force],

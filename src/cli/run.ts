@@ -1,19 +1,30 @@
 import { CommanderError } from "commander";
-import { DrawingError, EvencatchError, NumericalError } from "../errors/errors.ts";
+import { DataError, DrawingError, EvencatchError, NumericalError } from "../errors/errors.ts";
+import { wordsFor } from "../wording/languages.ts";
+import type { Words } from "../wording/words.ts";
 import { type ExitCode, exitCodes } from "./exit-codes.ts";
 import type { Io } from "./io.ts";
 import { program } from "./program.ts";
 
+/** What a command may be told of the language of its answers. */
+interface Asked {
+  readonly language?: string;
+}
+
 /** Runs the command with these arguments and says how it went. Never throws. */
 export async function run(args: readonly string[], io: Io): Promise<ExitCode> {
   let exitCode: ExitCode = exitCodes.fine;
+  let language = "en";
+  const command = program(io, (code) => {
+    exitCode = code;
+  }).hook("preAction", (_, asked) => {
+    language = asked.opts<Asked>().language ?? language;
+  });
   try {
-    await program(io, (code) => {
-      exitCode = code;
-    }).parseAsync([...args], { from: "user" });
+    await command.parseAsync([...args], { from: "user" });
     return exitCode;
   } catch (error) {
-    return report(error, io);
+    return report(error, await wordsFor(language, "metric"), io);
   }
 }
 
@@ -22,11 +33,15 @@ function isOurFault(error: EvencatchError): boolean {
   return error instanceof NumericalError || error instanceof DrawingError;
 }
 
-function report(error: unknown, io: Io): ExitCode {
+function report(error: unknown, words: Words, io: Io): ExitCode {
   if (error instanceof CommanderError)
     return error.exitCode === 0 ? exitCodes.fine : exitCodes.badInput;
   if (error instanceof EvencatchError && !isOurFault(error)) {
-    io.err(io.errColors.red(error.message));
+    const text =
+      error instanceof DataError
+        ? words.problems.ofFile(error.source, error.issues)
+        : error.message;
+    io.err(io.errColors.red(text));
     return exitCodes.badInput;
   }
   io.err(

@@ -12,6 +12,7 @@ import { explainingVariablesSayings } from "./sayings/explaining-variables.ts";
 import { fieldCheckSayings } from "./sayings/field-check.ts";
 import { outletsSayings } from "./sayings/outlets.ts";
 import { outliersSayings } from "./sayings/outliers.ts";
+import { problemsSayings } from "./sayings/problems.ts";
 import { productComparisonSayings } from "./sayings/product-comparison.ts";
 import { repeatabilitySayings } from "./sayings/repeatability.ts";
 import { reportSayings } from "./sayings/report.ts";
@@ -49,6 +50,7 @@ function everyTopic(say: Language, units: UnitSystem) {
     productComparison: productComparisonSayings(format, say.productComparison),
     explainingVariables: explainingVariablesSayings(format, say.explainingVariables),
     trialPlan: trialPlanSayings(format, say.trialPlan),
+    problems: problemsSayings(say.problems),
   };
 }
 

@@ -7,7 +7,7 @@ describe("evencatch check", () => {
   it("says what a good file holds", async () => {
     const { code, out } = await command("check", demo("first-morning/catches.csv"));
     expect(code).toBe(0);
-    expect(out).toContain("3 catches, nothing wrong");
+    expect(out).toContain("3 catches, nothing wrong.");
   });
 
   it("says every problem of a bad one, and ends with 2", async () => {
@@ -24,6 +24,24 @@ describe("evencatch check", () => {
       expect(err).toContain("row 3, column net_kg");
       const json = JSON.parse((await command("check", path, "--json")).out);
       expect(json.issues.map(({ row }: { row: number }) => row)).toEqual([2, 3]);
+    });
+  });
+
+  it("says problems and findings in the language asked for, as text and as JSON", async () => {
+    await inFolder(async (folder) => {
+      const bad = await fileWith(folder, "bad.csv", `${header}\n1,pea,1,1,0,6\n`);
+      const german = ["check", bad, "--language", "de"];
+      const said =
+        "Zeile 2, Spalte turns: gefunden „0“; nötig eine Zahl von 0,001 bis 1000000, in Umdrehungen. Berichtigen Sie die Zahl, oder löschen Sie die Zeile.";
+      expect((await command(...german)).err).toBe(`${bad}, ${said}`);
+      const [issue] = JSON.parse((await command(...german, "--json")).out).issues;
+      expect(issue).toMatchObject({ code: "out-of-range", text: `${bad}, ${said}` });
+
+      const rows = [6, 6.1, 61].map((net, i) => `1,pea,1,${i + 1},20,${net}`).join("\n");
+      const odd = await fileWith(folder, "odd.csv", `${header}\n${rows}\n`);
+      const { out } = await command("check", odd, "--language", "de");
+      expect(out).toContain("odd.csv: 3 Proben, nichts auszusetzen.");
+      expect(out).toMatch(/^ansehen: Diese Probe ergibt je Umdrehung das 10.*-Fache der anderen/m);
     });
   });
 

@@ -63,6 +63,18 @@ describe("a setup.json beside the catches", () => {
     });
   });
 
+  it("is refused in the language asked for", async () => {
+    await withSetup('{"tolerance": 4}', async (catches, folder) => {
+      const setup = join(folder, "setup.json");
+      for (const name of ["report", "enough", "check"]) {
+        const { code, err } = await command(name, catches, "--language", "de");
+        expect(code).toBe(2);
+        expect(err).toContain(`${setup}: 1 Problem\n${setup}, bei tolerance: gefunden`);
+        expect(err).toContain("Ändern Sie ihn in tolerance_percent, wenn das gemeint ist");
+      }
+    });
+  });
+
   it("is an input: nothing is written over it", async () => {
     await withSetup("{}", async (catches, folder) => {
       const { code, err } = await command("template", folder);

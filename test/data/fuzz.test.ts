@@ -5,6 +5,9 @@ import { checkSetup } from "../../src/data/read-setup.ts";
 import { setupFields } from "../../src/data/setup/json-schema.ts";
 import type { CatchSource } from "../../src/data/source.ts";
 import { workbook } from "../support/catch-files.ts";
+import { english } from "../support/words.ts";
+
+const words = english();
 
 const header =
   "bin,product,fill,catch,turns,net_kg,gross_kg,tare_kg,taken_at,exclude,reason,division_g";
@@ -65,7 +68,9 @@ async function answers(source: CatchSource): Promise<boolean> {
     expect(JSON.parse(JSON.stringify(check.log))).toEqual(check.log);
   } else {
     expect(check.issues.length).toBeGreaterThan(0);
-    for (const { text, row } of check.issues) {
+    for (const issue of check.issues) {
+      const { text, row } = issue;
+      expect(words.problems.text(JSON.parse(JSON.stringify(issue)))).toBe(text);
       expect(text).toMatch(/: found .+; needed .+\. .+[.!]$/s);
       expect(text).not.toMatch(/undefined|\[object|NaN to/);
       expect(row === null || row >= 1).toBe(true);
@@ -152,7 +157,9 @@ describe("checkSetup", () => {
         const check = checkSetup({ name: "setup.json", text: JSON.stringify(value) });
         const issues = check.ok ? [] : check.issues;
         expect(check.ok).toBe(issues.length === 0);
-        for (const { text } of issues) {
+        for (const issue of issues) {
+          const { text } = issue;
+          expect(words.problems.text(JSON.parse(JSON.stringify(issue)))).toBe(text);
           expect(text).toMatch(/: found .+; needed .+\. .+\.$/s);
           expect(text).not.toMatch(/Invalid|Unrecognized|Too (?:big|small)|expected/);
         }

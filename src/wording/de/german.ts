@@ -13,6 +13,7 @@ export { fieldCheck } from "./field-check.ts";
 export { frame } from "./frame.ts";
 export { outlets } from "./outlets.ts";
 export { outliers } from "./outliers.ts";
+export { problems } from "./problems.ts";
 export { productComparison } from "./product-comparison.ts";
 export { repeatability } from "./repeatability.ts";
 export { report } from "./report.ts";

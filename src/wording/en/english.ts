@@ -1,6 +1,7 @@
 /* How everything is said in English; it sets the shape that other languages fill. */
 import type { FormatWords } from "../format.ts";
 
+export { problems } from "../../errors/en/problems.ts";
 export { acrossFills } from "./across-fills.ts";
 export { catchesNeeded } from "./catches-needed.ts";
 export * as cautions from "./cautions.ts";

@@ -1,0 +1,279 @@
+import { join } from "node:path";
+import { makeCatch } from "../../src/data/make-catch.ts";
+import { checkCatches, type ReadOptions } from "../../src/data/read-catches.ts";
+import { checkSetup } from "../../src/data/read-setup.ts";
+import type { CatchSource } from "../../src/data/source.ts";
+import type { Catch } from "../../src/data/types.ts";
+import type { DataIssue } from "../../src/errors/data-issue.ts";
+import { DataError } from "../../src/errors/errors.ts";
+import type { ProblemKey } from "../../src/errors/problems.ts";
+import { type FrameContent, frameToCatches } from "../../src/frames.ts";
+import { checkCatchesFile } from "../../src/node.ts";
+import { csv, type SheetCell, workbook } from "./catch-files.ts";
+
+/** Something that is refused, and why. */
+export type Refused = () => Promise<readonly DataIssue[]>;
+
+/**
+ * For every problem there is, what raises it: where its sentences differ by their facts, one for each way.
+ *
+ * @param folder  of files that are there; what lies in `forbidden` may not be opened, what lies in `odd` cannot be
+ */
+export function refusedFor(folder: string): Readonly<Record<ProblemKey, readonly Refused[]>> {
+  return { ...files(folder), ...tables, ...programs, ...setups };
+}
+
+function files(folder: string) {
+  return {
+    "file-not-found": [disk(folder, "lost.csv")],
+    "is-folder": [disk(folder, "")],
+    "is-device": [disk(folder, "pipe.csv")],
+    "may-not-open": [disk(folder, "forbidden.csv")],
+    "cannot-open": [disk(folder, `${"x".repeat(5000)}.csv`), disk(folder, "odd.csv")],
+    "ending-unknown": [table("season.pdf", ""), table("season", "")],
+    "setup-not-json": [setupFile("farm.csv", "{}")],
+    "file-too-large": [file("season.xlsx", new Uint8Array(20_000_001))],
+    "file-empty": [table("season.csv", ""), table("season.json", ""), setupFile("farm.json", "")],
+    "zip-archive": [file("season.csv", bytes(0x50, 0x4b, 3, 4))],
+    "old-workbook": [file("season.csv", bytes(0xd0, 0xcf, 0x11, 0xe0))],
+    image: [
+      file("season.csv", bytes(0x89, 0x50, 0x4e, 0x47)),
+      file("season.csv", bytes(0xff, 0xd8, 0xff)),
+      file("season.csv", bytes(0x47, 0x49, 0x46, 0x38)),
+    ],
+    "pdf-document": [file("season.csv", bytes(0x25, 0x50, 0x44, 0x46))],
+    "gzip-archive": [file("season.csv", bytes(0x1f, 0x8b))],
+    "utf16-unmarked": [file("season.csv", bytes(0x62, 0, 0x69, 0, 0x6e, 0))],
+    "binary-file": [file("season.csv", bytes(0x62, 0x69, 0x6e, 0x0a, 0x0a, 0))],
+    "not-utf8": [file("season.csv", bytes(0x62, 0x0a, 0xe9))],
+    "line-too-long": [table("season.csv", "1".repeat(1_000_001))],
+    "quote-stray": [rows('"rear,oats,1,1,20,5.89')],
+    "too-many-cells": [rows("rear,oats,1,1,20,5,89"), rows("rear;oats;1;1;20;5,89;7", ";")],
+    "no-rows": [rows("")],
+    "not-json": [table("season.json", '[{"turns": 20'), table("season.json", "[1, ]x")],
+    "no-list": [entries(12)],
+    "no-entries": [entries([])],
+    "entry-no-object": [entries([7])],
+    "value-no-cell": [entries([{ ...good, turns: [20] }])],
+    "not-a-workbook": [table("season.xlsx", "bin")],
+    "workbook-old": [file("season.xlsx", bytes(0xd0, 0xcf, 0x11, 0xe0))],
+    "sheet-not-found": [book({ April: [["bin"]], May: [] }, "June")],
+    "sheet-empty": [book({ Cover: [], April: [["bin"]] }), book({ Cover: [] })],
+  } satisfies Partial<Record<ProblemKey, readonly Refused[]>>;
+}
+
+const header = "bin,product,fill,catch,turns,net_kg";
+const good = { bin: "rear", product: "oats", fill: 1, catch: 1, turns: 20, net_kg: 5.89 };
+
+const tables = {
+  "columns-unknown": [table("season.csv", "tank,sort\n1,2")],
+  "fields-unknown": [entries([{ tank: 1 }])],
+  "column-missing": [
+    under("bin,product,fill,catch,net_kg", "rear,oats,1,1,5.89"),
+    entries([{ bin: 1 }]),
+  ],
+  "mass-column-missing": [
+    under("bin,product,fill,catch,turns", "rear,oats,1,1,20"),
+    entries([{ bin: 1 }]),
+  ],
+  "gross-or-tare-missing": [
+    under("bin,product,fill,catch,turns,gross_kg", "rear,oats,1,1,20,6.31"),
+    under("bin,product,fill,catch,turns,tare_kg", "rear,oats,1,1,20,0.42"),
+  ],
+  "column-repeated": [
+    under(`${header},Turns`, "rear,oats,1,1,20,5.89,20"),
+    entries([{ ...good, Turns: 20 }]),
+  ],
+  "column-unit": [
+    under("bin,product,fill,catch,turns,net", "rear,oats,1,1,20,5.89"),
+    under(`${header},moisture`, "rear,oats,1,1,20,5.89,13"),
+    entries([{ ...good, moisture: 13 }]),
+  ],
+  "column-misspelt": [
+    under(`${header},operater`, "rear,oats,1,1,20,5.89,A"),
+    entries([{ ...good, operater: "A" }]),
+  ],
+  "value-missing": [rows("rear,,1,1,,5.89"), entries([{ ...good, fill: null, turns: null }])],
+  "formula-failed": [rows("#REF!,oats,1,1,20,5.89"), entries([{ ...good, bin: "#REF!" }])],
+  "not-a-number": [
+    rows("rear,oats,one,1,20 t,5.89"),
+    recorded("meter_rpm", "fast"),
+    entries([{ ...good, turns: "20 t" }]),
+  ],
+  "not-finite": [
+    rows("rear,oats,1,1,NaN,5.89"),
+    recorded("meter_rpm", "NaN"),
+    entries([{ ...good, turns: "NaN" }]),
+  ],
+  "out-of-range": [
+    rows("rear,oats,1,0,-20,-5.89"),
+    recorded("meter_rpm", "-3"),
+    recorded("bin_level_pct", "101"),
+    recorded("bulk_density_kg_m3", "0.5"),
+    entries([{ ...good, turns: 0 }]),
+  ],
+  "not-whole": [rows("rear,oats,1.5,1,20,5.89")],
+  "decimal-ambiguous": [rows('rear,oats,1,1,20,"1,234"'), rows("rear;oats;1;1;20;1,234", ";")],
+  "not-a-date": [
+    recorded("taken_at", "12/04/2026"),
+    entries([{ ...good, taken_at: "12/04/2026" }]),
+  ],
+  "not-yes-no": [recorded("exclude", "perhaps")],
+  "exclude-missing": [recorded("reason", "bag tore")],
+  "reason-missing": [recorded("exclude", "yes")],
+  "checked-denied": [recorded("checked", "no"), entries([{ ...good, checked: "no" }])],
+  "mass-missing": [rows("rear,oats,1,1,20,"), entries([{ ...good, net_kg: null }])],
+  "gross-missing": [weighed(",,0.42")],
+  "tare-missing": [weighed(",6.31,")],
+  "masses-in-two-units": [under(`${header},gross_g,tare_g`, "rear,oats,1,1,20,5.89,6310,420")],
+  "divisions-in-two-units": [
+    under(`${header},division_kg,division_g`, "rear,oats,1,1,20,5.89,0.01,10"),
+  ],
+  "gross-below-tare": [weighed(",0.42,6.31")],
+  "net-disagrees": [weighed("5.98,6.31,0.42")],
+  "net-not-above-0": [weighed("0.00,,"), weighed(",0.42,0.42"), entries([{ ...good, net_kg: 0 }])],
+  "catch-repeated": [
+    rows("rear,oats,1,1,20,5.89\nrear,oats,1,1,20,5.93"),
+    under(`${header},outlet`, "rear,oats,1,1,20,5.89,left\nrear,oats,1,1,20,5.93,left"),
+    entries([good, good]),
+  ],
+  "two-products-in-fill": [rows("rear,oats,1,1,20,5.89\nrear,peas,1,2,20,5.93")],
+  "bin-spelt-twice": [rows("rear,oats,1,1,20,5.89\nRear,oats,1,2,20,5.93")],
+  "product-spelt-twice": [rows("rear,oats,1,1,20,5.89\nrear,Oats,2,1,20,5.93")],
+} satisfies Partial<Record<ProblemKey, readonly Refused[]>>;
+
+const programs = {
+  "frame-column-missing": [frame(["row"], [])],
+  "cell-missing": [cells({ bin: null })],
+  "field-missing": [made({ turns: undefined })],
+  "field-empty": [made({ product: " " })],
+  "field-no-date": [made({ takenAt: "2026-02-30" })],
+  "field-no-mass": [made({ netKg: 0 })],
+  "extra-no-texts": [made({ extra: { lot: 4 } }), made({ extra: "A" })],
+  "value-no-text": [made({ bin: 7 }), made({ bin: {} }), cells({ bin: 7 })],
+  "value-no-number": [made({ turns: "20" }), cells({ turns: "20" })],
+  "value-not-whole": [made({ fill: 1.5 }), cells({ fill: 1.5 })],
+  "value-out-of-range": [made({ turns: 0 }), made({ row: -1 }), cells({ turns: 0 })],
+} satisfies Partial<Record<ProblemKey, readonly Refused[]>>;
+
+const kg = (value: number) => ({ value, unit: "kg" });
+const speed = (value: number) => ({ value, unit: "km/h" });
+const drive = { kind: "ground-wheel", steps: [0.8], step_names: ["A", "B"] };
+const field = { bin: "rear", filled: kg(100), left: kg(200), area: { value: 1, unit: "ha" } };
+
+const setups = {
+  "setup-object": [setup({ scale: 10 }), setup({ scale: { division: [] } })],
+  "setup-list": [setup({ bins: {} })],
+  "setup-text": [setup({ title: "" }), setup({ title: 7 })],
+  "setup-name": [setup({ bins: [{ bin: true }] })],
+  "setup-above-0": [setup({ money: { area_ha: 0 } }), setup({ money: { area_ha: "9" } })],
+  "setup-at-least-0": [setup({ money: { value_of_hour: -1 } })],
+  "setup-percentage": [setup({ tolerance_percent: 0 }), setup({ confidence_percent: "95" })],
+  "setup-whole-from-1": [setup({ bins: [{ bin: "rear", starts_afresh: 1.5 }] })],
+  "setup-whole-up-to": [setup({ bins: [{ bin: "rear", starts_afresh: 2_000_000 }] })],
+  "setup-date": [setup({ field_checks: [{ date: 20260412 }] })],
+  "setup-no-such-date": [setup({ field_checks: [{ date: "2026-02-30" }] })],
+  "setup-one-of": [setup({ bins: [{ bin: "rear", assumed: "guess" }] })],
+  "setup-unit": [setup({ scale: { division: { value: 10, unit: "mg" } } })],
+  "setup-kind": [setup({ bins: [{ bin: "rear", drive: { kind: "belt" } }] })],
+  "setup-finding": [setup({ answered: [{ code: "rain", bin: "rear", note: "dry" }] })],
+  "setup-span-reversed": [setup({ cart: { speed: { from: speed(9), to: speed(6) } } })],
+  "setup-no-step": [setup({ bins: [{ bin: "rear", drive: { kind: "ground-wheel", steps: [] } }] })],
+  "setup-step-names": [setup({ bins: [{ bin: "rear", drive }] })],
+  "setup-bin-twice": [setup({ bins: [{ bin: "rear" }, { bin: "rear" }] })],
+  "setup-no-book-value": [setup({ bins: [{ bin: "rear", assumed: "book value" }] })],
+  "setup-figure-missing": [setup({ cart: { slip_standard_uncertainty_percent: 1 } })],
+  "setup-more-left-than-filled": [setup({ field_checks: [field] })],
+  "setup-key-twice": [setup({ cart: { skid_percent: 3, slip_percent: 3 } })],
+  "setup-key-unknown": [setup({ tolerence_percent: 5 }), setup({ colour: "red" })],
+  "setup-key-of-other-kind": [
+    setup({ bins: [{ bin: "rear", drive: { kind: "motor", ratio: 1 } }] }),
+  ],
+} satisfies Partial<Record<ProblemKey, readonly Refused[]>>;
+
+function read(source: CatchSource, options: ReadOptions = {}): Refused {
+  return async () => {
+    const check = await checkCatches(source, options);
+    return check.ok ? [] : check.issues;
+  };
+}
+
+function disk(folder: string, name: string): Refused {
+  return async () => {
+    const check = await checkCatchesFile(join(folder, name));
+    return check.ok ? [] : check.issues;
+  };
+}
+
+function file(name: string, content: Uint8Array): Refused {
+  return read({ name, bytes: content });
+}
+
+function bytes(...all: readonly number[]): Uint8Array {
+  return Uint8Array.from(all);
+}
+
+function table(name: string, text: string): Refused {
+  return read({ name, text });
+}
+
+function under(headers: string, text: string): Refused {
+  return read(csv(headers, text));
+}
+
+function rows(text: string, separator = ","): Refused {
+  return under(header.replaceAll(",", separator), text);
+}
+
+function recorded(column: string, value: string): Refused {
+  return under(`${header},${column}`, `rear,oats,1,1,20,5.89,${value}`);
+}
+
+function weighed(netGrossTare: string): Refused {
+  return under(`${header},gross_kg,tare_kg`, `rear,oats,1,1,20,${netGrossTare}`);
+}
+
+function entries(value: unknown): Refused {
+  return table("season.json", JSON.stringify(value));
+}
+
+function book(sheets: Readonly<Record<string, readonly (readonly SheetCell[])[]>>, sheet?: string) {
+  return read(workbook(sheets), sheet === undefined ? {} : { sheet });
+}
+
+function setupFile(name: string, text: string): Refused {
+  return async () => {
+    const check = checkSetup({ name, text });
+    return check.ok ? [] : check.issues;
+  };
+}
+
+function setup(value: unknown): Refused {
+  return setupFile("farm.json", JSON.stringify(value));
+}
+
+function thrown(act: () => unknown): Refused {
+  return async () => {
+    try {
+      act();
+    } catch (error) {
+      if (error instanceof DataError) return error.issues;
+      throw error;
+    }
+    return [];
+  };
+}
+
+function made(given: object): Refused {
+  const { net_kg: netKg, ...rest } = good;
+  return thrown(() => makeCatch({ ...rest, netKg, ...given } as Catch));
+}
+
+function frame(columns: readonly string[], values: FrameContent["values"]): Refused {
+  return thrown(() => frameToCatches({ columns, values }));
+}
+
+function cells(given: object): Refused {
+  const row = { row: 2, ...good, ...given };
+  return frame(Object.keys(row), [Object.values(row)]);
+}
