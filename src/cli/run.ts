@@ -1,5 +1,11 @@
 import { CommanderError } from "commander";
-import { DataError, DrawingError, EvencatchError, NumericalError } from "../errors/errors.ts";
+import {
+  DataError,
+  DrawingError,
+  EvencatchError,
+  NumericalError,
+  OptionError,
+} from "../errors/errors.ts";
 import { wordsFor } from "../wording/languages.ts";
 import type { Words } from "../wording/words.ts";
 import { type ExitCode, exitCodes } from "./exit-codes.ts";
@@ -33,15 +39,16 @@ function isOurFault(error: EvencatchError): boolean {
   return error instanceof NumericalError || error instanceof DrawingError;
 }
 
+function saidOf(error: EvencatchError, { problems }: Words): string {
+  if (error instanceof DataError) return problems.ofFile(error.source, error.issues);
+  return error instanceof OptionError ? problems.option(error) : error.message;
+}
+
 function report(error: unknown, words: Words, io: Io): ExitCode {
   if (error instanceof CommanderError)
     return error.exitCode === 0 ? exitCodes.fine : exitCodes.badInput;
   if (error instanceof EvencatchError && !isOurFault(error)) {
-    const text =
-      error instanceof DataError
-        ? words.problems.ofFile(error.source, error.issues)
-        : error.message;
-    io.err(io.errColors.red(text));
+    io.err(io.errColors.red(saidOf(error, words)));
     return exitCodes.badInput;
   }
   io.err(

@@ -1,6 +1,8 @@
 import type { DataIssue } from "./data-issue.ts";
 import { problems } from "./en/problems.ts";
 import { issuesText } from "./issue-text.ts";
+import { neededText, receivedText } from "./option-text.ts";
+import type { OptionNeed } from "./problems/option.ts";
 
 /** Base of every error evencatch throws on purpose. `code` is stable; the message is for a person. */
 export abstract class EvencatchError extends Error {
@@ -21,19 +23,26 @@ export class DataError extends EvencatchError {
   }
 }
 
-/** An option has a value it cannot have, or a name nobody knows. */
+/**
+ * An option has a value it cannot have, or a name nobody knows. What it may be is said in English; `need` says it for other
+ * languages, null where it is not among the needs that recur.
+ */
 export class OptionError extends EvencatchError {
   override readonly name = "OptionError";
   readonly code = "bad-option";
   readonly option: string;
   readonly received: unknown;
   readonly allowed: string;
+  readonly need: OptionNeed | null;
 
-  constructor(option: string, received: unknown, allowed: string) {
-    super(`Option "${option}" is ${describe(received)}; it must be ${allowed}.`);
+  constructor(option: string, received: unknown, needed: string | OptionNeed) {
+    const { options } = problems;
+    const allowed = typeof needed === "string" ? needed : neededText(needed, options);
+    super(options.text({ option, received: receivedText(received), allowed }));
     this.option = option;
     this.received = received;
     this.allowed = allowed;
+    this.need = typeof needed === "string" ? null : needed;
   }
 }
 
@@ -63,8 +72,4 @@ export class DrawingError extends EvencatchError {
 
 function messageOf(cause: unknown): string {
   return cause instanceof Error ? cause.message : String(cause);
-}
-
-function describe(value: unknown): string {
-  return typeof value === "string" ? JSON.stringify(value) : String(value);
 }

@@ -1,9 +1,11 @@
 import type { DataIssue, IssueOf, RowKind } from "./data-issue.ts";
+import type { OptionTemplates } from "./option-text.ts";
 import type { Problem, ProblemFacts, ProblemKey } from "./problems.ts";
 
 /** How problems are said in one language. */
 export interface ProblemTemplates {
   readonly problems: Phrases<ProblemFacts>;
+  readonly options: OptionTemplates;
   readonly nouns: Readonly<Record<RowKind, PlaceNouns>>;
   /** What was found where nothing was there. */
   readonly nothing: string;

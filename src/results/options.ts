@@ -1,4 +1,5 @@
 import { OptionError } from "../errors/errors.ts";
+import type { OptionNeed } from "../errors/problems/option.ts";
 import { defaults } from "./defaults.ts";
 
 /** Refuses, by the option's name, a value that cannot be meant. */
@@ -56,53 +57,53 @@ export function known<T extends object>(
 export function refuseUnknownOptions(given: object, known: readonly string[]): void {
   for (const name of Object.keys(given))
     if (!known.includes(name))
-      throw new OptionError(name, "not an option", `one of ${known.join(", ")}`);
+      throw new OptionError(name, "not an option", { need: "known-name", facts: { names: known } });
 }
 
-/** The rule that a value fulfils a condition, which in words completes "it must be ...". */
-export function such<T>(allowed: string, holds: (value: T) => boolean): Rule<T> {
+/** The rule that a value fulfils a condition: one that has words, or in words that complete "it must be ...". */
+export function such<T>(needed: string | OptionNeed, holds: (value: T) => boolean): Rule<T> {
   return (option, value) => {
-    if (!holds(value)) throw new OptionError(option, value, allowed);
+    if (!holds(value)) throw new OptionError(option, value, needed);
   };
 }
 
 export const fraction = such<number>(
-  "a fraction above 0 and below 1, such as 0.95",
+  { need: "fraction", facts: {} },
   (value) => Number.isFinite(value) && value > 0 && value < 1,
 );
 
 export const positive = such<number>(
-  "a finite number above zero",
+  { need: "positive", facts: {} },
   (value) => Number.isFinite(value) && value > 0,
 );
 
 export const positiveOrNull = such<number | null>(
-  "a finite number above zero, or null when unknown",
+  { need: "positive-or-null", facts: {} },
   (value) => value === null || (Number.isFinite(value) && value > 0),
 );
 
 export const notNegative = such<number>(
-  "a finite number of zero or more",
+  { need: "not-negative", facts: {} },
   (value) => Number.isFinite(value) && value >= 0,
 );
 
-export const text = such<string>("a text", (value) => typeof value === "string");
+export const text = such<string>({ need: "text", facts: {} }, (value) => typeof value === "string");
 
 /** A whole number of at least `least`. */
 export function count(least: number): Rule<number> {
   return such(
-    `a whole number of at least ${least}`,
+    { need: "count", facts: { least } },
     (value) => Number.isSafeInteger(value) && value >= least,
   );
 }
 
 export function oneOf<const T extends string>(...allowed: readonly T[]): Rule<T> {
-  return such(allowed.join(" or "), (value) => allowed.includes(value));
+  return such({ need: "one-of", facts: { choices: allowed } }, (value) => allowed.includes(value));
 }
 
 /** The same of a longer list, told as one. */
 export function listed<const T extends string>(allowed: readonly T[]): Rule<T> {
-  return such(`one of ${allowed.join(", ")}`, (value) => allowed.includes(value));
+  return such({ need: "listed", facts: { choices: allowed } }, (value) => allowed.includes(value));
 }
 
 export function orNull<T>(rule: Rule<T>): Rule<T | null> {
@@ -113,7 +114,7 @@ export function orNull<T>(rule: Rule<T>): Rule<T | null> {
 
 export function each<T>(rule: Rule<T>): Rule<readonly T[]> {
   return (option, values) => {
-    if (!Array.isArray(values)) throw new OptionError(option, values, "a list");
+    if (!Array.isArray(values)) throw new OptionError(option, values, { need: "list", facts: {} });
     for (const value of values) rule(option, value);
   };
 }

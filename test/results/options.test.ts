@@ -45,7 +45,8 @@ describe("resolve", () => {
     [{ speed: { from: 1 } }, "speed.to", undefined, "a finite number above zero"],
     [{ speed: 5 }, "speed.from", undefined, "a finite number above zero"],
   ])("refuses %j by name", (given, name, received, allowed) => {
-    const refused = new OptionError(name, received, allowed);
+    const { message } = new OptionError(name, received, allowed);
+    const refused = expect.objectContaining({ option: name, received, allowed, message });
     expect(() => resolve(rules, given as object)).toThrow(refused);
   });
 

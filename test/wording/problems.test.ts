@@ -5,7 +5,22 @@ import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
 import type { DataIssue } from "../../src/errors/data-issue.ts";
 import { problems as inEnglish } from "../../src/errors/en/problems.ts";
+import { OptionError } from "../../src/errors/errors.ts";
+import type { OptionNeeds } from "../../src/errors/problems/option.ts";
 import type { ProblemKey } from "../../src/errors/problems.ts";
+import {
+  count,
+  each,
+  fraction,
+  listed,
+  notNegative,
+  oneOf,
+  option,
+  positive,
+  positiveOrNull,
+  resolve,
+  text,
+} from "../../src/results/options.ts";
 import { englishIn, numbersIn } from "../support/bilingual.ts";
 import { refusedFor } from "../support/refused.ts";
 import { english, german } from "../support/words.ts";
@@ -105,3 +120,43 @@ describe("a file", () => {
     expect(lines.at(-1)).toBe(`und ${issues.length - 20} weitere`);
   });
 });
+
+/** For each need of an option, a value that does not fill it. */
+const refusedOptions: Readonly<Record<keyof OptionNeeds, () => unknown>> = {
+  fraction: () => resolve({ share: option(0.9, fraction) }, { share: 95 }),
+  positive: () => resolve({ share: option(1, positive) }, { share: -1 }),
+  "positive-or-null": () => resolve({ share: option(null, positiveOrNull) }, { share: 0 }),
+  "not-negative": () => resolve({ share: option(1, notNegative) }, { share: -1 }),
+  count: () => resolve({ share: option(3, count(2)) }, { share: 1.5 }),
+  text: () => resolve({ share: option("", text) }, { share: 7 } as object),
+  list: () => resolve({ share: option([1], each(positive)) }, { share: 7 } as object),
+  "one-of": () => resolve({ share: option("half", oneOf("half", "all")) }, { share: 7 } as object),
+  listed: () => resolve({ share: option("half", listed(["half", "all"])) }, { share: 7 } as object),
+  "known-name": () => resolve({ share: option(1, positive) }, { shear: 1 } as object),
+};
+
+describe.each(Object.entries(refusedOptions))("an option refused for its %s", (need, refused) => {
+  it("is told in German too, with the same numbers", () => {
+    const error = errorOf(refused);
+    expect(error.need?.need).toBe(need);
+    expect(english().problems.option(error)).toBe(error.message);
+    const said = german().problems.option(error);
+    expect(said).toMatch(need === "known-name" ? /„shear“ gibt es nicht/ : /^Option „share“: gef/);
+    expect(englishIn(said)).toEqual([]);
+    expect(numbersIn(said.replace("1.5", "1,5"), "de")).toEqual(numbersIn(error.message, "en"));
+  });
+});
+
+it("an option refused for a need of its own is told as the error itself tells it", () => {
+  const error = new OptionError("level", 0.4, "above 0.5 with a margin");
+  expect([error.need, german().problems.option(error)]).toEqual([null, error.message]);
+});
+
+function errorOf(act: () => unknown): OptionError {
+  try {
+    act();
+  } catch (error) {
+    if (error instanceof OptionError) return error;
+  }
+  throw new Error("It was not refused.");
+}

@@ -1,5 +1,6 @@
 import type { ProblemTemplates } from "../issue-text.ts";
 import { fileProblems } from "./problems-file.ts";
+import { optionProblems } from "./problems-option.ts";
 import { programProblems } from "./problems-program.ts";
 import { setupProblems } from "./problems-setup.ts";
 import { tableProblems } from "./problems-table.ts";
@@ -16,6 +17,7 @@ const sheet = {
 /** What is said of problems: here and not with the other words, since an error must be able to say what it is about. */
 export const problems: ProblemTemplates = {
   problems: { ...fileProblems, ...tableProblems, ...programProblems, ...setupProblems },
+  options: optionProblems,
   nouns: {
     row: sheet,
     entry: {

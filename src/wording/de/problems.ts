@@ -1,5 +1,6 @@
 import type { problems as english } from "../../errors/en/problems.ts";
 import { fileProblems } from "./problems-file.ts";
+import { optionProblems } from "./problems-option.ts";
 import { programProblems } from "./problems-program.ts";
 import { setupProblems } from "./problems-setup.ts";
 import { tableProblems } from "./problems-table.ts";
@@ -16,6 +17,7 @@ const sheet = {
 /** What is said of problems. */
 export const problems: typeof english = {
   problems: { ...fileProblems, ...tableProblems, ...programProblems, ...setupProblems },
+  options: optionProblems,
   nouns: {
     row: sheet,
     entry: {
