@@ -17,6 +17,14 @@ export type {
 export type { AnsweredSetup } from "./data/setup/schema.ts";
 export type { Measured, Span } from "./data/setup/values.ts";
 export type { Cell } from "./data/table.ts";
+export type { IssueOf, RowKind } from "./errors/data-issue.ts";
+export type { NoFacts } from "./errors/problems/facts.ts";
+export type { FileProblems } from "./errors/problems/file.ts";
+export type { OptionNeed, OptionNeedOf, OptionNeeds } from "./errors/problems/option.ts";
+export type { FromProgram, ProgramProblems } from "./errors/problems/program.ts";
+export type { SetupNeeds, SetupProblems, SetupValue } from "./errors/problems/setup.ts";
+export type { TableProblems, Wanted, WantedFigure } from "./errors/problems/table.ts";
+export type { ProblemFacts, ProblemKey, ProblemOf } from "./errors/problems.ts";
 export type { BetweenComponent, FillSpread, FillsTogether } from "./model/across-fills.ts";
 export type { ChosenScatter, PooledScatter } from "./model/catch-scatter.ts";
 export type { StandingTest } from "./model/constant-mass.ts";

@@ -7,7 +7,10 @@ export interface TableProblems {
   readonly "fields-unknown": { readonly names: readonly string[] };
   readonly "column-missing": { readonly name: string };
   readonly "mass-column-missing": NoFacts;
-  readonly "gross-or-tare-missing": MassPair;
+  readonly "gross-or-tare-missing": {
+    readonly there: "gross" | "tare";
+    readonly absent: "gross" | "tare";
+  };
   readonly "column-repeated": { readonly header: string; readonly first: string };
   /** Names that say the unit. */
   readonly "column-unit": { readonly names: readonly string[] };
@@ -65,11 +68,6 @@ export interface TableProblems {
   };
   readonly "bin-spelt-twice": { readonly first: string; readonly firstRow: number };
   readonly "product-spelt-twice": { readonly first: string; readonly firstRow: number };
-}
-
-interface MassPair {
-  readonly there: "gross" | "tare";
-  readonly absent: "gross" | "tare";
 }
 
 /** What a column may hold. */
