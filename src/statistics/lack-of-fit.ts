@@ -1,5 +1,6 @@
 import { mean, sum } from "simple-statistics";
 import { fUpperTail } from "../numeric/distributions/f.ts";
+import { noScatter } from "../numeric/rounding-dust.ts";
 import type { Point, ThroughOriginFit } from "./through-origin.ts";
 
 export interface LackOfFit {
@@ -32,7 +33,9 @@ export function lackOfFit(fit: ThroughOriginFit): LackOfFit | null {
     levels.map(([x, ys]) => sum(ys.map((y) => (y - mean(ys)) ** 2)) / x),
   );
   const lackOfFitSumOfSquares = Math.max(0, fit.residualSumOfSquares - pureErrorSumOfSquares);
-  if (isRoundingDust(pureErrorSumOfSquares, fit)) return null;
+  // Identical weighings leave 1e-32, not 0, once b·t has been rounded; an F over that would be fiction.
+  const weighted = fit.points.map(({ x, y }) => y / Math.sqrt(x));
+  if (noScatter(pureErrorSumOfSquares, weighted)) return null;
 
   const statistic = lackOfFitSumOfSquares / dfLackOfFit / (pureErrorSumOfSquares / dfPureError);
   return {
@@ -50,10 +53,4 @@ function groupByX(points: readonly Point[]): Map<number, number[]> {
   const groups = new Map<number, number[]>();
   for (const { x, y } of points) groups.set(x, [...(groups.get(x) ?? []), y]);
   return groups;
-}
-
-// Identical weighings leave 1e-32, not 0, once b·t has been rounded; an F over that would be fiction.
-function isRoundingDust(sumOfSquares: number, fit: ThroughOriginFit): boolean {
-  const scale = sum(fit.points.map(({ x, y }) => y ** 2 / x));
-  return sumOfSquares <= 1e-24 * scale;
 }

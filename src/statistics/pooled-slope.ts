@@ -1,6 +1,6 @@
 import { NumericalError } from "../errors/errors.ts";
 import { studentTTwoSided } from "../numeric/distributions/student-t.ts";
-import { noScatter } from "./no-scatter.ts";
+import { noScatter } from "../numeric/rounding-dust.ts";
 import { weightedLine } from "./straight-line.ts";
 
 /** Points of one group; its level is its own, its slope is that of all groups. */

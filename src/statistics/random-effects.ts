@@ -1,7 +1,7 @@
 import { sum } from "simple-statistics";
 import { NumericalError } from "../errors/errors.ts";
 import { bracketRoot, findRoot } from "../numeric/roots.ts";
-import { noScatter } from "./no-scatter.ts";
+import { noScatter } from "../numeric/rounding-dust.ts";
 
 /** One group of a one-way random-effects layout, reduced to what matters across groups. */
 export interface Group {

@@ -2,6 +2,7 @@ import { NumericalError } from "../errors/errors.ts";
 import { studentTQuantile, studentTTwoSided } from "../numeric/distributions/student-t.ts";
 import { requireProbability } from "../numeric/domain.ts";
 import { type LeastSquaresFit, leastSquares } from "../numeric/least-squares.ts";
+import { noScatter } from "../numeric/rounding-dust.ts";
 import { mean } from "./summary.ts";
 
 /** One coefficient of a regression. Everything beside the value is null without scatter to judge it by. */
@@ -98,12 +99,8 @@ export function regression(
   };
 }
 
-/** Residual sums of squares of this share of Σy² are what rounding leaves of none. */
-const relativeDust = 1e-24;
-
 function residualVariance(fit: LeastSquaresFit, y: readonly number[]): number | null {
-  const size = y.reduce((sum, value) => sum + value ** 2, 0);
-  return fit.df > 0 && fit.residualSumOfSquares > relativeDust * size
+  return fit.df > 0 && !noScatter(fit.residualSumOfSquares, y)
     ? fit.residualSumOfSquares / fit.df
     : null;
 }

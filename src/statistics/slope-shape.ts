@@ -1,7 +1,7 @@
 import { mean, sum } from "simple-statistics";
 import { fUpperTail } from "../numeric/distributions/f.ts";
 import { studentTTwoSided } from "../numeric/distributions/student-t.ts";
-import { noScatter } from "./no-scatter.ts";
+import { noScatter } from "../numeric/rounding-dust.ts";
 import type { PooledSlope, SlopeGroup } from "./pooled-slope.ts";
 
 /** A bend on top of one slope for all groups. */

@@ -133,7 +133,7 @@ function productAfterDensity(groups: readonly ProductGroup[]): NestedTest | null
     ...others.map((other) => (other === product ? 1 : 0)),
     x,
   ]);
-  return nestedTest(line, regression([...others, "density"], rows, y));
+  return nestedTest(line, regression([...others, "density"], rows, y), y);
 }
 
 /** 1 − variance of ln volume over variance of ln delivery, between products; null with one product or no difference. */

@@ -1,6 +1,7 @@
 import { sampleCorrelation, sum } from "simple-statistics";
 import type { Catch } from "../../data/types.ts";
 import type { Fill, Meter } from "../../model/meters.ts";
+import { noScatter } from "../../numeric/rounding-dust.ts";
 import type { SlopeGroup } from "../../statistics/pooled-slope.ts";
 
 /** A catch whose meter speed is known. */
@@ -50,10 +51,15 @@ export function referenceSpeed(groups: readonly SpeedGroup[]): number {
  * effect of speed. Correlation of deviations from the fill's means; null when either never varies.
  */
 export function speedAgainstTurns(groups: readonly SpeedGroup[]): number | null {
-  const speeds = groups.flatMap(({ x }) => deviations(x));
-  const turns = groups.flatMap(({ weights }) => deviations(weights));
-  const varies = (values: readonly number[]) => values.some((value) => Math.abs(value) > 1e-9);
-  return varies(speeds) && varies(turns) ? sampleCorrelation(speeds, turns) : null;
+  const [speeds, turns] = [groups.map(({ x }) => x), groups.map(({ weights }) => weights)];
+  return varyWithin(speeds) && varyWithin(turns)
+    ? sampleCorrelation(speeds.flatMap(deviations), turns.flatMap(deviations))
+    : null;
+}
+
+function varyWithin(groups: readonly (readonly number[])[]): boolean {
+  const squares = sum(groups.flatMap(deviations).map((deviation) => deviation ** 2));
+  return !noScatter(squares, groups.flat());
 }
 
 function deviations(values: readonly number[]): number[] {
