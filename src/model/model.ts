@@ -1,7 +1,7 @@
-import { median } from "simple-statistics";
 import type { Catch } from "../data/types.ts";
 import { defaults } from "../results/defaults.ts";
 import { refuseUnknownOptions, requireModelOptions } from "../results/options.ts";
+import { median } from "../statistics/summary.ts";
 import type { VarianceLaw } from "../statistics/through-origin.ts";
 import { type FillsTogether, fillsTogether, relativeSpreadOf } from "./across-fills.ts";
 import type { PooledScatter } from "./catch-scatter.ts";

@@ -1,7 +1,7 @@
-import { mean, sampleStandardDeviation } from "simple-statistics";
 import { NumericalError } from "../errors/errors.ts";
 import { studentTQuantile, studentTUpperTail } from "../numeric/distributions/student-t.ts";
 import { isDust } from "../numeric/rounding-dust.ts";
+import { mean, sampleStandardDeviation } from "./summary.ts";
 
 /** Which value is suspected: whichever lies farthest off, or, decided before looking, the largest or the smallest. */
 export type GrubbsSide = "two-sided" | "largest" | "smallest";

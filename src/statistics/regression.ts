@@ -3,7 +3,7 @@ import { studentTQuantile, studentTTwoSided } from "../numeric/distributions/stu
 import { requireProbability } from "../numeric/domain.ts";
 import { type LeastSquaresFit, leastSquares } from "../numeric/least-squares.ts";
 import { noScatter } from "../numeric/rounding-dust.ts";
-import { mean } from "./summary.ts";
+import { mean, squaresWithin } from "./summary.ts";
 
 /** One coefficient of a regression. Everything beside the value is null without scatter to judge it by. */
 export interface Coefficient {
@@ -78,7 +78,7 @@ export function regression(
   const variance = residualVariance(fit, y);
   const coefficient = coefficientMaker(fit, variance, level);
   const slopes = names.map((name, j) => coefficient(name, unit(names.length + 1, j + 1), 0));
-  const total = y.reduce((sum, value) => sum + (value - center) ** 2, 0);
+  const total = squaresWithin(y).squares;
   return {
     names,
     level,

@@ -1,4 +1,4 @@
-import { mean, sampleVariance } from "simple-statistics";
+import { sampleVariance } from "simple-statistics";
 import { compareProducts, pairsOfProducts } from "../../model/compare-products.ts";
 import type { Fill } from "../../model/meters.ts";
 import type { ProductGroup } from "../../model/product-groups.ts";
@@ -8,6 +8,7 @@ import { type NestedTest, nestedTest } from "../../statistics/nested-test.ts";
 import { regression } from "../../statistics/regression.ts";
 import { sampleOf, varianceOfMean } from "../../statistics/sample.ts";
 import { weightedLine } from "../../statistics/straight-line.ts";
+import { mean } from "../../statistics/summary.ts";
 import { densityOf } from "./records.ts";
 import type {
   DensityExplanation,

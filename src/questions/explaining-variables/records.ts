@@ -1,9 +1,9 @@
-import { mean } from "simple-statistics";
 import type { Catch } from "../../data/types.ts";
 import { OptionError } from "../../errors/errors.ts";
 import type { Fill } from "../../model/meters.ts";
 import type { ProductGroup } from "../../model/product-groups.ts";
 import { isDust } from "../../numeric/rounding-dust.ts";
+import { mean } from "../../statistics/summary.ts";
 import type { Variable } from "./result.ts";
 
 /** How a variable is read from a catch; null: not recorded. */

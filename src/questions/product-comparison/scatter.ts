@@ -1,4 +1,4 @@
-import { median, sum } from "simple-statistics";
+import { sum } from "simple-statistics";
 import { turnsDiffer } from "../../model/fill-estimate.ts";
 import type { Fill } from "../../model/meters.ts";
 import type { ProductGroup } from "../../model/product-groups.ts";
@@ -12,6 +12,7 @@ import {
   type Scatter,
 } from "../../statistics/scatter-comparison.ts";
 import type { Pair } from "../../statistics/simultaneous.ts";
+import { median } from "../../statistics/summary.ts";
 import type { ProductScatter, ScatterComparison, ScatterContrast } from "./result.ts";
 
 const fewestFills = 3;

@@ -3,6 +3,7 @@ import type { Catch } from "../../data/types.ts";
 import type { Fill, Meter } from "../../model/meters.ts";
 import { noScatter } from "../../numeric/rounding-dust.ts";
 import type { SlopeGroup } from "../../statistics/pooled-slope.ts";
+import { mean, weightedMean } from "../../statistics/summary.ts";
 
 /** A catch whose meter speed is known. */
 export interface SpeedCatch {
@@ -38,11 +39,9 @@ export function speedGroups(meter: Meter): readonly SpeedGroup[] {
 
 /** Mean meter speed weighted by turns. */
 export function referenceSpeed(groups: readonly SpeedGroup[]): number {
-  const over = (term: (group: SpeedGroup, i: number) => number) =>
-    sum(groups.flatMap((group) => group.x.map((_, i) => term(group, i))));
-  return (
-    over(({ x, weights }, i) => (x[i] ?? 0) * (weights[i] ?? 0)) /
-    over(({ weights }, i) => weights[i] ?? 0)
+  return weightedMean(
+    groups.flatMap(({ x }) => x),
+    groups.flatMap(({ weights }) => weights),
   );
 }
 
@@ -63,6 +62,6 @@ function varyWithin(groups: readonly (readonly number[])[]): boolean {
 }
 
 function deviations(values: readonly number[]): number[] {
-  const middle = sum([...values]) / values.length;
+  const middle = mean(values);
   return values.map((value) => value - middle);
 }
