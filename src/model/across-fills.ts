@@ -1,8 +1,9 @@
-import { mean, sum } from "simple-statistics";
+import { sum } from "simple-statistics";
 import type { About, Estimate } from "../results/estimate.ts";
 import { fitRandomEffects, type RandomEffectsFit } from "../statistics/random-effects.ts";
 import { noPrior } from "../statistics/spread-prior.ts";
 import { spreadWithin } from "../statistics/spread-within.ts";
+import { mean } from "../statistics/summary.ts";
 import { type PooledScatter, standardDeviationInterval } from "./catch-scatter.ts";
 import type { MeterHistory } from "./history.ts";
 import { deliveriesOf, type Fill } from "./meters.ts";

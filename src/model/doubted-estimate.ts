@@ -1,7 +1,7 @@
-import { mean } from "simple-statistics";
 import type { Catch } from "../data/types.ts";
 import { studentTQuantile } from "../numeric/distributions/student-t.ts";
 import type { Estimate } from "../results/estimate.ts";
+import { mean } from "../statistics/summary.ts";
 import type { PooledScatter } from "./catch-scatter.ts";
 import { type CatchesEstimate, type EstimateOptions, estimateFill } from "./fill-estimate.ts";
 import { type Fill, withCatches } from "./meters.ts";

@@ -1,4 +1,5 @@
 import { sum } from "simple-statistics";
+import { isDust } from "../numeric/rounding-dust.ts";
 import type { Estimate } from "../results/estimate.ts";
 import {
   fitThroughOrigin,
@@ -47,9 +48,6 @@ export interface CatchesEstimate {
   readonly fit: ThroughOriginFit;
 }
 
-/** Scatter of this size relative to the delivery is what floating point leaves of none. */
-const relativeDust = 1e-12;
-
 /** Above this ratio of longest to shortest catch the variance law matters and the larger standard error is used. */
 const turnsRatioForRobust = 1.5;
 
@@ -79,7 +77,7 @@ export function estimateFill(
   const variance = fillVariance(fill, fit, scatter, scaleDivisionKg);
   const unknown = { fit, variance, scatter, halfWidth: null };
   const spread = variance.total === null ? 0 : Math.sqrt(variance.total);
-  if (spread <= relativeDust * fit.slope)
+  if (isDust(spread, fit.slope))
     return { ...unknown, estimate: unknownEstimate(fit.slope, "kg/turn") };
   const half = halfWidthOf(
     {

@@ -1,4 +1,4 @@
-import { median } from "simple-statistics";
+import { median } from "../statistics/summary.ts";
 import type { Fill, Meter } from "./meters.ts";
 import { instantOf } from "./time-order.ts";
 

@@ -1,4 +1,3 @@
-import { median } from "simple-statistics";
 import { studentTQuantile } from "../numeric/distributions/student-t.ts";
 import type { Estimate } from "../results/estimate.ts";
 import { changePointCritical, fewestToSplit } from "../statistics/change-point.ts";
@@ -7,7 +6,7 @@ import type { SeriesReplay, SeriesStep } from "../statistics/shift-replay.ts";
 import { noPrior } from "../statistics/spread-prior.ts";
 import { spreadWithin } from "../statistics/spread-within.ts";
 import { lineAt, weightedLine } from "../statistics/straight-line.ts";
-import { mean } from "../statistics/summary.ts";
+import { mean, median } from "../statistics/summary.ts";
 import { deliveriesOf, type Fill } from "./meters.ts";
 import { tEstimate } from "./t-estimate.ts";
 

@@ -1,5 +1,6 @@
 import { studentTQuantile } from "../numeric/distributions/student-t.ts";
 import { findRoot } from "../numeric/roots.ts";
+import { isDust } from "../numeric/rounding-dust.ts";
 import type { Estimate } from "../results/estimate.ts";
 
 /** Beyond so many degrees of freedom Student's t is the normal law to seven digits. */
@@ -20,12 +21,9 @@ export function dfOfInterval({ value, standardError, df, interval }: Estimate): 
   const half = Math.max((upper ?? value) - value, value - (lower ?? value));
   const wanted = half / standardError;
   const excess = (one: number) => studentTQuantile((1 + level) / 2, one) - wanted;
-  if (Math.abs(excess(df)) <= sameQuantile * wanted) return df;
+  if (isDust(excess(df), wanted)) return df;
   if (excess(asGoodAsNormal) >= 0) return Number.POSITIVE_INFINITY;
   if (excess(fewest) <= 0) return fewest;
   const logDf = findRoot((x) => excess(Math.exp(x)), Math.log(fewest), Math.log(asGoodAsNormal));
   return Math.exp(logDf);
 }
-
-/** Quantiles this near each other are one, apart from rounding. */
-const sameQuantile = 1e-12;

@@ -1,5 +1,7 @@
 import { sum } from "simple-statistics";
 import type { Catch } from "../data/types.ts";
+import { at } from "../errors/at.ts";
+import { groupBy } from "../numeric/group-by.ts";
 import { inTimeOrder } from "./time-order.ts";
 import { deliveryOf, type FillTotals, totalsOf } from "./totals.ts";
 
@@ -43,8 +45,8 @@ export interface Meter {
 export function metersOf(catches: readonly Catch[]): readonly Meter[] {
   return [...groupBy(catches, ({ bin, product }) => JSON.stringify([bin, product])).values()]
     .map((rows) => ({
-      bin: firstOf(rows).bin,
-      product: firstOf(rows).product,
+      bin: at(rows, 0).bin,
+      product: at(rows, 0).product,
       fills: inTimeOrder(
         [...groupBy(rows, ({ fill }) => fill).values()].flatMap(
           (fillRows) => fillOf(fillRows) ?? [],
@@ -56,7 +58,7 @@ export function metersOf(catches: readonly Catch[]): readonly Meter[] {
 
 /** The newest fill of a meter: the one that is in the bin now. */
 export function newestFill(meter: Meter): Fill {
-  return firstOf(meter.fills.slice(-1));
+  return at(meter.fills, meter.fills.length - 1);
 }
 
 /** The fill had it these catches only; what it lends to others stays. */
@@ -70,7 +72,7 @@ function fillOf(rows: readonly Catch[]): Fill | null {
   const weighings = ordered.filter(({ leftOut }) => leftOut === null);
   if (weighings.length === 0) return null;
   const catches = addUpOutlets(weighings);
-  const { bin, product, fill } = firstOf(ordered);
+  const { bin, product, fill } = at(ordered, 0);
   const totals = totalsOf(catches);
   return {
     bin,
@@ -92,7 +94,7 @@ function addUpOutlets(weighings: readonly Catch[]): readonly Catch[] {
   const byCatch = groupBy(weighings, (row) => JSON.stringify([row.catch, row.turns]));
   return [...byCatch.values()].flatMap((rows) => {
     const apart = rows.length > 1 && rows.every(({ outlet }) => outlet !== null);
-    return apart ? [{ ...firstOf(rows), ...together(rows), outlet: null }] : rows;
+    return apart ? [{ ...at(rows, 0), ...together(rows), outlet: null }] : rows;
   });
 }
 
@@ -109,22 +111,6 @@ function together(
     tareKg: added(rows.map(({ tareKg }) => tareKg)),
     divisionKg: added(rows.map(({ divisionKg }) => divisionKg)),
   };
-}
-
-function groupBy<T, K>(items: readonly T[], key: (item: T) => K): Map<K, T[]> {
-  const groups = new Map<K, T[]>();
-  for (const item of items) {
-    const group = groups.get(key(item));
-    if (group) group.push(item);
-    else groups.set(key(item), [item]);
-  }
-  return groups;
-}
-
-function firstOf<T>(items: readonly T[]): T {
-  const [first] = items;
-  if (first === undefined) throw new RangeError("A group holds at least one row by construction.");
-  return first;
 }
 
 /** Delivery of each fill, kg/turn. */

@@ -1,5 +1,5 @@
-import { median } from "simple-statistics";
 import type { Catch } from "../data/types.ts";
+
 import {
   modelRules,
   type OptionsOf,
@@ -7,6 +7,7 @@ import {
   requireModelOptions,
   resolve,
 } from "../results/options.ts";
+import { median } from "../statistics/summary.ts";
 import type { VarianceLaw } from "../statistics/through-origin.ts";
 import { type FillsTogether, fillsTogether, relativeSpreadOf } from "./across-fills.ts";
 import type { PooledScatter } from "./catch-scatter.ts";

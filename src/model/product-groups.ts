@@ -1,4 +1,5 @@
-import { mean } from "simple-statistics";
+import { groupBy } from "../numeric/group-by.ts";
+import { mean } from "../statistics/summary.ts";
 import type { Fill } from "./meters.ts";
 import type { Model } from "./model.ts";
 
@@ -23,17 +24,13 @@ export interface ProductGroup {
  * @param blocks  what makes a block, as for `blockOf`; null: no blocks
  */
 export function productGroups(model: Model, blocks: string | null): readonly ProductGroup[] {
-  const products = [...new Set(model.meters.map(({ product }) => product))];
-  return products.map((product) => {
-    const meters = model.meters.filter((meter) => meter.product === product);
-    return {
-      product,
-      bins: meters.map(({ bin }) => bin),
-      fills: meters.flatMap(({ fills }) =>
-        fills.map((fill) => ({ fill, block: blocks === null ? null : blockOf(fill, blocks) })),
-      ),
-    };
-  });
+  return [...groupBy(model.meters, ({ product }) => product)].map(([product, meters]) => ({
+    product,
+    bins: meters.map(({ bin }) => bin),
+    fills: meters.flatMap(({ fills }) =>
+      fills.map((fill) => ({ fill, block: blocks === null ? null : blockOf(fill, blocks) })),
+    ),
+  }));
 }
 
 /**

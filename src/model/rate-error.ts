@@ -1,9 +1,9 @@
-import { mean } from "simple-statistics";
 import { OptionError } from "../errors/errors.ts";
 import type { About, Estimate } from "../results/estimate.ts";
 import { listed, parts } from "../results/options.ts";
 import type { ErrorLaw } from "../statistics/expected-loss.ts";
 import type { NormalSample } from "../statistics/normal-sample.ts";
+import { mean } from "../statistics/summary.ts";
 import type { FillsTogether } from "./across-fills.ts";
 import { type MeterHistory, stretchInForce } from "./history.ts";
 import { deliveriesOf, type Meter } from "./meters.ts";

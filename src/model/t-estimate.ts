@@ -1,8 +1,6 @@
 import { studentTQuantile } from "../numeric/distributions/student-t.ts";
+import { isDust } from "../numeric/rounding-dust.ts";
 import type { About, Estimate, Interval, Unit } from "../results/estimate.ts";
-
-/** Values that agree exactly leave rounding dust of this relative size; below it a standard error says nothing. */
-const relativeDust = 1e-12;
 
 /**
  * An estimate with its two-sided t interval, value ± t·standardError.
@@ -18,8 +16,7 @@ export function tEstimate<U extends Unit>(
   level: number,
   about: About,
 ): Estimate<U> {
-  if (standardError === null || standardError <= relativeDust * Math.abs(value))
-    return unknownEstimate(value, unit);
+  if (standardError === null || isDust(standardError, value)) return unknownEstimate(value, unit);
   const halfWidth = studentTQuantile((1 + level) / 2, df) * standardError;
   return {
     value,

@@ -1,3 +1,5 @@
+import { isDust } from "../numeric/rounding-dust.ts";
+
 /**
  * All that one fill's catches say about anything beyond that fill: a small record that adds up. Two records merge
  * in any order, so a season and a million fills run through the same code.
@@ -49,4 +51,9 @@ export function mergeTotals(a: FillTotals, b: FillTotals): FillTotals {
 /** Delivery of the fill, ratio of sums Σm/Σt, kg/turn. */
 export function deliveryOf(totals: FillTotals): number {
   return totals.massKg / totals.turns;
+}
+
+/** Whether the catches differ in what they give per turn by rounding only. */
+export function agreeExactly(totals: FillTotals): boolean {
+  return isDust(Math.sqrt(totals.scatterSum / totals.turns), deliveryOf(totals));
 }

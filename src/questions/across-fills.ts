@@ -5,6 +5,7 @@ import { stillMoving } from "../model/history-cautions.ts";
 import type { Fill } from "../model/meters.ts";
 import { estimateOf, type MeterModel, type ModelOptions } from "../model/model.ts";
 import type { WithAllCatches } from "../model/with-all-catches.ts";
+import { isDust } from "../numeric/rounding-dust.ts";
 import { type Caution, type CautionCode, type CautionFacts, caution } from "../results/caution.ts";
 import type { Estimate } from "../results/estimate.ts";
 import { requireModelOptions } from "../results/options.ts";
@@ -153,7 +154,12 @@ function cautionsOf(meter: MeterModel): readonly Caution[] {
   if (scatter.homogeneity !== null && scatterDiffers(scatter))
     say("scatter-differs", { pValue: scatter.homogeneity.pValue, fellBack: false });
   const tooNarrow = timesTooNarrow(across);
-  if (tooNarrow !== null && tooNarrow > 1 && across.fills >= comfortableFills)
+  if (
+    tooNarrow !== null &&
+    tooNarrow > 1 &&
+    !isDust(tooNarrow - 1, 1) &&
+    across.fills >= comfortableFills
+  )
     say("fills-are-not-catches", { timesTooNarrow: tooNarrow });
   return found;
 }

@@ -1,4 +1,3 @@
-import { mean } from "simple-statistics";
 import { type FillGap, fillOrderOf } from "../model/fill-order.ts";
 import {
   type HistoryStatus,
@@ -18,6 +17,7 @@ import { estimateOf, type MeterModel, type ModelOptions } from "../model/model.t
 import type { Caution } from "../results/caution.ts";
 import type { Estimate } from "../results/estimate.ts";
 import { requireModelOptions } from "../results/options.ts";
+import { mean } from "../statistics/summary.ts";
 import { againstEarlier } from "./drift/as-they-came.ts";
 import { type ByName, byName } from "./drift/by-name.ts";
 import { driftCautions } from "./drift/cautions.ts";

@@ -1,11 +1,13 @@
-import { mean, median, sum } from "simple-statistics";
+import { sum } from "simple-statistics";
 import type { Catch } from "../data/types.ts";
 import type { Fill, Meter } from "../model/meters.ts";
 import { deliveryOf, type FillTotals, totalsOf } from "../model/totals.ts";
+import { groupBy } from "../numeric/group-by.ts";
 import { type Caution, type CautionCode, type CautionFacts, caution } from "../results/caution.ts";
 import type { Estimate } from "../results/estimate.ts";
 import { requireModelOptions } from "../results/options.ts";
 import { coefficientOfVariation } from "../statistics/coefficient-of-variation.ts";
+import { mean, median } from "../statistics/summary.ts";
 import { gradeOf } from "./outlets/grade.ts";
 import type { Outlet, Outlets, OutletsOptions } from "./outlets/result.ts";
 
@@ -67,11 +69,9 @@ function newestWithOutlets(
 }
 
 function groupsOf(catches: readonly Catch[]): readonly OutletTotals[] {
-  const names = new Set(catches.flatMap(({ outlet }) => outlet ?? []));
-  return [...names].map((outlet) => ({
-    outlet,
-    ...totalsOf(catches.filter((row) => row.outlet === outlet)),
-  }));
+  return [...groupBy(catches, ({ outlet }) => outlet)].flatMap(([outlet, own]) =>
+    outlet === null ? [] : [{ outlet, ...totalsOf(own) }],
+  );
 }
 
 function variationOf(deliveries: readonly number[], level: number): Estimate<"fraction"> {

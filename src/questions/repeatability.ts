@@ -1,4 +1,3 @@
-import { median } from "simple-statistics";
 import { chooseScatter, pooledScatter } from "../model/catch-scatter.ts";
 import { type Fill, newestFill } from "../model/meters.ts";
 import { estimateOf, type MeterModel, type ModelOptions } from "../model/model.ts";
@@ -6,6 +5,7 @@ import { readingVariance } from "../model/reading.ts";
 import { studentTQuantile } from "../numeric/distributions/student-t.ts";
 import { type Caution, caution } from "../results/caution.ts";
 import { requireModelOptions } from "../results/options.ts";
+import { median } from "../statistics/summary.ts";
 import {
   compareScatter,
   type Practice,

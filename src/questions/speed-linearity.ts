@@ -1,10 +1,12 @@
 import type { Span } from "../data/setup.ts";
+import { at } from "../errors/at.ts";
 import type { Meter } from "../model/meters.ts";
 import type { ModelOptions } from "../model/model.ts";
 import { tEstimate } from "../model/t-estimate.ts";
 import { requireModelOptions } from "../results/options.ts";
 import { type PooledSlope, pooledSlope } from "../statistics/pooled-slope.ts";
 import { curvatureTest, parallelLackOfFit } from "../statistics/slope-shape.ts";
+import { weightedMean } from "../statistics/summary.ts";
 import { speedCautions } from "./speed-linearity/cautions.ts";
 import { referenceSpeed, type SpeedGroup, speedGroups } from "./speed-linearity/groups.ts";
 import { fewestCatches, leastSpeedRatio } from "./speed-linearity/limits.ts";
@@ -93,17 +95,13 @@ function pointsOf(
   reference: number,
 ): readonly SpeedPoint[] {
   const slope = fit?.slope ?? 0;
-  const total = weights.reduce((sum, weight) => sum + weight, 0);
-  const level =
-    y.reduce(
-      (sum, value, i) => sum + (weights[i] ?? 0) * (value - slope * ((x[i] ?? 0) - reference)),
-      0,
-    ) / total;
+  const atReference = y.map((value, i) => value - slope * (at(x, i) - reference));
+  const level = weightedMean(atReference, weights);
   return catches.map(({ row, fill, turnsPerMin }, i) => ({
     row: row.row,
     fill: fill.fill,
     catch: row.catch,
     turnsPerMin,
-    relative: 1 + (y[i] ?? 0) - level,
+    relative: 1 + at(y, i) - level,
   }));
 }

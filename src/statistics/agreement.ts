@@ -1,6 +1,7 @@
 import { sum } from "simple-statistics";
 import { NumericalError } from "../errors/errors.ts";
 import { requireFinite, requirePositive } from "../numeric/domain.ts";
+import { weightedMean } from "./summary.ts";
 
 /** A value with what surrounds it at some level of confidence. */
 export interface ExpandedValue {
@@ -51,9 +52,11 @@ export function inverseVarianceMean(values: readonly StandardValue[]): StandardV
   // Weights relative to the sharpest value: squares of tiny uncertainties would overflow.
   const smallest = Math.min(...values.map(({ standardUncertainty }) => standardUncertainty));
   const weights = values.map(({ standardUncertainty }) => (smallest / standardUncertainty) ** 2);
-  const total = sum(weights);
   return {
-    value: sum(values.map(({ value }, i) => value * (weights[i] ?? 0))) / total,
-    standardUncertainty: smallest / Math.sqrt(total),
+    value: weightedMean(
+      values.map(({ value }) => value),
+      weights,
+    ),
+    standardUncertainty: smallest / Math.sqrt(sum(weights)),
   };
 }

@@ -1,7 +1,9 @@
+import { at } from "../errors/at.ts";
 import { NumericalError } from "../errors/errors.ts";
 import { fUpperTail } from "../numeric/distributions/f.ts";
 import { requireFinite } from "../numeric/domain.ts";
 import { accurateSum } from "../numeric/summation.ts";
+import { mean } from "./summary.ts";
 
 export interface OneWayAnova {
   readonly groups: number;
@@ -36,13 +38,13 @@ export function oneWayAnova(groups: readonly (readonly number[])[]): OneWayAnova
   // Any value near the data will do as origin: differences from it are small, so their rounding is small too.
   const origin = groups[0]?.[0] ?? 0;
   const shifted = groups.map((group) => group.map((value) => value - origin));
-  const means = shifted.map(centre);
-  const grandMean = centre(shifted.flat());
+  const means = shifted.map(mean);
+  const grandMean = mean(shifted.flat());
   const betweenSumOfSquares = accurateSum(
-    means.map((mean, i) => (shifted[i]?.length ?? 0) * (mean - grandMean) ** 2),
+    means.map((center, i) => at(shifted, i).length * (center - grandMean) ** 2),
   );
   const withinSumOfSquares = accurateSum(
-    shifted.flatMap((group, i) => group.map((value) => (value - (means[i] ?? 0)) ** 2)),
+    shifted.flatMap((group, i) => group.map((value) => (value - at(means, i)) ** 2)),
   );
   const observations = shifted.flat().length;
   const betweenDf = groups.length - 1;
@@ -61,14 +63,8 @@ export function oneWayAnova(groups: readonly (readonly number[])[]): OneWayAnova
     withinMeanSquare,
     statistic,
     pValue: statistic === null ? null : fUpperTail(statistic, betweenDf, withinDf),
-    groupMeans: means.map((mean) => mean + origin),
+    groupMeans: means.map((center) => center + origin),
   };
-}
-
-/** Mean in two passes: the second removes what rounding left of the deviations. */
-function centre(values: readonly number[]): number {
-  const first = accurateSum(values) / values.length;
-  return first + accurateSum(values.map((value) => value - first)) / values.length;
 }
 
 function check(groups: readonly (readonly number[])[]): void {

@@ -1,6 +1,7 @@
 import { NumericalError } from "../errors/errors.ts";
 import { fUpperTail } from "../numeric/distributions/f.ts";
 import { requireFinite } from "../numeric/domain.ts";
+import { isDust } from "../numeric/rounding-dust.ts";
 import { accurateSum } from "../numeric/summation.ts";
 import { mean } from "./summary.ts";
 import type { MeansTest } from "./welch.ts";
@@ -17,9 +18,6 @@ export interface BlockAnova {
   /** F test of equal treatments; null where no error is left to compare with. */
   readonly test: MeansTest | null;
 }
-
-/** Residuals of this size relative to the values are what rounding leaves of none. */
-const relativeDust = 1e-13;
 
 /**
  * Do treatments differ when each was tried once in every block? Two-way analysis of variance without interaction: what
@@ -45,7 +43,7 @@ export function blockAnova(blocks: readonly (readonly number[])[]): BlockAnova {
   const errorDf = (blocks.length - 1) * (treatments - 1);
   const errorSumOfSquares = squares(residuals);
   const errorMeanSquare = errorSumOfSquares / errorDf;
-  const known = Math.sqrt(errorMeanSquare) > relativeDust * Math.abs(grand);
+  const known = !isDust(Math.sqrt(errorMeanSquare), grand);
   return {
     treatmentMeans,
     blockSumOfSquares: treatments * squares(blockMeans.map((m) => m - grand)),

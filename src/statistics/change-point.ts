@@ -2,8 +2,8 @@ import { NumericalError } from "../errors/errors.ts";
 import { studentTQuantile, studentTTwoSided } from "../numeric/distributions/student-t.ts";
 import { requireFinite, requireNumber, requireProbability } from "../numeric/domain.ts";
 import { findRoot } from "../numeric/roots.ts";
+import { noScatter } from "../numeric/rounding-dust.ts";
 import { changePointTable as table } from "./change-point-table.ts";
-import { noScatter } from "./no-scatter.ts";
 import { mean } from "./summary.ts";
 
 /** The split of a series that parts it best into a "before" and an "after". */

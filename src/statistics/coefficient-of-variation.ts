@@ -1,6 +1,7 @@
 import { NumericalError } from "../errors/errors.ts";
 import { chiSquaredQuantile } from "../numeric/distributions/chi-squared.ts";
 import { requirePositive, requireProbability, requireWhole } from "../numeric/domain.ts";
+import { isDust } from "../numeric/rounding-dust.ts";
 import { mean, sampleStandardDeviation } from "./summary.ts";
 
 export interface CoefficientOfVariation {
@@ -15,9 +16,6 @@ export interface CoefficientOfVariation {
   readonly upper: number | null;
   readonly level: number;
 }
-
-/** Values that agree to this share of their mean differ by rounding only. */
-const relativeDust = 1e-13;
 
 /**
  * How much do values differ, relative to their mean, and how well is that known? Sample standard deviation ÷ mean with
@@ -39,7 +37,7 @@ export function coefficientOfVariation(
   }
   const ratio = sampleStandardDeviation(values) / center;
   const n = values.length;
-  if (ratio <= relativeDust) return { value: 0, n, df: n - 1, lower: null, upper: null, level };
+  if (isDust(ratio, 1)) return { value: 0, n, df: n - 1, lower: null, upper: null, level };
   return { value: ratio, n, df: n - 1, level, ...vangelInterval(ratio, n, level) };
 }
 

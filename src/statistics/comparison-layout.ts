@@ -1,3 +1,4 @@
+import { isDust } from "../numeric/rounding-dust.ts";
 import { blockAnova } from "./block-anova.ts";
 import { combinedDf, pooledVariance, type Sample, sampleOf, varianceOfMean } from "./sample.ts";
 import {
@@ -189,8 +190,8 @@ function pairedMeans(
   const combined = (ratio: number) => sampleOf(shared.map((pair) => pair.a - ratio * pair.b));
   const means = { first: a.mean, second: b.mean, n: [n, n] as const };
   // Differences that agree to rounding of the values themselves scatter by nothing that was measured.
-  const dust = (1e-13 * Math.max(Math.abs(a.mean), Math.abs(b.mean))) ** 2;
-  if (combined(1).variance <= dust) return { ...means, error: null };
+  const size = Math.max(Math.abs(a.mean), Math.abs(b.mean));
+  if (isDust(Math.sqrt(combined(1).variance), size)) return { ...means, error: null };
   const products = shared.map((pair) => (pair.a - a.mean) * (pair.b - b.mean));
   return {
     ...means,

@@ -1,5 +1,6 @@
 import { sum } from "simple-statistics";
 import { studentTTwoSided } from "../numeric/distributions/student-t.ts";
+import { noScatter } from "../numeric/rounding-dust.ts";
 import { weightedLine } from "./straight-line.ts";
 import type { Point } from "./through-origin.ts";
 
@@ -38,8 +39,8 @@ export function testOffset(
   );
   const df = line.df + (outside?.df ?? 0);
   const residual = line.residualSumOfSquares + (outside ? outside.df * outside.variance : 0);
-  const dust = 1e-24 * sum(points.map(({ x, y }) => y ** 2 / x));
-  if (df < 1 || residual <= dust) return null;
+  const weighted = points.map(({ x, y }) => y / Math.sqrt(x));
+  if (df < 1 || noScatter(residual, weighted)) return null;
 
   const standardError = Math.sqrt((residual / df) * offsetVarianceFactor(points.map(({ x }) => x)));
   const statistic = line.intercept / standardError;

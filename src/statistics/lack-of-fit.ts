@@ -1,6 +1,9 @@
-import { mean, sum } from "simple-statistics";
+import { sum } from "simple-statistics";
 import { fUpperTail } from "../numeric/distributions/f.ts";
-import type { Point, ThroughOriginFit } from "./through-origin.ts";
+import { groupBy } from "../numeric/group-by.ts";
+import { noScatter } from "../numeric/rounding-dust.ts";
+import { squaresWithin } from "./summary.ts";
+import type { ThroughOriginFit } from "./through-origin.ts";
 
 export interface LackOfFit {
   readonly levels: number;
@@ -23,16 +26,18 @@ export interface LackOfFit {
  *             anova(lm(y ~ 0 + x, weights = 1/x), lm(y ~ 0 + factor(x), weights = 1/x))
  */
 export function lackOfFit(fit: ThroughOriginFit): LackOfFit | null {
-  const levels = [...groupByX(fit.points).entries()];
+  const levels = [...groupBy(fit.points, ({ x }) => x)];
   const dfLackOfFit = levels.length - 1;
   const dfPureError = fit.points.length - levels.length;
   if (dfLackOfFit < 1 || dfPureError < 1) return null;
 
   const pureErrorSumOfSquares = sum(
-    levels.map(([x, ys]) => sum(ys.map((y) => (y - mean(ys)) ** 2)) / x),
+    levels.map(([x, points]) => squaresWithin(points.map(({ y }) => y)).squares / x),
   );
   const lackOfFitSumOfSquares = Math.max(0, fit.residualSumOfSquares - pureErrorSumOfSquares);
-  if (isRoundingDust(pureErrorSumOfSquares, fit)) return null;
+  // Identical weighings leave 1e-32, not 0, once b·t has been rounded; an F over that would be fiction.
+  const weighted = fit.points.map(({ x, y }) => y / Math.sqrt(x));
+  if (noScatter(pureErrorSumOfSquares, weighted)) return null;
 
   const statistic = lackOfFitSumOfSquares / dfLackOfFit / (pureErrorSumOfSquares / dfPureError);
   return {
@@ -44,16 +49,4 @@ export function lackOfFit(fit: ThroughOriginFit): LackOfFit | null {
     pureErrorSumOfSquares,
     pValue: fUpperTail(statistic, dfLackOfFit, dfPureError),
   };
-}
-
-function groupByX(points: readonly Point[]): Map<number, number[]> {
-  const groups = new Map<number, number[]>();
-  for (const { x, y } of points) groups.set(x, [...(groups.get(x) ?? []), y]);
-  return groups;
-}
-
-// Identical weighings leave 1e-32, not 0, once b·t has been rounded; an F over that would be fiction.
-function isRoundingDust(sumOfSquares: number, fit: ThroughOriginFit): boolean {
-  const scale = sum(fit.points.map(({ x, y }) => y ** 2 / x));
-  return sumOfSquares <= 1e-24 * scale;
 }

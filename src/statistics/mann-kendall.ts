@@ -1,6 +1,7 @@
 import { NumericalError } from "../errors/errors.ts";
 import { normalUpperTail } from "../numeric/distributions/normal.ts";
 import { requireFinite } from "../numeric/domain.ts";
+import { groupBy } from "../numeric/group-by.ts";
 
 export interface MannKendallTest {
   /** Pairs in which the later value is larger, minus pairs in which it is smaller. */
@@ -55,9 +56,8 @@ function scoreOf(values: readonly number[]): number {
 
 /** Sizes of the groups of equal values, groups of one left out. */
 function tieSizes(values: readonly number[]): number[] {
-  const counts = new Map<number, number>();
-  for (const value of values) counts.set(value, (counts.get(value) ?? 0) + 1);
-  return [...counts.values()].filter((size) => size > 1);
+  const sizes = Array.from(groupBy(values, (value) => value).values(), ({ length }) => length);
+  return sizes.filter((size) => size > 1);
 }
 
 /**

@@ -1,6 +1,7 @@
-import { mean, sampleStandardDeviation } from "simple-statistics";
 import { NumericalError } from "../errors/errors.ts";
 import { studentTQuantile, studentTUpperTail } from "../numeric/distributions/student-t.ts";
+import { isDust } from "../numeric/rounding-dust.ts";
+import { mean, sampleStandardDeviation } from "./summary.ts";
 
 /** Which value is suspected: whichever lies farthest off, or, decided before looking, the largest or the smallest. */
 export type GrubbsSide = "two-sided" | "largest" | "smallest";
@@ -42,7 +43,7 @@ const fewestValues = 3;
  * @param values  n >= 3 finite numbers
  * @param level   chance that clean values raise no flag, in (0, 1)
  * @returns       p by the same bound, at most 1 (exact in the tail that matters, too large elsewhere); null when all
- *                values are equal
+ *                values are equal, but for rounding
  * @throws        NumericalError with fewer than 3 values, or one that is not finite
  * Assumes        a normal sample; below n = 5 it sees gross errors only. reports/outlier-study.md
  * Source         Grubbs & Beck, Technometrics 14 (1972) 847; NIST/SEMATECH e-Handbook, 1.3.5.17.1
@@ -130,10 +131,9 @@ function farthestFromMean(
   side: GrubbsSide,
 ): Pick<EsdStep, "index" | "statistic"> | null {
   const present = places.map((place) => values[place] ?? 0);
-  if (present.every((value) => value === present[0])) return null;
   const center = mean(present);
   const spread = sampleStandardDeviation(present);
-  if (spread === 0) return null;
+  if (isDust(spread, center)) return null;
   const distance = (value: number) =>
     side === "two-sided"
       ? Math.abs(value - center)

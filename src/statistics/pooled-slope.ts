@@ -1,7 +1,8 @@
 import { NumericalError } from "../errors/errors.ts";
 import { studentTTwoSided } from "../numeric/distributions/student-t.ts";
-import { noScatter } from "./no-scatter.ts";
+import { noScatter } from "../numeric/rounding-dust.ts";
 import { weightedLine } from "./straight-line.ts";
+import { weightedMean } from "./summary.ts";
 
 /** Points of one group; its level is its own, its slope is that of all groups. */
 export interface SlopeGroup {
@@ -36,16 +37,17 @@ export function pooledSlope(groups: readonly SlopeGroup[]): PooledSlope | null {
   for (const { x, y, weights } of groups)
     if (y.length !== x.length || weights.length !== x.length)
       throw new NumericalError("pooledSlope: x, y and weights of a group must be as many.");
-  const lines = groups
-    .filter(({ x }) => new Set(x).size > 1)
-    .map(({ x, y, weights }) => weightedLine(x, y, weights));
+  const lines = informative(groups).map(({ x, y, weights }) => weightedLine(x, y, weights));
   const sumOver = (term: (line: (typeof lines)[number]) => number) =>
     lines.reduce((sum, line) => sum + term(line), 0);
   const squaresX = sumOver((line) => line.sumOfSquaresX);
   const df = sumOver((line) => line.df + 1) - 1;
   if (df < 1) return null;
 
-  const slope = sumOver((line) => line.slope * line.sumOfSquaresX) / squaresX;
+  const slope = weightedMean(
+    lines.map((line) => line.slope),
+    lines.map((line) => line.sumOfSquaresX),
+  );
   // What the own slopes leave, and what the common slope leaves of their differences.
   const residual = sumOver(
     (line) => line.residualSumOfSquares + (line.slope - slope) ** 2 * line.sumOfSquaresX,
@@ -64,4 +66,9 @@ export function pooledSlope(groups: readonly SlopeGroup[]): PooledSlope | null {
     pValue: studentTTwoSided(statistic, df),
     groups: lines.length,
   };
+}
+
+/** Groups with different x in them, which alone can tell of a slope. */
+export function informative<G extends Pick<SlopeGroup, "x">>(groups: readonly G[]): readonly G[] {
+  return groups.filter(({ x }) => new Set(x).size > 1);
 }

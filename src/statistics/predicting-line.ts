@@ -1,6 +1,7 @@
 import { sum } from "simple-statistics";
 import { NumericalError } from "../errors/errors.ts";
 import { studentTTwoSided } from "../numeric/distributions/student-t.ts";
+import { isDust } from "../numeric/rounding-dust.ts";
 import type { OutsideVariance } from "./constant-offset.ts";
 import type { Point } from "./through-origin.ts";
 
@@ -27,9 +28,6 @@ export interface Residual extends Distance {
   /** Two-sided, of this point looked at alone. */
   readonly pValue: number;
 }
-
-/** Residuals of this size relative to y are what floating point leaves of none. */
-const relativeDust = 1e-12;
 
 /** A line through the origin as some points give it, ready to predict another. */
 export interface PredictingLine {
@@ -81,7 +79,7 @@ export function distanceFrom(
   const standardError = Math.sqrt(
     line.variance * x * (1 + x / line.information) + knownVariance + x ** 2 * line.knownVariance,
   );
-  if (standardError <= relativeDust * Math.abs(y)) return null;
+  if (isDust(standardError, y)) return null;
   const residual = y - line.slope * x;
   const statistic = residual / standardError;
   return { slope: line.slope, residual, standardError, statistic, df: line.df };

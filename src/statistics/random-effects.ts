@@ -1,7 +1,8 @@
 import { sum } from "simple-statistics";
 import { NumericalError } from "../errors/errors.ts";
 import { bracketRoot, findRoot } from "../numeric/roots.ts";
-import { noScatter } from "./no-scatter.ts";
+import { noScatter } from "../numeric/rounding-dust.ts";
+import { mean } from "./summary.ts";
 
 /** One group of a one-way random-effects layout, reduced to what matters across groups. */
 export interface Group {
@@ -124,7 +125,7 @@ const scannedShares = [
 // The shares scanned are λT̄/(1+λT̄), the intraclass correlation of a typical group, so that one grid serves every scale of
 // T. A valley is pinned down by the derivative, because a minimum alone is known to half the digits of a root.
 function bestVarianceRatio(groups: readonly Group[], within: number, withinDf: number): number {
-  const typical = sum(groups.map(({ information }) => information)) / groups.length;
+  const typical = mean(groups.map(({ information }) => information));
   const total = withinDf + groups.length - 1;
   const deviance = (lambda: number) => {
     const { sumOfSquares, weight } = atRatio(groups, lambda);

@@ -2,7 +2,8 @@ import { NumericalError } from "../errors/errors.ts";
 import { studentTQuantile, studentTTwoSided } from "../numeric/distributions/student-t.ts";
 import { requireProbability } from "../numeric/domain.ts";
 import { type LeastSquaresFit, leastSquares } from "../numeric/least-squares.ts";
-import { mean } from "./summary.ts";
+import { noScatter } from "../numeric/rounding-dust.ts";
+import { mean, squaresWithin } from "./summary.ts";
 
 /** One coefficient of a regression. Everything beside the value is null without scatter to judge it by. */
 export interface Coefficient {
@@ -77,7 +78,7 @@ export function regression(
   const variance = residualVariance(fit, y);
   const coefficient = coefficientMaker(fit, variance, level);
   const slopes = names.map((name, j) => coefficient(name, unit(names.length + 1, j + 1), 0));
-  const total = y.reduce((sum, value) => sum + (value - center) ** 2, 0);
+  const total = squaresWithin(y).squares;
   return {
     names,
     level,
@@ -98,12 +99,8 @@ export function regression(
   };
 }
 
-/** Residual sums of squares of this share of Σy² are what rounding leaves of none. */
-const relativeDust = 1e-24;
-
 function residualVariance(fit: LeastSquaresFit, y: readonly number[]): number | null {
-  const size = y.reduce((sum, value) => sum + value ** 2, 0);
-  return fit.df > 0 && fit.residualSumOfSquares > relativeDust * size
+  return fit.df > 0 && !noScatter(fit.residualSumOfSquares, y)
     ? fit.residualSumOfSquares / fit.df
     : null;
 }

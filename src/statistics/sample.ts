@@ -1,4 +1,5 @@
 import { NumericalError } from "../errors/errors.ts";
+import { isDust } from "../numeric/rounding-dust.ts";
 import { mean, sampleStandardDeviation } from "./summary.ts";
 
 /** What a comparison of means needs to know of a group of independent values. */
@@ -8,9 +9,6 @@ export interface Sample {
   /** Sample variance, n − 1. */
   readonly variance: number;
 }
-
-/** Values that agree to this share of their size differ by rounding only. */
-const relativeDust = 1e-13;
 
 /**
  * Number, mean and variance of a group of values.
@@ -25,7 +23,7 @@ export function sampleOf(values: readonly number[]): Sample {
   return {
     n: values.length,
     mean: center,
-    variance: deviation <= relativeDust * Math.abs(center) ? 0 : deviation ** 2,
+    variance: isDust(deviation, center) ? 0 : deviation ** 2,
   };
 }
 

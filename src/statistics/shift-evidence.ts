@@ -1,9 +1,8 @@
 import { studentTTwoSided } from "../numeric/distributions/student-t.ts";
 import { requireFinite } from "../numeric/domain.ts";
-import { noScatter } from "./no-scatter.ts";
+import { noScatter } from "../numeric/rounding-dust.ts";
 import type { SpreadPrior } from "./spread-prior.ts";
-import { squaresWithin } from "./spread-within.ts";
-import { mean } from "./summary.ts";
+import { mean, squaresWithin } from "./summary.ts";
 
 /** A series cut at every place. */
 export interface ShiftEvidence {

@@ -1,8 +1,11 @@
-import { mean, sum } from "simple-statistics";
+import { sum } from "simple-statistics";
+import { at } from "../errors/at.ts";
 import { fUpperTail } from "../numeric/distributions/f.ts";
 import { studentTTwoSided } from "../numeric/distributions/student-t.ts";
-import { noScatter } from "./no-scatter.ts";
-import type { PooledSlope, SlopeGroup } from "./pooled-slope.ts";
+import { groupBy } from "../numeric/group-by.ts";
+import { noScatter } from "../numeric/rounding-dust.ts";
+import { informative, type PooledSlope, type SlopeGroup } from "./pooled-slope.ts";
+import { mean, weightedMean } from "./summary.ts";
 
 /** A bend on top of one slope for all groups. */
 export interface CurvatureTest {
@@ -106,11 +109,6 @@ export function parallelLackOfFit(
   };
 }
 
-/** Groups with different x in them, which alone the slope was fitted to. */
-function informative(groups: readonly SlopeGroup[]): readonly SlopeGroup[] {
-  return groups.filter(({ x }) => new Set(x).size > 1);
-}
-
 /** The bend is common to all groups, so x² is taken from one origin for all; near the data, to keep digits. */
 function centre({ x, y, weights }: SlopeGroup, origin: number): Centred {
   const squares = x.map((value) => (value - origin) ** 2);
@@ -123,15 +121,10 @@ function centre({ x, y, weights }: SlopeGroup, origin: number): Centred {
 }
 
 function cellsOf({ x, y, weights }: SlopeGroup): readonly SlopeGroup[] {
-  return [...new Set(x)].map((level) => {
-    const at = x.flatMap((value, i) => (value === level ? [i] : []));
-    const pick = (values: readonly number[]) => at.map((i) => values[i] ?? 0);
+  return [...groupBy(x.keys(), (i) => at(x, i)).values()].map((places) => {
+    const pick = (values: readonly number[]) => places.map((i) => at(values, i));
     return { x: pick(x), y: pick(y), weights: pick(weights) };
   });
-}
-
-function weightedMean(values: readonly number[], weights: readonly number[]): number {
-  return sum(values.map((value, i) => value * (weights[i] ?? 0))) / sum([...weights]);
 }
 
 function deviations(values: readonly number[], weights: readonly number[]): readonly number[] {

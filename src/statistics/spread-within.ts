@@ -1,7 +1,7 @@
 import { requirePositive } from "../numeric/domain.ts";
 import { logMinusDigamma } from "../numeric/special-functions.ts";
 import type { SpreadPrior } from "./spread-prior.ts";
-import { mean } from "./summary.ts";
+import { squaresWithin } from "./summary.ts";
 
 /** A spread, and what it rests on. */
 export interface SpreadWithin {
@@ -25,13 +25,6 @@ export function spreadWithin(
   const df = parts.reduce((sum, part) => sum + part.df, nu0);
   const squares = parts.reduce((sum, part) => sum + part.squares, nu0 * s0Squared);
   return { variance: df > 0 ? squares / df : null, df };
-}
-
-/** Sum of squares about the mean, and its degrees of freedom. */
-export function squaresWithin(values: readonly number[]): { squares: number; df: number } {
-  const center = mean(values);
-  const squares = values.reduce((sum, value) => sum + (value - center) ** 2, 0);
-  return { squares, df: values.length - 1 };
 }
 
 /**

@@ -1,6 +1,7 @@
 import { NumericalError } from "../errors/errors.ts";
 import { requireFinite, requirePositive } from "../numeric/domain.ts";
 import { accurateSum } from "../numeric/summation.ts";
+import { weightedMean } from "./summary.ts";
 
 /** A weighted straight line y = intercept + slope·x. */
 export interface LineFit {
@@ -45,8 +46,8 @@ export function weightedLine(
 ): LineFit {
   check(x, y, weights);
   const sumOfWeights = accurateSum(weights);
-  const meanX = centre(x, weights, sumOfWeights);
-  const meanY = centre(y, weights, sumOfWeights);
+  const meanX = weightedMean(x, weights);
+  const meanY = weightedMean(y, weights);
   const dx = x.map((value) => value - meanX);
   const dy = y.map((value) => value - meanY);
   const weightedSum = (term: (i: number) => number) =>
@@ -82,18 +83,6 @@ export function weightedLine(
 export function lineAt(fit: LineFit, x: number): number {
   requireFinite("lineAt", "x", x);
   return fit.intercept + fit.slope * x;
-}
-
-/** Weighted mean in two passes: the second removes what rounding left of the deviations. */
-function centre(
-  values: readonly number[],
-  weights: readonly number[],
-  sumOfWeights: number,
-): number {
-  const average = (shift: number) =>
-    accurateSum(values.map((value, i) => (weights[i] ?? 0) * (value - shift))) / sumOfWeights;
-  const first = average(0);
-  return first + average(first);
 }
 
 function root(value: number | null): number | null {

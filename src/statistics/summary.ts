@@ -3,8 +3,10 @@ import {
   median as simpleMedian,
   sampleStandardDeviation as simpleStandardDeviation,
 } from "simple-statistics";
+import { at } from "../errors/at.ts";
 import { NumericalError } from "../errors/errors.ts";
 import { finiteResult, requireFinite } from "../numeric/domain.ts";
+import { accurateSum } from "../numeric/summation.ts";
 
 /**
  * Arithmetic mean.
@@ -15,6 +17,28 @@ import { finiteResult, requireFinite } from "../numeric/domain.ts";
 export function mean(values: readonly number[]): number {
   check("mean", values, 1);
   return finiteResult("mean", simpleMean([...values]));
+}
+
+/**
+ * Mean of values of unequal weight, Σwx/Σw, in two passes: the second removes what rounding left of the deviations.
+ *
+ * @param values at least 1 finite number
+ * @param weights one a value, above 0
+ * @throws NumericalError when there are none, or a sum is not finite
+ */
+export function weightedMean(values: readonly number[], weights: readonly number[]): number {
+  const total = accurateSum(weights);
+  const about = (origin: number) =>
+    accurateSum(values.map((value, i) => at(weights, i) * (value - origin))) / total;
+  const first = about(0);
+  return finiteResult("weightedMean", first + about(first));
+}
+
+/** Sum of squares about the mean, and its degrees of freedom. Throws NumericalError when a value is not finite. */
+export function squaresWithin(values: readonly number[]): { squares: number; df: number } {
+  const center = mean(values);
+  const squares = values.reduce((sum, value) => sum + (value - center) ** 2, 0);
+  return { squares, df: values.length - 1 };
 }
 
 /**

@@ -1,5 +1,5 @@
 import { studentTTwoSided } from "../numeric/distributions/student-t.ts";
-import { noScatter } from "./no-scatter.ts";
+import { noScatter } from "../numeric/rounding-dust.ts";
 import { lineAt, weightedLine } from "./straight-line.ts";
 
 /** A straight line of values on their order 1, 2, …, n. */

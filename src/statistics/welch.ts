@@ -2,6 +2,7 @@ import { NumericalError } from "../errors/errors.ts";
 import { fUpperTail } from "../numeric/distributions/f.ts";
 import { studentTQuantile, studentTTwoSided } from "../numeric/distributions/student-t.ts";
 import { combinedDf, type Sample, varianceOfMean } from "./sample.ts";
+import { weightedMean } from "./summary.ts";
 
 /** A difference of two means with its t test and interval. */
 export interface DifferenceOfMeans {
@@ -75,7 +76,10 @@ export function welchOneWay(samples: readonly Sample[]): MeansTest {
   const total = weights.reduce((sum, w) => sum + w, 0);
   const overSamples = (term: (sample: Sample, weight: number) => number) =>
     samples.reduce((sum, sample, i) => sum + term(sample, weights[i] ?? 0), 0);
-  const center = overSamples((sample, w) => w * sample.mean) / total;
+  const center = weightedMean(
+    samples.map((sample) => sample.mean),
+    weights,
+  );
   const between = overSamples((sample, w) => w * (sample.mean - center) ** 2) / (k - 1);
   const lambda = overSamples((sample, w) => (1 - w / total) ** 2 / (sample.n - 1));
   const statistic = between / (1 + (2 * (k - 2) * lambda) / (k ** 2 - 1));

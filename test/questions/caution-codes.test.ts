@@ -346,6 +346,17 @@ describe("a finding is raised where it holds, and only there", () => {
     expect(codes).toEqual(["fill-set-aside"]);
   });
 
+  it("does not say that fills of one catch each would look narrower as catches", () => {
+    for (const masses of [
+      [4.5, 4.7, 5.16, 4.91],
+      [4.55, 4.75, 5.21, 4.96],
+      [5.34, 4.57, 5.03, 4.78, 4.79, 5.06],
+    ]) {
+      const codes = ofFills(masses.flatMap((mass, i) => fill(i + 1, [mass])));
+      expect(codes.map(({ code }) => code)).not.toContain("fills-are-not-catches");
+    }
+  });
+
   it("counts how much narrower catches alone would look, and which half-width is the larger", () => {
     const facts = (wanted: CautionCode) => {
       const { of, raised } = present(cases.find(({ code }) => code === wanted));

@@ -288,7 +288,7 @@ describe("regression on several variables", () => {
       rows.map(([wt = 0]) => [wt]),
       mpg,
     );
-    const test = nestedTest(small, regression(variables, rows, mpg));
+    const test = nestedTest(small, regression(variables, rows, mpg), mpg);
     expectDigits(test?.statistic, f, 11);
     expectDigits(test?.pValue, p, 11);
   });

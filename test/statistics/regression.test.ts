@@ -45,7 +45,7 @@ describe("Draper and Smith's lack-of-fit data (from memory, agrees with R)", () 
       residualSumOfSquares: draperSmith.recomputed_in_R.pure_error_ss,
       df: pure_error_df,
     };
-    const test = nestedTest(fit, pure);
+    const test = nestedTest(fit, pure, draperSmith.data.y);
     expect(test?.statistic).toBeCloseTo(lack_of_fit_F, 10);
     expect(test?.pValue).toBeCloseTo(lack_of_fit_p, 10);
   });
@@ -161,9 +161,11 @@ describe("what cannot be known", () => {
   it("is null when every point lies on the plane", () => {
     const fit = regression(["x"], [[1], [2], [3]], [3, 5, 7]);
     expect(fit.residualStandardDeviation).toBeNull();
-    expect(
-      nestedTest({ residualSumOfSquares: 1, df: 2 }, { residualSumOfSquares: 0, df: 1 }),
-    ).toBeNull();
+    const [smaller, larger] = [
+      { residualSumOfSquares: 1, df: 2 },
+      { residualSumOfSquares: 1e-30, df: 1 },
+    ];
+    expect(nestedTest(smaller, larger, [3, 5, 7])).toBeNull();
   });
 
   it("is refused when variables cannot be told apart", () => {

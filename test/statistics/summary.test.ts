@@ -1,7 +1,13 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { NumericalError } from "../../src/errors/errors.ts";
-import { mean, median, sampleStandardDeviation } from "../../src/statistics/summary.ts";
+import {
+  mean,
+  median,
+  sampleStandardDeviation,
+  squaresWithin,
+  weightedMean,
+} from "../../src/statistics/summary.ts";
 import { expectDigits } from "../support/distributions.ts";
 import { bestReachable, certified, certifiedSet } from "../support/strd.ts";
 import { evalR } from "../support/webr.ts";
@@ -67,4 +73,26 @@ describe("summaries", () => {
     expect(() => median([Number.POSITIVE_INFINITY])).toThrow("value 1 is Infinity");
     expect(() => mean([1e308, 1e308])).toThrow("outside what a number can hold");
   });
+});
+
+describe("the weighted mean", () => {
+  it("is the mean of values each as often as its weight", () => {
+    expect(weightedMean([1, 4, 7], [3, 1, 2])).toBe((3 * 1 + 4 + 2 * 7) / 6);
+    expect(weightedMean([0.1, 0.7, 0.4], [2, 2, 2])).toBeCloseTo(mean([0.1, 0.7, 0.4]), 15);
+  });
+
+  it("loses nothing to a large part that all values share", () => {
+    expect(weightedMean([1e15 + 1, 1e15 + 3], [1, 3])).toBe(1e15 + 2.5);
+  });
+
+  it("refuses no values, a missing weight and sums that are not finite", () => {
+    expect(() => weightedMean([], [])).toThrow(NumericalError);
+    expect(() => weightedMean([1, 2], [1])).toThrow("no value at place 1 of 1");
+    expect(() => weightedMean([1, Number.NaN], [1, 1])).toThrow(NumericalError);
+  });
+});
+
+it("finds squares about the mean with one degree of freedom less than values", () => {
+  expect(squaresWithin([2, 4, 4, 4, 5, 5, 7, 9])).toEqual({ squares: 32, df: 7 });
+  expect(squaresWithin([3])).toEqual({ squares: 0, df: 0 });
 });

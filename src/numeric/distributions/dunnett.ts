@@ -5,6 +5,7 @@ import {
   requirePositiveOrInfinite,
   requireProbability,
 } from "../domain.ts";
+import { groupBy } from "../group-by.ts";
 import { bracketRoot, findRoot } from "../roots.ts";
 import { chanceAbove, density } from "../standard-normal.ts";
 import { smoothChiMean } from "./smooth-chi-mixture.ts";
@@ -79,11 +80,10 @@ interface Kind {
 }
 
 function kindsOf(loadings: readonly number[]): readonly Kind[] {
-  return [...new Set(loadings)].map((loading) => ({
-    loading,
-    own: Math.sqrt(1 - loading * loading),
-    count: loadings.filter((other) => other === loading).length,
-  }));
+  return Array.from(
+    groupBy(loadings, (loading) => loading),
+    ([loading, alike]) => ({ loading, own: Math.sqrt(1 - loading * loading), count: alike.length }),
+  );
 }
 
 /** Chance that one of the comparisons leaves ±reach, their common standard error being known. */

@@ -4,10 +4,9 @@ import type { KnownState } from "../../model/known-width.ts";
 import { type Fill, newestFill } from "../../model/meters.ts";
 import { estimateOf, type MeterModel } from "../../model/model.ts";
 import { isFlagged } from "../../model/screening/screen-log.ts";
+import { isDust } from "../../numeric/rounding-dust.ts";
 import type { CatchesNeededOptions, Knowledge } from "./result.ts";
 
-/** Below this relative variance scatter is rounding dust. */
-const relativeDust = 1e-12;
 /** A bag that one person lifts and a common hanging scale takes; where the log has heavier catches, those. */
 const usualHeaviestCatchKg = 20;
 
@@ -20,7 +19,8 @@ export function knowledgeOf(meter: MeterModel | null, options: CatchesNeededOpti
   const divisionKg = found.divisionKg ?? scaleDivisionKg;
   const divisionInTurns = divisionKg === null || delivery === null ? null : divisionKg / delivery;
   const shown =
-    found.scatter !== null && (found.scatter.variance > relativeDust || divisionInTurns !== null)
+    found.scatter !== null &&
+    (!isDust(Math.sqrt(found.scatter.variance), 1) || divisionInTurns !== null)
       ? found.scatter
       : null;
   const heaviestCatch = heaviestOf(meter, options);

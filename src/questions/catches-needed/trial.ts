@@ -3,6 +3,7 @@ import { halfWidthOf } from "../../model/known-width.ts";
 import type { MeterModel } from "../../model/model.ts";
 import { readingVariance } from "../../model/reading.ts";
 import { offsetVarianceFactor } from "../../statistics/constant-offset.ts";
+import { mean } from "../../statistics/summary.ts";
 import { detectableEffect } from "../../statistics/t-test-power.ts";
 import type { TrialCosts, TrialSplit, TrialSplits } from "./plans.ts";
 import type { CatchesNeededOptions, Knowledge } from "./result.ts";
@@ -123,9 +124,7 @@ function detectableConstant(
 ) {
   const standardError = Math.sqrt(basis.variancePerTurn * offsetVarianceFactor(turns));
   const df = fills * (turns.length - 1) - 1;
-  return (
-    (detectableEffect(df, usualPower, options.level) * standardError) / (sum(turns) / turns.length)
-  );
+  return (detectableEffect(df, usualPower, options.level) * standardError) / mean(turns);
 }
 
 function narrowest(splits: readonly TrialSplit[]): TrialSplit | null {

@@ -9,6 +9,7 @@ import { effectiveDivision } from "../../model/fill-estimate.ts";
 import type { Fill } from "../../model/meters.ts";
 import { remarkOf } from "../../model/screening/remark.ts";
 import { studentTQuantile } from "../../numeric/distributions/student-t.ts";
+import { isDust } from "../../numeric/rounding-dust.ts";
 import {
   type Caution,
   type CautionCode,
@@ -45,8 +46,6 @@ const significance = 0.05;
 const seriously = 0.01;
 const comfortableDf = 6;
 const divisionShareThatLimits = 0.5;
-/** Residuals of this size relative to the mass are what floating point leaves of none. */
-const relativeDust = 1e-12;
 
 /** Everything about one fill's delivery that a person should know before relying on it. */
 export function deliveryCautions(findings: DeliveryFindings): readonly Caution[] {
@@ -124,12 +123,8 @@ function aboutScale(findings: DeliveryFindings, say: Say): Caution[] {
 function catchesAgreeExactly({ fill, scatter, estimated }: DeliveryFindings): boolean {
   const { estimate, variance } = estimated;
   if (fill.catches.length === 1)
-    return (
-      scatter.source !== "none" && Math.sqrt(variance.model ?? 0) <= relativeDust * estimate.value
-    );
-  return estimated.fit.points.every(
-    ({ fitted, residual }) => Math.abs(residual) <= relativeDust * fitted,
-  );
+    return scatter.source !== "none" && isDust(Math.sqrt(variance.model ?? 0), estimate.value);
+  return estimated.fit.points.every(({ fitted, residual }) => isDust(residual, fitted));
 }
 
 function aboutScatter({ scatter, pooled, estimated }: DeliveryFindings, say: Say): Caution[] {

@@ -1,10 +1,10 @@
-import { mean } from "simple-statistics";
 import type { PooledScatter } from "../../model/catch-scatter.ts";
 import { constantMassTest } from "../../model/constant-mass.ts";
 import type { Fill } from "../../model/meters.ts";
 import { tEstimate } from "../../model/t-estimate.ts";
 import { studentTQuantile } from "../../numeric/distributions/student-t.ts";
 import type { Estimate } from "../../results/estimate.ts";
+import { mean } from "../../statistics/summary.ts";
 import { detectableEffect, tTestPower } from "../../statistics/t-test-power.ts";
 
 /**

@@ -1,8 +1,10 @@
 import { sum } from "simple-statistics";
+import { at } from "../../errors/at.ts";
 import type { ChosenScatter } from "../../model/catch-scatter.ts";
 import type { FillEstimate } from "../../model/doubted-estimate.ts";
 import type { FillVariance } from "../../model/fill-estimate.ts";
 import type { Fill, Meter } from "../../model/meters.ts";
+import { groupBy } from "../../numeric/group-by.ts";
 import { fitThroughOrigin, type VarianceLaw } from "../../statistics/through-origin.ts";
 import type { CatchPoint, Delivery, WeightedDelivery } from "./result.ts";
 
@@ -10,9 +12,9 @@ const varianceLaws: readonly VarianceLaw[] = ["proportional", "constant", "squar
 
 /** Turns most catches of the fill have; the longer where two are equally common. */
 export function typicalTurns({ catches }: Fill): number {
-  const counts = new Map<number, number>();
-  for (const { turns } of catches) counts.set(turns, (counts.get(turns) ?? 0) + 1);
-  const [[typical] = [0]] = [...counts].sort(([a, m], [b, n]) => n - m || b - a);
+  const alike = [...groupBy(catches, ({ turns }) => turns)];
+  alike.sort(([a, one], [b, other]) => other.length - one.length || b - a);
+  const [typical] = at(alike, 0);
   return typical;
 }
 

@@ -5,6 +5,7 @@ import {
   studentTTwoSided,
   studentTUpperTail,
 } from "../../numeric/distributions/student-t.ts";
+import { isDust } from "../../numeric/rounding-dust.ts";
 import type { Interval } from "../../results/estimate.ts";
 
 /** One fill against the fills before it, as it could have been judged on the day. */
@@ -23,7 +24,6 @@ export interface AgainstEarlier {
 
 /** Tails smaller than this are all the same to a chart, and the next step down would be infinite. */
 const smallestTail = 1e-300;
-const relativeDust = 1e-12;
 
 /**
  * Every fill against the prediction interval of the fills before it: mean ± t(m − 1)·s·√(1 + 1/m).
@@ -40,7 +40,7 @@ export function againstEarlier(
   let [count, mean, squares] = [0, 0, 0];
   return deliveries.map((delivery) => {
     const judged =
-      count >= 2 && Math.sqrt(squares) > relativeDust * Math.abs(mean)
+      count >= 2 && !isDust(Math.sqrt(squares), mean)
         ? judge(delivery, mean, squares, count, level)
         : null;
     count += 1;

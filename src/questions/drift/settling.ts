@@ -2,7 +2,13 @@ import type { Fill } from "../../model/meters.ts";
 import { tEstimate } from "../../model/t-estimate.ts";
 import type { Estimate } from "../../results/estimate.ts";
 import { holm } from "../../statistics/multiplicity.ts";
-import { type PooledSlope, pooledSlope, type SlopeGroup } from "../../statistics/pooled-slope.ts";
+import {
+  informative,
+  type PooledSlope,
+  pooledSlope,
+  type SlopeGroup,
+} from "../../statistics/pooled-slope.ts";
+import { mean } from "../../statistics/summary.ts";
 
 /** Does the delivery change while a fill is emptied? One way of asking. */
 export interface SettlingTest {
@@ -85,9 +91,10 @@ function byBinLevel(fill: Fill): SlopeGroup {
 function acrossBinLevels(fills: readonly Fill[]): SlopeGroup {
   const known = fills.flatMap(({ catches, delivery }) => {
     const levels = catches.flatMap(({ binLevelPercent }) => binLevelPercent ?? []);
-    return levels.length < catches.length ? [] : [{ level: meanOf(levels) / percent, delivery }];
+    return levels.length < catches.length ? [] : [{ level: mean(levels) / percent, delivery }];
   });
-  const center = meanOf(known.map(({ delivery }) => delivery));
+  if (known.length === 0) return { x: [], y: [], weights: [] };
+  const center = mean(known.map(({ delivery }) => delivery));
   return {
     x: known.map((fill) => fill.level),
     y: known.map(({ delivery }) => delivery / center),
@@ -103,7 +110,7 @@ function settlingTest(
 ): SettlingTest {
   const estimate = <U extends "fraction/catch" | "fraction">(unit: U) =>
     tEstimate(slope, unit, standardError, df, level, "trend");
-  const used = groups.filter(({ x }) => new Set(x).size > 1);
+  const used = informative(groups);
   const points = used.reduce((sum, { x }) => sum + x.length, 0);
   return {
     scope,
@@ -117,8 +124,4 @@ function settlingTest(
     fills: scope === "between fills" ? points : used.length,
     points,
   };
-}
-
-function meanOf(values: readonly number[]): number {
-  return values.reduce((sum, value) => sum + value, 0) / Math.max(1, values.length);
 }

@@ -1,4 +1,4 @@
-import { mean, sampleVariance } from "simple-statistics";
+import { sampleVariance } from "simple-statistics";
 import { compareProducts, pairsOfProducts } from "../../model/compare-products.ts";
 import type { Fill } from "../../model/meters.ts";
 import type { ProductGroup } from "../../model/product-groups.ts";
@@ -8,6 +8,7 @@ import { type NestedTest, nestedTest } from "../../statistics/nested-test.ts";
 import { regression } from "../../statistics/regression.ts";
 import { sampleOf, varianceOfMean } from "../../statistics/sample.ts";
 import { weightedLine } from "../../statistics/straight-line.ts";
+import { mean } from "../../statistics/summary.ts";
 import { densityOf } from "./records.ts";
 import type {
   DensityExplanation,
@@ -133,7 +134,7 @@ function productAfterDensity(groups: readonly ProductGroup[]): NestedTest | null
     ...others.map((other) => (other === product ? 1 : 0)),
     x,
   ]);
-  return nestedTest(line, regression([...others, "density"], rows, y));
+  return nestedTest(line, regression([...others, "density"], rows, y), y);
 }
 
 /** 1 − variance of ln volume over variance of ln delivery, between products; null with one product or no difference. */

@@ -1,9 +1,9 @@
-import { mean, sampleStandardDeviation } from "simple-statistics";
 import type { ProductGroup } from "../../model/product-groups.ts";
 import { tEstimate } from "../../model/t-estimate.ts";
 import type { Estimate } from "../../results/estimate.ts";
 import { predict } from "../../statistics/prediction.ts";
 import type { Regression } from "../../statistics/regression.ts";
+import { mean, sampleStandardDeviation } from "../../statistics/summary.ts";
 import { volumeOf } from "./density.ts";
 import { densityOf } from "./records.ts";
 import type { DensityLinePoint, NewProductPrediction } from "./result.ts";

@@ -1,8 +1,9 @@
-import { mean } from "simple-statistics";
 import type { Catch } from "../../data/types.ts";
 import { OptionError } from "../../errors/errors.ts";
 import type { Fill } from "../../model/meters.ts";
 import type { ProductGroup } from "../../model/product-groups.ts";
+import { isDust } from "../../numeric/rounding-dust.ts";
+import { mean } from "../../statistics/summary.ts";
 import type { Variable } from "./result.ts";
 
 /** How a variable is read from a catch; null: not recorded. */
@@ -85,9 +86,6 @@ export function densityOf(fill: Fill): number | null {
   return ofFill(fill, density);
 }
 
-/** Changes of this size relative to the value are rounding. */
-const relativeDust = 1e-9;
-
 export function describeVariable(
   groups: readonly ProductGroup[],
   reader: VariableReader,
@@ -118,5 +116,5 @@ export function describeVariable(
 function vary(values: readonly number[]): boolean {
   if (values.length === 0) return false;
   const [lowest, highest] = [Math.min(...values), Math.max(...values)];
-  return highest - lowest > relativeDust * Math.max(Math.abs(lowest), Math.abs(highest));
+  return !isDust(highest - lowest, Math.max(Math.abs(lowest), Math.abs(highest)));
 }

@@ -1,12 +1,14 @@
-import { mean } from "simple-statistics";
+import { sum } from "simple-statistics";
 import { NumericalError } from "../../errors/errors.ts";
 import type { Fill } from "../../model/meters.ts";
 import type { ProductGroup } from "../../model/product-groups.ts";
 import { tEstimate } from "../../model/t-estimate.ts";
 import { studentTTwoSided } from "../../numeric/distributions/student-t.ts";
+import { groupBy } from "../../numeric/group-by.ts";
 import { type Regression, regression } from "../../statistics/regression.ts";
 import { sampleOf, varianceOfMean } from "../../statistics/sample.ts";
 import { weightedLine } from "../../statistics/straight-line.ts";
+import { mean, squaresWithin } from "../../statistics/summary.ts";
 import { ofFill, ofProduct, type VariableReader } from "./records.ts";
 import type { DeliveryRegression, Effect, WithinFillEffect } from "./result.ts";
 
@@ -80,18 +82,13 @@ function centredFills(
 }
 
 function groupDeliveries(fills: readonly FillObservation[]): readonly (readonly number[])[] {
-  const products = [...new Set(fills.map(({ product }) => product))];
-  return products.map((product) =>
-    fills.filter((one) => one.product === product).map(({ delivery }) => delivery),
-  );
+  const byProduct = groupBy(fills, ({ product }) => product);
+  return Array.from(byProduct.values(), (own) => own.map(({ delivery }) => delivery));
 }
 
 /** Share of the variation about the products' own means that a fit explains; null when there is none. */
 function shareWithin(fit: Regression, groups: readonly (readonly number[])[]): number | null {
-  const total = groups.reduce((sum, values) => {
-    const center = mean([...values]);
-    return sum + values.reduce((part, value) => part + (value - center) ** 2, 0);
-  }, 0);
+  const total = sum(groups.map((values) => squaresWithin(values).squares));
   return total > 0 ? Math.max(0, 1 - fit.residualSumOfSquares / total) : null;
 }
 

@@ -1,6 +1,6 @@
-import { mean, sampleStandardDeviation } from "simple-statistics";
 import { tEstimate } from "../../model/t-estimate.ts";
 import type { Estimate } from "../../results/estimate.ts";
+import { mean, sampleStandardDeviation } from "../../statistics/summary.ts";
 import type { CheckedField, FieldCorrection } from "./result.ts";
 
 /**
@@ -21,9 +21,9 @@ export function fieldCorrection(
 }
 
 function factorOf(factors: readonly number[], level: number): Estimate<"ratio"> {
-  const center = mean([...factors]);
+  const center = mean(factors);
   if (factors.length < 2)
     return { value: center, unit: "ratio", standardError: null, df: null, interval: null };
-  const standardError = sampleStandardDeviation([...factors]) / Math.sqrt(factors.length);
+  const standardError = sampleStandardDeviation(factors) / Math.sqrt(factors.length);
   return tEstimate(center, "ratio", standardError, factors.length - 1, level, "ratio");
 }

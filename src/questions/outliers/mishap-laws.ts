@@ -1,7 +1,8 @@
-import { mean, sampleVariance } from "simple-statistics";
+import { sampleVariance } from "simple-statistics";
 import type { Catch, MassUnit } from "../../data/types.ts";
 import type { Mishap } from "../../results/mishap.ts";
 import type { PredictingLine } from "../../statistics/predicting-line.ts";
+import { mean } from "../../statistics/summary.ts";
 import { convert } from "../../units/convert.ts";
 import { swappedReadings, writtenReading } from "./written-digits.ts";
 

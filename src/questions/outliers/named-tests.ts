@@ -1,5 +1,6 @@
 import type { Catch } from "../../data/types.ts";
 import type { Fill } from "../../model/meters.ts";
+import { relativeDust } from "../../numeric/rounding-dust.ts";
 import {
   type GeneralizedEsd,
   type GrubbsTest,
@@ -65,15 +66,13 @@ export function namedTests(
   };
 }
 
-/** Weights that are the same number but for floating point differ by less than this share. */
-const dust = 1e-9;
-
 function whenTied(catches: readonly Catch[], divisionKg: number | null): NoNamedTest | null {
   const deliveries = catches.map(({ netKg, turns }) => netKg / turns);
   const turns = Math.max(...catches.map((row) => row.turns));
   const apartKg = (Math.max(...deliveries) - Math.min(...deliveries)) * turns;
   const stepKg = Math.max(...catches.map((row) => row.divisionKg ?? divisionKg ?? 0));
   const sizeKg = Math.max(...catches.map(({ netKg }) => Math.abs(netKg)));
-  const tied = apartKg < Math.max(stepKg * (1 - dust), sizeKg * dust);
+  const dustKg = relativeDust * sizeKg;
+  const tied = apartKg < Math.max(stepKg - dustKg, dustKg);
   return tied ? "weights tie at the scale's step" : null;
 }

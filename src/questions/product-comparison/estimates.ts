@@ -1,9 +1,10 @@
-import { mean, sum } from "simple-statistics";
+import { sum } from "simple-statistics";
 import { standardDeviationInterval } from "../../model/catch-scatter.ts";
 import type { ProductGroup } from "../../model/product-groups.ts";
 import { tEstimate } from "../../model/t-estimate.ts";
 import type { Estimate } from "../../results/estimate.ts";
 import { sampleOf, varianceOfMean } from "../../statistics/sample.ts";
+import { mean } from "../../statistics/summary.ts";
 import type { ProductComparisonOptions, ProductEstimate } from "./result.ts";
 
 /** The estimate of one product and the fills it rests on. */
@@ -36,7 +37,7 @@ function meanEstimate(
 ): Estimate<"kg/turn"> {
   const values = scale === "log" ? deliveries.map(Math.log) : deliveries;
   const sample = values.length < 2 ? null : sampleOf(values);
-  const center = sample?.mean ?? mean([...values]);
+  const center = sample?.mean ?? mean(values);
   const error = sample === null ? null : Math.sqrt(varianceOfMean(sample));
   const found = tEstimate(center, "kg/turn", error, values.length - 1, level, "mean over fills");
   return scale === "log" ? backTransformed(found) : found;

@@ -1,7 +1,8 @@
-import { median, sum } from "simple-statistics";
+import { sum } from "simple-statistics";
 import { turnsDiffer } from "../../model/fill-estimate.ts";
 import type { Fill } from "../../model/meters.ts";
 import type { ProductGroup } from "../../model/product-groups.ts";
+import { agreeExactly } from "../../model/totals.ts";
 import type { Estimate } from "../../results/estimate.ts";
 import { brownForsythe, suitsBrownForsythe } from "../../statistics/brown-forsythe.ts";
 import { holm } from "../../statistics/multiplicity.ts";
@@ -11,6 +12,8 @@ import {
   type Scatter,
 } from "../../statistics/scatter-comparison.ts";
 import type { Pair } from "../../statistics/simultaneous.ts";
+
+import { median } from "../../statistics/summary.ts";
 import type { ProductScatter, ProductScatterComparison, ScatterContrast } from "./result.ts";
 
 const fewestFills = 3;
@@ -66,7 +69,7 @@ function ofProduct(
     variation: df === 0 ? null : variationOf(Math.sqrt(squares / df / turns), df, level),
     fills: repeated.length,
     comparableFills: scattersOf(fills).length,
-    withoutScatter: repeated.filter(agreesExactly).length,
+    withoutScatter: repeated.filter(({ totals }) => agreeExactly(totals)).length,
   };
 }
 
@@ -106,7 +109,7 @@ function comparePair(
 /** Relative scatter of each fill that can be compared. */
 function scattersOf(fills: readonly Fill[]): readonly Scatter[] {
   return fills
-    .filter((fill) => fill.totals.catches >= fewestCatches && !agreesExactly(fill))
+    .filter((fill) => fill.totals.catches >= fewestCatches && !agreeExactly(fill.totals))
     .map(({ totals, delivery }) => ({
       standardDeviation: Math.sqrt(totals.scatterSum / (totals.catches - 1)) / delivery,
       df: totals.catches - 1,
@@ -125,9 +128,4 @@ function oneFillEach(first: readonly Fill[], second: readonly Fill[]): number | 
 
 function relativeDeliveries({ catches, delivery }: Fill): readonly number[] {
   return catches.map(({ netKg, turns }) => (netKg / turns / delivery) * Math.sqrt(turns));
-}
-
-function agreesExactly({ totals, delivery }: Fill): boolean {
-  const relative = Math.sqrt(totals.scatterSum / totals.turns) / delivery;
-  return totals.catches >= 2 && relative <= 1e-12;
 }

@@ -1,4 +1,5 @@
 import { type PooledScatter, standardDeviationInterval } from "../../model/catch-scatter.ts";
+import { isDust } from "../../numeric/rounding-dust.ts";
 import type { Estimate } from "../../results/estimate.ts";
 import { varianceRatioTest } from "../../statistics/variance-ratio.ts";
 
@@ -24,9 +25,6 @@ export interface ScatterComparison {
 
 export type Practice = "as usual" | "more than usual" | "less than usual" | "cannot be told";
 
-/** Scatter below this share of the mass is what floating point leaves of none. */
-const relativeDust = 1e-9;
-
 export function relativeScatter(
   { variance, df, fills }: PooledScatter,
   turns: number,
@@ -34,7 +32,7 @@ export function relativeScatter(
   level: number,
 ): RelativeScatter | null {
   const value = variance === null ? 0 : Math.sqrt(variance / turns) / delivery;
-  if (value < relativeDust) return null;
+  if (isDust(value, 1)) return null;
   return {
     relative: {
       value,

@@ -1,6 +1,7 @@
 import { hectaresPerWheelTurn, turnsSetNow } from "../../model/drive.ts";
 import { asRateError } from "../../model/rate-error.ts";
 import { type Derived, derived, exactly, timesDelivery } from "../../model/worked-out.ts";
+import { isDust } from "../../numeric/rounding-dust.ts";
 import type { About, Estimate } from "../../results/estimate.ts";
 import type { NearestSteps, RateAtSetting, SetNow, Setting, SettingOptions } from "./result.ts";
 
@@ -14,9 +15,6 @@ export interface RateBasis {
 
 /** A little up and down from the setting needed: what a hand on the drive is likely to try. */
 const upAndDown = [0.9, 0.95, 0.98, 1, 1.02, 1.05, 1.1] as const;
-
-/** The setting worked out for the target misses it by this much, from rounding alone. */
-const relativeDust = 1e-12;
 
 /** What each listed step of a ground-wheel drive puts out; none where width or wheel travel is not given. */
 export function ratesOfSteps(basis: RateBasis): readonly RateAtSetting[] {
@@ -88,6 +86,5 @@ function rateOf(
   const rate = timesDelivery(turns, delivery, "kg/ha", options.level, "rate");
   if (targetKgPerHa === null) return { rate, rateError: null };
   const error = asRateError(rate, targetKgPerHa, aboutError);
-  const onTarget = Math.abs(error.value) < relativeDust;
-  return { rate, rateError: onTarget ? { ...error, value: 0 } : error };
+  return { rate, rateError: isDust(error.value, 1) ? { ...error, value: 0 } : error };
 }

@@ -4,6 +4,7 @@ import {
   type CautionFacts,
   caution,
 } from "../../results/caution.ts";
+import { informative } from "../../statistics/pooled-slope.ts";
 import { type SpeedGroup, speedAgainstTurns } from "./groups.ts";
 import { fewestCatches, leastSpeedRatio } from "./limits.ts";
 import type { SpeedLinearity } from "./result.ts";
@@ -33,7 +34,7 @@ function whyNot({ caught, input }: Uncautioned, groups: readonly SpeedGroup[], s
   if (caught.from === caught.to) return say("one-meter-speed", { turnsPerMin: caught.from });
   if (caught.to < leastSpeedRatio * caught.from)
     return say("speeds-too-alike", { lower: caught.from, upper: caught.to });
-  const telling = groups.filter(({ x }) => new Set(x).size > 1);
+  const telling = informative(groups);
   if (telling.length === 0) return say("speed-never-varied-within-a-fill", { fills: input.fills });
   const catches = telling.reduce((count, { x }) => count + x.length, 0);
   // A level for each telling fill, a slope, and one more to have scatter to judge by.

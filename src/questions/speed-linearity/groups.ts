@@ -1,7 +1,9 @@
 import { sampleCorrelation, sum } from "simple-statistics";
 import type { Catch } from "../../data/types.ts";
 import type { Fill, Meter } from "../../model/meters.ts";
+import { noScatter } from "../../numeric/rounding-dust.ts";
 import type { SlopeGroup } from "../../statistics/pooled-slope.ts";
+import { mean, weightedMean } from "../../statistics/summary.ts";
 
 /** A catch whose meter speed is known. */
 export interface SpeedCatch {
@@ -37,11 +39,9 @@ export function speedGroups(meter: Meter): readonly SpeedGroup[] {
 
 /** Mean meter speed weighted by turns. */
 export function referenceSpeed(groups: readonly SpeedGroup[]): number {
-  const over = (term: (group: SpeedGroup, i: number) => number) =>
-    sum(groups.flatMap((group) => group.x.map((_, i) => term(group, i))));
-  return (
-    over(({ x, weights }, i) => (x[i] ?? 0) * (weights[i] ?? 0)) /
-    over(({ weights }, i) => weights[i] ?? 0)
+  return weightedMean(
+    groups.flatMap(({ x }) => x),
+    groups.flatMap(({ weights }) => weights),
   );
 }
 
@@ -50,13 +50,18 @@ export function referenceSpeed(groups: readonly SpeedGroup[]): number {
  * effect of speed. Correlation of deviations from the fill's means; null when either never varies.
  */
 export function speedAgainstTurns(groups: readonly SpeedGroup[]): number | null {
-  const speeds = groups.flatMap(({ x }) => deviations(x));
-  const turns = groups.flatMap(({ weights }) => deviations(weights));
-  const varies = (values: readonly number[]) => values.some((value) => Math.abs(value) > 1e-9);
-  return varies(speeds) && varies(turns) ? sampleCorrelation(speeds, turns) : null;
+  const [speeds, turns] = [groups.map(({ x }) => x), groups.map(({ weights }) => weights)];
+  return varyWithin(speeds) && varyWithin(turns)
+    ? sampleCorrelation(speeds.flatMap(deviations), turns.flatMap(deviations))
+    : null;
+}
+
+function varyWithin(groups: readonly (readonly number[])[]): boolean {
+  const squares = sum(groups.flatMap(deviations).map((deviation) => deviation ** 2));
+  return !noScatter(squares, groups.flat());
 }
 
 function deviations(values: readonly number[]): number[] {
-  const middle = sum([...values]) / values.length;
+  const middle = mean(values);
   return values.map((value) => value - middle);
 }
