@@ -97,6 +97,7 @@ export interface BinSetup {
   readonly money: BinMoneySetup | null;
 }
 
+/** @internal */
 export const bin = entryOf<BinSetup>(
   {
     bin: needed("bin", name, "Bin as the catches name it; must be given in each entry", "1"),

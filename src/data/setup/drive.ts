@@ -71,6 +71,7 @@ const motor = entryOf<MotorSetup>({
   ),
 });
 
+/** @internal */
 export const drive = z.discriminatedUnion("kind", [groundWheel, motor], {
   error: messageOf({ problem: "setup-kind", facts: { kinds: ["ground-wheel", "motor"] } }),
 });

@@ -24,6 +24,7 @@ export interface FieldCheckSetup {
   readonly assumedDeliveryKgPerTurn: number | null;
 }
 
+/** @internal */
 export const fieldCheck = entryOf<FieldCheckSetup>(
   {
     bin: needed("bin", name, "Bin as the catches name it; must be given", "1"),

@@ -19,6 +19,7 @@ export interface ScaleSetup {
   readonly testedError: number | null;
 }
 
+/** @internal */
 export const scale = entryOf<ScaleSetup>({
   divisionKg: optional(
     "division",
@@ -51,6 +52,7 @@ export interface CartSetup {
   readonly turnCountStandardUncertainty: number | null;
 }
 
+/** @internal */
 export const cart = entryOf<CartSetup>({
   workingWidthM: optional(
     "working_width",

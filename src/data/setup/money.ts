@@ -12,6 +12,7 @@ export interface MoneySetup {
   readonly areaPerFillHectares: number | null;
 }
 
+/** @internal */
 export const money = entryOf<MoneySetup>({
   currency: optional("currency", text, "Currency of every amount of money here", "EUR"),
   valueOfHour: optional(
@@ -92,6 +93,7 @@ export interface BinMoneySetup {
   readonly areaHectares: number | null;
 }
 
+/** @internal */
 export const binMoney = entryOf<BinMoneySetup>({
   pricePerKg: optional("price_per_kg", atLeast0, "Price of the product per kg", 0.6),
   response: optionalEntry("response", response),

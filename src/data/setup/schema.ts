@@ -79,6 +79,7 @@ function eachOnce(bins: readonly BinSetup[], context: z.RefinementCtx): void {
  * What a setup file may hold, and what is made of it: in kg, m, ha and fractions, null where the file says nothing. The one
  * place where fields are listed; everything else that speaks of them is read from here. All are optional except where the
  * description says so; nothing is allowed that is not listed.
+ * @internal
  */
 export const setupSchema = entryOf<Omit<Setup, "source" | "cautions">>(
   {

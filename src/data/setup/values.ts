@@ -25,7 +25,9 @@ export interface Span {
 const smallest = 1e-9;
 const largest = 1e9;
 
+/** @internal */
 export const above0 = bounded(smallest, largest, { problem: "setup-above-0", facts: {} });
+/** @internal */
 export const atLeast0 = bounded(0, largest, { problem: "setup-at-least-0", facts: {} });
 
 function bounded(low: number, high: number, need: SetupNeed) {
@@ -33,14 +35,16 @@ function bounded(low: number, high: number, need: SetupNeed) {
   return z.number({ error }).min(low, { error }).max(high, { error }).meta({ title: "number" });
 }
 
-/** A percentage as a fraction. */
+/** A percentage as a fraction. @internal */
 export function percentage(low: number, high: number) {
   return bounded(low, high, { problem: "setup-percentage", facts: { low, high } })
     .transform((percent) => percent / 100)
     .meta({ title: "percentage" });
 }
 
+/** @internal */
 export const textError = messageOf({ problem: "setup-text", facts: {} });
+/** @internal */
 export const text = z
   .string({ error: textError })
   .transform(tidyText)
@@ -48,7 +52,7 @@ export const text = z
   .meta({ title: "text" });
 
 const nameError = messageOf({ problem: "setup-name", facts: {} });
-/** Bins are often numbered, and a number is then written without quotation marks. */
+/** Bins are often numbered, and a number is then written without quotation marks. @internal */
 export const name = z
   .union([z.string(), z.number()], { error: nameError })
   .transform((value) => tidyText(String(value)))
@@ -57,6 +61,7 @@ export const name = z
 
 const mostWhole = 1_000_000;
 const wholeError = messageOf({ problem: "setup-whole-from-1", facts: {} });
+/** @internal */
 export const wholeFrom1 = z
   .number({ error: wholeError })
   .int({ error: wholeError })
@@ -66,6 +71,7 @@ export const wholeFrom1 = z
   })
   .meta({ title: "whole number" });
 
+/** @internal */
 export const date = z
   .string({ error: messageOf({ problem: "setup-date", facts: {} }) })
   .transform((value, context) => {
@@ -79,17 +85,19 @@ export const date = z
   })
   .meta({ title: "date" });
 
+/** @internal */
 export function oneOf<const V extends string>(...values: readonly V[]) {
   const title = `one of ${values.map((value) => `"${value}"`).join(", ")}`;
   const error = messageOf({ problem: "setup-one-of", facts: { values } });
   return z.enum(values, { error }).meta({ title });
 }
 
+/** @internal */
 export function list<S extends z.ZodType>(entry: S) {
   return z.array(entry, { error: messageOf({ problem: "setup-list", facts: {} }) });
 }
 
-/** A figure with its unit and perhaps its standard uncertainty, in the unit evencatch works in. */
+/** A figure with its unit and perhaps its standard uncertainty, in the unit evencatch works in. @internal */
 export function measured<D extends Dimension>(
   dimension: D,
   base: UnitOf<D>,
@@ -108,14 +116,14 @@ export function measured<D extends Dimension>(
     .meta({ title: `${inUnits(dimension)}, with an optional standard_uncertainty` });
 }
 
-/** A figure with its unit that is wanted or displayed, not measured, so it has no uncertainty to give. */
+/** A figure with its unit that is wanted or displayed, not measured, so it has no uncertainty to give. @internal */
 export function exact<D extends Dimension>(dimension: D, base: UnitOf<D>) {
   return strict({ value: above0, unit: unitOf(dimension) })
     .transform(({ value, unit }) => inBase(value, unit, base))
     .meta({ title: inUnits(dimension) });
 }
 
-/** From the lower figure to the higher, both wanted or set. */
+/** From the lower figure to the higher, both wanted or set. @internal */
 export function span<D extends Dimension>(dimension: D, base: UnitOf<D>) {
   const units = unitsOf<Dimension>(dimension);
   return strict({ from: exact(dimension, base), to: exact(dimension, base) })
@@ -137,11 +145,12 @@ export function inUnits(dimension: Dimension): string {
   return `${dimension} in ${either(unitsOf<Dimension>(dimension))}`;
 }
 
+/** @internal */
 export function either(words: readonly string[]): string {
   return words.join(", ").replace(/, ([^,]+)$/, " or $1");
 }
 
-/** An object that refuses keys it does not know: a slip of the keyboard must not switch something off in silence. */
+/** An object that refuses keys it does not know: a slip of the keyboard must not switch something off in silence. @internal */
 export function strict<S extends z.ZodRawShape>(shape: S) {
   return z.strictObject(shape, { error: messageOf({ problem: "setup-object", facts: {} }) });
 }
