@@ -156,7 +156,7 @@ export const flags = {
     language,
     toggle("--json", "findingsJson"),
   ],
-  template: [replace, force],
+  template: [replace, force, language],
 };
 
 /** What `report` or `enough` were told of an analysis; the rest stays with setup and default. */

@@ -20,6 +20,7 @@ export { report } from "./report.ts";
 export { setting } from "./setting.ts";
 export { skipping } from "./skipping.ts";
 export { speedLinearity } from "./speed-linearity.ts";
+export { template } from "./template.ts";
 export { trialPlan } from "./trial-plan.ts";
 export { uncertaintyBudget } from "./uncertainty-budget.ts";
 

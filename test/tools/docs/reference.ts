@@ -1,6 +1,6 @@
 import { exitCodes } from "../../../src/cli/exit-codes.ts";
 import { program } from "../../../src/cli/program.ts";
-import { templateFiles } from "../../../src/data/template.ts";
+import { templateFiles } from "../../../src/report/template.ts";
 import { endingsOf, standingOf } from "../../../src/results/caution.ts";
 import { type CautionGroup, cautionGroups } from "./caution-list.ts";
 
