@@ -52,6 +52,8 @@ function everyTopic(say: Language, units: UnitSystem) {
     trialPlan: trialPlanSayings(format, say.trialPlan),
     problems: problemsSayings(say.problems),
     template: say.template,
+    help: say.help,
+    usage: say.usage,
   };
 }
 

@@ -11,6 +11,7 @@ export { drift } from "./drift.ts";
 export { explainingVariables } from "./explaining-variables.ts";
 export { fieldCheck } from "./field-check.ts";
 export { frame } from "./frame.ts";
+export { help } from "./help.ts";
 export { outlets } from "./outlets.ts";
 export { outliers } from "./outliers.ts";
 export { problems } from "./problems.ts";
@@ -23,6 +24,7 @@ export { speedLinearity } from "./speed-linearity.ts";
 export { template } from "./template.ts";
 export { trialPlan } from "./trial-plan.ts";
 export { uncertaintyBudget } from "./uncertainty-budget.ts";
+export { usage } from "./usage.ts";
 
 /** BCP 47 tag. */
 export const tag: string = "de";
