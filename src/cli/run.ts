@@ -44,9 +44,7 @@ function report(error: unknown, words: Words, io: Io): ExitCode {
     io.err(io.errColors.red(saidOf(error, words)));
     return exitCodes.badInput;
   }
-  io.err(
-    io.errColors.red("Something went wrong inside evencatch; this is a fault of the program."),
-  );
+  io.err(io.errColors.red(words.command.ownFault));
   io.err(error instanceof Error ? (error.stack ?? error.message) : String(error));
   return exitCodes.internal;
 }

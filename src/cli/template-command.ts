@@ -15,9 +15,10 @@ export async function templateCommand(
   flags: TemplateFlags,
   io: Io,
 ): Promise<ExitCode> {
-  const files = templateFiles(await wordsFor(flags.language, "metric"));
+  const words = await wordsFor(flags.language, "metric");
+  const files = templateFiles(words);
   const replace = replaceOf(flags);
-  await writeSaying({ command: "template", folder, files, inputs: [], replace }, io);
+  await writeSaying({ command: "template", folder, files, inputs: [], replace }, words, io);
   for (const name of Object.keys(files)) io.out(join(folder, name));
   return exitCodes.fine;
 }

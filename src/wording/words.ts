@@ -54,6 +54,7 @@ function everyTopic(say: Language, units: UnitSystem) {
     template: say.template,
     help: say.help,
     usage: say.usage,
+    command: say.command,
   };
 }
 

@@ -1,7 +1,9 @@
+import { copyFile, readFile } from "node:fs/promises";
+import { join } from "node:path";
 import { beforeAll, describe, expect, it } from "vitest";
 import { flags } from "../../src/cli/flags.ts";
 import { englishIn } from "../support/bilingual.ts";
-import { command } from "../support/command.ts";
+import { command, demo, fileWith, inFolder } from "../support/command.ts";
 import { english, german } from "../support/words.ts";
 
 const commands = ["", ...Object.keys(flags)];
@@ -56,5 +58,34 @@ describe("every text of the help", () => {
       Object.values(help).includes(text),
     );
     expect(same).toEqual([]);
+  });
+});
+
+describe("evencatch --language de", () => {
+  it("says in German where things came from and went to, and what is in the way", async () => {
+    await inFolder(async (folder) => {
+      const path = join(folder, "catches.csv");
+      await copyFile(demo("first-morning/catches.csv"), path);
+      await fileWith(folder, "setup.json", "{}");
+      const out = join(folder, "out");
+      const asked = ["--out", out, "--language", "de"];
+      const report = await command("report", path, ...asked);
+      expect(report.err.split("\n")).toEqual([
+        `Setup-Datei: ${join(folder, "setup.json")}, neben den Proben gefunden (--no-setup verwendet sie nicht)`,
+        `Bericht: ${join(out, "report.html")}`,
+      ]);
+      await fileWith(out, "report.md", "mine");
+      const again = await command("report", path, ...asked);
+      expect([again.code, again.err]).toEqual([
+        2,
+        expect.stringContaining("Nichts wurde geschrieben."),
+      ]);
+      expect(again.err).toContain("Geändert, seit evencatch es geschrieben hat: report.md.");
+
+      const files = join(folder, "files");
+      expect((await command("template", files, "--language", "de")).code).toBe(0);
+      expect(await readFile(join(files, "columns.md"), "utf8")).toMatch(/^# Was in die Dateien/);
+      expect((await command("plan", "Raps", "--language", "de")).err).toMatch(/nur „Raps“\.$/);
+    });
   });
 });
