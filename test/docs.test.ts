@@ -4,6 +4,7 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { program } from "../src/cli/program.ts";
 import { cautionCodes } from "../src/results/caution.ts";
 import { root } from "./support/compiler.ts";
+import { english } from "./support/words.ts";
 import { cautionGroups } from "./tools/docs/caution-list.ts";
 import { examplesIn } from "./tools/docs/doc-comment.ts";
 import { holds } from "./tools/docs/holds.ts";
@@ -195,7 +196,7 @@ function broken(path: string, target: string): readonly string[] {
 function commands() {
   const silent = { out: () => {}, err: () => {} };
   const plain = {} as Parameters<typeof program>[0]["outColors"];
-  return program({ ...silent, outColors: plain, errColors: plain }, () => {}).commands;
+  return program({ ...silent, outColors: plain, errColors: plain }, english(), () => {}).commands;
 }
 
 function optionsOf(command: ReturnType<typeof commands>[number]): readonly string[] {

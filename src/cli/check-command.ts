@@ -24,7 +24,7 @@ export async function checkCommand(path: string, flags: CheckFlags, io: Io): Pro
     return exitCodes.badInput;
   }
   const { log } = check;
-  const setup = await setupFor(path, flags, io);
+  const setup = await setupFor(path, flags, words, io);
   const found = [...log.cautions, ...(setup === null ? [] : checkSetupAgainst(setup, log))];
 
   const texts = found.map((one) => cautionSentence(one, words));

@@ -66,7 +66,7 @@ async function decisions(
   io: Io,
 ): Promise<Answered> {
   const log = await readCatchesFile(path, readOptions(flags));
-  const setup = await setupFor(path, flags, io);
+  const setup = await setupFor(path, flags, words, io);
   if (setup !== null)
     for (const found of checkSetupAgainst(setup, log)) io.err(cautionSentence(found, words));
   const options = analysisGiven(flags);

@@ -1,9 +1,17 @@
-import { Option, type OptionValues } from "commander";
-import { type HelpKey, help } from "./help.ts";
+import { InvalidArgumentError, Option, type OptionValues } from "commander";
+import type { Words } from "../wording/words.ts";
+import type { Needed } from "./arguments.ts";
+
+type HelpKey = keyof Words["help"];
+/** With the name of its value, which each language has a word for. */
+type Form = `--${string} <${keyof Words["usage"]["values"]}>`;
+
+/** The words a flag is shown and refused with. */
+export type FlagWords = Pick<Words, "help" | "usage">;
 
 /** A flag of a command. */
 export interface Flag<T> {
-  readonly option: () => Option;
+  readonly option: (words: FlagWords) => Option;
   /** What it has among the values that commander read; undefined: not given. */
   readonly valueIn: (values: OptionValues) => T | undefined;
 }
@@ -17,12 +25,14 @@ export interface Flag<T> {
  * @param fallback  default: none
  */
 export function flag<T>(
-  form: string,
+  form: Form,
   key: HelpKey,
-  read: (text: string, earlier: T) => T,
+  read: (text: string, say: Needed, earlier: T) => T,
   fallback?: T,
 ): Flag<T> {
-  return flagWith(form, key, (option) => option.argParser(read).default(fallback));
+  return flagWith(form, key, (option, { usage }) =>
+    option.argParser<T>((text, earlier) => read(text, usage.needed, earlier)).default(fallback),
+  );
 }
 
 export function asWritten(text: string): string {
@@ -36,12 +46,20 @@ export function toggle(form: string, key: HelpKey): Flag<boolean> {
 
 /** One with a value out of few. */
 export function choice<const T extends string>(
-  form: string,
+  form: Form,
   key: HelpKey | null,
   choices: readonly T[],
   fallback?: T,
 ): Flag<T> {
-  return flagWith(form, key, (option) => option.choices(choices).default(fallback));
+  return flagWith(form, key, (option, { usage }) =>
+    option
+      .choices(choices)
+      .argParser((text) => {
+        if (choices.some((one) => one === text)) return text;
+        throw new InvalidArgumentError(usage.needed.choice(choices.join(", ")));
+      })
+      .default(fallback),
+  );
 }
 
 /** Kept for who knows it. */
@@ -49,15 +67,29 @@ export function hidden(form: string): Flag<boolean> {
   return flagWith(form, null, (option) => option.hideHelp());
 }
 
-function flagWith<T>(form: string, key: HelpKey | null, made: (option: Option) => Option): Flag<T> {
-  const option = () => made(new Option(form, key === null ? undefined : help[key]));
-  const name = option().attributeName();
-  return { option, valueIn: (values) => values[name] };
+function flagWith<T>(
+  form: string,
+  key: HelpKey | null,
+  made: (option: Option, words: FlagWords) => Option,
+): Flag<T> {
+  const name = new Option(form).attributeName();
+  return {
+    option: (words) => {
+      const description = key === null ? undefined : words.help[key];
+      return made(new Option(formIn(form, words), description), words);
+    },
+    valueIn: (values) => values[name],
+  };
+}
+
+function formIn(form: string, { usage }: FlagWords): string {
+  const values: Readonly<Record<string, string>> = usage.values;
+  return form.replace(/<(.*)>/, (_, name: string) => `<${values[name] ?? name}>`);
 }
 
 /** A flag that sets options of the library, or one that stands among such and sets none by itself. */
 export interface SettingFlag<O> {
-  readonly option: () => Option;
+  readonly option: (words: FlagWords) => Option;
   readonly given?: (values: OptionValues) => Partial<O>;
 }
 

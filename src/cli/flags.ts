@@ -105,11 +105,20 @@ const sheet = flag("--sheet <name>", "sheet", asWritten);
 const replace = toggle("--replace", "replace");
 /** The older name of `--replace`. */
 const force = hidden("--force");
-const language = choice("--language <tag>", null, languageTags, "en");
+const usualLanguage = "en";
+const language = choice("--language <tag>", null, languageTags, usualLanguage);
 const surface: readonly Flag<string>[] = [
   choice("--units <system>", null, ["metric", "us"], "metric"),
   language,
 ];
+
+/** The language asked for, told before anything is parsed, since help and refusals are said in it too; else the usual one. */
+export function languageIn(args: readonly string[]): string {
+  const asked = args.flatMap((arg, at) =>
+    arg === "--language" ? (args[at + 1] ?? []) : (/^--language=(.*)$/s.exec(arg)?.[1] ?? []),
+  );
+  return asked.filter((tag) => languageTags.includes(tag)).at(-1) ?? usualLanguage;
+}
 
 /** The flags of each command, in the order of its help. */
 export const flags = {
@@ -156,7 +165,7 @@ export const flags = {
     language,
     toggle("--json", "findingsJson"),
   ],
-  template: [replace, force],
+  template: [replace, force, language],
 };
 
 /** What `report` or `enough` were told of an analysis; the rest stays with setup and default. */

@@ -3,6 +3,7 @@ import { basename, dirname, join } from "node:path";
 import type { ReadOptions } from "../data/read-catches.ts";
 import type { Setup } from "../data/setup.ts";
 import { readSetupFile } from "../node.ts";
+import type { Words } from "../wording/words.ts";
 import type { Io } from "./io.ts";
 
 /** Where a command is told to take its setup from: a file, false for none, nothing for the one beside the catches. */
@@ -22,13 +23,14 @@ const setupBeside = "setup.json";
 export async function setupFor(
   catches: string,
   { setup }: SetupFlags,
+  { command: say }: Words,
   io: Io,
 ): Promise<Setup | null> {
   if (setup === false) return null;
   if (setup !== undefined) return readSetupFile(setup);
   const beside = join(dirname(catches), setupBeside);
   if (basename(catches) === setupBeside || !(await exists(beside))) return null;
-  io.err(`Setup: ${beside}, found beside the catches (--no-setup leaves it out)`);
+  io.err(say.setupFound(beside));
   return readSetupFile(beside);
 }
 

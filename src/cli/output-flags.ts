@@ -1,3 +1,4 @@
+import type { Words } from "../wording/words.ts";
 import type { Io } from "./io.ts";
 import { type Output, writeOutput } from "./output.ts";
 
@@ -13,10 +14,7 @@ export function replaceOf({ replace, force }: ReplaceFlags): boolean {
 }
 
 /** Writes what a command has to write, and names what is left of an earlier time. */
-export async function writeSaying(output: Output, io: Io): Promise<void> {
-  const kept = await writeOutput(output);
-  if (kept.length > 0)
-    io.err(
-      `${output.folder}: kept ${kept.join(", ")}, which this run does not write and somebody changed.`,
-    );
+export async function writeSaying(output: Output, { command: say }: Words, io: Io): Promise<void> {
+  const kept = await writeOutput(output, say);
+  if (kept.length > 0) io.err(say.kept({ folder: output.folder, names: kept.join(", ") }));
 }

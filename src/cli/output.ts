@@ -1,6 +1,7 @@
 import { lstat, readFile, stat } from "node:fs/promises";
 import { join } from "node:path";
 import { EvencatchError } from "../errors/errors.ts";
+import type { Words } from "../wording/words.ts";
 import {
   entriesOf,
   type Manifest,
@@ -11,6 +12,9 @@ import {
   type WritingCommand,
 } from "./manifest.ts";
 import { replaceAll } from "./replace-all.ts";
+
+type Say = Words["command"];
+type Obstacle = keyof Say["inTheWay"];
 
 /** Files a command wants to write, and what it must not touch. */
 export interface Output {
@@ -35,16 +39,17 @@ export class OutputError extends EvencatchError {
  * changed since, is refused by name unless `replace` is set, and inputs and links are refused always. Files of the last
  * time that are not written again are removed while they are unchanged. A manifest is written last.
  *
+ * @param say  what is said of what is in the way
  * @returns names that were not written again but are kept, because somebody changed them
  * @throws  OutputError naming every file in the way, or the folder that cannot be written to
  */
-export async function writeOutput(output: Output): Promise<readonly string[]> {
+export async function writeOutput(output: Output, say: Say): Promise<readonly string[]> {
   const { command, folder, files } = output;
   const old = await oldManifest(folder);
   const inputs = await identities(output.inputs);
-  const refused = await refusals(output, old, inputs);
+  const refused = await refusals(output, old, inputs, say);
   if (refused.length > 0)
-    throw new OutputError([`${folder}: nothing was written.`, ...refused].join("\n"));
+    throw new OutputError([say.nothingWritten(folder), ...refused].join("\n"));
 
   const { stale, kept } = await leftOver(output, old, inputs);
   const ofOthers = Object.entries(old).filter(([, entry]) => entry.command !== command);
@@ -57,7 +62,7 @@ export async function writeOutput(output: Output): Promise<readonly string[]> {
     });
   } catch (error) {
     const why = error instanceof Error ? error.message : String(error);
-    throw new OutputError(`${folder}: it must be a folder that can be written to (${why}).`);
+    throw new OutputError(say.cannotWrite({ folder, why }));
   }
   return kept;
 }
@@ -83,29 +88,16 @@ async function oldManifest(folder: string): Promise<Manifest> {
   return parseManifest(text) ?? {};
 }
 
-type Obstacle = "input" | "link" | "no file" | "no folder" | "changed" | "not covered";
-
-const otherFolder = "give another folder";
-const orReplace = `${otherFolder}, or --replace to write over them`;
-
-/** What is said of the names in the way, and what to do. */
-const sayings: Readonly<Record<Obstacle, readonly [what: string, remedy: string]>> = {
-  input: ["Read by this command and never written over", otherFolder],
-  link: ["Links to somewhere else", `remove them, or ${otherFolder}`],
-  "no file": ["In the way, and no files", `remove them, or ${otherFolder}`],
-  "no folder": ["In the way, and no folders", `remove them, or ${otherFolder}`],
-  changed: ["Changed since evencatch wrote them", orReplace],
-  "not covered": [
-    `Not in a manifest of evencatch's, so perhaps yours (or from a version without ${manifestName})`,
-    orReplace,
-  ],
-};
-
 /** Names a line lists before it says how many more there are. */
 const namesShown = 8;
 
 /** A line for each kind of obstacle, with the names in its way. */
-async function refusals(output: Output, old: Manifest, inputs: ReadonlySet<string>) {
+async function refusals(
+  output: Output,
+  old: Manifest,
+  inputs: ReadonlySet<string>,
+  say: Say,
+): Promise<readonly string[]> {
   const found = new Map<Obstacle, Set<string>>();
   for (const [name, text] of Object.entries({ ...output.files, [manifestName]: "" })) {
     const state = await stateOf(output.folder, name, inputs);
@@ -115,10 +107,12 @@ async function refusals(output: Output, old: Manifest, inputs: ReadonlySet<strin
     found.set(obstacle, names.add(state.is === "nothing" ? name : state.name));
   }
   return [...found].map(([obstacle, names]) => {
-    const [what, remedy] = sayings[obstacle];
     const more = names.size - namesShown;
     const listed = [...names].slice(0, namesShown).join(", ");
-    return `${what}: ${listed}${more > 0 ? ` and ${more} more` : ""}. To go on, ${remedy}.`;
+    return say.inTheWay[obstacle]({
+      names: more > 0 ? say.andMore({ names: listed, more }) : listed,
+      manifest: manifestName,
+    });
   });
 }
 

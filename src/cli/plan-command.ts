@@ -5,6 +5,7 @@ import { cautionSentence } from "../report/sections/cautions.ts";
 import { trialPlanSection } from "../report/sections/trial-plan.ts";
 import type { UnitSystem } from "../wording/format.ts";
 import { wordsFor } from "../wording/languages.ts";
+import type { Words } from "../wording/words.ts";
 import { type ExitCode, exitCodes } from "./exit-codes.ts";
 import { trialGiven } from "./flags.ts";
 import type { Io } from "./io.ts";
@@ -25,26 +26,27 @@ export async function planCommand(
   flags: PlanFlags,
   io: Io,
 ): Promise<ExitCode> {
+  const words = await wordsFor(flags.language, flags.units);
   if (products.length < 2) {
-    const got = products.length === 0 ? "none" : `only "${products[0]}"`;
-    io.err(
-      `A trial needs two or more products to compare, such as: evencatch plan wheat barley. Found ${got}.`,
-    );
+    io.err(words.command.tooFewProducts(products[0] ?? null));
     return exitCodes.badInput;
   }
   const design = trialPlan(trialPlanOptions({ products, ...trialGiven(flags) }));
   if (flags.out !== undefined) {
     const files = { "sheet.csv": rowsToCsv(design.rows) };
     const replace = replaceOf(flags);
-    await writeSaying({ command: "plan", folder: flags.out, files, inputs: [], replace }, io);
+    await writeSaying(
+      { command: "plan", folder: flags.out, files, inputs: [], replace },
+      words,
+      io,
+    );
   }
-  io.out(flags.json ? JSON.stringify(design, null, 2) : await inWords(design, flags));
-  if (flags.out !== undefined) io.err(`Sheet: ${flags.out}/sheet.csv`);
+  io.out(flags.json ? JSON.stringify(design, null, 2) : inWords(design, words));
+  if (flags.out !== undefined) io.err(words.command.sheet(`${flags.out}/sheet.csv`));
   return exitCodes.fine;
 }
 
-async function inWords(design: TrialPlan, { language, units }: PlanFlags): Promise<string> {
-  const words = await wordsFor(language, units);
+function inWords(design: TrialPlan, words: Words): string {
   const cautions = design.cautions.map((found) => `- ${cautionSentence(found, words)}`);
   return [...plainBlocks(trialPlanSection(design, words, "plan")), ...cautions].join("\n");
 }

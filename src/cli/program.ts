@@ -1,51 +1,62 @@
 import { Command } from "commander";
 import { version } from "../version.ts";
+import type { Words } from "../wording/words.ts";
 import { checkCommand } from "./check-command.ts";
+import { helpWords, refusalWords } from "./commander-words.ts";
 import { enoughCommand } from "./enough-command.ts";
 import type { ExitCode } from "./exit-codes.ts";
 import { flags } from "./flags.ts";
-import { help } from "./help.ts";
 import type { Io } from "./io.ts";
 import { planCommand } from "./plan-command.ts";
 import { reportCommand } from "./report-command.ts";
 import { templateCommand } from "./template-command.ts";
 
-/** The command with its subcommands; `ended` hears the exit code of the one that ran. */
-export function program(io: Io, ended: (code: ExitCode) => void): Command {
+/**
+ * The command with its subcommands; `ended` hears the exit code of the one that ran.
+ *
+ * @param words  of its help, and of what it says of arguments that it refuses
+ */
+export function program(io: Io, words: Words, ended: (code: ExitCode) => void): Command {
+  const { help, usage } = words;
+  const { values } = usage;
   const root = new Command("evencatch")
     .description(help.evencatch)
-    .version(version)
+    .version(version, "-V, --version", usage.version)
+    .helpOption("-h, --help", usage.help)
+    .helpCommand("help [command]", usage.help)
+    .configureHelp(helpWords(usage))
     .exitOverride()
     .configureOutput({
       writeOut: (text) => io.out(text.trimEnd()),
       writeErr: (text) => io.err(text.trimEnd()),
+      outputError: (text, write) => write(refusalWords(text.trimEnd(), usage)),
     })
     .showHelpAfterError(help.afterError)
     .addHelpText("after", help.afterwards);
   for (const command of [
-    subcommand("report")
-      .argument("<catches>", help.catches)
-      .action(async (catches, values) => ended(await reportCommand(catches, values, io))),
-    subcommand("enough")
-      .argument("[catches]", help.catchesOrNone)
-      .action(async (catches, values) => ended(await enoughCommand(catches, values, io))),
-    subcommand("plan")
-      .argument("[products...]", help.products)
-      .usage("[options] <product> <product>...")
-      .action(async (products, values) => ended(await planCommand(products, values, io))),
-    subcommand("check")
-      .argument("<catches>", help.catches)
-      .action(async (catches, values) => ended(await checkCommand(catches, values, io))),
-    subcommand("template")
-      .argument("[dir]", help.templateFolder, ".")
-      .action(async (dir, values) => ended(await templateCommand(dir, values, io))),
+    subcommand("report", words)
+      .argument(`<${values.catches}>`, help.catches)
+      .action(async (catches, given) => ended(await reportCommand(catches, given, io))),
+    subcommand("enough", words)
+      .argument(`[${values.catches}]`, help.catchesOrNone)
+      .action(async (catches, given) => ended(await enoughCommand(catches, given, io))),
+    subcommand("plan", words)
+      .argument(`[${values.products}...]`, help.products)
+      .usage(`[options] <${values.product}> <${values.product}>...`)
+      .action(async (products, given) => ended(await planCommand(products, given, io))),
+    subcommand("check", words)
+      .argument(`<${values.catches}>`, help.catches)
+      .action(async (catches, given) => ended(await checkCommand(catches, given, io))),
+    subcommand("template", words)
+      .argument(`[${values.dir}]`, help.templateFolder, ".")
+      .action(async (dir, given) => ended(await templateCommand(dir, given, io))),
   ])
     root.addCommand(command.copyInheritedSettings(root).addHelpText("after", help.afterwards));
   return root;
 }
 
-function subcommand(name: keyof typeof flags): Command {
-  const command = new Command(name).description(help[name]);
-  for (const { option } of flags[name]) command.addOption(option());
+function subcommand(name: keyof typeof flags, words: Words): Command {
+  const command = new Command(name).description(words.help[name]);
+  for (const { option } of flags[name]) command.addOption(option(words));
   return command;
 }

@@ -38,7 +38,7 @@ export async function reportCommand(path: string, flags: ReportFlags, io: Io): P
   const words = await wordsFor(flags.language, flags.units);
   const read = await readCatchesFile(path, readOptions(flags));
   const log = withoutLeftOut(read, flags.leaveOut ?? [], words);
-  const setup = await setupFor(path, flags, io);
+  const setup = await setupFor(path, flags, words, io);
   const analysis = analyse(log, setup, analysisGiven(flags));
 
   const files = await reportFiles(
@@ -59,11 +59,12 @@ export async function reportCommand(path: string, flags: ReportFlags, io: Io): P
       inputs: [path, ...(setup === null ? [] : [setup.source])],
       replace: replaceOf(flags),
     },
+    words,
     io,
   );
 
   io.out(flags.json ? (files["report.json"] ?? "") : answers(analysis, words));
-  io.err(`Report: ${join(flags.out, "report.html")}`);
+  io.err(words.command.report(join(flags.out, "report.html")));
   return exitCodeOf(allCautions(analysis), flags.failOn);
 }
 

@@ -9,28 +9,21 @@ import {
 import { wordsFor } from "../wording/languages.ts";
 import type { Words } from "../wording/words.ts";
 import { type ExitCode, exitCodes } from "./exit-codes.ts";
+import { languageIn } from "./flags.ts";
 import type { Io } from "./io.ts";
 import { program } from "./program.ts";
-
-/** What a command may be told of the language of its answers. */
-interface Asked {
-  readonly language?: string;
-}
 
 /** Runs the command with these arguments and says how it went. Never throws. */
 export async function run(args: readonly string[], io: Io): Promise<ExitCode> {
   let exitCode: ExitCode = exitCodes.fine;
-  let language = "en";
-  const command = program(io, (code) => {
-    exitCode = code;
-  }).hook("preAction", (_, asked) => {
-    language = asked.opts<Asked>().language ?? language;
-  });
+  const words = await wordsFor(languageIn(args), "metric");
   try {
-    await command.parseAsync([...args], { from: "user" });
+    await program(io, words, (code) => {
+      exitCode = code;
+    }).parseAsync([...args], { from: "user" });
     return exitCode;
   } catch (error) {
-    return report(error, await wordsFor(language, "metric"), io);
+    return report(error, words, io);
   }
 }
 
@@ -51,9 +44,7 @@ function report(error: unknown, words: Words, io: Io): ExitCode {
     io.err(io.errColors.red(saidOf(error, words)));
     return exitCodes.badInput;
   }
-  io.err(
-    io.errColors.red("Something went wrong inside evencatch; this is a fault of the program."),
-  );
+  io.err(io.errColors.red(words.command.ownFault));
   io.err(error instanceof Error ? (error.stack ?? error.message) : String(error));
   return exitCodes.internal;
 }

@@ -1,18 +1,24 @@
 import { join } from "node:path";
-import { templateFiles } from "../data/template.ts";
+import { templateFiles } from "../report/template.ts";
+import { wordsFor } from "../wording/languages.ts";
 import { type ExitCode, exitCodes } from "./exit-codes.ts";
 import type { Io } from "./io.ts";
 import { type ReplaceFlags, replaceOf, writeSaying } from "./output-flags.ts";
 
+export interface TemplateFlags extends ReplaceFlags {
+  readonly language: string;
+}
+
 /** `evencatch template`: an empty catch sheet, a setup to fill in, and what the columns mean. */
 export async function templateCommand(
   folder: string,
-  flags: ReplaceFlags,
+  flags: TemplateFlags,
   io: Io,
 ): Promise<ExitCode> {
-  const files = templateFiles();
+  const words = await wordsFor(flags.language, "metric");
+  const files = templateFiles(words);
   const replace = replaceOf(flags);
-  await writeSaying({ command: "template", folder, files, inputs: [], replace }, io);
+  await writeSaying({ command: "template", folder, files, inputs: [], replace }, words, io);
   for (const name of Object.keys(files)) io.out(join(folder, name));
   return exitCodes.fine;
 }

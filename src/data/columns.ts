@@ -48,7 +48,8 @@ const share = { ...figure, unit: "%", minimum: 0, maximum: 100 } as const;
  * columns are listed in kg; each may end in _g, _lb or _oz instead.
  *
  * A new optional column is a row here, marked as recorded, and its field in `Catch`: neither compiles without the other,
- * and reading, checking, writing, frames, tables and templates follow.
+ * and reading, checking, writing, frames, tables and templates follow. Its description is English; other languages describe
+ * it among their words.
  */
 export const catchColumns = [
   {

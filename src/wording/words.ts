@@ -51,6 +51,10 @@ function everyTopic(say: Language, units: UnitSystem) {
     explainingVariables: explainingVariablesSayings(format, say.explainingVariables),
     trialPlan: trialPlanSayings(format, say.trialPlan),
     problems: problemsSayings(say.problems),
+    template: say.template,
+    help: say.help,
+    usage: say.usage,
+    command: say.command,
   };
 }
 

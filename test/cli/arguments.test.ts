@@ -7,13 +7,15 @@ import {
   parsePercent,
 } from "../../src/cli/arguments.ts";
 import { command, demo } from "../support/command.ts";
+import { english } from "../support/words.ts";
 
 const morning = demo("first-morning/catches.csv");
+const say = english().usage.needed;
 
 /** What an argument that must be refused says; the test fails when it is read. */
-function refused(read: (text: string) => unknown, text: string): string {
+function refused(read: (text: string, needed: typeof say) => unknown, text: string): string {
   try {
-    return `read as ${JSON.stringify(read(text))}`;
+    return `read as ${JSON.stringify(read(text, say))}`;
   } catch (error) {
     return (error as Error).message;
   }
@@ -31,7 +33,7 @@ describe("a percentage of the command line", () => {
     ["1", 0.01],
     ["12", 0.12],
   ])("reads %j as %d", (text, share) => {
-    expect(parsePercent(text)).toBeCloseTo(share, 15);
+    expect(parsePercent(text, say)).toBeCloseTo(share, 15);
   });
 
   it.each([
@@ -84,7 +86,7 @@ describe("a chance of the command line", () => {
     ["99.9", 0.999],
     ["0.5%", 0.005],
   ])("reads %j as %d", (text, share) => {
-    expect(parseChance(text)).toBeCloseTo(share, 15);
+    expect(parseChance(text, say)).toBeCloseTo(share, 15);
   });
 
   it.each(["0", "100", "-5", "sure", "95.000"])("refuses %j", (text) => {
@@ -102,8 +104,8 @@ describe("a chance of the command line", () => {
 
 describe("a number of the command line", () => {
   it("is read as a number of a file is", () => {
-    expect([parseAmount("20"), parseAmount("20.4"), parseAmount("2e1")]).toEqual([20, 20.4, 20]);
-    expect(parseAmounts("20,40.5")).toEqual([20, 40.5]);
+    expect(["20", "20.4", "2e1"].map((text) => parseAmount(text, say))).toEqual([20, 20.4, 20]);
+    expect(parseAmounts("20,40.5", say)).toEqual([20, 40.5]);
   });
 
   it.each([
@@ -126,7 +128,7 @@ describe("a number of the command line", () => {
   });
 
   it("names a catch by bin, fill and catch", () => {
-    expect(parseCatchKey("my:bin:4:2")).toEqual([{ bin: "my:bin", fill: 4, catch: 2 }]);
+    expect(parseCatchKey("my:bin:4:2", say)).toEqual([{ bin: "my:bin", fill: 4, catch: 2 }]);
     expect(refused(parseCatchKey, "4")).toContain('such as "rear:4:2"');
   });
 });

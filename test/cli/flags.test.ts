@@ -1,7 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { analysisGiven, flags, trialGiven } from "../../src/cli/flags.ts";
-import { help } from "../../src/cli/help.ts";
-import { command } from "../support/command.ts";
+import { analysisGiven, languageIn, trialGiven } from "../../src/cli/flags.ts";
 
 describe("what flags say of an analysis", () => {
   it("is nothing where none is given: the rest stays with setup and default", () => {
@@ -42,15 +40,16 @@ describe("what flags say of a trial", () => {
   });
 });
 
-describe("help", () => {
-  it("says all it can say somewhere", async () => {
-    const texts = await Promise.all(
-      [[], ...Object.keys(flags).map((name) => [name])].map((args) => command(...args, "--help")),
-    );
-    const oneLine = (text: string) => text.replaceAll(/\s+/g, " ").trim();
-    const said = oneLine(texts.map(({ out }) => out).join("\n"));
-    const unsaid = Object.entries(help).filter(([, text]) => !said.includes(oneLine(text)));
-    // Said after an error only.
-    expect(unsaid.map(([key]) => key)).toEqual(["afterError"]);
+describe("the language asked for", () => {
+  it.each([
+    [["report", "--language", "de", "--help"], "de"],
+    [["--help", "--language=de"], "de"],
+    [["plan", "--language", "de", "--language", "en"], "en"],
+    [["report", "catches.csv"], "en"],
+    [["report", "--language", "fr"], "en"],
+    [["report", "--language"], "en"],
+    [["report", "de"], "en"],
+  ])("of %j is %s", (args, language) => {
+    expect(languageIn(args)).toBe(language);
   });
 });

@@ -6,8 +6,10 @@ import { describe, expect, it } from "vitest";
 import { manifestName } from "../../src/cli/manifest.ts";
 import { OutputError, writeOutput } from "../../src/cli/output.ts";
 import { command, demo, filesIn, fileWith, inFolder } from "../support/command.ts";
+import { english } from "../support/words.ts";
 
 const morning = demo("first-morning/catches.csv");
+const { command: say } = english();
 const text = (...path: string[]) => readFile(join(...path), "utf8");
 
 interface Asked {
@@ -17,7 +19,15 @@ interface Asked {
 }
 
 function write(folder: string, files: Readonly<Record<string, string>>, asked: Asked = {}) {
-  return writeOutput({ command: "report", folder, files, inputs: [], replace: false, ...asked });
+  const output = {
+    command: "report",
+    folder,
+    files,
+    inputs: [],
+    replace: false,
+    ...asked,
+  } as const;
+  return writeOutput(output, say);
 }
 
 /** What a run that must be refused says; the test fails when it is not. */
@@ -188,11 +198,13 @@ describe("writing into a folder", () => {
     await inFolder(async (root) => {
       const folder = join(root, "out");
       await write(folder, { "a.md": "old" });
-      const module = new URL("../../src/cli/output.ts", import.meta.url).pathname;
-      const script = `import { writeOutput } from ${JSON.stringify(module)};
+      const source = (path: string) =>
+        JSON.stringify(new URL(`../../src/${path}`, import.meta.url).pathname);
+      const script = `import { writeOutput } from ${source("cli/output.ts")};
+        import { command as say } from ${source("wording/en/command.ts")};
         const files = { "a.md": "new" };
         for (let i = 0; i < 50000; i++) files["many/" + i] = "x".repeat(1000);
-        await writeOutput({ command: "report", folder: ${JSON.stringify(folder)}, files, inputs: [], replace: false });`;
+        await writeOutput({ command: "report", folder: ${JSON.stringify(folder)}, files, inputs: [], replace: false }, say);`;
       const child = spawn(process.execPath, [
         "--import",
         "tsx",

@@ -64,14 +64,14 @@ describe("a column that is only recorded", () => {
     return files.filter((name) => whole.test(readFileSync(join(source, name), "utf8")));
   };
 
-  // Beside table and type stand only questions that make something of the figures.
+  // Beside table, type and words stand only questions that make something of the figures.
   it.each([
-    ["moisture_pct", ["data/columns.ts", "questions/trial-plan/sheet.ts"]],
+    ["moisture_pct", ["data/columns.ts", "questions/trial-plan/sheet.ts", "wording/de/columns.ts"]],
     [
       "moisturePercent",
       ["data/columns.ts", "data/types.ts", "questions/explaining-variables/records.ts"],
     ],
-    ["bin_level_pct", ["data/columns.ts"]],
+    ["bin_level_pct", ["data/columns.ts", "wording/de/columns.ts"]],
     ["binLevelPercent", ["data/columns.ts", "data/types.ts", "questions/drift/settling.ts"]],
   ])("is named %s in the table, in the type, and where it is used", (word, places) => {
     expect(naming(word)).toEqual(places);

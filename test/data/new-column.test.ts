@@ -1,12 +1,12 @@
 import { describe, expect, it, vi } from "vitest";
 import type { CatchColumn } from "../../src/data/columns.ts";
 import { makeCatch } from "../../src/data/make-catch.ts";
-import { templateFiles } from "../../src/data/template.ts";
 import { catchesToCsv } from "../../src/data/write-csv.ts";
 import { catchesToFrame, frameToCatches } from "../../src/frames.ts";
 import { fitModel } from "../../src/model/model.ts";
 import { delivery } from "../../src/questions/delivery.ts";
 import { catchTable } from "../../src/questions/tidy-tables.ts";
+import { templateFiles } from "../../src/report/template.ts";
 import { csv, logOf, problemsOf } from "../support/catch-files.ts";
 import { trialOptions } from "../support/product-trial.ts";
 

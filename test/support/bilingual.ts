@@ -23,7 +23,8 @@ const marks = {
 } as const;
 
 /** Names that the file, the setup and the code keep in every language. */
-const names = /\b\w+_\w+\b|\(scale, division\)|\(blocks: bin\)|report\.json|Monte-Carlo/g;
+const names =
+  /\b\w+_\w+\b|\(scale, division\)|\(blocks: bin\)|report\.json|catches\.csv|Monte-Carlo/g;
 
 /** Words that no German sentence holds. */
 const english =

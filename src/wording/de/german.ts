@@ -4,6 +4,7 @@ import type { FormatWords } from "../format.ts";
 export { acrossFills } from "./across-fills.ts";
 export { catchesNeeded } from "./catches-needed.ts";
 export * as cautions from "./cautions.ts";
+export { command } from "./command.ts";
 export { cost } from "./cost.ts";
 export { decision } from "./decision.ts";
 export { delivery } from "./delivery.ts";
@@ -11,6 +12,7 @@ export { drift } from "./drift.ts";
 export { explainingVariables } from "./explaining-variables.ts";
 export { fieldCheck } from "./field-check.ts";
 export { frame } from "./frame.ts";
+export { help } from "./help.ts";
 export { outlets } from "./outlets.ts";
 export { outliers } from "./outliers.ts";
 export { problems } from "./problems.ts";
@@ -20,8 +22,10 @@ export { report } from "./report.ts";
 export { setting } from "./setting.ts";
 export { skipping } from "./skipping.ts";
 export { speedLinearity } from "./speed-linearity.ts";
+export { template } from "./template.ts";
 export { trialPlan } from "./trial-plan.ts";
 export { uncertaintyBudget } from "./uncertainty-budget.ts";
+export { usage } from "./usage.ts";
 
 /** BCP 47 tag. */
 export const tag: string = "de";

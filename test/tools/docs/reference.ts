@@ -1,7 +1,8 @@
 import { exitCodes } from "../../../src/cli/exit-codes.ts";
 import { program } from "../../../src/cli/program.ts";
-import { templateFiles } from "../../../src/data/template.ts";
+import { templateFiles } from "../../../src/report/template.ts";
 import { endingsOf, standingOf } from "../../../src/results/caution.ts";
+import { english } from "../../support/words.ts";
 import { type CautionGroup, cautionGroups } from "./caution-list.ts";
 
 const ends: Readonly<Record<keyof typeof exitCodes, string>> = {
@@ -69,7 +70,7 @@ function findingsOf({ about, codes }: CautionGroup): string {
 function helpTexts(): string {
   const silent = { out: () => {}, err: () => {} };
   const plain = {} as Parameters<typeof program>[0]["outColors"];
-  return program({ ...silent, outColors: plain, errColors: plain }, () => {})
+  return program({ ...silent, outColors: plain, errColors: plain }, english(), () => {})
     .commands.map((each) => {
       each.configureHelp({ helpWidth: 100 });
       return `### evencatch ${each.name()}\n\n\`\`\`text\n${each.helpInformation().trimEnd()}\n\`\`\``;

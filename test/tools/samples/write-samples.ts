@@ -3,13 +3,15 @@ import { rm } from "node:fs/promises";
 import { resolve } from "node:path";
 import { writeOutput } from "../../../src/cli/output.ts";
 import { launchChromium } from "../../support/chromium.ts";
+import { english } from "../../support/words.ts";
 import { sampleFiles, samples } from "./samples.ts";
 
 for (const sample of samples) {
   const folder = `reports/${sample.name}`;
   await rm(folder, { recursive: true, force: true });
   const files = await sampleFiles(sample);
-  await writeOutput({ command: "report", folder, files, inputs: [], replace: false });
+  const output = { command: "report", folder, files, inputs: [], replace: false } as const;
+  await writeOutput(output, english().command);
 }
 const browser = await launchChromium();
 const page = await browser.newPage({ viewport: { width: 1180, height: 940 } });

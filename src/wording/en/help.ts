@@ -1,6 +1,6 @@
 const beside = "a setup.json beside the catches";
 
-/** Everything that `--help` says, but for the forms of the flags. */
+/** What `--help` says of each command, argument and flag. */
 export const help = {
   evencatch: "How good is a catch test? Delivery per meter turn from repeated catches.",
   afterwards: `
@@ -73,6 +73,4 @@ Answers go to standard output, everything else to standard error.`,
   planJson: "print the plan as JSON",
   findingsJson: "print the findings as JSON",
   failOn: "exit with 1 when there are such findings",
-} as const;
-
-export type HelpKey = keyof typeof help;
+};

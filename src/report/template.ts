@@ -1,0 +1,68 @@
+import { markdownTable } from "markdown-table";
+import { catchColumns } from "../data/columns.ts";
+import { setupFields } from "../data/setup/json-schema.ts";
+import { template as english } from "../wording/en/template.ts";
+import type { Words } from "../wording/words.ts";
+
+/** What every catch needs, and what most logs keep. */
+const sheetColumns = catchColumns.filter(({ inSheet }) => inSheet).map(({ name }) => name);
+
+// Empty on purpose: a figure put here as an example would end up in somebody's result.
+const emptySetup = { scale: {}, cart: {}, bins: [], money: {} };
+
+/**
+ * An empty catch sheet, an empty setup, and what every column and field means, as texts by file name. Columns and fields have
+ * the same names in every language, so that the files can be read everywhere.
+ *
+ * @param words  of the language columns and fields are described in, such as those of `wordsFor`; default: English
+ */
+export function templateFiles(
+  words: Pick<Words, "template"> = { template: english },
+): Readonly<Record<string, string>> {
+  return {
+    "catches.csv": `${sheetColumns.join(",")}\n`,
+    "setup.json": `${JSON.stringify(emptySetup, null, 2)}\n`,
+    "columns.md": columnDescriptions(words.template),
+  };
+}
+
+function columnDescriptions(say: Words["template"]): string {
+  const { head } = say;
+  return `# ${say.heading}
+
+## ${say.catches.heading}
+
+${say.catches.about}
+
+${table(
+  [head.column, head.needed, head.unit, head.meaning, head.example],
+  catchColumns.map((column) => {
+    const { meaning, example } = say.column(column);
+    return [
+      `\`${column.name}\``,
+      column.required ? say.catches.yes : "",
+      column.unit === null ? "" : say.unit(column.unit),
+      meaning,
+      example,
+    ];
+  }),
+)}
+
+## ${say.setup.heading}
+
+${say.setup.about}
+
+${table(
+  [head.field, head.kind, head.meaning, head.example],
+  setupFields.map((field) => {
+    const { meaning, example } = say.field(field);
+    return [`\`${field.path}\``, say.kind(field.type), meaning, `\`${JSON.stringify(example)}\``];
+  }),
+)}
+`;
+}
+
+function table(head: readonly string[], rows: readonly (readonly string[])[]): string {
+  const safe = (cell: string) => cell.replaceAll("|", "\\|");
+  return markdownTable([[...head], ...rows.map((row) => row.map(safe))]);
+}

@@ -1,0 +1,35 @@
+import type { command as english } from "../en/command.ts";
+
+const toGoOn = {
+  elsewhere: "Geben Sie einen anderen Ordner an.",
+  remove: "Entfernen Sie das, oder geben Sie einen anderen Ordner an.",
+  replace: "Geben Sie einen anderen Ordner an, oder --replace, um zu überschreiben.",
+};
+
+/** What the command says beside its answers: where they went, and what is in the way of writing them. */
+export const command: typeof english = {
+  report: (file) => `Bericht: ${file}`,
+  sheet: (file) => `Zettel: ${file}`,
+  setupFound: (file) =>
+    `Setup-Datei: ${file}, neben den Proben gefunden (--no-setup verwendet sie nicht)`,
+  tooFewProducts: (only) =>
+    `Ein Versuch vergleicht zwei oder mehr Produkte, zum Beispiel: evencatch plan Weizen Gerste. Angegeben ist ${only === null ? "keines" : `nur „${only}“`}.`,
+  kept: (f) =>
+    `${f.folder}: ${f.names} ist geblieben; dieser Lauf schreibt es nicht mehr, und jemand hat es geändert.`,
+  nothingWritten: (folder) => `${folder}: Nichts wurde geschrieben.`,
+  cannotWrite: (f) =>
+    `${f.folder}: Nötig ist ein Ordner, in den geschrieben werden kann (${f.why}).`,
+  inTheWay: {
+    input: ({ names }) =>
+      `Wird von diesem Befehl gelesen und nie überschrieben: ${names}. ${toGoOn.elsewhere}`,
+    link: ({ names }) => `Verknüpfung, die woanders hinführt: ${names}. ${toGoOn.remove}`,
+    "no file": ({ names }) => `Im Weg, und keine Datei: ${names}. ${toGoOn.remove}`,
+    "no folder": ({ names }) => `Im Weg, und kein Ordner: ${names}. ${toGoOn.remove}`,
+    changed: ({ names }) =>
+      `Geändert, seit evencatch es geschrieben hat: ${names}. ${toGoOn.replace}`,
+    "not covered": (f) =>
+      `In keinem Verzeichnis von evencatch, also vielleicht Ihres (oder aus einer Version ohne ${f.manifest}): ${f.names}. ${toGoOn.replace}`,
+  },
+  andMore: (f) => `${f.names} und ${f.more} weitere`,
+  ownFault: "In evencatch ist etwas schiefgegangen; das ist ein Fehler des Programms.",
+};

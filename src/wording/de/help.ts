@@ -1,0 +1,80 @@
+import type { help as english } from "../en/help.ts";
+
+const beside = "eine setup.json neben den Proben";
+
+/** What `--help` says of each command, argument and flag. */
+export const help: typeof english = {
+  evencatch:
+    "Wie gut ist eine Abdrehprobe? Austrag je Umdrehung des Dosierers aus wiederholten Proben.",
+  afterwards: `
+Exit-Codes: 0 in Ordnung; 1 Meldungen, nur wenn --fail-on danach fragt; 2 unbrauchbare Eingabe; 3 ein Fehler des Programms.
+Antworten gehen auf die Standardausgabe, alles andere auf die Standardfehlerausgabe.`,
+  afterError: "(--help zeigt, wie es geht)",
+
+  report: "Eine Datei mit Proben auswerten: eine Tabelle, ein Satz zu jedem Tank und ein Bericht.",
+  enough: "Reichen die Proben von heute, und was brächte die nächste?",
+  plan: "Einen Versuch planen: ein Probenzettel in zufälliger Folge und mit Blöcken, und was der Versuch finden kann.",
+  check: "Alles nennen, was an einer Datei mit Proben nicht stimmt. Schreibt nichts.",
+  template:
+    "Einen leeren Probenzettel und eine Setup-Datei schreiben, und was ihre Spalten bedeuten.",
+
+  catches: "Datei mit Proben: .csv, .xlsx oder .json",
+  catchesOrNone: "Datei mit Proben; ohne sie wird vor der ersten Probe geplant",
+  products: "zwei oder mehr Produkte",
+  templateFolder: "Ordner, in den geschrieben wird",
+
+  assurance: "gewünschte Chance, das Ziel zu erreichen: 80%, 80 oder 0.8",
+  turns: "Umdrehungen jeder weiteren Probe",
+  heaviestCatch:
+    "was Sack und Waage fassen, etwa 15kg (Vorgabe: 20 kg oder die schwerste Probe der Datei, je nachdem, was mehr ist)",
+  minutes: "verfügbare Zeit: sucht die beste Zahl und Länge der Proben",
+  minutesPerCatch: "Sack, Waage und Notiz je Probe",
+  turnsPerMinute: "wie schnell gedreht wird",
+  longestTurns: "Umdrehungen, die Sack und Waage zulassen",
+  trialBudget: "einen Versuch planen: was er kosten darf, in Geld oder Minuten",
+  costPerFill: "Kosten einer Füllung im Versuch",
+  costPerCatch: "Kosten einer Probe im Versuch",
+  costPerTurn: "Kosten einer Umdrehung im Versuch",
+  next: "die nächste Füllung planen statt der neuesten",
+
+  level: "Vertrauensniveau: 95%, 95 oder 0.95",
+  tolerance: "Mengenfehler, der hingenommen wird, in Prozent: 3% oder 3",
+  weighting: "wie die Streuung der Proben mit den Umdrehungen wächst",
+  compare: "Produkte vergleichen (von selbst nur, wo in einem Tank mehrere waren)",
+  noCompare: "keine Produkte vergleichen",
+  reference: "mit diesem Produkt vergleichen statt alle Paare",
+  blocks: "Spalte mit Blöcken, die alle Produkte gemeinsam haben, etwa Tag",
+  margin: "Unterschied, der als keiner gilt, in Prozent: Gleichwertigkeit",
+  newDensity: "ein neues Produkt aus seinem Schüttgewicht vorhersagen",
+
+  trialFills: "Füllungen je Produkt",
+  trialTurns: "Stufen von Umdrehungen in jeder Füllung, etwa 20,40",
+  trialCatches: "Proben je Stufe von Umdrehungen in einer Füllung",
+  trialSpeeds: "Drehzahlen des Dosierers, mit denen die Stufen gekreuzt werden, U/min",
+  trialBin: "Tank, in dem der Versuch gemacht wird",
+  trialSeed: "Startzahl der zufälligen Reihenfolge",
+  trialLevel: "Vertrauensniveau der Vergleiche: 95%, 95 oder 0.95",
+  trialBlocks: "verglichen wird innerhalb von Blöcken",
+  trialSpread: "erwarteter Unterschied zwischen Füllungen, in Prozent: 3% oder 3",
+  trialDifference: "Unterschied, für den die Chance genannt wird, ihn zu finden, in Prozent",
+  trialUnit: "Einheit der Massen auf dem Zettel",
+
+  setupOfReport: `Setup-Datei: Waage, Toleranz, Sollmengen, Preise (Vorgabe: ${beside})`,
+  setupOfEnough: `Setup-Datei: Waage, Toleranz (Vorgabe: ${beside})`,
+  setupOfCheck: `auch diese Setup-Datei gegen die Proben prüfen (Vorgabe: ${beside})`,
+  noSetup: "eine setup.json neben den Proben nicht verwenden",
+  sheet: "Blatt einer Arbeitsmappe (Vorgabe: das erste)",
+  leaveOut: "eine Probe weglassen; darf mehrmals angegeben werden",
+
+  reportFolder: "Ordner, in den der Bericht geschrieben wird",
+  sheetFolder: "sheet.csv in diesen Ordner schreiben",
+  replace:
+    "auch Dateien überschreiben, die nicht von evencatch sind oder seither geändert wurden; nie solche, die gelesen werden",
+  tables: "auch einfache Tabellen schreiben: CSV, JSON, Markdown und LaTeX",
+  interactive: "Diagramme, die auf den Mauszeiger antworten (größere HTML-Datei)",
+  reportJson: "statt der Tabelle die ganze Auswertung als JSON ausgeben",
+  answersJson: "die Antworten als JSON ausgeben",
+  planJson: "den Plan als JSON ausgeben",
+  findingsJson: "die Meldungen als JSON ausgeben",
+  failOn: "mit 1 enden, wenn es solche Meldungen gibt",
+};

@@ -1,0 +1,122 @@
+type Told = readonly [meaning: string, example?: unknown];
+
+/** What each field means, by its path, and an example where the one of the schema is English words. */
+export const setupFields: Readonly<Record<string, Told>> = {
+  title: ["Überschrift des Berichts", "Sommerweizen, Nordschlag"],
+  tolerance_percent: ["Größter Mengenfehler, der hingenommen wird"],
+  confidence_percent: ["Vertrauensniveau der Bereiche"],
+  assurance_percent: ["Gewünschte Chance, die angestrebte Breite zu erreichen"],
+  "scale.division": ["Teilung der Waage"],
+  "scale.capacity": ["Die schwerste Probe, die Waage und Sack fassen"],
+  "scale.tested_error_percent": [
+    "Mit einer bekannten Masse gefundener Fehler: Anzeige minus bekannte Masse, in Prozent der bekannten",
+  ],
+  "cart.working_width": ["Breite, die eine Fahrt abdeckt"],
+  "cart.speed": ["Bereich der Arbeitsgeschwindigkeit"],
+  "cart.wheel_circumference": ["Weg je Umdrehung des Antriebsrads, beladen und ohne Schlupf"],
+  "cart.slip_percent": ["Anteil des Weges, auf dem sich das Rad nicht drehte"],
+  "cart.slip_standard_uncertainty_percent": ["Standardunsicherheit des Schlupfs"],
+  "cart.turn_count_standard_uncertainty": [
+    "Standardunsicherheit beim Zählen der Umdrehungen des Dosierers, in Umdrehungen",
+  ],
+  "bins[].bin": ["Tank, wie er bei den Proben heißt; muss in jedem Eintrag angegeben sein"],
+  "bins[].product": ["Produkt, wenn der Eintrag nur für dieses gilt", "Weizen"],
+  "bins[].target_rate": ["Sollmenge"],
+  "bins[].book_value": ["Austrag, der ohne Probe angenommen wird (Tabellenwert)"],
+  "bins[].assumed": [
+    "Worauf der Antrieb ohne Probe eingestellt wird: auf den Tabellenwert, den Wert der vorigen Füllung oder das Mittel der früheren Füllungen",
+  ],
+  "bins[].turns_per_hectare": ["Umdrehungen des Dosierers je Hektar, wie jetzt eingestellt"],
+  "bins[].starts_afresh": [
+    "Füllung, vor der der Dosierer geöffnet, gereinigt oder verändert wurde: Füllungen davor sagen nichts über sein jetziges Niveau",
+  ],
+  "bins[].drive.kind": [
+    "Was den Dosierer dreht; muss angegeben sein, wenn ein Antrieb angegeben ist",
+  ],
+  "bins[].drive.ratio": [
+    "Übersetzung, wie jetzt eingestellt: Umdrehungen des Dosierers je Radumdrehung (bei `ground-wheel`)",
+  ],
+  "bins[].drive.steps": ["Übersetzungen, die sich einstellen lassen (bei `ground-wheel`)"],
+  "bins[].drive.step_names": ["Ein Name für jede Stufe (bei `ground-wheel`)"],
+  "bins[].drive.meter_speed": ["Drehzahlen, die der Antrieb halten kann (bei `motor`)"],
+  "bins[].seed.thousand_kernel_mass_g": ["Tausendkornmasse, in Gramm"],
+  "bins[].seed.thousand_kernel_mass_standard_uncertainty_g": [
+    "Standardunsicherheit der Tausendkornmasse, in Gramm",
+  ],
+  "bins[].seed.germination_percent": ["Keimfähigkeit: Anteil der Körner, die keimen"],
+  "bins[].seed.germination_standard_uncertainty_percent": [
+    "Standardunsicherheit der Keimfähigkeit, in Prozentpunkten",
+  ],
+  "bins[].seed.emergence_percent": ["Feldaufgang: Anteil der keimenden Körner, die auflaufen"],
+  "bins[].seed.emergence_standard_uncertainty_percent": [
+    "Standardunsicherheit des Feldaufgangs, in Prozentpunkten",
+  ],
+  "bins[].money.price_per_kg": ["Preis des Produkts je kg"],
+  "bins[].money.response.kind": [
+    "Wie die Kosten eines Mengenfehlers wachsen; muss bei einer Ertragswirkung angegeben sein",
+  ],
+  "bins[].money.response.heavy_cost_per_ha_per_percent": [
+    "Kosten je Hektar für jedes Prozent zu viel (bei `linear`; muss dann angegeben sein)",
+  ],
+  "bins[].money.response.light_cost_per_ha_per_percent": [
+    "Kosten je Hektar für jedes Prozent zu wenig (bei `linear`; muss dann angegeben sein)",
+  ],
+  "bins[].money.response.curvature_per_ha_per_percent_squared": [
+    "Kosten je Hektar für ein Prozent in beide Richtungen; zwei Prozent kosten das Vierfache (bei `quadratic`; muss dann angegeben sein)",
+  ],
+  "bins[].money.area_ha": ["Hektar, die mit diesem Produkt bestellt werden"],
+  "money.currency": ["Währung aller Geldbeträge hier"],
+  "money.value_of_hour": ["Was eine Stunde von Fahrer und Drillmaschine wert ist"],
+  "money.minutes_per_catch": ["Minuten für eine Probe"],
+  "money.minutes_to_set_up": ["Minuten zum Einrichten vor den Proben und zum Abbauen danach"],
+  "money.area_ha": ["Hektar, die in einer Saison bestellt werden"],
+  "money.area_per_fill_ha": ["Hektar, die mit einer Füllung bestellt werden"],
+  "field_checks[].bin": ["Tank, wie er bei den Proben heißt; muss angegeben sein"],
+  "field_checks[].product": ["Produkt", "Weizen"],
+  "field_checks[].fill": ["Füllung, die verbraucht wurde"],
+  "field_checks[].date": ["Tag der Feldprüfung, das Jahr zuerst"],
+  "field_checks[].filled": ["Eingefüllte Masse; muss angegeben sein"],
+  "field_checks[].left": ["Restmasse; muss angegeben sein"],
+  "field_checks[].area": ["Bestellte Fläche; muss angegeben sein"],
+  "field_checks[].intended_rate": ["Menge, die beabsichtigt war"],
+  "field_checks[].assumed_delivery": ["Austrag je Umdrehung, auf den der Antrieb eingestellt war"],
+  "answered[].code": ["Eine Meldung ohne Probe, der Sie nachgegangen sind; muss angegeben sein"],
+  "answered[].bin": ["Tank, um den es geht; muss angegeben sein"],
+  "answered[].fill": ["Füllung, um die es geht; jede, wenn nicht angegeben"],
+  "answered[].note": ["Was Sie gefunden haben; muss angegeben sein", "Fläche nachgemessen"],
+  $schema: ["Wo ein Editor das Schema dieser Datei findet; wird nicht gelesen"],
+};
+
+/** What kind of value a field takes, by what the schema calls it. */
+export const setupKinds: Readonly<Record<string, string>> = {
+  text: "Text",
+  number: "Zahl",
+  "whole number": "ganze Zahl",
+  percentage: "Prozentzahl",
+  date: "Datum",
+  "name or number": "Name oder Zahl",
+  "code of a finding": "Code einer Meldung",
+  "list of numbers": "Liste von Zahlen",
+  "list of texts": "Liste von Texten",
+  '"ground-wheel" or "motor"': '"ground-wheel" oder "motor"',
+  '"linear" or "quadratic"': '"linear" oder "quadratic"',
+  'one of "book value", "last fill", "average of fills"':
+    'einer der Werte "book value", "last fill", "average of fills"',
+  "mass in kg, g, t, lb or oz": "Masse in kg, g, t, lb oder oz",
+  "mass in kg, g, t, lb or oz, with an optional standard_uncertainty":
+    "Masse in kg, g, t, lb oder oz, auf Wunsch mit standard_uncertainty",
+  "length in m, ft or in, with an optional standard_uncertainty":
+    "Länge in m, ft oder in, auf Wunsch mit standard_uncertainty",
+  "area in ha, m² or ac, with an optional standard_uncertainty":
+    "Fläche in ha, m² oder ac, auf Wunsch mit standard_uncertainty",
+  "rate in kg/ha or lb/ac": "Menge in kg/ha oder lb/ac",
+  "rate in kg/ha or lb/ac, seeds/m², seeds/ft², plants/m² or plants/ft²":
+    "Menge in kg/ha, lb/ac, seeds/m², seeds/ft², plants/m² oder plants/ft²",
+  "delivery in kg/turn, g/turn, lb/turn or oz/turn":
+    "Austrag in kg/turn, g/turn, lb/turn oder oz/turn",
+  "delivery in kg/turn, g/turn, lb/turn or oz/turn, with an optional standard_uncertainty":
+    "Austrag in kg/turn, g/turn, lb/turn oder oz/turn, auf Wunsch mit standard_uncertainty",
+  "from and to, each a speed in km/h, m/s or mph":
+    "`from` und `to`, jeweils eine Geschwindigkeit in km/h, m/s oder mph",
+  "from and to, each in turns/min": "`from` und `to`, jeweils in turns/min",
+};

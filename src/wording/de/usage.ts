@@ -1,0 +1,66 @@
+import type { usage as english } from "../en/usage.ts";
+
+const isMeant = (near: readonly string[]) => {
+  const names = near.join(", ");
+  if (near.length === 0) return "";
+  return near.length === 1 ? `\n(Ist ${names} gemeint?)` : `\n(Ist eines davon gemeint: ${names}?)`;
+};
+
+/** What is said of a command line itself: around its help, and where it cannot be understood. */
+export const usage: typeof english = {
+  titles: {
+    "Usage:": "Aufruf:",
+    "Arguments:": "Argumente:",
+    "Options:": "Optionen:",
+    "Commands:": "Befehle:",
+  },
+  options: "[Optionen]",
+  command: "[Befehl]",
+  help: "diese Hilfe zeigen",
+  version: "die Version nennen",
+  choices: (choices) => `möglich: ${choices}`,
+  fallback: (value) => `Vorgabe: ${value}`,
+  values: {
+    "bin:fill:catch": "Tank:Füllung:Probe",
+    catches: "Proben",
+    column: "Spalte",
+    dir: "Ordner",
+    file: "Datei",
+    "kg/m³": "kg/m³",
+    law: "Art",
+    list: "Liste",
+    mass: "Masse",
+    n: "n",
+    name: "Name",
+    product: "Produkt",
+    products: "Produkte",
+    severity: "Schwere",
+    share: "Anteil",
+    system: "System",
+    tag: "Kürzel",
+    unit: "Einheit",
+  },
+  refused: {
+    unknownCommand: (f) => `Fehler: Den Befehl „${f.name}“ gibt es nicht.${isMeant(f.near)}`,
+    unknownOption: (f) => `Fehler: Die Option ${f.name} gibt es nicht.${isMeant(f.near)}`,
+    missingArgument: (name) => `Fehler: Es fehlt <${name}>.`,
+    missingValue: (option) => `Fehler: Der Option ${option} fehlt ihr Wert.`,
+    badValue: (f) => `Fehler: „${f.value}“ passt nicht zur Option ${f.option}. ${f.why}`,
+    tooManyArguments: (f) =>
+      `Fehler: Zu viele Argumente für ${f.command}: höchstens ${f.most}, angegeben sind ${f.given}.`,
+  },
+  needed: {
+    choice: (choices) => `Möglich sind ${choices}.`,
+    twoReadings: (f) =>
+      `Das lässt sich auf zwei Arten lesen: Schreiben Sie ${f.decimal} oder ${f.thousands}.`,
+    percent: "Nötig ist ein Wert über 0 % und unter 100 %, etwa „3%“.",
+    percentOrShare: (f) =>
+      `Das können ${f.small} Prozent oder ${f.large} Prozent sein: Schreiben Sie ${f.small}% oder ${f.large}%.`,
+    chance: "Nötig ist ein Wert über 0 % und unter 100 %, etwa „95%“ oder 0.95.",
+    amount: "Nötig ist eine Zahl über null.",
+    oneNumber: (suchAs) =>
+      `Nötig ist eine einzige Zahl, mit Dezimalpunkt und ohne Komma${suchAs.length === 0 ? "" : `, etwa ${suchAs.join(" oder ")}`}.`,
+    mass: "Nötig ist eine Masse mit ihrer Einheit, etwa „15kg“ oder „33lb“.",
+    catch: "Nötig sind Tank, Füllung und Probe, etwa „rear:4:2“.",
+  },
+};

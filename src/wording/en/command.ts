@@ -1,0 +1,38 @@
+import type { Facts } from "./facts.ts";
+
+const toGoOn = {
+  elsewhere: "To go on, give another folder.",
+  remove: "To go on, remove them, or give another folder.",
+  replace: "To go on, give another folder, or --replace to write over them.",
+};
+
+/** What the command says beside its answers: where they went, and what is in the way of writing them. */
+export const command = {
+  report: (file: string) => `Report: ${file}`,
+  sheet: (file: string) => `Sheet: ${file}`,
+  setupFound: (file: string) =>
+    `Setup: ${file}, found beside the catches (--no-setup leaves it out)`,
+  tooFewProducts: (only: string | null) =>
+    `A trial needs two or more products to compare, such as: evencatch plan wheat barley. Found ${only === null ? "none" : `only "${only}"`}.`,
+  kept: (f: Facts<"folder" | "names">) =>
+    `${f.folder}: kept ${f.names}, which this run does not write and somebody changed.`,
+  nothingWritten: (folder: string) => `${folder}: nothing was written.`,
+  cannotWrite: (f: Facts<"folder" | "why">) =>
+    `${f.folder}: it must be a folder that can be written to (${f.why}).`,
+  /** By what is wrong with the names. */
+  inTheWay: {
+    input: ({ names }: Facts<"names">) =>
+      `Read by this command and never written over: ${names}. ${toGoOn.elsewhere}`,
+    link: ({ names }: Facts<"names">) => `Links to somewhere else: ${names}. ${toGoOn.remove}`,
+    "no file": ({ names }: Facts<"names">) =>
+      `In the way, and no files: ${names}. ${toGoOn.remove}`,
+    "no folder": ({ names }: Facts<"names">) =>
+      `In the way, and no folders: ${names}. ${toGoOn.remove}`,
+    changed: ({ names }: Facts<"names">) =>
+      `Changed since evencatch wrote them: ${names}. ${toGoOn.replace}`,
+    "not covered": (f: Facts<"names" | "manifest">) =>
+      `Not in a manifest of evencatch's, so perhaps yours (or from a version without ${f.manifest}): ${f.names}. ${toGoOn.replace}`,
+  },
+  andMore: (f: Facts<"names"> & { readonly more: number }) => `${f.names} and ${f.more} more`,
+  ownFault: "Something went wrong inside evencatch; this is a fault of the program.",
+};

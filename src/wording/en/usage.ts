@@ -1,0 +1,79 @@
+/** What the parser of the command line gives away of a name nobody knows. */
+export interface UnknownName {
+  readonly name: string;
+  /** Known names that are nearly the same. */
+  readonly near: readonly string[];
+}
+
+const didYouMean = (near: readonly string[]) => {
+  const names = near.join(", ");
+  if (near.length === 0) return "";
+  return near.length === 1 ? `\n(Did you mean ${names}?)` : `\n(Did you mean one of ${names}?)`;
+};
+
+/** What is said of a command line itself: around its help, and where it cannot be understood. */
+export const usage = {
+  titles: {
+    "Usage:": "Usage:",
+    "Arguments:": "Arguments:",
+    "Options:": "Options:",
+    "Commands:": "Commands:",
+  },
+  options: "[options]",
+  command: "[command]",
+  help: "display help for command",
+  version: "output the version number",
+  choices: (choices: string) => `choices: ${choices}`,
+  fallback: (value: string) => `default: ${value}`,
+  /** How the help names what stands behind a command or a flag. */
+  values: {
+    "bin:fill:catch": "bin:fill:catch",
+    catches: "catches",
+    column: "column",
+    dir: "dir",
+    file: "file",
+    "kg/m³": "kg/m³",
+    law: "law",
+    list: "list",
+    mass: "mass",
+    n: "n",
+    name: "name",
+    product: "product",
+    products: "products",
+    severity: "severity",
+    share: "share",
+    system: "system",
+    tag: "tag",
+    unit: "unit",
+  },
+  refused: {
+    unknownCommand: (f: UnknownName) => `error: unknown command '${f.name}'${didYouMean(f.near)}`,
+    unknownOption: (f: UnknownName) => `error: unknown option '${f.name}'${didYouMean(f.near)}`,
+    missingArgument: (name: string) => `error: missing required argument '${name}'`,
+    missingValue: (option: string) => `error: option '${option}' argument missing`,
+    /** Why is a sentence of `needed`. */
+    badValue: (f: { readonly option: string; readonly value: string; readonly why: string }) =>
+      `error: option '${f.option}' argument '${f.value}' is invalid. ${f.why}`,
+    tooManyArguments: (f: {
+      readonly command: string;
+      readonly most: number;
+      readonly given: number;
+    }) =>
+      `error: too many arguments for '${f.command}'. Expected ${f.most === 1 ? "1 argument" : `${f.most} arguments`} but got ${f.given}.`,
+  },
+  needed: {
+    choice: (choices: string) => `Allowed choices are ${choices}.`,
+    twoReadings: (f: { readonly decimal: string; readonly thousands: string }) =>
+      `It can be read in two ways: write ${f.decimal} or ${f.thousands}.`,
+    percent: 'It must be above 0 % and below 100 %, such as "3%".',
+    percentOrShare: (f: { readonly small: string; readonly large: string }) =>
+      `It may be ${f.small} percent or ${f.large} percent: write ${f.small}% or ${f.large}%.`,
+    chance: 'It must be above 0 % and below 100 %, such as "95%" or 0.95.',
+    amount: "It must be a number above zero.",
+    /** Such as: how the number may be meant. */
+    oneNumber: (suchAs: readonly string[]) =>
+      `It must be one number, with a decimal point and without a comma${suchAs.length === 0 ? "" : `, such as ${suchAs.join(" or ")}`}.`,
+    mass: 'It must be a mass with its unit, such as "15kg" or "33lb".',
+    catch: 'It must name bin, fill and catch, such as "rear:4:2".',
+  },
+};
