@@ -1,3 +1,4 @@
+import { at } from "../errors/at.ts";
 import { requireWhole } from "./domain.ts";
 
 /** Points in (−1, 1) and weights that sum to 2. */
@@ -55,7 +56,7 @@ export function integratePanel(
   const half = 0.5 * (upper - lower);
   const middle = lower + half;
   let sum = 0;
-  for (let i = 0; i < points; i++) sum += (weights[i] ?? 0) * f(middle + half * (nodes[i] ?? 0));
+  for (let i = 0; i < points; i++) sum += at(weights, i) * f(middle + half * at(nodes, i));
   return half * sum;
 }
 

@@ -1,3 +1,4 @@
+import { at } from "../errors/at.ts";
 import { isDust } from "../numeric/rounding-dust.ts";
 import { blockAnova } from "./block-anova.ts";
 import { combinedDf, pooledVariance, type Sample, sampleOf, varianceOfMean } from "./sample.ts";
@@ -181,7 +182,7 @@ function pairedMeans(
   { first, second }: Pair,
 ): PairOfMeans | null {
   const shared = blocks.flatMap((block) => {
-    const [a, b] = [block[first] ?? null, block[second] ?? null];
+    const [a, b] = [at(block, first), at(block, second)];
     return a === null || b === null ? [] : [{ a, b }];
   });
   if (shared.length < 2) return null;
