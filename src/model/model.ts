@@ -1,4 +1,5 @@
 import type { Catch } from "../data/types.ts";
+import { at } from "../errors/at.ts";
 import { defaults } from "../results/defaults.ts";
 import { refuseUnknownOptions, requireModelOptions } from "../results/options.ts";
 import { median } from "../statistics/summary.ts";
@@ -92,7 +93,7 @@ export function fitModel(
         across: fillsTogether(stretches, scatter, level, borrowed),
         screening,
         withAll: withAllCatches(meter, screening, { level, borrowed, choices }),
-        constantMass: constantMass[i] ?? null,
+        constantMass: at(constantMass, i),
         turnsPerCatch: median(newestFill(meter).catches.map(({ turns }) => turns)),
         heaviestCatchKg,
       };

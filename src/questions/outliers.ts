@@ -1,4 +1,5 @@
 import { sum } from "simple-statistics";
+import { lastOf } from "../errors/at.ts";
 import type { PooledScatter } from "../model/catch-scatter.ts";
 import { newestFill } from "../model/meters.ts";
 import { estimateOf, type MeterModel } from "../model/model.ts";
@@ -55,8 +56,7 @@ export function outliers(meter: MeterModel, options: OutliersOptions): Outliers 
   const newest = newestFill(meter);
   const judged = findings.map((finding) => judgeFill(finding, meter.screening));
   const fills = findings.map((finding) => screeningOf(meter, finding, options));
-  const today = fills.at(-1);
-  if (today === undefined) throw new RangeError("A meter has at least one fill by construction.");
+  const today = lastOf(fills);
   const found = {
     bin: meter.bin,
     product: meter.product,

@@ -1,4 +1,4 @@
-import { at } from "../errors/at.ts";
+import { at, lastOf } from "../errors/at.ts";
 import { studentTTwoSided } from "../numeric/distributions/student-t.ts";
 import { requireFinite } from "../numeric/domain.ts";
 import { noScatter } from "../numeric/rounding-dust.ts";
@@ -139,7 +139,7 @@ export function newestValue(
   const within = squaresAbout([earlier], evidence);
   if (noScatter(within, values)) return null;
   const meanBefore = mean(earlier);
-  const difference = at(values, values.length - 1) - meanBefore;
+  const difference = lastOf(values) - meanBefore;
   const standardError = Math.sqrt((within / df) * (1 + 1 / earlier.length));
   const statistic = difference / standardError;
   const pValue = studentTTwoSided(statistic, df);

@@ -34,8 +34,8 @@ export function inputOf({ fills }: Pick<Meter, "fills">, fill: Fill): Delivery["
 
 export function pointsOf(fill: Fill, { fit }: FillEstimate): readonly CatchPoint[] {
   return fit.points.map((point, i) => ({
-    row: fill.catches[i]?.row ?? 0,
-    catch: fill.catches[i]?.catch ?? 0,
+    row: at(fill.catches, i).row,
+    catch: at(fill.catches, i).catch,
     turns: point.x,
     netKg: point.y,
     deliveryKgPerTurn: point.y / point.x,

@@ -15,8 +15,14 @@ export interface VariableReader {
 
 export const densityName = "bulk density";
 
+const density: VariableReader = {
+  name: densityName,
+  unit: "kg/m³",
+  ofCatch: (row) => row.bulkDensityKgPerM3,
+};
+
 const knownReaders: readonly VariableReader[] = [
-  { name: densityName, unit: "kg/m³", ofCatch: (row) => row.bulkDensityKgPerM3 },
+  density,
   { name: "moisture", unit: "%", ofCatch: (row) => row.moisturePercent },
   { name: "meter speed", unit: "turns/min", ofCatch: (row) => row.meterRpm },
 ];
@@ -77,8 +83,7 @@ export function ofProduct({ fills }: ProductGroup, reader: VariableReader): numb
 
 /** Bulk density of a fill, kg/m³; null when not recorded. */
 export function densityOf(fill: Fill): number | null {
-  const [reader] = knownReaders;
-  return reader === undefined ? null : ofFill(fill, reader);
+  return ofFill(fill, density);
 }
 
 export function describeVariable(
