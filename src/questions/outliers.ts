@@ -8,7 +8,7 @@ import { relativeHalfWidth } from "../model/with-all-catches.ts";
 import { requireModelOptions } from "../results/options.ts";
 import type { OutsideVariance } from "../statistics/constant-offset.ts";
 import { outliersCautions } from "./outliers/cautions.ts";
-import { judgeFill } from "./outliers/judge-catch.ts";
+import { judgeFill } from "./outliers/judged-fill.ts";
 import { leftOutOf } from "./outliers/left-out.ts";
 import { influenceOfEach } from "./outliers/refit.ts";
 import type { Outliers, OutliersOptions } from "./outliers/result.ts";

@@ -26,7 +26,7 @@ export interface ChangePoint {
 }
 
 /** Fewest values on either side of a split: one alone would be an outlier, not a level. */
-export const fewestBesideChange = 2;
+const fewestBesideChange = 2;
 /** Fewest values that can be split. */
 export const fewestToSplit = 2 * fewestBesideChange;
 
