@@ -63,9 +63,10 @@ function limitLayer(
   family: (one: CatchJudgement) => FamilyJudgement | null,
   { x, y }: ResidualAxes,
 ): object {
-  const values = judged.map((one) => {
-    const limit = family(one)?.criticalValue ?? 0;
-    return { fill: one.fill, catch: one.catch, lower: -limit, upper: limit };
+  const values = judged.flatMap((one) => {
+    const limit = family(one)?.criticalValue;
+    if (limit === undefined) return [];
+    return [{ fill: one.fill, catch: one.catch, lower: -limit, upper: limit }];
   });
   return {
     data: { values },

@@ -12,3 +12,8 @@ export function at<T>(values: ArrayLike<T>, index: number): T {
     throw new NumericalError(`There is no value at place ${index} of ${values.length}.`);
   return value;
 }
+
+/** The last of values of which there is one by construction. */
+export function lastOf<T>(values: ArrayLike<T>): T {
+  return at(values, values.length - 1);
+}

@@ -1,4 +1,5 @@
 import type { Catch } from "../data/types.ts";
+import { at, lastOf } from "../errors/at.ts";
 import { studentTQuantile } from "../numeric/distributions/student-t.ts";
 import type { Estimate } from "../results/estimate.ts";
 import { mean } from "../statistics/summary.ts";
@@ -145,7 +146,7 @@ export function relativeRange(catches: readonly Catch[]): number {
 
 function farthestApart(catches: readonly Catch[]): readonly [number, number] {
   const sorted = [...catches].sort((a, b) => perTurn(a) - perTurn(b));
-  const ends = [sorted[0]?.catch ?? 0, sorted.at(-1)?.catch ?? 0] as const;
+  const ends = [at(sorted, 0).catch, lastOf(sorted).catch] as const;
   return ends[0] < ends[1] ? ends : [ends[1], ends[0]];
 }
 

@@ -1,4 +1,5 @@
 import { sum } from "simple-statistics";
+import { at } from "../errors/at.ts";
 import { isDust } from "../numeric/rounding-dust.ts";
 import type { Estimate } from "../results/estimate.ts";
 import {
@@ -134,7 +135,7 @@ function readingOf(fill: Fill, fit: ThroughOriginFit, divisionKg: number | null)
   const known = divisions.filter((division) => division !== null);
   if (known.length < divisions.length) return null;
   const effects = known.map((division, i) => {
-    const { x, leverage } = fit.points[i] ?? { x: 1, leverage: 0 };
+    const { x, leverage } = at(fit.points, i);
     return (division * leverage) / x;
   });
   return readingVariance(sum(effects));

@@ -1,3 +1,4 @@
+import { at } from "../errors/at.ts";
 import { median } from "../statistics/summary.ts";
 import type { Fill, Meter } from "./meters.ts";
 import { instantOf } from "./time-order.ts";
@@ -45,17 +46,17 @@ export function fillOrderOf(meter: Meter, meters: readonly Meter[]): FillOrder {
   const shared = others.every(({ fill }) => !numbers.has(fill.fill));
   const ordered = meter.fills.map(placed);
   const between = ordered.slice(1).map((later, i) => {
-    const earlier = ordered[i] ?? later;
+    const earlier = at(ordered, i);
     return others.filter((other) => liesBetween(earlier, other, later, shared));
   });
   return {
     otherProducts: [...new Set(between.flat().map(({ fill }) => fill.product))],
     productChangedBefore: between.flatMap((found, i) =>
-      found.length > 0 ? (ordered[i + 1]?.fill.fill ?? []) : [],
+      found.length > 0 ? at(ordered, i + 1).fill.fill : [],
     ),
     gaps: gapsIn(ordered, shared ? others : []),
     numbersFollowDates: ordered.every(
-      ({ fill }, i) => i === 0 || fill.fill > (ordered[i - 1]?.fill.fill ?? 0),
+      ({ fill }, i) => i === 0 || fill.fill > at(ordered, i - 1).fill.fill,
     ),
     productsInOrder: shared || [...ordered, ...others].every(({ instant }) => instant !== null),
   };
@@ -78,15 +79,15 @@ function liesBetween(
   later: Placed,
   sharedNumbers: boolean,
 ): boolean {
-  const [from, at, to] = [earlier.instant, other.instant, later.instant];
-  const toldByDate = from !== null && at !== null && to !== null && at !== from && at !== to;
-  if (toldByDate) return from < at && at < to;
+  const [from, then, to] = [earlier.instant, other.instant, later.instant];
+  const toldByDate = from !== null && then !== null && to !== null && then !== from && then !== to;
+  if (toldByDate) return from < then && then < to;
   const [first, middle, last] = [earlier.fill.fill, other.fill.fill, later.fill.fill];
   return sharedNumbers && first < middle && middle < last;
 }
 
 function gapsIn(fills: readonly Placed[], others: readonly Placed[]): readonly FillGap[] {
-  const steps = fills.slice(1).map((later, i) => stepBetween(fills[i] ?? later, later, others));
+  const steps = fills.slice(1).map((later, i) => stepBetween(at(fills, i), later, others));
   const pauses = steps.flatMap(({ days }) => days ?? []);
   const long =
     pauses.length === 0 ? 0 : Math.max(daysOfLongPause, timesUsualPause * median(pauses));

@@ -1,8 +1,9 @@
+import { at, lastOf } from "../errors/at.ts";
 import { studentTQuantile } from "../numeric/distributions/student-t.ts";
 import type { Estimate } from "../results/estimate.ts";
 import { changePointCritical, fewestToSplit } from "../statistics/change-point.ts";
 import { newestLimit } from "../statistics/shift-evidence-limit.ts";
-import type { SeriesReplay, SeriesStep } from "../statistics/shift-replay.ts";
+import type { SeriesReplay } from "../statistics/shift-replay.ts";
 import { noPrior } from "../statistics/spread-prior.ts";
 import { spreadWithin } from "../statistics/spread-within.ts";
 import { lineAt, weightedLine } from "../statistics/straight-line.ts";
@@ -88,24 +89,22 @@ export interface ReplayedFills {
 
 /** Changes of level that were found, oldest first. */
 export function foundChanges({ fills, replay, level }: ReplayedFills): readonly FoundChange[] {
-  const stretches = replay.stretches.map(({ places }) => places.flatMap((i) => fills[i] ?? []));
+  const stretches = replay.stretches.map(({ places }) => places.map((i) => at(fills, i)));
   const spread = spreadWithin(stretches.map(deliveriesOf), noPrior);
   return replay.stretches.flatMap(({ begins, foundAt }, i) => {
-    const [earlier, later] = [stretches[i - 1], stretches[i]];
-    const first = later?.[0];
     if (begins !== "moved" || foundAt === null) return [];
-    if (earlier === undefined || later === undefined || first === undefined) return [];
-    const [before, after] = [earlier, later].map((own) => mean(deliveriesOf(own)));
-    const { lasting } = stepAt(replay, foundAt);
-    const own = stepAt(replay, fills.indexOf(first));
+    const [earlier, later] = [at(stretches, i - 1), at(stretches, i)];
+    const first = at(later, 0);
+    const { lasting } = at(replay.steps, foundAt);
+    const own = at(replay.steps, fills.indexOf(first));
     return [
       {
         since: placeOf(first),
-        foundWith: fills[foundAt]?.fill ?? first.fill,
+        foundWith: at(fills, foundAt).fill,
         fillsBefore: earlier.length,
         fillsSince: later.length,
-        before: before ?? 0,
-        after: after ?? 0,
+        before: mean(deliveriesOf(earlier)),
+        after: mean(deliveriesOf(later)),
         size: sizeOf(earlier, later, spread, level),
         evidence: lasting?.evidence ?? null,
         limit: lasting?.limit ?? null,
@@ -150,10 +149,9 @@ export function differingFill(
   { fills, replay, level }: ReplayedFills,
   flagged: (fill: Fill) => boolean,
 ): DifferingFill | null {
-  const newest = fills.at(-1);
-  const step = replay.steps.at(-1);
-  const stretch = (replay.stretches.at(-1)?.places ?? []).flatMap((i) => fills[i] ?? []);
-  if (newest === undefined || step?.outcome !== "differs" || step.newest === null) return null;
+  const [newest, step] = [lastOf(fills), lastOf(replay.steps)];
+  if (step.outcome !== "differs" || step.newest === null) return null;
+  const stretch = lastOf(replay.stretches).places.map((i) => at(fills, i));
   const { meanBefore, difference, standardError, df, pValue } = step.newest;
   const catches = newest.totals.catches;
   const usualCatches = median(fills.slice(0, -1).map(({ totals }) => totals.catches));
@@ -181,17 +179,16 @@ export function differingFill(
 
 /** The rise or fall found with the newest fill; null: none was. */
 export function trendingFills({ fills, replay, level }: ReplayedFills): TrendingFills | null {
-  const step = replay.steps.at(-1);
-  const stretch = (replay.stretches.at(-1)?.places ?? []).flatMap((i) => fills[i] ?? []);
-  const [first] = stretch;
-  if (first === undefined || step?.outcome !== "trending" || step.lasting === null) return null;
+  const step = lastOf(replay.steps);
+  if (step.outcome !== "trending" || step.lasting === null) return null;
+  const stretch = lastOf(replay.stretches).places.map((i) => at(fills, i));
   const center = mean(deliveriesOf(stretch));
   const line = weightedLine(
     stretch.map((_, i) => i + 1),
     deliveriesOf(stretch).map((delivery) => delivery / center),
   );
   return {
-    from: placeOf(first),
+    from: placeOf(at(stretch, 0)),
     fills: stretch.length,
     perFill: tEstimate(
       line.slope,
@@ -213,19 +210,11 @@ export function trendingFills({ fills, replay, level }: ReplayedFills): Trending
 /** Fills that stood apart, oldest first. */
 export function apartFills({ fills, replay }: ReplayedFills): readonly ApartFill[] {
   return replay.apart.flatMap(({ place, settledAt }) => {
-    const [odd, back] = [fills[place], fills[settledAt]];
-    const { newest } = stepAt(replay, place);
-    if (odd === undefined || back === undefined || newest === null) return [];
-    return [
-      { ...placeOf(odd), difference: newest.difference / newest.meanBefore, backWith: back.fill },
-    ];
+    const { newest } = at(replay.steps, place);
+    if (newest === null) return [];
+    const difference = newest.difference / newest.meanBefore;
+    return [{ ...placeOf(at(fills, place)), difference, backWith: at(fills, settledAt).fill }];
   });
-}
-
-function stepAt({ steps }: SeriesReplay, place: number): SeriesStep {
-  const step = steps[place];
-  if (step === undefined) throw new RangeError("Every value has a step by construction.");
-  return step;
 }
 
 function placeOf({ fill, takenAt }: Fill): FillPlace {

@@ -1,4 +1,5 @@
 import { entryFor } from "../data/setup.ts";
+import { at } from "../errors/at.ts";
 import { fewestForLasting } from "../statistics/shift-evidence.ts";
 import {
   replayShifts,
@@ -113,7 +114,7 @@ export function historyOf(meter: Meter, level: number, choices: HistoryChoices =
   return {
     status: asked === "never" ? "not asked" : statusOf(replay, differs),
     stretches: replay.stretches.map(({ places, begins }) => ({
-      fills: places.flatMap((i) => fills[i] ?? []),
+      fills: places.map((i) => at(fills, i)),
       begins: begins === "series" ? "log" : begins === "afresh" ? "setup" : begins,
     })),
     stoodApart: apartFills(replayed),
@@ -121,7 +122,7 @@ export function historyOf(meter: Meter, level: number, choices: HistoryChoices =
     moved: movedLately(replay) ? (changes.at(-1) ?? null) : null,
     differs,
     trending: trendingFills(replayed),
-    steps: asked === "never" ? [] : replay.steps.flatMap((step, i) => stepOf(step, fills[i])),
+    steps: asked === "never" ? [] : replay.steps.map((step, i) => stepOf(step, at(fills, i))),
     beforeNewest: beforeNewest(fills, replay),
   };
 }
@@ -161,21 +162,15 @@ function movedLately({ steps, stretches }: SeriesReplay): boolean {
   return inForce.foundAt === steps.length - 1 || inForce.places.length < fewestForLasting;
 }
 
-function stepOf(
-  { outcome, settled, newest, lasting }: SeriesStep,
-  fill: Fill | undefined,
-): readonly HistoryStep[] {
-  if (fill === undefined) return [];
-  return [
-    {
-      fill: fill.fill,
-      outcome,
-      settled,
-      pValue: newest?.pValue ?? null,
-      evidence: lasting?.evidence ?? null,
-      limit: lasting?.limit ?? null,
-    },
-  ];
+function stepOf({ outcome, settled, newest, lasting }: SeriesStep, { fill }: Fill): HistoryStep {
+  return {
+    fill,
+    outcome,
+    settled,
+    pValue: newest?.pValue ?? null,
+    evidence: lasting?.evidence ?? null,
+    limit: lasting?.limit ?? null,
+  };
 }
 
 function beforeNewest(fills: readonly Fill[], { steps, apart }: SeriesReplay): readonly Fill[] {

@@ -1,6 +1,6 @@
 import { sum } from "simple-statistics";
 import type { Catch } from "../data/types.ts";
-import { at } from "../errors/at.ts";
+import { at, lastOf } from "../errors/at.ts";
 import { groupBy } from "../numeric/group-by.ts";
 import { inTimeOrder } from "./time-order.ts";
 import { deliveryOf, type FillTotals, totalsOf } from "./totals.ts";
@@ -58,7 +58,7 @@ export function metersOf(catches: readonly Catch[]): readonly Meter[] {
 
 /** The newest fill of a meter: the one that is in the bin now. */
 export function newestFill(meter: Meter): Fill {
-  return at(meter.fills, meter.fills.length - 1);
+  return lastOf(meter.fills);
 }
 
 /** The fill had it these catches only; what it lends to others stays. */

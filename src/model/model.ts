@@ -1,5 +1,6 @@
 import type { Catch } from "../data/types.ts";
 
+import { at } from "../errors/at.ts";
 import {
   modelRules,
   type OptionsOf,
@@ -97,7 +98,7 @@ export function fitModel(
         across: fillsTogether(stretches, scatter, level, borrowed),
         screening,
         withAll: withAllCatches(meter, screening, { level, borrowed, choices }),
-        constantMass: constantMass[i] ?? null,
+        constantMass: at(constantMass, i),
         turnsPerCatch: median(newestFill(meter).catches.map(({ turns }) => turns)),
         heaviestCatchKg,
       };

@@ -1,3 +1,4 @@
+import { at } from "../errors/at.ts";
 import { NumericalError } from "../errors/errors.ts";
 import { requireFinite, requirePositive } from "./domain.ts";
 import {
@@ -44,15 +45,13 @@ export function leastSquares(
 ): LeastSquaresFit {
   check(rows, y, weights);
   const roots = rows.map((_, i) => Math.sqrt(weights?.[i] ?? 1));
-  const scaledRows = rows.map((row, i) => row.map((value) => value * (roots[i] ?? 1)));
-  const columns = (rows[0] ?? []).map((_, j) =>
-    Float64Array.from(scaledRows, (row) => row[j] ?? 0),
-  );
-  const target = Float64Array.from(y, (value, i) => value * (roots[i] ?? 1));
+  const scaledRows = rows.map((row, i) => row.map((value) => value * at(roots, i)));
+  const columns = at(rows, 0).map((_, j) => Float64Array.from(scaledRows, (row) => at(row, j)));
+  const target = Float64Array.from(y, (value, i) => value * at(roots, i));
   triangulate(columns, target);
   const coefficients = solveUpper(columns, target);
-  const residuals = rows.map((row, i) => (y[i] ?? 0) - innerProduct(row, coefficients));
-  const weighted = residuals.map((residual, i) => residual * (roots[i] ?? 1));
+  const residuals = rows.map((row, i) => at(y, i) - innerProduct(row, coefficients));
+  const weighted = residuals.map((residual, i) => residual * at(roots, i));
   const inverse = inverseUpper(columns);
   return {
     coefficients,
@@ -76,7 +75,7 @@ function scatter(
   const covariance = unscaledCovariance.map((row) =>
     row.map((value) => (residualSumOfSquares / df) * value),
   );
-  const standardErrors = covariance.map((row, j) => Math.sqrt(row[j] ?? 0));
+  const standardErrors = covariance.map((row, j) => Math.sqrt(at(row, j)));
   return { ...known, covariance, standardErrors };
 }
 

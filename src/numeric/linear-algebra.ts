@@ -1,3 +1,4 @@
+import { at } from "../errors/at.ts";
 import { NumericalError } from "../errors/errors.ts";
 
 /** A column this much shorter, once the columns before it are taken out, is a combination of them but for rounding. */
@@ -17,12 +18,12 @@ export function triangulate(columns: Columns, target: Float64Array): void {
   const lengths = columns.map((column) => tailLength(column, 0));
   columns.forEach((column, k) => {
     const length = tailLength(column, k);
-    if (!(length > rankTolerance * (lengths[k] ?? 0))) {
+    if (!(length > rankTolerance * at(lengths, k))) {
       throw new NumericalError(
         `leastSquares: column ${k + 1} is a combination of the columns before it, or zero; its coefficient cannot be told.`,
       );
     }
-    const pivot = column[k] ?? 0;
+    const pivot = at(column, k);
     // The sign that adds, never subtracts, keeps the reflection accurate.
     const diagonal = pivot > 0 ? -length : length;
     column[k] = pivot - diagonal;
@@ -35,12 +36,12 @@ export function triangulate(columns: Columns, target: Float64Array): void {
 
 /** Solves R·z = right for the upper triangle R held in `columns`. */
 export function solveUpper(columns: Columns, right: ArrayLike<number>): number[] {
-  const solution = Array.from({ length: columns.length }, (_, i) => right[i] ?? 0);
+  const solution = Array.from({ length: columns.length }, (_, i) => at(right, i));
   for (let k = columns.length - 1; k >= 0; k--) {
-    const column = columns[k] ?? emptyColumn;
-    const value = (solution[k] ?? 0) / (column[k] ?? 1);
+    const column = at(columns, k);
+    const value = at(solution, k) / at(column, k);
     solution[k] = value;
-    for (let i = 0; i < k; i++) solution[i] = (solution[i] ?? 0) - value * (column[i] ?? 0);
+    for (let i = 0; i < k; i++) solution[i] = at(solution, i) - value * at(column, i);
   }
   return solution;
 }
@@ -49,9 +50,9 @@ export function solveUpper(columns: Columns, right: ArrayLike<number>): number[]
 export function solveUpperTransposed(columns: Columns, right: ArrayLike<number>): number[] {
   const solution: number[] = [];
   columns.forEach((column, k) => {
-    let value = right[k] ?? 0;
-    for (let i = 0; i < k; i++) value -= (column[i] ?? 0) * (solution[i] ?? 0);
-    solution.push(value / (column[k] ?? 1));
+    let value = at(right, k);
+    for (let i = 0; i < k; i++) value -= at(column, i) * at(solution, i);
+    solution.push(value / at(column, k));
   });
   return solution;
 }
@@ -60,17 +61,26 @@ export function solveUpperTransposed(columns: Columns, right: ArrayLike<number>)
 export function inverseUpper(columns: Columns): number[][] {
   const unit = (place: number) => columns.map((_, i) => (i === place ? 1 : 0));
   const inverseColumns = columns.map((_, k) => solveUpper(columns, unit(k)));
-  return columns.map((_, i) => inverseColumns.map((column) => column[i] ?? 0));
+  return columns.map((_, i) => inverseColumns.map((column) => at(column, i)));
 }
 
 /** Σ a·b. */
 export function innerProduct(a: ArrayLike<number>, b: ArrayLike<number>): number {
   let total = 0;
-  for (let i = 0; i < a.length; i++) total += (a[i] ?? 0) * (b[i] ?? 0);
+  for (let i = 0; i < a.length; i++) total += at(a, i) * at(b, i);
   return total;
 }
 
-const emptyColumn = new Float64Array(0);
+/** vectorᵀ · matrix · vector. */
+export function quadraticForm(
+  matrix: readonly (readonly number[])[],
+  vector: readonly number[],
+): number {
+  return innerProduct(
+    vector,
+    matrix.map((row) => innerProduct(row, vector)),
+  );
+}
 
 /** Euclidean length of a column from row `from` on. */
 function tailLength(column: Float64Array, from: number): number {
@@ -82,6 +92,6 @@ function tailLength(column: Float64Array, from: number): number {
 function reflect(column: Float64Array, mirror: Float64Array, k: number, scale: number): void {
   const factor = innerProduct(mirror.subarray(k), column.subarray(k)) / scale;
   for (let i = k; i < column.length; i++) {
-    column[i] = (column[i] ?? 0) + factor * (mirror[i] ?? 0);
+    column[i] = at(column, i) + factor * at(mirror, i);
   }
 }

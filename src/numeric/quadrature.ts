@@ -1,3 +1,4 @@
+import { at } from "../errors/at.ts";
 import { requireWhole } from "./domain.ts";
 
 /** Points in (−1, 1) and weights that sum to 2. */
@@ -6,11 +7,13 @@ export interface QuadratureRule {
   readonly weights: Float64Array;
 }
 
+/** Rules made so far; so few that whoever asks for ever new ones does not fill the memory. */
 const rules = new Map<number, QuadratureRule>();
+const mostKept = 32;
 
 /**
  * Gauss–Legendre rule: exact for polynomials up to degree 2·points − 1.
- * The nodes are the roots of the Legendre polynomial, found by Newton's method; rules are kept once made.
+ * The nodes are the roots of the Legendre polynomial, found by Newton's method; the last few rules are kept.
  *
  * @param points whole number of at least 1
  * @throws NumericalError when points is not such a number
@@ -35,6 +38,7 @@ export function gaussLegendreRule(points: number): QuadratureRule {
     weights[i] = 2 / ((1 - x * x) * slope * slope);
   }
   const rule = { nodes, weights };
+  if (rules.size === mostKept) rules.clear();
   rules.set(points, rule);
   return rule;
 }
@@ -55,7 +59,7 @@ export function integratePanel(
   const half = 0.5 * (upper - lower);
   const middle = lower + half;
   let sum = 0;
-  for (let i = 0; i < points; i++) sum += (weights[i] ?? 0) * f(middle + half * (nodes[i] ?? 0));
+  for (let i = 0; i < points; i++) sum += at(weights, i) * f(middle + half * at(nodes, i));
   return half * sum;
 }
 

@@ -2,11 +2,12 @@ import { type Fill, newestFill } from "../model/meters.ts";
 import { estimateOf, type MeterModel } from "../model/model.ts";
 import { requireModelOptions } from "../results/options.ts";
 import { lackOfFit } from "../statistics/lack-of-fit.ts";
-import { fitThroughOrigin, variancePowers } from "../statistics/through-origin.ts";
+import { variancePowers } from "../statistics/through-origin.ts";
 import { deliveryCautions } from "./delivery/cautions.ts";
 import { constantMassCheck } from "./delivery/constant-mass.ts";
 import { deliveryLine, nextCatchEstimate } from "./delivery/line.ts";
 import {
+  fitBy,
   inputOf,
   pointsOf,
   standardErrorFrom,
@@ -57,7 +58,7 @@ export function delivery(
   };
   const checks = {
     constantMass: constantMassCheck(fill, meter.scatter, level),
-    lackOfFit: lackOfFit(fitThroughOrigin(fit.points)),
+    lackOfFit: lackOfFit(fitBy("proportional", fit)),
   };
   return {
     kind: "delivery",
@@ -87,7 +88,7 @@ export function delivery(
     points: pointsOf(fill, estimated),
     line: deliveryLine(Math.max(...fill.catches.map((row) => row.turns)), line),
     ...checks,
-    weightings: weightingsOf(fill),
+    weightings: weightingsOf(fit),
     cautions: deliveryCautions({
       ...checks,
       fill,

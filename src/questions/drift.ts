@@ -1,3 +1,4 @@
+import { at, lastOf } from "../errors/at.ts";
 import { type FillGap, fillOrderOf } from "../model/fill-order.ts";
 import {
   type HistoryStatus,
@@ -185,8 +186,8 @@ function driftFills(meter: MeterModel, options: DriftOptions): readonly DriftFil
 
 function stretchOf({ fills, begins }: Stretch): DriftStretch {
   return {
-    from: fills[0]?.fill ?? 0,
-    to: fills.at(-1)?.fill ?? 0,
+    from: at(fills, 0).fill,
+    to: lastOf(fills).fill,
     fills: fills.length,
     begins,
     mean: mean(deliveriesOf(fills)),

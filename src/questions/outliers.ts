@@ -1,4 +1,5 @@
 import { sum } from "simple-statistics";
+import { lastOf } from "../errors/at.ts";
 import type { PooledScatter } from "../model/catch-scatter.ts";
 import { newestFill } from "../model/meters.ts";
 import { estimateOf, type MeterModel } from "../model/model.ts";
@@ -7,7 +8,7 @@ import { relativeHalfWidth } from "../model/with-all-catches.ts";
 import { requireModelOptions } from "../results/options.ts";
 import type { OutsideVariance } from "../statistics/constant-offset.ts";
 import { outliersCautions } from "./outliers/cautions.ts";
-import { judgeFill } from "./outliers/judge-catch.ts";
+import { judgeFill } from "./outliers/judged-fill.ts";
 import { leftOutOf } from "./outliers/left-out.ts";
 import { influenceOfEach } from "./outliers/refit.ts";
 import type { Outliers, OutliersOptions } from "./outliers/result.ts";
@@ -55,8 +56,7 @@ export function outliers(meter: MeterModel, options: OutliersOptions): Outliers 
   const newest = newestFill(meter);
   const judged = findings.map((finding) => judgeFill(finding, meter.screening));
   const fills = findings.map((finding) => screeningOf(meter, finding, options));
-  const today = fills.at(-1);
-  if (today === undefined) throw new RangeError("A meter has at least one fill by construction.");
+  const today = lastOf(fills);
   const found = {
     bin: meter.bin,
     product: meter.product,

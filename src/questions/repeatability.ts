@@ -1,4 +1,5 @@
-import { chooseScatter, pooledScatter } from "../model/catch-scatter.ts";
+import { pooledScatter } from "../model/catch-scatter.ts";
+import type { FillEstimate } from "../model/doubted-estimate.ts";
 import { type Fill, newestFill } from "../model/meters.ts";
 import { estimateOf, type MeterModel, type ModelOptions } from "../model/model.ts";
 import { readingVariance } from "../model/reading.ts";
@@ -89,12 +90,13 @@ export function repeatability(
   const { level } = options;
   const turns = median(fill.catches.map((row) => row.turns));
   const earlierFills = meter.fills.slice(0, meter.fills.indexOf(fill));
-  const [own, before] = [[fill], earlierFills].map((fills) =>
-    relativeScatter(pooledScatter(fills), turns, fill.delivery, level),
-  );
-  const comparison = compareScatter(own ?? null, before ?? null, level);
-  const state = stateOf(fill, meter, turns, options);
-  const shareOfFill = readingShareOf(fill, meter, options);
+  const scatterOf = (fills: readonly Fill[]) =>
+    relativeScatter(pooledScatter(fills), turns, fill.delivery, level);
+  const [own, before] = [scatterOf([fill]), scatterOf(earlierFills)];
+  const comparison = compareScatter(own, before, level);
+  const estimated = estimateOf(meter, fill, options);
+  const state = stateOf(fill, estimated, turns, options);
+  const shareOfFill = readingShareOf(estimated);
   return {
     kind: "repeatability",
     bin: fill.bin,
@@ -103,8 +105,8 @@ export function repeatability(
     takenAt: fill.takenAt,
     options,
     input: { catches: fill.totals.catches, turns, earlierFills: earlierFills.length },
-    today: own ?? null,
-    earlier: before ?? null,
+    today: own,
+    earlier: before,
     comparison,
     practice: practiceOf(comparison, level),
     twoCatchesWithin: twoCatchesWithin(state),
@@ -116,13 +118,13 @@ export function repeatability(
       catches: one.totals.catches,
       scatter: relativeScatter(pooledScatter([one]), turns, one.delivery, level),
     })),
-    cautions: cautionsOf(fill, comparison, before ?? null, level),
+    cautions: cautionsOf(fill, comparison, before, level),
   };
 }
 
 /** Part of the variance of the fill's delivery that reading the scale makes up; null: unknown. */
-function readingShareOf(fill: Fill, meter: MeterModel, options: ModelOptions): number | null {
-  const { division, total } = estimateOf(meter, fill, options).variance;
+function readingShareOf({ variance }: FillEstimate): number | null {
+  const { division, total } = variance;
   return division === null || total === null || total === 0 ? null : division / total;
 }
 
@@ -145,11 +147,11 @@ const beyondUsual = 0.002;
 
 function stateOf(
   fill: Fill,
-  meter: MeterModel,
+  { scatter }: FillEstimate,
   turns: number,
   { level, scaleDivisionKg }: ModelOptions,
 ): CatchingState {
-  const { variance, df } = chooseScatter(fill, meter.scatter);
+  const { variance, df } = scatter;
   const divisions = fill.catches.map((row) => row.divisionKg ?? scaleDivisionKg ?? 0);
   return {
     turns,

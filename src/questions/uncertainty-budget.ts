@@ -1,3 +1,4 @@
+import { at } from "../errors/at.ts";
 import type { MeterModel } from "../model/model.ts";
 import { requireModelOptions } from "../results/options.ts";
 import { type Budget, propagateUncertainty } from "../statistics/propagation.ts";
@@ -85,22 +86,10 @@ function budgetOf(
 
 function linesOf({ contributions }: Budget, sources: readonly Source[]): readonly BudgetLine[] {
   return contributions
-    .flatMap(({ value, standardUncertainty, law, df, sensitivity, contribution, share }, i) => {
-      const source = sources[i];
-      if (source === undefined) return [];
-      return [
-        {
-          source: source.name,
-          unit: source.unit,
-          value,
-          standardUncertainty,
-          law,
-          df,
-          sensitivity,
-          contribution,
-          share,
-        },
-      ];
+    .map(({ value, standardUncertainty, law, df, sensitivity, contribution, share }, i) => {
+      const { name, unit } = at(sources, i);
+      const ofInput = { value, standardUncertainty, law, df };
+      return { source: name, unit, ...ofInput, sensitivity, contribution, share };
     })
     .sort((a, b) => b.share - a.share);
 }

@@ -93,7 +93,7 @@ export function isAbout(
   );
 }
 
-export const nowhere: Where = { bin: null, product: null, fill: null, catches: [] };
+const nowhere: Where = { bin: null, product: null, fill: null, catches: [] };
 
 export function caution<C extends CautionCode>(
   code: C,

@@ -36,7 +36,7 @@ export interface OneWayAnova {
 export function oneWayAnova(groups: readonly (readonly number[])[]): OneWayAnova {
   check(groups);
   // Any value near the data will do as origin: differences from it are small, so their rounding is small too.
-  const origin = groups[0]?.[0] ?? 0;
+  const origin = at(at(groups, 0), 0);
   const shifted = groups.map((group) => group.map((value) => value - origin));
   const means = shifted.map(mean);
   const grandMean = mean(shifted.flat());

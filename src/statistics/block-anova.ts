@@ -1,3 +1,4 @@
+import { at } from "../errors/at.ts";
 import { NumericalError } from "../errors/errors.ts";
 import { fUpperTail } from "../numeric/distributions/f.ts";
 import { requireFinite } from "../numeric/domain.ts";
@@ -32,11 +33,11 @@ export function blockAnova(blocks: readonly (readonly number[])[]): BlockAnova {
   check(blocks, treatments);
   const blockMeans = blocks.map(mean);
   const treatmentMeans = Array.from({ length: treatments }, (_, j) =>
-    mean(blocks.map((block) => block[j] ?? 0)),
+    mean(blocks.map((block) => at(block, j))),
   );
   const grand = mean(blockMeans);
   const residuals = blocks.flatMap((block, i) =>
-    block.map((value, j) => value - (blockMeans[i] ?? 0) - ((treatmentMeans[j] ?? 0) - grand)),
+    block.map((value, j) => value - at(blockMeans, i) - (at(treatmentMeans, j) - grand)),
   );
   const squares = (values: readonly number[]) => accurateSum(values.map((value) => value ** 2));
   const treatmentSumOfSquares = blocks.length * squares(treatmentMeans.map((m) => m - grand));

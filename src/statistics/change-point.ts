@@ -1,3 +1,4 @@
+import { at } from "../errors/at.ts";
 import { NumericalError } from "../errors/errors.ts";
 import { studentTQuantile, studentTTwoSided } from "../numeric/distributions/student-t.ts";
 import { requireFinite, requireNumber, requireProbability } from "../numeric/domain.ts";
@@ -25,7 +26,7 @@ export interface ChangePoint {
 }
 
 /** Fewest values on either side of a split: one alone would be an outlier, not a level. */
-export const fewestBesideChange = 2;
+const fewestBesideChange = 2;
 /** Fewest values that can be split. */
 export const fewestToSplit = 2 * fewestBesideChange;
 
@@ -138,17 +139,19 @@ function shareCountedOnce(ofOneSplit: number, n: number): number {
   const [small, large, weight] = neighbours(table.sizes, n);
   const toward = weight === 0 ? 0 : logRatio(n, table.sizes, small, large);
   const exponent = -Math.log10(Math.max(ofOneSplit, Number.MIN_VALUE));
-  const at = (size: number) => logShare(table.shares[size] ?? [], exponent);
-  return Math.exp(at(small) * (1 - toward) + (toward === 0 ? 0 : at(large) * toward));
+  const logShareOf = (size: number) => logShare(at(table.shares, size), exponent);
+  return Math.exp(
+    logShareOf(small) * (1 - toward) + (toward === 0 ? 0 : logShareOf(large) * toward),
+  );
 }
 
 function logShare(shares: readonly number[], exponent: number): number {
   const [low, high, weight] = neighbours(table.exponents, exponent);
-  return Math.log(shares[low] ?? 1) * (1 - weight) + Math.log(shares[high] ?? 1) * weight;
+  return Math.log(at(shares, low)) * (1 - weight) + Math.log(at(shares, high)) * weight;
 }
 
 function logRatio(n: number, sizes: readonly number[], small: number, large: number): number {
-  const [a, b] = [sizes[small] ?? n, sizes[large] ?? n];
+  const [a, b] = [at(sizes, small), at(sizes, large)];
   return Math.log(n / a) / Math.log(b / a);
 }
 
@@ -158,6 +161,6 @@ function neighbours(ascending: readonly number[], x: number): readonly [number, 
   const above = ascending.findIndex((value) => value >= x);
   if (above === -1) return [last, last, 0];
   if (above === 0 || ascending[above] === x) return [above, above, 0];
-  const [low, high] = [ascending[above - 1] ?? x, ascending[above] ?? x];
+  const [low, high] = [at(ascending, above - 1), at(ascending, above)];
   return [above - 1, above, (x - low) / (high - low)];
 }

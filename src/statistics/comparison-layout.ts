@@ -1,3 +1,4 @@
+import { at } from "../errors/at.ts";
 import { isDust } from "../numeric/rounding-dust.ts";
 import { blockAnova } from "./block-anova.ts";
 import { combinedDf, pooledVariance, type Sample, sampleOf, varianceOfMean } from "./sample.ts";
@@ -78,8 +79,7 @@ export function independentLayout(
     adjustment: "single step",
     overall: samples.every(({ variance }) => variance > 0) ? welchOneWay(samples) : null,
     pairOf: ({ first, second }) => {
-      const [a, b] = [samples[first], samples[second]];
-      if (a === undefined || b === undefined) return null;
+      const [a, b] = [at(samples, first), at(samples, second)];
       return { first: a.mean, second: b.mean, n: [a.n, b.n], error: errorOf(a, b) };
     },
   };
@@ -119,8 +119,8 @@ export function blockLayout(
     adjustment: "single step",
     overall: anova?.test ?? null,
     pairOf: ({ first, second }) => {
-      const [a, b] = [anova?.treatmentMeans[first], anova?.treatmentMeans[second]];
-      if (anova === null || a === undefined || b === undefined) return null;
+      if (anova === null) return null;
+      const [a, b] = [at(anova.treatmentMeans, first), at(anova.treatmentMeans, second)];
       const variance = anova.errorMeanSquare / complete.length;
       const error =
         anova.test === null ? null : independentError(variance, variance, anova.errorDf);
@@ -181,7 +181,7 @@ function pairedMeans(
   { first, second }: Pair,
 ): PairOfMeans | null {
   const shared = blocks.flatMap((block) => {
-    const [a, b] = [block[first] ?? null, block[second] ?? null];
+    const [a, b] = [at(block, first), at(block, second)];
     return a === null || b === null ? [] : [{ a, b }];
   });
   if (shared.length < 2) return null;

@@ -1,3 +1,4 @@
+import { at } from "../errors/at.ts";
 import { NumericalError } from "../errors/errors.ts";
 import { requireFinite, requirePositive } from "../numeric/domain.ts";
 import { mean } from "./summary.ts";
@@ -65,9 +66,7 @@ export function individualsChart(values: readonly number[], sigmas = 3): Individ
     );
   requirePositive("individualsChart", "sigmas", sigmas);
   const center = mean(values);
-  const meanMovingRange = mean(
-    values.slice(1).map((value, i) => Math.abs(value - (values[i] ?? value))),
-  );
+  const meanMovingRange = mean(values.slice(1).map((value, i) => Math.abs(value - at(values, i))));
   const standardDeviation = meanMovingRange / meanRangeOfTwo;
   const [lower, upper] = [center - sigmas * standardDeviation, center + sigmas * standardDeviation];
   const outside = values.flatMap((value, i) => (value < lower || value > upper ? i : []));

@@ -1,3 +1,4 @@
+import { at } from "../errors/at.ts";
 import { NumericalError } from "../errors/errors.ts";
 import { studentTQuantile } from "../numeric/distributions/student-t.ts";
 import type { OutsideVariance } from "./constant-offset.ts";
@@ -63,9 +64,8 @@ export function deletionSteps(
   let left = points.map((point, index) => ({ ...point, index }));
   while (steps.length < most && (left.length >= 2 || steps.length === 0)) {
     const farthest = farthestPlace(distances(left, outside) ?? []);
-    const point = left[farthest?.place ?? -1];
-    if (farthest === null || point === undefined) break;
-    const { index } = point;
+    if (farthest === null) break;
+    const { index } = at(left, farthest.place);
     steps.push({ ...withPValue(farthest.distance), index, remaining: left.length });
     left = left.filter((other) => other.index !== index);
   }

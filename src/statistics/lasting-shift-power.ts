@@ -1,3 +1,4 @@
+import { at } from "../errors/at.ts";
 import { requirePositive, requireWhole } from "../numeric/domain.ts";
 
 /** A shift that the replay would have been asked to find. */
@@ -70,7 +71,9 @@ export function lastingShiftChance({ before, after, shift }: PlannedShift): Shif
   const below = shift < Math.min(...shifts);
   if (above && below) return null;
   const chance = interpolate(befores, before, (i) =>
-    interpolate(shifts, shift, (j) => interpolate(afters, after, (k) => chances[i]?.[j]?.[k] ?? 0)),
+    interpolate(shifts, shift, (j) =>
+      interpolate(afters, after, (k) => at(at(at(chances, i), j), k)),
+    ),
   );
   return { chance, bound: above ? "at least" : below ? "at most" : "about" };
 }

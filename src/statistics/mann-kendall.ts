@@ -1,3 +1,4 @@
+import { at } from "../errors/at.ts";
 import { NumericalError } from "../errors/errors.ts";
 import { normalUpperTail } from "../numeric/distributions/normal.ts";
 import { requireFinite } from "../numeric/domain.ts";
@@ -49,7 +50,7 @@ export function mannKendall(values: readonly number[]): MannKendallTest {
 function scoreOf(values: readonly number[]): number {
   let score = 0;
   values.forEach((later, j) => {
-    for (let i = 0; i < j; i++) score += Math.sign(later - (values[i] ?? later));
+    for (let i = 0; i < j; i++) score += Math.sign(later - at(values, i));
   });
   return score;
 }
@@ -70,7 +71,7 @@ function exactTwoSided(score: number, n: number): number {
     const next = new Float64Array(shares.length + size - 1);
     shares.forEach((share, inversions) => {
       for (let more = 0; more < size; more++)
-        next[inversions + more] = (next[inversions + more] ?? 0) + share / size;
+        next[inversions + more] = at(next, inversions + more) + share / size;
     });
     shares = next;
   }

@@ -1,3 +1,4 @@
+import { at } from "../errors/at.ts";
 import { NumericalError } from "../errors/errors.ts";
 import { studentTTwoSided } from "../numeric/distributions/student-t.ts";
 import { requirePositive, requireProbability } from "../numeric/domain.ts";
@@ -131,8 +132,8 @@ function decideTogether(
       : tested.map(({ pValue }) => pValue);
   const equivalence = holmWithGaps(tested.map((one) => one.equivalence?.pValue ?? null));
   return tested.map((one, i) => {
-    const pValue = adjusted[i] ?? null;
-    const adjustedPValue = equivalence[i] ?? null;
+    const pValue = at(adjusted, i);
+    const adjustedPValue = at(equivalence, i);
     const differenceFound = pValue !== null && pValue < 1 - level;
     return {
       ...one,
@@ -162,7 +163,7 @@ function verdictOf(
 function holmWithGaps(pValues: readonly (number | null)[]): readonly (number | null)[] {
   const made = holm(pValues.filter((pValue) => pValue !== null));
   let next = 0;
-  return pValues.map((pValue) => (pValue === null ? null : (made[next++] ?? null)));
+  return pValues.map((pValue) => (pValue === null ? null : at(made, next++)));
 }
 
 function equivalenceOf(

@@ -1,3 +1,4 @@
+import { at } from "../errors/at.ts";
 import { NumericalError } from "../errors/errors.ts";
 import { studentTQuantile, studentTUpperTail } from "../numeric/distributions/student-t.ts";
 import { isDust } from "../numeric/rounding-dust.ts";
@@ -130,7 +131,7 @@ function farthestFromMean(
   places: readonly number[],
   side: GrubbsSide,
 ): Pick<EsdStep, "index" | "statistic"> | null {
-  const present = places.map((place) => values[place] ?? 0);
+  const present = places.map((place) => at(values, place));
   const center = mean(present);
   const spread = sampleStandardDeviation(present);
   if (isDust(spread, center)) return null;
@@ -141,9 +142,9 @@ function farthestFromMean(
         ? value - center
         : center - value;
   const index = places.reduce((farthest, place) =>
-    distance(values[place] ?? 0) > distance(values[farthest] ?? 0) ? place : farthest,
+    distance(at(values, place)) > distance(at(values, farthest)) ? place : farthest,
   );
-  return { index, statistic: distance(values[index] ?? 0) / spread };
+  return { index, statistic: distance(at(values, index)) / spread };
 }
 
 function allPlaces(values: readonly number[]): readonly number[] {

@@ -1,3 +1,4 @@
+import { at } from "../errors/at.ts";
 import { NumericalError } from "../errors/errors.ts";
 import { studentTTwoSided } from "../numeric/distributions/student-t.ts";
 import { noScatter } from "../numeric/rounding-dust.ts";
@@ -53,7 +54,7 @@ export function pooledSlope(groups: readonly SlopeGroup[]): PooledSlope | null {
     (line) => line.residualSumOfSquares + (line.slope - slope) ** 2 * line.sumOfSquaresX,
   );
   const weighted = groups.flatMap(({ y, weights }) =>
-    y.map((value, i) => value * Math.sqrt(weights[i] ?? 0)),
+    y.map((value, i) => value * Math.sqrt(at(weights, i))),
   );
   if (noScatter(residual, weighted)) return null;
   const standardError = Math.sqrt(residual / df / squaresX);

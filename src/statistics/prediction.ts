@@ -1,7 +1,9 @@
+import { at } from "../errors/at.ts";
 import { NumericalError } from "../errors/errors.ts";
 import { studentTQuantile } from "../numeric/distributions/student-t.ts";
 import { requireFinite } from "../numeric/domain.ts";
-import { inner, quadratic, type Regression } from "./regression.ts";
+import { innerProduct, quadraticForm } from "../numeric/linear-algebra.ts";
+import type { Regression } from "./regression.ts";
 
 /** What a regression expects at a new place. Errors and intervals are null without scatter to judge them by. */
 export interface Prediction {
@@ -35,12 +37,12 @@ export function predict(fit: Regression, row: readonly number[]): Prediction {
     throw new NumericalError(`predict: ${row.length} values for ${fit.names.length} variables.`);
   }
   row.forEach((value, j) => {
-    requireFinite("predict", fit.names[j] ?? "value", value);
+    requireFinite("predict", at(fit.names, j), value);
   });
-  const place = [1, ...row.map((value, j) => value - (fit.origin[j] ?? 0))];
+  const place = [1, ...row.map((value, j) => value - at(fit.origin, j))];
   const coefficients = [fit.centre, ...fit.slopes].map(({ value }) => value);
-  const value = inner(place, coefficients);
-  const leverage = quadratic(fit.unscaledCovariance, place);
+  const value = innerProduct(place, coefficients);
+  const leverage = quadraticForm(fit.unscaledCovariance, place);
   const largestLeverage = Math.max(...fit.points.map((point) => point.leverage));
   const sd = fit.residualStandardDeviation;
   const factor = sd === null ? null : sd * studentTQuantile((1 + fit.level) / 2, fit.df);

@@ -1,8 +1,8 @@
 import { sum } from "simple-statistics";
+import { at } from "../errors/at.ts";
 import { NumericalError } from "../errors/errors.ts";
 import { studentTQuantile } from "../numeric/distributions/student-t.ts";
 import { requireFinite, requirePositiveOrInfinite } from "../numeric/domain.ts";
-import type { RandomStream } from "../numeric/random.ts";
 
 /** What is believed about an input around its value: scaled Student's t, normal, or rectangular. */
 export type InputLaw = "t" | "normal" | "rectangular";
@@ -103,82 +103,6 @@ export function welchSatterthwaite(
   return doubt > 0 ? variance ** 2 / doubt : null;
 }
 
-export interface MonteCarloCheck {
-  readonly draws: number;
-  readonly seed: number;
-  readonly mean: number;
-  readonly standardDeviation: number;
-  /** Probabilistically symmetric interval. */
-  readonly lower: number;
-  readonly upper: number;
-  /** Standard error of the less certain end, from the draws themselves. */
-  readonly endError: number;
-}
-
-/**
- * The same result by drawing inputs: what the budget's linear sum is checked against.
- *
- * @param random  seeded stream; the same seed gives the same check
- * Source         JCGM 101:2008 (GUM supplement 1), clause 7; scaled t for inputs with finite df, 6.4.9
- */
-export function monteCarloCheck(
-  measurement: Measurement,
-  inputs: readonly Input[],
-  level: number,
-  draws: number,
-  random: RandomStream,
-  seed: number,
-): MonteCarloCheck {
-  checkInputs(inputs);
-  const results = Float64Array.from({ length: draws }, () =>
-    measurement(inputs.map((input) => drawOf(input, random))),
-  ).sort();
-  const tail = (1 - level) / 2;
-  const mean = sum([...results]) / draws;
-  const squares = sum(Array.from(results, (value) => (value - mean) ** 2));
-  const [lower, upper] = [tail, 1 - tail].map((share) => quantileOf(results, share));
-  return {
-    draws,
-    seed,
-    mean: finite(mean),
-    standardDeviation: Math.sqrt(squares / (draws - 1)),
-    lower: lower?.value ?? mean,
-    upper: upper?.value ?? mean,
-    endError: Math.max(lower?.standardError ?? 0, upper?.standardError ?? 0),
-  };
-}
-
-/**
- * A quantile of sorted draws. So many of n lie below it as a binomial count tells, of standard deviation √(n·p·(1 − p)):
- * the values that many places to either side are a standard error away.
- *
- * Source  JCGM 101:2008 (GUM supplement 1), 7.9; David & Nagaraja, Order Statistics (2003), 7.1
- */
-function quantileOf(sorted: Float64Array, share: number) {
-  const last = sorted.length - 1;
-  const place = Math.round(share * last);
-  const aside = Math.max(1, Math.round(Math.sqrt(sorted.length * share * (1 - share))));
-  const [below, value, above] = [place - aside, place, place + aside].map(
-    (one) => sorted[Math.min(Math.max(one, 0), last)] ?? 0,
-  );
-  return { value: value ?? 0, standardError: ((above ?? 0) - (below ?? 0)) / 2 };
-}
-
-function drawOf({ value, standardUncertainty, law, df }: Input, random: RandomStream): number {
-  switch (law) {
-    case "rectangular":
-      return value + standardUncertainty * Math.sqrt(3) * (2 * random.uniform() - 1);
-    case "normal":
-      return value + standardUncertainty * random.normal();
-    case "t":
-      return (
-        value +
-        (standardUncertainty * random.normal()) /
-          Math.sqrt(df === null ? 1 : random.chiSquared(df) / df)
-      );
-  }
-}
-
 // A step of the size of the uncertainty itself sees the curvature that the uncertainty would see.
 function sensitivityOf(
   measurement: Measurement,
@@ -186,18 +110,19 @@ function sensitivityOf(
   index: number,
   standardUncertainty: number,
 ): number {
-  const center = values[index] ?? 0;
+  const center = at(values, index);
   const step = Math.max(
     standardUncertainty * 0.01,
     Math.abs(center) * 1e-6,
     Number.MIN_VALUE * 2 ** 60,
   );
-  const at = (shift: number) =>
+  const moved = (shift: number) =>
     measurement(values.map((v, i) => (i === index ? center + shift : v)));
-  return finite((at(step) - at(-step)) / (2 * step));
+  return finite((moved(step) - moved(-step)) / (2 * step));
 }
 
-function checkInputs(inputs: readonly Input[]): void {
+/** @throws NumericalError without inputs, or when one is out of range */
+export function checkInputs(inputs: readonly Input[]): void {
   if (inputs.length === 0)
     throw new NumericalError("An uncertainty budget needs at least 1 input.");
   for (const { name, standardUncertainty, df } of inputs) {
@@ -210,7 +135,8 @@ function checkInputs(inputs: readonly Input[]): void {
   }
 }
 
-function finite(value: number): number {
+/** @throws NumericalError when a result is not finite */
+export function finite(value: number): number {
   if (!Number.isFinite(value))
     throw new NumericalError(
       `The result is ${value}; it must be finite for inputs near their values.`,

@@ -1,4 +1,5 @@
 import { sum } from "simple-statistics";
+import { at } from "../errors/at.ts";
 import { NumericalError } from "../errors/errors.ts";
 import { bracketRoot, findRoot } from "../numeric/roots.ts";
 import { noScatter } from "../numeric/rounding-dust.ts";
@@ -80,7 +81,7 @@ interface AtRatio {
 // One plain loop: a refit asks for this some twenty times, and a study refits a million times.
 function atRatio(groups: readonly Group[], lambda: number): AtRatio {
   // Weighting distances from the first estimate keeps digits when estimates agree closely.
-  const origin = groups[0]?.estimate ?? 0;
+  const origin = at(groups, 0).estimate;
   let [weight, squaredWeight, shift] = [0, 0, 0];
   for (const { estimate, information } of groups) {
     const w = information / (1 + lambda * information);

@@ -1,7 +1,9 @@
+import { at } from "../errors/at.ts";
 import { NumericalError } from "../errors/errors.ts";
 import { studentTQuantile, studentTTwoSided } from "../numeric/distributions/student-t.ts";
 import { requireProbability } from "../numeric/domain.ts";
 import { type LeastSquaresFit, leastSquares } from "../numeric/least-squares.ts";
+import { innerProduct, quadraticForm } from "../numeric/linear-algebra.ts";
 import { noScatter } from "../numeric/rounding-dust.ts";
 import { mean, squaresWithin } from "./summary.ts";
 
@@ -68,8 +70,8 @@ export function regression(
 ): Regression {
   requireProbability("regression", "level", level);
   check(names, rows, y);
-  const origin = names.map((_, j) => mean(rows.map((row) => row[j] ?? 0)));
-  const centred = rows.map((row) => [1, ...row.map((value, j) => value - (origin[j] ?? 0))]);
+  const origin = names.map((_, j) => mean(rows.map((row) => at(row, j))));
+  const centred = rows.map((row) => [1, ...row.map((value, j) => value - at(origin, j))]);
   const center = mean(y);
   const fit = leastSquares(
     centred,
@@ -90,9 +92,9 @@ export function regression(
     residualStandardDeviation: variance === null ? null : Math.sqrt(variance),
     rSquared: total > 0 ? Math.max(0, 1 - fit.residualSumOfSquares / total) : null,
     points: y.map((value, i) => ({
-      fitted: value - (fit.residuals[i] ?? 0),
-      residual: fit.residuals[i] ?? 0,
-      leverage: fit.leverages[i] ?? 0,
+      fitted: value - at(fit.residuals, i),
+      residual: at(fit.residuals, i),
+      leverage: at(fit.leverages, i),
     })),
     origin,
     unscaledCovariance: fit.unscaledCovariance,
@@ -108,12 +110,12 @@ function residualVariance(fit: LeastSquaresFit, y: readonly number[]): number | 
 /** Makes coefficients that are combinations of those of the fit. */
 function coefficientMaker(fit: LeastSquaresFit, variance: number | null, level: number) {
   return (name: string, combination: readonly number[], shift: number): Coefficient => {
-    const value = shift + inner(combination, fit.coefficients);
+    const value = shift + innerProduct(combination, fit.coefficients);
     if (variance === null) {
       const unknown = { standardError: null, statistic: null, pValue: null };
       return { name, value, ...unknown, lower: null, upper: null };
     }
-    const standardError = Math.sqrt(variance * quadratic(fit.unscaledCovariance, combination));
+    const standardError = Math.sqrt(variance * quadraticForm(fit.unscaledCovariance, combination));
     const half = studentTQuantile((1 + level) / 2, fit.df) * standardError;
     const statistic = value / standardError;
     return {
@@ -130,22 +132,6 @@ function coefficientMaker(fit: LeastSquaresFit, variance: number | null, level: 
 
 function unit(length: number, place: number): readonly number[] {
   return Array.from({ length }, (_, i) => (i === place ? 1 : 0));
-}
-
-/** Inner product. */
-export function inner(a: readonly number[], b: readonly number[]): number {
-  return a.reduce((sum, value, i) => sum + value * (b[i] ?? 0), 0);
-}
-
-/** vectorᵀ · matrix · vector. */
-export function quadratic(
-  matrix: readonly (readonly number[])[],
-  vector: readonly number[],
-): number {
-  return inner(
-    vector,
-    matrix.map((row) => inner(row, vector)),
-  );
 }
 
 function check(

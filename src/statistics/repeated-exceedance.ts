@@ -1,3 +1,4 @@
+import { at } from "../errors/at.ts";
 import { chiSquaredQuantile } from "../numeric/distributions/chi-squared.ts";
 import { normalDensity, normalLowerTail } from "../numeric/distributions/normal.ts";
 import {
@@ -74,10 +75,10 @@ function possibleSpreads({ spread, df }: RepeatedLaw): readonly Weighted[] {
   if (df === Number.POSITIVE_INFINITY) return [{ value: spread, weight: 1 }];
   const { nodes, weights } = gaussLegendreRule(nodesPerPanel);
   return spreadPanels.slice(1).flatMap((upper, i) => {
-    const half = (upper - (spreadPanels[i] ?? 0)) / 2;
+    const half = (upper - at(spreadPanels, i)) / 2;
     return Array.from(nodes, (node, j) => ({
       value: spread * Math.sqrt(df / chiSquaredQuantile(upper - half + half * node, df)),
-      weight: half * (weights[j] ?? 0),
+      weight: half * at(weights, j),
     }));
   });
 }
@@ -87,7 +88,7 @@ function sharedParts(variance: number): readonly Weighted[] {
   const { nodes, weights } = gaussLegendreRule(sharedNodes);
   return Array.from(nodes, (node, i) => ({
     value: Math.sqrt(variance) * farthest * node,
-    weight: farthest * (weights[i] ?? 0) * normalDensity(farthest * node),
+    weight: farthest * at(weights, i) * normalDensity(farthest * node),
   }));
 }
 

@@ -1,3 +1,4 @@
+import { at } from "../errors/at.ts";
 import { requireNotNegative, requireWhole } from "../numeric/domain.ts";
 import { fewestForLasting } from "./shift-evidence.ts";
 
@@ -43,10 +44,10 @@ export function lastingShiftLimit(n: number, nu0: number): number {
   requireWhole("lastingShiftLimit", "n", n, fewestForLasting);
   requireNotNegative("lastingShiftLimit", "nu0", nu0);
   const place = Math.min(n, mostValues) - fewestForLasting;
-  const at = ({ limits }: LimitRow) => limits[place] ?? Number.POSITIVE_INFINITY;
+  const limitOf = ({ limits }: LimitRow) => at(limits, place);
   const above = rows.find((row) => row.nu0 >= nu0) ?? highest;
   const below = rows.findLast((row) => row.nu0 <= nu0) ?? lowest;
   const [from, to] = [1 / (1 + below.nu0), 1 / (1 + above.nu0)];
   const weight = from === to ? 0 : (from - 1 / (1 + nu0)) / (from - to);
-  return at(below) * (1 - weight) + at(above) * weight;
+  return limitOf(below) * (1 - weight) + limitOf(above) * weight;
 }

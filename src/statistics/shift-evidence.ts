@@ -1,3 +1,4 @@
+import { at, lastOf } from "../errors/at.ts";
 import { studentTTwoSided } from "../numeric/distributions/student-t.ts";
 import { requireFinite } from "../numeric/domain.ts";
 import { noScatter } from "../numeric/rounding-dust.ts";
@@ -70,7 +71,7 @@ const mostEvidence = 1e300;
 export function logEvidence({ shares, df }: ShiftEvidence, before: number): number {
   const n = shares.length + 1;
   const g = (typicalShiftVariance * before * (n - before)) / n;
-  const share = shares[before - 1] ?? 0;
+  const share = at(shares, before - 1);
   return -0.5 * Math.log1p(g) - ((df + 1) / 2) * Math.log1p((-share * g) / (1 + g));
 }
 
@@ -107,7 +108,7 @@ export function lastingShift(
   }
   const sides = [values.slice(0, before), values.slice(before)];
   if (noScatter(squaresAbout(sides, evidence), values)) return null;
-  const share = evidence.shares[before - 1] ?? 0;
+  const share = at(evidence.shares, before - 1);
   return { evidence: sum, before, lineExplainsMore: evidence.lineShare > share };
 }
 
@@ -138,7 +139,7 @@ export function newestValue(
   const within = squaresAbout([earlier], evidence);
   if (noScatter(within, values)) return null;
   const meanBefore = mean(earlier);
-  const difference = (values.at(-1) ?? 0) - meanBefore;
+  const difference = lastOf(values) - meanBefore;
   const standardError = Math.sqrt((within / df) * (1 + 1 / earlier.length));
   const statistic = difference / standardError;
   const pValue = studentTTwoSided(statistic, df);

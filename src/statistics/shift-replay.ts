@@ -1,3 +1,4 @@
+import { at } from "../errors/at.ts";
 import { studentTTwoSided } from "../numeric/distributions/student-t.ts";
 import {
   fewestForLasting,
@@ -105,7 +106,7 @@ export function replayShifts(
         ? beginAfresh(state, place, values)
         : takeIn(state, place, values);
     state = next;
-    return { ...judged, stretchFrom: next.stretch[0] ?? place };
+    return { ...judged, stretchFrom: at(next.stretch, 0) };
   });
   return {
     steps,
@@ -175,10 +176,10 @@ function pAgainst(
   prior: SpreadPrior,
   values: readonly number[],
 ): number {
-  const level = mean(earlier.map((one) => values[one] ?? 0));
+  const level = mean(earlier.map((one) => at(values, one)));
   const { variance, df } = spreadWithin([relativeTo(earlier, values)], prior);
   const error = Math.sqrt((variance ?? 0) * (1 + 1 / earlier.length));
-  return studentTTwoSided(((values[place] ?? 0) / level - 1) / error, df);
+  return studentTTwoSided((at(values, place) / level - 1) / error, df);
 }
 
 /** Ends the stretch in force after so many of its values; its squares join the prior. */
@@ -205,7 +206,7 @@ function stretchOf({ stretch, begins, foundAt }: State): SeriesStretch {
 }
 
 function relativeTo(places: readonly number[], values: readonly number[]): number[] {
-  const own = places.map((place) => values[place] ?? 0);
+  const own = places.map((place) => at(values, place));
   const level = mean(own);
   return own.map((value) => value / level);
 }

@@ -56,18 +56,15 @@ export function curvatureTest(
   const origin = mean(used.flatMap(({ x }) => x));
   const centred = used.map((group) => centre(group, origin));
   const over = (term: (group: Centred, i: number) => number) =>
-    sum(
-      centred.flatMap((group) => group.x.map((_, i) => (group.weights[i] ?? 0) * term(group, i))),
-    );
-  const squaresX = over(({ x }, i) => (x[i] ?? 0) ** 2);
-  const share = over(({ x, square }, i) => (x[i] ?? 0) * (square[i] ?? 0)) / squaresX;
-  const bend = ({ x, square }: Centred, i: number) => (square[i] ?? 0) - share * (x[i] ?? 0);
+    sum(centred.flatMap((group) => group.x.map((_, i) => at(group.weights, i) * term(group, i))));
+  const squaresX = over(({ x }, i) => at(x, i) ** 2);
+  const share = over(({ x, square }, i) => at(x, i) * at(square, i)) / squaresX;
+  const bend = ({ x, square }: Centred, i: number) => at(square, i) - share * at(x, i);
   const squaresBend = over((group, i) => bend(group, i) ** 2);
   const df = fit.df - 1;
-  if (df < 1 || squaresBend <= tellable * over(({ square }, i) => (square[i] ?? 0) ** 2))
-    return null;
+  if (df < 1 || squaresBend <= tellable * over(({ square }, i) => at(square, i) ** 2)) return null;
 
-  const value = over((group, i) => bend(group, i) * (group.y[i] ?? 0)) / squaresBend;
+  const value = over((group, i) => bend(group, i) * at(group.y, i)) / squaresBend;
   const straight = fit.standardError ** 2 * fit.df * squaresX;
   const residual = Math.max(0, straight - value ** 2 * squaresBend);
   if (noScatter(residual, weightedValues(groups))) return null;
@@ -133,11 +130,9 @@ function deviations(values: readonly number[], weights: readonly number[]): read
 }
 
 function squaresAboutMean(values: readonly number[], weights: readonly number[]): number {
-  return sum(deviations(values, weights).map((value, i) => (weights[i] ?? 0) * value ** 2));
+  return sum(deviations(values, weights).map((value, i) => at(weights, i) * value ** 2));
 }
 
 function weightedValues(groups: readonly SlopeGroup[]): readonly number[] {
-  return groups.flatMap(({ y, weights }) =>
-    y.map((value, i) => value * Math.sqrt(weights[i] ?? 0)),
-  );
+  return groups.flatMap(({ y, weights }) => y.map((value, i) => value * Math.sqrt(at(weights, i))));
 }

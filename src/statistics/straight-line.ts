@@ -1,3 +1,4 @@
+import { at } from "../errors/at.ts";
 import { NumericalError } from "../errors/errors.ts";
 import { requireFinite, requirePositive } from "../numeric/domain.ts";
 import { accurateSum } from "../numeric/summation.ts";
@@ -52,13 +53,13 @@ export function weightedLine(
   const dy = y.map((value) => value - meanY);
   const weightedSum = (term: (i: number) => number) =>
     accurateSum(weights.map((w, i) => w * term(i)));
-  const sumOfSquaresX = weightedSum((i) => (dx[i] ?? 0) ** 2);
+  const sumOfSquaresX = weightedSum((i) => at(dx, i) ** 2);
   if (!(sumOfSquaresX > 0)) {
     throw new NumericalError("weightedLine: all x are equal; a slope cannot be told.");
   }
-  const slope = weightedSum((i) => (dx[i] ?? 0) * (dy[i] ?? 0)) / sumOfSquaresX;
-  const residuals = dy.map((value, i) => value - slope * (dx[i] ?? 0));
-  const residualSumOfSquares = weightedSum((i) => (residuals[i] ?? 0) ** 2);
+  const slope = weightedSum((i) => at(dx, i) * at(dy, i)) / sumOfSquaresX;
+  const residuals = dy.map((value, i) => value - slope * at(dx, i));
+  const residualSumOfSquares = weightedSum((i) => at(residuals, i) ** 2);
   const df = x.length - 2;
   const variance = df > 0 ? residualSumOfSquares / df : null;
   const scaled = (factor: number) => (variance === null ? null : variance * factor);
@@ -74,7 +75,7 @@ export function weightedLine(
     meanX,
     sumOfWeights,
     sumOfSquaresX,
-    leverages: dx.map((d, i) => (weights[i] ?? 0) * (1 / sumOfWeights + d ** 2 / sumOfSquaresX)),
+    leverages: dx.map((d, i) => at(weights, i) * (1 / sumOfWeights + d ** 2 / sumOfSquaresX)),
     residuals,
   };
 }

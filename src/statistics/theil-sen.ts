@@ -1,3 +1,4 @@
+import { at } from "../errors/at.ts";
 import { NumericalError } from "../errors/errors.ts";
 import { median } from "./summary.ts";
 
@@ -25,8 +26,8 @@ export function theilSen(x: readonly number[], y: readonly number[]): RobustLine
   const slopes: number[] = [];
   x.forEach((xj, j) => {
     for (let i = 0; i < j; i++) {
-      const run = xj - (x[i] ?? xj);
-      if (run !== 0) slopes.push(((y[j] ?? 0) - (y[i] ?? 0)) / run);
+      const run = xj - at(x, i);
+      if (run !== 0) slopes.push((at(y, j) - at(y, i)) / run);
     }
   });
   if (slopes.length === 0)

@@ -1,3 +1,4 @@
+import { at } from "../errors/at.ts";
 import { NumericalError } from "../errors/errors.ts";
 import { fUpperTail } from "../numeric/distributions/f.ts";
 import { studentTQuantile, studentTTwoSided } from "../numeric/distributions/student-t.ts";
@@ -75,7 +76,7 @@ export function welchOneWay(samples: readonly Sample[]): MeansTest {
   const weights = samples.map((sample) => 1 / varianceOfMean(sample));
   const total = weights.reduce((sum, w) => sum + w, 0);
   const overSamples = (term: (sample: Sample, weight: number) => number) =>
-    samples.reduce((sum, sample, i) => sum + term(sample, weights[i] ?? 0), 0);
+    samples.reduce((sum, sample, i) => sum + term(sample, at(weights, i)), 0);
   const center = weightedMean(
     samples.map((sample) => sample.mean),
     weights,

@@ -25,6 +25,14 @@ describe("Gauss–Legendre rules", () => {
     expect(Math.abs(integratePanel((x) => x ** 6, -1, 1, 3) - 2 / 7)).toBeGreaterThan(1e-3);
   });
 
+  it("are made once as long as few are asked for, and anew after many", () => {
+    const rule = gaussLegendreRule(7);
+    expect(gaussLegendreRule(7)).toBe(rule);
+    for (let points = 100; points < 140; points++) gaussLegendreRule(points);
+    expect(gaussLegendreRule(7)).not.toBe(rule);
+    expect(gaussLegendreRule(7)).toEqual(rule);
+  });
+
   it("have weights that sum to 2 and ascending nodes symmetric about 0", () => {
     const { nodes, weights } = gaussLegendreRule(24);
     expect(weights.reduce((total, weight) => total + weight, 0)).toBeCloseTo(2, 13);

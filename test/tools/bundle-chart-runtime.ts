@@ -3,10 +3,12 @@
  * Run as a command, at the end of a build, it writes dist/report/interactive/runtime.txt; imported, in a clone, it
  * returns the text in under a second. The package carries what it made, not this file, which needs the bundler.
  */
+
 import { mkdir, readdir, readFile, writeFile } from "node:fs/promises";
 import { dirname, join, relative } from "node:path";
 import { fileURLToPath } from "node:url";
 import { build, type Metafile } from "esbuild";
+import { at } from "../../src/errors/at.ts";
 
 const root = fileURLToPath(new URL("../../", import.meta.url));
 
@@ -27,7 +29,7 @@ export async function bundleChartRuntime(): Promise<string> {
     metafile: true,
     logLevel: "silent",
   });
-  const code = result.outputFiles[0]?.text ?? "";
+  const code = at(result.outputFiles, 0).text;
   return `/*\n${await notices(result.metafile)}\n*/\n${code}`;
 }
 

@@ -1,4 +1,5 @@
 import type { Catch } from "../../data/types.ts";
+import { at } from "../../errors/at.ts";
 import { normalQuantile } from "../../numeric/distributions/normal.ts";
 import type { OutsideVariance } from "../../statistics/constant-offset.ts";
 import {
@@ -193,5 +194,5 @@ function outlying(
 ): readonly Catch[] {
   const places = outlyingOf(steps, rule);
   if (catches.length === 2) return places.length === 0 ? [] : catches;
-  return places.flatMap((place) => catches[place] ?? []);
+  return places.map((place) => at(catches, place));
 }

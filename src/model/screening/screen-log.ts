@@ -1,5 +1,6 @@
 import { sum } from "simple-statistics";
 import type { Catch } from "../../data/types.ts";
+import { at } from "../../errors/at.ts";
 import type { OutsideVariance } from "../../statistics/constant-offset.ts";
 import { type PooledScatter, pooledScatter } from "../catch-scatter.ts";
 import { type Fill, type Meter, withCatches } from "../meters.ts";
@@ -57,9 +58,9 @@ export function screenLog(
   );
   const told = findIn(silent, divisionKg, outsideOf);
   return meters.map((meter, i) => {
-    const findings = (told.findings[i] ?? []).map((finding, j) => ({
+    const findings = at(told.findings, i).map((finding, j) => ({
       ...finding,
-      setAside: beyondDoubt.findings[i]?.[j]?.setAside ?? [],
+      setAside: at(at(beyondDoubt.findings, i), j).setAside,
     }));
     return {
       meter: { ...meter, fills: findings.flatMap(keptFill) },

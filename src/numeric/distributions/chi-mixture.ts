@@ -1,3 +1,4 @@
+import { at } from "../../errors/at.ts";
 import { integratePanel } from "../quadrature.ts";
 import { logOnePlusMinus, stirlingRemainder } from "../special-functions.ts";
 
@@ -27,7 +28,7 @@ export function chiMean(
   const peak = edges.indexOf(0);
   let total = 0;
   const worthwhile = (from: number, to: number) => {
-    const part = integratePanel(integrand, edges[from] ?? 0, edges[to] ?? 0);
+    const part = integratePanel(integrand, at(edges, from), at(edges, to));
     total += part;
     return part >= negligible * total;
   };

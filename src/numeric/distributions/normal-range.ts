@@ -1,3 +1,4 @@
+import { at } from "../../errors/at.ts";
 import { gaussLegendreRule } from "../quadrature.ts";
 import { chanceAbove, density } from "../standard-normal.ts";
 
@@ -45,7 +46,7 @@ function largestValue(size: number): LargestValue {
     (_, i) => first + i * step,
   );
   const below = z.map(standardLower);
-  const mass = z.map((value, i) => size * step * density(value) * (below[i] ?? 0) ** others);
+  const mass = z.map((value, i) => size * step * density(value) * at(below, i) ** others);
   return { first, step, below, mass, others };
 }
 
@@ -53,8 +54,8 @@ function lowerTail(width: number, { first, step, below, mass, others }: LargestV
   let total = 0;
   for (let i = 0; i < mass.length; i++) {
     const lowest = first + i * step - width;
-    const inside = lowest < nothingBelow ? 1 : 1 - shareBelow(lowest, below[i] ?? 1);
-    total += (mass[i] ?? 0) * inside ** others;
+    const inside = lowest < nothingBelow ? 1 : 1 - shareBelow(lowest, at(below, i));
+    total += at(mass, i) * inside ** others;
   }
   return Math.min(1, total);
 }
@@ -65,8 +66,8 @@ function upperTail(width: number, { first, step, below, mass, others }: LargestV
   for (let i = mass.length - 1; i >= 0; i--) {
     const lowest = first + i * step - width;
     if (lowest < nothingBelow) break;
-    const outside = shareBelow(lowest, below[i] ?? 1);
-    total -= (mass[i] ?? 0) * Math.expm1(others * Math.log1p(-outside));
+    const outside = shareBelow(lowest, at(below, i));
+    total -= at(mass, i) * Math.expm1(others * Math.log1p(-outside));
   }
   return Math.min(1, total);
 }
@@ -85,7 +86,7 @@ function slice(z: number, width: number): number {
   const { nodes, weights } = gaussLegendreRule(8);
   const half = 0.5 * width;
   let sum = 0;
-  for (let i = 0; i < 8; i++) sum += (weights[i] ?? 0) * density(z - half + half * (nodes[i] ?? 0));
+  for (let i = 0; i < 8; i++) sum += at(weights, i) * density(z - half + half * at(nodes, i));
   return half * sum;
 }
 

@@ -1,4 +1,5 @@
 import { sum } from "simple-statistics";
+import { at } from "../../errors/at.ts";
 import { halfWidthOf } from "../../model/known-width.ts";
 import type { MeterModel } from "../../model/model.ts";
 import { readingVariance } from "../../model/reading.ts";
@@ -113,7 +114,7 @@ function levelsAround(turns: number, levels: number): readonly number[] {
 }
 
 function turnsOfCatches(levels: readonly number[], catches: number): number[] {
-  return Array.from({ length: catches }, (_, i) => levels[i % levels.length] ?? 0);
+  return Array.from({ length: catches }, (_, i) => at(levels, i % levels.length));
 }
 
 /** By a line with intercept in each fill, its scatter pooled over the fills; as a share of a catch's mass. */

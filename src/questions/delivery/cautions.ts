@@ -1,3 +1,4 @@
+import { at } from "../../errors/at.ts";
 import {
   type ChosenScatter,
   type PooledScatter,
@@ -72,8 +73,8 @@ function aboutDisagreement(
   const remarks = fill.catches.map(remarkOf);
   if (by === "range")
     return [say("catches-disagree", { relativeRange: range, pairs, remarks }, apart)];
-  const [one, other] = pairs.map(({ value }) => value);
-  const relativeDifference = Math.abs((one ?? 0) - (other ?? 0)) / estimate.value;
+  const apartKgPerTurn = Math.abs(at(pairs, 0).value - at(pairs, 1).value);
+  const relativeDifference = apartKgPerTurn / estimate.value;
   return [say("two-disagree", { relativeDifference, pValue: pairPValue ?? 0, remarks }, apart)];
 }
 

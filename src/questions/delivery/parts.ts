@@ -5,7 +5,11 @@ import type { FillEstimate } from "../../model/doubted-estimate.ts";
 import type { FillVariance } from "../../model/fill-estimate.ts";
 import type { Fill, Meter } from "../../model/meters.ts";
 import { groupBy } from "../../numeric/group-by.ts";
-import { fitThroughOrigin, type VarianceLaw } from "../../statistics/through-origin.ts";
+import {
+  fitThroughOrigin,
+  type ThroughOriginFit,
+  type VarianceLaw,
+} from "../../statistics/through-origin.ts";
 import type { CatchPoint, Delivery, WeightedDelivery } from "./result.ts";
 
 const varianceLaws: readonly VarianceLaw[] = ["proportional", "constant", "squared"];
@@ -34,8 +38,8 @@ export function inputOf({ fills }: Pick<Meter, "fills">, fill: Fill): Delivery["
 
 export function pointsOf(fill: Fill, { fit }: FillEstimate): readonly CatchPoint[] {
   return fit.points.map((point, i) => ({
-    row: fill.catches[i]?.row ?? 0,
-    catch: fill.catches[i]?.catch ?? 0,
+    row: at(fill.catches, i).row,
+    catch: at(fill.catches, i).catch,
     turns: point.x,
     netKg: point.y,
     deliveryKgPerTurn: point.y / point.x,
@@ -46,10 +50,14 @@ export function pointsOf(fill: Fill, { fit }: FillEstimate): readonly CatchPoint
   }));
 }
 
-export function weightingsOf(fill: Fill): readonly WeightedDelivery[] {
-  const points = fill.catches.map(({ turns, netKg }) => ({ x: turns, y: netKg }));
+/** The line through the same points by another law of scatter. */
+export function fitBy(law: VarianceLaw, fit: ThroughOriginFit): ThroughOriginFit {
+  return law === fit.law ? fit : fitThroughOrigin(fit.points, law);
+}
+
+export function weightingsOf(fit: ThroughOriginFit): readonly WeightedDelivery[] {
   return varianceLaws.map((law) => {
-    const { slope, modelStandardError, robustStandardError } = fitThroughOrigin(points, law);
+    const { slope, modelStandardError, robustStandardError } = fitBy(law, fit);
     return { law, delivery: slope, modelStandardError, robustStandardError };
   });
 }

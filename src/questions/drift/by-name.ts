@@ -1,3 +1,4 @@
+import { at } from "../../errors/at.ts";
 import type { Fill } from "../../model/meters.ts";
 import { individualsChart } from "../../statistics/control-charts.ts";
 import { type MannKendallTest, mannKendall } from "../../statistics/mann-kendall.ts";
@@ -39,7 +40,7 @@ export function byName(fills: readonly Fill[]): ByName | null {
       meanMovingRange,
       lower,
       upper,
-      outside: outside.flatMap((place) => fills[place]?.fill ?? []),
+      outside: outside.map((place) => at(fills, place).fill),
     },
   };
 }

@@ -1,3 +1,4 @@
+import { at, lastOf } from "../../errors/at.ts";
 import type { Fill } from "../../model/meters.ts";
 import { tEstimate } from "../../model/t-estimate.ts";
 import type { Estimate } from "../../results/estimate.ts";
@@ -68,8 +69,8 @@ export function changesOf(fills: readonly Fill[], level: number): Changes {
   const shift = fills.length < fewestForShift ? null : changePoint(deliveries);
   const adjusted = holm([trend, shift].flatMap((test) => test?.pValue ?? []));
   return {
-    trend: trend === null ? null : trendOf(trend, adjusted[0] ?? 1, level),
-    shift: shift === null ? null : shiftOf(shift, fills, adjusted.at(-1) ?? 1, level),
+    trend: trend === null ? null : trendOf(trend, at(adjusted, 0), level),
+    shift: shift === null ? null : shiftOf(shift, fills, lastOf(adjusted), level),
   };
 }
 
@@ -115,11 +116,11 @@ function shiftOf(
       about: "shift",
     },
   });
-  const numberOf = (place: number) => fills[place]?.fill ?? 0;
+  const numberOf = (place: number) => at(fills, place).fill;
   return {
     since: {
       fill: numberOf(before),
-      takenAt: fills[before]?.takenAt ?? null,
+      takenAt: at(fills, before).takenAt,
       earliest: numberOf(range.before.fewest),
       latest: numberOf(range.before.most),
     },

@@ -1,3 +1,4 @@
+import { at } from "../../errors/at.ts";
 import { type HistoryStatus, stretchInForce } from "../../model/history.ts";
 import type { MeterModel } from "../../model/model.ts";
 import {
@@ -62,7 +63,7 @@ export function powerOf({ history, across }: MeterModel, shift: number): DriftPo
     after: fillsSince,
     shift: shift / relativeSpread,
   });
-  const sinceFill = fills[fillsBefore]?.fill ?? 0;
+  const sinceFill = at(fills, fillsBefore).fill;
   return found === null
     ? null
     : { ...found, shift, sinceFill, fillsBefore, fillsSince, relativeSpread };

@@ -1,3 +1,4 @@
+import { at } from "../../errors/at.ts";
 import type { Fill } from "../../model/meters.ts";
 import {
   type CusumPoint,
@@ -30,21 +31,15 @@ export function scoreCharts(
   fills: readonly Fill[],
   judged: readonly (AgainstEarlier | null)[],
 ): ScoreCharts {
-  const scored = judged.flatMap((one, i) => {
-    const fill = fills[i]?.fill;
-    return one === null || fill === undefined ? [] : [{ fill, score: normalScore(one) }];
-  });
+  const scored = judged.flatMap((one, i) =>
+    one === null ? [] : [{ fill: at(fills, i).fill, score: normalScore(one) }],
+  );
   const scores = scored.map(({ score }) => score);
   const averages = ewmaChart(scores, { target: 0, standardDeviation: 1, ...ewma });
   const sums = cusumChart(scores, { target: 0, ...cusum });
   return {
     ewma,
     cusum,
-    points: scored.flatMap((point, i) => {
-      const [average, sum] = [averages[i], sums[i]];
-      return average === undefined || sum === undefined
-        ? []
-        : [{ ...point, ewma: average, cusum: sum }];
-    }),
+    points: scored.map((point, i) => ({ ...point, ewma: at(averages, i), cusum: at(sums, i) })),
   };
 }

@@ -1,3 +1,4 @@
+import { at } from "../../errors/at.ts";
 import type { Fill } from "../../model/meters.ts";
 import { tEstimate } from "../../model/t-estimate.ts";
 import type { Estimate } from "../../results/estimate.ts";
@@ -59,7 +60,7 @@ export function settlingTests(fills: readonly Fill[], level: number): readonly S
     return slope === null || slope.df < fewestDf ? [] : [{ asked, slope }];
   });
   const adjusted = holm(tests.map(({ slope }) => slope.pValue));
-  return tests.map(({ asked, slope }, i) => settlingTest(asked, slope, adjusted[i] ?? 1, level));
+  return tests.map(({ asked, slope }, i) => settlingTest(asked, slope, at(adjusted, i), level));
 }
 
 function questionsFor(fills: readonly Fill[]): readonly Asked[] {

@@ -1,4 +1,5 @@
 import { sampleVariance } from "simple-statistics";
+import { at } from "../../errors/at.ts";
 import { compareProducts, pairsOfProducts } from "../../model/compare-products.ts";
 import type { Fill } from "../../model/meters.ts";
 import type { ProductGroup } from "../../model/product-groups.ts";
@@ -100,8 +101,8 @@ function volumeContrast(
 ): VolumeContrast {
   const { difference, standardError, df, lower, upper, ratio, ratioSet } = contrast;
   return {
-    first: groups[contrast.first]?.product ?? "",
-    second: groups[contrast.second]?.product ?? "",
+    first: at(groups, contrast.first).product,
+    second: at(groups, contrast.second).product,
     difference: {
       value: difference,
       unit: "m³/turn",

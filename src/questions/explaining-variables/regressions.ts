@@ -1,4 +1,5 @@
 import { sum } from "simple-statistics";
+import { at } from "../../errors/at.ts";
 import { NumericalError } from "../../errors/errors.ts";
 import type { Fill } from "../../model/meters.ts";
 import type { ProductGroup } from "../../model/product-groups.ts";
@@ -166,7 +167,7 @@ function answerOf(
     df: fit.df,
     effects: fit.slopes.slice(first).map((slope, j): Effect => {
       const { name, value, standardError, pValue, lower, upper } = slope;
-      const at = mean(observations.map(({ values }) => values[first + j] ?? 0));
+      const middle = mean(observations.map(({ values }) => at(values, first + j)));
       return {
         variable: name,
         perUnit: {
@@ -179,7 +180,7 @@ function answerOf(
               ? null
               : { lower, upper, level: fit.level, about: "coefficient" },
         },
-        elasticity: (value * at) / center,
+        elasticity: (value * middle) / center,
         pValue,
       };
     }),

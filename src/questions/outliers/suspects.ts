@@ -3,7 +3,7 @@ import type { MeterModel } from "../../model/model.ts";
 import { type FillFinding, judgedPoint } from "../../model/screening/finding.ts";
 import { remarkOf } from "../../model/screening/remark.ts";
 import { explanationsOf } from "./explanations.ts";
-import { type JudgedFill, soundLine } from "./judge-catch.ts";
+import { type JudgedFill, soundLine } from "./judged-fill.ts";
 import type { CatchInDoubt } from "./mishap-laws.ts";
 import { influenceOf } from "./refit.ts";
 import type { DisagreeingPair, OutliersOptions, Suspect } from "./result.ts";

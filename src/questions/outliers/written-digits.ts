@@ -1,4 +1,5 @@
 import type { Catch, MassUnit } from "../../data/types.ts";
+import { at } from "../../errors/at.ts";
 import { convert } from "../../units/convert.ts";
 
 /** A scale reading as somebody wrote it down. */
@@ -33,7 +34,7 @@ export function writtenReading(
 /** Every reading, kg, that becomes this one when two neighbouring digits change places; the decimal mark stays. */
 export function swappedReadings({ text, unit }: WrittenReading): readonly number[] {
   const places = [...text].flatMap((character, i) => (/\d/.test(character) ? i : []));
-  const swapped = places.slice(1).flatMap((later, i) => swap(text, places[i] ?? 0, later));
+  const swapped = places.slice(1).flatMap((later, i) => swap(text, at(places, i), later));
   return [...new Set(swapped)].map((value) => convert(Number(value), unit, "kg"));
 }
 

@@ -1,3 +1,4 @@
+import { at } from "../../errors/at.ts";
 import type { ComparedProducts } from "../../model/compare-products.ts";
 import type { ProductGroup } from "../../model/product-groups.ts";
 import { type Caution, caution } from "../../results/caution.ts";
@@ -107,8 +108,8 @@ function aboutVerdicts({ usable, compared, byCatches, options }: ComparisonFindi
     if (wrong === undefined || wrong.pValue === null || right.pValue === null) return [];
     if (wrong.verdict === right.verdict) return [];
     const facts = {
-      first: usable[right.first]?.product ?? "",
-      second: usable[right.second]?.product ?? "",
+      first: at(usable, right.first).product,
+      second: at(usable, right.second).product,
       verdict: right.verdict,
       pValue: right.pValue,
       wrongVerdict: wrong.verdict,

@@ -1,3 +1,4 @@
+import { at } from "../../errors/at.ts";
 import type { Estimate } from "../../results/estimate.ts";
 import type { MeanContrast } from "../../statistics/mean-comparison.ts";
 import type { Equivalence, ProductContrast } from "./result.ts";
@@ -11,8 +12,8 @@ export function productContrast(
 ): ProductContrast {
   const { statistic, df, unadjustedPValue, pValue, differenceFound, verdict, n } = contrast;
   return {
-    first: products[contrast.first] ?? "",
-    second: products[contrast.second] ?? "",
+    first: at(products, contrast.first),
+    second: at(products, contrast.second),
     n,
     difference: scale === "log" ? null : differenceEstimate(contrast, level),
     ratio: { value: contrast.ratio, unit: "ratio", level, set: contrast.ratioSet },

@@ -1,3 +1,4 @@
+import { at } from "../../errors/at.ts";
 import { pairsOfProducts } from "../../model/compare-products.ts";
 import type { ProductGroup } from "../../model/product-groups.ts";
 import type { Pair } from "../../statistics/simultaneous.ts";
@@ -13,6 +14,6 @@ export function pairsAsked(
 }
 
 function shareABin(groups: readonly ProductGroup[], { first, second }: Pair): boolean {
-  const bins = groups[second]?.bins ?? [];
-  return (groups[first]?.bins ?? []).some((bin) => bins.includes(bin));
+  const { bins } = at(groups, second);
+  return at(groups, first).bins.some((bin) => bins.includes(bin));
 }

@@ -1,4 +1,5 @@
 import { sum } from "simple-statistics";
+import { at } from "../../errors/at.ts";
 import { turnsDiffer } from "../../model/fill-estimate.ts";
 import type { Fill } from "../../model/meters.ts";
 import type { ProductGroup } from "../../model/product-groups.ts";
@@ -33,13 +34,13 @@ export function scatterComparison(
   const turns = median(fills.flat().flatMap(({ catches }) => catches.map((row) => row.turns)));
   const each = 1 - (1 - level) / Math.max(1, pairs.length);
   const contrasts = pairs.map(({ first, second }) => ({
-    first: groups[first]?.product ?? "",
-    second: groups[second]?.product ?? "",
-    ...comparePair(fills[first] ?? [], fills[second] ?? [], each, level),
+    first: at(groups, first).product,
+    second: at(groups, second).product,
+    ...comparePair(at(fills, first), at(fills, second), each, level),
   }));
   return {
     turns,
-    products: groups.map(({ product }, i) => ofProduct(product, fills[i] ?? [], turns, level)),
+    products: groups.map(({ product }, i) => ofProduct(product, at(fills, i), turns, level)),
     contrasts: adjusted(contrasts, level),
   };
 }
@@ -118,8 +119,8 @@ function scattersOf(fills: readonly Fill[]): readonly Scatter[] {
 
 /** p-value of Brown and Forsythe's test where each product has one fill that suits it; else null. */
 function oneFillEach(first: readonly Fill[], second: readonly Fill[]): number | null {
-  const [a, b] = [first[0], second[0]];
-  if (first.length !== 1 || second.length !== 1 || a === undefined || b === undefined) return null;
+  if (first.length !== 1 || second.length !== 1) return null;
+  const [a, b] = [at(first, 0), at(second, 0)];
   if (!suitsBrownForsythe([a.totals.catches, b.totals.catches])) return null;
   // Catches of unlike length scatter unlike per turn, which is not what this test is to find.
   if (turnsDiffer(a) || turnsDiffer(b)) return null;

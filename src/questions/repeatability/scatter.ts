@@ -53,12 +53,12 @@ export function compareScatter(
   level: number,
 ): ScatterComparison | null {
   if (today === null || earlier === null) return null;
-  const [first, second] = [today, earlier].map(({ relative, df }) => ({
-    variance: relative.value ** 2,
-    df,
-  }));
-  if (first === undefined || second === undefined) return null;
-  const { ratio, lower, upper, statistic, pValue } = varianceRatioTest(first, second, level);
+  const varianceOf = ({ relative, df }: RelativeScatter) => ({ variance: relative.value ** 2, df });
+  const { ratio, lower, upper, statistic, pValue } = varianceRatioTest(
+    varianceOf(today),
+    varianceOf(earlier),
+    level,
+  );
   return {
     ratio: {
       value: ratio,

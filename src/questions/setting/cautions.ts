@@ -1,3 +1,4 @@
+import { at } from "../../errors/at.ts";
 import {
   type Caution,
   type CautionCode,
@@ -54,7 +55,7 @@ function aboutDrive(result: Uncautioned, say: Say): Caution[] {
         highestKgPerHa: rates.upper,
       }),
     );
-  const best = nearest === null ? null : (steps[nearest.nearest]?.rateError ?? null);
+  const best = nearest === null ? null : at(steps, nearest.nearest).rateError;
   if (best !== null && Math.abs(best.value) > options.tolerance)
     found.push(
       say("no-step-within-tolerance", { rateError: best.value, tolerance: options.tolerance }),

@@ -1,3 +1,4 @@
+import { at } from "../../errors/at.ts";
 import { hectaresPerWheelTurn, turnsSetNow } from "../../model/drive.ts";
 import { asRateError } from "../../model/rate-error.ts";
 import { type Derived, derived, exactly, timesDelivery } from "../../model/worked-out.ts";
@@ -70,7 +71,7 @@ export function nearestSteps(
   return { nearest, below, above };
 
   function settingAt(place: number): number {
-    return steps[place]?.setting ?? 0;
+    return at(steps, place).setting;
   }
 }
 

@@ -1,5 +1,6 @@
 import { randomStream } from "../../numeric/random.ts";
-import { type Budget, monteCarloCheck } from "../../statistics/propagation.ts";
+import { monteCarloCheck } from "../../statistics/monte-carlo-check.ts";
+import type { Budget } from "../../statistics/propagation.ts";
 import type { BudgetCheck, UncertaintyBudgetOptions } from "./result.ts";
 import type { Source } from "./sources.ts";
 import { catchesAsOne, rateOf } from "./total.ts";

@@ -1,3 +1,4 @@
+import { at } from "../../errors/at.ts";
 import { studentTQuantile } from "../../numeric/distributions/student-t.ts";
 import {
   type Budget,
@@ -9,8 +10,7 @@ import type { Source } from "./sources.ts";
 
 /** The rate relative to the one that is set for, as a function of the sources in their order. */
 export function rateOf(sources: readonly Source[]): Measurement {
-  return (values) =>
-    sources.reduce((product, { factor, value }, i) => product * factor(values[i] ?? value), 1);
+  return (values) => sources.reduce((product, { factor }, i) => product * factor(at(values, i)), 1);
 }
 
 /**

@@ -1,4 +1,5 @@
 import { htmlEscape } from "escape-goat";
+import { at } from "../../errors/at.ts";
 
 /** How a drawing names itself. */
 export interface SvgNaming {
@@ -25,7 +26,7 @@ export function cleanSvg(source: string, naming: SvgNaming): string {
   };
   const tokens = source.match(/<[^>]*>|[^<]+/g) ?? [];
   const body = keepVisible(tokens).map((token) => cleanToken(token, localId));
-  return rootTag(tokens[0] ?? "", naming) + description(naming) + body.slice(1).join("");
+  return rootTag(at(tokens, 0), naming) + description(naming) + body.slice(1).join("");
 }
 
 /** Drops elements that are hidden or empty, with everything inside them. */

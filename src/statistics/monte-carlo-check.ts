@@ -1,0 +1,79 @@
+import { sum } from "simple-statistics";
+import { at } from "../errors/at.ts";
+import type { RandomStream } from "../numeric/random.ts";
+import { checkInputs, finite, type Input, type Measurement } from "./propagation.ts";
+
+export interface MonteCarloCheck {
+  readonly draws: number;
+  readonly seed: number;
+  readonly mean: number;
+  readonly standardDeviation: number;
+  /** Probabilistically symmetric interval. */
+  readonly lower: number;
+  readonly upper: number;
+  /** Standard error of the less certain end, from the draws themselves. */
+  readonly endError: number;
+}
+
+/**
+ * The same result by drawing inputs: what the budget's linear sum is checked against.
+ *
+ * @param random  seeded stream; the same seed gives the same check
+ * Source         JCGM 101:2008 (GUM supplement 1), clause 7; scaled t for inputs with finite df, 6.4.9
+ */
+export function monteCarloCheck(
+  measurement: Measurement,
+  inputs: readonly Input[],
+  level: number,
+  draws: number,
+  random: RandomStream,
+  seed: number,
+): MonteCarloCheck {
+  checkInputs(inputs);
+  const drawn = Float64Array.from({ length: draws }, () =>
+    measurement(inputs.map((input) => drawOf(input, random))),
+  );
+  const results = [...drawn.sort()];
+  const tail = (1 - level) / 2;
+  const mean = finite(sum(results) / draws);
+  const squares = sum(results.map((value) => (value - mean) ** 2));
+  const [lower, upper] = [quantileOf(results, tail), quantileOf(results, 1 - tail)];
+  return {
+    draws,
+    seed,
+    mean,
+    standardDeviation: Math.sqrt(squares / (draws - 1)),
+    lower: lower.value,
+    upper: upper.value,
+    endError: Math.max(lower.standardError, upper.standardError),
+  };
+}
+
+/**
+ * A quantile of sorted draws. So many of n lie below it as a binomial count tells, of standard deviation √(n·p·(1 − p)):
+ * the values that many places to either side are a standard error away.
+ *
+ * Source  JCGM 101:2008 (GUM supplement 1), 7.9; David & Nagaraja, Order Statistics (2003), 7.1
+ */
+function quantileOf(sorted: readonly number[], share: number) {
+  const last = sorted.length - 1;
+  const place = Math.round(share * last);
+  const aside = Math.max(1, Math.round(Math.sqrt(sorted.length * share * (1 - share))));
+  const [below, above] = [Math.max(0, place - aside), Math.min(last, place + aside)];
+  return { value: at(sorted, place), standardError: (at(sorted, above) - at(sorted, below)) / 2 };
+}
+
+function drawOf({ value, standardUncertainty, law, df }: Input, random: RandomStream): number {
+  switch (law) {
+    case "rectangular":
+      return value + standardUncertainty * Math.sqrt(3) * (2 * random.uniform() - 1);
+    case "normal":
+      return value + standardUncertainty * random.normal();
+    case "t":
+      return (
+        value +
+        (standardUncertainty * random.normal()) /
+          Math.sqrt(df === null ? 1 : random.chiSquared(df) / df)
+      );
+  }
+}
