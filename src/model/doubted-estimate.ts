@@ -40,7 +40,7 @@ export interface FillEstimate extends CatchesEstimate {
  * Catches of one fill whose deliveries range over more than this share of their mean cannot all be right: catches scatter
  * by a few percent. A judgement; how often clean catches do it is in reports/outlier-study.md.
  */
-const grossRange = 0.15;
+export const grossRange = 0.15;
 const mostToDisagree = 3;
 
 /**

@@ -90,7 +90,7 @@ export function outliers(meter: MeterModel, options: OutliersOptions): Outliers 
       lookFirst: alarmRate(levels.lookFirst),
       setAside: alarmRate(levels.setAside),
     },
-    testsInLog: tests,
+    tests,
     metersInLog,
     leftOut: leftOutOf(meter, options),
   };

@@ -246,7 +246,6 @@ describe("where the fill stands", () => {
       halfWidth: result.halfWidth,
       tolerance: 0.03,
       settingError: 0,
-      ...result.needed,
     });
     const state = stateOf(result.basis);
     const aim = aimOf(result.basis, result.options);

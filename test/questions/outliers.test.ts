@@ -128,8 +128,8 @@ describe("an earlier fill", () => {
     const [ofOne, ofThree] = [gross, three].map((rows) =>
       outliers(present(fitModel(rows, options).meters[0]), options),
     );
-    expect(ofOne?.testsInLog).toBe(18);
-    expect(ofThree).toMatchObject({ testsInLog: 18, metersInLog: 3 });
+    expect(ofOne?.tests).toBe(18);
+    expect(ofThree).toMatchObject({ tests: 18, metersInLog: 3 });
     const [one, inThree] = [ofOne, ofThree].map((found) => present(found?.catches[0]?.inLog));
     expect(inThree?.comparisons).toBe(54);
     expect(inThree?.criticalValue).toBeGreaterThan(present(one).criticalValue);
@@ -157,7 +157,7 @@ describe("too few catches", () => {
     expect(found.cautions).toMatchObject([
       { code: "too-few-to-judge", facts: { catches: n, outsideDf: 0 } },
     ]);
-    expect(found.testsInLog).toBe(0);
+    expect(found.tests).toBe(0);
   });
 
   test("five alone can, by their own scatter", () => {

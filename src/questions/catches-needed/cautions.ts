@@ -64,11 +64,6 @@ function aboutStanding(result: Omit<CatchesNeeded, "cautions">, say: Say): Cauti
           leastTurns,
           divisionKg: options.scaleDivisionKg,
         })
-      : say("short-of-tolerance", {
-          halfWidth,
-          tolerance,
-          settingError: options.settingError,
-          ...needed,
-        }),
+      : say("short-of-tolerance", { halfWidth, tolerance, settingError: options.settingError }),
   ];
 }

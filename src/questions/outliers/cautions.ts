@@ -1,3 +1,4 @@
+import { grossRange } from "../../model/doubted-estimate.ts";
 import { type Caution, caution } from "../../results/caution.ts";
 import type { DisagreeingPair, Outliers, Suspect } from "./result.ts";
 
@@ -103,7 +104,13 @@ function aboutFill({ bin, product, today, disagree }: Found): readonly Caution[]
       caution("more-than-can-be-told", { bin, product, fill, catches: standingOut }, { catches }),
     ];
   return status === "too few to judge" && disagree === null
-    ? [caution("too-few-to-judge", { bin, product, fill }, { catches, relativeRange, outsideDf })]
+    ? [
+        caution(
+          "too-few-to-judge",
+          { bin, product, fill },
+          { catches, relativeRange, grossRange, outsideDf },
+        ),
+      ]
     : [];
 }
 

@@ -152,8 +152,8 @@ export interface Outliers {
     readonly lookFirst: number;
     readonly setAside: number;
   };
-  /** Tests in the log's family, this meter's alone. */
-  readonly testsInLog: number;
+  /** Tests of single catches that this meter puts into the family of the log. */
+  readonly tests: number;
   /** Meters whose catch tests make up that family. */
   readonly metersInLog: number;
   readonly leftOut: readonly LeftOutOfFill[];

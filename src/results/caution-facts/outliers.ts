@@ -75,6 +75,8 @@ export interface OutlierCautionFacts {
     readonly catches: number;
     /** Highest less lowest delivery of the catches, over their mean. */
     readonly relativeRange: number;
+    /** Range above which catches cannot all be right, whatever they usually scatter by. */
+    readonly grossRange: number;
     readonly outsideDf: number;
   };
 }

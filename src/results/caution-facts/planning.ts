@@ -16,10 +16,6 @@ export interface PlanningCautionFacts {
     readonly tolerance: number;
     /** What the step of the drive uses up of the tolerance by itself; 0: nothing. */
     readonly settingError: number;
-    readonly further: number;
-    readonly turns: number;
-    readonly chance: number;
-    readonly typically: number;
   };
   readonly "stopped-on-width": { readonly tolerance: number };
   readonly "tolerance-not-reachable": {

@@ -16,8 +16,8 @@ export const cautionsAcrossFills: typeof english = {
     `Die Füllungen unterscheiden sich nicht mehr, als die Streuung der Proben erklärt. Das heißt „nicht zu unterscheiden“, nicht „kein Unterschied“${f.upper === null ? "" : `: Er kann bis zu ${f.upper} betragen`}.`,
   "spread-borrowed": (f) =>
     `Wie sehr sich Füllungen unterscheiden, ist aus ${fills(f.fills)} der anderen Tanks geliehen, im Verhältnis zum Austrag (${degrees(f.df)}). Das ist ein Ersatz, bis dieser Tank eigene Füllungen hat.`,
-  "fills-are-not-catches": (times) =>
-    `Jede Probe als eigene Füllung zu zählen, würde den Vertrauensbereich ${times}-mal enger machen, und falsch: Solche Bereiche treffen in 57–87 % der Fälle zu, wo sie 95 % sagen.`,
+  "fills-are-not-catches": (f) =>
+    `Jede Probe als eigene Füllung zu zählen, würde den Vertrauensbereich ${f.times}-mal enger machen, und falsch: Solche Bereiche treffen in ${f.held} der Fälle zu, wo sie 95 % sagen.`,
   "fills-since-change": (f) =>
     `Was über die nächste Füllung, über das Auslassen und über die Kosten gesagt wird, beruht auf ${f.fills === 1 ? `Füllung ${f.sinceFill} allein` : `den ${f.fills} Füllungen seit Füllung ${f.sinceFill}`}, dem geltenden Niveau${f.spreadFills === null ? "" : `; wie sehr sich Füllungen unterscheiden, sagen ${f.spreadFills} Füllungen, jede gegen ihr eigenes Niveau`}.`,
   "first-catch-tells-less": (f) =>

@@ -67,5 +67,5 @@ export const cautionsCatches: typeof english = {
     `Bei dieser Füllung fallen mehr Proben auf, als sich unter ${catches} auseinanderhalten lassen. Trauen Sie der ganzen Füllung nicht: Suchen Sie eine Ursache, und drehen Sie neu ab.`,
   oneCatch: "Eine Probe lässt sich nicht für sich beurteilen.",
   tooFew: (f) =>
-    `${f.catches} Proben und ${f.alone ? "keine frühere Füllung" : "kaum etwas aus früheren Füllungen"} sind zu wenig, um eine davon zu beurteilen; nur ein Fehler über etwa 15 % würde auffallen. Sie liegen ${f.apart} auseinander.`,
+    `${f.catches} Proben und ${f.alone ? "keine frühere Füllung" : "kaum etwas aus früheren Füllungen"} sind zu wenig, um eine davon zu beurteilen; nur ein Fehler über etwa ${f.gross} würde auffallen. Sie liegen ${f.apart} auseinander.`,
 };

@@ -7,8 +7,6 @@ import { remarks } from "./remarks.ts";
 export const outliers: typeof english = {
   labels: {
     heading: "Proben, denen man nicht trauen sollte",
-    explanationNote:
-      "Eine Erklärung ist eine Frage an den, der dabei war, kein Befund. Auch zu einem Verdacht aus Zufall findet sich meist ein Missgeschick, das passt, und manchmal eines, das mehr als tausendmal wahrscheinlicher ist als Zufall: bei bis zu einem falschen Verdacht von zehn, und bei bis zu der Hälfte, wo Ausreißer häufiger sind als bei normalverteilten Fehlern.",
     verdicts: {
       "in line": "unauffällig",
       "set aside": "bleibt aus jeder Zahl weg",
@@ -54,17 +52,19 @@ export const outliers: typeof english = {
   fillSetAside: "Die Füllung bleibt aus jeder Zahl weg.",
   withoutSuspects: (f) =>
     `Ohne alle auffälligen Proben beträgt der Austrag der Füllung ${f.fill} ${f.without} (${f.range ?? "kein Vertrauensbereich"}) statt ${f.now}.`,
+  explanationNote: (f) =>
+    `Eine Erklärung ist eine Frage an den, der dabei war, kein Befund. Auch zu einem Verdacht aus Zufall findet sich meist ein Missgeschick, das passt, und manchmal eines, das mehr als tausendmal wahrscheinlicher ist als Zufall: bei bis zu ${f.normal} der falschen Verdachte, und bei bis zu ${f.heavyTails}, wo Ausreißer häufiger sind als bei normalverteilten Fehlern.`,
   noneTested: "Keine Probe wurde geprüft.",
   family: (f) =>
-    `Wie oft das falsch ist: Eine einwandfreie neueste Füllung löst in ${f.told} der Fälle einen Verdacht aus (in ${f.lookFirst} einen, der zum Nachsehen auffordert), und ebenso eine einwandfreie Aufzeichnung im Ganzen (${f.tests === 1 ? "1 Prüfung" : `${f.tests} Prüfungen`} hier${f.otherMeters > 0 ? `, geteilt mit ${f.otherMeters} weiteren Dosierern` : ""}). Das gilt für normalverteilte Fehler, deren Streuung im Verhältnis zu den Umdrehungen wächst; sind Ausreißer häufiger (Student-t mit 4 Freiheitsgraden), löst eine einwandfreie Aufzeichnung in etwa 26 % der Fälle einen Verdacht aus, und in etwa 15 %, wenn die Streuung mit dem Quadrat der Umdrehungen wächst. Fällt eine Probe einer früheren Füllung nur auf, wenn man diese Füllung allein betrachtet, dann wird genau das gesagt; fällt sie außer Zweifel auf (${f.setAside} der einwandfreien Aufzeichnungen haben so eine), bleibt sie aus jeder Zahl weg, eine der neuesten Füllung nie.`,
+    `Wie oft das falsch ist: Eine einwandfreie neueste Füllung löst in ${f.told} der Fälle einen Verdacht aus (in ${f.lookFirst} einen, der zum Nachsehen auffordert), und ebenso eine einwandfreie Aufzeichnung im Ganzen (${f.tests === 1 ? "1 Prüfung" : `${f.tests} Prüfungen`} hier${f.otherMeters > 0 ? `, geteilt mit ${f.otherMeters} weiteren Dosierern` : ""}). Das gilt für normalverteilte Fehler, deren Streuung im Verhältnis zu den Umdrehungen wächst; sind Ausreißer häufiger (Student-t mit 4 Freiheitsgraden), löst eine einwandfreie Aufzeichnung in ${f.heavyTails} der Fälle einen Verdacht aus, und in ${f.turnsSquared}, wenn die Streuung mit dem Quadrat der Umdrehungen wächst. Fällt eine Probe einer früheren Füllung nur auf, wenn man diese Füllung allein betrachtet, dann wird genau das gesagt; fällt sie außer Zweifel auf (${f.setAside} der einwandfreien Aufzeichnungen haben so eine), bleibt sie aus jeder Zahl weg, eine der neuesten Füllung nie.`,
   noneLent: "Andere Füllungen leihen hier keine Streuung; jede Füllung steht für sich.",
   lent: (f) =>
     `Andere Füllungen leihen der neuesten ihre Streuung der Proben (${nouns.degrees(f.df)}); in den Standardfehlern steckt dazu die Ablesung der Waage, wo ihre Teilung bekannt ist.`,
   noneAside: "Keine Probe musste dafür beiseitegelassen werden.",
   aside: (catches) => `Dafür beiseitegelassen, weil es andere verdecken würde: ${catches}.`,
   catchOfFill: (f) => `Füllung ${f.fill} Probe ${f.catch}`,
-  unlikeScatter: (p) =>
-    `Auch so streuen die Füllungen verschieden (${p}); falscher Verdacht ist dann zwei- bis dreimal so häufig.`,
+  unlikeScatter: (f) =>
+    `Auch so streuen die Füllungen verschieden (${f.p}); dann lösen ${f.flagged} der einwandfreien Füllungen einen Verdacht aus.`,
   noGrubbs: {
     "too few catches": "Der Grubbs-Test braucht drei Proben.",
     "catches agree exactly": "Der Grubbs-Test braucht Proben, die sich unterscheiden.",

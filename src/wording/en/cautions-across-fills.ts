@@ -14,8 +14,8 @@ export const cautionsAcrossFills = {
     `The fills differ no more than catch scatter explains. That means "not told apart", not "no difference"${f.upper === null ? "" : `: the spread may be up to ${f.upper}`}.`,
   "spread-borrowed": (f: Counts<"fills"> & Numbers<"df">) =>
     `How much fills differ is borrowed from ${f.fills} fills of the other bins, on the relative scale (${nouns.degrees(f.df)}). It is a stand-in until this bin has fills of its own.`,
-  "fills-are-not-catches": (times: string) =>
-    `Taking every catch as a fill of its own would make the interval ${times} times narrower, and wrong: such intervals hold the truth 57–87 % of the time where they say 95 %.`,
+  "fills-are-not-catches": (f: Facts<"times" | "held">) =>
+    `Taking every catch as a fill of its own would make the interval ${f.times} times narrower, and wrong: such intervals hold the truth ${f.held} of the time where they say 95 %.`,
   /** Null: as many fills tell how much fills differ. */
   "fills-since-change": (
     f: Counts<"sinceFill" | "fills"> & { readonly spreadFills: number | null },

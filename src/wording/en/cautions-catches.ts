@@ -68,6 +68,6 @@ export const cautionsCatches = {
   moreThanCanBeTold: (catches: number) =>
     `More catches of this fill stand out than can be told apart among ${catches}. Do not trust the fill as a whole: look for a cause, and catch again.`,
   oneCatch: "One catch cannot be judged by itself.",
-  tooFew: (f: Counts<"catches"> & Facts<"apart"> & { readonly alone: boolean }) =>
-    `${f.catches} catches and ${f.alone ? "no earlier fill" : "hardly anything from earlier fills"} are too few to judge one of them; only an error above about 15 % would show. They lie ${f.apart} apart.`,
+  tooFew: (f: Counts<"catches"> & Facts<"apart" | "gross"> & { readonly alone: boolean }) =>
+    `${f.catches} catches and ${f.alone ? "no earlier fill" : "hardly anything from earlier fills"} are too few to judge one of them; only an error above about ${f.gross} would show. They lie ${f.apart} apart.`,
 };

@@ -9,9 +9,6 @@ import { remarks } from "./remarks.ts";
 export const outliers = {
   labels: {
     heading: "Catches not to believe",
-    /** What an explanation is worth. */
-    explanationNote:
-      "An explanation is a question to the person who was there, not a finding. A flag raised by bad luck mostly finds a mishap that fits as well, and now and then one that is more than a thousand times likelier than bad luck: in up to one false flag of ten, and in up to half of them where errors have heavy tails.",
     verdicts: {
       "in line": "in line",
       "set aside": "left out of every figure",
@@ -62,17 +59,23 @@ export const outliers = {
   fillSetAside: "The fill is left out of every figure.",
   withoutSuspects: (f: Counts<"fill"> & Facts<"without" | "now", "range">) =>
     `Without all that stand out, fill ${f.fill} delivers ${f.without} (${f.range ?? "no interval"}) instead of ${f.now}.`,
+  /** What an explanation is worth. */
+  explanationNote: (f: Facts<"normal" | "heavyTails">) =>
+    `An explanation is a question to the person who was there, not a finding. A flag raised by bad luck mostly finds a mishap that fits as well, and now and then one that is more than a thousand times likelier than bad luck: in up to ${f.normal} of false flags, and in up to ${f.heavyTails} of them where errors have heavy tails.`,
   noneTested: "No catch was tested.",
-  family: (f: Counts<"tests" | "otherMeters"> & Facts<"told" | "lookFirst" | "setAside">) =>
-    `How often this is wrong: a clean newest fill raises a flag ${f.told} of the time (${f.lookFirst} one that asks to look first), and so does a clean log as a whole (${f.tests} tests here${f.otherMeters > 0 ? `, shared with ${f.otherMeters} other ${f.otherMeters === 1 ? "meter" : "meters"}` : ""}). That holds for normal errors with scatter in proportion to turns; with heavy tails (Student's t on 4 degrees of freedom) a clean log raises a flag about 26 % of the time, and about 15 % where scatter follows turns squared. A catch of an earlier fill that stands out only when its fill is looked at alone is said to do just that; one that stands out beyond doubt (${f.setAside} of clean logs have one) is left out of every figure, and none of the newest fill ever is.`,
+  family: (
+    f: Counts<"tests" | "otherMeters"> &
+      Facts<"told" | "lookFirst" | "setAside" | "heavyTails" | "turnsSquared">,
+  ) =>
+    `How often this is wrong: a clean newest fill raises a flag ${f.told} of the time (${f.lookFirst} one that asks to look first), and so does a clean log as a whole (${f.tests} tests here${f.otherMeters > 0 ? `, shared with ${f.otherMeters} other ${f.otherMeters === 1 ? "meter" : "meters"}` : ""}). That holds for normal errors with scatter in proportion to turns; with heavy tails (Student's t on 4 degrees of freedom) a clean log raises a flag ${f.heavyTails} of the time, and ${f.turnsSquared} where scatter follows turns squared. A catch of an earlier fill that stands out only when its fill is looked at alone is said to do just that; one that stands out beyond doubt (${f.setAside} of clean logs have one) is left out of every figure, and none of the newest fill ever is.`,
   noneLent: "Other fills lend no scatter here; each fill stands alone.",
   lent: (f: Numbers<"df">) =>
     `Other fills lend the newest one their catch scatter (${nouns.degrees(f.df)}); standard errors hold the reading of the scale besides, where its division is known.`,
   noneAside: "No catch had to be set aside from it.",
   aside: (catches: string) => `Set aside from it, because it would hide others: ${catches}.`,
   catchOfFill: (f: Counts<"fill" | "catch">) => `fill ${f.fill} catch ${f.catch}`,
-  unlikeScatter: (p: string) =>
-    `Even so the fills scatter differently (${p}); false flags are then two to three times as frequent.`,
+  unlikeScatter: (f: Facts<"p" | "flagged">) =>
+    `Even so the fills scatter differently (${f.p}); then ${f.flagged} of clean fills raise a flag.`,
   noGrubbs: {
     "too few catches": "Grubbs' test needs three catches.",
     "catches agree exactly": "Grubbs' test needs catches that differ.",

@@ -1,8 +1,10 @@
 import type { AcrossFillsCautionFacts } from "../../results/caution-facts/across-fills.ts";
+import { studied } from "../../results/studied.ts";
 import type { cautionsAcrossFills as templates } from "../en/cautions-across-fills.ts";
 import type { Format } from "../format.ts";
 import type { CautionSentences } from "./caution-sentences.ts";
 import { numbered } from "./numbered.ts";
+import { studiedRange } from "./studied-range.ts";
 
 /** About several fills and the one that follows. A code that is not here carries no figures: its facts go to the sentence as they are. */
 export function cautionsAcrossFillsSayings(
@@ -21,7 +23,10 @@ export function cautionsAcrossFillsSayings(
     "spread-borrowed": ({ fills, df }) =>
       say["spread-borrowed"]({ fills, df: numbered(df, format) }),
     "fills-are-not-catches": ({ timesTooNarrow }) =>
-      say["fills-are-not-catches"](format.plain(timesTooNarrow, 2)),
+      say["fills-are-not-catches"]({
+        times: format.plain(timesTooNarrow, 2),
+        held: studiedRange(studied.catchesAsFills, format),
+      }),
     "fills-since-change": ({ sinceFill, fills, spreadFills }) =>
       say["fills-since-change"]({
         sinceFill,

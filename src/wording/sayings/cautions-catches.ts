@@ -126,9 +126,14 @@ export function cautionsCatchesSayings(
         ...besideThem(facts),
       ),
     "more-than-can-be-told": ({ catches }) => say.moreThanCanBeTold(catches),
-    "too-few-to-judge": ({ catches, relativeRange, outsideDf }) =>
+    "too-few-to-judge": ({ catches, relativeRange, grossRange, outsideDf }) =>
       catches === 1
         ? say.oneCatch
-        : say.tooFew({ catches, apart: format.percent(relativeRange), alone: outsideDf === 0 }),
+        : say.tooFew({
+            catches,
+            apart: format.percent(relativeRange),
+            gross: format.percent(grossRange, 0),
+            alone: outsideDf === 0,
+          }),
   };
 }

@@ -8,12 +8,14 @@ import type {
   Suspect,
 } from "../../questions/outliers.ts";
 import type { Estimate } from "../../results/estimate.ts";
+import { studied } from "../../results/studied.ts";
 import type { outliers as templates } from "../en/outliers.ts";
 import type { Format } from "../format.ts";
 import { mishapWords } from "./mishaps.ts";
 import { numbered } from "./numbered.ts";
 import { remarksWords, remarkWords } from "./remarks.ts";
 import { sentences } from "./sentences.ts";
+import { studiedRange } from "./studied-range.ts";
 
 export type OutliersWords = ReturnType<typeof outliersSayings>;
 
@@ -50,6 +52,10 @@ export function outliersSayings(format: Format, say: typeof templates) {
 
   return {
     ...say.labels,
+    explanationNote: say.explanationNote({
+      normal: format.percent(studied.convincing.normal, 0),
+      heavyTails: format.percent(studied.convincing.heavyTails, 0),
+    }),
     /** The one sentence about the newest fill. */
     sentence: (result: Outliers): string =>
       sentences(
@@ -98,7 +104,7 @@ export function outliersSayings(format: Format, say: typeof templates) {
             range: format.estimateInterval(withoutSuspects.without, "delivery"),
             now: delivery(withoutSuspects.now),
           }),
-    family: ({ testsInLog: tests, metersInLog, falseAlarms }: Outliers): string =>
+    family: ({ tests, metersInLog, falseAlarms }: Outliers): string =>
       tests === 0
         ? say.noneTested
         : say.family({
@@ -107,6 +113,8 @@ export function outliersSayings(format: Format, say: typeof templates) {
             told: rate(falseAlarms.told),
             lookFirst: rate(falseAlarms.lookFirst),
             setAside: rate(falseAlarms.setAside),
+            heavyTails: studiedRange(studied.flags.heavyTails, format),
+            turnsSquared: studiedRange(studied.flags.turnsSquared, format),
           }),
     scatter: ({ scatter, today }: Outliers): string => {
       if (today.outsideDf === 0) return say.noneLent;
@@ -119,7 +127,10 @@ export function outliersSayings(format: Format, say: typeof templates) {
     unlikeScatter: ({ scatter: { homogeneity } }: Outliers): string | null =>
       homogeneity === null || homogeneity.pValue >= clearlyUnlike
         ? null
-        : say.unlikeScatter(format.pValue(homogeneity.pValue)),
+        : say.unlikeScatter({
+            p: format.pValue(homogeneity.pValue),
+            flagged: studiedRange(studied.flags.unlikeFills, format),
+          }),
     named: ({ named: { grubbs, generalizedEsd, missing } }: FillScreening): string => {
       if (grubbs === null) return say.noGrubbs[missing.grubbs ?? "catches agree exactly"];
       return sentences(

@@ -28,11 +28,6 @@ describe("cautions about planning, in words", () => {
       halfWidth: 0.039,
       tolerance: 0.03,
       settingError: 0,
-      further: 3,
-      turns: 20,
-      chance: 0.83,
-      typically: 0.017,
-      reaches: 0.03,
     };
     const say = cautions["short-of-tolerance"];
     expect(plain(say(facts, where))).toBe(

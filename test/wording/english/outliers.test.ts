@@ -165,12 +165,14 @@ describe("cautions about catches", () => {
 
 test("a false flag is not denied, and when the rate holds is said where it is said", () => {
   const result = today([6.02, 6.44, 5.95, 6.0]);
-  expect(say.explanationNote).toContain("in up to one false flag of ten");
+  expect(spaced(say.explanationNote)).toContain(
+    "in up to 5 % of false flags, and in up to 17 % of",
+  );
   const family = spaced(say.family(result));
   expect(family).toContain("a clean newest fill raises a flag 5 % of the time (1 % one that asks");
   expect(family).toContain("holds for normal errors with scatter in proportion to turns");
   expect(family).toContain(
-    "about 26 % of the time, and about 15 % where scatter follows turns squared",
+    "23 % to 34 % of the time, and 6 % to 20 % where scatter follows turns squared",
   );
 });
 

@@ -98,6 +98,7 @@ const many = {
   relativeChange: -0.018,
   relativeDifference: 0.12,
   relativeRange: 0.06,
+  grossRange: 0.15,
   relativeResidual: 0.081,
   remark: noted,
   remarks: [noted, { ...noted, catch: 3 }],

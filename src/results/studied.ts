@@ -1,0 +1,20 @@
+/** From the lowest to the highest rate of a study's situations, fractions. */
+export interface StudiedRange {
+  readonly lowest: number;
+  readonly highest: number;
+}
+
+/** What simulation found and sentences tell, in whole percent as the studies' files have it; a test holds each to its file. */
+export const studied = {
+  /** reports/coverage.json: intervals at 95 % that take every catch for a fill. */
+  catchesAsFills: { lowest: 0.57, highest: 0.87 },
+  /** reports/outlier-study.json: clean logs of 6 and 12 fills that raise a flag. */
+  flags: {
+    heavyTails: { lowest: 0.23, highest: 0.34 },
+    turnsSquared: { lowest: 0.06, highest: 0.2 },
+    /** Clean fills among earlier ones that scatter unlike one another, where 5 % is meant. */
+    unlikeFills: { lowest: 0.07, highest: 0.12 },
+  },
+  /** reports/outlier-study.json: false flags with an explanation more than a thousand times likelier than bad luck, at most. */
+  convincing: { normal: 0.05, heavyTails: 0.17 },
+} as const;

@@ -1,0 +1,47 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { describe, expect, it } from "vitest";
+import { studied } from "../../src/results/studied.ts";
+import { root } from "../support/compiler.ts";
+
+const read = (name: string) =>
+  JSON.parse(readFileSync(join(root, "reports", `${name}.json`), "utf8"));
+
+const inPercent = (rate: number) => Math.round(100 * rate) / 100;
+
+function rangeOf(rates: readonly number[]) {
+  return { lowest: inPercent(Math.min(...rates)), highest: inPercent(Math.max(...rates)) };
+}
+
+describe("what sentences tell of simulations", () => {
+  it("is what the coverage study holds", () => {
+    const rates = (read("coverage") as { interval: string; achieved: number }[])
+      .filter(({ interval }) => interval === "all catches as fills")
+      .map(({ achieved }) => achieved);
+    expect(rates.length).toBeGreaterThan(1);
+    expect(studied.catchesAsFills).toEqual(rangeOf(rates));
+  });
+
+  it("is what the outlier study holds", () => {
+    const { otherErrors, unlike, falseFlags } = read("outlier-study") as {
+      otherErrors: { errors: string; logAsFamily: number }[];
+      unlike: { falseAlarm: number }[];
+      falseFlags: { tails: string; aboveThousand: number }[];
+    };
+    const logsWith = (errors: string) =>
+      otherErrors
+        .filter((one) => one.errors.startsWith(errors))
+        .map(({ logAsFamily }) => logAsFamily);
+    const convincing = (tails: string) =>
+      falseFlags.filter((one) => one.tails === tails).map(({ aboveThousand }) => aboveThousand);
+    expect(studied.flags).toEqual({
+      heavyTails: rangeOf(logsWith("heavy tails")),
+      turnsSquared: rangeOf(logsWith("scatter as turns squared")),
+      unlikeFills: rangeOf(unlike.map(({ falseAlarm }) => falseAlarm)),
+    });
+    expect(studied.convincing).toEqual({
+      normal: rangeOf(convincing("normal")).highest,
+      heavyTails: rangeOf(convincing("heavy")).highest,
+    });
+  });
+});
