@@ -1,0 +1,40 @@
+/** Test files that take more than ten seconds on two cores, the longest first, each with what the time buys. */
+export const slow: Readonly<Record<string, string>> = {
+  "test/notebooks.test.ts": "runs and type-checks every notebook in a process of its own",
+  "test/one-voice.test.ts": "150 invented logs on every surface in both languages",
+  "test/report/demo-reports.test.ts": "whole reports in a browser, three themes, two widths",
+  "test/bench/study/skipping.test.ts": "a smoke run of the study",
+  "test/cli/report-command.test.ts": "the command as a process, with charts drawn",
+  "test/package.test.ts": "packs, installs and bundles the package",
+  "test/report/html.test.ts": "pages in a browser",
+  "test/questions/outliers/simulation.test.ts": "rates of flags by simulation",
+  "test/bench/study/coverage.test.ts": "a smoke run of the study",
+  "test/api-reference.test.ts": "declarations of the whole library from the compiler",
+  "test/statistics/family-wise-error.test.ts": "family-wise error rates by simulation",
+  "test/bench/study/decision.test.ts": "a smoke run of the study",
+  "test/wording/german/same-answers.test.ts": "everything said in German against English",
+  "test/places.test.ts": "compiles a copy of the library with a question more",
+  "test/bench/study/drift.test.ts": "a smoke run of the study",
+  "test/bench/study/outliers.test.ts": "a smoke run of the study",
+  "test/bench/study/stopping.test.ts": "a smoke run of the study",
+  "test/report/interactive/chart-runtime.test.ts": "charts answering a pointer in a browser",
+};
+
+/** Left out of the quick run besides: processes, R and simulations that take some seconds each. */
+export const leisurely: readonly string[] = [
+  "test/one-answer.test.ts",
+  "test/cli/plan-command.test.ts",
+  "test/cli/output.test.ts",
+  "test/cli/enough-command.test.ts",
+  "test/analysis/failed-question.test.ts",
+  "test/analysis/decision.test.ts",
+  "test/questions/uncertainty-budget.test.ts",
+  "test/questions/cost.test.ts",
+  "test/questions/explaining-variables.test.ts",
+  "test/statistics/comparisons-in-r.test.ts",
+  "test/numeric/distributions/distributions.test.ts",
+  "test/report/german.test.ts",
+  "test/charts/product-comparison.test.ts",
+  "test/samples.test.ts",
+  "test/docs.test.ts",
+];
