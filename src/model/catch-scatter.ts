@@ -3,7 +3,7 @@ import { chiSquaredQuantile } from "../numeric/distributions/chi-squared.ts";
 import type { Interval } from "../results/estimate.ts";
 import { type BartlettTest, bartlettTest } from "../statistics/bartlett.ts";
 import type { Fill } from "./meters.ts";
-import { deliveryOf, type FillTotals } from "./totals.ts";
+import { agreeExactly, deliveryOf, type FillTotals } from "./totals.ts";
 
 /** What the fills of one meter say together about how much catches of one fill scatter. */
 export interface PooledScatter {
@@ -43,13 +43,16 @@ const fewestCatchesForOwn = 4;
 export function pooledScatter(fills: readonly Pick<Fill, "totals">[]): PooledScatter {
   const groups = fills.map(({ totals }) => totals).filter(({ catches }) => catches > 1);
   const df = sum(groups.map(dfOf));
-  const relative = groups.map((one) => ({ sumOfSquares: relativeSquares(one), df: dfOf(one) }));
+  // What rounding leaves of no scatter would be the least of all to the test.
+  const scattering = groups.filter((one) => !agreeExactly(one));
   return {
     variance: df > 0 ? sum(groups.map(({ scatterSum }) => scatterSum)) / df : null,
-    relative: df > 0 ? sum(relative.map(({ sumOfSquares }) => sumOfSquares)) / df : null,
+    relative: df > 0 ? sum(groups.map(relativeSquares)) / df : null,
     df,
     fills: groups.length,
-    homogeneity: bartlettTest(relative),
+    homogeneity: bartlettTest(
+      scattering.map((one) => ({ sumOfSquares: relativeSquares(one), df: dfOf(one) })),
+    ),
   };
 }
 

@@ -2,6 +2,7 @@ import { at } from "../errors/at.ts";
 import { NumericalError } from "../errors/errors.ts";
 import { fUpperTail } from "../numeric/distributions/f.ts";
 import { requireFinite } from "../numeric/domain.ts";
+import { noScatter } from "../numeric/rounding-dust.ts";
 import { accurateSum } from "../numeric/summation.ts";
 import { mean } from "./summary.ts";
 
@@ -51,7 +52,10 @@ export function oneWayAnova(groups: readonly (readonly number[])[]): OneWayAnova
   const withinDf = observations - groups.length;
   const betweenMeanSquare = betweenSumOfSquares / betweenDf;
   const withinMeanSquare = withinDf > 0 ? withinSumOfSquares / withinDf : null;
-  const statistic = withinMeanSquare ? betweenMeanSquare / withinMeanSquare : null;
+  const statistic =
+    withinMeanSquare === null || noScatter(withinSumOfSquares, shifted.flat())
+      ? null
+      : betweenMeanSquare / withinMeanSquare;
   return {
     groups: groups.length,
     observations,

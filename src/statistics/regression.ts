@@ -90,7 +90,7 @@ export function regression(
     df: fit.df,
     residualSumOfSquares: fit.residualSumOfSquares,
     residualStandardDeviation: variance === null ? null : Math.sqrt(variance),
-    rSquared: total > 0 ? Math.max(0, 1 - fit.residualSumOfSquares / total) : null,
+    rSquared: noScatter(total, y) ? null : Math.max(0, 1 - fit.residualSumOfSquares / total),
     points: y.map((value, i) => ({
       fitted: value - at(fit.residuals, i),
       residual: at(fit.residuals, i),

@@ -78,6 +78,12 @@ describe("one-way analysis of variance", () => {
       [2, 2],
     ]);
     expect(equal).toMatchObject({ withinMeanSquare: 0, statistic: null, pValue: null });
+    const equalToRounding = oneWayAnova([
+      [0.2, 0.2, 0.2],
+      [0.1 + 0.2, 0.3, 0.3],
+    ]);
+    expect(equalToRounding.withinMeanSquare).toBeGreaterThan(0);
+    expect(equalToRounding).toMatchObject({ statistic: null, pValue: null });
   });
 
   it("refuses fewer than two groups, an empty group and values that are not finite", () => {

@@ -158,6 +158,10 @@ describe("what cannot be known", () => {
     expect(predict(fit, [3])).toMatchObject({ newLower: null, standardError: null });
   });
 
+  it("explains nothing of y that vary by rounding only", () => {
+    expect(regression(["x"], [[1], [2], [3]], [0.1 + 0.2, 0.3, 0.3]).rSquared).toBeNull();
+  });
+
   it("is null when every point lies on the plane", () => {
     const fit = regression(["x"], [[1], [2], [3]], [3, 5, 7]);
     expect(fit.residualStandardDeviation).toBeNull();

@@ -6,6 +6,7 @@ import type { ProductGroup } from "../../model/product-groups.ts";
 import { tEstimate } from "../../model/t-estimate.ts";
 import { studentTTwoSided } from "../../numeric/distributions/student-t.ts";
 import { groupBy } from "../../numeric/group-by.ts";
+import { noScatter } from "../../numeric/rounding-dust.ts";
 import { type Regression, regression } from "../../statistics/regression.ts";
 import { sampleOf, varianceOfMean } from "../../statistics/sample.ts";
 import { weightedLine } from "../../statistics/straight-line.ts";
@@ -90,7 +91,7 @@ function groupDeliveries(fills: readonly FillObservation[]): readonly (readonly 
 /** Share of the variation about the products' own means that a fit explains; null when there is none. */
 function shareWithin(fit: Regression, groups: readonly (readonly number[])[]): number | null {
   const total = sum(groups.map((values) => squaresWithin(values).squares));
-  return total > 0 ? Math.max(0, 1 - fit.residualSumOfSquares / total) : null;
+  return noScatter(total, groups.flat()) ? null : Math.max(0, 1 - fit.residualSumOfSquares / total);
 }
 
 /**
