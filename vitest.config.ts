@@ -1,6 +1,6 @@
-import { defineConfig } from "vitest/config";
+import { configDefaults, defineConfig } from "vitest/config";
 import { BaseSequencer, type TestSpecification } from "vitest/node";
-import { slow } from "./test/support/slow.ts";
+import { replacing, slow } from "./test/support/slow.ts";
 
 /** The slow files first, so that no core is left with one of them when everything else is done. */
 class SlowFirst extends BaseSequencer {
@@ -18,11 +18,23 @@ class SlowFirst extends BaseSequencer {
 
 export default defineConfig({
   test: {
-    include: ["test/**/*.test.ts"],
     testTimeout: 120_000,
     hookTimeout: 120_000,
     // Every core: by default one is left idle, which on two cores makes one file wait for another.
     maxWorkers: "100%",
     sequence: { sequencer: SlowFirst },
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: "shared",
+          include: ["test/**/*.test.ts"],
+          exclude: [...configDefaults.exclude, ...replacing],
+          // The library and R are loaded once for many files; no test changes what others see.
+          isolate: false,
+        },
+      },
+      { extends: true, test: { name: "alone", include: [...replacing] } },
+    ],
   },
 });

@@ -1,8 +1,13 @@
-import { configDefaults, mergeConfig } from "vitest/config";
-import { leisurely, slow } from "./test/support/slow.ts";
-import everything from "./vitest.config.ts";
+import { configDefaults, defineConfig } from "vitest/config";
+import { leisurely, replacing, slow } from "./test/support/slow.ts";
 
 /** What can be known in under a minute: no browser, notebooks, package or studies. */
-export default mergeConfig(everything, {
-  test: { exclude: [...configDefaults.exclude, ...Object.keys(slow), ...leisurely] },
+export default defineConfig({
+  test: {
+    include: ["test/**/*.test.ts"],
+    exclude: [...configDefaults.exclude, ...Object.keys(slow), ...leisurely, ...replacing],
+    testTimeout: 60_000,
+    maxWorkers: "100%",
+    isolate: false,
+  },
 });

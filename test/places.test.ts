@@ -73,13 +73,13 @@ describe("a new language", () => {
         ...english.drift,
         labels: { ...english.drift.labels, heading: "Le doseur a-t-il bougé ?" },
       },
-      decision: { ...english.decision, catchMore: () => "Encore trois prises" },
+      decision: { ...english.decision, setDelivery: (delivery) => `Régler ${delivery}` },
     };
     const log = await readCatchesFile(join(root, "data-demo/first-morning/catches.csv"));
     const text = renderMarkdown(reportDocument(analyse(log), meta, wordsIn(french)));
     expect(text).toContain("Débit par tour");
     expect(text).toContain("Le doseur a-t-il bougé ?");
-    expect(text).toContain("Encore trois prises");
+    expect(text).toContain("Régler 0,3233");
     expect(text).toMatch(/0,3233.kg\/tour/);
   });
 

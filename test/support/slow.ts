@@ -20,13 +20,19 @@ export const slow: Readonly<Record<string, string>> = {
   "test/report/interactive/chart-runtime.test.ts": "charts answering a pointer in a browser",
 };
 
+/** Files that put something in the place of a module, and so are loaded apart from the others. */
+export const replacing: readonly string[] = [
+  "test/analysis/failed-question.test.ts",
+  "test/data/new-column.test.ts",
+  "test/wording/problems.test.ts",
+];
+
 /** Left out of the quick run besides: processes, R and simulations that take some seconds each. */
 export const leisurely: readonly string[] = [
   "test/one-answer.test.ts",
   "test/cli/plan-command.test.ts",
   "test/cli/output.test.ts",
   "test/cli/enough-command.test.ts",
-  "test/analysis/failed-question.test.ts",
   "test/analysis/decision.test.ts",
   "test/questions/uncertainty-budget.test.ts",
   "test/questions/cost.test.ts",
@@ -37,4 +43,11 @@ export const leisurely: readonly string[] = [
   "test/charts/product-comparison.test.ts",
   "test/samples.test.ts",
   "test/docs.test.ts",
+  "test/analysis/coarse-scale.test.ts",
+  "test/questions/trial-plan.test.ts",
+  "test/questions/outliers/named-tests.test.ts",
+  "test/questions/skipping.test.ts",
+  "test/report/sections/drift.test.ts",
+  "test/statistics/change-point.test.ts",
+  "test/charts/field.test.ts",
 ];
