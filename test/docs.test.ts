@@ -110,6 +110,24 @@ describe("the reference", () => {
   });
 });
 
+describe("the tests", () => {
+  it("are called as what they test, or named with what they look at in DEVELOPERS.md", () => {
+    const told = new Set(codeSpans(textOf("DEVELOPERS.md")));
+    const files = readdirSync(join(root, "test"), { recursive: true, encoding: "utf8" })
+      .filter((name) => name.endsWith(".test.ts"))
+      .map((name) => name.replace(/\.test\.ts$/, ""));
+    const isMirror = (name: string) =>
+      ["src", "", "test"].some(
+        (folder) =>
+          existsSync(join(root, folder, `${name}.ts`)) ||
+          (folder !== "test" && existsSync(join(root, folder, name))),
+      );
+    const untold = files.filter((name) => !isMirror(name) && !told.has(`test/${name}.test.ts`));
+    expect(files.length).toBeGreaterThan(200);
+    expect(untold).toEqual([]);
+  });
+});
+
 describe("README", () => {
   it("can be read in one go", () => {
     expect(readme.split("\n").length - 1).toBeLessThanOrEqual(110);

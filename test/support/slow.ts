@@ -12,7 +12,7 @@ export const slow: Readonly<Record<string, string>> = {
   "test/api-reference.test.ts": "declarations of the whole library from the compiler",
   "test/statistics/family-wise-error.test.ts": "family-wise error rates by simulation",
   "test/bench/study/decision.test.ts": "a smoke run of the study",
-  "test/wording/german/same-answers.test.ts": "everything said in German against English",
+  "test/wording/de/same-answers.test.ts": "everything said in German against English",
   "test/places.test.ts": "compiles a copy of the library with a question more",
   "test/bench/study/drift.test.ts": "a smoke run of the study",
   "test/bench/study/outliers.test.ts": "a smoke run of the study",

@@ -3,5 +3,6 @@ import type { Format } from "../format.ts";
 
 /** A number of something, where its noun follows. */
 export function numbered(value: number, format: Format): Numbered {
-  return { words: format.plain(value), one: value === 1 };
+  const words = format.plain(value);
+  return { words, one: words === format.plain(1) };
 }

@@ -1,12 +1,12 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { measureDistributions } from "../../../bench/accuracy/distributions.ts";
-import type { Measured } from "../../../bench/accuracy/measure.ts";
-import { accuracyReport } from "../../../bench/accuracy/report.ts";
-import { certifiedRows } from "../../../bench/accuracy/strd.ts";
+import { measureDistributions } from "../../bench/accuracy/distributions.ts";
+import type { Measured } from "../../bench/accuracy/measure.ts";
+import { accuracyReport } from "../../bench/accuracy/report.ts";
+import { certifiedRows } from "../../bench/accuracy/strd.ts";
 
 const stored: Measured[] = JSON.parse(
-  readFileSync(new URL("../../../reports/accuracy.json", import.meta.url), "utf8"),
+  readFileSync(new URL("../../reports/accuracy.json", import.meta.url), "utf8"),
 );
 const measured = measureDistributions();
 const certified = certifiedRows();

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { Markdown, mimeBundle } from "../../notebooks/support/mime-bundle.ts";
-import { ownChart } from "../../notebooks/support/own-chart.ts";
+import { Markdown, mimeBundle } from "../../../notebooks/support/mime-bundle.ts";
+import { ownChart } from "../../../notebooks/support/own-chart.ts";
 
 describe("what a viewer gets", () => {
   it("is plain text for a sentence", async () => {

@@ -1,12 +1,12 @@
 import { readdirSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { type Notebook, readNotebook } from "../../notebooks/support/notebook-file.ts";
-import { staleOutputs } from "../tools/notebooks/compare.ts";
-import { runNotebook } from "../tools/notebooks/run.ts";
-import { typeErrors } from "../tools/notebooks/type-check.ts";
+import { type Notebook, readNotebook } from "../../../notebooks/support/notebook-file.ts";
+import { staleOutputs } from "./compare.ts";
+import { runNotebook } from "./run.ts";
+import { typeErrors } from "./type-check.ts";
 
-const folder = join(import.meta.dirname, "..", "fixtures", "notebooks");
+const folder = join(import.meta.dirname, "..", "..", "fixtures", "notebooks");
 const fixture = (name: string): string => join(folder, name);
 
 /** The notebook with one piece of a stored output written otherwise. */

@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { present } from "../../notebooks/support/present.ts";
+import { present } from "../../../notebooks/support/present.ts";
 
 it("an answer that was computed is taken as it is, zero and nothing-found too", () => {
   expect([present(0), present(""), present(false)]).toEqual([0, "", false]);

@@ -7,10 +7,10 @@ import {
   storedOutputs,
   withOutputs,
   writeNotebook,
-} from "../../notebooks/support/notebook-file.ts";
+} from "../../../notebooks/support/notebook-file.ts";
 
 // Its bytes were written by jupyter nbconvert 6.5.3 with the Deno 2.9.6 kernel.
-const path = join(import.meta.dirname, "..", "fixtures", "notebooks", "sound.ipynb");
+const path = join(import.meta.dirname, "..", "..", "fixtures", "notebooks", "sound.ipynb");
 
 describe("a notebook file", () => {
   it("is written with the bytes Jupyter writes", () => {
