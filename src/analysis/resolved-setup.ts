@@ -35,8 +35,7 @@ export function questionOptions(
   { bin, product }: Pick<Meter, "bin" | "product">,
 ) {
   const entry = setup === null ? null : binSetup(setup, bin, product);
-  const { varianceLaw } = options;
-  const plain = { ...modelOptionsOf(options), varianceLaw };
+  const plain = modelOptionsOf(options);
   const assumed = known({ assumed: assumedValue(entry) });
   const drive = known({
     workingWidthM: setup?.cart.workingWidthM,

@@ -27,8 +27,10 @@ export interface ModelOptions extends OptionsOf<typeof modelRules> {
 }
 
 /** Of options that may hold more: what every question is asked with. */
-export function modelOptionsOf({ level, tolerance, scaleDivisionKg }: ModelOptions): ModelOptions {
-  return { level, tolerance, scaleDivisionKg };
+export function modelOptionsOf(options: ModelOptions): ModelOptions {
+  const { level, tolerance, scaleDivisionKg, varianceLaw } = options;
+  const model = { level, tolerance, scaleDivisionKg };
+  return varianceLaw === undefined ? model : { ...model, varianceLaw };
 }
 
 /** One meter with what its fills say together. Every answer of the library starts from this. */
@@ -110,9 +112,7 @@ export function fitModel(
 function resolveModelOptions(given: Partial<ModelOptions>): ModelOptions {
   const names = Object.keys(modelRules);
   if (!names.every((name) => name in given)) refuseUnknownOptions(given, [...names, "varianceLaw"]);
-  const { varianceLaw } = given;
-  const options = modelOptionsOf({ ...resolve(modelRules, {}), ...given });
-  const resolved = varianceLaw === undefined ? options : { ...options, varianceLaw };
+  const resolved = modelOptionsOf({ ...resolve(modelRules, {}), ...given });
   requireModelOptions(resolved);
   return resolved;
 }

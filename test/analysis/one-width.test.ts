@@ -131,3 +131,20 @@ describe("one fill has one half-width, whatever it is asked through", () => {
     expect(widths).toHaveProperty("budget");
   });
 });
+
+describe("today's fill", () => {
+  it.each(["proportional", "constant", "squared"] as const)(
+    "is the same to every answer where scatter grows as %s",
+    async (varianceLaw) => {
+      const { log, setup } = await demo("season");
+      for (const answers of analyse(log, setup, { varianceLaw }).meters) {
+        const { value } = answers.delivery.estimate;
+        const { today, setting } = present(answers.skipping);
+        const newest = present(present(answers.drift).fills.at(-1));
+        expect(present(today).value).toBeCloseTo(value / present(setting.todayKgPerTurn) - 1, 12);
+        expect(newest.estimate.value).toBe(value);
+        expect(present(present(answers.acrossFills).points.at(-1)).estimate.value).toBe(value);
+      }
+    },
+  );
+});
