@@ -1,5 +1,6 @@
 import { allCautions } from "../analysis/all-cautions.ts";
 import { analyse, type MeterAnswers } from "../analysis/analyse.ts";
+import type { Action } from "../analysis/decision.ts";
 import { type AnalysisOptions, resolveOptions } from "../analysis/options.ts";
 import { historyChoices, planningOptions } from "../analysis/resolved-setup.ts";
 import type { Setup } from "../data/setup.ts";
@@ -75,7 +76,9 @@ async function decisions(
   const texts = analysis.meters.map((answers) =>
     [
       decisionText(answers, analysis, words),
-      ...(answers.catchesNeeded === null ? [] : [detail(answers.catchesNeeded, words)]),
+      ...(answers.catchesNeeded === null
+        ? []
+        : [detail(answers.catchesNeeded, words, answers.decision?.action)]),
     ].join("\n"),
   );
   return {
@@ -133,7 +136,10 @@ function planned(results: readonly CatchesNeeded[], words: Words): Answered {
   };
 }
 
-function detail(result: CatchesNeeded, words: Words): string {
+function detail(result: CatchesNeeded, words: Words, action?: Action): string {
   const cautions = result.cautions.map((found) => `- ${cautionSentence(found, words)}`);
-  return [...plainBlocks(catchesNeededSection(result, words, "enough")), ...cautions].join("\n");
+  return [
+    ...plainBlocks(catchesNeededSection(result, words, "enough", null, action)),
+    ...cautions,
+  ].join("\n");
 }

@@ -39,7 +39,8 @@ const sections: { readonly [Q in Question]: QuestionSection<Q> } = {
   setting: { shown: "folded", blocks: settingSection },
   catchesNeeded: {
     shown: "open",
-    blocks: (answer, words, id, { cost }) => catchesNeededSection(answer, words, id, cost),
+    blocks: (answer, words, id, { cost, decision }) =>
+      catchesNeededSection(answer, words, id, cost, decision?.action),
   },
   outliers: { shown: "open", blocks: outliersSection },
   drift: { shown: "open", blocks: driftSection },

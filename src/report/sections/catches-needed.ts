@@ -1,3 +1,4 @@
+import type { Action } from "../../analysis/decision.ts";
 import { catchesNeededChart } from "../../charts/catches-needed.ts";
 import type { CatchesNeeded } from "../../questions/catches-needed.ts";
 import type { Cost } from "../../questions/cost.ts";
@@ -8,17 +9,19 @@ import type { Block } from "../document.ts";
 /**
  * How many catches are enough: the sentence, what each catch buys and costs, the rule for one at a time, and the plans.
  *
- * @param cost  of the same bin and product, for the picture; null: none
+ * @param cost    of the same bin and product, for the picture; null: none
+ * @param action  decided for the same fill, under which the sentence stands
  */
 export function catchesNeededSection(
   result: CatchesNeeded,
   words: Words,
   id: string,
   cost: Cost | null = null,
+  action?: Action,
 ): readonly Block[] {
   const say = words.catchesNeeded;
   return blocks(
-    paragraph(say.sentence(result), "lead"),
+    paragraph(say.sentence(result, action), "lead"),
     knownPoints(result) < fewestDrawn ? null : chart(id, catchesNeededChart(result, words, cost)),
     list([
       say.buys(result),

@@ -1,3 +1,4 @@
+import type { Action } from "../../analysis/decision.ts";
 import type { NumberOfCatches } from "../../model/next-catch.ts";
 import type { CatchesNeeded, TrialSplit } from "../../questions/catches-needed.ts";
 import type { catchesNeeded as templates } from "../en/catches-needed.ts";
@@ -20,7 +21,8 @@ export function catchesNeededSayings(format: Format, say: typeof templates) {
 
   return {
     ...say.labels,
-    sentence: (result: CatchesNeeded): string => {
+    /** @param action  what is decided for the fill: no number of catches is an answer while something is to be looked at */
+    sentence: (result: CatchesNeeded, action?: Action): string => {
       const { standing, needed, options, halfWidth, input, basis } = result;
       const asked = { who: say.who(result), tolerance: plusMinus(options.tolerance) };
       if (standing === "waits") return say.waits(asked);
@@ -33,7 +35,8 @@ export function catchesNeededSayings(format: Format, say: typeof templates) {
       if (standing === "unknown" || halfWidth === null)
         return say.unknownError({ ...asked, catches: input.catches });
       const known = { ...asked, catches: input.catches, halfWidth: plusMinus(halfWidth) };
-      if (standing === "enough") return say.enough(known);
+      if (standing === "enough")
+        return action === "look-first" ? say.enoughInNumber(known) : say.enough(known);
       return needed === null
         ? say.notReachable({ ...known, ...limits })
         : say.short({ ...known, ...numberFacts(needed, format) });
