@@ -14,7 +14,12 @@ import { skippingOptions } from "../../src/questions/skipping/options.ts";
 import { uncertaintyBudgetOptions } from "../../src/questions/uncertainty-budget/options.ts";
 import { demo } from "../support/demo.ts";
 
-const model = { level: 0.95, tolerance: 0.05, scaleDivisionKg: null };
+const model = {
+  level: 0.95,
+  tolerance: 0.05,
+  scaleDivisionKg: null,
+  varianceLaw: "proportional",
+} as const;
 
 function read(setup: object): Setup {
   return readSetup({ name: "setup.json", text: JSON.stringify(setup) });
