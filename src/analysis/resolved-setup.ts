@@ -26,10 +26,11 @@ export interface Ground {
   readonly massUnit: MassUnit;
 }
 
-/** The options of every question about one bin and product; what the setup does not say keeps its default. */
-export type QuestionOptions = ReturnType<typeof questionOptions>;
-
-/** @throws OptionError for a value that cannot be meant */
+/**
+ * The options of every question about one bin and product; what the setup does not say keeps its default.
+ *
+ * @throws OptionError for a value that cannot be meant
+ */
 export function questionOptions(
   { options, setup, massUnit }: Ground,
   { bin, product }: Pick<Meter, "bin" | "product">,

@@ -1,7 +1,7 @@
 import type { Caution, CautionCode, Severity } from "../results/caution.ts";
 import { atLeast } from "./arguments.ts";
 
-/** What the command says to the shell when it ends. Documented in README. */
+/** What the command says to the shell when it ends. In reports/reference.md. */
 export const exitCodes = {
   fine: 0,
   /** Only when --fail-on asks for it: the answer carries cautions of that severity or graver. */

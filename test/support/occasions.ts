@@ -69,7 +69,6 @@ function sayTheRest({ delivery, outliers, skipping, setting }: Words): void {
     delivery.plusMinus(answers.delivery);
     delivery.value(answers.delivery);
     delivery.interval(answers.delivery);
-    delivery.intervalAbout(answers.delivery);
     skipping.leftAt(present(answers.skipping));
     setting.speed(7.5);
     for (const { explanations } of present(answers.outliers).suspects)

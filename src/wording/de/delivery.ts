@@ -43,7 +43,6 @@ export const delivery: typeof english = {
     `Tank ${f.bin} (${f.product}), Füllung ${f.fill}: ${f.value} aus ${catches(f.catches)}; der Austrag dieser Füllung liegt mit ${f.level} Sicherheit bei ${f.range}, die Angabe ist also auf ${f.error} genau.`,
   hull: (f) =>
     `Mit ${f.count === 1 ? "der auffälligen Probe" : "den auffälligen Proben"} ${f.catches} liegt der Austrag dieser Füllung bei ${f.with}, ohne bei ${f.without}. Es bleibt beim Wert aus allen Proben, und ± reicht bis zum ferneren Ende von beiden.`,
-  intervalAbout: (level) => `Vertrauensbereich (${level}) für den Austrag dieser Füllung`,
   nextCatch: (f) =>
     `Eine weitere Probe ${withTurns(f.turns)} sollte ${f.range} wiegen (das tun ${f.level} solcher Proben).`,
   scatterUnknown: "Die Streuung der Proben ist nicht bekannt: Eine Probe allein zeigt keine.",

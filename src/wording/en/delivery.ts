@@ -51,7 +51,6 @@ export const delivery = {
     `Bin ${f.bin} (${f.product}), fill ${f.fill}: ${f.value} from ${catches(f.catches)}; with ${f.level} confidence this fill delivers ${f.range}, so the figure is good to ${f.error}.`,
   hull: (f: Counts<"count"> & Facts<"catches" | "with" | "without">) =>
     `With ${f.count === 1 ? `catch ${f.catches}, which stands out` : `catches ${f.catches}, which stand out`}, this fill delivers ${f.with}; without, ${f.without}. The figure stays that of all catches, and ± reaches to the farther end of both.`,
-  intervalAbout: (level: string) => `${level} interval for this fill's delivery`,
   nextCatch: (f: Numbers<"turns"> & Facts<"range" | "level">) =>
     `Another catch of ${f.turns.words} turns should weigh ${f.range} (${f.level} of such catches would).`,
   scatterUnknown: "Catch scatter is not known: one catch cannot show any.",

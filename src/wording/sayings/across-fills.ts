@@ -5,8 +5,6 @@ import { limits } from "./limits.ts";
 import { numbered } from "./numbered.ts";
 import { sentences } from "./sentences.ts";
 
-export type AcrossFillsWords = ReturnType<typeof acrossFillsSayings>;
-
 /** Which sentences are said about the fills of one bin together. */
 export function acrossFillsSayings(format: Format, say: typeof templates) {
   const level = ({ options }: AcrossFills) => format.percent(options.level, 0);

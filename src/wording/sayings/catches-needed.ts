@@ -6,8 +6,6 @@ import type { Format } from "../format.ts";
 import { numbered } from "./numbered.ts";
 import { sentences } from "./sentences.ts";
 
-export type CatchesNeededWords = ReturnType<typeof catchesNeededSayings>;
-
 /** Which sentences are said about how many catches are enough. */
 export function catchesNeededSayings(format: Format, say: typeof templates) {
   const { plusMinus } = format;

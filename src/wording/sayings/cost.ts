@@ -2,8 +2,6 @@ import type { BreakEven, Cost } from "../../questions/cost.ts";
 import type { cost as templates } from "../en/cost.ts";
 import type { Format } from "../format.ts";
 
-export type CostWords = ReturnType<typeof costSayings>;
-
 /** Which sentences are said about the money in rate errors and catches. */
 export function costSayings(format: Format, say: typeof templates) {
   const money = (value: number, { options }: Cost) =>

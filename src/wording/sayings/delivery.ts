@@ -4,8 +4,6 @@ import type { Format } from "../format.ts";
 import { numbered } from "./numbered.ts";
 import { sentences } from "./sentences.ts";
 
-export type DeliveryWords = ReturnType<typeof deliverySayings>;
-
 /** Which sentences are said about the delivery of one fill. */
 export function deliverySayings(format: Format, say: typeof templates) {
   const interval = ({ estimate }: Delivery) => format.estimateInterval(estimate, "delivery");
@@ -48,7 +46,6 @@ export function deliverySayings(format: Format, say: typeof templates) {
         without: band(hull.without),
       });
     },
-    intervalAbout: (result: Delivery) => say.intervalAbout(level(result)),
     nextCatch: (result: Delivery): string | null => {
       const { turns, estimate } = result.nextCatch;
       const range = format.estimateInterval(estimate, "mass");

@@ -11,8 +11,6 @@ import { limits } from "./limits.ts";
 import { oneIn } from "./one-in.ts";
 import { sentences } from "./sentences.ts";
 
-export type DriftWords = ReturnType<typeof driftSayings>;
-
 const tenths = 10;
 const rounding = { about: Math.round, "at least": Math.floor, "at most": Math.ceil };
 

@@ -9,8 +9,6 @@ import type { Format } from "../format.ts";
 import { explainingUnits } from "./explaining-units.ts";
 import { sentences } from "./sentences.ts";
 
-export type ExplainingVariablesWords = ReturnType<typeof explainingVariablesSayings>;
-
 /** Which sentences are said about what goes with the delivery per turn. */
 export function explainingVariablesSayings(format: Format, say: typeof templates) {
   const level = ({ options }: ExplainingVariables) => format.percent(options.level, 0);

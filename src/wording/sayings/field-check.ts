@@ -6,8 +6,6 @@ import { limits } from "./limits.ts";
 import { numbered } from "./numbered.ts";
 import { sentences } from "./sentences.ts";
 
-export type FieldCheckWords = ReturnType<typeof fieldCheckSayings>;
-
 /** Which sentences are said about what the field used. */
 export function fieldCheckSayings(format: Format, say: typeof templates) {
   const rate = ({ value, standardError }: Estimate<"kg/ha">) =>

@@ -4,8 +4,6 @@ import type { outlets as templates } from "../en/outlets.ts";
 import type { Format } from "../format.ts";
 import { numbered } from "./numbered.ts";
 
-export type OutletsWords = ReturnType<typeof outletsSayings>;
-
 /** Which sentences are said about how evenly outlets deliver. */
 export function outletsSayings(format: Format, say: typeof templates) {
   const range = ({ lower, upper }: Interval) => {

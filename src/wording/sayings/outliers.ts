@@ -17,8 +17,6 @@ import { remarksWords, remarkWords } from "./remarks.ts";
 import { sentences } from "./sentences.ts";
 import { studiedRange } from "./studied-range.ts";
 
-export type OutliersWords = ReturnType<typeof outliersSayings>;
-
 /** From here on nobody asks how many times likelier. */
 const aMillion = 1e6;
 /** Fills whose scatter differs more doubtfully than this are not said to differ. */

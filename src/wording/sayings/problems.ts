@@ -3,8 +3,6 @@ import type { OptionError } from "../../errors/errors.ts";
 import { issuesText, issueText, type ProblemTemplates } from "../../errors/issue-text.ts";
 import { neededText, receivedText } from "../../errors/option-text.ts";
 
-export type ProblemsWords = ReturnType<typeof problemsSayings>;
-
 /** What is said of a file that cannot be used, or of an option, as an error says it by itself in English. */
 export function problemsSayings(say: ProblemTemplates) {
   return {

@@ -9,8 +9,6 @@ import type { productComparison as templates } from "../en/product-comparison.ts
 import type { Format } from "../format.ts";
 import { sentences } from "./sentences.ts";
 
-export type ProductComparisonWords = ReturnType<typeof productComparisonSayings>;
-
 /** Which sentences are said about how products compare. */
 export function productComparisonSayings(format: Format, say: typeof templates) {
   const { methods, verdicts, unknown } = say.labels;

@@ -5,8 +5,6 @@ import { limits } from "./limits.ts";
 import { numbered } from "./numbered.ts";
 import { sentences } from "./sentences.ts";
 
-export type RepeatabilityWords = ReturnType<typeof repeatabilitySayings>;
-
 /** Which sentences are said about how repeatable the catches of a fill are. */
 export function repeatabilitySayings(format: Format, say: typeof templates) {
   const percent = (fraction: number | null) =>

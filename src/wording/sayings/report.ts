@@ -2,8 +2,6 @@ import type { ToleranceFrom } from "../../analysis/options.ts";
 import type { report as templates } from "../en/report.ts";
 import type { Format } from "../format.ts";
 
-export type ReportWords = ReturnType<typeof reportSayings>;
-
 /** Which words stand around the answers of a report. */
 export function reportSayings(format: Format, say: typeof templates) {
   return {

@@ -6,8 +6,6 @@ import { sentences } from "./sentences.ts";
 import { settingFigures } from "./setting-figures.ts";
 import { speedSpan } from "./speed-span.ts";
 
-export type SettingWords = ReturnType<typeof settingSayings>;
-
 /** Which sentences are said about what to set the drive to. */
 export function settingSayings(format: Format, say: typeof templates) {
   const figures = settingFigures(format);

@@ -6,8 +6,6 @@ import type { Format } from "../format.ts";
 import { limits } from "./limits.ts";
 import { sentences } from "./sentences.ts";
 
-export type SkippingWords = ReturnType<typeof skippingSayings>;
-
 /** Which sentences are said about leaving the drive alone. */
 export function skippingSayings(format: Format, say: typeof templates) {
   const { percent, plusMinus, signedPercent } = format;

@@ -4,8 +4,6 @@ import type { Format } from "../format.ts";
 import { limits } from "./limits.ts";
 import { speedSpan } from "./speed-span.ts";
 
-export type SpeedLinearityWords = ReturnType<typeof speedLinearitySayings>;
-
 /** Which sentences are said about delivery and the speed of the meter. */
 export function speedLinearitySayings(format: Format, say: typeof templates) {
   const speeds = ({ from, to }: SpeedLinearity["caught"]) => speedSpan(from, to, format);

@@ -3,8 +3,6 @@ import type { trialPlan as templates } from "../en/trial-plan.ts";
 import type { Format } from "../format.ts";
 import { numbered } from "./numbered.ts";
 
-export type TrialPlanWords = ReturnType<typeof trialPlanSayings>;
-
 /** Which sentences are said about a planned trial. */
 export function trialPlanSayings(format: Format, say: typeof templates) {
   const { percent, plusMinus, plain } = format;

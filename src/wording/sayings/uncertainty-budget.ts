@@ -8,8 +8,6 @@ import type { uncertaintyBudget as templates } from "../en/uncertainty-budget.ts
 import type { Format } from "../format.ts";
 import { sentences } from "./sentences.ts";
 
-export type UncertaintyBudgetWords = ReturnType<typeof uncertaintyBudgetSayings>;
-
 /** Which sentences are said about how uncertain the applied rate is, and why. */
 export function uncertaintyBudgetSayings(format: Format, say: typeof templates) {
   const length = format.unit("length", 1);
