@@ -12,6 +12,7 @@ import { type CatchesNeeded, catchesNeeded } from "../questions/catches-needed.t
 import { resultJson } from "../report/json.ts";
 import { catchesNeededSection } from "../report/sections/catches-needed.ts";
 import { cautionSentence } from "../report/sections/cautions.ts";
+import type { Caution } from "../results/caution.ts";
 import type { UnitSystem } from "../wording/format.ts";
 import { wordsFor } from "../wording/languages.ts";
 import type { Words } from "../wording/words.ts";
@@ -48,7 +49,7 @@ export async function enoughCommand(
 ): Promise<ExitCode> {
   const words = await wordsFor(flags.language, flags.units);
   const { answers, text, exitCode } =
-    path === undefined ? await plan(flags, words) : await decisions(path, flags, words, io);
+    path === undefined ? await plan(flags, words, io) : await decisions(path, flags, words, io);
   io.out(flags.json ? resultJson({ kind: "enough", answers }, words) : text);
   return exitCode;
 }
@@ -68,8 +69,7 @@ async function decisions(
 ): Promise<Answered> {
   const log = await readCatchesFile(path, readOptions(flags));
   const setup = await setupFor(path, flags, words, io);
-  if (setup !== null)
-    for (const found of checkSetupAgainst(setup, log)) io.err(cautionSentence(found, words));
+  if (setup !== null) tell(checkSetupAgainst(setup, log), words, io);
   const options = analysisGiven(flags);
   if (flags.next) return plansForNextFill(log, setup, options, words);
   const analysis = analyse(log, setup, options);
@@ -98,6 +98,10 @@ async function decisions(
   };
 }
 
+function tell(found: readonly Caution[], words: Words, io: Io): void {
+  for (const one of found) io.err(cautionSentence(one, words));
+}
+
 /** Plans the fill still to come; nothing is decided about it before its first catch. */
 function plansForNextFill(
   log: CatchLog,
@@ -114,8 +118,9 @@ function plansForNextFill(
   );
 }
 
-async function plan(flags: EnoughFlags, words: Words): Promise<Answered> {
+async function plan(flags: EnoughFlags, words: Words, io: Io): Promise<Answered> {
   const setup = typeof flags.setup === "string" ? await readSetupFile(flags.setup) : null;
+  if (setup !== null) tell(setup.cautions, words, io);
   const options = resolveOptions(analysisGiven(flags), setup);
   return planned([catchesNeeded(null, planningOptions(options, setup))], words);
 }

@@ -59,6 +59,16 @@ describe("evencatch enough", () => {
     });
   });
 
+  it("names old names of a setup before any catch too", async () => {
+    await inFolder(async (folder) => {
+      const setup = join(folder, "setup.json");
+      await writeFile(setup, JSON.stringify({ cart: { skid_percent: 3 } }));
+      const { code, err } = await command("enough", "--setup", setup);
+      expect(code).toBe(0);
+      expect(err).toContain("cart.skid_percent is now called cart.slip_percent");
+    });
+  });
+
   it("plans before any catch, and says that its scatter is assumed", async () => {
     const { code, out } = await command("enough", "--tolerance", "3%");
     expect(code).toBe(0);
