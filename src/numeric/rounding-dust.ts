@@ -6,8 +6,15 @@ export function isDust(deviation: number, size: number): boolean {
   return Math.abs(deviation) <= relativeDust * Math.abs(size);
 }
 
+/** The same where deviations are exact, so that nothing but the last places of the values themselves is dust. */
+export const lastPlaces = 8 * Number.EPSILON;
+
 /** Whether a residual sum of squares is no more than floating point leaves of none, for values of this size. */
-export function noScatter(residualSumOfSquares: number, values: readonly number[]): boolean {
+export function noScatter(
+  residualSumOfSquares: number,
+  values: readonly number[],
+  dust = relativeDust,
+): boolean {
   const size = values.reduce((sum, value) => sum + value ** 2, 0);
-  return residualSumOfSquares <= relativeDust ** 2 * size;
+  return residualSumOfSquares <= dust ** 2 * size;
 }

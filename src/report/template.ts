@@ -54,7 +54,7 @@ ${say.setup.about}
 
 ${table(
   [head.field, head.kind, head.meaning, head.example],
-  setupFields.map((field) => {
+  setupFields().map((field) => {
     const { meaning, example } = say.field(field);
     return [`\`${field.path}\``, say.kind(field.type), meaning, `\`${JSON.stringify(example)}\``];
   }),

@@ -2,7 +2,7 @@ import { at } from "../errors/at.ts";
 import { NumericalError } from "../errors/errors.ts";
 import { fUpperTail } from "../numeric/distributions/f.ts";
 import { requireFinite } from "../numeric/domain.ts";
-import { noScatter } from "../numeric/rounding-dust.ts";
+import { lastPlaces, noScatter } from "../numeric/rounding-dust.ts";
 import { accurateSum } from "../numeric/summation.ts";
 import { mean } from "./summary.ts";
 
@@ -53,7 +53,7 @@ export function oneWayAnova(groups: readonly (readonly number[])[]): OneWayAnova
   const betweenMeanSquare = betweenSumOfSquares / betweenDf;
   const withinMeanSquare = withinDf > 0 ? withinSumOfSquares / withinDf : null;
   const statistic =
-    withinMeanSquare === null || noScatter(withinSumOfSquares, shifted.flat())
+    withinMeanSquare === null || noScatter(withinSumOfSquares, groups.flat(), lastPlaces)
       ? null
       : betweenMeanSquare / withinMeanSquare;
   return {

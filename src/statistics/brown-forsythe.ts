@@ -1,4 +1,5 @@
 import { NumericalError } from "../errors/errors.ts";
+import { isDust } from "../numeric/rounding-dust.ts";
 import { type OneWayAnova, oneWayAnova } from "./anova.ts";
 import { median } from "./summary.ts";
 
@@ -22,7 +23,8 @@ export function brownForsythe(groups: readonly (readonly number[])[]): OneWayAno
         );
       }
       const middle = median(group);
-      return group.map((value) => Math.abs(value - middle));
+      // The size of the values is lost in their distances, so what rounding made of them is told from none here.
+      return group.map((value) => (isDust(value - middle, middle) ? 0 : Math.abs(value - middle)));
     }),
   );
 }

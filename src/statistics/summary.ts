@@ -23,7 +23,7 @@ export function mean(values: readonly number[]): number {
  * Mean of values of unequal weight, Σwx/Σw, in two passes: the second removes what rounding left of the deviations.
  *
  * @param values at least 1 finite number
- * @param weights one a value, above 0
+ * @param weights one a value, of zero or more and not all zero
  * @throws NumericalError when there are none, or a sum is not finite
  */
 export function weightedMean(values: readonly number[], weights: readonly number[]): number {

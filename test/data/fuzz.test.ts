@@ -139,7 +139,7 @@ describe("checkCatches", () => {
 });
 
 describe("checkSetup", () => {
-  const keys = setupFields.flatMap(({ path }) => path.replaceAll("[]", "").split("."));
+  const keys = setupFields().flatMap(({ path }) => path.replaceAll("[]", "").split("."));
   const known = fc.constantFrom(...keys, "value", "unit", "kind", "__proto__");
   const objectOf = (part: fc.Arbitrary<unknown>) => fc.dictionary(known, part, { maxKeys: 6 });
   const leaf = fc.oneof(

@@ -22,7 +22,7 @@ describe("the files to start from", () => {
     const [en, de] = [templateFiles(english()), templateFiles(german())];
     expect(de).toEqual({ ...en, "columns.md": de["columns.md"] });
     expect(namesIn(described(german()))).toEqual(namesIn(described()));
-    expect(namesIn(described())).toHaveLength(catchColumns.length + setupFields.length);
+    expect(namesIn(described())).toHaveLength(catchColumns.length + setupFields().length);
   });
 
   it("are described in German without an English word", () => {
@@ -32,7 +32,7 @@ describe("the files to start from", () => {
   });
 
   it("show no example in words that a German would not write", () => {
-    const kept = [...catchColumns, ...setupFields]
+    const kept = [...catchColumns, ...setupFields()]
       .filter((one) => example(one) === one.example)
       .flatMap((one) => wordsOf(one.example));
     expect([...new Set(kept)].sort()).toEqual(
@@ -48,8 +48,12 @@ describe("the files to start from", () => {
 describe("the German lines", () => {
   it("are there for every field and every kind of value of a setup, and for nothing else", () => {
     const names = (lines: object) => Object.keys(lines).sort();
-    expect(names(inGerman.setupFields)).toEqual(setupFields.map(({ path }) => path).sort());
-    const kinds = new Set(setupFields.map(({ type }) => type));
+    expect(names(inGerman.setupFields)).toEqual(
+      setupFields()
+        .map(({ path }) => path)
+        .sort(),
+    );
+    const kinds = new Set(setupFields().map(({ type }) => type));
     expect(names(inGerman.setupKinds)).toEqual([...kinds].sort());
   });
 
@@ -62,7 +66,9 @@ describe("the German lines", () => {
   });
 });
 
-function example(one: (typeof catchColumns)[number] | (typeof setupFields)[number]): unknown {
+function example(
+  one: (typeof catchColumns)[number] | ReturnType<typeof setupFields>[number],
+): unknown {
   const { template: say } = german();
   return "path" in one ? say.field(one).example : say.column(one).example;
 }

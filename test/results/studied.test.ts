@@ -24,14 +24,15 @@ describe("what sentences tell of simulations", () => {
 
   it("is what the outlier study holds", () => {
     const { otherErrors, unlike, falseFlags } = read("outlier-study") as {
-      otherErrors: { errors: string; logAsFamily: number }[];
+      otherErrors: { errors: string; fills: number; logAsFamily: number }[];
       unlike: { falseAlarm: number }[];
       falseFlags: { tails: string; aboveThousand: number }[];
     };
-    const logsWith = (errors: string) =>
-      otherErrors
-        .filter((one) => one.errors.startsWith(errors))
-        .map(({ logAsFamily }) => logAsFamily);
+    const logsWith = (errors: string) => {
+      const logs = otherErrors.filter((one) => one.errors.startsWith(errors));
+      expect([...new Set(logs.map(({ fills }) => fills))]).toEqual([6, 12]);
+      return logs.map(({ logAsFamily }) => logAsFamily);
+    };
     const convincing = (tails: string) =>
       falseFlags.filter((one) => one.tails === tails).map(({ aboveThousand }) => aboveThousand);
     expect(studied.flags).toEqual({

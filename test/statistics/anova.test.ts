@@ -84,6 +84,12 @@ describe("one-way analysis of variance", () => {
     ]);
     expect(equalToRounding.withinMeanSquare).toBeGreaterThan(0);
     expect(equalToRounding).toMatchObject({ statistic: null, pValue: null });
+    const meansEqualToo = oneWayAnova([
+      [0.3, 0.3, 0.3],
+      [0.1 + 0.2, 0.3, 0.3],
+    ]);
+    expect(meansEqualToo.withinMeanSquare).toBeGreaterThan(0);
+    expect(meansEqualToo).toMatchObject({ statistic: null, pValue: null });
   });
 
   it("refuses fewer than two groups, an empty group and values that are not finite", () => {

@@ -26,6 +26,15 @@ it("knows which sizes suit the medians", () => {
   expect(suitsBrownForsythe([4, 6])).toBe(false);
 });
 
+it("has no W where values vary by rounding only", () => {
+  const almost = 0.1 + 0.2;
+  const found = brownForsythe([
+    [0.3, almost, 0.3, almost],
+    [0.3, 0.3, almost, almost],
+  ]);
+  expect(found).toMatchObject({ statistic: null, pValue: null });
+});
+
 it("refuses groups of two, whose distances from their middle are equal", () => {
   expect(() =>
     brownForsythe([

@@ -2,8 +2,8 @@ import { describe, expect, it } from "vitest";
 import { studentTQuantile } from "../../src/numeric/distributions/student-t.ts";
 import { blockAnova } from "../../src/statistics/block-anova.ts";
 import { brownForsythe } from "../../src/statistics/brown-forsythe.ts";
-import { blockLayout, independentLayout } from "../../src/statistics/comparison-layout.ts";
-import { compareGroups } from "../../src/statistics/group-comparison.ts";
+import { independentLayout } from "../../src/statistics/comparison-layout.ts";
+import { compareBlocks, compareGroups } from "../../src/statistics/group-comparison.ts";
 import { compareMeans } from "../../src/statistics/mean-comparison.ts";
 import { holm } from "../../src/statistics/multiplicity.ts";
 import { nestedTest } from "../../src/statistics/nested-test.ts";
@@ -156,9 +156,8 @@ describe("comparisons within blocks", () => {
       await evalR('TukeyHSD(aov(Speed ~ factor(Run) + factor(Expt), morley), "factor(Expt)")[[1]]'),
       4,
     );
-    const pairs = allPairs(5);
-    const layout = blockLayout(blocks, pairs, null, "common");
-    const found = compareMeans(layout, pairs, { level: 0.95, scale: "as measured", margin: null });
+    const { contrasts: found } = compareBlocks(blocks, { ...plainDesign, spread: "common" });
+    expect(wanted).toHaveLength(10);
     found.forEach((contrast, i) => {
       const [difference, lower, upper, p] = present(wanted[i]);
       expectDigits(-contrast.difference, difference, 11);
@@ -169,13 +168,11 @@ describe("comparisons within blocks", () => {
   });
 
   it("has pairwise.t.test's paired p-values with Holm's adjustment", async () => {
-    const pairs = allPairs(5);
     const wanted = await evalR(
       `p <- pairwise.t.test(morley$Speed, morley$Expt, paired = TRUE, p.adjust.method = "holm")$p.value
        p[lower.tri(p, diag = TRUE)]`,
     );
-    const layout = blockLayout(await blocksOfRuns(), pairs, null, "separate");
-    const found = compareMeans(layout, pairs, { level: 0.95, scale: "as measured", margin: null });
+    const { contrasts: found } = compareBlocks(await blocksOfRuns(), plainDesign);
     expect(wanted).toHaveLength(10);
     found.forEach(({ pValue }, i) => {
       expectDigits(pValue, wanted[i], 10);

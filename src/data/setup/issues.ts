@@ -68,7 +68,7 @@ function foundIn(value: unknown, numberWanted: boolean): Pick<SetupValue, "shape
 /** The field a path belongs to: its own, or that of the quantity it is a part of. */
 function exampleFor(path: Path): string | null {
   const pattern = patternOf(path);
-  const field = setupFields.find(
+  const field = setupFields().find(
     (candidate) => pattern === candidate.path || pattern.startsWith(`${candidate.path}.`),
   );
   if (field === undefined) return null;

@@ -33,16 +33,27 @@ function nodes(): Node {
   });
 }
 
-const whole = nodes();
+/** Made when it is first asked for: a setup without faults never needs it. */
+let whole: Node | null = null;
+
+function wholeSchema(): Node {
+  whole ??= nodes();
+  return whole;
+}
+
+let fields: readonly SetupField[] | null = null;
 
 /** Every field of a setup file, in the order of a full one. */
-export const setupFields: readonly SetupField[] = fieldsIn(whole, "");
+export function setupFields(): readonly SetupField[] {
+  fields ??= fieldsIn(wholeSchema(), "");
+  return fields;
+}
 
 /** Keys that may stand at a path of a setup file, of whatever kind. */
 export function keysAt(path: Path): readonly string[] {
   const found = path.reduce<Node>(
     (node, step) => (typeof step === "number" ? listedIn(node) : partsOf(node)[String(step)]) ?? {},
-    whole,
+    wholeSchema(),
   );
   return Object.keys(partsOf(found));
 }

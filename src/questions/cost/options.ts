@@ -53,7 +53,7 @@ export interface Prices extends OptionsOf<typeof priceRules> {}
 /** What this question can be told beyond level, tolerance and scale. */
 export const costRules = {
   /** What the drive is left at when no catch is made. */
-  // Of the values a log can give, the mean of fills errs least. Whether the value exists is found out with the fills at hand.
+  // Of the values a log can give, the average of fills errs least. Whether the value exists is found out with the fills at hand.
   assumed: option({ source: "average of fills" }, assumedValue),
   // By their own table.
   prices: option(resolve(priceRules, {}), judgedLater<Prices>()),

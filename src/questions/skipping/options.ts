@@ -4,8 +4,8 @@ import { each, fraction, type OptionsOf, option, resolve } from "../../results/o
 
 /** What this question can be told beyond level, tolerance and scale. */
 export const skippingRules = {
-  /** What the drive is left at; default the mean of fills, because it errs least of those the log can give. */
-  // The previous fill's value errs more. Whether the value exists is found out with the fills at hand.
+  /** What the drive is left at; default the average of fills, because it errs least of those the log can give. */
+  // The last fill's value errs more. Whether the value exists is found out with the fills at hand.
   assumed: option({ source: "average of fills" }, assumedValue),
   /** Rate errors whose chance is asked for, fractions above zero; the tolerance is always added. */
   // The tolerances met in extension bulletins and test codes.

@@ -44,12 +44,12 @@ describe("the JSON Schema of a setup", () => {
 
 describe("the list of setup fields", () => {
   it("says of each what it is and gives an example", () => {
-    for (const { type, description, example } of setupFields) {
+    for (const { type, description, example } of setupFields()) {
       expect(type).not.toBe("");
       expect(description).not.toBe("");
       expect(example).toBeDefined();
     }
-    expect(new Set(setupFields.map(({ path }) => path)).size).toBe(setupFields.length);
+    expect(new Set(setupFields().map(({ path }) => path)).size).toBe(setupFields().length);
   });
 
   it.each(kinds)(
@@ -60,7 +60,7 @@ describe("the list of setup fields", () => {
     },
   );
 
-  it.each(setupFields)("says where $path is wrong", ({ path, description }) => {
+  it.each(setupFields())("says where $path is wrong", ({ path, description }) => {
     const check = checkSetup(fileOf(setupWith({ [path]: { wrong: [] } }, kindIn(description))));
     const columns = check.ok ? [] : check.issues.map(({ column }) => column ?? "");
     const at = path.replaceAll("[]", "[0]");
@@ -68,7 +68,7 @@ describe("the list of setup fields", () => {
     expect(columns.filter((column) => !column.startsWith(at))).toEqual([]);
   });
 
-  it.each(setupFields)(
+  it.each(setupFields())(
     "says that $path must be given exactly when it must",
     ({ path, description }) => {
       const at = path.replaceAll("[]", "[0]");
@@ -102,7 +102,7 @@ function setupWith(given: Readonly<Record<string, unknown>>, { drive, response }
   const fits = (description: string) =>
     (/\((ground-wheel|motor)\)/.exec(description)?.[1] ?? drive) === drive &&
     (/\((linear|quadratic);/.exec(description)?.[1] ?? response) === response;
-  return setupFields
+  return setupFields()
     .filter(({ description }) => fits(description))
     .reduce<unknown>(
       (whole, { path, example }) =>
