@@ -321,14 +321,14 @@ describe("the same answer, wherever it is read", () => {
           action: "Look first: the field got 12.5 % less than the catches let expect",
           sure: "0.3231 kg/turn so far, ± 0.3 %.",
           enough:
-            "look first, as said above; then the catches are enough for the tolerance of ± 3.0 % (known within ± 0.3 % after 8 catches).",
+            "look first, as said above; the number of catches counts after that (known within ± 0.3 % after 8 catches).",
         },
         de: {
           action:
             "Erst nachsehen: auf dem Feld war es 12,5 % weniger, als die Proben erwarten lassen",
           sure: "bisher 0,3231 kg/U, ± 0,3 %.",
           enough:
-            "Erst nachsehen, wie oben gesagt; dann genügen die Proben für die Toleranz von ± 3,0 % (auf ± 0,3 % bekannt nach 8 Proben).",
+            "Erst nachsehen, wie oben gesagt; auf die Zahl der Proben kommt es danach an (auf ± 0,3 % bekannt nach 8 Proben).",
         },
       },
     );

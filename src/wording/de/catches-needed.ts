@@ -55,8 +55,8 @@ export const catchesNeeded: typeof english = {
     `${f.who}: ${catches(f.catches)} ${f.catches === 1 ? "sagt nichts über ihren" : "sagen nichts über deren"} Fehler.`,
   tooFew: (f) =>
     `${f.who}: Zwei Proben können nicht sagen, wie stark sie streuen. Nehmen Sie eine dritte, dann fragen Sie wieder.`,
-  enoughInNumber: (f) =>
-    `${f.who}: Erst nachsehen, wie oben gesagt; dann genügen die Proben für die Toleranz von ${f.tolerance} (${known(f)}).`,
+  lookFirst: (f) =>
+    `${f.who}: Erst nachsehen, wie oben gesagt; auf die Zahl der Proben kommt es danach an (${known(f)}).`,
   enough: (f) => `${f.who}: ${known(f)}, genug für die Toleranz von ${f.tolerance}.`,
   short: (f) => `${f.who}: ${known(f)}; ${numberWords(f)}.`,
   notReachable: (f) =>

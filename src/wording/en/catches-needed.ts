@@ -55,8 +55,8 @@ export const catchesNeeded = {
   tooFew: (f: Facts<"who">) =>
     `${f.who}: two catches cannot say how much they scatter. Take a third, then ask again.`,
   /** Under a decision that asks to look first. */
-  enoughInNumber: (f: Known) =>
-    `${f.who}: look first, as said above; then the catches are enough for the tolerance of ${f.tolerance} (${known(f)}).`,
+  lookFirst: (f: Known) =>
+    `${f.who}: look first, as said above; the number of catches counts after that (${known(f)}).`,
   enough: (f: Known) => `${f.who}: ${known(f)}, enough for the tolerance of ${f.tolerance}.`,
   short: (f: Known & Planned) => `${f.who}: ${known(f)}; ${numberWords(f)}.`,
   notReachable: (f: Known & Limits) =>

@@ -34,7 +34,7 @@ export function catchesNeededSayings(format: Format, say: typeof templates) {
         return say.unknownError({ ...asked, catches: input.catches });
       const known = { ...asked, catches: input.catches, halfWidth: plusMinus(halfWidth) };
       if (standing === "enough")
-        return action === "look-first" ? say.enoughInNumber(known) : say.enough(known);
+        return action === "look-first" ? say.lookFirst(known) : say.enough(known);
       return needed === null
         ? say.notReachable({ ...known, ...limits })
         : say.short({ ...known, ...numberFacts(needed, format) });
