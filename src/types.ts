@@ -25,13 +25,14 @@ export type { FromProgram, ProgramProblems } from "./errors/problems/program.ts"
 export type { SetupNeeds, SetupProblems, SetupValue } from "./errors/problems/setup.ts";
 export type { TableProblems, Wanted, WantedFigure } from "./errors/problems/table.ts";
 export type { ProblemFacts, ProblemKey, ProblemOf } from "./errors/problems.ts";
-export type { BetweenComponent, FillSpread, FillsTogether } from "./model/across-fills.ts";
-export type { ChosenScatter, PooledScatter } from "./model/catch-scatter.ts";
+export type { FillsTogether, OtherBand } from "./model/across-fills.ts";
+export type { PooledScatter } from "./model/catch-scatter.ts";
 export type { StandingTest } from "./model/constant-mass.ts";
 export type { Disagreement, Hull } from "./model/doubted-estimate.ts";
 export type { DriveGeometry, TurnsSet } from "./model/drive.ts";
 export type { FillVariance } from "./model/fill-estimate.ts";
 export type { FillGap } from "./model/fill-order.ts";
+export type { BetweenComponent, FillSpread } from "./model/fill-spread.ts";
 export type { FreshStart, HistoryStatus, HistoryStep, Stretch } from "./model/history.ts";
 export type {
   ApartFill,
@@ -41,6 +42,14 @@ export type {
   TrendingFills,
 } from "./model/history-findings.ts";
 export type { Plan } from "./model/known-width.ts";
+export type {
+  AssumedSpreads,
+  Borrow,
+  BorrowingChoices,
+  MeterRecord,
+  OutsideVote,
+} from "./model/lenders.ts";
+export type { ChosenScatter, LentBy, MeterScatter } from "./model/lent-scatter.ts";
 export type { Fill, Meter } from "./model/meters.ts";
 export type {
   AssumedSetting,

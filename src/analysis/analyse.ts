@@ -30,7 +30,7 @@ import {
   toleranceFrom,
 } from "./options.ts";
 import { type ProductAnswers, productAnswers } from "./products.ts";
-import { historyChoices, questionOptions } from "./resolved-setup.ts";
+import { modelChoices, questionOptions } from "./resolved-setup.ts";
 
 /** Why a meter has no decision. */
 export type NoDecision = "another product is in the bin";
@@ -102,7 +102,7 @@ export function analyse(
   options: Partial<AnalysisOptions> = {},
 ): Analysis {
   const resolved = resolveOptions(options, setup);
-  const model = fitModel(log.catches, resolved, historyChoices(resolved, setup));
+  const model = fitModel(log.catches, resolved, modelChoices(resolved, setup));
   if (model.meters.length === 0)
     throw new OptionError("leave-out", "every catch", "such that at least one catch counts");
   return {

@@ -1,15 +1,18 @@
 import type { Setup } from "../data/setup.ts";
+import { type Borrow, type MeterRecord, usualBorrowing } from "../model/lenders.ts";
 import type { CatchesNeededChoices } from "../questions/catches-needed/options.ts";
 import type { DeliveryOptions } from "../questions/delivery.ts";
 import type { ExplainingVariablesChoices } from "../questions/explaining-variables/options.ts";
 import type { ProductComparisonChoices } from "../questions/product-comparison/options.ts";
 import {
+  fraction,
   judgedLater,
   known,
   listed,
   modelRules,
   type OptionsOf,
   option,
+  orNull,
   resolve,
   varianceLaws,
 } from "../results/options.ts";
@@ -36,6 +39,13 @@ const analysisRules = {
   planning: option({}, judgedLater<Partial<CatchesNeededChoices>>()),
   /** When it is asked whether a meter has moved; "never" where fills were planned to differ, as in a trial with blocks. */
   drift: option("after every fill", listed(["after every fill", "never"])),
+  /** Who speaks for how much a bin's catches and fills scatter besides itself; never for what it delivers. */
+  borrow: option(usualBorrowing.borrow, listed<Borrow>(["other bins", "none"])),
+  /** Records of meters of other logs, which lend as other bins do. */
+  library: option([], judgedLater<readonly MeterRecord[]>()),
+  /** Taken for granted where no other bin speaks: of fills, and of a catch of 20 turns; null: nothing. */
+  assumedSpread: option(null, orNull(fraction)),
+  assumedScatter: option(null, orNull(fraction)),
 };
 
 /** What an analysis rests on, every default filled in. */
@@ -57,6 +67,9 @@ export function resolveOptions(
       ...known({
         level: setup?.confidence,
         tolerance: setup?.tolerance,
+        borrow: setup?.borrow,
+        assumedSpread: setup?.assumedSpread,
+        assumedScatter: setup?.assumedScatter,
         scaleDivisionKg: setup?.scale.divisionKg,
       }),
       ...known(given),

@@ -1,8 +1,7 @@
 import { type BinSetup, binSetup, type FieldCheckSetup, type Setup } from "../data/setup.ts";
 import type { MassUnit } from "../data/types.ts";
-import type { HistoryChoices } from "../model/history.ts";
 import type { Meter } from "../model/meters.ts";
-import { modelOptionsOf } from "../model/model.ts";
+import { type ModelChoices, modelOptionsOf } from "../model/model.ts";
 import type { AssumedValue } from "../model/rate-error.ts";
 import {
   type CatchesNeededOptions,
@@ -96,12 +95,16 @@ export function planningOptions(
   });
 }
 
-/** How the order of fills is to be read; the setup says before which of them a meter was opened or changed. */
-export function historyChoices({ drift }: AnalysisOptions, setup: Setup | null): HistoryChoices {
+/** How the log is to be read; the setup says before which of the fills a meter was opened or changed. */
+export function modelChoices(
+  { drift, borrow, library, assumedSpread, assumedScatter }: AnalysisOptions,
+  setup: Setup | null,
+): ModelChoices {
   const startsAfresh = (setup?.bins ?? []).flatMap(({ bin, product, startsAfresh: fill }) =>
     fill === null ? [] : [{ bin, product, fill }],
   );
-  return { asked: drift, startsAfresh };
+  const assumed = { spread: assumedSpread, scatter: assumedScatter };
+  return { asked: drift, startsAfresh, borrowing: { borrow, library, assumed } };
 }
 
 /** What the drive would be left at, as the setup says; null: it does not say, or names a book value without one. */

@@ -1,3 +1,4 @@
+import type { Setup } from "../data/setup.ts";
 import type { CatchLog } from "../data/types.ts";
 import type { PlainRow } from "../data/write-csv.ts";
 import { fitModel } from "../model/model.ts";
@@ -11,13 +12,23 @@ import {
   productTable,
 } from "../questions/tidy-tables.ts";
 import type { Analysis } from "./analyse.ts";
+import { modelChoices } from "./resolved-setup.ts";
 
 /** Tidy tables of an analysis by name: one row a catch, an estimate, a product, a contrast, an effect. */
 export type TidyTables = Readonly<Record<string, readonly PlainRow[]>>;
 
-/** The tables a statistician takes away; those of products only where products were compared. */
-export function tidyTables(log: CatchLog, { options, products }: Analysis): TidyTables {
-  const model = fitModel(log.catches, options);
+/**
+ * The tables a statistician takes away; those of products only where products were compared.
+ *
+ * @param log    catches of the analysis
+ * @param setup  of the analysis; null: it had none
+ */
+export function tidyTables(
+  log: CatchLog,
+  { options, products }: Analysis,
+  setup: Setup | null = null,
+): TidyTables {
+  const model = fitModel(log.catches, options, modelChoices(options, setup));
   const deliveryOf: DeliveryOfFill = (meter, fill) => delivery(meter, options, fill);
   return {
     catches: catchTable(model, deliveryOf),

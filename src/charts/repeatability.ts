@@ -4,7 +4,7 @@ import type { ChartSpec } from "./chart-spec.ts";
 import { baseSpec } from "./theme.ts";
 
 /**
- * Catch scatter of every fill with its interval, against that of the earlier fills and what reading the scale alone
+ * Catch scatter of every fill with its interval, against the usual one and what reading the scale alone
  * makes. Logarithmic, because intervals of a standard deviation are about as wide up as down in ratio.
  *
  * @returns a plain Vega-Lite specification, data inline; every number is one of the result's, in percent
@@ -47,7 +47,7 @@ export function repeatabilityChart(result: Repeatability, words: Words): ChartSp
     axis: { format: "~g" },
   });
   const lines = [
-    { level: percent(result.earlier?.relative.value), label: say.earlier, style: "estimate" },
+    { level: percent(result.usual?.relative), label: say.usual, style: "estimate" },
     { level: percent(result.scale.relativeError), label: say.reading, style: "reference" },
   ].filter(({ level }) => level !== null);
   return {

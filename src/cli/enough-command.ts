@@ -2,7 +2,7 @@ import { allCautions } from "../analysis/all-cautions.ts";
 import { analyse, type MeterAnswers } from "../analysis/analyse.ts";
 import type { Action } from "../analysis/decision.ts";
 import { type AnalysisOptions, resolveOptions } from "../analysis/options.ts";
-import { historyChoices, planningOptions } from "../analysis/resolved-setup.ts";
+import { modelChoices, planningOptions } from "../analysis/resolved-setup.ts";
 import type { Setup } from "../data/setup.ts";
 import { checkSetupAgainst } from "../data/setup-against.ts";
 import type { CatchLog } from "../data/types.ts";
@@ -76,6 +76,7 @@ async function decisions(
   const texts = analysis.meters.map((answers) =>
     [
       decisionText(answers, analysis, words),
+      ...[words.delivery.twoLines(answers.delivery)].filter((line) => line !== null),
       ...(answers.catchesNeeded === null
         ? []
         : [detail(answers.catchesNeeded, words, answers.decision?.action)]),
@@ -110,7 +111,7 @@ function plansForNextFill(
   words: Words,
 ): Answered {
   const resolved = resolveOptions(options, setup);
-  const { meters } = fitModel(log.catches, resolved, historyChoices(resolved, setup));
+  const { meters } = fitModel(log.catches, resolved, modelChoices(resolved, setup));
   const asked = { ...planningOptions(resolved, setup), fill: "next" } as const;
   return planned(
     meters.map((meter) => catchesNeeded(meter, asked)),

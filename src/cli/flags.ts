@@ -66,6 +66,10 @@ const weighting: readonly SettingFlag<AnalysisOptions>[] = [
   sets(choice("--weighting <law>", "weighting", varianceLaws), (varianceLaw) => ({ varianceLaw })),
 ];
 
+const lending: readonly SettingFlag<AnalysisOptions>[] = [
+  sets(choice("--borrow <whom>", "borrow", ["other bins", "none"]), (borrow) => ({ borrow })),
+];
+
 const comparison: readonly SettingFlag<ComparisonChoices>[] = [
   sets(toggle("--compare", "compare"), (compare) => (compare ? { when: "always" } : {})),
   sets(toggle("--no-compare", "noCompare"), (compare) => (compare ? {} : { when: "never" })),
@@ -129,6 +133,7 @@ export const flags = {
     flag("--out <dir>", "reportFolder", asWritten, "evencatch-report"),
     ...precision,
     ...weighting,
+    ...lending,
     ...comparison,
     replace,
     toggle("--tables", "tables"),
@@ -144,6 +149,7 @@ export const flags = {
     flag("--setup <file>", "setupOfEnough", asWritten),
     noSetup,
     ...precision,
+    ...lending,
     toggle("--next", "next"),
     ...budgets,
     sheet,
@@ -171,7 +177,7 @@ export const flags = {
 /** What `report` or `enough` were told of an analysis; the rest stays with setup and default. */
 export function analysisGiven(values: OptionValues): Partial<AnalysisOptions> {
   return {
-    ...given([...precision, ...weighting], values),
+    ...given([...precision, ...weighting, ...lending], values),
     planning: given([...planning, ...budgets], values),
     comparison: given(comparison, values),
   };

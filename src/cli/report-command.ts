@@ -55,7 +55,7 @@ export async function reportCommand(path: string, flags: ReportFlags, io: Io): P
     {
       command: "report",
       folder: flags.out,
-      files: { ...files, ...(flags.tables ? tableFiles(tidyTables(log, analysis)) : {}) },
+      files: { ...files, ...(flags.tables ? tableFiles(tidyTables(log, analysis, setup)) : {}) },
       inputs: [path, ...(setup === null ? [] : [setup.source])],
       replace: replaceOf(flags),
     },

@@ -1,36 +1,28 @@
 import { sum } from "simple-statistics";
-import type { About, Estimate } from "../results/estimate.ts";
+import { isDust } from "../numeric/rounding-dust.ts";
+import { defaults } from "../results/defaults.ts";
+import type { Estimate } from "../results/estimate.ts";
 import { fitRandomEffects, type RandomEffectsFit } from "../statistics/random-effects.ts";
-import { noPrior } from "../statistics/spread-prior.ts";
-import { spreadWithin } from "../statistics/spread-within.ts";
 import { mean } from "../statistics/summary.ts";
-import { type PooledScatter, standardDeviationInterval } from "./catch-scatter.ts";
-import type { MeterHistory } from "./history.ts";
+import type { PooledScatter } from "./catch-scatter.ts";
+import {
+  type BetweenComponent,
+  betweenComponent,
+  type FillSpread,
+  fillSpread,
+  readingPerTurn,
+} from "./fill-spread.ts";
+import { halfWidthOf } from "./known-width.ts";
+import { type OutsideVote, voteOfAssumption } from "./lenders.ts";
 import { deliveriesOf, type Fill } from "./meters.ts";
-import { tEstimate } from "./t-estimate.ts";
+import { readingVariance } from "./reading.ts";
+import { intervalAround, relativeHalfWidth, tEstimate, unknownEstimate } from "./t-estimate.ts";
 
-/** How much fills of one meter of one level differ. */
-export interface FillSpread {
-  /** "own": from this meter's fills; "borrowed": from other meters, on the relative scale; "none": unknown. */
-  readonly source: "own" | "borrowed" | "none";
-  /** Standard deviation of the fills' deliveries, catch scatter included; interval about "fill-to-fill spread". */
-  readonly standardDeviation: Estimate<"kg/turn"> | null;
-  /** The same relative to the mean delivery. */
-  readonly relative: number | null;
-  /** Σ(k − 1) over the stretches of one level. */
-  readonly df: number;
-  /** Fills behind it. */
-  readonly fills: number;
-}
-
-/** The part of the spread that catch scatter does not explain: √max(0, s_b² − s_w²·mean(1/T)). */
-export interface BetweenComponent {
-  readonly value: number;
-  readonly unit: "kg/turn";
-  /** True: estimated as zero, which means "not told apart from catch scatter", never "no variation". */
-  readonly atBoundary: boolean;
-  /** Share of the variance of one catch of typical turns that is the fill's. */
-  readonly intraclassCorrelation: number;
+/** A value with the interval that another spread gives it. */
+export interface OtherBand {
+  readonly nextFill: Estimate<"kg/turn">;
+  /** Half-width relative to the value. */
+  readonly halfWidth: number | null;
 }
 
 /** What a meter's fills say together about the mean over fills and about the next fill. */
@@ -41,67 +33,122 @@ export interface FillsTogether {
   readonly catches: number;
   /** First of them, where fills before it are of another level; null: no earlier level. */
   readonly sinceFill: number | null;
-  /** Mean of one estimate a fill; interval about "mean over fills". */
+  /**
+   * Mean of one estimate a fill; interval about "mean over fills", wide enough for neighbouring fills that are alike up to a
+   * correlation of 0.5.
+   */
   readonly mean: Estimate<"kg/turn">;
+  /** The same value with the interval it would have if fills were independent. */
+  readonly meanIfIndependent: Estimate<"kg/turn">;
   /** The same value with the interval that a new fill's true delivery is expected in; about "next fill". */
   readonly nextFill: Estimate<"kg/turn">;
+  /** The next fill with nobody but this meter speaking for its spread; null: nobody else does. */
+  readonly byItself: OtherBand | null;
+  /** The next fill with a typical spread taken for granted, where two or three fills speak alone; decides nothing. */
+  readonly ifTypical: OtherBand | null;
   readonly spread: FillSpread;
   readonly between: BetweenComponent | null;
   /** t interval that takes every catch as an observation of its own. For a caution only: it covers 57–87 %. */
   readonly ignoringFills: Estimate<"kg/turn"> | null;
 }
 
-/** A spread relative to the mean with its degrees of freedom, from meters other than the one asked about. */
-export interface RelativeSpread {
-  readonly relative: number;
-  readonly df: number;
-  readonly fills: number;
+/** What the mean and the spread of fills are made from, beside the fills. */
+export interface AcrossGround {
+  readonly level: number;
+  readonly scatter: PooledScatter;
+  /** What others say of the spread; null: nobody does. */
+  readonly outside: OutsideVote | null;
+  /** Of the scale for catches that name none, kg; null: unknown. */
+  readonly divisionKg: number | null;
+  /** False where fills were caught in an order drawn by lot, as in a trial with blocks. */
+  readonly inTimeOrder: boolean;
 }
 
 /**
+ * The mean over fills in order of time is widened so many times: the factor that makes a correlation of 0.5 between
+ * neighbouring fills exact, whatever their number from 3 to 12. By simulation; reports/coverage.md
+ */
+const widenedForLikeness = 1.86;
+/** From so many fills a meter by itself says as much as an assumption would. */
+const mostToAssume = 3;
+
+/**
  * Two-stage analysis of fills: one estimate a fill. Level from the k fills of the stretch in force; spread within all
- * stretches, s² = Σ SS/Σ(k − 1), on ν = Σ(k − 1) degrees of freedom. Mean ± t(ν)·s/√k; next fill ± t(ν)·s·√(1 + 1/k).
+ * stretches together with what other meters lend, s² = (ν0·s0² + Σ SS)/ν on ν = ν0 + Σ(k − 1) degrees of freedom. Next fill
+ * ± t(ν)·s·√(1 + 1/k). Mean: H² = (1.86·t(ν)·s/√k)² + (z·reading)²; reading the scale is not averaged over fills of one
+ * turn level, which round alike. Only the spread is lent, never the level.
  *
  * @param stretches fills of one level after another, the last one in force; one stretch where nothing changed
- * @param borrowed  spread to use when no stretch has two fills; null: then nothing is said about other fills
- * @returns         estimates in kg/turn; standardError and interval null for a lone fill with nothing to borrow.
- *                  A borrowed spread gives the next-fill interval only: one fill says nothing of the mean's error
- *                  beyond it
- * Source           Hahn & Meeker, Statistical Intervals, ch. 4; coverage in reports/coverage.md, after changes of level in
- *                  reports/drift-study.md
+ * @returns         estimates in kg/turn; standardError and interval null for a lone fill with nobody to lend. One fill says
+ *                  nothing of the error of a mean over fills
+ * Source           Hahn & Meeker, Statistical Intervals, ch. 4; Smyth 2004 (moderated variance); coverage in
+ *                  reports/coverage.md, after changes of level in reports/drift-study.md
  */
 export function fillsTogether(
   stretches: readonly (readonly Fill[])[],
-  scatter: PooledScatter,
-  level: number,
-  borrowed: RelativeSpread | null,
+  ground: AcrossGround,
 ): FillsTogether {
   const inForce = stretches.at(-1) ?? [];
   const center = mean(deliveriesOf(inForce));
-  const spread = fillSpread(stretches, center, level, borrowed);
+  const { level, scatter, outside } = ground;
+  const spread = fillSpread(stretches, center, level, outside);
   const k = inForce.length;
-  const sd = spread.standardDeviation?.value ?? null;
-  const estimate = (variancePerSpread: number, about: About, usable: boolean) =>
-    tEstimate(
-      center,
-      "kg/turn",
-      usable && sd !== null ? sd * Math.sqrt(variancePerSpread) : null,
-      spread.df,
-      level,
-      about,
-    );
+  const nextWith = (one: FillSpread) =>
+    tEstimate(center, "kg/turn", times(one, Math.sqrt(1 + 1 / k)), one.df, level, "next fill");
+  const band = (vote: OutsideVote | null): OtherBand => {
+    const nextFill = nextWith(fillSpread(stretches, center, level, vote));
+    return { nextFill, halfWidth: relativeHalfWidth(nextFill) };
+  };
+  const assumes = spread.source === "own" && k <= mostToAssume;
   return {
     fills: k,
     catches: sum(inForce.map(({ totals }) => totals.catches)),
     sinceFill: stretches.length > 1 ? (inForce[0]?.fill ?? null) : null,
-    mean: estimate(1 / k, "mean over fills", spread.source === "own"),
-    nextFill: estimate(1 + 1 / k, "next fill", true),
+    ...meanOverFills(inForce, center, spread, ground),
+    nextFill: nextWith(spread),
+    byItself: outside === null ? null : band(null),
+    ifTypical: assumes ? band(typicalSpreadVote) : null,
     spread,
     between:
-      spread.source === "own" && sd !== null
-        ? betweenComponent(stretches.flat(), sd, scatter)
+      spread.ownDf > 0 && spread.standardDeviation !== null
+        ? betweenComponent(stretches.flat(), spread.standardDeviation.value, scatter)
         : null,
     ignoringFills: ignoringFills(inForce, level),
+  };
+}
+
+const typicalSpreadVote = voteOfAssumption(defaults.assumedSpread ** 2);
+
+function times({ standardDeviation }: FillSpread, factor: number): number | null {
+  return standardDeviation === null ? null : standardDeviation.value * factor;
+}
+
+/** Of a lone fill nothing is said. */
+function meanOverFills(
+  fills: readonly Fill[],
+  center: number,
+  spread: FillSpread,
+  { level, divisionKg, inTimeOrder }: AcrossGround,
+): Pick<FillsTogether, "mean" | "meanIfIndependent"> {
+  const error = fills.length < 2 ? null : times(spread, 1 / Math.sqrt(fills.length));
+  const unknown = unknownEstimate(center, "kg/turn");
+  if (error === null || isDust(error, center)) return { mean: unknown, meanIfIndependent: unknown };
+  const reading = readingVariance(mean(fills.map((fill) => readingPerTurn(fill, divisionKg))));
+  const about = "mean over fills";
+  const withFactor = (factor: number): Estimate<"kg/turn"> => {
+    const variance = { scatter: (factor * error) ** 2, reading };
+    const half = halfWidthOf(variance, { nu: spread.df, own: false }, { level, phi: 1 });
+    return {
+      value: center,
+      unit: "kg/turn",
+      standardError: Math.sqrt(variance.scatter + reading),
+      df: spread.df,
+      interval: intervalAround(center, half, level, about),
+    };
+  };
+  return {
+    mean: withFactor(inTimeOrder ? widenedForLikeness : 1),
+    meanIfIndependent: withFactor(1),
   };
 }
 
@@ -113,78 +160,6 @@ export function fillsTogether(
  */
 export function remlAcrossFills(fills: readonly Fill[]): RandomEffectsFit | null {
   return fills.length >= 2 ? fitRandomEffects(fills.map(asGroup)) : null;
-}
-
-/**
- * Pools the fill-to-fill spread of meters on the relative scale, within their stretches of one level; null when no
- * stretch has two fills. What moves all meters together, or one of them, is not lent as spread.
- */
-export function relativeSpreadOf(
-  meters: readonly { readonly history: Pick<MeterHistory, "stretches"> }[],
-): RelativeSpread | null {
-  const usable = meters
-    .flatMap(({ history }) => history.stretches.map(({ fills }) => fills))
-    .filter((fills) => fills.length >= 2);
-  const { variance, df } = spreadWithin(
-    usable.map((fills) => {
-      const deliveries = deliveriesOf(fills);
-      const center = mean(deliveries);
-      return deliveries.map((delivery) => delivery / center);
-    }),
-    noPrior,
-  );
-  return variance === null
-    ? null
-    : { relative: Math.sqrt(variance), df, fills: usable.flat().length };
-}
-
-function fillSpread(
-  stretches: readonly (readonly Fill[])[],
-  center: number,
-  level: number,
-  borrowed: RelativeSpread | null,
-): FillSpread {
-  const of = (sd: number, df: number): Estimate<"kg/turn"> => ({
-    value: sd,
-    unit: "kg/turn",
-    standardError: null,
-    df,
-    interval: standardDeviationInterval(sd, df, level, "fill-to-fill spread"),
-  });
-  const { variance, df } = spreadWithin(stretches.map(deliveriesOf), noPrior);
-  if (variance !== null) {
-    const sd = Math.sqrt(variance);
-    const fills = stretches.filter((own) => own.length >= 2).flat().length;
-    return { source: "own", standardDeviation: of(sd, df), relative: sd / center, df, fills };
-  }
-  if (borrowed === null)
-    return { source: "none", standardDeviation: null, relative: null, df: 0, fills: 0 };
-  return {
-    source: "borrowed",
-    standardDeviation: of(borrowed.relative * center, borrowed.df),
-    relative: borrowed.relative,
-    df: borrowed.df,
-    fills: borrowed.fills,
-  };
-}
-
-function betweenComponent(
-  fills: readonly Fill[],
-  sd: number,
-  scatter: PooledScatter,
-): BetweenComponent | null {
-  if (scatter.variance === null) return null;
-  const ofCatches = scatter.variance * mean(fills.map(({ totals }) => 1 / totals.turns));
-  const variance = Math.max(0, sd ** 2 - ofCatches);
-  const turnsPerCatch =
-    sum(fills.map(({ totals }) => totals.turns)) / sum(fills.map(({ totals }) => totals.catches));
-  const whole = variance + scatter.variance / turnsPerCatch;
-  return {
-    value: Math.sqrt(variance),
-    unit: "kg/turn",
-    atBoundary: variance === 0,
-    intraclassCorrelation: whole > 0 ? variance / whole : 0,
-  };
 }
 
 function ignoringFills(fills: readonly Fill[], level: number): Estimate<"kg/turn"> | null {

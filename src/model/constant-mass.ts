@@ -1,6 +1,6 @@
 import { type OffsetFit, testOffset } from "../statistics/constant-offset.ts";
 import { holm } from "../statistics/multiplicity.ts";
-import type { PooledScatter } from "./catch-scatter.ts";
+import type { MeterScatter } from "./lent-scatter.ts";
 import { type Fill, type Meter, newestFill } from "./meters.ts";
 import { outsideOf } from "./screening/lending.ts";
 
@@ -19,17 +19,17 @@ const smallestTurnsRatio = 2;
  *
  * @returns null when it cannot be told: fewer than 4 catches, or longest and shortest less than a factor 2 apart
  */
-export function constantMassTest(fill: Fill, pooled: PooledScatter): OffsetFit | null {
+export function constantMassTest(fill: Fill, scatter: MeterScatter): OffsetFit | null {
   const turns = fill.catches.map((row) => row.turns);
   if (turns.length < fewestCatches) return null;
   if (Math.max(...turns) / Math.min(...turns) < smallestTurnsRatio) return null;
   const points = fill.catches.map((row) => ({ x: row.turns, y: row.netKg }));
-  return testOffset(points, outsideOf(fill, pooled));
+  return testOffset(points, outsideOf(fill, scatter));
 }
 
 /** That test of the newest fill of every meter; null where it cannot be told. */
 export function constantMassOverBins(
-  meters: readonly { readonly meter: Meter; readonly scatter: PooledScatter }[],
+  meters: readonly { readonly meter: Meter; readonly scatter: MeterScatter }[],
 ): readonly (StandingTest | null)[] {
   const pValues = meters.map(
     ({ meter, scatter }) => constantMassTest(newestFill(meter), scatter)?.pValue ?? null,

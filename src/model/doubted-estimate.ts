@@ -1,17 +1,19 @@
 import type { Catch } from "../data/types.ts";
 import { at, lastOf } from "../errors/at.ts";
 import { studentTQuantile } from "../numeric/distributions/student-t.ts";
+import { defaults } from "../results/defaults.ts";
 import type { Estimate } from "../results/estimate.ts";
 import { mean } from "../statistics/summary.ts";
-import type { PooledScatter } from "./catch-scatter.ts";
 import { type CatchesEstimate, type EstimateOptions, estimateFill } from "./fill-estimate.ts";
+import { perTurnVariance, voteOfAssumption } from "./lenders.ts";
+import { type MeterScatter, scatterExceedance } from "./lent-scatter.ts";
 import { type Fill, withCatches } from "./meters.ts";
-import { type FillFinding, isUnchecked } from "./screening/finding.ts";
+import { type FillFinding, isUnchecked, levels } from "./screening/finding.ts";
 import { intervalAround, unknownEstimate } from "./t-estimate.ts";
 
 /** Catches that cannot all be right, too few to say which is: two or three, or as many as nothing can judge. */
 export interface Disagreement {
-  readonly by: "range" | "pair test";
+  readonly by: "range" | "pair test" | "scatter test";
   /** Highest less lowest delivery, over their mean. */
   readonly range: number;
   /** The two that lie farthest apart. */
@@ -34,6 +36,17 @@ export interface FillEstimate extends CatchesEstimate {
   readonly hull: Hull | null;
   /** Null unless the catches disagree: then there is no interval. */
   readonly disagree: Disagreement | null;
+  /** The same with nobody but this meter speaking for its scatter; null: nobody else does, or there is no interval. */
+  readonly byItself: OtherLine | null;
+  /** The same with a typical scatter taken for granted, where nobody lends any to two or three catches; decides nothing. */
+  readonly ifTypical: OtherLine | null;
+}
+
+/** The same value with the interval that another scatter gives it. */
+export interface OtherLine {
+  readonly estimate: Estimate<"kg/turn">;
+  /** Relative; null: unknown. */
+  readonly halfWidth: number | null;
 }
 
 /**
@@ -56,17 +69,52 @@ const mostToDisagree = 3;
 export function doubtedEstimate(
   fill: Fill,
   finding: FillFinding | null,
-  pooled: PooledScatter,
+  lent: MeterScatter,
   options: EstimateOptions,
 ): FillEstimate {
-  const estimated = estimateFill(fill, pooled, options);
-  const disagree = disagreementOf(fill, finding);
-  if (disagree !== null) return { ...withoutError(estimated), hull: null, disagree };
+  const disagree = disagreementOf(fill, finding, lent);
+  if (disagree !== null)
+    return {
+      ...withoutError(estimateFill(fill, lent, options)),
+      hull: null,
+      disagree,
+      byItself: null,
+      ifTypical: null,
+    };
   const flagged = finding?.isNewest && !finding.isPair ? finding.inFill : [];
-  const hull = hullOf(fill, flagged, estimated.estimate, pooled, options);
+  const within = (scatter: MeterScatter) => withinHull(fill, flagged, scatter, options);
+  const answer = within(lent);
+  const { source } = answer.scatter;
+  const isFew = fill.catches.length <= mostToDisagree;
+  return {
+    ...answer,
+    disagree,
+    byItself:
+      lent.outside !== null && source === "lent"
+        ? lineOf(within({ ...lent, outside: null }))
+        : null,
+    ifTypical:
+      source === "own" && isFew ? lineOf(within({ ...lent, outside: typicalScatter })) : null,
+  };
+}
+
+const typicalScatter = voteOfAssumption(perTurnVariance(defaults.assumedScatter.relative));
+
+function lineOf({ estimate, halfWidth }: CatchesEstimate): OtherLine {
+  return { estimate, halfWidth };
+}
+
+function withinHull(
+  fill: Fill,
+  flagged: readonly Catch[],
+  lent: MeterScatter,
+  options: EstimateOptions,
+): CatchesEstimate & Pick<FillEstimate, "hull"> {
+  const estimated = estimateFill(fill, lent, options);
+  const hull = hullOf(fill, flagged, estimated.estimate, lent, options);
   return hull === null
-    ? { ...estimated, hull, disagree }
-    : { ...widened(estimated, hull, options.level), hull, disagree };
+    ? { ...estimated, hull }
+    : { ...widened(estimated, hull, options.level), hull };
 }
 
 function withoutError(estimated: CatchesEstimate): CatchesEstimate {
@@ -83,12 +131,12 @@ function hullOf(
   fill: Fill,
   flagged: readonly Catch[],
   estimate: Estimate<"kg/turn">,
-  pooled: PooledScatter,
+  lent: MeterScatter,
   options: EstimateOptions,
 ): Hull | null {
   if (flagged.length === 0 || estimate.interval === null) return null;
   const stay = fill.catches.filter((row) => !flagged.includes(row));
-  const without = estimateFill(withCatches(fill, stay), pooled, options).estimate;
+  const without = estimateFill(withCatches(fill, stay), lent, options).estimate;
   if (without.interval === null) return null;
   return { catches: flagged.map((row) => row.catch), with: estimate, without };
 }
@@ -115,19 +163,37 @@ function widened(estimated: CatchesEstimate, hull: Hull, level: number): Catches
  * Whether two or three catches of a fill, or as many as are too few for one of them to be judged, lie so far apart that
  * one must be wrong; null: they do not.
  */
-function disagreementOf(fill: Fill, finding: FillFinding | null): Disagreement | null {
+function disagreementOf(
+  fill: Fill,
+  finding: FillFinding | null,
+  lent: MeterScatter,
+): Disagreement | null {
   const { catches } = fill;
   const isFew = catches.length <= mostToDisagree || finding?.status === "too few to judge";
   if (catches.length < 2 || !isFew || isSettled(catches)) return null;
   const range = relativeRange(catches);
-  const byPairTest = finding?.isNewest && finding.isPair && finding.inFillStrictly.length > 0;
-  if (range <= grossRange && !byPairTest) return null;
+  const by = range > grossRange ? "range" : disagreementByTest(fill, finding, lent);
+  if (by === null) return null;
   return {
-    by: range > grossRange ? "range" : "pair test",
+    by,
     range,
     apart: farthestApart(catches),
     pairs: pairsOf(fill),
   };
+}
+
+/** What catches of the newest fill are held against: two by their difference, three by their scatter together. */
+function disagreementByTest(
+  fill: Fill,
+  finding: FillFinding | null,
+  lent: MeterScatter,
+): Disagreement["by"] | null {
+  if (finding === null || !finding.isNewest) return null;
+  if (finding.isPair) return finding.inFillStrictly.length > 0 ? "pair test" : null;
+  // One that can be named is dealt with by its own: the others are known well enough without it.
+  if (finding.inFill.length > 0 || fill.catches.length !== mostToDisagree) return null;
+  const p = scatterExceedance(fill, lent);
+  return p !== null && p < 1 - levels.lookFirst ? "scatter test" : null;
 }
 
 /** Whether somebody's word settles it: of two catches for both, of more for all but those that agree without them. */

@@ -7,13 +7,13 @@ import {
   type ThroughOriginFit,
   type VarianceLaw,
 } from "../statistics/through-origin.ts";
+import { halfWidthOf } from "./known-width.ts";
 import {
   type ChosenScatter,
   chooseScatter,
-  nothingPooled,
-  type PooledScatter,
-} from "./catch-scatter.ts";
-import { halfWidthOf } from "./known-width.ts";
+  type MeterScatter,
+  nothingLent,
+} from "./lent-scatter.ts";
 import type { Fill } from "./meters.ts";
 import { divisionOfReading, readingVariance } from "./reading.ts";
 import { intervalAround, unknownEstimate } from "./t-estimate.ts";
@@ -60,17 +60,17 @@ const asFound = 1;
  * (`halfWidthOf`) on the scatter that speaks for the fill, with reading the scale always added. Whether the catches are to
  * be believed is another matter (`doubtedEstimate`).
  *
- * @param pooled   what the meter's fills say of the scatter together; a variance law other than "proportional" uses the
- *                 fill's own, because pooling assumes that one
+ * @param lent     what the meter's fills and other meters say of the scatter; a variance law other than "proportional" uses
+ *                 the fill's own, because lending assumes that one
  * @returns        interval about this fill's delivery; null when a single catch has no scatter to borrow, or when
  *                 catches agree exactly and no division says how well they could disagree
  */
 export function estimateFill(
   fill: Fill,
-  pooled: PooledScatter,
+  lent: MeterScatter,
   { level, scaleDivisionKg, varianceLaw = "proportional" }: EstimateOptions,
 ): CatchesEstimate {
-  const scatter = chooseScatter(fill, varianceLaw === "proportional" ? pooled : nothingPooled);
+  const scatter = chooseScatter(fill, varianceLaw === "proportional" ? lent : nothingLent);
   const fit = fitThroughOrigin(
     fill.catches.map(({ turns, netKg }) => ({ x: turns, y: netKg })),
     varianceLaw,

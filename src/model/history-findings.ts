@@ -4,7 +4,7 @@ import type { Estimate } from "../results/estimate.ts";
 import { changePointCritical, fewestToSplit } from "../statistics/change-point.ts";
 import { newestLimit } from "../statistics/shift-evidence-limit.ts";
 import type { SeriesReplay } from "../statistics/shift-replay.ts";
-import { noPrior } from "../statistics/spread-prior.ts";
+import type { SpreadPrior } from "../statistics/spread-prior.ts";
 import { spreadWithin } from "../statistics/spread-within.ts";
 import { lineAt, weightedLine } from "../statistics/straight-line.ts";
 import { mean, median } from "../statistics/summary.ts";
@@ -85,15 +85,24 @@ export interface ReplayedFills {
   readonly fills: readonly Fill[];
   readonly replay: SeriesReplay;
   readonly level: number;
+  /** Of the relative spread, as the replay had it. */
+  readonly prior: SpreadPrior;
 }
 
 /** Changes of level that were found, oldest first. */
-export function foundChanges({ fills, replay, level }: ReplayedFills): readonly FoundChange[] {
+export function foundChanges({
+  fills,
+  replay,
+  level,
+  prior,
+}: ReplayedFills): readonly FoundChange[] {
   const stretches = replay.stretches.map(({ places }) => places.map((i) => at(fills, i)));
-  const spread = spreadWithin(stretches.map(deliveriesOf), noPrior);
   return replay.stretches.flatMap(({ begins, foundAt }, i) => {
     if (begins !== "moved" || foundAt === null) return [];
     const [earlier, later] = [at(stretches, i - 1), at(stretches, i)];
+    const { nu0, s0Squared } = prior;
+    const atLevel = { nu0, s0Squared: s0Squared * mean(deliveriesOf(earlier)) ** 2 };
+    const spread = spreadWithin(stretches.map(deliveriesOf), atLevel);
     const first = at(later, 0);
     const { lasting } = at(replay.steps, foundAt);
     const own = at(replay.steps, fills.indexOf(first));

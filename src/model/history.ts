@@ -7,6 +7,7 @@ import {
   type SeriesReplay,
   type SeriesStep,
 } from "../statistics/shift-replay.ts";
+import { noPrior, type SpreadPrior } from "../statistics/spread-prior.ts";
 import {
   type ApartFill,
   apartFills,
@@ -90,25 +91,34 @@ export interface HistoryChoices {
   readonly asked?: "after every fill" | "never";
   /** Default none. */
   readonly startsAfresh?: readonly FreshStart[];
+  /** What other meters say of the relative spread of fills; default nothing, this meter's own speaks. */
+  readonly prior?: SpreadPrior;
   /** Whether a fill holds a catch that is not believed, and so cannot confirm itself; default: no fill does. */
   readonly flagged?: (fill: Fill) => boolean;
 }
 
 /**
  * Has this meter moved? One decision after every fill, of one estimate a fill in order of time (`replayShifts`): a pure
- * function of the log, so that yesterday's answer is that of the log without today. With the meter's own spread only.
+ * function of the log, so that yesterday's answer is that of the log without today.
  *
  * @param level  confidence level of the sizes' intervals
  */
 export function historyOf(meter: Meter, level: number, choices: HistoryChoices = {}): MeterHistory {
   const { fills } = meter;
-  const { asked = "after every fill", startsAfresh = [], flagged = () => false } = choices;
+  const {
+    asked = "after every fill",
+    startsAfresh = [],
+    prior = noPrior,
+    flagged = () => false,
+  } = choices;
   const start = entryFor(startsAfresh, meter.bin, meter.product);
   const place = start === null ? -1 : fills.findIndex(({ fill }) => fill >= start.fill);
   const afresh = place > 0 ? [place] : [];
   const replay =
-    asked === "never" ? cutOnly(fills.length, afresh) : replayShifts(deliveriesOf(fills), afresh);
-  const replayed = { fills, replay, level };
+    asked === "never"
+      ? cutOnly(fills.length, afresh)
+      : replayShifts(deliveriesOf(fills), afresh, prior);
+  const replayed = { fills, replay, level, prior };
   const differs = differingFill(replayed, flagged);
   const changes = foundChanges(replayed);
   return {

@@ -1,13 +1,14 @@
-import { type ChosenScatter, chooseScatter } from "./catch-scatter.ts";
 import type { FillEstimate } from "./doubted-estimate.ts";
 import type { KnownState } from "./known-width.ts";
+import { type ChosenScatter, chooseScatter, type LentBy } from "./lent-scatter.ts";
 import type { Fill } from "./meters.ts";
 import type { MeterModel, ModelOptions } from "./model.ts";
 import { noTotals } from "./totals.ts";
 
 /** Relative catch scatter with where it comes from. */
 export interface KnownScatter {
-  readonly source: "pooled" | "own";
+  readonly source: "lent" | "own";
+  readonly lentBy: LentBy;
   /** Relative variance of a one-turn catch. */
   readonly variance: number;
   readonly df: number;
@@ -23,7 +24,7 @@ export function scatterOfFill(
   return relative({ ...scatter, variance: largest }, estimate.value);
 }
 
-/** A fill without catches adds nothing of its own: the pooled scatter of the others, if it has enough behind it. */
+/** A fill without catches adds nothing of its own: what others lend it. */
 export function scatterOfNextFill({
   scatter,
   across,
@@ -48,7 +49,10 @@ export function stateOfNextFill(
   };
 }
 
-function relative({ source, variance, df }: ChosenScatter, delivery: number): KnownScatter | null {
+function relative(
+  { source, variance, df, lentBy }: ChosenScatter,
+  delivery: number,
+): KnownScatter | null {
   if (source === "none" || variance === null) return null;
-  return { source, variance: variance / delivery ** 2, df };
+  return { source, variance: variance / delivery ** 2, df, lentBy };
 }

@@ -8,15 +8,25 @@ import {
   requireModelOptions,
   resolve,
 } from "../results/options.ts";
+import { noPrior } from "../statistics/spread-prior.ts";
+import { priorOfVote } from "../statistics/spread-votes.ts";
 import { median } from "../statistics/summary.ts";
 import type { VarianceLaw } from "../statistics/through-origin.ts";
-import { type FillsTogether, fillsTogether, relativeSpreadOf } from "./across-fills.ts";
-import type { PooledScatter } from "./catch-scatter.ts";
+import { type FillsTogether, fillsTogether } from "./across-fills.ts";
 import { constantMassOverBins, type StandingTest } from "./constant-mass.ts";
 import { doubtedEstimate, type FillEstimate } from "./doubted-estimate.ts";
+import { lentSpread } from "./fill-spread.ts";
 import { type HistoryChoices, historyOf, type MeterHistory } from "./history.ts";
+import {
+  type BorrowingChoices,
+  type MeterRecord,
+  type OutsideVote,
+  outsideVotes,
+  usualBorrowing,
+} from "./lenders.ts";
+import { type MeterScatter, seenVariance } from "./lent-scatter.ts";
 import { type Fill, type Meter, metersOf, newestFill } from "./meters.ts";
-import { lentScatter } from "./screening/lending.ts";
+import { scattersOf } from "./screening/lending.ts";
 import { isFlagged, type MeterScreening, screenLog } from "./screening/screen-log.ts";
 import { type WithAllCatches, withAllCatches } from "./with-all-catches.ts";
 
@@ -35,8 +45,8 @@ export function modelOptionsOf(options: ModelOptions): ModelOptions {
 
 /** One meter with what its fills say together. Every answer of the library starts from this. */
 export interface MeterModel extends Meter {
-  /** Of the catches that may speak for the scatter of other fills. */
-  readonly scatter: PooledScatter;
+  /** Of the catches that may speak for the scatter of other fills, and what other meters say of it. */
+  readonly scatter: MeterScatter;
   /** Whether it has moved, and which of its fills are of one level. */
   readonly history: MeterHistory;
   readonly across: FillsTogether;
@@ -46,10 +56,20 @@ export interface MeterModel extends Meter {
   readonly withAll: WithAllCatches | null;
   /** The newest fill's test of a constant mass among those of all bins; null where it cannot be told. */
   readonly constantMass: StandingTest | null;
+  /** What this meter can tell others. */
+  readonly record: MeterRecord;
+  /** What others say of how much its fills differ; null: nobody does. */
+  readonly spreadVote: OutsideVote | null;
   /** Typical turns of a catch of the newest fill. */
   readonly turnsPerCatch: number;
   /** Heaviest catch of the log, of any meter, kg. */
   readonly heaviestCatchKg: number;
+}
+
+/** How a log is to be read; everything optional. */
+export interface ModelChoices extends Omit<HistoryChoices, "prior"> {
+  /** Who speaks for how much catches and fills scatter; default the meter itself and the other bins of the log. */
+  readonly borrowing?: BorrowingChoices;
 }
 
 export interface Model {
@@ -60,51 +80,90 @@ export interface Model {
 
 /**
  * Builds the one model from catches: bin × product, its fills screened for bad catches and reduced to totals, pooled
- * catch scatter, what has moved since, and the analysis across fills of one level. A meter without two fills of one
- * level borrows its fill-to-fill spread from the other meters, on the relative scale, and says so.
+ * catch scatter, what has moved since, and the analysis across fills of one level. Meters speak for each other's scatter and
+ * fill-to-fill spread, on the relative scale; what one delivers only its own catches say.
  *
  * @param given    level, tolerance and the scale's division; what is missing is taken from `defaults`, the division as
  *                 unknown
- * @param choices  how to read the order of fills; default: asked after every fill, no meter opened in between
+ * @param choices  how to read the order of fills, and who lends to whom; default: asked after every fill, no meter opened in
+ *                 between, other bins lend their spread
  * @throws         OptionError for a level or tolerance outside (0, 1), a division not above zero, or, where a default
  *                 would hide it, an unknown name
  */
 export function fitModel(
   catches: readonly Catch[],
   given: Partial<ModelOptions> = {},
-  choices: HistoryChoices = {},
+  choices: ModelChoices = {},
 ): Model {
   const options = resolveModelOptions(given);
+  const { level, scaleDivisionKg: divisionKg } = options;
+  const { borrowing = usualBorrowing, ...history } = choices;
+  const screened = screenLog(metersOf(catches), { divisionKg, borrowing });
+  const scatters = scattersOf(
+    screened.map(({ meter }) => meter),
+    { divisionKg, borrowing },
+  );
+  const records = screened.map(({ meter }, i) =>
+    recordOf(meter, at(scatters, i), historyOf(meter, level, history), divisionKg),
+  );
+  const spreadVotes = outsideVotes(records, "spread", borrowing);
+  const constantMass = constantMassOverBins(
+    screened.map(({ meter }, i) => ({ meter, scatter: at(scatters, i) })),
+  );
   const heaviestCatchKg = heaviestOf(catches);
-  const { level } = options;
-  const screened = screenLog(metersOf(catches), options.scaleDivisionKg).map((found) => {
-    const flagged = (fill: Fill) => isFlagged(found.screening, fill);
-    const history = historyOf(found.meter, level, { flagged, ...choices });
-    return {
-      ...found,
-      meter: { ...found.meter, history },
-      scatter: lentScatter(found.meter.fills),
-    };
-  });
-  const meters = screened.map(({ meter }) => meter);
-  const constantMass = constantMassOverBins(screened);
   return {
     kind: "model",
     options,
-    meters: screened.map(({ meter, screening, scatter }, i) => {
-      const borrowed = relativeSpreadOf(meters.filter((other) => other !== meter));
-      const stretches = meter.history.stretches.map(({ fills }) => fills);
+    meters: screened.map(({ meter, screening }, i) => {
+      const outside = at(spreadVotes, i);
+      const read = {
+        flagged: (fill: Fill) => isFlagged(screening, fill),
+        ...history,
+        prior: outside === null ? noPrior : priorOfVote(outside),
+      };
+      const ground = {
+        level,
+        scatter: at(scatters, i),
+        outside,
+        divisionKg,
+        inTimeOrder: history.asked !== "never",
+      };
+      const found = historyOf(meter, level, read);
+      const stretches = found.stretches.map(({ fills }) => fills);
       return {
         ...meter,
-        scatter,
-        across: fillsTogether(stretches, scatter, level, borrowed),
+        scatter: at(scatters, i),
+        history: found,
+        across: fillsTogether(stretches, ground),
         screening,
-        withAll: withAllCatches(meter, screening, { level, borrowed, choices }),
+        withAll: withAllCatches(meter, screening, ground, read),
         constantMass: at(constantMass, i),
+        record: at(records, i),
+        spreadVote: outside,
         turnsPerCatch: median(newestFill(meter).catches.map(({ turns }) => turns)),
         heaviestCatchKg,
       };
     }),
+  };
+}
+
+/**
+ * What a meter can tell others. Its fills' spread is that within levels found with its own fills only: what others lend
+ * comes back to them by no detour.
+ */
+function recordOf(
+  { product }: Meter,
+  { relative, df, floor }: MeterScatter,
+  { stretches }: MeterHistory,
+  divisionKg: number | null,
+): MeterRecord {
+  return {
+    product,
+    scatter: seenVariance(relative, df, floor),
+    spread: lentSpread(
+      stretches.map(({ fills }) => fills),
+      divisionKg,
+    ),
   };
 }
 

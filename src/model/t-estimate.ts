@@ -51,3 +51,8 @@ export function intervalAround(value: number, half: number, level: number, about
 export function unknownEstimate<U extends Unit>(value: number, unit: U): Estimate<U> {
   return { value, unit, standardError: null, df: null, interval: null };
 }
+
+/** Upper end over the value, − 1; null without an interval. */
+export function relativeHalfWidth({ value, interval }: Estimate): number | null {
+  return interval?.upper == null ? null : interval.upper / value - 1;
+}

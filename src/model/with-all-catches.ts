@@ -1,8 +1,9 @@
 import type { Estimate } from "../results/estimate.ts";
-import { fillsTogether, type RelativeSpread } from "./across-fills.ts";
+import { type AcrossGround, fillsTogether } from "./across-fills.ts";
 import { type HistoryChoices, historyOf } from "./history.ts";
 import type { Meter } from "./meters.ts";
 import type { MeterScreening } from "./screening/screen-log.ts";
+import { relativeHalfWidth } from "./t-estimate.ts";
 
 /** What a meter's fills would say together with the catches that are set aside: beside the answer, never the answer. */
 export interface WithAllCatches {
@@ -12,26 +13,16 @@ export interface WithAllCatches {
   readonly nextFillHalfWidth: number | null;
 }
 
-interface Asked {
-  readonly level: number;
-  readonly borrowed: RelativeSpread | null;
-  readonly choices: HistoryChoices;
-}
-
 /** @returns null where no catch of the meter is set aside */
 export function withAllCatches(
   meter: Meter,
   { findings, scatterOfAll }: MeterScreening,
-  { level, borrowed, choices }: Asked,
+  ground: AcrossGround,
+  choices: HistoryChoices,
 ): WithAllCatches | null {
   if (findings.every(({ setAside }) => setAside.length === 0)) return null;
   const whole = { ...meter, fills: findings.map(({ fill }) => fill) };
-  const stretches = historyOf(whole, level, choices).stretches.map(({ fills }) => fills);
-  const { mean, nextFill } = fillsTogether(stretches, scatterOfAll, level, borrowed);
+  const stretches = historyOf(whole, ground.level, choices).stretches.map(({ fills }) => fills);
+  const { mean, nextFill } = fillsTogether(stretches, { ...ground, scatter: scatterOfAll });
   return { mean, nextFill, nextFillHalfWidth: relativeHalfWidth(nextFill) };
-}
-
-/** Upper end over the value, − 1; null without an interval. */
-export function relativeHalfWidth({ value, interval }: Estimate): number | null {
-  return interval?.upper == null ? null : interval.upper / value - 1;
 }

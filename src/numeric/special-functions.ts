@@ -6,6 +6,7 @@ const seriesFrom = 10;
 /** Bernoulli numbers B₂, B₄, …, B₁₆. */
 const bernoulli = [1 / 6, -1 / 30, 1 / 42, -1 / 30, 5 / 66, -691 / 2730, 7 / 6, -3617 / 510];
 const ofStirling = bernoulli.map((number, i) => number / ((2 * i + 2) * (2 * i + 1)));
+const ofTetragamma = bernoulli.map((number, i) => number * (2 * i + 3));
 const ofDigamma = bernoulli.map((number, i) => number / (2 * i + 2));
 
 /** Σ cₖ/x^2k over k = 1, 2, … */
@@ -43,6 +44,21 @@ export function trigamma(x: number): number {
   for (; shifted < seriesFrom; shifted++) shift += 1 / (shifted * shifted);
   const series = (1 + 0.5 / shifted + inverseSquares(bernoulli, shifted)) / shifted;
   return finiteResult("trigamma", shift + series);
+}
+
+/**
+ * Tetragamma function, the derivative of trigamma; below 0 everywhere.
+ *
+ * @param x finite, above 0
+ * @throws NumericalError when x is out of range or the result overflows
+ * Source Abramowitz and Stegun 1964, Handbook of Mathematical Functions, 6.4.6 (the shift) and 6.4.13 (the series)
+ */
+export function tetragamma(x: number): number {
+  requirePositive("tetragamma", "x", x);
+  let [shift, shifted] = [0, x];
+  for (; shifted < seriesFrom; shifted++) shift -= 2 / shifted ** 3;
+  const series = (1 + 1 / shifted + inverseSquares(ofTetragamma, shifted)) / shifted ** 2;
+  return finiteResult("tetragamma", shift - series);
 }
 
 /**

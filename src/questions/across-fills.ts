@@ -1,5 +1,6 @@
-import { type FillSpread, type FillsTogether, remlAcrossFills } from "../model/across-fills.ts";
-import { scatterAt, scatterDiffers, standardDeviationInterval } from "../model/catch-scatter.ts";
+import { type FillsTogether, remlAcrossFills } from "../model/across-fills.ts";
+import { scatterDiffers, standardDeviationInterval } from "../model/catch-scatter.ts";
+import { type FillSpread, spreadAgainstOthers } from "../model/fill-spread.ts";
 import { type MeterHistory, stretchInForce } from "../model/history.ts";
 import { stillMoving } from "../model/history-cautions.ts";
 import type { Fill } from "../model/meters.ts";
@@ -64,12 +65,13 @@ const comfortableFills = 4;
  * much fills and catches scatter?
  *
  * One estimate a fill (two-stage); catches of one fill are not independent evidence about the next. Mean and next fill
- * rest on the fills of the level in force, the spread on all stretches of one level, t on Σ(k − 1) degrees of freedom;
+ * rest on the fills of the level in force, the spread on all stretches of one level and what other meters lend, t on
+ * ν0 + Σ(k − 1) degrees of freedom;
  * fills that stood apart are in neither. REML with adjusted degrees of freedom, of the level in force, stands beside it as
  * a named alternative.
  *
  * @returns    estimates in kg/turn; intervals about "mean over fills" and "next fill", both null for a lone fill with
- *             nothing to borrow (caution one-fill)
+ *             nobody to lend (caution one-fill)
  * Assumes     fills of a level alike apart from chance and far enough apart in time to be unrelated; while they trend, the
  *             caution trending. Coverage: reports/coverage.md, after changes of level reports/drift-study.md
  * Source      Hahn & Meeker, Statistical Intervals, ch. 4; Searle, Casella & McCulloch, Variance Components
@@ -112,8 +114,8 @@ function leftOutOf({ withAll, screening }: MeterModel): AcrossFills["leftOut"] {
 }
 
 function catchScatterOf(meter: MeterModel, level: number): CatchScatter {
-  const { df, fills, homogeneity } = meter.scatter;
-  const { variance } = scatterAt(meter.across.mean.value, meter.scatter);
+  const { df, fills, homogeneity, relative } = meter.scatter;
+  const variance = relative === null ? null : relative * meter.across.mean.value ** 2;
   const turns = meter.turnsPerCatch;
   const common = { turns, df, fills, homogeneity };
   if (variance === null || variance === 0)
@@ -142,9 +144,14 @@ function cautionsOf(meter: MeterModel): readonly Caution[] {
   const { sinceFill } = across;
   if (sinceFill !== null)
     say("fills-since-change", { sinceFill, fills: across.fills, spreadFills: spread.fills });
-  if (spread.source === "borrowed") say("spread-borrowed", { fills: spread.fills, df: spread.df });
-  if (spread.source !== "own" && across.fills === 1)
-    say("one-fill", { borrowedFrom: spread.fills });
+  if (spread.lentBy !== null) say("spread-lent", { ...spread.lentBy, df: spread.df });
+  if (spread.ownDf === 0 && across.fills === 1)
+    say("one-fill", { borrowed: spread.lentBy !== null });
+  const against = spreadAgainstOthers(meter.record, meter.spreadVote);
+  if (against !== null)
+    say(against.more ? "fills-wilder-than-bins" : "fills-calmer-than-bins", {
+      pValue: against.pValue,
+    });
   if (spread.source === "own" && spread.df <= 2) {
     if (across.fills === 2 && spread.df === 1)
       say("two-fills", { bandInDifferences: bandInDifferences(meter) });
@@ -152,7 +159,7 @@ function cautionsOf(meter: MeterModel): readonly Caution[] {
   }
   if (across.between?.atBoundary) say("spread-at-boundary", { upperKgPerTurn: upperOf(spread) });
   if (scatter.homogeneity !== null && scatterDiffers(scatter))
-    say("scatter-differs", { pValue: scatter.homogeneity.pValue, fellBack: false });
+    say("scatter-differs", { pValue: scatter.homogeneity.pValue });
   const tooNarrow = timesTooNarrow(across);
   if (
     tooNarrow !== null &&

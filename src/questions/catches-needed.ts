@@ -7,10 +7,10 @@ import {
   numberOfCatches,
   stopsAt,
 } from "../model/next-catch.ts";
-import { relativeHalfWidth } from "../model/with-all-catches.ts";
+import { relativeHalfWidth } from "../model/t-estimate.ts";
 import { requireModelOptions } from "../results/options.ts";
 import { neededCautions } from "./catches-needed/cautions.ts";
-import { fewestCatches, knowledgeOf, stateOf } from "./catches-needed/knowledge.ts";
+import { knowledgeOf, stateOf, stoppingRule } from "./catches-needed/knowledge.ts";
 import type {
   CatchesNeeded,
   CatchesNeededOptions,
@@ -51,8 +51,8 @@ const untold: readonly Standing[] = ["waits", "unknown", "too few"];
  * Catches are no heavier than bag and scale take, and no more than `mostCatches` of a fill. Before any scatter is known a
  * typical one is assumed, which never decides anything about a fill that was caught.
  *
- * Taken one catch at a time: stop when the half-width is within the tolerance, not before `fewestOwn` (`fewestPooled`)
- * catches and not after `mostCatches`, and state ± the larger of half-width and tolerance.
+ * Taken one catch at a time: stop when φ times the half-width is within the tolerance, not before the fewest catches of
+ * `stopping` and not after `mostCatches`, and state ± the larger of φ times the half-width and the tolerance.
  *
  * @param meter    one bin × product of a fitted model; null: planning before any catch
  * @param options  as resolved
@@ -88,6 +88,7 @@ export function catchesNeeded(
       standing === "enough" && halfWidth !== null
         ? Math.max(aim.phi * halfWidth, aim.tolerance)
         : null,
+    stopping: stoppingRule(basis, options),
     standing: standing === "short" && number === null ? ("not reachable" as const) : standing,
     needed: number,
     chanceOffTolerance:
@@ -107,8 +108,9 @@ export function catchesNeeded(
 }
 
 /** The aim of one fill's catches, as the options and the scatter that speaks make it. */
-export function aimOf(basis: Pick<Knowledge, "scatter">, options: CatchesNeededOptions): CatchAim {
-  const { level, tolerance, assurance, mostCatches, settingError, phi } = options;
+export function aimOf(basis: Pick<Knowledge, "lentBy">, options: CatchesNeededOptions): CatchAim {
+  const { level, tolerance, assurance, mostCatches, settingError } = options;
+  const { fewest, phi } = stoppingRule(basis, options);
   return {
     level,
     tolerance,
@@ -116,7 +118,7 @@ export function aimOf(basis: Pick<Knowledge, "scatter">, options: CatchesNeededO
     mostCatches,
     settingError,
     phi,
-    fewestCatches: fewestCatches(basis, options),
+    fewestCatches: fewest,
   };
 }
 

@@ -22,9 +22,9 @@ export type { CatchPoint, Delivery, DeliveryOptions, WeightedDelivery } from "./
  * What does the meter deliver per turn with this fill, and how sure is that?
  *
  * Straight line of net mass on turns through the origin, weights 1/turns: the ratio of sums b = Σm/Σt. The interval
- * is b ± H, H² = t²·SE² + z²·(reading the scale)². SE rests on the catch scatter of all the meter's fills where there are any
- * (t on its degrees of freedom), else on the fill's own; with own scatter and unequal turns it is the larger of the
- * classical and the HC3 standard error.
+ * is b ± H, H² = t²·SE² + z²·(reading the scale)². SE rests on the fill's own scatter together with what the meter's other
+ * fills and the other meters lend (t on its degrees of freedom); where nobody lends and turns are unequal it is the larger of
+ * the classical and the HC3 standard error. Beside it stands the interval with nobody but this meter speaking.
  *
  * @param meter    one bin × product of a fitted model
  * @param options  level, tolerance, the scale's division (kg, null: unknown) and the variance law; a law other than
@@ -70,6 +70,8 @@ export function delivery(
     input: inputOf(meter, fill),
     estimate,
     halfWidth: estimated.halfWidth,
+    byItself: estimated.byItself,
+    ifTypical: estimated.ifTypical,
     hull: estimated.hull,
     disagree: estimated.disagree,
     standardErrorFrom: standardErrorFrom(scatter, variance),
@@ -93,7 +95,7 @@ export function delivery(
       ...checks,
       fill,
       scatter,
-      pooled: meter.scatter,
+      lent: meter.scatter,
       estimated,
       divisionKg: scaleDivisionKg,
       // Only the newest fill stands the test among the bins.

@@ -4,7 +4,7 @@ import type { PooledScatter } from "../model/catch-scatter.ts";
 import { newestFill } from "../model/meters.ts";
 import { estimateOf, type MeterModel } from "../model/model.ts";
 import { levels } from "../model/screening/finding.ts";
-import { relativeHalfWidth } from "../model/with-all-catches.ts";
+import { relativeHalfWidth } from "../model/t-estimate.ts";
 import { requireModelOptions } from "../results/options.ts";
 import type { OutsideVariance } from "../statistics/constant-offset.ts";
 import { outliersCautions } from "./outliers/cautions.ts";

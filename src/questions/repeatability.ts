@@ -1,8 +1,10 @@
 import { pooledScatter } from "../model/catch-scatter.ts";
 import type { FillEstimate } from "../model/doubted-estimate.ts";
+import { scatterPrior } from "../model/lent-scatter.ts";
 import { type Fill, newestFill } from "../model/meters.ts";
 import { estimateOf, type MeterModel, type ModelOptions } from "../model/model.ts";
 import { readingVariance } from "../model/reading.ts";
+import { levels } from "../model/screening/finding.ts";
 import { studentTQuantile } from "../numeric/distributions/student-t.ts";
 import { type Caution, caution } from "../results/caution.ts";
 import { requireModelOptions } from "../results/options.ts";
@@ -14,6 +16,8 @@ import {
   type RelativeScatter,
   relativeScatter,
   type ScatterComparison,
+  type UsualScatter,
+  usualScatter,
 } from "./repeatability/scatter.ts";
 
 /** How repeatable are this person's catches, and what limits them? */
@@ -32,8 +36,8 @@ export interface Repeatability {
   };
   /** Null with one catch, or when catches agree exactly. */
   readonly today: RelativeScatter | null;
-  /** Null without earlier fills of two or more catches. */
-  readonly earlier: RelativeScatter | null;
+  /** What others lend: the meter's other fills and the other meters; null: nobody does. */
+  readonly usual: UsualScatter | null;
   readonly comparison: ScatterComparison | null;
   readonly practice: Practice;
   /**
@@ -68,7 +72,7 @@ export interface Repeatability {
 /**
  * How repeatable are the catches of this fill: as usual, and what limits them?
  *
- * Catch scatter of the fill against that of earlier fills by the two-sided F test. What reading the scale makes up is
+ * Catch scatter of the fill against what other fills and other meters lend it, by the F test on n − 1 and ν0 degrees of freedom. What reading the scale makes up is
  * d²/6 (gross and tare, each rounded to the division d) over the variance of a catch. How many more catches are worth
  * taking is for `catchesNeeded` to say.
  *
@@ -76,7 +80,7 @@ export interface Repeatability {
  * @param options  level, tolerance and the scale's division (kg, null: unknown)
  * @param fill     which fill; default the newest
  * @returns        scatters as fractions of the mass of a typical catch of this fill
- * Null when       one catch, exact agreement, or no earlier scatter (caution no-scatter-to-compare)
+ * Null when       one catch, exact agreement, or nobody lends any scatter (caution no-scatter-to-compare)
  * Assumes         scatter variance in proportion to turns, normal errors; one bad catch makes the F test say "more than
  *                 usual", so look at outlying catches first
  * Source          ISO 5725-6 (repeatability limit); GUM (JCGM 100:2008) F.2.2; NIST/SEMATECH e-Handbook 1.3.5.9
@@ -90,10 +94,9 @@ export function repeatability(
   const { level } = options;
   const turns = median(fill.catches.map((row) => row.turns));
   const earlierFills = meter.fills.slice(0, meter.fills.indexOf(fill));
-  const scatterOf = (fills: readonly Fill[]) =>
-    relativeScatter(pooledScatter(fills), turns, fill.delivery, level);
-  const [own, before] = [scatterOf([fill]), scatterOf(earlierFills)];
-  const comparison = compareScatter(own, before, level);
+  const own = relativeScatter(pooledScatter([fill]), turns, fill.delivery, level);
+  const usual = usualScatter(scatterPrior(fill, meter.scatter), turns);
+  const comparison = compareScatter(own, usual);
   const estimated = estimateOf(meter, fill, options);
   const state = stateOf(fill, estimated, turns, options);
   const shareOfFill = readingShareOf(estimated);
@@ -106,7 +109,7 @@ export function repeatability(
     options,
     input: { catches: fill.totals.catches, turns, earlierFills: earlierFills.length },
     today: own,
-    earlier: before,
+    usual,
     comparison,
     practice: practiceOf(comparison, level),
     twoCatchesWithin: twoCatchesWithin(state),
@@ -118,7 +121,7 @@ export function repeatability(
       catches: one.totals.catches,
       scatter: relativeScatter(pooledScatter([one]), turns, one.delivery, level),
     })),
-    cautions: cautionsOf(fill, comparison, before, level),
+    cautions: cautionsOf(fill, comparison, usual, level),
   };
 }
 
@@ -142,6 +145,8 @@ interface CatchingState {
 }
 
 const dominates = 0.5;
+/** As many as cannot say which of them is wrong; of two their difference is told. */
+const fewCatches = 3;
 /** As rarely as a fill is said to differ from the earlier ones: one clean fill in 500. */
 const beyondUsual = 0.002;
 
@@ -182,7 +187,7 @@ function readingOf({ scatter, turns, delivery, divisionKg }: CatchingState) {
 function cautionsOf(
   fill: Fill,
   comparison: ScatterComparison | null,
-  earlier: RelativeScatter | null,
+  usual: UsualScatter | null,
   level: number,
 ): readonly Caution[] {
   const where = { bin: fill.bin, product: fill.product, fill: fill.fill };
@@ -190,13 +195,19 @@ function cautionsOf(
     return [
       caution("no-scatter-to-compare", where, {
         catches: fill.totals.catches,
-        earlierDf: earlier?.df ?? 0,
+        usualKnown: usual !== null,
       }),
     ];
+  const facts = { ratio: comparison.ratio, pValue: comparison.pValue };
+  const { upperTail } = comparison;
+  // Two or three that disagree beyond doubt have no interval; short of that one more catch tells which it is.
+  if (fill.totals.catches === fewCatches)
+    return upperTail >= 1 - levels.lookFirst && upperTail < 1 - levels.told
+      ? [caution("few-scatter-apart", where, facts)]
+      : [];
   if (practiceOf(comparison, level) !== "more than usual") return [];
-  const facts = { ratio: comparison.ratio.value, pValue: comparison.pValue };
   return [
-    comparison.pValue / 2 <= beyondUsual
+    upperTail <= beyondUsual
       ? caution("scatter-beyond-usual", where, { ...facts, limit: beyondUsual })
       : caution("scatter-unusual", where, facts),
   ];

@@ -8,4 +8,23 @@ export const defaults = {
   assurance: 0.8,
   /** Shift for which the power of the drift tests is stated: the commonest tolerance, so that "moved" means "off". */
   shiftOfInterest: 0.05,
+  /**
+   * Standard deviation of ln σ between meters, for catch scatter and for how fills differ: 95 % of meters lie within a factor
+   * 2.7 of their middle. Declared, with no real logs behind it; what a wrong one costs: reports/coverage.md.
+   */
+  betweenMeters: 0.5,
+  /** The same between fills of one meter, for catch scatter: within a factor 1.5. Declared likewise. */
+  betweenFills: 0.2,
+  /**
+   * Catch scatter where nobody knows better, of a catch of so many turns. Within the repeat-to-repeat unevenness of metered
+   * flow of 0.8–3.7 % that Yazgi et al. (Applied Engineering in Agriculture 33, 2017) report.
+   */
+  assumedScatter: { relative: 0.015, turns: 20 },
+  /**
+   * How much fills differ where nobody knows better. No published figure; the middle of 1–6 %, a reading of how far seed
+   * lots, moisture and filling move bulk density.
+   */
+  assumedSpread: 0.03,
+  /** Standard deviation of ln σ about both of these: a meter is within a factor 7.4 of them. */
+  aboutAssumed: 1,
 } as const;

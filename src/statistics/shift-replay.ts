@@ -83,6 +83,7 @@ type Judged = Omit<SeriesStep, "stretchFrom">;
  *
  * @param values above 0, in time order, one per independent unit: fills, never catches
  * @param afresh places from which the level is known to be a new one
+ * @param prior  what is known of the relative spread beforehand; default nothing
  * @throws NumericalError when a value is not finite
  * Assumes near-normal values of one relative spread. A steady series is called moved, trending or differing within 12
  *   values in 1 of 20; values alike when close in time raise that: reports/drift-study.md
@@ -90,12 +91,13 @@ type Judged = Omit<SeriesStep, "stretchFrom">;
 export function replayShifts(
   values: readonly number[],
   afresh: readonly number[] = [],
+  prior: SpreadPrior = noPrior,
 ): SeriesReplay {
   let state: State = {
     stretch: [],
     begins: "series",
     foundAt: null,
-    prior: noPrior,
+    prior,
     pending: false,
     closed: [],
     apart: [],

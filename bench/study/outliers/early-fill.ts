@@ -1,6 +1,6 @@
 import type { Catch } from "../../../src/data/types.ts";
 import { fitModel } from "../../../src/model/model.ts";
-import { relativeHalfWidth } from "../../../src/model/with-all-catches.ts";
+import { relativeHalfWidth } from "../../../src/model/t-estimate.ts";
 import { randomStream } from "../../../src/numeric/random.ts";
 import { changePoint } from "../../../src/statistics/change-point.ts";
 import { type Scene, simulateFill, usualScene } from "./simulate.ts";

@@ -1,7 +1,10 @@
 import type { Catch } from "../../../src/data/types.ts";
+import { usualBorrowing } from "../../../src/model/lenders.ts";
+import { scatterPrior } from "../../../src/model/lent-scatter.ts";
 import type { Fill } from "../../../src/model/meters.ts";
 import { findInFill } from "../../../src/model/screening/finding.ts";
-import { lending, lentScatter, screenedForLending } from "../../../src/model/screening/lending.ts";
+import { lending, scattersOf, screenedForLending } from "../../../src/model/screening/lending.ts";
+import { noTotals } from "../../../src/model/totals.ts";
 import { type RandomStream, randomStream } from "../../../src/numeric/random.ts";
 import { withFault } from "./faults.ts";
 import { asFills, type Scene, simulateFill, usualScene } from "./simulate.ts";
@@ -129,15 +132,24 @@ function lentBy(
     case "none":
       return lentOf(fills);
     case "two passes at 5 %":
-      return lentOf(screenedForLending(fills, null, 0.95));
+      return lentOf(screened(fills, 0.95));
     case "two passes at 1 %":
-      return lentOf(screenedForLending(fills, null));
+      return lentOf(screened(fills));
     case "known (cannot be had)":
       return lentOf(fills.map((fill) => lending(fill, [...bad])));
   }
 }
 
+const rule = { divisionKg: null, borrowing: usualBorrowing };
+
+function screened(fills: readonly Fill[], level?: number): readonly Fill[] {
+  const meter = { bin: "1", product: "wheat", fills };
+  return screenedForLending([meter], rule, level).flatMap((one) => one.fills);
+}
+
+/** What the fills lend to one more, as the model has it. */
 function lentOf(fills: readonly Fill[]): LentRelative | null {
-  const { relative, df } = lentScatter(fills);
-  return relative === null ? null : { relative, df };
+  const [scatter] = scattersOf([{ product: "wheat", fills }], rule);
+  const prior = scatter === undefined ? null : scatterPrior({ scatterTotals: noTotals }, scatter);
+  return prior === null ? null : { relative: prior.s0Squared, df: prior.nu0 };
 }

@@ -1,5 +1,6 @@
 import { makeCatch } from "../../../src/data/make-catch.ts";
 import type { Catch } from "../../../src/data/types.ts";
+import { usualBorrowing } from "../../../src/model/lenders.ts";
 import { type Fill, metersOf } from "../../../src/model/meters.ts";
 import type { FillFinding } from "../../../src/model/screening/finding.ts";
 import { screenLog } from "../../../src/model/screening/screen-log.ts";
@@ -72,7 +73,10 @@ export function findingsIn(
   catches: readonly Catch[],
   { divisionKg }: Pick<Scene, "divisionKg">,
 ): readonly FillFinding[] {
-  return screenLog(metersOf(catches), divisionKg)[0]?.screening.findings ?? [];
+  return (
+    screenLog(metersOf(catches), { divisionKg, borrowing: usualBorrowing })[0]?.screening
+      .findings ?? []
+  );
 }
 
 function written(

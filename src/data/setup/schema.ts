@@ -6,7 +6,7 @@ import { type FieldCheckSetup, fieldCheck } from "./field-check.ts";
 import { type CartSetup, cart, type ScaleSetup, scale } from "./machine.ts";
 import { type MoneySetup, money } from "./money.ts";
 import { messageOf } from "./needs.ts";
-import { list, name, percentage, text, textError, wholeFrom1 } from "./values.ts";
+import { list, name, oneOf, percentage, text, textError, wholeFrom1 } from "./values.ts";
 
 /**
  * What the operator, the cart, the scale and the farm add to the catches. Everything is optional: null switches off what
@@ -22,6 +22,11 @@ export interface Setup {
   readonly confidence: number | null;
   /** Chance wanted of reaching the width aimed at. */
   readonly assurance: number | null;
+  /** Whether other bins speak for how much a bin's catches and fills scatter. */
+  readonly borrow: "other bins" | "none" | null;
+  /** Taken for granted where no other bin speaks: relative standard deviation of fills, and of a catch of 20 turns. */
+  readonly assumedSpread: number | null;
+  readonly assumedScatter: number | null;
   readonly scale: ScaleSetup;
   readonly cart: CartSetup;
   readonly bins: readonly BinSetup[];
@@ -101,6 +106,24 @@ export const setupSchema = entryOf<Omit<Setup, "source" | "cautions">>(
       percentage(50, 99.99),
       "Chance wanted of reaching the width aimed at",
       80,
+    ),
+    borrow: optional(
+      "borrow",
+      oneOf("other bins", "none"),
+      "Who speaks for how much a bin's catches and fills scatter besides itself: the other bins, or nobody",
+      "none",
+    ),
+    assumedSpread: optional(
+      "assumed_spread_percent",
+      percentage(0.1, 50),
+      "How much fills differ (standard deviation), taken for granted where no other bin tells it",
+      3,
+    ),
+    assumedScatter: optional(
+      "assumed_scatter_percent",
+      percentage(0.1, 50),
+      "How much a catch of 20 turns scatters (standard deviation), taken for granted where no other bin tells it",
+      1.5,
     ),
     scale: entryOrEmpty("scale", scale, {}),
     cart: entryOrEmpty("cart", cart, {}),

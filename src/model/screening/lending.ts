@@ -1,67 +1,82 @@
 import type { Catch } from "../../data/types.ts";
+import { at } from "../../errors/at.ts";
 import type { OutsideVariance } from "../../statistics/constant-offset.ts";
+import { pooledScatter } from "../catch-scatter.ts";
+import { type BorrowingChoices, outsideVotes } from "../lenders.ts";
 import {
-  type PooledScatter,
-  pooledScatter,
+  type MeterScatter,
   type ScatteringFill,
-  scatterLentTo,
-} from "../catch-scatter.ts";
-import type { Fill } from "../meters.ts";
+  scatterFloor,
+  scatterPrior,
+  seenVariance,
+} from "../lent-scatter.ts";
+import type { Fill, Meter } from "../meters.ts";
 import { totalsOf } from "../totals.ts";
 import { isUnchecked, levels, outlyingIn } from "./finding.ts";
 
 const fewestByThemselves = 3;
 
+/** How catches are screened and who lends to whom. */
+export interface LendingRule {
+  readonly divisionKg: number | null;
+  readonly borrowing: BorrowingChoices;
+}
+
 /**
- * The fills of a meter, each with the catches that may speak for the catch scatter of others. A catch that fails the
- * backward test of its fill at 1 % may not, and one degree of freedom goes with it. Two passes: each fill screened by its
- * own scatter, then by the screened scatter of the other fills. So one bad catch makes neither another look sound nor
+ * The meters, each fill with the catches that may speak for the catch scatter of others. A catch that fails the backward
+ * test of its fill at 1 % may not, and one degree of freedom goes with it. Two passes: each fill screened by its own
+ * scatter, then by what others, screened so, lend it. So one bad catch makes neither another look sound nor
  * today's figure less certain, while clean fills lend all but what they should.
  *
- * @param fills  with every catch that the person lets count
- * Source        coverage of today's interval with clean and bad histories: reports/outlier-study.md, section 1
+ * @param meters  with every catch that the person lets count
+ * Source         coverage of today's interval with clean and bad histories: reports/outlier-study.md, section 1
  */
 export function screenedForLending(
-  fills: readonly Fill[],
-  divisionKg: number | null,
+  meters: readonly Meter[],
+  rule: LendingRule,
   level: number = levels.lent,
-): readonly Fill[] {
-  const once = fills.map((fill) => {
-    const few = fill.catches.length < fewestByThemselves;
-    return lending(fill, few ? [] : outlyingIn(fill, null, level, divisionKg));
-  });
-  const pooled = lentScatter(once);
-  return once.map((fill) => {
-    const outside = outsideAtAnyRate(fill, pooled);
-    if (fill.catches.length < 2 || outside === null) return fill;
-    return lending(fill, outlyingIn(fill, outside, level, divisionKg));
-  });
+): readonly Meter[] {
+  const once = meters.map((meter) => ({
+    ...meter,
+    fills: meter.fills.map((fill) => {
+      const few = fill.catches.length < fewestByThemselves;
+      return lending(fill, few ? [] : outlyingIn(fill, null, level, rule.divisionKg));
+    }),
+  }));
+  const scatters = scattersOf(once, rule);
+  return once.map((meter, i) => ({
+    ...meter,
+    fills: meter.fills.map((fill) => {
+      const outside = outsideOf(fill, at(scatters, i));
+      if (fill.catches.length < 2 || outside === null) return fill;
+      return lending(fill, outlyingIn(fill, outside, level, rule.divisionKg));
+    }),
+  }));
 }
 
-/** The scatter that the fills of a meter lend each other. */
-export function lentScatter(fills: readonly Pick<Fill, "scatterTotals">[]): PooledScatter {
-  return pooledScatter(fills.map(({ scatterTotals }) => ({ totals: scatterTotals })));
+/** The scatter that the fills of each meter lend each other, and what the other meters say. */
+export function scattersOf(
+  meters: readonly Pick<Meter, "product" | "fills">[],
+  { divisionKg, borrowing }: LendingRule,
+): readonly MeterScatter[] {
+  const own = meters.map(({ product, fills }) => ({
+    product,
+    pooled: pooledScatter(fills.map(({ scatterTotals }) => ({ totals: scatterTotals }))),
+    floor: scatterFloor(fills, divisionKg),
+  }));
+  const records = own.map(({ product, pooled, floor }) => ({
+    product,
+    spread: null,
+    scatter: seenVariance(pooled.relative, pooled.df, floor),
+  }));
+  const outside = outsideVotes(records, "scatter", borrowing);
+  return own.map(({ pooled, floor }, i) => ({ ...pooled, floor, outside: at(outside, i) }));
 }
 
-/** What other fills lend to one, at its delivery, as its own estimate has it; null: it speaks for itself. */
-export function outsideOf(fill: ScatteringFill, pooled: PooledScatter): OutsideVariance | null {
-  const lent = scatterLentTo(fill, pooled);
-  return lent?.givenUp ? null : atDeliveryOf(fill, lent);
-}
-
-/** The same even where fills seem to scatter differently: until bad catches are found, that is what they look like. */
-export function outsideAtAnyRate(
-  fill: ScatteringFill,
-  pooled: PooledScatter,
-): OutsideVariance | null {
-  return atDeliveryOf(fill, scatterLentTo(fill, pooled));
-}
-
-function atDeliveryOf(
-  { delivery }: ScatteringFill,
-  lent: ReturnType<typeof scatterLentTo>,
-): OutsideVariance | null {
-  return lent === null ? null : { variance: lent.relative * delivery ** 2, df: lent.df };
+/** What others lend to one fill, at its delivery, as its own estimate has it; null: it speaks for itself. */
+export function outsideOf(fill: ScatteringFill, scatter: MeterScatter): OutsideVariance | null {
+  const prior = scatterPrior(fill, scatter);
+  return prior === null ? null : { variance: prior.s0Squared * fill.delivery ** 2, df: prior.nu0 };
 }
 
 /** The fill with these catches not speaking for others; one that somebody vouches for does all the same. */

@@ -1,17 +1,10 @@
 import { sum } from "simple-statistics";
 import type { Catch } from "../../data/types.ts";
 import { at } from "../../errors/at.ts";
-import type { OutsideVariance } from "../../statistics/constant-offset.ts";
 import { type PooledScatter, pooledScatter } from "../catch-scatter.ts";
 import { type Fill, type Meter, withCatches } from "../meters.ts";
 import { type FillFinding, findInFill, isUnchecked, testsOf } from "./finding.ts";
-import {
-  lending,
-  lentScatter,
-  outsideAtAnyRate,
-  outsideOf,
-  screenedForLending,
-} from "./lending.ts";
+import { type LendingRule, lending, outsideOf, scattersOf, screenedForLending } from "./lending.ts";
 
 /** What the screening of the log found in the catches of one meter. */
 export interface MeterScreening {
@@ -41,22 +34,21 @@ export interface ScreenedMeter {
  * with them, because nobody can say which of them is wrong.
  *
  * @param meters      with every catch that the person lets count
- * @param divisionKg  of the scale for catches that name none; null: unknown
+ * @param rule        the scale's division for catches that name none (kg; null: unknown), and who lends to whom
  * @returns           one for each meter, in order
  * Assumes            normal errors, scatter variance in proportion to turns. Catches set aside in clean seasons, and what
  *                    is found again after a bad one: reports/outlier-study.md
  * Source             Rosner, Technometrics 25 (1983) 165; ISO 5725-2 (pooled repeatability variance)
  */
-export function screenLog(
-  meters: readonly Meter[],
-  divisionKg: number | null,
-): readonly ScreenedMeter[] {
-  const lent = meters.map(({ fills }) => screenedForLending(fills, divisionKg));
-  const beyondDoubt = findIn(lent, divisionKg, outsideAtAnyRate);
-  const silent = beyondDoubt.findings.map((ofMeter) =>
-    ofMeter.map(({ fill, setAside }) => lending(fill, [...fill.notLent, ...setAside])),
-  );
-  const told = findIn(silent, divisionKg, outsideOf);
+export function screenLog(meters: readonly Meter[], rule: LendingRule): readonly ScreenedMeter[] {
+  const beyondDoubt = findIn(screenedForLending(meters, rule), rule);
+  const silent = meters.map((meter, i) => ({
+    ...meter,
+    fills: at(beyondDoubt.findings, i).map(({ fill, setAside }) =>
+      lending(fill, [...fill.notLent, ...setAside]),
+    ),
+  }));
+  const told = findIn(silent, rule);
   return meters.map((meter, i) => {
     const findings = at(told.findings, i).map((finding, j) => ({
       ...finding,
@@ -69,7 +61,7 @@ export function screenLog(
         tests: testsIn(findings),
         testsInLog: told.testsInLog,
         metersInLog: meters.length,
-        divisionKg,
+        divisionKg: rule.divisionKg,
         scatterOfAll: pooledScatter(meter.fills),
       },
     };
@@ -82,27 +74,24 @@ export function isFlagged({ findings }: MeterScreening, fill: Pick<Fill, "fill">
   return finding?.isNewest === true && finding.inFill.some(isUnchecked);
 }
 
-type Outside = (fill: Fill, pooled: PooledScatter) => OutsideVariance | null;
-
 /** Looks into every fill of every meter, with all their tests as the family of the log. */
 function findIn(
-  meters: readonly (readonly Fill[])[],
-  divisionKg: number | null,
-  outsideFor: Outside,
+  meters: readonly Meter[],
+  rule: LendingRule,
 ): {
   readonly findings: readonly (readonly FillFinding[])[];
   readonly testsInLog: number;
 } {
-  const judged = meters.map((fills) => {
-    const pooled = lentScatter(fills);
-    return fills.map((fill) => ({ fill, outside: outsideFor(fill, pooled) }));
-  });
-  const tests = judged.flat().map(({ fill, outside }) => testsOf(fill.catches.length, outside));
-  const rule = { divisionKg, testsInLog: Math.max(1, sum(tests)) };
-  const findings = judged.map((fills) =>
-    fills.map(({ fill, outside }, i) => findInFill(fill, outside, i === fills.length - 1, rule)),
+  const scatters = scattersOf(meters, rule);
+  const judged = meters.map(({ fills }, i) =>
+    fills.map((fill) => ({ fill, outside: outsideOf(fill, at(scatters, i)) })),
   );
-  return { findings, testsInLog: rule.testsInLog };
+  const tests = judged.flat().map(({ fill, outside }) => testsOf(fill.catches.length, outside));
+  const finding = { divisionKg: rule.divisionKg, testsInLog: Math.max(1, sum(tests)) };
+  const findings = judged.map((fills) =>
+    fills.map(({ fill, outside }, i) => findInFill(fill, outside, i === fills.length - 1, finding)),
+  );
+  return { findings, testsInLog: finding.testsInLog };
 }
 
 function testsIn(findings: readonly FillFinding[]): number {

@@ -5,6 +5,7 @@ import { type Fill, newestFill } from "../../model/meters.ts";
 import { estimateOf, type MeterModel } from "../../model/model.ts";
 import { isFlagged } from "../../model/screening/screen-log.ts";
 import { isDust } from "../../numeric/rounding-dust.ts";
+import type { StoppingRule } from "./options.ts";
 import type { CatchesNeededOptions, Knowledge } from "./result.ts";
 
 /** A bag that one person lifts and a common hanging scale takes; where the log has heavier catches, those. */
@@ -38,6 +39,7 @@ export function knowledgeOf(meter: MeterModel | null, options: CatchesNeededOpti
     longestTurns,
     heaviestCatch,
     scatter: shown?.source ?? "assumed",
+    lentBy: shown?.source === "lent" ? shown.lentBy : null,
     variancePerTurn: variance,
     df: shown?.df ?? 0,
     relativeScatter: Math.sqrt(variance / turnsPerCatch),
@@ -47,12 +49,18 @@ export function knowledgeOf(meter: MeterModel | null, options: CatchesNeededOpti
   };
 }
 
-/** Catches of a fill before its width may decide: fewer where other fills speak for the scatter. */
-export function fewestCatches(
-  { scatter }: Pick<Knowledge, "scatter">,
-  { fewestPooled, fewestOwn }: Pick<CatchesNeededOptions, "fewestPooled" | "fewestOwn">,
-): number {
-  return scatter === "pooled" ? fewestPooled : fewestOwn;
+/** Who lends decides with how few catches a width may be trusted, and how much it is widened for being stopped on. */
+export function stoppingRule(
+  { lentBy }: Pick<Knowledge, "lentBy">,
+  { stopping, phi }: Pick<CatchesNeededOptions, "stopping" | "phi">,
+): StoppingRule {
+  const rule =
+    lentBy === null
+      ? stopping.own
+      : lentBy.fills > 0
+        ? stopping.withOtherFills
+        : stopping.withOtherBins;
+  return phi === null ? rule : { ...rule, phi };
 }
 
 /** The same for the one width. */

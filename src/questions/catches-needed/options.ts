@@ -24,6 +24,28 @@ export interface TypicalScatter {
   readonly turns: number;
 }
 
+/** When a width may decide that the catches are enough. */
+export interface StoppingRule {
+  /** Catches of the fill before it may. */
+  readonly fewest: number;
+  /** The width is taken so many times larger, because stopping on it favours catches that happen to agree. */
+  readonly phi: number;
+}
+
+export interface StoppingRules {
+  readonly own: StoppingRule;
+  readonly withOtherBins: StoppingRule;
+  readonly withOtherFills: StoppingRule;
+}
+
+const atLeastOne = such<number>(
+  "a finite number of at least 1",
+  (phi) => Number.isFinite(phi) && phi >= 1,
+);
+
+const stoppingParts = (fewest: number) =>
+  parts<StoppingRule>({ fewest: count(fewest), phi: atLeastOne });
+
 /** What this question can be told beyond level, tolerance and scale. */
 export const catchesNeededRules = {
   /** Chance wanted of reaching the tolerance. */
@@ -35,12 +57,21 @@ export const catchesNeededRules = {
   /** Catches of one fill after which to stop whatever the width. */
   // The stopping rule's coverage was found with this limit; beyond it more turns help more than more catches.
   mostCatches: option(8, judgedLater<number>()),
-  /** Catches before the width may decide, where the fill's own scatter speaks. */
-  // Two catches of one's own cannot say which of them is wrong, and their interval is 12.7 standard errors wide.
-  fewestOwn: option(3, count(2)),
-  /** The same where the scatter of other fills speaks too. */
-  // With earlier fills' scatter one catch is enough for the width to be trusted; reports/stopping-study.md.
-  fewestPooled: option(1, count(1)),
+  /** Catches before the width may decide, and how much it is widened for that, by who speaks for the scatter. */
+  // Stopping on the width favours catches that happen to agree: these keep the coverage; reports/stopping-study.md. Two
+  // catches of one's own cannot say which of them is wrong.
+  stopping: option(
+    {
+      own: { fewest: 3, phi: 1.08 },
+      withOtherBins: { fewest: 2, phi: 1.05 },
+      withOtherFills: { fewest: 1, phi: 1 },
+    },
+    parts<StoppingRules>({
+      own: stoppingParts(2),
+      withOtherBins: stoppingParts(1),
+      withOtherFills: stoppingParts(1),
+    }),
+  ),
   /** The heaviest catch that bag and scale take, kg; null: not given, then the larger of 20 kg and the log's heaviest. */
   heaviestCatchKg: option(null, positiveOrNull),
   /** Rate error that the chosen step of a drive with steps makes by itself; 0: none. */
@@ -51,21 +82,15 @@ export const catchesNeededRules = {
       (error) => Number.isFinite(error) && Math.abs(error) < 1,
     ),
   ),
-  /** A width that stopping decides on is taken so many times larger; 1: as it is. */
-  phi: option(
-    1,
-    such<number>("a finite number of at least 1", (phi) => Number.isFinite(phi) && phi >= 1),
-  ),
+  /** One factor for a width that stopping decides on, whoever speaks for the scatter; null: those of `stopping`. */
+  phi: option(null, orNull(atLeastOne)),
   /** Used, and named as an assumption, where the log shows no catch scatter. */
-  // Within the repeat-to-repeat unevenness of metered flow of 0.8–3.7 % that Yazgi et al. (Applied Engineering in
-  // Agriculture 33, 2017) report; for a catch of 20 turns, a common length.
   typicalScatter: option(
-    { relative: 0.02, turns: 20 },
+    defaults.assumedScatter,
     parts<TypicalScatter>({ relative: fraction, turns: positive }),
   ),
   /** Used, and named as an assumption, where the log shows no fill-to-fill spread apart from catch scatter; relative. */
-  // No published figure; the middle of 1–6 %, a reading of how far seed lots, moisture and filling move bulk density.
-  typicalSpread: option(0.03, fraction),
+  typicalSpread: option(defaults.assumedSpread, fraction),
   /** Delivery to plan with before any catch, for the share of the scale's division; null: none. */
   assumedKgPerTurn: option(null, positiveOrNull),
   time: option(
@@ -108,8 +133,9 @@ export function catchesNeededOptions(
   given: Partial<CatchesNeededChoices> = {},
 ): CatchesNeededOptions {
   const chosen = resolve(catchesNeededRules, given);
-  const { mostCatches, fewestOwn, fewestPooled } = chosen;
-  count(Math.max(fewestOwn, fewestPooled))("mostCatches", mostCatches);
+  const { mostCatches, stopping } = chosen;
+  const fewest = Object.values(stopping).map((rule: StoppingRule) => rule.fewest);
+  count(Math.max(...fewest))("mostCatches", mostCatches);
   const { varianceLaw = "proportional" } = model;
   return { ...modelOptionsOf(model), varianceLaw, ...chosen };
 }

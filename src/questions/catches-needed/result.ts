@@ -1,9 +1,10 @@
+import type { LentBy } from "../../model/lent-scatter.ts";
 import type { NextCatchCurve, NumberOfCatches } from "../../model/next-catch.ts";
 import type { Caution } from "../../results/caution.ts";
-import type { CatchesNeededOptions, TypicalScatter } from "./options.ts";
+import type { CatchesNeededOptions, StoppingRule, TypicalScatter } from "./options.ts";
 import type { TrialSplits, TurnsPlan } from "./plans.ts";
 
-export type { CatchesNeededOptions, TypicalScatter };
+export type { CatchesNeededOptions, StoppingRule, TypicalScatter };
 
 /**
  * waits: a catch of this fill must be explained or repeated first · unknown: nothing says how well the fill is known · too
@@ -30,6 +31,8 @@ export interface CatchesNeeded {
   readonly halfWidth: number | null;
   /** What to state once the catches are enough: the larger of half-width and tolerance; null: not enough, or unknown. */
   readonly statedHalfWidth: number | null;
+  /** Catches before the width may decide, and how many times it is widened for that. */
+  readonly stopping: StoppingRule;
   readonly standing: Standing;
   /** The fewest further catches likely to reach the tolerance; null: none is, none is needed, or nobody can tell. */
   readonly needed: NumberOfCatches | null;
@@ -60,7 +63,9 @@ export interface Knowledge {
   /** The heaviest catch that was counted with, kg, and whether somebody gave it. */
   readonly heaviestCatch: { readonly kg: number; readonly given: boolean };
   /** Whose catch scatter speaks. */
-  readonly scatter: "pooled" | "own" | "assumed";
+  readonly scatter: "lent" | "own" | "assumed";
+  /** Who lends it; null: nobody does. */
+  readonly lentBy: LentBy | null;
   /** Relative variance of a one-turn catch; one of t turns has 1/t of it. */
   readonly variancePerTurn: number;
   /** Degrees of freedom behind it; 0: assumed. */

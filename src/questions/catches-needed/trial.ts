@@ -81,7 +81,7 @@ interface SplitGround {
 
 function splitOf(fills: number, catches: number, levels: number, ground: SplitGround): TrialSplit {
   const { basis, costs, spread } = ground;
-  const { level, phi } = ground.options;
+  const { level } = ground.options;
   const turnLevels = levelsAround(basis.turnsPerCatch, levels);
   const turns = turnsOfCatches(turnLevels, catches);
   const reading = readingVariance(((basis.divisionInTurns ?? 0) * catches) / sum(turns));
@@ -100,7 +100,7 @@ function splitOf(fills: number, catches: number, levels: number, ground: SplitGr
     halfWidth: halfWidthOf(
       { scatter: ofFill / fills, reading },
       { nu: fills - 1, own: false },
-      { level, phi },
+      { level, phi: 1 },
     ),
     detectable:
       detectableEffect(fills - 1, usualPower, level) * Math.sqrt((ofFill + reading) / fills),

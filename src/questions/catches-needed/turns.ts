@@ -1,7 +1,7 @@
-import { type KnownState, plannedHalfWidth } from "../../model/known-width.ts";
+import { type KnownState, plannedHalfWidth, type WidthRule } from "../../model/known-width.ts";
 import { readingVariance } from "../../model/reading.ts";
 import { findRoot } from "../../numeric/roots.ts";
-import { fewestCatches } from "./knowledge.ts";
+import { stoppingRule } from "./knowledge.ts";
 import type { TimeBudget, TurnsChoice, TurnsPlan } from "./plans.ts";
 import type { CatchesNeededOptions, Knowledge } from "./result.ts";
 
@@ -14,10 +14,10 @@ export function turnsForTime(
   options: CatchesNeededOptions,
   time: TimeBudget,
 ): TurnsPlan {
+  const { fewest, phi } = stoppingRule(basis, options);
   const choices = Array.from({ length: options.mostCatches }, (_, i) =>
-    choiceOf(i + 1, basis, options, time),
+    choiceOf(i + 1, basis, { level: options.level, phi }, time),
   ).filter((choice) => choice !== null);
-  const fewest = fewestCatches(basis, options);
   const best = choices
     .filter(({ catches }) => catches >= fewest)
     .reduce<TurnsChoice | null>(
@@ -31,7 +31,7 @@ export function turnsForTime(
 function choiceOf(
   catches: number,
   basis: Knowledge,
-  { level, phi }: CatchesNeededOptions,
+  rule: WidthRule,
   time: TimeBudget,
 ): TurnsChoice | null {
   const spare = time.minutes / catches - time.minutesPerCatch;
@@ -41,7 +41,7 @@ function choiceOf(
   const halfWidth = plannedHalfWidth(
     stateOfNewFill(basis, time.proportionalScatter ** 2 * turns),
     { further: catches, turns },
-    { level, phi },
+    rule,
   );
   if (halfWidth === null) return null;
   return {
@@ -59,7 +59,7 @@ function stateOfNewFill(basis: Knowledge, moreVariance: number): KnownState {
     turns: 0,
     scatter: {
       q: basis.variancePerTurn + moreVariance,
-      nu: basis.scatter === "pooled" ? basis.df : 0,
+      nu: basis.scatter === "lent" ? basis.df : 0,
       own: false,
     },
     divisionInTurns: basis.divisionInTurns ?? 0,

@@ -31,8 +31,7 @@ export function costCautions(
   if (missing.length > 0) say("prices-missing", { missing });
   if (spread.source === "own" && law === null) say("fills-agree-exactly", { fills: spread.fills });
   else if (law === null || law.df < fewestDf) say("skip-not-priced", { fills, df: spread.df });
-  else if (spread.source === "borrowed")
-    say("spread-borrowed", { fills: spread.fills, df: spread.df });
+  else if (spread.lentBy !== null) say("spread-lent", { ...spread.lentBy, df: spread.df });
   else if (spread.df < comfortableDf) say("few-fills", { fills: spread.fills });
   if (prices.response?.kind === "quadratic") {
     say("quadratic-about-best-rate", {});

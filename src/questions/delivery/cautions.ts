@@ -1,12 +1,13 @@
 import { at } from "../../errors/at.ts";
-import {
-  type ChosenScatter,
-  type PooledScatter,
-  scatterDiffers,
-} from "../../model/catch-scatter.ts";
+import { scatterDiffers } from "../../model/catch-scatter.ts";
 import type { StandingTest } from "../../model/constant-mass.ts";
 import type { FillEstimate } from "../../model/doubted-estimate.ts";
 import { effectiveDivision } from "../../model/fill-estimate.ts";
+import {
+  type ChosenScatter,
+  type MeterScatter,
+  scatterAgainstOthers,
+} from "../../model/lent-scatter.ts";
 import type { Fill } from "../../model/meters.ts";
 import { remarkOf } from "../../model/screening/remark.ts";
 import { studentTQuantile } from "../../numeric/distributions/student-t.ts";
@@ -24,7 +25,7 @@ import type { ConstantMassCheck } from "./constant-mass.ts";
 export interface DeliveryFindings {
   readonly fill: Fill;
   readonly scatter: ChosenScatter;
-  readonly pooled: PooledScatter;
+  readonly lent: MeterScatter;
   readonly estimated: FillEstimate;
   readonly divisionKg: number | null;
   readonly constantMass: ConstantMassCheck | null;
@@ -83,7 +84,9 @@ function aboutNumberOfCatches({ fill, scatter, level }: DeliveryFindings, say: S
   const found: Caution[] = [];
   if (n === 1)
     found.push(
-      scatter.source === "none" ? say("one-catch", {}) : say("one-catch-lent", { df: scatter.df }),
+      scatter.source === "none"
+        ? say("one-catch", {})
+        : say("one-catch-lent", { df: scatter.df, lentBy: scatter.lentBy }),
     );
   if (n === 2 && scatter.source === "own")
     found.push(say("two-catches", { widthFactor: studentTQuantile((1 + level) / 2, 1) }));
@@ -95,7 +98,7 @@ function aboutNumberOfCatches({ fill, scatter, level }: DeliveryFindings, say: S
         addedUp: fill.catches.every(({ outlet }) => outlet === null),
       }),
     );
-  if (scatter.source === "pooled" && scatter.df < comfortableDf)
+  if (scatter.source === "lent" && scatter.lentBy.meters === 0 && scatter.df < comfortableDf)
     found.push(say("few-degrees-of-freedom", { df: scatter.df }));
   return found;
 }
@@ -128,12 +131,17 @@ function catchesAgreeExactly({ fill, scatter, estimated }: DeliveryFindings): bo
   return estimated.fit.points.every(({ fitted, residual }) => isDust(residual, fitted));
 }
 
-function aboutScatter({ scatter, pooled, estimated }: DeliveryFindings, say: Say): Caution[] {
+function aboutScatter({ lent, estimated }: DeliveryFindings, say: Say): Caution[] {
   const found: Caution[] = [];
   const { model, robust } = estimated.variance;
-  if (pooled.homogeneity !== null && scatterDiffers(pooled))
+  if (lent.homogeneity !== null && scatterDiffers(lent))
+    found.push(say("scatter-differs", { pValue: lent.homogeneity.pValue }));
+  const against = scatterAgainstOthers(lent);
+  if (against !== null && estimated.byItself !== null)
     found.push(
-      say("scatter-differs", { pValue: pooled.homogeneity.pValue, fellBack: scatter.fellBack }),
+      say(against.more ? "catches-wilder-than-bins" : "catches-calmer-than-bins", {
+        pValue: against.pValue,
+      }),
     );
   if (model !== null && robust !== null && robust > model)
     found.push(say("heteroscedastic-error-used", { ratio: Math.sqrt(robust / model) }));

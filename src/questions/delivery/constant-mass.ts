@@ -1,5 +1,5 @@
-import type { PooledScatter } from "../../model/catch-scatter.ts";
 import { constantMassTest } from "../../model/constant-mass.ts";
+import type { MeterScatter } from "../../model/lent-scatter.ts";
 import type { Fill } from "../../model/meters.ts";
 import { tEstimate } from "../../model/t-estimate.ts";
 import { studentTQuantile } from "../../numeric/distributions/student-t.ts";
@@ -30,10 +30,10 @@ const usualPower = 0.8;
 /** @returns null when it cannot be told, as for `constantMassTest` */
 export function constantMassCheck(
   fill: Fill,
-  pooled: PooledScatter,
+  lent: MeterScatter,
   level: number,
 ): ConstantMassCheck | null {
-  const fit = constantMassTest(fill, pooled);
+  const fit = constantMassTest(fill, lent);
   if (fit === null) return null;
 
   const tares = fill.catches.flatMap(({ tareKg }) =>

@@ -1,5 +1,5 @@
-import type { ChosenScatter } from "../../model/catch-scatter.ts";
 import { halfWidthOf } from "../../model/known-width.ts";
+import type { ChosenScatter } from "../../model/lent-scatter.ts";
 import { readingVariance } from "../../model/reading.ts";
 import { intervalAround, unknownEstimate } from "../../model/t-estimate.ts";
 import type { Estimate } from "../../results/estimate.ts";

@@ -1,8 +1,8 @@
 import { sum } from "simple-statistics";
 import { at } from "../../errors/at.ts";
-import type { ChosenScatter } from "../../model/catch-scatter.ts";
 import type { FillEstimate } from "../../model/doubted-estimate.ts";
 import type { FillVariance } from "../../model/fill-estimate.ts";
+import type { ChosenScatter } from "../../model/lent-scatter.ts";
 import type { Fill, Meter } from "../../model/meters.ts";
 import { groupBy } from "../../numeric/group-by.ts";
 import {
@@ -67,6 +67,6 @@ export function standardErrorFrom(
   { model, robust }: FillVariance,
 ): Delivery["standardErrorFrom"] {
   if (scatter.source === "none") return "none";
-  if (scatter.source === "pooled") return "pooled scatter";
+  if (scatter.source === "lent") return "lent scatter";
   return model !== null && robust !== null && robust > model ? "robust" : "model";
 }

@@ -1,6 +1,6 @@
-import type { ChosenScatter } from "../../model/catch-scatter.ts";
-import type { Disagreement, Hull } from "../../model/doubted-estimate.ts";
+import type { Disagreement, Hull, OtherLine } from "../../model/doubted-estimate.ts";
 import type { FillVariance } from "../../model/fill-estimate.ts";
+import type { ChosenScatter } from "../../model/lent-scatter.ts";
 import type { ModelOptions } from "../../model/model.ts";
 import type { Caution } from "../../results/caution.ts";
 import type { Estimate } from "../../results/estimate.ts";
@@ -61,12 +61,16 @@ export interface Delivery {
   readonly estimate: Estimate<"kg/turn">;
   /** Half-width of that interval as a fraction of the value; null: unknown. */
   readonly halfWidth: number | null;
+  /** The same with nobody but this meter speaking for its scatter; null: nobody else does, or nothing is known of the error. */
+  readonly byItself: OtherLine | null;
+  /** The same with a typical scatter taken for granted, where nobody lends any to two or three catches; decides nothing. */
+  readonly ifTypical: OtherLine | null;
   /** Both bands where a catch stands out; the interval then reaches to the farther end of them. */
   readonly hull: Hull | null;
   /** Catches that cannot all be right, too few to say which; then there is no interval. */
   readonly disagree: Disagreement | null;
   /** Which standard error the interval uses. */
-  readonly standardErrorFrom: "model" | "robust" | "pooled scatter" | "none";
+  readonly standardErrorFrom: "model" | "robust" | "lent scatter" | "none";
   readonly variance: FillVariance;
   readonly scatter: ChosenScatter;
   /** Catch scatter of a catch of typical turns, relative to its mass; null when unknown. */

@@ -1,3 +1,4 @@
+import { noScatter } from "../../model/lent-scatter.ts";
 import { type Fill, newestFill } from "../../model/meters.ts";
 import type { MeterModel } from "../../model/model.ts";
 import { unknownEstimate } from "../../model/t-estimate.ts";
@@ -31,11 +32,13 @@ export function deliveryWithoutError(
     input: inputOf(meter, fill),
     estimate: unknownEstimate(value, "kg/turn"),
     halfWidth: null,
+    byItself: null,
+    ifTypical: null,
     hull: null,
     disagree: null,
     standardErrorFrom: "none",
     variance: { model: null, robust: null, division: null, total: null },
-    scatter: { source: "none", variance: null, df: 0, fills: 0, fellBack: false },
+    scatter: noScatter,
     scatterOfTypicalCatch: null,
     nextCatch: { turns, estimate: unknownEstimate(value * turns, "kg") },
     points: pointsOn(fill),

@@ -1,7 +1,8 @@
 import { type PooledScatter, standardDeviationInterval } from "../../model/catch-scatter.ts";
+import type { LentBy, ScatterPrior } from "../../model/lent-scatter.ts";
+import { fLowerTail, fUpperTail } from "../../numeric/distributions/f.ts";
 import { isDust } from "../../numeric/rounding-dust.ts";
 import type { Estimate } from "../../results/estimate.ts";
-import { varianceRatioTest } from "../../statistics/variance-ratio.ts";
 
 /** Scatter of a catch of typical turns, relative to its mass. */
 export interface RelativeScatter {
@@ -11,14 +12,26 @@ export interface RelativeScatter {
   readonly fills: number;
 }
 
-/** Today's scatter against that of earlier fills. */
+/** What others lend to a fill, as the scatter of a catch of typical turns. */
+export interface UsualScatter {
+  /** In the middle of what is known, relative to the mass. */
+  readonly relative: number;
+  /** Relative variance of such a catch with which today's is compared: below the square of `relative`, the more the less is known. */
+  readonly variance: number;
+  readonly df: number;
+  readonly lentBy: LentBy;
+}
+
+/** Today's scatter against what is usual. */
 export interface ScatterComparison {
-  /** Today ÷ earlier; interval about "ratio". */
-  readonly ratio: Estimate<"ratio">;
-  /** F. */
+  /** Standard deviation today ÷ the usual one. */
+  readonly ratio: number;
+  /** F of the variances. */
   readonly statistic: number;
   readonly dfToday: number;
-  readonly dfEarlier: number;
+  readonly dfUsual: number;
+  /** Chance of as much scatter or more. */
+  readonly upperTail: number;
   /** Two-sided. */
   readonly pValue: number;
 }
@@ -46,36 +59,39 @@ export function relativeScatter(
   };
 }
 
-/** Today against earlier fills by the F test. */
+export function usualScatter(prior: ScatterPrior | null, turns: number): UsualScatter | null {
+  if (prior === null) return null;
+  return {
+    relative: prior.typical / Math.sqrt(turns),
+    variance: prior.s0Squared / turns,
+    df: prior.nu0,
+    lentBy: prior.lentBy,
+  };
+}
+
+/** Today against what is usual by the F test. */
 export function compareScatter(
   today: RelativeScatter | null,
-  earlier: RelativeScatter | null,
-  level: number,
+  usual: UsualScatter | null,
 ): ScatterComparison | null {
-  if (today === null || earlier === null) return null;
-  const varianceOf = ({ relative, df }: RelativeScatter) => ({ variance: relative.value ** 2, df });
-  const { ratio, lower, upper, statistic, pValue } = varianceRatioTest(
-    varianceOf(today),
-    varianceOf(earlier),
-    level,
-  );
+  if (today === null || usual === null) return null;
+  const statistic = today.relative.value ** 2 / usual.variance;
+  const [upper, lower] = [
+    fUpperTail(statistic, today.df, usual.df),
+    fLowerTail(statistic, today.df, usual.df),
+  ];
   return {
-    ratio: {
-      value: ratio,
-      unit: "ratio",
-      standardError: null,
-      df: null,
-      interval: { lower, upper, level, about: "ratio" },
-    },
+    ratio: today.relative.value / usual.relative,
     statistic,
     dfToday: today.df,
-    dfEarlier: earlier.df,
-    pValue,
+    dfUsual: usual.df,
+    upperTail: upper,
+    pValue: Math.min(1, 2 * Math.min(upper, lower)),
   };
 }
 
 export function practiceOf(comparison: ScatterComparison | null, level: number): Practice {
   if (comparison === null) return "cannot be told";
   if (comparison.pValue > 1 - level) return "as usual";
-  return comparison.ratio.value > 1 ? "more than usual" : "less than usual";
+  return comparison.upperTail < 0.5 ? "more than usual" : "less than usual";
 }

@@ -32,8 +32,8 @@ export function skippingCautions(
   const say = <C extends CautionCode>(code: C, facts: CautionFacts[C]) =>
     found.push(caution(code, { bin, product }, facts));
 
-  if (spread.source === "borrowed") say("spread-borrowed", { fills: spread.fills, df: spread.df });
-  if (fills === 1 && spread.source === "none") say("one-fill", { borrowedFrom: 0 });
+  if (spread.lentBy !== null) say("spread-lent", { ...spread.lentBy, df: spread.df });
+  if (fills === 1 && spread.source === "none") say("one-fill", { borrowed: false });
   if (spread.source === "own" && law === null) say("fills-agree-exactly", { fills: spread.fills });
   else if (distribution === null) say("skip-not-priced", { fills, df: spread.df });
   else if (spread.source === "own" && spread.df < comfortableDf)

@@ -1,5 +1,5 @@
 import type { Measured } from "../../data/setup.ts";
-import type { FillSpread } from "../../model/across-fills.ts";
+import type { FillSpread } from "../../model/fill-spread.ts";
 import { dfOfInterval } from "../../model/interval-df.ts";
 import type { Input } from "../../statistics/propagation.ts";
 import type { Delivery } from "../delivery/result.ts";

@@ -15,10 +15,11 @@ export function acrossFillsSection(
     paragraph(say.sentence(result), "lead"),
     chart(id, acrossFillsChart(result, words)),
     list([
-      say.meanSentence(result),
+      say.twoLines(result),
       say.spread(result),
       say.scatter(result),
       say.correlation(result),
+      say.meanSentence(result),
       say.leftOut(result),
     ]),
     details(

@@ -19,6 +19,7 @@ export function deliverySection(
   const say = words.delivery;
   return blocks(
     paragraph(say.sentence(result), "lead"),
+    paragraph(say.twoLines(result)),
     paragraph(say.hull(result)),
     chart(`${id}-per-turn`, deliveryPerTurnChart(result, words, suspects)),
     paragraph(say.nextCatch(result)),

@@ -3,11 +3,21 @@ import type { Standing } from "../severity.ts";
 /** About several fills and the one that follows. */
 export interface AcrossFillsCautionFacts {
   // across fills
-  readonly "one-fill": { readonly borrowedFrom: number };
+  readonly "one-fill": { readonly borrowed: boolean };
   readonly "two-fills": { readonly bandInDifferences: number };
   readonly "few-fills": { readonly fills: number };
   readonly "spread-at-boundary": { readonly upperKgPerTurn: number | null };
-  readonly "spread-borrowed": { readonly fills: number; readonly df: number };
+  readonly "spread-lent": {
+    readonly from: "other bins" | "assumption";
+    /** Bins that lend. */
+    readonly meters: number;
+    /** Only those with the same product were asked. */
+    readonly sameProduct: boolean;
+    readonly df: number;
+  };
+  /** The bin's fills differ more, or less, than those of the other bins that lend to it. */
+  readonly "fills-wilder-than-bins": { readonly pValue: number };
+  readonly "fills-calmer-than-bins": { readonly pValue: number };
   readonly "fills-are-not-catches": { readonly timesTooNarrow: number };
   /** The level of the next fill rests on the newest fills only, its spread on more. */
   readonly "fills-since-change": {
@@ -26,7 +36,9 @@ export const acrossFillsStandings = {
   "two-fills": { severity: "doubt", asks: "to-know" },
   "few-fills": { severity: "note", asks: "to-know" },
   "spread-at-boundary": { severity: "note", asks: "to-know" },
-  "spread-borrowed": { severity: "doubt", asks: "to-know" },
+  "spread-lent": { severity: "note", asks: "to-know" },
+  "fills-wilder-than-bins": { severity: "doubt", asks: "to-know" },
+  "fills-calmer-than-bins": { severity: "note", asks: "to-know" },
   "fills-are-not-catches": { severity: "note", asks: "to-know" },
   "fills-since-change": { severity: "note", asks: "to-know" },
   "first-catch-tells-less": { severity: "note", asks: "to-know" },

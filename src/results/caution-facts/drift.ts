@@ -68,7 +68,7 @@ export interface DriftCautionFacts {
   };
   // repeatability
   readonly "scatter-unusual": {
-    /** Scatter today ÷ scatter of earlier fills. */
+    /** Scatter today ÷ what is usual. */
     readonly ratio: number;
     readonly pValue: number;
   };
@@ -78,7 +78,9 @@ export interface DriftCautionFacts {
     readonly pValue: number;
     readonly limit: number;
   };
-  readonly "no-scatter-to-compare": { readonly catches: number; readonly earlierDf: number };
+  /** Three catches that disagree more than is usual, and not beyond doubt. */
+  readonly "few-scatter-apart": { readonly ratio: number; readonly pValue: number };
+  readonly "no-scatter-to-compare": { readonly catches: number; readonly usualKnown: boolean };
 }
 
 export const driftStandings = {
@@ -106,5 +108,6 @@ export const driftStandings = {
     asks: "look-first",
     endedBy: ["excluded", "answered"],
   },
+  "few-scatter-apart": { severity: "doubt", asks: "catch-more" },
   "no-scatter-to-compare": { severity: "note", asks: "to-know" },
 } as const satisfies Readonly<Record<keyof DriftCautionFacts, Standing>>;

@@ -1,5 +1,15 @@
 import type { Standing } from "../severity.ts";
 
+/** Who lends a spread to a bin. */
+export interface Lenders {
+  /** Other fills of the bin. */
+  readonly fills: number;
+  /** Other bins. */
+  readonly meters: number;
+  /** True where a typical figure was taken for granted. */
+  readonly assumed: boolean;
+}
+
 export interface ConstantMassFacts {
   readonly constantKg: number;
   readonly lowerKg: number | null;
@@ -13,7 +23,7 @@ export interface ConstantMassFacts {
 export interface OneFillCautionFacts {
   // one fill
   readonly "one-catch": Record<string, never>;
-  readonly "one-catch-lent": { readonly df: number };
+  readonly "one-catch-lent": { readonly df: number; readonly lentBy: Lenders };
   readonly "two-catches": { readonly widthFactor: number };
   readonly "few-degrees-of-freedom": { readonly df: number };
   readonly "zero-scatter": { readonly divisionKg: number };
@@ -25,7 +35,10 @@ export interface OneFillCautionFacts {
   readonly "lack-of-fit": { readonly pValue: number };
   readonly "heteroscedastic-error-used": { readonly ratio: number };
   readonly "scale-looks-coarser": { readonly stepKg: number; readonly divisionKg: number };
-  readonly "scatter-differs": { readonly pValue: number; readonly fellBack: boolean };
+  readonly "scatter-differs": { readonly pValue: number };
+  /** The bin's catches scatter more, or less, than those of the other bins that lend to it. */
+  readonly "catches-wilder-than-bins": { readonly pValue: number };
+  readonly "catches-calmer-than-bins": { readonly pValue: number };
   /** Outlets weighed apart: added up to catches of the meter, or, where each catch has one outlet, not whole. */
   readonly "outlets-in-catches": { readonly outlets: number; readonly addedUp: boolean };
   readonly "weighting-by-name": { readonly law: string; readonly usualKgPerTurn: number };
@@ -46,6 +59,8 @@ export const oneFillStandings = {
   "heteroscedastic-error-used": { severity: "note", asks: "to-know" },
   "scale-looks-coarser": { severity: "doubt", asks: "to-know" },
   "scatter-differs": { severity: "doubt", asks: "to-know" },
+  "catches-wilder-than-bins": { severity: "doubt", asks: "to-know" },
+  "catches-calmer-than-bins": { severity: "note", asks: "to-know" },
   "outlets-in-catches": { severity: "doubt", asks: "to-know" },
   "weighting-by-name": { severity: "note", asks: "to-know" },
 } as const satisfies Readonly<Record<keyof OneFillCautionFacts, Standing>>;

@@ -11,10 +11,14 @@ export const acrossFills: typeof english = {
   next: (f) =>
     `Tank ${f.bin} (${f.product}): im Mittel ${f.mean} aus ${f.fills === 1 ? "der einen Füllung" : fills(f.fills)}${f.since === null ? "" : ` seit Füllung ${f.since}`}; die nächste Füllung sollte bei ${f.next} liegen (Vorhersagebereich, ${f.level}), das sind ${f.halfWidth}.`,
   mean: (f) =>
-    `Mittel der Füllungen: ${f.mean}, Vertrauensbereich (${f.level}) ${f.range} (t-Verteilung${f.df === null ? "" : ` ${onDegrees(f.df)}`}: ein Wert je Füllung).`,
+    `Mittel dieser Füllungen: ${f.mean}, Vertrauensbereich (${f.level}) ${f.range} (t-Verteilung${f.df === null ? "" : ` ${onDegrees(f.df)}`}: ein Wert je Füllung)${f.ifIndependent === null ? "." : `: ${f.ifAlike}, auch wenn benachbarte Füllungen einander ähneln (Korrelation bis 0,5), ${f.ifIndependent}, wenn sie unabhängig wären.`}`,
+  twoLines: (f) =>
+    `Die nächste Füllung für sich allein: ${f.byItself === null ? "nicht bekannt." : `${f.byItself}.`} Wenn sich die Füllungen dieses Tanks unterscheiden wie ${f.assumed ? "der typische Wert im Setup" : "die Ihrer anderen Tanks"}: ${f.lent}.`,
+  ifTypical: (f) =>
+    `Die nächste Füllung für sich allein: ${f.byItself}. Wenn sich Füllungen um ${f.typical} unterscheiden wie bei vielen Dosierern: ${f.halfWidth}. Das ist angenommen, nicht gemessen, und entscheidet nichts.`,
   spreadUnknown: "Wie sehr sich die Füllungen unterscheiden, ist nicht bekannt.",
   spread: (f) =>
-    `Unterschied zwischen Füllungen: ${f.size}${f.range === null ? "" : ` (Vertrauensbereich, ${f.level}: ${f.range})`}${f.borrowed ? ", von anderen Tanks geliehen" : ""}${f.ofFills === null ? "" : `, aus ${fills(f.ofFills)}, jede gegen ihr eigenes Niveau`}.`,
+    `Unterschied zwischen Füllungen: ${f.size}${f.range === null ? "" : ` (Vertrauensbereich, ${f.level}: ${f.range})`}${f.meters === 0 ? "" : `, zusammen mit ${f.meters === 1 ? "einem anderen Tank" : `${f.meters} anderen Tanks`}`}${f.ofFills === null ? "" : `, aus ${fills(f.ofFills)}, jede gegen ihr eigenes Niveau`}.`,
   explainedByCatches: "So viel erklärt die Streuung der Proben allein.",
   withoutCatches: (rest) => `Ohne die Streuung der Proben bleiben ${rest}.`,
   scatterUnknown: "Die Streuung der Proben ist aus diesen Füllungen nicht bekannt.",

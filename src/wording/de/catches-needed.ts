@@ -2,6 +2,7 @@ import type {
   catchesNeeded as english,
   numberWords as englishNumber,
 } from "../en/catches-needed.ts";
+import { lenders } from "./lenders.ts";
 import { nouns, withTurns } from "./nouns.ts";
 
 const { catches, degrees } = nouns;
@@ -67,8 +68,8 @@ export const catchesNeeded: typeof english = {
   buys: (f) => `Eine weitere Probe brächte die Angabe in der Regel von ${f.now} auf ${f.next}.`,
   buysLittle: (f) => `Eine weitere Probe würde wenig ändern (${f.now}).`,
   rule: (f) =>
-    `Eine Probe nach der anderen: mindestens ${catches(f.fewest)}, dann aufhören, sobald die Angabe innerhalb von ${f.tolerance} liegt, spätestens bei ${catches(f.most)}. Geben Sie dann die Toleranz an, oder den Vertrauensbereich, wo er weiter ist.`,
-  pooledScatter: (f) => `${scatter(f)}, aus allen Füllungen zusammen (${degrees(f.df)}).`,
+    `Eine Probe nach der anderen: mindestens ${catches(f.fewest)}, dann aufhören, sobald der Vertrauensbereich${f.widened === null ? "" : ` (um ${f.widened} weiter genommen, weil das Aufhören Proben bevorzugt, die zufällig übereinstimmen)`} innerhalb von ${f.tolerance} liegt, spätestens bei ${catches(f.most)}. Geben Sie dann die Toleranz an, oder den Vertrauensbereich, wo er weiter ist.`,
+  lentScatter: (f) => `${scatter(f)}, nach dieser Füllung und ${lenders(f)} (${degrees(f.df)}).`,
   ownScatter: (f) => `${scatter(f)}, allein aus dieser Füllung (${degrees(f.df)}).`,
   assumedScatter: (f) => `${scatter(f)}. Das ist angenommen, nicht gemessen.`,
   scale: (turns) =>

@@ -5,7 +5,11 @@ const { degrees, fills } = nouns;
 
 /** Cautions about several fills and the one that follows. */
 export const cautionsAcrossFills: typeof english = {
-  labels: { oneFillAndOthers: "Eine Füllung sagt von sich aus nichts über die nächste." },
+  labels: {
+    oneFillAndOthers: "Eine Füllung sagt von sich aus nichts über die nächste.",
+    spreadAssumed:
+      "Wie sehr sich Füllungen unterscheiden, sagt nicht dieser Tank allein: Der typische Wert aus dem Setup kommt hinzu, angenommen, nicht gemessen.",
+  },
   "one-fill": () =>
     "Eine Füllung sagt nichts über die nächste: Der Mengenfehler, wenn nicht abgedreht wird, ist nicht bekannt.",
   "two-fills": (times) =>
@@ -14,8 +18,12 @@ export const cautionsAcrossFills: typeof english = {
     `${fills(f.fills)} sagen wenig darüber, wie sehr sich Füllungen unterscheiden; die Bereiche sind mit Absicht weit.`,
   "spread-at-boundary": (f) =>
     `Die Füllungen unterscheiden sich nicht mehr, als die Streuung der Proben erklärt. Das heißt „nicht zu unterscheiden“, nicht „kein Unterschied“${f.upper === null ? "" : `: Er kann bis zu ${f.upper} betragen`}.`,
-  "spread-borrowed": (f) =>
-    `Wie sehr sich Füllungen unterscheiden, ist aus ${fills(f.fills)} der anderen Tanks geliehen, im Verhältnis zum Austrag (${degrees(f.df)}). Das ist ein Ersatz, bis dieser Tank eigene Füllungen hat.`,
+  "spread-lent": (f) =>
+    `Wie sehr sich Füllungen unterscheiden, sagt dieser Tank zusammen mit ${f.meters === 1 ? "einem anderen Tank" : `${f.meters} anderen Tanks`}${f.sameProduct ? " mit demselben Produkt" : ""}, jeweils im Verhältnis zum Austrag (${degrees(f.df)}). Geliehen wird nur der Unterschied, nie der Austrag.`,
+  "fills-wilder-than-bins": (p) =>
+    `Die Füllungen dieses Tanks unterscheiden sich mehr als die Ihrer anderen Tanks (${p}). Sehen Sie auf die Angabe für sich allein: Die geliehene kann hier zu eng sein.`,
+  "fills-calmer-than-bins": (p) =>
+    `Die Füllungen dieses Tanks unterscheiden sich weniger als die Ihrer anderen Tanks (${p}): Die Angabe für sich allein passt hier vielleicht besser.`,
   "fills-are-not-catches": (f) =>
     `Jede Probe als eigene Füllung zu zählen, würde den Vertrauensbereich ${f.times}-mal enger machen, und falsch: Solche Bereiche treffen in ${f.held} der Fälle zu, wo sie 95 % sagen.`,
   "fills-since-change": (f) =>

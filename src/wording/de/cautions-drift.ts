@@ -47,15 +47,17 @@ export const cautionsDrift: typeof english = {
       `Der Austrag hängt davon ab, wie voll der Tank ist: ${f.percent} ${f.less ? "weniger" : "mehr"} bei vollem Tank als bei leerem (${f.p}, ${f.betweenFills ? "von Füllung zu Füllung" : "innerhalb der Füllungen"}). Drehen Sie bei dem Füllstand ab, mit dem Sie säen.`,
   },
   "scatter-unusual": (f) =>
-    `Diese Proben streuen ${f.times}-mal so stark wie die früherer Füllungen (${f.p}). Suchen Sie zuerst nach einer zweifelhaften Probe, dann nach dem, was anders war: Sack, Waage, Umdrehungen, Zeit zwischen den Proben.`,
+    `Diese Proben streuen ${f.times}-mal so stark wie üblich (${f.p}). Suchen Sie zuerst nach einer zweifelhaften Probe, dann nach dem, was anders war: Sack, Waage, Umdrehungen, Zeit zwischen den Proben.`,
   "scatter-beyond-usual": (f) =>
-    `Diese Proben streuen ${f.times}-mal so stark wie die früherer Füllungen; das tut von ${f.oneIn} einwandfreien Füllungen eine. Mit einigen davon stimmt etwas nicht, oder mit dem Dosierer: Sehen Sie Sack, Waage, gezählte Umdrehungen und Auslass an, dann drehen Sie neu ab.`,
+    `Diese Proben streuen ${f.times}-mal so stark wie üblich; das tut von ${f.oneIn} einwandfreien Füllungen eine. Mit einigen davon stimmt etwas nicht, oder mit dem Dosierer: Sehen Sie Sack, Waage, gezählte Umdrehungen und Auslass an, dann drehen Sie neu ab.`,
+  "few-scatter-apart": (f) =>
+    `Diese drei Proben streuen ${f.times}-mal so stark wie üblich (${f.p}); von zwanzig einwandfreien Füllungen tut das eine. Eine weitere Probe zeigt, ob eine davon danebenlag.`,
   "no-scatter-to-compare": {
     oneCatch:
-      "Eine Probe zeigt keine Streuung; mit früheren Füllungen lässt sie sich daher nicht vergleichen.",
+      "Eine Probe zeigt keine Streuung; mit dem, was üblich ist, lässt sie sich daher nicht vergleichen.",
     noneEarlier:
-      "Keine frühere Füllung hat zwei Proben; ob diese Streuung üblich ist, lässt sich daher noch nicht sagen.",
+      "Keine andere Füllung hat zwei Proben; ob diese Streuung üblich ist, lässt sich daher noch nicht sagen.",
     exact:
-      "Die Proben stimmen genau überein; ihre Streuung lässt sich daher nicht mit der früherer Füllungen vergleichen.",
+      "Die Proben stimmen genau überein; ihre Streuung lässt sich daher nicht mit der üblichen vergleichen.",
   },
 };

@@ -1,4 +1,5 @@
 import type { cautionsOneFill as english } from "../en/cautions-one-fill.ts";
+import { lenders } from "./lenders.ts";
 import { nouns } from "./nouns.ts";
 
 const { degrees } = nouns;
@@ -11,7 +12,7 @@ export const cautionsOneFill: typeof english = {
   },
   "one-catch": () => "Eine Probe gibt einen Wert, aber keine Vorstellung von seinem Fehler.",
   "one-catch-lent": (f) =>
-    `Nur eine Probe; wie stark sie streut, ist aus anderen Füllungen bekannt (${degrees(f.df)}).`,
+    `Nur eine Probe; wie stark sie streut, ist von ${lenders(f)} bekannt (${degrees(f.df)}).`,
   "two-catches": (standardErrors) =>
     `Zwei Proben können nicht sagen, welche falsch ist, und ihr eigener Vertrauensbereich reicht ${standardErrors} Standardfehler nach jeder Seite; eine dritte sagt weit mehr.`,
   "few-degrees-of-freedom": (f) =>
@@ -34,8 +35,12 @@ export const cautionsOneFill: typeof english = {
     `Lange und kurze Proben streuen nicht im Verhältnis; daher gilt der größere Standardfehler (das ${times}-Fache des üblichen).`,
   "scale-looks-coarser": (f) =>
     `Diese Ablesungen gehen in Schritten von ${f.step}, in den Einstellungen steht aber eine Teilung von ${f.division}. War es eine andere Waage, geben Sie ihre Teilung in einer Spalte division_kg an; bis dahin ist der Vertrauensbereich hier zu eng.`,
-  "scatter-differs": (f) =>
-    `Die Proben streuen von Füllung zu Füllung verschieden (${f.p})${f.fellBack ? "; diese Füllung beruht daher auf ihren eigenen Proben" : "; der gemeinsame Wert passt vielleicht nicht zu dieser Füllung"}. Suchen Sie nach einer Füllung mit einer unsauberen Probe oder einer anderen Waage.`,
+  "scatter-differs": (p) =>
+    `Die Proben streuen von Füllung zu Füllung verschieden (${p}), mehr als das, was Füllungen einander leihen, zulässt. Suchen Sie nach einer Füllung mit einer nachlässigen Probe oder einer anderen Waage.`,
+  "catches-wilder-than-bins": (p) =>
+    `Die Proben dieses Tanks streuen mehr als die Ihrer anderen Tanks (${p}). Sehen Sie auf die Angabe für sich allein: Die geliehene kann hier zu eng sein.`,
+  "catches-calmer-than-bins": (p) =>
+    `Die Proben dieses Tanks streuen weniger als die Ihrer anderen Tanks (${p}): Die Angabe für sich allein passt hier vielleicht besser.`,
   "outlets-in-catches": (f) =>
     `Diese Proben stammen aus ${f.outlets === 1 ? "einem Auslauf" : `${f.outlets} Ausläufen, die nicht alle in jeder Probe sind`}: Das ist nicht der Austrag des ganzen Dosierers.`,
   "weighting-by-name": (usual) =>

@@ -51,9 +51,9 @@ export const decision: typeof english = {
   setStep: (step) => `Stufe ${step} einstellen`,
   who: nouns.who,
   within: (f) =>
-    `${f.value}, innerhalb Ihrer ${f.stated}${f.itself === null ? "" : ` (für sich ${f.itself})`}.`,
+    `${f.value}, innerhalb Ihrer ${f.stated}${f.itself === null ? "" : ` (errechnet: ${f.itself})`}.`,
   withinDefault: (f) =>
-    `${f.value}, innerhalb von ${f.stated}, die angenommen sind${f.itself === null ? "" : ` (für sich ${f.itself})`}.`,
+    `${f.value}, innerhalb von ${f.stated}, die angenommen sind${f.itself === null ? "" : ` (errechnet: ${f.itself})`}.`,
   goodTo: (f) => `${f.value}, auf ${f.halfWidth} genau; gewünscht waren ${f.tolerance}.`,
   goodToBand: (f) => `${f.value}, auf ${f.halfWidth} genau.`,
   soFar: (f) => `bisher ${f.value}, ${f.halfWidth}.`,

@@ -1,4 +1,5 @@
 import type { delivery as english } from "../en/delivery.ts";
+import { lenders } from "./lenders.ts";
 import { nouns, withTurns } from "./nouns.ts";
 
 const { catches, degrees, onDegrees } = nouns;
@@ -46,8 +47,12 @@ export const delivery: typeof english = {
   nextCatch: (f) =>
     `Eine weitere Probe ${withTurns(f.turns)} sollte ${f.range} wiegen (das tun ${f.level} solcher Proben).`,
   scatterUnknown: "Die Streuung der Proben ist nicht bekannt: Eine Probe allein zeigt keine.",
-  scatterPooled: (f) =>
-    `Streuung der Proben: ${f.relative} bei einer Probe ${withTurns(f.turns)}, aus ${f.fills} Füllungen zusammen (${degrees(f.df)}).`,
+  scatterLent: (f) =>
+    `Streuung der Proben: ${f.relative} bei einer Probe ${withTurns(f.turns)}, aus ${f.catches === 1 ? "" : `den ${catches(f.catches)} dieser Füllung, `}${lenders(f)} (${degrees(f.df)}).`,
+  twoLines: (f) =>
+    `${f.byItself === null ? "Für sich allein sagt dieser Tank noch nichts über den Fehler." : `Für sich allein ${f.byItself}.`} Wenn er streut wie ${f.assumed ? "der typische Wert im Setup" : "Ihre anderen Tanks"}: ${f.lent}.`,
+  ifTypical: (f) =>
+    `Für sich allein ${f.byItself}. Wenn Proben in ${f.turns} Umdrehungen um ${f.typical} streuen wie bei vielen Dosierern: ${f.halfWidth}. Das ist angenommen, nicht gemessen, und entscheidet nichts.`,
   scatterOwn: (f) =>
     `Streuung der Proben: ${f.relative} bei einer Probe ${withTurns(f.turns)}, allein aus den ${catches(f.catches)} dieser Füllung.`,
   constantMassUntested:
@@ -78,7 +83,8 @@ export const delivery: typeof english = {
     model: "der eigenen Streuung dieser Füllung, proportional zu den Umdrehungen",
     robust:
       "der eigenen Streuung dieser Füllung, mit dem größeren Standardfehler, der sich nicht auf die Proportion verlässt (HC3)",
-    "pooled scatter": "der Streuung der Proben aller Füllungen dieses Tanks und Produkts",
+    "lent scatter":
+      "der eigenen Streuung dieser Füllung und dem, was andere Füllungen und andere Tanks dazu leihen",
     none: "nichts: Eine Probe steht allein",
   },
   basis: (f) =>

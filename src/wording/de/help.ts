@@ -39,6 +39,7 @@ Antworten gehen auf die Standardausgabe, alles andere auf die Standardfehlerausg
 
   level: "Vertrauensniveau: 95%, 95 oder 0.95",
   tolerance: "Mengenfehler, der hingenommen wird, in Prozent: 3% oder 3",
+  borrow: "wer außer dem Tank selbst sagt, wie stark Proben und Füllungen streuen",
   weighting: "wie die Streuung der Proben mit den Umdrehungen wächst",
   compare: "Produkte vergleichen (von selbst nur, wo in einem Tank mehrere waren)",
   noCompare: "keine Produkte vergleichen",

@@ -1,4 +1,5 @@
 import type { repeatability as english } from "../en/repeatability.ts";
+import { lenders } from "./lenders.ts";
 import { nouns, withTurns } from "./nouns.ts";
 
 /** What is said of how repeatable the catches of a fill are. */
@@ -16,7 +17,7 @@ export const repeatability: typeof english = {
   scatters: (f) =>
     `Tank ${f.bin}, Füllung ${f.fill}: Eine Probe ${withTurns(f.turns)} streut um ${f.size}.`,
   scattersAgainst: (f) =>
-    `Tank ${f.bin}, Füllung ${f.fill}: Eine Probe ${withTurns(f.turns)} streut um ${f.size}, ${f.practice} (frühere Füllungen: ${f.earlier}).`,
+    `Tank ${f.bin}, Füllung ${f.fill}: Eine Probe ${withTurns(f.turns)} streut um ${f.size}, ${f.practice} (${f.usual}, nach ${lenders(f)}).`,
   limitedBy: {
     scale:
       "Das Ablesen der Waage macht den größten Teil des Fehlers dieser Füllung aus: Längere Proben oder eine feinere Waage verkleinern ihn, mehr Proben derselben Länge nicht.",
@@ -24,7 +25,7 @@ export const repeatability: typeof english = {
       "Die Streuung der Proben macht den größten Teil des Fehlers dieser Füllung aus, und jede weitere Probe verkleinert ihn.",
   },
   comparison: (f) =>
-    `Die Proben von heute streuen ${f.times}-mal so stark wie die früherer Füllungen${f.range === null ? "" : ` (Vertrauensbereich, ${f.level}: ${f.range})`}: F = ${f.statistic} mit ${f.dfToday} und ${f.dfEarlier} Freiheitsgraden, ${f.p}.`,
+    `Die Proben von heute streuen ${f.times}-mal so stark wie üblich: F = ${f.statistic} mit ${f.dfToday} und ${f.dfUsual} Freiheitsgraden, ${f.p}.`,
   twoCatches: (f) =>
     `Zwei gute Proben ${withTurns(f.turns)} dürfen um bis zu ${f.within} ihrer Masse auseinanderliegen; mehr kommt bei ${f.beyond} der Paare vor (Wiederholgrenze).`,
   noDivision:
@@ -36,9 +37,9 @@ export const repeatability: typeof english = {
     fill: "Füllung",
     scatter: "Streuung einer Probe (%)",
     catches: "Proben",
-    earlier: "frühere Füllungen",
+    usual: "üblich",
     reading: "Ablesen der Waage",
   },
   description: (f) =>
-    `Streuung einer Probe ${withTurns(f.turns)} in ${f.fills === 1 ? "" : "jeder von "}${nouns.fills(f.fills)} mit Vertrauensbereich, in logarithmischem Maßstab${f.earlier === null ? "" : `, gegen ${f.earlier} in den früheren Füllungen`}${f.reading === null ? "" : ` und die ${f.reading}, die das Ablesen der Waage allein ausmacht`}. Füllung ${f.fill}: ${f.practice}.`,
+    `Streuung einer Probe ${withTurns(f.turns)} in ${f.fills === 1 ? "" : "jeder von "}${nouns.fills(f.fills)} mit Vertrauensbereich, in logarithmischem Maßstab${f.usual === null ? "" : `, gegen die üblichen ${f.usual}`}${f.reading === null ? "" : ` und die ${f.reading}, die das Ablesen der Waage allein ausmacht`}. Füllung ${f.fill}: ${f.practice}.`,
 };

@@ -26,7 +26,8 @@ export const report: typeof english = {
       heading: "So wurde gerechnet",
       paragraphs: [
         "Eine Füllung eines Tanks ist eine Beobachtung: Proben derselben Füllung sagen, wie genau diese Füllung bekannt ist, nie, wie die nächste sein wird.",
-        "Der Austrag je Umdrehung einer Füllung ist die Summe der Nettomassen durch die Summe der Umdrehungen. Sein Vertrauensbereich folgt der t-Verteilung, aus der Streuung der Proben aller Füllungen, wo es welche gibt; der Fehler beim Ablesen der Waage kommt immer hinzu.",
+        "Der Austrag je Umdrehung einer Füllung ist die Summe der Nettomassen durch die Summe der Umdrehungen. Sein Vertrauensbereich folgt der t-Verteilung, aus der Streuung der Proben dieser Füllung, der anderen Füllungen des Tanks und der anderen Tanks; der Fehler beim Ablesen der Waage kommt immer hinzu.",
+        "Tanks leihen einander, wie stark Proben streuen und wie sehr sich Füllungen unterscheiden, nie, was sie austragen. Das beruht auf einer Annahme, hinter der noch keine echten Aufzeichnungen stehen: 95 % der Dosierer streuen innerhalb eines Faktors 2,7 um ihre Mitte, die Füllungen eines Dosierers innerhalb eines Faktors 1,5. Ein Dosierer, der weit wilder ist als die anderen, bekommt ein zu enges Band; sehen Sie dann auf die Angabe für sich allein.",
         "Bereiche gelten für das, was daneben steht: den Austrag dieser Füllung, eine weitere Probe, das Mittel der Füllungen oder die nächste Füllung. Sie sind nicht austauschbar.",
         "Nichts in der Datei wurde berichtigt oder weggelassen, wenn es hier nicht steht. Alle Zahlen stehen ungerundet in report.json.",
       ],

@@ -6,6 +6,15 @@ export const setupFields: Readonly<Record<string, Told>> = {
   tolerance_percent: ["Größter Mengenfehler, der hingenommen wird"],
   confidence_percent: ["Vertrauensniveau der Bereiche"],
   assurance_percent: ["Gewünschte Chance, die angestrebte Breite zu erreichen"],
+  borrow: [
+    "Wer außer dem Tank selbst sagt, wie stark seine Proben und Füllungen streuen: die anderen Tanks oder niemand",
+  ],
+  assumed_spread_percent: [
+    "Unterschied der Füllungen (Standardabweichung), der gelten soll, wo kein anderer Tank etwas sagt",
+  ],
+  assumed_scatter_percent: [
+    "Streuung einer Probe von 20 Umdrehungen (Standardabweichung), die gelten soll, wo kein anderer Tank etwas sagt",
+  ],
   "scale.division": ["Teilung der Waage"],
   "scale.capacity": ["Die schwerste Probe, die Waage und Sack fassen"],
   "scale.tested_error_percent": [

@@ -1,5 +1,6 @@
 import type { CurvePoint } from "../../model/next-catch.ts";
 import type { Counts, Facts, Numbers } from "./facts.ts";
+import { type LenderFacts, lenders } from "./lenders.ts";
 import { nouns } from "./nouns.ts";
 
 const { catches, degrees } = nouns;
@@ -67,9 +68,11 @@ export const catchesNeeded = {
   buys: (f: Facts<"now" | "next">) =>
     `One catch more would typically take the figure from ${f.now} to ${f.next}.`,
   buysLittle: (f: Facts<"now">) => `One catch more would change little (${f.now}).`,
-  rule: (f: Facts<"tolerance"> & Counts<"fewest" | "most">) =>
-    `One catch at a time: at least ${catches(f.fewest)}, then stop as soon as the interval is within ${f.tolerance}, at ${catches(f.most)} at the latest. Then state the tolerance, or the interval where it is wider.`,
-  pooledScatter: (f: Scatter) => `${scatter(f)}, from all fills together (${degrees(f.df)}).`,
+  /** Null: the interval is taken as it is. */
+  rule: (f: Facts<"tolerance", "widened"> & Counts<"fewest" | "most">) =>
+    `One catch at a time: at least ${catches(f.fewest)}, then stop as soon as the interval${f.widened === null ? "" : `, taken ${f.widened} wider because stopping favours catches that happen to agree,`} is within ${f.tolerance}, at ${catches(f.most)} at the latest. Then state the tolerance, or the interval where it is wider.`,
+  lentScatter: (f: Scatter & LenderFacts) =>
+    `${scatter(f)}, with what ${lenders(f)} tell of it (${degrees(f.df)}).`,
   ownScatter: (f: Scatter) => `${scatter(f)}, from this fill alone (${degrees(f.df)}).`,
   assumedScatter: (f: Scatter) => `${scatter(f)}: assumed, not measured.`,
   scale: (turns: string) =>

@@ -3,7 +3,11 @@ import { nouns } from "./nouns.ts";
 
 /** Cautions about several fills and the one that follows. */
 export const cautionsAcrossFills = {
-  labels: { oneFillAndOthers: "One fill says nothing of its own about the next one." },
+  labels: {
+    oneFillAndOthers: "One fill says nothing of its own about the next one.",
+    spreadAssumed:
+      "How much fills differ is not told by this bin alone: the typical figure given in the setup is taken too, which is assumed, not measured.",
+  },
   "one-fill": () =>
     "One fill says nothing about the next one: the rate error from skipping calibration is unknown.",
   "two-fills": (times: string) =>
@@ -12,8 +16,12 @@ export const cautionsAcrossFills = {
     `${f.fills} fills say little about how much fills differ; the intervals are wide on purpose.`,
   "spread-at-boundary": (f: Facts<never, "upper">) =>
     `The fills differ no more than catch scatter explains. That means "not told apart", not "no difference"${f.upper === null ? "" : `: the spread may be up to ${f.upper}`}.`,
-  "spread-borrowed": (f: Counts<"fills"> & Numbers<"df">) =>
-    `How much fills differ is borrowed from ${f.fills} fills of the other bins, on the relative scale (${nouns.degrees(f.df)}). It is a stand-in until this bin has fills of its own.`,
+  "spread-lent": (f: Counts<"meters"> & Numbers<"df"> & { readonly sameProduct: boolean }) =>
+    `How much fills differ is told by this bin together with ${f.meters === 1 ? "1 other bin" : `${f.meters} other bins`}${f.sameProduct ? " of the same product" : ""}, relative to what each delivers (${nouns.degrees(f.df)}). Only the spread is borrowed, never the delivery.`,
+  "fills-wilder-than-bins": (p: string) =>
+    `This bin's fills differ more than those of your other bins (${p}). Look at the figure by itself: the borrowed one may be too narrow here.`,
+  "fills-calmer-than-bins": (p: string) =>
+    `This bin's fills differ less than those of your other bins (${p}): the figure by itself may suit it better.`,
   "fills-are-not-catches": (f: Facts<"times" | "held">) =>
     `Taking every catch as a fill of its own would make the interval ${f.times} times narrower, and wrong: such intervals hold the truth ${f.held} of the time where they say 95 %.`,
   /** Null: as many fills tell how much fills differ. */

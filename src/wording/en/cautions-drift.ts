@@ -53,14 +53,15 @@ export const cautionsDrift = {
       `The delivery goes with how full the bin is: ${change(f)} with a full bin than with an empty one (${f.p}, ${f.betweenFills ? "from fill to fill" : "within fills"}). Catch at the level you drill at.`,
   },
   "scatter-unusual": (f: Facts<"times" | "p">) =>
-    `These catches scatter ${f.times} times as much as those of earlier fills (${f.p}). Look for a doubtful catch first, then for what was done differently: bag, scale, turns, time between catches.`,
+    `These catches scatter ${f.times} times as much as is usual (${f.p}). Look for a doubtful catch first, then for what was done differently: bag, scale, turns, time between catches.`,
   "scatter-beyond-usual": (f: Facts<"times" | "oneIn">) =>
-    `These catches scatter ${f.times} times as much as those of earlier fills; one clean fill in ${f.oneIn} does that. Something was wrong with some of them, or with the meter: look at bag, scale, count of turns and outlet, then catch again.`,
+    `These catches scatter ${f.times} times as much as is usual; one clean fill in ${f.oneIn} does that. Something was wrong with some of them, or with the meter: look at bag, scale, count of turns and outlet, then catch again.`,
+  "few-scatter-apart": (f: Facts<"times" | "p">) =>
+    `These three catches scatter ${f.times} times as much as is usual (${f.p}); one clean fill in twenty does that. One more catch tells whether one of them was off.`,
   "no-scatter-to-compare": {
-    oneCatch: "One catch shows no scatter, so it cannot be compared with earlier fills.",
+    oneCatch: "One catch shows no scatter, so it cannot be compared with what is usual.",
     noneEarlier:
-      "No earlier fill has two catches, so whether this scatter is usual cannot be told yet.",
-    exact:
-      "The catches agree exactly, so their scatter cannot be compared with that of earlier fills.",
+      "No other fill has two catches, so whether this scatter is usual cannot be told yet.",
+    exact: "The catches agree exactly, so their scatter cannot be compared with what is usual.",
   },
 };

@@ -1,4 +1,5 @@
 import type { Counts, Facts, Numbers } from "./facts.ts";
+import { type LenderFacts, lenders } from "./lenders.ts";
 import { nouns } from "./nouns.ts";
 
 const { degrees } = nouns;
@@ -12,8 +13,8 @@ export const cautionsOneFill = {
       `${outlets} outlets were weighed apart; their masses are added up, so this is the delivery of those outlets together. It is the meter's only if they are all it feeds.`,
   },
   "one-catch": () => "One catch gives a value but no idea of its error.",
-  "one-catch-lent": (f: Numbers<"df">) =>
-    `One catch only; how much it scatters is known from other fills (${degrees(f.df)}).`,
+  "one-catch-lent": (f: Numbers<"df"> & LenderFacts) =>
+    `One catch only; how much it scatters is known from ${lenders(f)} (${degrees(f.df)}).`,
   "two-catches": (standardErrors: string) =>
     `Two catches cannot say which one is wrong, and their own interval is ${standardErrors} standard errors each way; a third catch tells far more.`,
   "few-degrees-of-freedom": (f: Numbers<"df">) =>
@@ -36,8 +37,12 @@ export const cautionsOneFill = {
     `Long and short catches scatter out of proportion, so the larger standard error is used (${times} times the usual one).`,
   "scale-looks-coarser": (f: Facts<"step" | "division">) =>
     `These readings move in steps of ${f.step}, while the setup gives a division of ${f.division}. If another scale was used, give its division in a column division_kg; the interval here is too narrow until then.`,
-  "scatter-differs": (f: Facts<"p"> & { readonly fellBack: boolean }) =>
-    `Catches scatter differently from fill to fill (${f.p})${f.fellBack ? ", so this fill rests on its own catches" : "; the pooled figure may not suit this fill"}. Look for a fill with a careless catch or another scale.`,
+  "scatter-differs": (p: string) =>
+    `Catches scatter differently from fill to fill (${p}), more than what fills lend each other allows for. Look for a fill with a careless catch or another scale.`,
+  "catches-wilder-than-bins": (p: string) =>
+    `This bin's catches scatter more than those of your other bins (${p}). Look at the figure by itself: the borrowed one may be too narrow here.`,
+  "catches-calmer-than-bins": (p: string) =>
+    `This bin's catches scatter less than those of your other bins (${p}): the figure by itself may suit it better.`,
   "outlets-in-catches": (f: Counts<"outlets">) =>
     `These catches come from ${f.outlets === 1 ? "one outlet" : `${f.outlets} outlets, not all of them in every catch`}: this is not the delivery of the whole meter.`,
   "weighting-by-name": (usual: string) =>

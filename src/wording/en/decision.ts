@@ -56,9 +56,9 @@ export const decision = {
   setStep: (step: string) => `Set step ${step}`,
   who: nouns.who,
   within: (f: Facts<"value" | "stated", "itself">) =>
-    `${f.value}, within your ${f.stated}${f.itself === null ? "" : ` (by itself ${f.itself})`}.`,
+    `${f.value}, within your ${f.stated}${f.itself === null ? "" : ` (worked out: ${f.itself})`}.`,
   withinDefault: (f: Facts<"value" | "stated", "itself">) =>
-    `${f.value}, within ${f.stated}, which is assumed${f.itself === null ? "" : ` (by itself ${f.itself})`}.`,
+    `${f.value}, within ${f.stated}, which is assumed${f.itself === null ? "" : ` (worked out: ${f.itself})`}.`,
   goodTo: (f: Facts<"value" | "halfWidth" | "tolerance">) =>
     `${f.value}, good to ${f.halfWidth}; ${f.tolerance} was wanted.`,
   goodToBand: (f: Facts<"value" | "halfWidth">) => `${f.value}, good to ${f.halfWidth}.`,

@@ -1,6 +1,7 @@
 import type { Delivery } from "../../questions/delivery.ts";
 import type { VarianceLaw } from "../../statistics/through-origin.ts";
 import type { Counts, Facts, Numbered, Numbers } from "./facts.ts";
+import { type LenderFacts, lenders } from "./lenders.ts";
 import { nouns } from "./nouns.ts";
 
 const { catches, degrees, onDegrees } = nouns;
@@ -54,8 +55,13 @@ export const delivery = {
   nextCatch: (f: Numbers<"turns"> & Facts<"range" | "level">) =>
     `Another catch of ${f.turns.words} turns should weigh ${f.range} (${f.level} of such catches would).`,
   scatterUnknown: "Catch scatter is not known: one catch cannot show any.",
-  scatterPooled: (f: Scatter & Counts<"fills"> & Numbers<"df">) =>
-    `Catch scatter: ${f.relative} of a ${f.turns.words}-turn catch, from ${f.fills} fills together (${degrees(f.df)}).`,
+  scatterLent: (f: Scatter & Counts<"catches"> & Numbers<"df"> & LenderFacts) =>
+    `Catch scatter: ${f.relative} of a ${f.turns.words}-turn catch, from ${f.catches === 1 ? "" : `this fill's ${catches(f.catches)}, `}${lenders(f)} (${degrees(f.df)}).`,
+  /** Null: by itself nothing is known of the error. */
+  twoLines: (f: Facts<"lent", "byItself"> & { readonly assumed: boolean }) =>
+    `${f.byItself === null ? "By itself this bin says nothing of the error yet." : `By itself ${f.byItself}.`} If it scatters like ${f.assumed ? "the typical figure in the setup" : "your other bins"}, ${f.lent}.`,
+  ifTypical: (f: Facts<"byItself" | "typical" | "turns" | "halfWidth">) =>
+    `By itself ${f.byItself}. If catches scatter by ${f.typical} in ${f.turns} turns, as many meters do, ${f.halfWidth}: assumed, not measured, and nothing is decided by it.`,
   scatterOwn: (f: Scatter & Counts<"catches">) =>
     `Catch scatter: ${f.relative} of a ${f.turns.words}-turn catch, from this fill's ${catches(f.catches)} alone.`,
   constantMassUntested:
@@ -87,7 +93,7 @@ export const delivery = {
     model: "this fill's own scatter, taken in proportion to turns",
     robust:
       "this fill's own scatter, by the larger standard error that does not trust proportion (HC3)",
-    "pooled scatter": "the catch scatter of all fills of this bin and product",
+    "lent scatter": "this fill's own scatter together with what other fills and other bins lend",
     none: "nothing: one catch stands alone",
   } satisfies Record<Delivery["standardErrorFrom"], string>,
   basis: (f: Facts<"standardErrorFrom"> & { readonly hasDivision: boolean }) =>

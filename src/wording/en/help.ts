@@ -35,6 +35,7 @@ Answers go to standard output, everything else to standard error.`,
 
   level: "confidence level: 95%, 95 or 0.95",
   tolerance: "rate error that is accepted, in percent: 3% or 3",
+  borrow: "who tells how much catches and fills scatter besides the bin itself",
   weighting: "how catch scatter grows with turns",
   compare: "compare products (by itself only where one bin held several)",
   noCompare: "do not compare products",

@@ -1,5 +1,6 @@
 import type { Repeatability } from "../../questions/repeatability.ts";
 import type { Counts, Facts, Numbered, Numbers } from "./facts.ts";
+import { type LenderFacts, lenders } from "./lenders.ts";
 import { nouns } from "./nouns.ts";
 
 type Who = Facts<"bin"> & Counts<"fill">;
@@ -22,18 +23,16 @@ export const repeatability = {
     `Bin ${f.bin}, fill ${f.fill}: the catches agree exactly, so the scale hides their scatter.`,
   scatters: (f: Scatter) =>
     `Bin ${f.bin}, fill ${f.fill}: a ${f.turns.words}-turn catch scatters by ${f.size}.`,
-  scattersAgainst: (f: Scatter & Facts<"practice" | "earlier">) =>
-    `Bin ${f.bin}, fill ${f.fill}: a ${f.turns.words}-turn catch scatters by ${f.size}, ${f.practice} (earlier fills: ${f.earlier}).`,
+  scattersAgainst: (f: Scatter & Facts<"practice" | "usual"> & LenderFacts) =>
+    `Bin ${f.bin}, fill ${f.fill}: a ${f.turns.words}-turn catch scatters by ${f.size}, ${f.practice} (${f.usual}, from ${lenders(f)}).`,
   limitedBy: {
     scale:
       "Reading the scale makes up most of the error of this fill: longer catches or a finer scale lessen it, more catches of the same length do not.",
     scatter:
       "The catches' own scatter makes up most of the error of this fill, and every further catch lessens it.",
   },
-  comparison: (
-    f: Facts<"times" | "level" | "statistic" | "p", "range"> & Counts<"dfToday" | "dfEarlier">,
-  ) =>
-    `Today's scatter is ${f.times} times that of earlier fills${f.range === null ? "" : ` (${f.level} interval ${f.range})`}: F = ${f.statistic} on ${f.dfToday} and ${f.dfEarlier} degrees of freedom, ${f.p}.`,
+  comparison: (f: Facts<"times" | "statistic" | "dfUsual" | "p"> & Counts<"dfToday">) =>
+    `Today's scatter is ${f.times} times the usual one: F = ${f.statistic} on ${f.dfToday} and ${f.dfUsual} degrees of freedom, ${f.p}.`,
   twoCatches: (f: Numbers<"turns"> & Facts<"within" | "beyond">) =>
     `Two good catches of ${turns(f.turns)} may differ by up to ${f.within} of their mass; a larger difference comes up in ${f.beyond} of pairs (repeatability limit).`,
   noDivision: "The scale's division is not given, so its part in the scatter is not known.",
@@ -44,11 +43,11 @@ export const repeatability = {
     fill: "Fill",
     scatter: "Scatter of a catch (%)",
     catches: "Catches",
-    earlier: "earlier fills",
+    usual: "usual",
     reading: "reading the scale",
   },
   description: (
-    f: Numbers<"turns"> & Counts<"fills" | "fill"> & Facts<"practice", "earlier" | "reading">,
+    f: Numbers<"turns"> & Counts<"fills" | "fill"> & Facts<"practice", "usual" | "reading">,
   ) =>
-    `Scatter of a ${f.turns.words}-turn catch in ${f.fills === 1 ? "" : "each of "}${nouns.fills(f.fills)} with its interval, on a logarithmic scale${f.earlier === null ? "" : `, against ${f.earlier} over the earlier fills`}${f.reading === null ? "" : ` and the ${f.reading} that reading the scale alone makes`}. Fill ${f.fill}: ${f.practice}.`,
+    `Scatter of a ${f.turns.words}-turn catch in ${f.fills === 1 ? "" : "each of "}${nouns.fills(f.fills)} with its interval, on a logarithmic scale${f.usual === null ? "" : `, against the usual ${f.usual}`}${f.reading === null ? "" : ` and the ${f.reading} that reading the scale alone makes`}. Fill ${f.fill}: ${f.practice}.`,
 };

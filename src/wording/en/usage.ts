@@ -27,6 +27,7 @@ export const usage = {
   fallback: (value: string) => `default: ${value}`,
   /** How the help names what stands behind a command or a flag. */
   values: {
+    whom: "whom",
     "bin:fill:catch": "bin:fill:catch",
     catches: "catches",
     column: "column",

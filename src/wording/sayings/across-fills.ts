@@ -1,4 +1,6 @@
 import type { AcrossFills } from "../../questions/across-fills.ts";
+import { defaults } from "../../results/defaults.ts";
+import type { Estimate } from "../../results/estimate.ts";
 import type { acrossFills as templates } from "../en/across-fills.ts";
 import type { Format } from "../format.ts";
 import { limits } from "./limits.ts";
@@ -8,8 +10,9 @@ import { sentences } from "./sentences.ts";
 /** Which sentences are said about the fills of one bin together. */
 export function acrossFillsSayings(format: Format, say: typeof templates) {
   const level = ({ options }: AcrossFills) => format.percent(options.level, 0);
-  const halfWidth = ({ nextFill: { value, interval } }: AcrossFills) =>
-    format.plusMinus(((interval?.upper ?? value) - value) / value);
+  const relativeHalf = ({ value, interval }: Estimate) =>
+    interval?.upper == null ? null : (interval.upper - value) / value;
+  const halfWidth = ({ nextFill }: AcrossFills) => format.plusMinus(relativeHalf(nextFill) ?? 0);
   /** In the unit of the mean beside it. */
   const errorOf = ({ mean, adjustedStandardError: error }: NonNullable<AcrossFills["reml"]>) =>
     `${format.number(error, "delivery", mean, error)} ${format.unit("delivery", mean)}`;
@@ -39,24 +42,47 @@ export function acrossFillsSayings(format: Format, say: typeof templates) {
       const { value, standardError, df } = result.mean;
       const range = format.estimateInterval(result.mean, "delivery");
       if (range === null) return null;
+      const independent = relativeHalf(result.meanIfIndependent);
+      const widened = relativeHalf(result.mean);
       return say.mean({
+        ifAlike: format.plusMinus(widened ?? 0),
+        ifIndependent:
+          independent === null || independent === widened ? null : format.plusMinus(independent),
         mean: format.value(value, "delivery", standardError),
         level: level(result),
         range,
         df: df === null ? null : numbered(df, format),
       });
     },
+    /** What the bin's own fills say of the next one beside what others make of it. */
+    twoLines: ({ byItself, ifTypical, nextFill, spread }: AcrossFills): string | null => {
+      const halfWidth = relativeHalf(nextFill);
+      if (halfWidth === null) return null;
+      if (byItself !== null)
+        return say.twoLines({
+          byItself: byItself.halfWidth === null ? null : format.plusMinus(byItself.halfWidth),
+          lent: format.plusMinus(halfWidth),
+          assumed: spread.lentBy?.from === "assumption",
+        });
+      return ifTypical?.halfWidth == null
+        ? null
+        : say.ifTypical({
+            byItself: format.plusMinus(halfWidth),
+            typical: format.percent(defaults.assumedSpread, 0),
+            halfWidth: format.plusMinus(ifTypical.halfWidth),
+          });
+    },
     spread: (result: AcrossFills): string => {
       const { spread, mean, fills } = result;
       if (spread.relative === null) return say.spreadUnknown;
       const interval = spread.standardDeviation?.interval ?? null;
-      const severalLevels = spread.source === "own" && spread.fills > fills;
+      const severalLevels = spread.fills > fills;
       return sentences(
         say.spread({
           size: format.percent(spread.relative),
           level: level(result),
           range: limits(interval, (end) => format.percent(end / mean.value), format),
-          borrowed: spread.source === "borrowed",
+          meters: spread.lentBy?.meters ?? 0,
           ofFills: severalLevels ? spread.fills : null,
         }),
         withoutCatches(result),

@@ -3,6 +3,7 @@ import type { NumberOfCatches } from "../../model/next-catch.ts";
 import type { CatchesNeeded, TrialSplit } from "../../questions/catches-needed.ts";
 import type { catchesNeeded as templates } from "../en/catches-needed.ts";
 import type { Format } from "../format.ts";
+import { lenderFacts } from "./lenders.ts";
 import { numbered } from "./numbered.ts";
 import { sentences } from "./sentences.ts";
 
@@ -47,9 +48,10 @@ export function catchesNeededSayings(format: Format, say: typeof templates) {
       const facts = { now: plusMinus(now.halfWidth), next: plusMinus(another.halfWidth) };
       return facts.now === facts.next ? say.buysLittle(facts) : say.buys(facts);
     },
-    rule: ({ options, basis }: CatchesNeeded): string =>
+    rule: ({ options, stopping }: CatchesNeeded): string =>
       say.rule({
-        fewest: basis.scatter === "pooled" ? options.fewestPooled : options.fewestOwn,
+        fewest: stopping.fewest,
+        widened: stopping.phi === 1 ? null : format.percent(stopping.phi - 1, 0),
         most: options.mostCatches,
         tolerance: plusMinus(options.tolerance),
       }),
@@ -60,7 +62,9 @@ export function catchesNeededSayings(format: Format, say: typeof templates) {
         df: numbered(basis.df, format),
       };
       if (basis.scatter === "assumed") return input.catches > 0 ? null : say.assumedScatter(facts);
-      return basis.scatter === "pooled" ? say.pooledScatter(facts) : say.ownScatter(facts);
+      return basis.lentBy === null
+        ? say.ownScatter(facts)
+        : say.lentScatter({ ...facts, ...lenderFacts(basis.lentBy) });
     },
     scale: ({ leastTurns, basis }: CatchesNeeded): string | null =>
       leastTurns === null || leastTurns <= basis.turnsPerCatch

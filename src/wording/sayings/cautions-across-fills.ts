@@ -13,15 +13,18 @@ export function cautionsAcrossFillsSayings(
 ): CautionSentences<AcrossFillsCautionFacts> {
   return {
     ...say,
-    "one-fill": ({ borrowedFrom }) =>
-      borrowedFrom > 0 ? labels.oneFillAndOthers : say["one-fill"](),
+    "one-fill": ({ borrowed }) => (borrowed ? labels.oneFillAndOthers : say["one-fill"]()),
     "two-fills": ({ bandInDifferences }) => say["two-fills"](format.plain(bandInDifferences, 2)),
     "spread-at-boundary": ({ upperKgPerTurn }) =>
       say["spread-at-boundary"]({
         upper: upperKgPerTurn === null ? null : format.value(upperKgPerTurn, "delivery"),
       }),
-    "spread-borrowed": ({ fills, df }) =>
-      say["spread-borrowed"]({ fills, df: numbered(df, format) }),
+    "spread-lent": ({ from, meters, sameProduct, df }) =>
+      from === "assumption"
+        ? labels.spreadAssumed
+        : say["spread-lent"]({ meters, sameProduct, df: numbered(df, format) }),
+    "fills-wilder-than-bins": ({ pValue }) => say["fills-wilder-than-bins"](format.pValue(pValue)),
+    "fills-calmer-than-bins": ({ pValue }) => say["fills-calmer-than-bins"](format.pValue(pValue)),
     "fills-are-not-catches": ({ timesTooNarrow }) =>
       say["fills-are-not-catches"]({
         times: format.plain(timesTooNarrow, 2),

@@ -63,9 +63,11 @@ export function cautionsDriftSayings(
       say["scatter-unusual"]({ times: format.plain(ratio, 2), p: format.pValue(pValue) }),
     "scatter-beyond-usual": ({ ratio, limit }) =>
       say["scatter-beyond-usual"]({ times: format.plain(ratio, 2), oneIn: oneIn(limit, format) }),
-    "no-scatter-to-compare": ({ catches, earlierDf }) => {
+    "few-scatter-apart": ({ ratio, pValue }) =>
+      say["few-scatter-apart"]({ times: format.plain(ratio, 2), p: format.pValue(pValue) }),
+    "no-scatter-to-compare": ({ catches, usualKnown }) => {
       const { oneCatch, noneEarlier, exact } = say["no-scatter-to-compare"];
-      return catches === 1 ? oneCatch : earlierDf === 0 ? noneEarlier : exact;
+      return catches === 1 ? oneCatch : usualKnown ? exact : noneEarlier;
     },
   };
 }

@@ -1,6 +1,8 @@
 import type { Delivery } from "../../questions/delivery.ts";
+import { defaults } from "../../results/defaults.ts";
 import type { delivery as templates } from "../en/delivery.ts";
 import type { Format } from "../format.ts";
+import { lenderFacts } from "./lenders.ts";
 import { numbered } from "./numbered.ts";
 import { sentences } from "./sentences.ts";
 
@@ -34,6 +36,24 @@ export function deliverySayings(format: Format, say: typeof templates) {
         ? say.errorUnknown(found)
         : say.goodTo({ ...found, level: level(result), range, error });
     },
+    /** What the bin says by itself beside what others make of it. */
+    twoLines: ({ byItself, halfWidth, scatter, ifTypical }: Delivery): string | null => {
+      if (halfWidth === null) return null;
+      if (byItself !== null)
+        return say.twoLines({
+          byItself: byItself.halfWidth === null ? null : format.plusMinus(byItself.halfWidth),
+          lent: format.plusMinus(halfWidth),
+          assumed: scatter.lentBy.assumed,
+        });
+      return ifTypical?.halfWidth == null
+        ? null
+        : say.ifTypical({
+            byItself: format.plusMinus(halfWidth),
+            typical: format.percent(defaults.assumedScatter.relative),
+            turns: format.plain(defaults.assumedScatter.turns),
+            halfWidth: format.plusMinus(ifTypical.halfWidth),
+          });
+    },
     /** Both bands, where a catch stands out. */
     hull: ({ hull, estimate }: Delivery): string | null => {
       if (hull === null) return null;
@@ -59,8 +79,13 @@ export function deliverySayings(format: Format, say: typeof templates) {
         relative: format.percent(typical.relative),
         turns: numbered(typical.turns, format),
       };
-      return scatter.source === "pooled"
-        ? say.scatterPooled({ ...size, fills: scatter.fills, df: numbered(scatter.df, format) })
+      return scatter.source === "lent"
+        ? say.scatterLent({
+            ...size,
+            ...lenderFacts(scatter.lentBy),
+            catches: input.catches,
+            df: numbered(scatter.df, format),
+          })
         : say.scatterOwn({ ...size, catches: input.catches });
     },
     constantMass: ({ constantMass: check }: Delivery): string => {

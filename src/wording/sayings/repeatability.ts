@@ -1,7 +1,7 @@
 import type { Repeatability } from "../../questions/repeatability.ts";
 import type { repeatability as templates } from "../en/repeatability.ts";
 import type { Format } from "../format.ts";
-import { limits } from "./limits.ts";
+import { lenderFacts } from "./lenders.ts";
 import { numbered } from "./numbered.ts";
 import { sentences } from "./sentences.ts";
 
@@ -11,16 +11,17 @@ export function repeatabilitySayings(format: Format, say: typeof templates) {
     fraction === null ? null : format.percent(fraction);
   const turnsOf = ({ input }: Repeatability) => numbered(input.turns, format);
   const scatter = (result: Repeatability): string => {
-    const { bin, fill, input, today, earlier, practice } = result;
+    const { bin, fill, input, today, usual, practice } = result;
     if (today === null) return input.catches === 1 ? say.oneCatch(result) : say.exact(result);
     const size = format.percent(today.relative.value);
     const facts = { bin, fill, turns: turnsOf(result), size };
-    return earlier === null || practice === "cannot be told"
+    return usual === null || practice === "cannot be told"
       ? say.scatters(facts)
       : say.scattersAgainst({
           ...facts,
           practice: say.practices[practice],
-          earlier: format.percent(earlier.relative.value),
+          usual: format.percent(usual.relative),
+          ...lenderFacts(usual.lentBy),
         });
   };
 
@@ -31,17 +32,14 @@ export function repeatabilitySayings(format: Format, say: typeof templates) {
         scatter(result),
         result.limitedBy === null ? null : say.limitedBy[result.limitedBy],
       ),
-    comparison: ({ comparison, options }: Repeatability): string | null => {
+    comparison: ({ comparison }: Repeatability): string | null => {
       if (comparison === null) return null;
-      const { ratio, statistic, dfToday, dfEarlier, pValue } = comparison;
-      const times = (value: number) => format.plain(value, 2);
+      const { ratio, statistic, dfToday, dfUsual, pValue } = comparison;
       return say.comparison({
-        times: times(ratio.value),
-        level: format.percent(options.level, 0),
-        range: limits(ratio.interval, times, format),
+        times: format.plain(ratio, 2),
         statistic: format.plain(statistic),
         dfToday,
-        dfEarlier,
+        dfUsual: format.plain(dfUsual),
         p: format.pValue(pValue),
       });
     },
@@ -69,7 +67,7 @@ export function repeatabilitySayings(format: Format, say: typeof templates) {
           fills: result.fills.length,
           fill: result.fill,
           practice: say.practices[result.practice],
-          earlier: percent(result.earlier?.relative.value ?? null),
+          usual: percent(result.usual?.relative ?? null),
           reading: percent(result.scale.relativeError),
         }),
     },
