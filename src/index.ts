@@ -49,10 +49,12 @@ export {
 } from "./errors/errors.ts";
 export type { DataIssueCode } from "./errors/problems.ts";
 export type { HistoryChoices, MeterHistory } from "./model/history.ts";
+export type { Borrow, BorrowingChoices, MeterRecord } from "./model/lenders.ts";
 export {
   fitModel,
   type MeterModel,
   type Model,
+  type ModelChoices,
   type ModelOptions,
 } from "./model/model.ts";
 export type { CurvePoint, NextCatchCurve, NumberOfCatches } from "./model/next-catch.ts";

@@ -2,8 +2,9 @@ import type { DemoSet } from "./demo-set.ts";
 import { firstMorning } from "./first-morning.ts";
 import { productTrial } from "./product-trial.ts";
 import { season } from "./season.ts";
+import { threeBins } from "./three-bins.ts";
 
 /** Every demo set with its own seed. */
 export function demoSets(): readonly DemoSet[] {
-  return [season(), firstMorning(), productTrial()];
+  return [season(), firstMorning(), productTrial(), threeBins()];
 }
