@@ -27,6 +27,7 @@ export type { TableProblems, Wanted, WantedFigure } from "./errors/problems/tabl
 export type { ProblemFacts, ProblemKey, ProblemOf } from "./errors/problems.ts";
 export type { BetweenComponent, FillSpread, FillsTogether } from "./model/across-fills.ts";
 export type { ChosenScatter, PooledScatter } from "./model/catch-scatter.ts";
+export type { ComparisonScale } from "./model/comparison-design.ts";
 export type { StandingTest } from "./model/constant-mass.ts";
 export type { Disagreement, Hull } from "./model/doubted-estimate.ts";
 export type { DriveGeometry, TurnsSet } from "./model/drive.ts";
@@ -122,6 +123,7 @@ export type {
   ProductComparisonOptions,
 } from "./questions/product-comparison/options.ts";
 export type {
+  ContrastOfProducts,
   Equivalence,
   ProductContrast,
   ProductEstimate,
@@ -225,7 +227,7 @@ export type { ErrorLaw } from "./statistics/expected-loss.ts";
 export type { ShiftChance } from "./statistics/lasting-shift-power.ts";
 export type {
   ComparisonVerdict,
-  JudgedPair,
+  EquivalenceOfMeans,
   MeanComparisonOptions,
 } from "./statistics/mean-comparison.ts";
 export type { NestedTest } from "./statistics/nested-test.ts";
