@@ -27,6 +27,7 @@ export type { TableProblems, Wanted, WantedFigure } from "./errors/problems/tabl
 export type { ProblemFacts, ProblemKey, ProblemOf } from "./errors/problems.ts";
 export type { FillsTogether, OtherBand } from "./model/across-fills.ts";
 export type { PooledScatter } from "./model/catch-scatter.ts";
+export type { ComparisonScale } from "./model/comparison-design.ts";
 export type { StandingTest } from "./model/constant-mass.ts";
 export type { Disagreement, Hull } from "./model/doubted-estimate.ts";
 export type { DriveGeometry, TurnsSet } from "./model/drive.ts";
@@ -131,6 +132,7 @@ export type {
   ProductComparisonOptions,
 } from "./questions/product-comparison/options.ts";
 export type {
+  ContrastOfProducts,
   Equivalence,
   ProductContrast,
   ProductEstimate,
@@ -234,7 +236,7 @@ export type { ErrorLaw } from "./statistics/expected-loss.ts";
 export type { ShiftChance } from "./statistics/lasting-shift-power.ts";
 export type {
   ComparisonVerdict,
-  JudgedPair,
+  EquivalenceOfMeans,
   MeanComparisonOptions,
 } from "./statistics/mean-comparison.ts";
 export type { NestedTest } from "./statistics/nested-test.ts";

@@ -70,14 +70,22 @@ const lending: readonly SettingFlag<AnalysisOptions>[] = [
   sets(choice("--borrow <whom>", "borrow", ["other bins", "none"]), (borrow) => ({ borrow })),
 ];
 
-const comparison: readonly SettingFlag<ComparisonChoices>[] = [
-  sets(toggle("--compare", "compare"), (compare) => (compare ? { when: "always" } : {})),
-  sets(toggle("--no-compare", "noCompare"), (compare) => (compare ? {} : { when: "never" })),
+/** Which products are compared, and how they are judged: asked of `report` and `plan` alike, so that they agree. */
+const judging: readonly SettingFlag<
+  Pick<TrialPlanOptions, "reference" | "spread" | "equivalenceMargin">
+>[] = [
   sets(flag("--reference <product>", "reference", asWritten), (reference) => ({ reference })),
-  sets(flag("--blocks <column>", "blocks", asWritten), (blocks) => ({ blocks })),
+  sets(choice("--spread-law <law>", "spreadLaw", ["common", "separate"]), (spread) => ({ spread })),
   sets(flag("--margin <share>", "margin", parsePercent), (equivalenceMargin) => ({
     equivalenceMargin,
   })),
+];
+
+const comparison: readonly SettingFlag<ComparisonChoices>[] = [
+  sets(toggle("--compare", "compare"), (compare) => (compare ? { when: "always" } : {})),
+  sets(toggle("--no-compare", "noCompare"), (compare) => (compare ? {} : { when: "never" })),
+  sets(flag("--blocks <column>", "blocks", asWritten), (blocks) => ({ blocks })),
+  ...judging,
   sets(flag("--new-density <kg/m³>", "newDensity", parseAmount), (newDensityKgPerM3) => ({
     newDensityKgPerM3,
   })),
@@ -98,9 +106,7 @@ const trial: readonly SettingFlag<TrialPlanOptions>[] = [
   sets(flag("--difference <share>", "trialDifference", parsePercent), (difference) => ({
     difference,
   })),
-  sets(flag("--margin <share>", "margin", parsePercent), (equivalenceMargin) => ({
-    equivalenceMargin,
-  })),
+  ...judging,
   sets(choice("--unit <unit>", "trialUnit", massUnits, "kg"), (massUnit) => ({ massUnit })),
 ];
 

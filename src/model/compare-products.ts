@@ -1,29 +1,20 @@
-import { independentLayout } from "../statistics/comparison-layout.ts";
 import {
   compareBlocks,
   compareGroups,
   type GroupComparison,
   type GroupDesign,
 } from "../statistics/group-comparison.ts";
-import { type JudgedPair, judgeMeans } from "../statistics/mean-comparison.ts";
-import {
-  allPairs,
-  type Pair,
-  pairsWithReference,
-  type SpreadLaw,
-} from "../statistics/simultaneous.ts";
+import type { MeanContrast } from "../statistics/mean-comparison.ts";
+import { allPairs, type Pair, pairsWithReference } from "../statistics/simultaneous.ts";
+import type { DesignChoices, Designed } from "./comparison-design.ts";
 import type { Fill } from "./meters.ts";
 import { type BlockTable, blockTable, type ProductGroup } from "./product-groups.ts";
 
 /** How products are compared; every choice resolved. */
-export interface ComparisonDesign {
+export interface ComparisonDesign extends Designed<DesignChoices> {
   readonly level: number;
   /** Product that every other one is compared with; null: all pairs. */
   readonly reference: string | null;
-  readonly spread: SpreadLaw;
-  readonly scale: "as measured" | "log";
-  /** Null: fills of different products share nothing. */
-  readonly blocks: string | null;
   readonly equivalenceMargin: number | null;
 }
 
@@ -67,18 +58,15 @@ export function compareProducts(
  * The same with every catch counted as if it were a fill of its own, and without blocks. It finds differences that are
  * not there; only worth knowing where it would mislead.
  */
-export function judgeByCatches(
+export function compareByCatches(
   groups: readonly ProductGroup[],
   design: ComparisonDesign,
-): readonly JudgedPair[] {
+): readonly MeanContrast[] {
   const value = onScale(design, (delivery: number) => delivery);
   const values = groups.map(({ fills }) =>
     fills.flatMap(({ fill }) => fill.catches.map(({ netKg, turns }) => value(netKg / turns))),
   );
-  const pairs = pairsOfProducts(groups, design.reference);
-  const judged = designOf(groups, design);
-  const layout = independentLayout(values, pairs, judged.reference, judged.spread);
-  return judgeMeans(layout, pairs, judged);
+  return compareGroups(values, designOf(groups, design)).contrasts;
 }
 
 function designOf(

@@ -2,14 +2,15 @@ import { sum } from "simple-statistics";
 import { OptionError } from "../errors/errors.ts";
 import {
   type ComparedProducts,
+  compareByCatches,
   compareProducts,
-  judgeByCatches,
 } from "../model/compare-products.ts";
+import { designed } from "../model/comparison-design.ts";
 import type { Model } from "../model/model.ts";
 import { blockNames, type ProductGroup, productGroups } from "../model/product-groups.ts";
 import { requireModelOptions } from "../results/options.ts";
 import { comparisonCautions } from "./product-comparison/cautions.ts";
-import { productContrast } from "./product-comparison/contrasts.ts";
+import { productContrasts } from "./product-comparison/contrasts.ts";
 import { productEstimate } from "./product-comparison/estimates.ts";
 import { pairsAsked } from "./product-comparison/pairs.ts";
 import type { ProductComparison, ProductComparisonOptions } from "./product-comparison/result.ts";
@@ -22,22 +23,27 @@ const fewestFills = 2;
 /**
  * Which products does the meter deliver differently, by how much, and which are equivalent within a margin?
  *
- * One value a fill, the ratio of sums Σm/Σt: a fill is the experimental unit, its catches are not. All pairs by Games and
- * Howell (each product its own spread) or, where a common spread is declared, by Tukey and Kramer; against a reference
- * by Dunnett's procedure in either form; within blocks by paired t tests with Holm's adjustment, or by the analysis of
- * complete blocks. Ratios by Fieller's set with the same critical values; equivalence by two one-sided tests.
+ * One value a fill, the ratio of sums Σm/Σt: a fill is the experimental unit, its catches are not. Without blocks: all
+ * pairs by Games and Howell (each product its own spread) or, where a common spread is declared, by Tukey and Kramer;
+ * against a reference by Dunnett's procedure in either form. Within complete blocks, by design up to 8 of them: logarithms
+ * of the fill estimates, one residual variance s² on (blocks − 1)·(products − 1) degrees of freedom, all pairs by Tukey's
+ * studentized range ± q·s/√blocks, against a reference by Dunnett ± c·s·√(2/blocks); beside it, and elsewhere within
+ * blocks alone, paired t tests with Bonferroni's adjustment. Ratios that are not computed on logarithms by Fieller's set
+ * with the same critical values. What is decided is read off the intervals: different where the simultaneous one leaves out
+ * equality; equivalent where the pair's own interval at level 2·level − 1 lies within the margin.
  *
  * @param model    as fitted; a product's fills are taken together over its bins
  * @param options  from `productComparisonOptions`
- * @returns        simultaneous intervals and adjusted p-values; verdict of every pair: different, equivalent within the
- *                 margin, or undecided
+ * @returns        simultaneous intervals with single-step p-values; verdict of every pair: different, equivalent within
+ *                 the margin, different by less than the margin, or undecided
  * Null when       a product has one fill (caution product-not-repeated); fills of a pair do not scatter (caution
  *                 product-without-spread; verdict untested)
  * @throws         OptionError when the reference is no product of the file, blocks name no column, or the log scale
  *                 meets a delivery that is not above zero
- * Assumes         independent, roughly normal fills (or blocks). Any false difference among three products: about 5 % by
- *                 Games–Howell, 15 % by Tukey with unequal spreads and fills, 30–44 % with catches as units
- * Source          Games & Howell 1976; Kramer 1956; Dunnett 1955; Hasler & Hothorn 2008; Holm 1979; Fieller 1954;
+ * Assumes         independent, roughly normal fills (or blocks); a pooled spread, that products spread alike in
+ *                 proportion. Any false difference, instead of 5 %: pooled blocks with spreads of 1 to 4 in 5–9 %;
+ *                 Games–Howell with unequal spreads and numbers in 6–8 %, Tukey then in 15 %; catches as units in 30–44 %
+ * Source          Tukey 1953; Games & Howell 1976; Kramer 1956; Dunnett 1955; Hasler & Hothorn 2008; Fieller 1954;
  *                 Schuirmann 1987; full references at each routine in src/statistics
  */
 export function productComparison(
@@ -48,29 +54,29 @@ export function productComparison(
   checkAgainst(model, options);
   const all = productGroups(model, options.blocks);
   const usable = all.filter(({ fills }) => fills.length >= fewestFills);
+  const design = designed(usable, options);
   const comparable = pairsAsked(usable, options).length > 0;
   const compared = comparable
     ? asked(
-        compareProducts(usable, options, ({ delivery }) => delivery),
+        compareProducts(usable, design, ({ delivery }) => delivery),
         usable,
         options,
       )
     : null;
-  const byCatches = comparable ? judgeByCatches(usable, options) : [];
+  const byCatches = comparable ? compareByCatches(usable, design) : [];
   const scatter = scatterComparison(all, pairsAsked(all, options), options.level);
   const names = usable.map(({ product }) => product);
   return {
     kind: "product-comparison",
     options,
     input: inputOf(all, compared?.blocks?.rows ?? null),
-    products: all.map((group) => productEstimate(group, options)),
+    products: all.map((group) => productEstimate(group, options.level)),
+    scale: design.scale,
     method: compared?.method ?? null,
     overall: compared?.overall ?? null,
-    contrasts: (compared?.contrasts ?? []).map((contrast) =>
-      productContrast(contrast, names, options.scale, options.level),
-    ),
+    contrasts: compared === null ? [] : productContrasts(compared, names, design),
     scatter,
-    cautions: comparisonCautions({ all, usable, compared, byCatches, scatter, options }),
+    cautions: comparisonCautions({ all, usable, compared, byCatches, scatter, options: design }),
   };
 }
 

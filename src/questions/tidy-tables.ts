@@ -5,6 +5,7 @@ import type { PlainRow } from "../data/write-csv.ts";
 import type { Fill } from "../model/meters.ts";
 import type { MeterModel, Model } from "../model/model.ts";
 import type { Estimate, Interval } from "../results/estimate.ts";
+import type { RatioSet } from "../statistics/ratio-interval.ts";
 import type { Delivery } from "./delivery/result.ts";
 import type { ExplainingVariables } from "./explaining-variables/result.ts";
 import type { ProductComparison } from "./product-comparison/result.ts";
@@ -115,12 +116,14 @@ export function productTable({ products, scatter }: ProductComparison): readonly
   });
 }
 
-/** The pairs of a comparison: one row a contrast, first against second. */
+/**
+ * The pairs of a comparison: one row a contrast, first against second. Where one spread is pooled within blocks, paired_…
+ * is the same pair with spreads not assumed alike.
+ */
 export function contrastTable(comparison: ProductComparison): readonly PlainRow[] {
-  const { method, contrasts, options } = comparison;
+  const { method, scale, contrasts, options } = comparison;
   return contrasts.map((contrast): PlainRow => {
-    const { difference, ratio, equivalence } = contrast;
-    const interval = ratio.set?.shape === "interval" ? ratio.set : null;
+    const { difference, ratio, equivalence, notAlike } = contrast;
     return {
       first: contrast.first,
       second: contrast.second,
@@ -132,18 +135,29 @@ export function contrastTable(comparison: ProductComparison): readonly PlainRow[
       df: contrast.df,
       statistic: contrast.statistic,
       ratio: ratio.value,
-      ratio_lower: interval?.lower ?? null,
-      ratio_upper: interval?.upper ?? null,
+      ...setCells("ratio", ratio.set),
       ratio_shape: ratio.set?.shape ?? null,
       p_unadjusted: contrast.unadjustedPValue,
       p_adjusted: contrast.pValue,
-      p_equivalence: equivalence?.adjustedPValue ?? null,
+      ...setCells("equivalence", equivalence?.set ?? null),
+      equivalence_level: equivalence?.level ?? null,
+      p_equivalence: equivalence?.pValue ?? null,
       margin: options.equivalenceMargin,
       verdict: contrast.verdict,
+      ...setCells("paired_ratio", notAlike?.ratio.set ?? null),
+      paired_df: notAlike?.df ?? null,
+      paired_p_adjusted: notAlike?.pValue ?? null,
+      paired_verdict: notAlike?.verdict ?? null,
       method,
+      scale,
       level: options.level,
     };
   });
+}
+
+function setCells(name: string, set: RatioSet | null): PlainRow {
+  const interval = set?.shape === "interval" ? set : null;
+  return { [`${name}_lower`]: interval?.lower ?? null, [`${name}_upper`]: interval?.upper ?? null };
 }
 
 /** Effects of explaining variables: one row an effect, whichever level it was found at. */

@@ -20,14 +20,16 @@ const usualPower = 0.8;
  * In which order should products be filled and caught, and what will the trial be able to show?
  *
  * Randomised complete blocks: every product once in every block, every turn level (and meter speed) in every fill, both in
- * random order from the seed. Expected half-width = critical value × SE, SE = s·√(2/fills), s² = spread² + catch scatter² of
- * a whole fill; power by the noncentral t, for separate spreads as the mean over the degrees of freedom that Welch's
- * formula will give; chance of showing equivalence by two one-sided tests at true equality.
+ * random order from the seed. Judged as `productComparison` judges: critical value × SE, SE = s·√(2/fills), s² = spread² +
+ * catch scatter² of a whole fill; within blocks by Tukey's studentized range, or by Dunnett against a reference, on
+ * (fills − 1)·(products − 1) degrees of freedom. The half-width is the one that half of such trials stay below; power by
+ * the noncentral t, for separate spreads between fills as the mean over the degrees of freedom that Welch's formula will
+ * give; chance of showing equivalence by two one-sided tests of one pair at true equality.
  *
  * @param options  from `trialPlanOptions`; spread, scatter and difference are fractions of the delivery
  * @returns        rows in the order of work, blank where something is to be measured; the same seed gives the same rows
- * Assumes         spread and scatter as given, normal. Within blocks with separate spreads the power is a lower bound: Holm's
- *                 adjustment finds a little more than Bonferroni's, which is counted here
+ * @throws         OptionError for options that cannot be meant
+ * Assumes         spread and scatter as given, alike for all products, normal
  * Source          Cochran & Cox, Experimental Designs, 2nd ed., ch. 4 (randomised blocks); Phillips 1990 (power of two
  *                 one-sided tests)
  */

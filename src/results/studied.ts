@@ -17,4 +17,22 @@ export const studied = {
   },
   /** reports/outlier-study.json: false flags with an explanation more than a thousand times likelier than bad luck, at most. */
   convincing: { normal: 0.05, heavyTails: 0.17 },
+  /** reports/blocks-study.json: trials in complete blocks without any true difference that find one, at 95 %. */
+  blocks: {
+    /** One spread pooled over the products: where they spread alike, and where the widest spreads four times as much. */
+    "tukey-blocks": {
+      alike: { lowest: 0.05, highest: 0.06 },
+      unlike: { lowest: 0.06, highest: 0.09 },
+    },
+    "dunnett-blocks": {
+      alike: { lowest: 0.04, highest: 0.06 },
+      unlike: { lowest: 0.05, highest: 0.08 },
+    },
+    /** Each pair by itself, whether products spread alike or not. */
+    paired: { lowest: 0.04, highest: 0.05 },
+    /** Products that differ by the margin and are called equivalent by the pooled spread, where spreads are unlike; at most. */
+    equivalentAtMargin: 0.12,
+  },
+  /** reports/blocks-study.json: Games and Howell's comparisons of unequal spreads that find a difference where there is none. */
+  gamesHowell: { lowest: 0.06, highest: 0.08 },
 } as const;

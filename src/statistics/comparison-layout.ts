@@ -38,7 +38,7 @@ export type ComparisonMethod =
   | "tukey-kramer"
   | "dunnett-separate"
   | "dunnett"
-  | "paired-holm"
+  | "paired-bonferroni"
   | "tukey-blocks"
   | "dunnett-blocks";
 
@@ -48,8 +48,6 @@ export interface ComparisonLayout {
   /** Null: the two were never tried together. */
   readonly pairOf: (pair: Pair) => PairOfMeans | null;
   readonly rule: SimultaneousRule;
-  /** "holm": p-values of the family are adjusted step by step, intervals stay Bonferroni's. */
-  readonly adjustment: "single step" | "holm";
   /** F test of no difference at all; null where it cannot be made. */
   readonly overall: MeansTest | null;
 }
@@ -76,7 +74,6 @@ export function independentLayout(
       reference === null
         ? studentizedRangeRule(samples.length)
         : dunnettRule(referenceLoadings(samples, pairs, spread)),
-    adjustment: "single step",
     overall: samples.every(({ variance }) => variance > 0) ? welchOneWay(samples) : null,
     pairOf: ({ first, second }) => {
       const [a, b] = [at(samples, first), at(samples, second)];
@@ -87,7 +84,7 @@ export function independentLayout(
 
 /**
  * Groups tried together in blocks. With separate spreads each pair is a paired t test on its shared blocks, judged
- * together by Holm; with a common spread the blocks that hold every group are analysed as one, Tukey's or Dunnett's
+ * together by Bonferroni; with a common spread the blocks that hold every group are analysed as one, Tukey's or Dunnett's
  * procedure on (blocks − 1)·(groups − 1) degrees of freedom. What a block shares is taken as it is, not as a sample.
  *
  * @param blocks one row a block, one value a group; null where the group was not tried
@@ -103,9 +100,8 @@ export function blockLayout(
   const anova = complete.length >= 2 ? blockAnova(complete) : null;
   if (spread === "separate") {
     return {
-      method: "paired-holm",
+      method: "paired-bonferroni",
       rule: bonferroniRule(Math.max(1, pairs.length)),
-      adjustment: "holm",
       overall: anova?.test ?? null,
       pairOf: (pair) => pairedMeans(blocks, pair),
     };
@@ -116,7 +112,6 @@ export function blockLayout(
       reference === null
         ? studentizedRangeRule(blocks[0]?.length ?? 2)
         : dunnettRule(pairs.map(() => Math.SQRT1_2)),
-    adjustment: "single step",
     overall: anova?.test ?? null,
     pairOf: ({ first, second }) => {
       if (anova === null) return null;

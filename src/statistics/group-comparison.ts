@@ -20,12 +20,17 @@ export interface GroupComparison {
   /** F test of no difference at all; null where it cannot be made. */
   readonly overall: MeansTest | null;
   readonly contrasts: readonly MeanContrast[];
+  /**
+   * Beside one spread pooled over blocks: the same contrasts with spreads not assumed alike, each by its own paired
+   * differences; null otherwise.
+   */
+  readonly notAlike: readonly MeanContrast[] | null;
 }
 
 /**
  * Which of several groups differ in their means? All pairs by Games and Howell, each group having a spread of its own, or
  * by Tukey and Kramer with a common spread; against a reference by Dunnett's two-sided procedure, with separate spreads
- * as Hasler and Hothorn extended it.
+ * as Hasler and Hothorn extended it. Games and Howell's 5 % become 6 to 8 % where numbers and spreads are unequal.
  *
  * @param groups at least 2, each of at least 2 finite values
  * @returns simultaneous intervals, adjusted p-values, ratios by Fieller and, with a margin, equivalence
@@ -41,19 +46,21 @@ export function compareGroups(
   design: GroupDesign,
 ): GroupComparison {
   const pairs = pairsOf(groups.length, design);
-  return comparison(
-    independentLayout(groups, pairs, design.reference, design.spread),
-    pairs,
-    design,
-  );
+  const layout = independentLayout(groups, pairs, design.reference, design.spread);
+  return { ...comparison(layout, pairs, design), notAlike: null };
 }
 
 /**
- * The same for groups that were tried together in blocks. With separate spreads each pair is a paired t test on its
- * shared blocks, judged together by Holm; with a common spread the complete blocks are analysed as one.
+ * The same for groups that were tried together in blocks. With a common spread the complete blocks are analysed as one:
+ * one residual variance on (blocks − 1)·(groups − 1) degrees of freedom, all pairs by Tukey's studentized range, against
+ * a reference by Dunnett. With separate spreads each pair is a paired t test on its shared blocks, with Bonferroni's
+ * adjustment for the pairs; these stand beside the pooled ones too, since pooling rests on a claim.
  *
  * @param blocks one row a block, one value a group; null where the group was not tried
  * @returns contrasts of the pairs that were tried together
+ * @throws NumericalError as for `compareGroups`
+ * Source Tukey 1953, The Problem of Multiple Comparisons; Dunnett 1955; Snedecor and Cochran 1989, Statistical Methods,
+ *   8th edition, chapter 14
  */
 export function compareBlocks(
   blocks: readonly (readonly (number | null)[])[],
@@ -61,7 +68,10 @@ export function compareBlocks(
 ): GroupComparison {
   const [first] = blocks;
   const pairs = first === undefined ? [] : pairsOf(first.length, design);
-  return comparison(blockLayout(blocks, pairs, design.reference, design.spread), pairs, design);
+  const judged = (spread: SpreadLaw) =>
+    comparison(blockLayout(blocks, pairs, design.reference, spread), pairs, design);
+  const notAlike = design.spread === "common" ? judged("separate").contrasts : null;
+  return { ...judged(design.spread), notAlike };
 }
 
 function pairsOf(groups: number, { reference }: GroupDesign): readonly Pair[] {
@@ -72,7 +82,7 @@ function comparison(
   layout: ComparisonLayout,
   pairs: readonly Pair[],
   design: GroupDesign,
-): GroupComparison {
+): Omit<GroupComparison, "notAlike"> {
   const { method, overall } = layout;
   return { method, overall, contrasts: compareMeans(layout, pairs, design) };
 }

@@ -1,10 +1,8 @@
-import { at } from "../errors/at.ts";
 import { NumericalError } from "../errors/errors.ts";
-import { studentTTwoSided } from "../numeric/distributions/student-t.ts";
+import { studentTQuantile, studentTTwoSided } from "../numeric/distributions/student-t.ts";
 import { requirePositive, requireProbability } from "../numeric/domain.ts";
 import type { ComparisonLayout, PairError, PairOfMeans } from "./comparison-layout.ts";
-import { type EquivalenceTest, twoOneSidedTests } from "./equivalence.ts";
-import { holm } from "./multiplicity.ts";
+import { type EquivalenceTest, type Limits, twoOneSidedTests } from "./equivalence.ts";
 import { fiellerSet, type RatioSet } from "./ratio-interval.ts";
 import type { Pair } from "./simultaneous.ts";
 
@@ -21,13 +19,26 @@ export interface MeanComparisonOptions {
 }
 
 /**
- * "equivalent": within the margin beyond doubt, also where a small difference was found as well; "different": a
- * difference was found; "undecided": neither, which is not the same as "the same"; "untested": no error is known.
+ * "different": 0 is outside the simultaneous interval; "equivalent": the pair's own interval of level 2·level − 1 lies
+ * within the margin; "different within the margin": both; "undecided": neither, which is not the same as "the same";
+ * "untested": no error is known.
  */
-export type ComparisonVerdict = "different" | "equivalent" | "undecided" | "untested";
+export type ComparisonVerdict =
+  | "different"
+  | "equivalent"
+  | "different within the margin"
+  | "undecided"
+  | "untested";
 
-/** Whether two of several means differ or are equivalent, decided together with the others of the family. */
-export interface JudgedPair extends Pair {
+/** Two one-sided tests of a pair by itself; `equivalent` is read off the set. */
+export interface EquivalenceOfMeans extends EquivalenceTest {
+  /** Ratios at level 2·level − 1, not widened for the other pairs: equivalent where they all lie within the limits. */
+  readonly set: RatioSet;
+  readonly setLevel: number;
+}
+
+/** Two of several means, judged together with the others of the family. */
+export interface MeanContrast extends Pair {
   readonly n: readonly [number, number];
   /** First minus second, on the scale of the values. */
   readonly difference: number;
@@ -38,181 +49,176 @@ export interface JudgedPair extends Pair {
   readonly df: number | null;
   readonly statistic: number | null;
   readonly unadjustedPValue: number | null;
-  /** Adjusted for the family. */
+  /** Adjusted for the family in a single step, as the interval is: below 1 − level where that leaves out 0. */
   readonly pValue: number | null;
-  readonly differenceFound: boolean;
-  /** Null without a margin. */
-  readonly equivalence: (EquivalenceTest & { readonly adjustedPValue: number }) | null;
-  readonly verdict: ComparisonVerdict;
-}
-
-/** A judged pair with its simultaneous intervals. */
-export interface MeanContrast extends JudgedPair {
-  /** Interval of the difference, on the scale of the values. */
+  /** Simultaneous interval of the difference, on the scale of the values. */
   readonly lower: number | null;
   readonly upper: number | null;
-  /** Ratios that the data cannot rule out. */
+  /** Ratios that the data cannot rule out, simultaneous as well. */
   readonly ratioSet: RatioSet | null;
+  /** Whether 0 is outside the interval. */
+  readonly differenceFound: boolean;
+  /** Null without a margin. */
+  readonly equivalence: EquivalenceOfMeans | null;
+  readonly verdict: ComparisonVerdict;
 }
 
 /**
  * Which of several means differ, by how much, and which are equivalent within a margin? Contrasts by the layout's own
- * errors, simultaneous intervals and adjusted p-values, ratios by Fieller with the same critical values, equivalence by
- * two one-sided tests adjusted by Holm over the family.
+ * errors with simultaneous intervals, ratios by Fieller with the same critical values. A difference is found where its
+ * interval leaves out 0, equivalence where the ratios at level 2·level − 1 lie within the margin, each pair by itself.
  *
  * @param layout how the values stand to each other
  * @param pairs contrasts to make; pairs that were never tried together are left out
  * @throws NumericalError when level or margin is out of range, or the second mean of a pair is 0
+ * Source Schuirmann 1987, Journal of Pharmacokinetics and Biopharmaceutics 15, 657–680 (equivalence)
  */
 export function compareMeans(
   layout: ComparisonLayout,
   pairs: readonly Pair[],
   options: MeanComparisonOptions,
 ): readonly MeanContrast[] {
-  return judgeMeans(layout, pairs, options).map((judged) => {
-    const means = layout.pairOf(judged);
-    return { ...judged, ...intervalsOf(judged, means, layout, options) };
-  });
-}
-
-/** The verdicts of `compareMeans` without its intervals, whose critical values take most of the time. */
-export function judgeMeans(
-  layout: ComparisonLayout,
-  pairs: readonly Pair[],
-  options: MeanComparisonOptions,
-): readonly JudgedPair[] {
   requireProbability("compareMeans", "level", options.level);
   if (options.margin !== null) requirePositive("compareMeans", "margin", options.margin);
-  const tested = pairs.flatMap((pair) => {
+  const { adjustedPValue, criticalValue } = layout.rule;
+  const family: Family = {
+    adjustedPValue,
+    criticalValue: oncePerDf((df) => criticalValue(options.level, df)),
+  };
+  return pairs.flatMap((pair) => {
     const means = layout.pairOf(pair);
-    return means === null ? [] : [testedPair(pair, means, layout, options)];
+    return means === null ? [] : [contrastOf(pair, means, family, options)];
   });
-  return decideTogether(tested, layout, options);
 }
 
-type TestedPair = Omit<JudgedPair, "equivalence" | "differenceFound" | "verdict"> & {
-  readonly equivalence: EquivalenceTest | null;
-};
+interface Family {
+  readonly criticalValue: (df: number) => number;
+  readonly adjustedPValue: (statistic: number, df: number) => number;
+}
 
-function testedPair(
+/** Critical values take most of the time of a comparison, and pairs with one error share one. */
+function oncePerDf(critical: (df: number) => number): (df: number) => number {
+  const found = new Map<number, number>();
+  return (df) => {
+    const value = found.get(df) ?? critical(df);
+    found.set(df, value);
+    return value;
+  };
+}
+
+const unknown = {
+  standardError: null,
+  df: null,
+  statistic: null,
+  unadjustedPValue: null,
+  pValue: null,
+  lower: null,
+  upper: null,
+  ratioSet: null,
+  differenceFound: false,
+  equivalence: null,
+  verdict: "untested",
+} as const;
+
+function contrastOf(
   { first, second }: Pair,
   means: PairOfMeans,
-  { rule }: ComparisonLayout,
+  { criticalValue, adjustedPValue }: Family,
   options: MeanComparisonOptions,
-): TestedPair {
+): MeanContrast {
   const difference = means.first - means.second;
   const ratio = options.scale === "log" ? Math.exp(difference) : means.first / means.second;
   if (!Number.isFinite(ratio)) throw new NumericalError("compareMeans: a second mean is 0.");
   const known = { first, second, n: means.n, difference, ratio };
-  if (means.error === null) {
-    const unknown = { standardError: null, df: null, statistic: null };
-    return { ...known, ...unknown, unadjustedPValue: null, pValue: null, equivalence: null };
-  }
+  if (means.error === null) return { ...known, ...unknown };
   const { standardError, df } = errorAt(means.error, 1);
   const statistic = difference / standardError;
+  const half = criticalValue(df) * standardError;
+  const [lower, upper] = [difference - half, difference + half];
+  const differenceFound = lower > 0 || upper < 0;
+  const pair = { means, error: means.error, ratio, options };
+  const equivalence = equivalenceOf(pair);
   return {
     ...known,
     standardError,
     df,
     statistic,
     unadjustedPValue: studentTTwoSided(statistic, df),
-    pValue: rule.adjustedPValue(statistic, df),
-    equivalence: equivalenceOf(means, means.error, options),
+    pValue: adjustedPValue(statistic, df),
+    lower,
+    upper,
+    ratioSet: ratiosOf(pair, criticalValue),
+    differenceFound,
+    equivalence,
+    verdict: verdictOf(differenceFound, equivalence?.equivalent ?? false),
   };
 }
 
-function decideTogether(
-  tested: readonly TestedPair[],
-  { adjustment }: ComparisonLayout,
-  { level }: MeanComparisonOptions,
-): readonly JudgedPair[] {
-  const adjusted =
-    adjustment === "holm"
-      ? holmWithGaps(tested.map(({ unadjustedPValue }) => unadjustedPValue))
-      : tested.map(({ pValue }) => pValue);
-  const equivalence = holmWithGaps(tested.map((one) => one.equivalence?.pValue ?? null));
-  return tested.map((one, i) => {
-    const pValue = at(adjusted, i);
-    const adjustedPValue = at(equivalence, i);
-    const differenceFound = pValue !== null && pValue < 1 - level;
-    return {
-      ...one,
-      pValue,
-      differenceFound,
-      equivalence:
-        one.equivalence === null || adjustedPValue === null
-          ? null
-          : { ...one.equivalence, adjustedPValue },
-      verdict: verdictOf(pValue, differenceFound, adjustedPValue, 1 - level),
-    };
-  });
+function verdictOf(different: boolean, equivalent: boolean): ComparisonVerdict {
+  if (equivalent) return different ? "different within the margin" : "equivalent";
+  return different ? "different" : "undecided";
 }
 
-function verdictOf(
-  pValue: number | null,
-  differenceFound: boolean,
-  equivalencePValue: number | null,
-  limit: number,
-): ComparisonVerdict {
-  if (pValue === null) return "untested";
-  if (equivalencePValue !== null && equivalencePValue < limit) return "equivalent";
-  return differenceFound ? "different" : "undecided";
+/** Two means with a known error. */
+interface ErringPair {
+  readonly means: PairOfMeans;
+  readonly error: PairError;
+  readonly ratio: number;
+  readonly options: MeanComparisonOptions;
 }
 
-/** Holm over the tests that were made; the others stay null. */
-function holmWithGaps(pValues: readonly (number | null)[]): readonly (number | null)[] {
-  const made = holm(pValues.filter((pValue) => pValue !== null));
-  let next = 0;
-  return pValues.map((pValue) => (pValue === null ? null : at(made, next++)));
-}
-
-function equivalenceOf(
-  { first, second }: PairOfMeans,
-  error: PairError,
-  { level, scale, margin }: MeanComparisonOptions,
-): EquivalenceTest | null {
-  if (margin === null) return null;
-  const limits = { lower: 1 / (1 + margin), upper: 1 + margin };
+/** Ratios within so many standard errors; by Fieller's set where the values are no logarithms. */
+function ratiosOf(
+  { means: { first, second }, error, ratio, options: { scale } }: ErringPair,
+  criticalValue: (df: number) => number,
+): RatioSet {
   if (scale === "log") {
     const { standardError, df } = errorAt(error, 1);
-    const test = (limit: number) => ({
-      statistic: (first - second - Math.log(limit)) / standardError,
-      df,
-    });
-    return twoOneSidedTests(Math.exp(first - second), limits, test, level);
-  }
-  const test = (limit: number) => {
-    const { standardError, df } = errorAt(error, limit);
-    return { statistic: (first - limit * second) / standardError, df };
-  };
-  return twoOneSidedTests(first / second, limits, test, level);
-}
-
-function intervalsOf(
-  { difference, standardError, df, ratio }: JudgedPair,
-  means: PairOfMeans | null,
-  { rule }: ComparisonLayout,
-  { level, scale }: MeanComparisonOptions,
-): Pick<MeanContrast, "lower" | "upper" | "ratioSet"> {
-  const error = means?.error ?? null;
-  if (means === null || error === null || standardError === null || df === null) {
-    return { lower: null, upper: null, ratioSet: null };
-  }
-  const half = rule.criticalValue(level, df) * standardError;
-  const [lower, upper] = [difference - half, difference + half];
-  if (scale === "log") {
-    const ratioSet = { shape: "interval", lower: Math.exp(lower), upper: Math.exp(upper) } as const;
-    return { lower, upper, ratioSet };
+    const half = criticalValue(df) * standardError;
+    const difference = first - second;
+    return {
+      shape: "interval",
+      lower: Math.exp(difference - half),
+      upper: Math.exp(difference + half),
+    };
   }
   const parts = {
-    numerator: means.first,
-    denominator: means.second,
+    numerator: first,
+    denominator: second,
     numeratorVariance: error.firstVariance,
     denominatorVariance: error.secondVariance,
     covariance: error.covariance,
   };
-  const critical = rule.criticalValue(level, error.at(ratio).df);
-  return { lower, upper, ratioSet: fiellerSet(parts, critical) };
+  return fiellerSet(parts, criticalValue(error.at(ratio).df));
+}
+
+function equivalenceOf(pair: ErringPair): EquivalenceOfMeans | null {
+  const { ratio, options } = pair;
+  const { level, margin } = options;
+  if (margin === null) return null;
+  const limits = { lower: 1 / (1 + margin), upper: 1 + margin };
+  const set = ratiosOf(pair, (df) => studentTQuantile(level, df));
+  return {
+    ...twoOneSidedTests(ratio, limits, testOf(pair), level),
+    equivalent: liesWithin(set, limits),
+    set,
+    // 0.9 and not 0.8999999999999999, which people and tables would have to read.
+    setLevel: Math.round(1e12 * (2 * level - 1)) / 1e12,
+  };
+}
+
+/** t statistic of the hypothesis that the ratio is the given limit. */
+function testOf({ means: { first, second }, error, options }: ErringPair) {
+  return (limit: number) => {
+    const { standardError, df } = errorAt(error, options.scale === "log" ? 1 : limit);
+    const distance =
+      options.scale === "log" ? first - second - Math.log(limit) : first - limit * second;
+    return { statistic: distance / standardError, df };
+  };
+}
+
+function liesWithin(set: RatioSet, { lower, upper }: Limits): boolean {
+  return set.shape === "interval" && set.lower > lower && set.upper < upper;
 }
 
 /** Standard error and degrees of freedom of first − ratio·second. */

@@ -31,6 +31,15 @@ describe("what flags say of an analysis", () => {
   });
 });
 
+describe("what flags say of how products are judged", () => {
+  it("is the same for a report and for a plan", () => {
+    const values = { reference: "pea", spreadLaw: "common", margin: 0.03 };
+    const judged = { reference: "pea", spread: "common", equivalenceMargin: 0.03 };
+    expect(analysisGiven(values).comparison).toEqual(judged);
+    expect(trialGiven(values)).toEqual(judged);
+  });
+});
+
 describe("what flags say of a trial", () => {
   it("is that contrasts are made within blocks where it is said", () => {
     expect(trialGiven({ blocks: true, catches: 3 })).toEqual({

@@ -121,9 +121,18 @@ describe("two routes to one answer", () => {
       plainDesign,
     );
     present(result.density).contrasts.forEach(({ difference, pValue }, i) => {
-      expect(difference.value).toBeCloseTo(present(textbook[i]).difference, 16);
+      expect(present(difference).value).toBeCloseTo(present(textbook[i]).difference, 16);
       expect(pValue).toBeCloseTo(present(present(textbook[i]).pValue), 12);
     });
+  });
+
+  it("judges volumes within blocks as a comparison of products does: one spread, on logarithms", async () => {
+    const result = explain(await productTrialCatches(), { blocks: "day" });
+    const density = present(result.density);
+    expect(density.method).toBe("tukey-blocks");
+    expect(density.contrasts.every(({ difference }) => difference === null)).toBe(true);
+    const apart = explain(await productTrialCatches(), { blocks: "day", spread: "separate" });
+    expect(present(apart.density).method).toBe("paired-bonferroni");
   });
 
   it("has R's lm and anova for fills within products, and for product after density", async () => {

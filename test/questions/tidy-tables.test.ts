@@ -94,7 +94,9 @@ describe("tables of a comparison", () => {
         difference_kg_per_turn: present(contrast.difference).value,
         difference_lower: present(contrast.difference?.interval).lower,
         p_adjusted: contrast.pValue,
-        p_equivalence: present(contrast.equivalence).adjustedPValue,
+        p_equivalence: present(contrast.equivalence).pValue,
+        equivalence_level: 0.9,
+        paired_verdict: null,
         verdict: contrast.verdict,
         margin: 0.02,
       });
@@ -104,6 +106,23 @@ describe("tables of a comparison", () => {
       expect(products[i]).toMatchObject({
         product: product.product,
         value: product.estimate.value,
+      });
+    });
+  });
+
+  it("hold what the same pairs come to with spreads not assumed alike, where one is pooled", async () => {
+    const options = productComparisonOptions(trialOptions, { blocks: "day" });
+    const result = productComparison(await productTrialModel(), options);
+    const rows = contrastTable(result);
+    result.contrasts.forEach(({ notAlike, ratio }, i) => {
+      const [own, beside] = [ratio.set, present(notAlike).ratio.set];
+      expect(rows[i]).toMatchObject({
+        scale: "log",
+        method: "tukey-blocks",
+        ratio_lower: own?.shape === "interval" ? own.lower : null,
+        paired_ratio_upper: beside?.shape === "interval" ? beside.upper : null,
+        paired_df: 4,
+        paired_verdict: notAlike?.verdict,
       });
     });
   });

@@ -45,4 +45,32 @@ describe("what sentences tell of simulations", () => {
       heavyTails: rangeOf(convincing("heavy")).highest,
     });
   });
+
+  it("is what the blocks study holds", () => {
+    interface Ways {
+      readonly tukey: { covered: number; equivalentAtMargin: number };
+      readonly dunnett: { covered: number };
+      readonly paired: { covered: number };
+    }
+    const { equal, unlike, gamesHowell } = read("blocks-study") as {
+      equal: readonly Ways[];
+      unlike: readonly Ways[];
+      gamesHowell: readonly { spreads: readonly number[]; anyFalse: number }[];
+    };
+    const anyFalse = (cells: readonly Ways[], way: keyof Ways) =>
+      rangeOf(cells.map((cell) => 1 - cell[way].covered));
+    const pooled = (way: keyof Ways) => ({
+      alike: anyFalse(equal, way),
+      unlike: anyFalse(unlike, way),
+    });
+    const equivalent = unlike.map(({ tukey }) => tukey.equivalentAtMargin);
+    expect(studied.blocks).toEqual({
+      "tukey-blocks": pooled("tukey"),
+      "dunnett-blocks": pooled("dunnett"),
+      paired: anyFalse([...equal, ...unlike], "paired"),
+      equivalentAtMargin: rangeOf(equivalent).highest,
+    });
+    const unequal = gamesHowell.filter(({ spreads }) => new Set(spreads).size > 1);
+    expect(studied.gamesHowell).toEqual(rangeOf(unequal.map((one) => one.anyFalse)));
+  });
 });

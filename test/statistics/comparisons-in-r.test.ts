@@ -11,7 +11,7 @@ import { predict } from "../../src/statistics/prediction.ts";
 import { regression } from "../../src/statistics/regression.ts";
 import { sampleOf } from "../../src/statistics/sample.ts";
 import { compareScatter } from "../../src/statistics/scatter-comparison.ts";
-import { allPairs } from "../../src/statistics/simultaneous.ts";
+import { allPairs, dunnettRule } from "../../src/statistics/simultaneous.ts";
 import { tTestPower } from "../../src/statistics/t-test-power.ts";
 import { welchOneWay } from "../../src/statistics/welch.ts";
 import { plainDesign, welchTest } from "../support/comparisons.ts";
@@ -167,16 +167,65 @@ describe("comparisons within blocks", () => {
     });
   });
 
-  it("has pairwise.t.test's paired p-values with Holm's adjustment", async () => {
+  it("has TukeyHSD's limits and qtukey's for few blocks", async () => {
+    const blocks = [
+      [0.301, 0.31, 0.297],
+      [0.295, 0.309, 0.296],
+      [0.306, 0.318, 0.304],
+      [0.298, 0.306, 0.29],
+    ];
+    const wanted = rowsOf(
+      await evalR(
+        `d <- data.frame(y = y, block = factor(rep(1:4, each = 3)), product = factor(rep(1:3, 4)))
+         TukeyHSD(aov(y ~ block + product, d), "product")[[1]]`,
+        { y: blocks.flat() },
+      ),
+      4,
+    );
+    const { contrasts: found } = compareBlocks(blocks, { ...plainDesign, spread: "common" });
+    expect(wanted).toHaveLength(3);
+    found.forEach((contrast, i) => {
+      const [difference, lower, upper, p] = present(wanted[i]);
+      expectDigits(-contrast.difference, difference, 12);
+      expectDigits(-present(contrast.upper), lower, 6);
+      expectDigits(-present(contrast.lower), upper, 6);
+      expect(Math.abs(present(contrast.pValue) - present(p))).toBeLessThan(1e-6);
+    });
+  });
+
+  it.each([
+    [2, 6],
+    [3, 9],
+  ])(
+    "has Dunnett's critical value for %d products against one on %d degrees of freedom",
+    async (k, df) => {
+      const [wanted] = await evalR(
+        `inside <- function(d) integrate(function(z)
+         dnorm(z) * (pnorm(d * sqrt(2) - z) - pnorm(-d * sqrt(2) - z))^k, -9, 9, rel.tol = 1e-11)$value
+       missed <- function(c) integrate(function(s) sapply(s, function(one)
+         inside(c * one) * 2 * one * df * dchisq(df * one^2, df)), 0, 5, rel.tol = 1e-10)$value - 0.95
+       uniroot(missed, c(2, 4), tol = 1e-10)$root`,
+        { k, df },
+      );
+      const loadings = Array.from({ length: k }, () => Math.SQRT1_2);
+      expectDigits(dunnettRule(loadings).criticalValue(0.95, df), wanted, 8);
+    },
+  );
+
+  it("has pairwise.t.test's paired p-values with Bonferroni's adjustment, beside a common spread too", async () => {
     const wanted = await evalR(
-      `p <- pairwise.t.test(morley$Speed, morley$Expt, paired = TRUE, p.adjust.method = "holm")$p.value
+      `p <- pairwise.t.test(morley$Speed, morley$Expt, paired = TRUE, p.adjust.method = "bonferroni")$p.value
        p[lower.tri(p, diag = TRUE)]`,
     );
-    const { contrasts: found } = compareBlocks(await blocksOfRuns(), plainDesign);
+    const blocks = await blocksOfRuns();
+    const separate = compareBlocks(blocks, plainDesign);
+    const common = compareBlocks(blocks, { ...plainDesign, spread: "common" });
     expect(wanted).toHaveLength(10);
-    found.forEach(({ pValue }, i) => {
+    separate.contrasts.forEach(({ pValue }, i) => {
       expectDigits(pValue, wanted[i], 10);
     });
+    expect(separate.notAlike).toBeNull();
+    expect(common.notAlike).toEqual(separate.contrasts);
   });
 });
 

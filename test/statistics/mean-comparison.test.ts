@@ -38,9 +38,46 @@ describe("two groups by themselves", () => {
     );
   });
 
-  it("keep the p-value of one equivalence test as it is", () => {
-    const { equivalence } = only(compareMeans(layout, pairs, { ...plain, margin: 0.1 }));
-    expect(present(equivalence).adjustedPValue).toBe(present(equivalence).pValue);
+  it("are equivalent exactly where their ratios at 90 % lie within the margin, as both one-sided tests say", () => {
+    const equivalenceAt = (margin: number) =>
+      present(only(compareMeans(layout, pairs, { ...plain, margin })).equivalence);
+    const { set, setLevel } = equivalenceAt(0.1);
+    expect(setLevel).toBe(0.9);
+    if (set.shape !== "interval") throw new Error(`It is a ${set.shape}.`);
+    const narrowest = Math.max(set.upper - 1, 1 / set.lower - 1);
+    for (const [margin, equivalent] of [
+      [narrowest * 1.001, true],
+      [narrowest * 0.999, false],
+    ] as const) {
+      expect(equivalenceAt(margin).equivalent).toBe(equivalent);
+      expect(equivalenceAt(margin).pValue < 0.05).toBe(equivalent);
+    }
+  });
+});
+
+describe("the four outcomes", () => {
+  const verdictOf = (shift: number, margin: number | null) => {
+    const layout = blockLayout(
+      [0, 0.011, -0.008, 0.004].map((block, i) => [
+        block + shift + present([0.002, -0.001, 0, -0.001][i]),
+        block,
+      ]),
+      pairs,
+      null,
+      "common",
+    );
+    return only(compareMeans(layout, pairs, { level: 0.95, scale: "log", margin })).verdict;
+  };
+
+  it.each([
+    [0.05, 0.02, "different"],
+    [0.0001, 0.02, "equivalent"],
+    [0.008, 0.02, "different within the margin"],
+    [0.001, 0.001, "undecided"],
+    [0.001, null, "undecided"],
+    [0.05, null, "different"],
+  ] as const)("of a shift of %d and a margin of %d: %s", (shift, margin, verdict) => {
+    expect(verdictOf(shift, margin)).toBe(verdict);
   });
 });
 

@@ -31,7 +31,14 @@ import {
   wheelDrive,
 } from "./field-answers.ts";
 import { aLog, needed, priced, skipped, someTime, someTrial } from "./planning-answers.ts";
-import { compared, explained, fillsOf, fourProducts, planned } from "./product-answers.ts";
+import {
+  compared,
+  explained,
+  fillsOf,
+  fourProducts,
+  inBlocks,
+  planned,
+} from "./product-answers.ts";
 import { present } from "./reference.ts";
 import { inventedFills } from "./simulated-fills.ts";
 
@@ -272,6 +279,15 @@ const sections: readonly Occasion[] = [
       productComparisonSection(compared(fourProducts, given), words, "a"),
     ),
   ),
+  ...[{}, products, { reference: "pea", equivalenceMargin: 0.001 }].map((given) =>
+    part(`products in blocks with ${JSON.stringify(given)}`, (words) =>
+      productComparisonSection(
+        compared(inBlocks(fourProducts), { blocks: "block", ...given }),
+        words,
+        "a",
+      ),
+    ),
+  ),
   part("nothing to compare", (words) =>
     productComparisonSection(compared(fillsOf("wheat", [0.4])), words, "a"),
   ),
@@ -282,6 +298,9 @@ const sections: readonly Occasion[] = [
     explainingVariablesSection(explained(fillsOf("wheat", [0.4, 0.41])), words, "a"),
   ),
   part("a trial plan", (words) => trialPlanSection(planned(products), words, "a")),
+  part("a trial plan within blocks", (words) =>
+    trialPlanSection(planned({ ...products, analysis: "blocks", reference: "pea" }), words, "a"),
+  ),
   part("a ground-wheel drive", (words) =>
     settingSection(set({ ...wheelDrive, ...speeds, ...wanted }), words, "a"),
   ),

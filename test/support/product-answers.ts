@@ -41,6 +41,11 @@ export const fourProducts: readonly Catch[] = [
   ...fillsOf("rye", [0.36], { bulkDensityKgPerM3: 700 }),
 ];
 
+/** The same with the first fill of every product in one block, the second in the next, and so on. */
+export function inBlocks(catches: readonly Catch[]): readonly Catch[] {
+  return catches.map((row) => ({ ...row, extra: { block: String(row.fill) } }));
+}
+
 export function compared(catches: readonly Catch[], given: Partial<ProductComparisonChoices> = {}) {
   const model = fitModel(catches, trialOptions);
   return productComparison(model, productComparisonOptions(trialOptions, given));

@@ -1,6 +1,11 @@
 import { sampleVariance } from "simple-statistics";
 import { at } from "../../errors/at.ts";
-import { compareProducts, pairsOfProducts } from "../../model/compare-products.ts";
+import {
+  type ComparisonDesign,
+  compareProducts,
+  pairsOfProducts,
+} from "../../model/compare-products.ts";
+import { designed } from "../../model/comparison-design.ts";
 import type { Fill } from "../../model/meters.ts";
 import type { ProductGroup } from "../../model/product-groups.ts";
 import { tEstimate } from "../../model/t-estimate.ts";
@@ -33,20 +38,18 @@ export function densityExplanation(
 ): DensityExplanation | null {
   if (groups.length === 0) return null;
   const usable = groups.filter(({ fills }) => fills.length >= fewestFills);
-  const design = {
+  const design = designed(usable, {
     ...options,
     reference: null,
-    scale: "as measured",
+    scale: "by design",
     equivalenceMargin: null,
-  } as const;
+  });
   const comparable = pairsOfProducts(usable, null).length > 0;
   const volumes = comparable ? compareProducts(usable, design, volumeOf) : null;
   const deliveries = comparable
     ? compareProducts(usable, design, ({ delivery }) => delivery)
     : null;
-  const contrasts = (volumes?.contrasts ?? []).map((one) =>
-    volumeContrast(one, usable, options.level),
-  );
+  const contrasts = (volumes?.contrasts ?? []).map((one) => volumeContrast(one, usable, design));
   return {
     verdict: verdictOf(deliveries?.contrasts ?? [], contrasts),
     products: groups.map((group) => productVolume(group, options.level)),
@@ -97,20 +100,25 @@ function productVolume({ product, fills }: ProductGroup, level: number): Product
 function volumeContrast(
   contrast: MeanContrast,
   groups: readonly ProductGroup[],
-  level: number,
+  { scale, level }: ComparisonDesign,
 ): VolumeContrast {
   const { difference, standardError, df, lower, upper, ratio, ratioSet } = contrast;
   return {
     first: at(groups, contrast.first).product,
     second: at(groups, contrast.second).product,
-    difference: {
-      value: difference,
-      unit: "m³/turn",
-      standardError,
-      df,
-      interval:
-        lower === null || upper === null ? null : { lower, upper, level, about: "difference" },
-    },
+    difference:
+      scale === "log"
+        ? null
+        : {
+            value: difference,
+            unit: "m³/turn",
+            standardError,
+            df,
+            interval:
+              lower === null || upper === null
+                ? null
+                : { lower, upper, level, about: "difference" },
+          },
     ratio: { value: ratio, unit: "ratio", level, set: ratioSet },
     pValue: contrast.pValue,
     differenceFound: contrast.differenceFound,

@@ -29,8 +29,7 @@ export const explainingVariablesRules = {
   /** Bulk density of a product not tried yet, kg/m³, to predict its delivery; null: no prediction. */
   newDensityKgPerM3: option(null, positiveOrNull),
   /** As for a comparison of products; used to compare volumes per turn. */
-  // As in a comparison of products: a common spread is a claim.
-  spread: option("separate", oneOf("separate", "common")),
+  spread: option("by design", oneOf("by design", "separate", "common")),
   blocks: option(null, orNull(text)),
 };
 

@@ -82,7 +82,8 @@ export interface ProductVolume {
 export interface VolumeContrast {
   readonly first: string;
   readonly second: string;
-  readonly difference: Estimate<"m³/turn">;
+  /** Null on the log scale, which blocks are compared on. */
+  readonly difference: Estimate<"m³/turn"> | null;
   readonly ratio: {
     readonly value: number;
     readonly unit: "ratio";

@@ -1,10 +1,11 @@
 import { at } from "../../errors/at.ts";
 import type { ComparedProducts } from "../../model/compare-products.ts";
+import type { Designed } from "../../model/comparison-design.ts";
 import type { ProductGroup } from "../../model/product-groups.ts";
 import { type Caution, caution } from "../../results/caution.ts";
 import { bartlettTest } from "../../statistics/bartlett.ts";
 import { completeBlocks } from "../../statistics/comparison-layout.ts";
-import type { JudgedPair } from "../../statistics/mean-comparison.ts";
+import type { MeanContrast } from "../../statistics/mean-comparison.ts";
 import { sampleOf } from "../../statistics/sample.ts";
 import { pairsAsked } from "./pairs.ts";
 import type { ProductComparisonOptions, ProductScatterComparison } from "./result.ts";
@@ -17,9 +18,9 @@ export interface ComparisonFindings {
   /** Null when fewer than two can be. */
   readonly compared: ComparedProducts | null;
   /** By catches as if they were fills. */
-  readonly byCatches: readonly JudgedPair[];
+  readonly byCatches: readonly MeanContrast[];
   readonly scatter: ProductScatterComparison;
-  readonly options: ProductComparisonOptions;
+  readonly options: Designed<ProductComparisonOptions>;
 }
 
 const comfortableFills = 4;
@@ -67,13 +68,14 @@ function aboutBlocks({ usable, compared, options }: ComparisonFindings): Caution
   }
   const rows = compared?.blocks?.rows ?? [];
   const complete = completeBlocks(rows).length;
+  const pooled = options.spread === "common";
   const without = usable.flatMap(({ fills }) => fills).filter(({ block }) => block === null).length;
   const wanted = pairsAsked(usable, options).length;
   const untried = wanted - (compared?.contrasts.length ?? 0);
   return [
     ...(without > 0 ? [caution("fills-without-block", {}, { fills: without })] : []),
     ...(complete < rows.length
-      ? [caution("blocks-incomplete", {}, { blocks: rows.length, complete })]
+      ? [caution("blocks-incomplete", {}, { blocks: rows.length, complete, pooled })]
       : []),
     ...(untried > 0 ? [caution("pairs-share-no-blocks", {}, { pairs: untried })] : []),
   ];

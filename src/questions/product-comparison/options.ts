@@ -16,11 +16,16 @@ export const productComparisonRules = {
   reference: option(null, orNull(text)),
   /** Which pairs are told of. Their intervals hold together with those of all pairs, whichever are told. */
   pairs: option("all", oneOf("all", "sharing a bin")),
-  /** Whether fills of every product spread alike (a claim of the person's, never found by a test) or each its own way. */
-  // Fills of one product may spread more than those of another; a common spread is a claim, so it must be made.
-  spread: option("separate", oneOf("separate", "common")),
-  /** "log" compares ratios of geometric means: for spreads that grow with the delivery. */
-  scale: option("as measured", oneOf("as measured", "log")),
+  /**
+   * Whether fills of every product spread alike (one spread is estimated) or each its own way. "by design": alike within
+   * 2 to 8 complete blocks of three products or more, else each its own way.
+   */
+  // With few blocks a pair by itself says next to nothing; elsewhere a common spread is a claim that must be made. A test
+  // of spreads could not choose: with few fills it finds nothing.
+  spread: option("by design", oneOf("by design", "separate", "common")),
+  /** "log" compares ratios of geometric means; "by design": within blocks. */
+  // A block that makes one product heavier makes the others heavier in proportion, and so do spreads grow.
+  scale: option("by design", oneOf("by design", "as measured", "log")),
   /** What fills of different products share: "bin", "date", or a column of the file, such as "day"; null: nothing. */
   // Pairing by a block that fills do not share loses degrees of freedom for nothing.
   blocks: option(null, orNull(text)),

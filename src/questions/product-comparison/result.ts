@@ -1,3 +1,4 @@
+import type { ComparisonScale } from "../../model/comparison-design.ts";
 import type { Caution } from "../../results/caution.ts";
 import type { Estimate } from "../../results/estimate.ts";
 import type { ComparisonMethod } from "../../statistics/comparison-layout.ts";
@@ -24,17 +25,15 @@ export interface ProductEstimate {
   readonly bins: readonly string[];
   readonly fills: number;
   readonly catches: number;
-  /** Mean over fills (geometric on the log scale), t on fills − 1; not adjusted for the comparison. */
+  /** Mean over fills, t on fills − 1; not adjusted for the comparison. */
   readonly estimate: Estimate<"kg/turn">;
   /** Relative fill-to-fill spread, shown and not tested: with few fills even a doubled spread is rarely found. */
   readonly spread: Estimate<"fraction"> | null;
   readonly points: readonly ProductPoint[];
 }
 
-/** Two products compared, together with the other pairs of the trial. */
-export interface ProductContrast {
-  readonly first: string;
-  readonly second: string;
+/** What the fills say of two products, together with the other pairs of the trial. */
+export interface ContrastOfProducts {
   /** Fills, or shared blocks, behind each of the two. */
   readonly n: readonly [first: number, second: number];
   /** First minus second; simultaneous interval about "difference". Null on the log scale, where ratios are compared. */
@@ -49,21 +48,35 @@ export interface ProductContrast {
   readonly statistic: number | null;
   readonly df: number | null;
   readonly unadjustedPValue: number | null;
-  /** Adjusted for all pairs of the comparison. */
+  /** Adjusted in a single step for all pairs, as the interval is. */
   readonly pValue: number | null;
+  /** Whether the simultaneous interval leaves out equality. */
   readonly differenceFound: boolean;
-  /** Null without a margin. */
+  /** Null without a margin, or where nothing scatters. */
   readonly equivalence: Equivalence | null;
   readonly verdict: ComparisonVerdict;
 }
 
-/** Two one-sided tests of the ratio against limits given beforehand. */
+/** Two products compared. */
+export interface ProductContrast extends ContrastOfProducts {
+  readonly first: string;
+  readonly second: string;
+  /**
+   * Beside one spread pooled over blocks: the same pair with spreads not assumed alike, by a paired t test on its own
+   * blocks with Bonferroni's adjustment. Null where no spread is pooled within blocks.
+   */
+  readonly notAlike: ContrastOfProducts | null;
+}
+
+/** Whether a pair is equivalent within limits given beforehand; each pair by itself. */
 export interface Equivalence {
   readonly lowerLimit: number;
   readonly upperLimit: number;
+  /** Ratios at `level`, 2 × the level of the comparison − 1: equivalent where they all lie within the limits. */
+  readonly set: RatioSet;
+  readonly level: number;
+  /** Of two one-sided tests. */
   readonly pValue: number;
-  /** Adjusted by Holm for all pairs of the comparison. */
-  readonly adjustedPValue: number;
 }
 
 /** Catch scatter of one product: how much catches of one fill differ. */
@@ -91,7 +104,7 @@ export interface ScatterContrast {
   /** Ratio of standard deviations relative to the delivery; null by a test that gives none. */
   readonly ratio: Estimate<"ratio"> | null;
   readonly unadjustedPValue: number | null;
-  /** Adjusted by Holm for all pairs. */
+  /** Adjusted by Bonferroni for all pairs, as the interval is. */
   readonly pValue: number | null;
   readonly differenceFound: boolean;
 }
@@ -116,6 +129,8 @@ export interface ProductComparison {
     readonly blocks: { readonly count: number; readonly complete: number } | null;
   };
   readonly products: readonly ProductEstimate[];
+  /** On which products were compared: as asked, or by design. */
+  readonly scale: ComparisonScale;
   /** Null when fewer than two products have two fills. */
   readonly method: ComparisonMethod | null;
   /** F test that no product differs at all. */

@@ -6,14 +6,12 @@ import type { ProductGroup } from "../../model/product-groups.ts";
 import { agreeExactly } from "../../model/totals.ts";
 import type { Estimate } from "../../results/estimate.ts";
 import { brownForsythe, suitsBrownForsythe } from "../../statistics/brown-forsythe.ts";
-import { holm } from "../../statistics/multiplicity.ts";
 import {
   chiSquaredVariationInterval,
   compareScatter,
   type Scatter,
 } from "../../statistics/scatter-comparison.ts";
 import type { Pair } from "../../statistics/simultaneous.ts";
-
 import { median } from "../../statistics/summary.ts";
 import type { ProductScatter, ProductScatterComparison, ScatterContrast } from "./result.ts";
 
@@ -47,11 +45,12 @@ export function scatterComparison(
 
 type Unadjusted = Omit<ScatterContrast, "pValue" | "differenceFound">;
 
+/** By Bonferroni, as the intervals are, so that the two never contradict. */
 function adjusted(contrasts: readonly Unadjusted[], level: number): readonly ScatterContrast[] {
-  const tested = contrasts.flatMap(({ unadjustedPValue }) => unadjustedPValue ?? []);
-  const adjustedPValues = [...holm(tested)];
   return contrasts.map((contrast) => {
-    const pValue = contrast.unadjustedPValue === null ? null : (adjustedPValues.shift() ?? null);
+    const { unadjustedPValue } = contrast;
+    const pValue =
+      unadjustedPValue === null ? null : Math.min(1, contrasts.length * unadjustedPValue);
     return { ...contrast, pValue, differenceFound: pValue !== null && pValue < 1 - level };
   });
 }

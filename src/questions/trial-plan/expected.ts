@@ -1,4 +1,6 @@
 import { sum } from "simple-statistics";
+import { spreadFor } from "../../model/comparison-design.ts";
+import { chiSquaredQuantile } from "../../numeric/distributions/chi-squared.ts";
 import { studentTQuantile } from "../../numeric/distributions/student-t.ts";
 import {
   equivalencePower,
@@ -8,7 +10,9 @@ import {
 } from "../../statistics/equivalence-power.ts";
 import {
   bonferroniRule,
+  dunnettRule,
   type SimultaneousRule,
+  type SpreadLaw,
   studentizedRangeRule,
 } from "../../statistics/simultaneous.ts";
 import { tTestPower } from "../../statistics/t-test-power.ts";
@@ -25,24 +29,33 @@ export function spreadOfFills(options: TrialPlanOptions): number {
   return Math.sqrt(options.fillSpread ** 2 + (relative ** 2 * turns) / turnsOfFill);
 }
 
-export function pairsPlanned({ products }: TrialPlanOptions): number {
-  return (products.length * (products.length - 1)) / 2;
+/** Every two products, or every other one against the reference. */
+export function pairsPlanned({ products, reference }: TrialPlanOptions): number {
+  return reference === null ? (products.length * (products.length - 1)) / 2 : products.length - 1;
 }
 
 /** What so many fills of each product can be expected to give. */
 export function expectedContrast(options: TrialPlanOptions, fills: number): ExpectedContrast {
   const { level, difference, products } = options;
-  const { rule, errorDf, dfs } = judgement(options, fills);
+  const spread = spreadPlanned(options, fills);
+  const { rule, errorDf, dfs } = judgement(options, spread, fills);
   const planned = { standardError: spreadOfFills(options) * Math.sqrt(2 / fills), df: errorDf };
   const effect = difference / planned.standardError;
   const judged = dfs.map(({ df, weight }) => ({ weight, critical: rule.criticalValue(level, df) }));
+  const critical = sum(judged.map((one) => one.weight * one.critical));
   return {
     fills,
     catches: fills * products.length * treatmentsOf(options).length,
-    halfWidth: sum(judged.map((one) => one.weight * one.critical)) * planned.standardError,
+    spread,
+    halfWidth: critical * planned.standardError * medianDeviation(errorDf),
     power: totalChance(judged.map((one) => one.weight * tTestPower(effect, errorDf, one.critical))),
     equivalencePower: chanceOfEquivalence(options, planned, dfs),
   };
+}
+
+/** What half of all estimated standard deviations stay below, for a true one of 1. */
+function medianDeviation(df: number): number {
+  return Math.sqrt(chiSquaredQuantile(0.5, df) / df);
 }
 
 /** Weights sum to 1 but for rounding, which must not make a chance of more than 1. */
@@ -51,16 +64,26 @@ function totalChance(parts: readonly number[]): number {
 }
 
 function chanceOfEquivalence(
-  { level, equivalenceMargin }: TrialPlanOptions,
+  { level, equivalenceMargin, analysis }: TrialPlanOptions,
   planned: PlannedContrast,
   dfs: readonly PossibleDf[],
 ): number | null {
   if (equivalenceMargin === null) return null;
-  const limits = { lower: 1 / (1 + equivalenceMargin) - 1, upper: equivalenceMargin };
+  const most = 1 + equivalenceMargin;
+  // Within blocks logarithms are compared.
+  const limits =
+    analysis === "blocks"
+      ? { lower: -Math.log(most), upper: Math.log(most) }
+      : { lower: 1 / most - 1, upper: most - 1 };
   const chances = dfs.map(
     ({ df, weight }) => weight * equivalencePower(0, planned, limits, studentTQuantile(level, df)),
   );
   return totalChance(chances);
+}
+
+function spreadPlanned({ spread, analysis, products }: TrialPlanOptions, fills: number): SpreadLaw {
+  const blocks = { products: products.length, complete: fills, blocks: fills };
+  return spreadFor(spread, analysis === "blocks" ? blocks : null);
 }
 
 /** How the contrasts will be judged. */
@@ -72,13 +95,16 @@ interface Judgement {
   readonly dfs: readonly PossibleDf[];
 }
 
-function judgement(options: TrialPlanOptions, fills: number): Judgement {
-  const { analysis, spread, products } = options;
+function judgement(options: TrialPlanOptions, spread: SpreadLaw, fills: number): Judgement {
+  const { analysis, products, reference } = options;
   const exactly = (df: number) => ({ errorDf: df, dfs: [{ df, weight: 1 }] });
   if (analysis === "blocks" && spread === "separate") {
     return { rule: bonferroniRule(pairsPlanned(options)), ...exactly(fills - 1) };
   }
-  const rule = studentizedRangeRule(products.length);
+  const rule =
+    reference === null
+      ? studentizedRangeRule(products.length)
+      : dunnettRule(products.slice(1).map(() => Math.SQRT1_2));
   if (spread === "common") {
     const perBlock = analysis === "blocks" ? products.length - 1 : products.length;
     return { rule, ...exactly((fills - 1) * perBlock) };

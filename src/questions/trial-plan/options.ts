@@ -53,8 +53,10 @@ export const trialPlanRules = {
   seed: option(1, count(0)),
   /** Whether the contrasts will be made within blocks, or between fills as if blocks shared nothing. */
   analysis: option("fills", oneOf("fills", "blocks")),
-  /** Whether a common spread of all products will be declared. */
-  spread: option("separate", oneOf("separate", "common")),
+  /** As for a comparison of products: "by design" is common within up to 8 blocks of three products or more. */
+  spread: option("by design", oneOf("by design", "separate", "common")),
+  /** Product that every other one will be compared with; null: all pairs. */
+  reference: option(null, orNull(text)),
   /** Assumed spread between fills of one product (apart from what blocks share), relative. */
   // No published figure; the middle of 1–6 %, a reading of how far lots, moisture and filling move bulk density.
   fillSpread: option(0.03, fraction),
@@ -84,6 +86,9 @@ export function trialPlanOptions(
 ): TrialPlanOptions {
   const chosen = resolve(trialPlanRules, given);
   checkRows(chosen);
+  const { reference, products } = chosen;
+  if (reference !== null && !products.includes(reference))
+    throw new OptionError("reference", reference, `one of ${products.join(", ")}`);
   if (chosen.equivalenceMargin !== null && chosen.level <= 0.5)
     throw new OptionError("level", chosen.level, "above 0.5 with a margin");
   return chosen;

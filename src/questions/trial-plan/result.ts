@@ -1,4 +1,5 @@
 import type { Caution } from "../../results/caution.ts";
+import type { SpreadLaw } from "../../statistics/simultaneous.ts";
 import type { TrialPlanOptions } from "./options.ts";
 
 export type { TrialPlanOptions };
@@ -20,11 +21,13 @@ export type SheetRow = Readonly<Record<string, string | number | null>>;
 export interface ExpectedContrast {
   readonly fills: number;
   readonly catches: number;
-  /** Half-width of the simultaneous interval of a difference of two products, relative to the delivery. */
+  /** Whether one spread will be estimated for all products, or one for each pair. */
+  readonly spread: SpreadLaw;
+  /** Half-width of the simultaneous interval of a difference of two products that half of such trials stay below, relative. */
   readonly halfWidth: number;
   /** Chance that a pair that differs by the difference of interest is found to. */
   readonly power: number;
-  /** Chance that a pair that does not differ at all is shown equivalent, unadjusted; null without a margin. */
+  /** Chance that a pair that does not differ at all is shown equivalent, each by itself; null without a margin. */
   readonly equivalencePower: number | null;
 }
 
@@ -44,7 +47,7 @@ export interface TrialPlan {
   readonly rows: readonly SheetRow[];
   /** Relative standard deviation of one fill's delivery as estimated: spread between fills and catch scatter. */
   readonly spreadOfFills: number;
-  /** Pairs of products. */
+  /** Pairs of products that will be compared. */
   readonly contrasts: number;
   readonly expected: ExpectedContrast;
   /** The same for fewer and more fills of each product. */

@@ -1,4 +1,5 @@
-import { productContrastsChart, productEstimatesChart } from "../../charts/product-comparison.ts";
+import { productEstimatesChart } from "../../charts/product-comparison.ts";
+import { productContrastsChart } from "../../charts/product-contrasts.ts";
 import type { ProductComparison } from "../../questions/product-comparison/result.ts";
 import type { Estimate } from "../../results/estimate.ts";
 import type { Words } from "../../wording/words.ts";
@@ -15,7 +16,9 @@ export function productComparisonSection(
   return blocks(
     paragraph(say.sentence(result), "lead"),
     chart(`${id}-contrasts`, productContrastsChart(result, words)),
+    paragraph(say.charts.contrasts.lines(result), "small"),
     list(result.contrasts.map((contrast) => say.contrast(contrast, result))),
+    paragraph(say.pooled(result)),
     chart(`${id}-estimates`, productEstimatesChart(result, words)),
     paragraph(say.scatterSentence(result)),
     details(
@@ -35,8 +38,9 @@ function contrastTable(result: ProductComparison, words: Words, id: string) {
   const { format, productComparison } = words;
   const say = productComparison.contrasts;
   const size = largestDelivery(result);
-  const hasDifferences = result.options.scale !== "log";
+  const hasDifferences = result.scale !== "log";
   const hasMargin = result.options.equivalenceMargin !== null;
+  const isPooled = result.contrasts.some(({ notAlike }) => notAlike !== null);
   const p = (value: number | null | undefined) =>
     value == null ? productComparison.unknown : format.pNumber(value);
   const kilograms = (value: number, { standardError }: Estimate) =>
@@ -75,12 +79,19 @@ function contrastTable(result: ProductComparison, words: Words, id: string) {
       { heading: say.pValue, align: "end", cell: ({ pValue }) => p(pValue) },
       hasMargin
         ? {
-            heading: say.equivalence,
+            heading: say.equivalence(result),
             align: "end",
-            cell: ({ equivalence }) => p(equivalence?.adjustedPValue),
+            cell: ({ equivalence }) => productComparison.ratioSet(equivalence?.set ?? null),
           }
         : null,
       { heading: say.verdict, cell: ({ verdict }) => productComparison.verdicts[verdict] },
+      isPooled
+        ? {
+            heading: say.notAlike,
+            align: "end",
+            cell: ({ notAlike }) => productComparison.notAlike(notAlike),
+          }
+        : null,
     ],
   });
 }

@@ -22,6 +22,7 @@ function alternativeTable({ alternatives, options }: TrialPlan, words: Words, id
   const { format, trialPlan } = words;
   const say = trialPlan.alternatives;
   const { difference, equivalenceMargin: margin } = options;
+  const judgedAlike = new Set(alternatives.map(({ spread }) => spread)).size === 1;
   return table({
     id: `${id}-alternatives`,
     caption: say.caption,
@@ -47,6 +48,7 @@ function alternativeTable({ alternatives, options }: TrialPlan, words: Words, id
             cell: ({ equivalencePower }) =>
               equivalencePower === null ? "" : format.percent(equivalencePower, 0),
           },
+      judgedAlike ? null : { heading: say.spread, cell: ({ spread }) => trialPlan.spreads[spread] },
     ],
   });
 }

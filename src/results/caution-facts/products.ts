@@ -10,7 +10,12 @@ export interface ProductCautionFacts {
   readonly "products-share-some-bins": { readonly bins: readonly string[] };
   readonly "blocks-not-used": { readonly by: string; readonly blocks: number };
   readonly "fills-without-block": { readonly fills: number };
-  readonly "blocks-incomplete": { readonly blocks: number; readonly complete: number };
+  readonly "blocks-incomplete": {
+    readonly blocks: number;
+    readonly complete: number;
+    /** One spread is pooled over the complete blocks; else each pair is compared over the blocks that hold both. */
+    readonly pooled: boolean;
+  };
   readonly "pairs-share-no-blocks": { readonly pairs: number };
   readonly "product-without-spread": { readonly fills: number };
   readonly "common-spread-doubtful": { readonly pValue: number };

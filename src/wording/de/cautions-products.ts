@@ -12,6 +12,7 @@ export const cautionsProducts: typeof english = {
     verdicts: {
       different: "verschieden",
       equivalent: "gleichwertig",
+      "different within the margin": "verschieden, doch um weniger als die Grenze",
       undecided: "unentschieden",
       untested: "nicht geprüft",
     },
@@ -33,7 +34,7 @@ export const cautionsProducts: typeof english = {
   "fills-without-block": (f) =>
     `${fills(f.fills)} ${f.fills === 1 ? "lässt sich keinem Block zuordnen und bleibt" : "lassen sich keinem Block zuordnen und bleiben"} beim Vergleich außen vor.`,
   "blocks-incomplete": (f) =>
-    `Nur ${f.complete} von ${f.blocks} Blöcken enthalten jedes Produkt; ein Paar wird über die Blöcke verglichen, die beide enthalten, oder, bei gemeinsamer Streuung, über die vollständigen.`,
+    `Nur ${f.complete} von ${f.blocks} Blöcken enthalten jedes Produkt; ${f.pooled ? "verglichen wird über diese, die übrigen zählen nur ohne Annahme gleicher Streuung" : "ein Paar wird über die Blöcke verglichen, die beide enthalten"}.`,
   "pairs-share-no-blocks": (f) =>
     `${pairs(f.pairs)} von Produkten ${f.pairs === 1 ? "hat" : "haben"} weniger als zwei Blöcke gemeinsam und ${f.pairs === 1 ? "lässt" : "lassen"} sich nicht vergleichen.`,
   "product-without-spread": (f) =>

@@ -45,7 +45,10 @@ Antworten gehen auf die Standardausgabe, alles andere auf die Standardfehlerausg
   noCompare: "keine Produkte vergleichen",
   reference: "mit diesem Produkt vergleichen statt alle Paare",
   blocks: "Spalte mit Blöcken, die alle Produkte gemeinsam haben, etwa Tag",
-  margin: "Unterschied, der als keiner gilt, in Prozent: Gleichwertigkeit",
+  spreadLaw:
+    "eine Streuung der Füllungen für alle Produkte oder jedem seine (Vorgabe: eine in 2 bis 8 vollständigen Blöcken von 3 oder mehr Produkten)",
+  margin:
+    "Unterschied, der als keiner gilt, in Prozent, vor den Proben festgelegt: Gleichwertigkeit",
   newDensity: "ein neues Produkt aus seinem Schüttgewicht vorhersagen",
 
   trialFills: "Füllungen je Produkt",

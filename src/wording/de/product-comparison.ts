@@ -11,13 +11,16 @@ export const productComparison: typeof english = {
       "dunnett-separate":
         "Dunnetts Vergleich mit einem Bezugsprodukt, jedes Produkt mit eigener Streuung",
       dunnett: "Dunnetts Vergleich mit einem Bezugsprodukt, eine gemeinsam erklärte Streuung",
-      "paired-holm": "paarweise im Block, angepasst nach Holm; Vertrauensbereiche nach Bonferroni",
-      "tukey-blocks": "Tukey in vollständigen Blöcken, eine gemeinsam erklärte Streuung",
-      "dunnett-blocks": "Dunnett in vollständigen Blöcken, eine gemeinsam erklärte Streuung",
+      "paired-bonferroni":
+        "paarweise im Block, jedes Paar mit eigener Streuung; Bonferroni für die Zahl der Paare",
+      "tukey-blocks": "Tukey in vollständigen Blöcken, eine Streuung für alle Produkte",
+      "dunnett-blocks":
+        "Dunnetts Vergleich mit einem Bezugsprodukt in vollständigen Blöcken, eine Streuung für alle Produkte",
     },
     verdicts: {
       different: "verschieden",
       equivalent: "gleichwertig",
+      "different within the margin": "verschieden, doch um weniger als die Grenze",
       undecided: "unentschieden",
       untested: "nicht geprüft",
     },
@@ -47,26 +50,34 @@ export const productComparison: typeof english = {
   ratioOutside: (f) => `bis ${f.below} oder ab ${f.above}`,
   anyRatio: "jedes Verhältnis",
   ratio: (set) => `Verhältnis ${set}`,
+  byItself: (f) => `Verhältnis ${f.set}, für dieses Paar allein`,
+  atLevel: (f) => `${f.set} zu ${f.level}`,
+  notAlike: (f) =>
+    `ohne Annahme gleicher Streuung: ${f.set}${f.verdict === null ? "" : `, ${f.verdict}`}`,
   less: (percent) => `${percent} weniger`,
   more: (percent) => `${percent} mehr`,
   different: (f) => `${f.first} gibt je Umdrehung ${f.relative} ab als ${f.second} (${f.proof}).`,
+  differentWithin: (f) =>
+    `${f.first} gibt je Umdrehung ${f.relative} ab als ${f.second}: ein Unterschied, aber kleiner als die ${f.margin}, die als keiner gelten (${f.proof}).`,
   equivalent: (f) =>
-    `${f.first} und ${f.second} sind gleichwertig innerhalb ${f.margin === null ? "der Grenze" : `von ${f.margin}`}${f.relative === null ? "" : `, obwohl ${f.first} nachweislich ${f.relative} abgibt`} (${f.proof}).`,
+    `${f.first} und ${f.second} sind gleichwertig innerhalb von ${f.margin} (${f.proof}).`,
   undecided: (f) =>
-    `${f.first} und ${f.second}: weder ein Unterschied noch Gleichheit gezeigt (${f.proof}).`,
-  undecidedWithin: (f) =>
-    `${f.first} und ${f.second}: unentschieden. Weder ein Unterschied noch Gleichwertigkeit innerhalb von ${f.margin} ließ sich zeigen (${f.proof}).`,
+    `${f.first} und ${f.second}: unentschieden${f.possible === null ? "" : `; ${f.first} kann je Umdrehung ${f.possible} abgeben`}. ${f.margin === null ? "Weder ein Unterschied noch Gleichheit ist gezeigt" : `Weder ein Unterschied noch Gleichwertigkeit innerhalb von ${f.margin} ist gezeigt`} (${f.proof}).`,
   untested: (f) =>
     `${f.first} und ${f.second} lassen sich nicht prüfen: Ihre Füllungen zeigen keine Streuung, an der man messen könnte.`,
   overall: (f) =>
-    `Dass sich gar kein Produkt unterscheidet: F = ${f.statistic} mit ${f.df[0]} und ${f.df[1]} Freiheitsgraden, ${f.p}.`,
+    `Dass sich gar kein Produkt unterscheidet: F = ${f.statistic} mit ${f.df[0]} und ${f.df[1]} Freiheitsgraden, ${f.p}. Das fragt nach allen Produkten zugleich; welche sich unterscheiden, sagen ihre Vertrauensbereiche.`,
   byFill: "Jede Füllung ist eine Beobachtung; die Proben einer Füllung machen sie nur genauer.",
   byBlock: (f) =>
     `Füllungen werden innerhalb von Blöcken verglichen (${f.name}): ${f.count} davon, ${f.complete} mit jedem Produkt.`,
   onLogarithms: "Verhältnisse geometrischer Mittel, auf Logarithmen gerechnet.",
   byFieller: "Verhältnisse nach Fieller mit denselben kritischen Werten.",
-  equivalenceTests: (limits) =>
-    `Gleichwertigkeit: zwei einseitige Tests innerhalb eines Verhältnisses von ${limits}, angepasst nach Holm. Ein Vertrauensbereich darf trotzdem ein wenig über die Grenze reichen: Er sichert beide Seiten zugleich, die Tests jeweils eine.`,
+  equivalence: (f) =>
+    `Gleichwertig: Der Vertrauensbereich des Verhältnisses zu ${f.level}, für das Paar allein, liegt ganz innerhalb von ${f.limits}; diese Grenze muss vor den Proben feststehen. Er gilt für ein Paar und sichert jeweils eine Seite; darum ist er enger als der, an dem Unterschiede abgelesen werden.`,
+  pooled: (f) =>
+    `Aus allen Produkten zusammen wird eine einzige Streuung geschätzt; nur darum sind die Vertrauensbereiche bei wenigen Blöcken so eng. In nachgestellten Versuchen ohne jeden Unterschied finden bei 95 % Sicherheit ${f.alike} trotzdem einen; streuen die Füllungen eines Produkts viermal so stark wie die eines anderen, sind es ${f.unlike}${f.equivalent === null ? "" : `, und Produkte, die sich genau um die Grenze unterscheiden, gehen dann in bis zu ${f.equivalent} der Fälle als gleichwertig durch`}. „Ohne Annahme gleicher Streuung“ steht jedes Paar für sich und irrt in ${f.paired}, ob die Streuungen gleich sind oder nicht.`,
+  gamesHowell: (found) =>
+    `Streuen die Produkte verschieden und haben sie wenige oder verschieden viele Füllungen, so finden ${found} solcher Vergleiche einen Unterschied, wo keiner ist; gemeint sind 5 %.`,
   scatterUntested:
     "Ob ein Produkt von Probe zu Probe mehr streut als ein anderes, lässt sich mit diesen Füllungen nicht prüfen.",
   scatterAlike:
@@ -88,9 +99,10 @@ export const productComparison: typeof english = {
     interval: "Vertrauensbereich",
     ratio: "Verhältnis",
     pValue: "p, angepasst",
-    equivalence: "p, Gleichwertigkeit",
+    notAlike: "Ohne Annahme gleicher Streuung",
     verdict: "Urteil",
   },
+  equivalenceColumn: (level) => `Verhältnis, Paar allein, ${level}`,
   contrastsCaption: (level) => `Erstes gegen zweites, ${level} für alle Paare zusammen`,
   pair: (f) => `${f.first}${f.space}gegen ${f.second}`,
   difference: (unit) => `Unterschied (${unit})`,
@@ -113,5 +125,8 @@ export const productComparison: typeof english = {
   },
   contrastsDescription: (f) =>
     `Austrag des ersten Produkts in Prozent des zweiten, mit Vertrauensbereichen, die gemeinsam zu ${f.level} gelten: ${f.all}.`,
+  thickLine: (level) =>
+    `Dick: der Vertrauensbereich des Paars allein zu ${level}; gleichwertig, wo er innerhalb der Grenze liegt.`,
+  dashedLine: "Gestrichelt: dasselbe Paar ohne Annahme gleicher Streuung.",
   equivalentWithin: (margin) => `gleichwertig innerhalb von ${margin}`,
 };

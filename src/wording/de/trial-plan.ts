@@ -7,16 +7,16 @@ const { catches, fills } = nouns;
 export const trialPlan: typeof english = {
   labels: { heading: "Versuchsplan" },
   sentence: (f) =>
-    `${f.products} Produkte, je ${fills(f.fills)}, insgesamt ${catches(f.catches)} und ${f.turns} Umdrehungen: Ein Unterschied zwischen zwei Produkten wird auf etwa ${f.halfWidth} des Austrags bekannt sein, und ein wahrer von ${f.difference} wird mit einer Chance von ${f.power} gefunden.`,
+    `${f.products} Produkte, je ${fills(f.fills)}, insgesamt ${catches(f.catches)} und ${f.turns} Umdrehungen: Ein Unterschied ${f.reference === null ? "zwischen zwei Produkten" : `zu ${f.reference}`} wird auf etwa ${f.halfWidth} des Austrags bekannt sein, und ein wahrer von ${f.difference} wird mit einer Chance von ${f.power} gefunden.`,
   equivalence: (f) =>
     `Zwei Produkte, die sich gar nicht unterscheiden, erweisen sich mit einer Chance von ${f.power} als gleichwertig innerhalb von ${f.margin} (ein Paar, ohne Anpassung für andere).`,
   contrasts: { blocks: "innerhalb von Blöcken", fills: "zwischen Füllungen" },
   spreads: {
-    common: "einer als gemeinsam erklärten Streuung",
-    separate: "einer eigenen Streuung je Produkt",
+    common: "einer Streuung für alle Produkte",
+    separate: "je einer eigenen Streuung",
   },
   assumptions: (f) =>
-    `Angenommen: Füllungen eines Produkts unterscheiden sich um ${f.fillSpread}, Proben ${withTurns(f.turns)} streuen um ${f.scatter}; der gefundene Austrag von Füllungen eines Produkts hat also eine Standardabweichung von ${f.spreadOfFills}. Verglichen wird ${f.contrasts}, mit ${f.spread}, ${f.level} für alle Paare zusammen.`,
+    `Angenommen: Füllungen eines Produkts unterscheiden sich um ${f.fillSpread}, Proben ${withTurns(f.turns)} streuen um ${f.scatter}; der gefundene Austrag von Füllungen eines Produkts hat also eine Standardabweichung von ${f.spreadOfFills}. Verglichen wird ${f.contrasts}, mit ${f.spread}, ${f.level} für ${f.reference === null ? "alle Paare" : `alle Vergleiche mit ${f.reference}`} zusammen; in der Hälfte solcher Versuche ist ein Unterschied dann genauer bekannt.`,
   defaults: (chosen) => `Vorgaben, die Sie durch eigene Zahlen ersetzen können: ${chosen}.`,
   named: {
     difference: (f) => `ein Unterschied von ${f.difference}, der gefunden werden soll`,
@@ -30,11 +30,14 @@ export const trialPlan: typeof english = {
   },
   order: (seed) =>
     `Arbeiten Sie in der Reihenfolge des Zettels: in einem Block jedes Produkt einmal in zufälliger Folge, in einer Füllung jede Art Probe in zufälliger Folge (Startzahl ${seed}). Beenden Sie einen Block, bevor der nächste beginnt.`,
+  withinBlocks:
+    "Vergleichen Sie nach dem Abdrehen innerhalb der Blöcke (blocks: block), wie es hier geplant ist.",
   alternatives: {
     caption: "Weniger oder mehr Füllungen",
     fills: "Füllungen je Produkt",
     catches: "Proben insgesamt",
     halfWidth: "Unterschied bekannt auf",
+    spread: "Beurteilt mit",
   },
   chanceOfFinding: (difference) => `Chance, ${difference} zu finden`,
   chanceOfShowing: (margin) => `Chance, ${margin} zu zeigen`,

@@ -24,6 +24,7 @@ export const cautionsProducts = {
     verdicts: {
       different: "different",
       equivalent: "equivalent",
+      "different within the margin": "different but by less than the margin",
       undecided: "undecided",
       untested: "untested",
     } as Readonly<Record<string, string>>,
@@ -44,8 +45,12 @@ export const cautionsProducts = {
     `Every product was filled once for each ${by} (${blocks} of them). Comparing within ${by} would take out what a ${by} does to all products alike; choose the blocks before looking at the answer.`,
   "fills-without-block": (f: Fills) =>
     `${fills(f.fills)} cannot be put into a block, and ${f.fills === 1 ? "is" : "are"} left out of the comparison.`,
-  "blocks-incomplete": (f: { readonly blocks: number; readonly complete: number }) =>
-    `Only ${f.complete} of ${f.blocks} blocks hold every product; a pair is compared over the blocks that hold both, or, with a common spread, over the complete ones.`,
+  "blocks-incomplete": (f: {
+    readonly blocks: number;
+    readonly complete: number;
+    readonly pooled: boolean;
+  }) =>
+    `Only ${f.complete} of ${f.blocks} blocks hold every product; ${f.pooled ? "products are compared over these, and the other blocks count only where spreads are not assumed alike" : "a pair is compared over the blocks that hold both"}.`,
   "pairs-share-no-blocks": (f: Pairs) =>
     `${pairs(f.pairs)} of products ${f.pairs === 1 ? "shares" : "share"} fewer than two blocks and cannot be compared.`,
   "product-without-spread": (f: FillsOf) =>

@@ -41,7 +41,9 @@ Answers go to standard output, everything else to standard error.`,
   noCompare: "do not compare products",
   reference: "compare with this product instead of all pairs",
   blocks: "column that names blocks all products share, such as day",
-  margin: "difference that counts as none, in percent: equivalence",
+  spreadLaw:
+    "one spread of fills for all products, or each its own (default: one within 2 to 8 complete blocks of 3 products or more)",
+  margin: "difference that counts as none, in percent, fixed before the catches: equivalence",
   newDensity: "predict a new product from its bulk density",
 
   trialFills: "fills of each product",

@@ -3,6 +3,7 @@ import type {
   ScatterContrast,
 } from "../../questions/product-comparison/result.ts";
 import type { ComparisonMethod } from "../../statistics/comparison-layout.ts";
+import type { Facts } from "./facts.ts";
 
 interface Pair {
   readonly first: string;
@@ -28,13 +29,16 @@ export const productComparison = {
       "tukey-kramer": "Tukey–Kramer: one spread declared common to all products",
       "dunnett-separate": "Dunnett's comparison with a reference, every product its own spread",
       dunnett: "Dunnett's comparison with a reference, one spread declared common",
-      "paired-holm": "paired by block, adjusted by Holm; intervals by Bonferroni",
-      "tukey-blocks": "Tukey within complete blocks, one spread declared common",
-      "dunnett-blocks": "Dunnett within complete blocks, one spread declared common",
+      "paired-bonferroni":
+        "paired by block, every pair its own spread; Bonferroni for their number",
+      "tukey-blocks": "Tukey within complete blocks, one spread for all products",
+      "dunnett-blocks":
+        "Dunnett's comparison with a reference within complete blocks, one spread for all products",
     } satisfies Record<ComparisonMethod, string>,
     verdicts: {
       different: "different",
       equivalent: "equivalent",
+      "different within the margin": "different but by less than the margin",
       undecided: "undecided",
       untested: "not tested",
     } satisfies Record<ProductContrast["verdict"], string>,
@@ -71,16 +75,22 @@ export const productComparison = {
     `up to ${f.below}, or from ${f.above}`,
   anyRatio: "any ratio",
   ratio: (set: string) => `ratio ${set}`,
+  /** Of the pair alone, at the level at which equivalence is asked. */
+  byItself: (f: Facts<"set">) => `ratio ${f.set}, for this pair alone`,
+  atLevel: (f: Facts<"set" | "level">) => `${f.set} at ${f.level}`,
+  /** What the same pair comes to where spreads are not pooled; the verdict only where it is another. */
+  notAlike: (f: Facts<"set", "verdict">) =>
+    `spreads not assumed alike: ${f.set}${f.verdict === null ? "" : `, ${f.verdict}`}`,
   less: (percent: string) => `${percent} less`,
   more: (percent: string) => `${percent} more`,
   different: (f: Tested & { readonly relative: string }) =>
     `${f.first} delivers ${f.relative} per turn than ${f.second} (${f.proof}).`,
-  equivalent: (f: Tested & { readonly margin: string | null; readonly relative: string | null }) =>
-    `${f.first} and ${f.second} are equivalent within ${f.margin === null ? "the margin" : f.margin}${f.relative === null ? "" : `, although ${f.first} was found to deliver ${f.relative}`} (${f.proof}).`,
-  undecided: (f: Tested) =>
-    `${f.first} and ${f.second}: not shown to differ, not shown to be equal either (${f.proof}).`,
-  undecidedWithin: (f: Tested & { readonly margin: string }) =>
-    `${f.first} and ${f.second}: undecided. Neither a difference nor equivalence within ${f.margin} could be shown (${f.proof}).`,
+  differentWithin: (f: Tested & Facts<"relative" | "margin">) =>
+    `${f.first} delivers ${f.relative} per turn than ${f.second}: a difference, but less than the ${f.margin} that count as none (${f.proof}).`,
+  equivalent: (f: Tested & Facts<"margin">) =>
+    `${f.first} and ${f.second} are equivalent within ${f.margin} (${f.proof}).`,
+  undecided: (f: Tested & Facts<never, "possible" | "margin">) =>
+    `${f.first} and ${f.second}: undecided${f.possible === null ? "" : `; ${f.first} may deliver anything from ${f.possible}`}. ${f.margin === null ? "Not shown to differ, not shown to be equal either" : `Neither a difference nor equivalence within ${f.margin} is shown`} (${f.proof}).`,
   untested: (f: Pair) =>
     `${f.first} and ${f.second} cannot be tested: their fills show no scatter to judge by.`,
   overall: (f: {
@@ -88,7 +98,7 @@ export const productComparison = {
     readonly df: readonly string[];
     readonly p: string;
   }) =>
-    `That no product differs at all: F = ${f.statistic} on ${f.df[0]} and ${f.df[1]} degrees of freedom, ${f.p}.`,
+    `That no product differs at all: F = ${f.statistic} on ${f.df[0]} and ${f.df[1]} degrees of freedom, ${f.p}. This asks of all products at once; which of them differ is read off their intervals.`,
   byFill: "Every fill is one observation; catches of a fill only make it more precise.",
   byBlock: (f: {
     readonly name: string | null;
@@ -98,8 +108,13 @@ export const productComparison = {
     `Fills are compared within blocks (${f.name}): ${f.count} of them, ${f.complete} with every product.`,
   onLogarithms: "Ratios of geometric means, computed on logarithms.",
   byFieller: "Ratios by Fieller with the same critical values.",
-  equivalenceTests: (limits: string) =>
-    `Equivalence: two one-sided tests within a ratio of ${limits}, adjusted by Holm. An interval may reach a little beyond the margin all the same: it guards both sides at once, the tests one side at a time.`,
+  equivalence: (f: Facts<"limits" | "level">) =>
+    `Equivalent: the pair's own ${f.level} interval of the ratio lies within ${f.limits}, a margin to be fixed before the catches. It holds for one pair and guards one side at a time, and so is narrower than the interval that differences are read off.`,
+  /** What one spread for all products is worth. */
+  pooled: (f: Facts<"alike" | "unlike" | "paired", "equivalent">) =>
+    `One spread is estimated from all products together, which is what makes these intervals so narrow with few blocks. In simulated trials at 95 % where no product differs, ${f.alike} find a difference all the same; ${f.unlike} where the fills of one product spread four times as much as those of another${f.equivalent === null ? "" : `, and products that differ by just the margin then pass as equivalent in up to ${f.equivalent}`}. "Spreads not assumed alike" takes each pair by itself and errs in ${f.paired}, whether spreads are alike or not.`,
+  gamesHowell: (found: string) =>
+    `Where products spread unlike one another and have few fills, or unequal numbers of them, ${found} of such comparisons find a difference where there is none; 5 % are meant.`,
   scatterUntested:
     "Whether one product scatters more from catch to catch than another cannot be tested with these fills.",
   scatterAlike: "No product was found to scatter more from catch to catch than another.",
@@ -120,9 +135,10 @@ export const productComparison = {
     interval: "Interval",
     ratio: "Ratio",
     pValue: "p, adjusted",
-    equivalence: "p, equivalence",
+    notAlike: "Spreads not assumed alike",
     verdict: "Verdict",
   },
+  equivalenceColumn: (level: string) => `Ratio by itself, ${level}`,
   contrastsCaption: (level: string) => `First against second, ${level} for all pairs together`,
   pair: (f: Pair & { readonly space: string }) => `${f.first}${f.space}against ${f.second}`,
   difference: (unit: string) => `Difference (${unit})`,
@@ -145,5 +161,8 @@ export const productComparison = {
   },
   contrastsDescription: (f: Intervals) =>
     `Delivery of the first product in percent of the second, with intervals that hold together at ${f.level}: ${f.all}.`,
+  thickLine: (level: string) =>
+    `Thick: the pair's own interval at ${level}; equivalent where it lies within the margin.`,
+  dashedLine: "Dashed: the same pair with spreads not assumed alike.",
   equivalentWithin: (margin: string) => `equivalent within ${margin}`,
 };

@@ -1,4 +1,8 @@
-import type { TrialDefault, TrialPlanOptions } from "../../questions/trial-plan/result.ts";
+import type {
+  ExpectedContrast,
+  TrialDefault,
+  TrialPlanOptions,
+} from "../../questions/trial-plan/result.ts";
 import type { Counts, Facts, Numbers } from "./facts.ts";
 import { nouns } from "./nouns.ts";
 
@@ -14,9 +18,9 @@ export const trialPlan = {
   labels: { heading: "Trial plan" },
   sentence: (
     f: Counts<"products" | "fills" | "catches"> &
-      Facts<"turns" | "halfWidth" | "difference" | "power">,
+      Facts<"turns" | "halfWidth" | "difference" | "power", "reference">,
   ) =>
-    `${f.products} products, ${fills(f.fills)} of each, ${catches(f.catches)} and ${f.turns} turns in all: a difference between two products will be known to about ${f.halfWidth} of the delivery, and a true one of ${f.difference} will be found with a chance of ${f.power}.`,
+    `${f.products} products, ${fills(f.fills)} of each, ${catches(f.catches)} and ${f.turns} turns in all: a difference ${f.reference === null ? "between two products" : `from ${f.reference}`} will be known to about ${f.halfWidth} of the delivery, and a true one of ${f.difference} will be found with a chance of ${f.power}.`,
   equivalence: (f: Facts<"margin" | "power">) =>
     `Two products that do not differ at all will be shown equivalent within ${f.margin} with a chance of ${f.power} (one pair, not adjusted for others).`,
   contrasts: {
@@ -24,11 +28,11 @@ export const trialPlan = {
     fills: "between fills",
   } satisfies Record<TrialPlanOptions["analysis"], string>,
   spreads: {
-    common: "a spread declared common",
-    separate: "a spread for each product",
-  } satisfies Record<TrialPlanOptions["spread"], string>,
-  assumptions: (f: Chosen & Facts<"spreadOfFills" | "contrasts" | "spread">) =>
-    `Assumed: fills of one product spread by ${f.fillSpread}, catches of ${f.turns.words} turns scatter by ${f.scatter}; so deliveries found for fills of one product have a standard deviation of ${f.spreadOfFills}. The contrasts are made ${f.contrasts}, with ${f.spread}, ${f.level} for all pairs together.`,
+    common: "one spread for all products",
+    separate: "a spread for each",
+  } satisfies Record<ExpectedContrast["spread"], string>,
+  assumptions: (f: Chosen & Facts<"spreadOfFills" | "contrasts" | "spread", "reference">) =>
+    `Assumed: fills of one product spread by ${f.fillSpread}, catches of ${f.turns.words} turns scatter by ${f.scatter}; so deliveries found for fills of one product have a standard deviation of ${f.spreadOfFills}. The contrasts are made ${f.contrasts}, with ${f.spread}, ${f.level} for ${f.reference === null ? "all pairs" : `all comparisons with ${f.reference}`} together; half of such trials know a difference better than that.`,
   defaults: (chosen: string) => `Defaults, to be replaced by figures of your own: ${chosen}.`,
   named: {
     difference: (f: Chosen) => `a difference of ${f.difference} to be found`,
@@ -41,11 +45,13 @@ export const trialPlan = {
   } satisfies Record<TrialDefault, unknown>,
   order: (seed: number) =>
     `Work in the order of the sheet: within a block every product once in random order, within a fill every kind of catch in random order (seed ${seed}). Finish a block before the next one begins.`,
+  withinBlocks: "Compare within blocks when it is caught (blocks: block), as is planned here.",
   alternatives: {
     caption: "Fewer or more fills",
     fills: "Fills of each product",
     catches: "Catches in all",
     halfWidth: "Difference known to",
+    spread: "Judged with",
   },
   chanceOfFinding: (difference: string) => `Chance of finding ${difference}`,
   chanceOfShowing: (margin: string) => `Chance of showing ${margin}`,

@@ -1,18 +1,33 @@
 import type {
+  ContrastOfProducts,
+  Equivalence,
   ProductComparison,
   ProductContrast,
   ProductEstimate,
   ScatterContrast,
 } from "../../questions/product-comparison/result.ts";
+import { studied } from "../../results/studied.ts";
+import type { ComparisonVerdict } from "../../statistics/mean-comparison.ts";
 import type { RatioSet } from "../../statistics/ratio-interval.ts";
 import type { productComparison as templates } from "../en/product-comparison.ts";
 import type { Format } from "../format.ts";
 import { sentences } from "./sentences.ts";
+import { studiedRange } from "./studied-range.ts";
+
+const everyVerdict: readonly ComparisonVerdict[] = [
+  "different",
+  "different within the margin",
+  "equivalent",
+  "undecided",
+  "untested",
+];
 
 /** Which sentences are said about how products compare. */
 export function productComparisonSayings(format: Format, say: typeof templates) {
   const { methods, verdicts, unknown } = say.labels;
   const level = ({ options }: ProductComparison) => format.percent(options.level, 0);
+  /** Of a pair by itself, when equivalence is asked. */
+  const ownLevel = ({ level }: { readonly level: number }) => format.percent(2 * level - 1, 0);
   const percent = (ratio: number) => format.percent(ratio, 1);
   const ratioSet = (set: RatioSet): string => {
     switch (set.shape) {
@@ -24,13 +39,44 @@ export function productComparisonSayings(format: Format, say: typeof templates) 
         return say.anyRatio;
     }
   };
-  const relative = ({ value }: ProductContrast["ratio"]) =>
-    (value < 1 ? say.less : say.more)(percent(Math.abs(value - 1)));
-  const proof = ({ set }: ProductContrast["ratio"], pValue: number | null) =>
-    [
-      ...(set === null ? [] : [say.ratio(ratioSet(set))]),
+  const moreOrLess = (ratio: number) =>
+    (ratio < 1 ? say.less : say.more)(percent(Math.abs(ratio - 1)));
+  const possible = ({ set }: ProductContrast["ratio"]) =>
+    set?.shape === "interval" ? format.range(moreOrLess(set.lower), moreOrLess(set.upper)) : null;
+  const ownRatios = ({ set, level }: Equivalence) =>
+    say.atLevel({ set: ratioSet(set), level: format.percent(level, 0) });
+  /** The ratios that the verdict is read off. */
+  const decisive = ({ verdict, equivalence, ratio: { set } }: ContrastOfProducts) => {
+    if (verdict === "equivalent" && equivalence !== null) return ownRatios(equivalence);
+    return set === null ? unknown : ratioSet(set);
+  };
+  const byItself = ({ equivalence }: ContrastOfProducts) =>
+    equivalence === null ? [] : [say.byItself({ set: ownRatios(equivalence) })];
+  const simultaneous = ({ verdict, ratio: { set } }: ContrastOfProducts) =>
+    // What is possible of an undecided pair is said in words already.
+    set === null || (verdict === "undecided" && set.shape === "interval")
+      ? []
+      : [say.ratio(ratioSet(set))];
+  const proof = (contrast: ProductContrast) => {
+    const { pValue, verdict, notAlike } = contrast;
+    const different = [
+      ...simultaneous(contrast),
       ...(pValue === null ? [] : [format.pValue(pValue)]),
-    ].join(", ");
+    ];
+    const own = {
+      different,
+      undecided: different,
+      untested: different,
+      equivalent: byItself(contrast),
+      "different within the margin": [...different, ...byItself(contrast)],
+    }[verdict];
+    return [own.join(", "), ...(notAlike === null ? [] : [beside(notAlike, verdict)])].join("; ");
+  };
+  const beside = (notAlike: ContrastOfProducts, verdict: ComparisonVerdict) =>
+    say.notAlike({
+      set: decisive(notAlike),
+      verdict: notAlike.verdict === verdict ? null : verdicts[notAlike.verdict],
+    });
   const productWords = ({ product, estimate }: ProductEstimate) =>
     `${product} ${format.estimateInterval(estimate, "delivery") ?? format.value(estimate.value, "delivery")}`;
   const pair = (first: string, second: string, space = " ") => say.pair({ first, second, space });
@@ -49,12 +95,10 @@ export function productComparisonSayings(format: Format, say: typeof templates) 
     sentence: (result: ProductComparison): string => {
       const { contrasts, input, method } = result;
       if (contrasts.length === 0 || method === null) return say.nothingToCompare;
-      const counts = (["different", "equivalent", "undecided", "untested"] as const).flatMap(
-        (verdict) => {
-          const count = contrasts.filter((contrast) => contrast.verdict === verdict).length;
-          return count === 0 ? [] : [`${count} ${verdicts[verdict]}`];
-        },
-      );
+      const counts = everyVerdict.flatMap((verdict) => {
+        const count = contrasts.filter((contrast) => contrast.verdict === verdict).length;
+        return count === 0 ? [] : [`${count} ${verdicts[verdict]}`];
+      });
       return say.compared({
         products: input.products,
         fills: input.fills,
@@ -65,28 +109,31 @@ export function productComparisonSayings(format: Format, say: typeof templates) 
       });
     },
     contrast: (contrast: ProductContrast, { options }: ProductComparison): string => {
-      const { first, second, ratio, pValue, equivalence, differenceFound } = contrast;
+      const { first, second, ratio, verdict } = contrast;
       const margin =
         options.equivalenceMargin === null ? null : format.plusMinus(options.equivalenceMargin);
-      const tested = { first, second, proof: proof(ratio, pValue) };
-      switch (contrast.verdict) {
-        case "different":
-          return say.different({ ...tested, relative: relative(ratio) });
-        case "equivalent":
-          return say.equivalent({
-            first,
-            second,
-            margin,
-            relative: differenceFound ? relative(ratio) : null,
-            proof: proof(ratio, equivalence?.adjustedPValue ?? null),
-          });
-        case "undecided":
-          return margin === null
-            ? say.undecided(tested)
-            : say.undecidedWithin({ ...tested, margin });
-        case "untested":
-          return say.untested({ first, second });
-      }
+      const tested = { first, second, proof: proof(contrast) };
+      const relative = moreOrLess(ratio.value);
+      if (verdict === "untested") return say.untested({ first, second });
+      if (verdict === "different") return say.different({ ...tested, relative });
+      if (verdict === "undecided" || margin === null)
+        return say.undecided({ ...tested, possible: possible(ratio), margin });
+      return verdict === "equivalent"
+        ? say.equivalent({ ...tested, margin })
+        : say.differentWithin({ ...tested, relative, margin });
+    },
+    /** What one spread for all products is worth; null where each has its own. */
+    pooled: ({ method, options }: ProductComparison): string | null => {
+      if (method !== "tukey-blocks" && method !== "dunnett-blocks") return null;
+      const { alike, unlike } = studied.blocks[method];
+      const { paired, equivalentAtMargin } = studied.blocks;
+      return say.pooled({
+        alike: studiedRange(alike, format),
+        unlike: studiedRange(unlike, format),
+        paired: studiedRange(paired, format),
+        equivalent:
+          options.equivalenceMargin === null ? null : format.percent(equivalentAtMargin, 0),
+      });
     },
     overall: ({ overall }: ProductComparison): string | null =>
       overall === null
@@ -96,14 +143,22 @@ export function productComparisonSayings(format: Format, say: typeof templates) 
             df: [format.plain(overall.df1), format.plain(overall.df2)],
             p: format.pValue(overall.pValue),
           }),
-    method: ({ input: { blocks }, options }: ProductComparison): string => {
-      const { blocks: name, scale, equivalenceMargin: margin } = options;
-      const limits =
-        margin === null ? null : format.range(percent(1 / (1 + margin)), percent(1 + margin));
+    method: (result: ProductComparison): string => {
+      const { scale, method } = result;
+      const { blocks } = result.input;
+      const { blocks: name, equivalenceMargin: margin } = result.options;
       return sentences(
         blocks === null ? say.byFill : say.byBlock({ name, ...blocks }),
         scale === "log" ? say.onLogarithms : say.byFieller,
-        limits === null ? null : say.equivalenceTests(limits),
+        margin === null
+          ? null
+          : say.equivalence({
+              limits: format.range(percent(1 / (1 + margin)), percent(1 + margin)),
+              level: ownLevel(result.options),
+            }),
+        method === "games-howell"
+          ? say.gamesHowell(studiedRange(studied.gamesHowell, format))
+          : null,
       );
     },
     scatterSentence: ({ scatter: { contrasts } }: ProductComparison): string => {
@@ -111,6 +166,9 @@ export function productComparisonSayings(format: Format, say: typeof templates) 
       const found = contrasts.filter(({ differenceFound }) => differenceFound);
       return found.length === 0 ? say.scatterAlike : sentences(...found.map(scatterFound));
     },
+    /** Ratios and verdict with spreads not assumed alike. */
+    notAlike: (contrast: ContrastOfProducts | null) =>
+      contrast === null ? unknown : `${decisive(contrast)}, ${verdicts[contrast.verdict]}`,
     ratioSet: (set: RatioSet | null) => (set === null ? unknown : ratioSet(set)),
     products: {
       ...say.products,
@@ -124,6 +182,7 @@ export function productComparisonSayings(format: Format, say: typeof templates) 
       caption: (result: ProductComparison) => say.contrastsCaption(level(result)),
       pair,
       difference: say.difference,
+      equivalence: (result: ProductComparison) => say.equivalenceColumn(ownLevel(result.options)),
     },
     charts: {
       estimates: {
@@ -142,6 +201,15 @@ export function productComparisonSayings(format: Format, say: typeof templates) 
             level: level(result),
             all: result.contrasts.map(contrastWords).join("; "),
           }),
+        /** What else its lines are; null where there is nothing beside the intervals of the title. */
+        lines: ({ contrasts, options }: ProductComparison): string | null => {
+          const isPooled = contrasts.some(({ notAlike }) => notAlike !== null);
+          if (options.equivalenceMargin === null && !isPooled) return null;
+          return sentences(
+            options.equivalenceMargin === null ? null : say.thickLine(ownLevel(options)),
+            isPooled ? say.dashedLine : null,
+          );
+        },
         margin: (margin: number) => say.equivalentWithin(format.plusMinus(margin)),
       },
     },

@@ -2,6 +2,7 @@ import type { SheetRow, TrialPlan, TrialPlanOptions } from "../../questions/tria
 import type { trialPlan as templates } from "../en/trial-plan.ts";
 import type { Format } from "../format.ts";
 import { numbered } from "./numbered.ts";
+import { sentences } from "./sentences.ts";
 
 /** Which sentences are said about a planned trial. */
 export function trialPlanSayings(format: Format, say: typeof templates) {
@@ -28,6 +29,7 @@ export function trialPlanSayings(format: Format, say: typeof templates) {
         halfWidth: plusMinus(expected.halfWidth),
         difference: percent(options.difference),
         power: percent(expected.power, 0),
+        reference: options.reference,
       }),
     equivalence: ({ options, expected }: TrialPlan): string | null =>
       options.equivalenceMargin === null || expected.equivalencePower === null
@@ -36,18 +38,21 @@ export function trialPlanSayings(format: Format, say: typeof templates) {
             margin: plusMinus(options.equivalenceMargin),
             power: percent(expected.equivalencePower, 0),
           }),
-    assumptions: ({ options, spreadOfFills }: TrialPlan): string =>
+    assumptions: ({ options, spreadOfFills, expected }: TrialPlan): string =>
       say.assumptions({
         ...chosen(options),
         spreadOfFills: percent(spreadOfFills),
         contrasts: say.contrasts[options.analysis],
-        spread: say.spreads[options.spread],
+        spread: say.spreads[expected.spread],
+        reference: options.reference,
       }),
     defaults: ({ byDefault, options }: TrialPlan): string | null =>
       byDefault.length === 0
         ? null
         : say.defaults(byDefault.map((name) => say.named[name](chosen(options))).join("; ")),
-    order: ({ options }: TrialPlan): string => say.order(options.seed),
+    spreads: say.spreads,
+    order: ({ options }: TrialPlan): string =>
+      sentences(say.order(options.seed), options.analysis === "blocks" ? say.withinBlocks : null),
     alternatives: {
       ...say.alternatives,
       power: (difference: number) => say.chanceOfFinding(percent(difference)),

@@ -5,6 +5,7 @@ import {
   explained,
   fillsOf,
   fourProducts,
+  inBlocks,
   planned,
 } from "../../support/product-answers.ts";
 import { productTrialCatches } from "../../support/product-trial.ts";
@@ -37,13 +38,46 @@ describe("a comparison of products, in words", () => {
 
   it("never calls two products the same because no difference was found", () => {
     expect(pairSentence(compared(fourProducts), "wheat", "durum")).toMatch(
-      /not shown to differ, not shown to be equal either/,
+      /^wheat and durum: undecided; wheat may deliver anything from 0\.8 % less to 0\.6 % more\. Not shown to differ, not shown to be equal either/,
     );
     expect(
       pairSentence(compared(fourProducts, { equivalenceMargin: 0.02 }), "wheat", "durum"),
     ).toMatch(/^wheat and durum are equivalent within ± 2\.0 %/);
     const tight = compared(fourProducts, { equivalenceMargin: 0.002 });
     expect(pairSentence(tight, "wheat", "durum")).toContain("undecided");
+  });
+
+  it("says of a difference within the margin that it is one, and that it counts as none", () => {
+    const exact = [
+      ...fillsOf("a", [0.4, 0.4004, 0.3996, 0.4002]),
+      ...fillsOf("b", [0.404, 0.4044, 0.4038]),
+    ];
+    expect(pairSentence(compared(exact, { equivalenceMargin: 0.05 }), "a", "b")).toMatch(
+      /^a delivers 1\.0 % less per turn than b: a difference, but less than the ± 5\.0 % that count as none \(ratio .*, p .*, ratio .* at 90 %, for this pair alone\)\.$/,
+    );
+  });
+
+  it("has the pair with spreads not assumed alike beside every one that is pooled, and its verdict where it is another", () => {
+    const result = compared(inBlocks(fourProducts), { blocks: "block", equivalenceMargin: 0.005 });
+    for (const contrast of result.contrasts) {
+      const said = plain(say.contrast(contrast, result));
+      expect(said).toContain("spreads not assumed alike: ");
+      const { verdict, notAlike } = contrast;
+      const other = present(notAlike).verdict;
+      expect(said.includes(`, ${say.verdicts[other]})`)).toBe(other !== verdict);
+    }
+    expect(plain(say.pooled(result))).toContain(
+      "where no product differs, 5 % to 6 % find a difference all the same; 6 % to 9 % where",
+    );
+    expect(say.pooled(compared(fourProducts))).toBeNull();
+  });
+
+  it("says how often Games and Howell's comparison is wrong where it is used, and only there", () => {
+    const where = "6 % to 8 % of such comparisons find a difference where there is none";
+    expect(plain(say.method(compared(fourProducts)))).toContain(where);
+    const others = [{ spread: "common" }, { reference: "pea" }] as const;
+    for (const given of others)
+      expect(plain(say.method(compared(fourProducts, given)))).not.toContain(where);
   });
 
   it("says when fills show no scatter to judge by", () => {
