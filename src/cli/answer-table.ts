@@ -35,11 +35,12 @@ export function answerTable(analysis: Analysis, words: Words): string {
   );
 }
 
-/** What to do at one bin, how sure that is, and why: the lines `report` and `enough` print alike. */
+/** What to do at one bin, how sure that is, by itself and with what others lend, and why: the lines `report` and `enough` print alike. */
 export function decisionText(answers: MeterAnswers, analysis: Analysis, words: Words): string {
   const { action, sure, why } = decisionLines(answers, analysis, words);
   const who = words.decision.who(answers.bin, answers.product, answers.delivery.fill);
-  return [`${who}: ${action}`, ...(sure === null ? [] : [sure]), ...why].join("\n  ");
+  const lines = [sure, words.delivery.twoLines(answers.delivery)].filter((line) => line !== null);
+  return [`${who}: ${action}`, ...lines, ...why].join("\n  ");
 }
 
 /** The tolerance everything was held against, and where it comes from. */

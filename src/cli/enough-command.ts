@@ -1,3 +1,4 @@
+import { InvalidArgumentError } from "commander";
 import { allCautions } from "../analysis/all-cautions.ts";
 import { analyse, type MeterAnswers } from "../analysis/analyse.ts";
 import type { Action } from "../analysis/decision.ts";
@@ -18,13 +19,19 @@ import { wordsFor } from "../wording/languages.ts";
 import type { Words } from "../wording/words.ts";
 import { decisionText, toleranceText } from "./answer-table.ts";
 import { type ExitCode, exitCodeOf, exitCodes } from "./exit-codes.ts";
-import { analysisGiven } from "./flags.ts";
+import { analysisGiven, setupGiven } from "./flags.ts";
 import { readOptions, type SetupFlags, setupFor } from "./input.ts";
 import type { Io } from "./io.ts";
 import { plainBlocks } from "./plain-blocks.ts";
+import { isTypedCatch, readTypedCatches } from "./typed-catches.ts";
+import { withTypedSetup } from "./typed-setup.ts";
 
 /** Flags that set no option of the analysis. */
 export interface EnoughFlags extends SetupFlags {
+  readonly detail?: boolean;
+  readonly minutes?: number;
+  readonly trialBudget?: number;
+  readonly turns?: number;
   readonly next?: boolean;
   readonly sheet?: string;
   readonly units: UnitSystem;
@@ -43,13 +50,15 @@ interface EnoughAnswer
 
 /** `evencatch enough`: whether today's catches are enough, or how many to plan when there are none yet. */
 export async function enoughCommand(
-  path: string | undefined,
+  catches: readonly string[],
   flags: EnoughFlags,
   io: Io,
 ): Promise<ExitCode> {
   const words = await wordsFor(flags.language, flags.units);
   const { answers, text, exitCode } =
-    path === undefined ? await plan(flags, words, io) : await decisions(path, flags, words, io);
+    catches.length === 0
+      ? await plan(flags, words, io)
+      : await decisions(await asked(catches, flags, words, io), flags, words, io);
   io.out(flags.json ? resultJson({ kind: "enough", answers }, words) : text);
   return exitCode;
 }
@@ -60,15 +69,57 @@ interface Answered {
   readonly exitCode: ExitCode;
 }
 
-/** The decisions of a report on the same file, and what stands behind the number of catches. */
+/** Catches and setup that the command was given, and what it read where nobody can look it up. */
+interface Asked {
+  readonly log: CatchLog;
+  readonly setup: Setup | null;
+  readonly readAs: readonly string[];
+}
+
+async function asked(
+  args: readonly string[],
+  flags: EnoughFlags,
+  words: Words,
+  io: Io,
+): Promise<Asked> {
+  const { needed } = words.usage;
+  const file = args.find((argument) => !isTypedCatch(argument));
+  const typed = args.find(isTypedCatch);
+  if (file !== undefined && typed !== undefined)
+    throw new InvalidArgumentError(needed.typedAndFile({ typed, file }));
+  const typedSetup = setupGiven(flags);
+  if (file === undefined) {
+    const unit = flags.units === "us" ? "lb" : "kg";
+    const log = await readTypedCatches(args, { turns: flags.turns, unit }, needed);
+    const given = typeof flags.setup === "string" ? await readSetupFile(flags.setup) : null;
+    const setup = withTypedSetup(given, typedSetup, log.catches);
+    return { log, setup, readAs: [words.command.readAs(caughtWords(log, words))] };
+  }
+  if (args.length > 1) throw new InvalidArgumentError(needed.typedCatch(file));
+  const log = await readCatchesFile(file, readOptions(flags));
+  const setup = withTypedSetup(await setupFor(file, flags, words, io), typedSetup, log.catches);
+  return { log, setup, readAs: [] };
+}
+
+/** Who asks for a plan of time or money wants to see it. */
+function wantsDetail({ detail, minutes, trialBudget }: EnoughFlags): boolean {
+  return detail === true || minutes !== undefined || trialBudget !== undefined;
+}
+
+function caughtWords({ catches }: CatchLog, { format }: Words) {
+  return catches.map(({ turns, netKg }) => ({
+    turns: format.plain(turns),
+    mass: format.value(netKg, "mass"),
+  }));
+}
+
+/** The decisions of a report on the same catches; what stands behind them, where it was asked for. */
 async function decisions(
-  path: string,
+  { log, setup, readAs }: Asked,
   flags: EnoughFlags,
   words: Words,
   io: Io,
 ): Promise<Answered> {
-  const log = await readCatchesFile(path, readOptions(flags));
-  const setup = await setupFor(path, flags, words, io);
   if (setup !== null) tell(checkSetupAgainst(setup, log), words, io);
   const options = analysisGiven(flags);
   if (flags.next) return plansForNextFill(log, setup, options, words);
@@ -76,8 +127,7 @@ async function decisions(
   const texts = analysis.meters.map((answers) =>
     [
       decisionText(answers, analysis, words),
-      ...[words.delivery.twoLines(answers.delivery)].filter((line) => line !== null),
-      ...(answers.catchesNeeded === null
+      ...(answers.catchesNeeded === null || !wantsDetail(flags)
         ? []
         : [detail(answers.catchesNeeded, words, answers.decision?.action)]),
     ].join("\n"),
@@ -94,7 +144,7 @@ async function decisions(
         catchesNeeded: needed,
       }),
     ),
-    text: [...texts, toleranceText(analysis, words)].join("\n\n"),
+    text: [...readAs, ...texts, toleranceText(analysis, words)].join("\n\n"),
     exitCode: exitCodeOf(allCautions(analysis)),
   };
 }

@@ -25,6 +25,8 @@ import {
   sets,
   toggle,
 } from "./flag.ts";
+import { parseQuantity, parseSpan } from "./quantities.ts";
+import type { TypedSetup } from "./typed-setup.ts";
 
 /** How further catches are planned: asked of `report` and `enough` alike, which answer alike. */
 const planning: readonly SettingFlag<CatchesNeededChoices>[] = [
@@ -60,6 +62,21 @@ const budgets: readonly SettingFlag<CatchesNeededChoices>[] = [
 const precision: readonly SettingFlag<AnalysisOptions>[] = [
   sets(flag("--level <share>", "level", parseChance), (level) => ({ level })),
   sets(flag("--tolerance <share>", "tolerance", parsePercent), (tolerance) => ({ tolerance })),
+];
+
+const scale = sets(flag("--scale <mass>", "scale", parseMass), (scaleDivisionKg) => ({
+  scaleDivisionKg,
+}));
+
+/** What a setup would say of target and drive; the flag counts before the file. */
+const typedSetup: readonly SettingFlag<TypedSetup>[] = [
+  sets(flag("--target <rate>", "target", parseQuantity), (target) => ({ target })),
+  sets(flag("--width <length>", "width", parseQuantity), (width) => ({ width })),
+  sets(flag("--speed <speed>", "speed", parseSpan), (speed) => ({ speed })),
+  sets(flag("--wheel <length>", "wheel", parseQuantity), (wheel) => ({ wheel })),
+  sets(flag("--slip <share>", "slip", parsePercent), (slip) => ({ slip })),
+  sets(flag("--steps <list>", "steps", parseAmounts), (steps) => ({ steps })),
+  sets(flag("--meter-speed <speed>", "meterSpeed", parseSpan), (meterSpeed) => ({ meterSpeed })),
 ];
 
 const weighting: readonly SettingFlag<AnalysisOptions>[] = [
@@ -155,7 +172,10 @@ export const flags = {
     flag("--setup <file>", "setupOfEnough", asWritten),
     noSetup,
     ...precision,
+    scale,
+    ...typedSetup,
     ...lending,
+    toggle("--detail", "detail"),
     toggle("--next", "next"),
     ...budgets,
     sheet,
@@ -183,10 +203,15 @@ export const flags = {
 /** What `report` or `enough` were told of an analysis; the rest stays with setup and default. */
 export function analysisGiven(values: OptionValues): Partial<AnalysisOptions> {
   return {
-    ...given([...precision, ...weighting, ...lending], values),
+    ...given([...precision, scale, ...weighting, ...lending], values),
     planning: given([...planning, ...budgets], values),
     comparison: given(comparison, values),
   };
+}
+
+/** What `enough` was told of target and drive. */
+export function setupGiven(values: OptionValues): TypedSetup {
+  return given(typedSetup, values);
 }
 
 /** What `plan` was told of a trial. */

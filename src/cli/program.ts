@@ -38,7 +38,7 @@ export function program(io: Io, words: Words, ended: (code: ExitCode) => void): 
       .argument(`<${values.catches}>`, help.catches)
       .action(async (catches, given) => ended(await reportCommand(catches, given, io))),
     subcommand("enough", words)
-      .argument(`[${values.catches}]`, help.catchesOrNone)
+      .argument(`[${values.catches}...]`, help.catchesOrTyped)
       .action(async (catches, given) => ended(await enoughCommand(catches, given, io))),
     subcommand("plan", words)
       .argument(`[${values.products}...]`, help.products)

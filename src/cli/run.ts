@@ -1,4 +1,4 @@
-import { CommanderError } from "commander";
+import { CommanderError, InvalidArgumentError } from "commander";
 import {
   DataError,
   DrawingError,
@@ -38,6 +38,11 @@ function saidOf(error: EvencatchError, { problems }: Words): string {
 }
 
 function report(error: unknown, words: Words, io: Io): ExitCode {
+  // What commander refuses it has said itself; what a command refuses of its arguments it has not.
+  if (error instanceof InvalidArgumentError) {
+    io.err(io.errColors.red(error.message));
+    return exitCodes.badInput;
+  }
   if (error instanceof CommanderError)
     return error.exitCode === 0 ? exitCodes.fine : exitCodes.badInput;
   if (error instanceof EvencatchError && !isOurFault(error)) {

@@ -5,6 +5,7 @@ import { decodeText } from "./decode.ts";
 import { findColumns } from "./headers.ts";
 import { type Checked, dataIssue, failed, type Place, passed } from "./issues.ts";
 import { readJson } from "./json.ts";
+import { asOneBin } from "./one-bin.ts";
 import { type ReadRow, readRows } from "./rows.ts";
 import {
   type CatchSource,
@@ -101,8 +102,10 @@ function readLog(table: Table, source: string): Checked<CatchLog> {
   if (table.rows.length === 0) {
     return failed(table.issues.length === 0 ? [noRows(place)] : table.issues);
   }
-  const { columns, issues: headerIssues } = findColumns(table, place);
-  const rows = readRows(table, columns, place);
+  const oneBin = asOneBin(table);
+  const whole = oneBin?.table ?? table;
+  const { columns, issues: headerIssues } = findColumns(whole, place);
+  const rows = readRows(whole, columns, place);
   const identities = rows.flatMap(({ identity }) => identity ?? []);
   const rowIssues = [
     ...table.issues,
@@ -113,7 +116,8 @@ function readLog(table: Table, source: string): Checked<CatchLog> {
   if (issues.length > 0) return failed(issues);
   const catches = rows.flatMap((row) => row.catch ?? []);
   const massUnit = usualUnit(rows);
-  return passed({ source, massUnit, catches, cautions: suspicions(catches, massUnit) });
+  const cautions = [...(oneBin === null ? [] : [oneBin.note]), ...suspicions(catches, massUnit)];
+  return passed({ source, massUnit, catches, cautions });
 }
 
 function usualUnit(rows: readonly ReadRow[]): MassUnit {

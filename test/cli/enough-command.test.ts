@@ -10,7 +10,7 @@ const plain = (text: string) => text.replaceAll(/[\u00a0\u202f]/g, " ");
 
 describe("evencatch enough", () => {
   it("says for each bin whether today's catches are enough", async () => {
-    const { code, out } = await command("enough", ...season, "--tolerance", "2%");
+    const { code, out } = await command("enough", ...season, "--tolerance", "2%", "--detail");
     expect(code).toBe(0);
     for (const bin of ["front", "middle", "rear"]) expect(out).toContain(`Bin ${bin} (`);
     expect(out).toContain("tolerance of ±");

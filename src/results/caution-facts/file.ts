@@ -11,6 +11,8 @@ export interface FileCautionFacts {
   /** A question failed; everything else was answered. */
   readonly "not-computed": { readonly question: Question; readonly reason: string };
   readonly "needed-not-computed": { readonly question: Question; readonly reason: string };
+  /** The file has turns and masses alone. */
+  readonly "one-bin-taken": { readonly catches: number };
   readonly "turns-all-equal": {
     readonly turns: number;
     /** What one tare left in would add, as a fraction of the mean net mass; null when no tare is known. */
@@ -41,6 +43,7 @@ export const fileStandings = {
   "newest-fill-left-out": { severity: "serious", asks: "catch-more" },
   "not-computed": { severity: "serious", asks: "to-know" },
   "needed-not-computed": { severity: "serious", asks: "look-first", endedBy: ["answered"] },
+  "one-bin-taken": { severity: "note", asks: "to-know" },
   "turns-all-equal": { severity: "note", asks: "to-know" },
   "setup-name-not-caught": { severity: "note", asks: "to-know" },
   "old-name": { severity: "note", asks: "to-know" },

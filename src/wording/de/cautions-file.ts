@@ -17,6 +17,8 @@ export const cautionsFile: typeof english = {
     `„${questions[f.question]}“ ließ sich nicht berechnen (${f.reason}). Alles andere schon. Das ist ein Fehler des Programms: Bitte melden Sie ihn mit der Datei.`,
   "needed-not-computed": (f) =>
     `„${questions[f.question]}“ ließ sich nicht berechnen (${f.reason}) und wird gebraucht, um zu sagen, was einzustellen ist. Das ist ein Fehler des Programms: Bitte melden Sie ihn mit der Datei.`,
+  "one-bin-taken": (f) =>
+    `Die Proben nennen weder Tank noch Produkt noch Füllung; ${f.catches === 1 ? "die Probe gilt" : "alle gelten"} als erste Füllung eines Tanks.`,
   "turns-all-equal": (f) =>
     `Alle Proben haben ${f.turns} Umdrehungen; eine Tara, die in jeder Probe steckt, ist so nicht zu sehen${f.tare === null ? "" : `, sie würde den Austrag um ${f.tare} zu hoch machen`}. Drehen Sie einmal je Saison mit zwei Stufen von Umdrehungen ab, die längere doppelt so lang wie die kürzere.`,
   "setup-name-not-caught": (f) =>

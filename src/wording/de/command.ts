@@ -12,6 +12,8 @@ export const command: typeof english = {
   sheet: (file) => `Zettel: ${file}`,
   setupFound: (file) =>
     `Setup-Datei: ${file}, neben den Proben gefunden (--no-setup verwendet sie nicht)`,
+  readAs: (caught) =>
+    `Gelesen als: ${caught.map(({ turns, mass }) => `${turns} Umdrehungen ${mass}`).join(", ")}.`,
   tooFewProducts: (only) =>
     `Ein Versuch vergleicht zwei oder mehr Produkte, zum Beispiel: evencatch plan Weizen Gerste. Angegeben ist ${only === null ? "keines" : `nur „${only}“`}.`,
   kept: (f) =>

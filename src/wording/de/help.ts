@@ -19,12 +19,22 @@ Antworten gehen auf die Standardausgabe, alles andere auf die Standardfehlerausg
     "Einen leeren Probenzettel und eine Setup-Datei schreiben, und was ihre Spalten bedeuten.",
 
   catches: "Datei mit Proben: .csv, .xlsx oder .json",
-  catchesOrNone: "Datei mit Proben; ohne sie wird vor der ersten Probe geplant",
+  catchesOrTyped:
+    "Datei mit Proben, oder die Proben selbst, etwa 6.3 6.5 6.4 oder 20:6.3 10:3.2; ohne wird vor der ersten Probe geplant",
   products: "zwei oder mehr Produkte",
   templateFolder: "Ordner, in den geschrieben wird",
 
   assurance: "gewünschte Chance, das Ziel zu erreichen: 80%, 80 oder 0.8",
-  turns: "Umdrehungen jeder weiteren Probe",
+  turns: "Umdrehungen jeder weiteren Probe, und der eingetippten, die ihre nicht nennen",
+  scale: "Schritt der Waage, etwa 100g",
+  target: "Sollmenge, etwa 110kg/ha",
+  width: "Breite einer Fahrt, etwa 12m",
+  speed: "Bereich der Arbeitsgeschwindigkeit, etwa 7-9km/h",
+  wheel: "Weg je Umdrehung des Antriebsrads, etwa 2.1m",
+  slip: "Schlupf des Rads, in Prozent: 3% oder 3",
+  steps: "Übersetzungen, die sich einstellen lassen, etwa 0.8,0.85,0.9",
+  meterSpeed: "Drehzahlen, die ein Motor halten kann, etwa 20-120turns/min",
+  detail: "auch die Tabellen und das, worauf die Antwort beruht",
   heaviestCatch:
     "was Sack und Waage fassen, etwa 15kg (Vorgabe: 20 kg oder die schwerste Probe der Datei, je nachdem, was mehr ist)",
   minutes: "verfügbare Zeit: sucht die beste Zahl und Länge der Proben",

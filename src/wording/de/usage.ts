@@ -21,19 +21,22 @@ export const usage: typeof english = {
   choices: (choices) => `möglich: ${choices}`,
   fallback: (value) => `Vorgabe: ${value}`,
   values: {
-    whom: "wer",
+    whom: "Wer",
     "bin:fill:catch": "Tank:Füllung:Probe",
     catches: "Proben",
     column: "Spalte",
     dir: "Ordner",
     file: "Datei",
     "kg/m³": "kg/m³",
+    length: "Länge",
     law: "Art",
     list: "Liste",
     mass: "Masse",
     n: "n",
     name: "Name",
     product: "Produkt",
+    rate: "Menge",
+    speed: "Tempo",
     products: "Produkte",
     severity: "Schwere",
     share: "Anteil",
@@ -62,6 +65,13 @@ export const usage: typeof english = {
     oneNumber: (suchAs) =>
       `Nötig ist eine einzige Zahl, mit Dezimalpunkt und ohne Komma${suchAs.length === 0 ? "" : `, etwa ${suchAs.join(" oder ")}`}.`,
     mass: "Nötig ist eine Masse mit ihrer Einheit, etwa „15kg“ oder „33lb“.",
+    quantity: "Nötig ist eine Zahl mit ihrer Einheit, etwa „110kg/ha“ oder „12m“.",
+    typedCatch: (found) =>
+      `„${found}“ ist keine Probe: Schreiben Sie die Masse, etwa 6.3 oder 6.3kg, und wo sie sich unterscheiden, die Umdrehungen mit Doppelpunkt davor, etwa 20:6.3. Eine Datei, die so heißt, ist mit „./${found}“ gemeint.`,
+    typedTurns: (found) =>
+      `„${found}“ sagt nicht, wie viele Umdrehungen es waren: Fügen Sie --turns 20 für alle an, oder schreiben Sie 20:${found}.`,
+    typedAndFile: (f) =>
+      `„${f.typed}“ ist eine Probe und „${f.file}“ eine Datei: Geben Sie eine Datei an oder nur Proben.`,
     catch: "Nötig sind Tank, Füllung und Probe, etwa „rear:4:2“.",
   },
 };

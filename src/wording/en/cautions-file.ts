@@ -1,5 +1,5 @@
 import type { Question } from "../../results/question.ts";
-import type { Facts } from "./facts.ts";
+import type { Counts, Facts } from "./facts.ts";
 import { questions } from "./questions.ts";
 
 type Failed = Facts<"reason"> & { readonly question: Question };
@@ -20,6 +20,8 @@ export const cautionsFile = {
     `"${questions[f.question]}" could not be computed (${f.reason}). Everything else was. That is a fault of the program: please report it with the file.`,
   "needed-not-computed": (f: Failed) =>
     `"${questions[f.question]}" could not be computed (${f.reason}), and it is needed to say what to set. That is a fault of the program: please report it with the file.`,
+  "one-bin-taken": (f: Counts<"catches">) =>
+    `The catches name no bin, product or fill, so ${f.catches === 1 ? "it is" : "all of them are"} taken for the first fill of one bin.`,
   "turns-all-equal": (f: Facts<"turns", "tare">) =>
     `All catches have ${f.turns} turns, so a tare left in every catch cannot be seen${f.tare === null ? "" : `; it would make the delivery ${f.tare} too high`}. Mix two turn levels, the longer twice the shorter, once a season.`,
   "setup-name-not-caught": (f: Facts<"name" | "instead", "bin">) =>

@@ -12,6 +12,9 @@ export const command = {
   sheet: (file: string) => `Sheet: ${file}`,
   setupFound: (file: string) =>
     `Setup: ${file}, found beside the catches (--no-setup leaves it out)`,
+  /** Catches that were typed, as they were understood. */
+  readAs: (caught: readonly Facts<"turns" | "mass">[]) =>
+    `Read as: ${caught.map(({ turns, mass }) => `${turns} turns ${mass}`).join(", ")}.`,
   tooFewProducts: (only: string | null) =>
     `A trial needs two or more products to compare, such as: evencatch plan wheat barley. Found ${only === null ? "none" : `only "${only}"`}.`,
   kept: (f: Facts<"folder" | "names">) =>

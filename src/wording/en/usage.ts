@@ -34,12 +34,15 @@ export const usage = {
     dir: "dir",
     file: "file",
     "kg/m³": "kg/m³",
+    length: "length",
     law: "law",
     list: "list",
     mass: "mass",
     n: "n",
     name: "name",
     product: "product",
+    rate: "rate",
+    speed: "speed",
     products: "products",
     severity: "severity",
     share: "share",
@@ -75,6 +78,13 @@ export const usage = {
     oneNumber: (suchAs: readonly string[]) =>
       `It must be one number, with a decimal point and without a comma${suchAs.length === 0 ? "" : `, such as ${suchAs.join(" or ")}`}.`,
     mass: 'It must be a mass with its unit, such as "15kg" or "33lb".',
+    quantity: 'It must be a figure with its unit, such as "110kg/ha" or "12m".',
+    typedCatch: (found: string) =>
+      `"${found}" is no catch: write its mass, such as 6.3 or 6.3kg, with its turns before a colon where they differ, such as 20:6.3. A file that is called so is meant by "./${found}".`,
+    typedTurns: (found: string) =>
+      `"${found}" does not say how many turns it took: add --turns 20 for all, or write 20:${found}.`,
+    typedAndFile: (f: { readonly typed: string; readonly file: string }) =>
+      `"${f.typed}" is a catch and "${f.file}" is a file: give one file, or catches alone.`,
     catch: 'It must name bin, fill and catch, such as "rear:4:2".',
   },
 };

@@ -36,15 +36,15 @@ export function deliverySayings(format: Format, say: typeof templates) {
         ? say.errorUnknown(found)
         : say.goodTo({ ...found, level: level(result), range, error });
     },
-    /** What the bin says by itself beside what others make of it. */
+    /** What the bin says by itself beside what others make of it; null: nobody does, or it comes to the same. */
     twoLines: ({ byItself, halfWidth, scatter, ifTypical }: Delivery): string | null => {
       if (halfWidth === null) return null;
-      if (byItself !== null)
-        return say.twoLines({
-          byItself: byItself.halfWidth === null ? null : format.plusMinus(byItself.halfWidth),
-          lent: format.plusMinus(halfWidth),
-          assumed: scatter.lentBy.assumed,
-        });
+      if (byItself !== null) {
+        const own = byItself.halfWidth === null ? null : format.plusMinus(byItself.halfWidth);
+        const lent = format.plusMinus(halfWidth);
+        const { assumed } = scatter.lentBy;
+        return own === lent ? null : say.twoLines({ byItself: own, lent, assumed });
+      }
       return ifTypical?.halfWidth == null
         ? null
         : say.ifTypical({

@@ -1,0 +1,85 @@
+import { readSetup } from "../data/read-setup.ts";
+import { type BinSetup, binSetup, type Setup } from "../data/setup.ts";
+import type { Catch } from "../data/types.ts";
+import { known } from "../results/options.ts";
+import type { Quantity, QuantitySpan } from "./quantities.ts";
+
+/** What flags say that a setup file would; undefined: not given. */
+export interface TypedSetup {
+  readonly target?: Quantity;
+  readonly width?: Quantity;
+  readonly speed?: QuantitySpan;
+  /** Travel per turn of the drive wheel. */
+  readonly wheel?: Quantity;
+  /** A fraction. */
+  readonly slip?: number;
+  /** Meter turns per wheel turn that can be set. */
+  readonly steps?: readonly number[];
+  readonly meterSpeed?: QuantitySpan;
+}
+
+/**
+ * The setup with what flags say put over it, by the checks that a file goes through. Target and drive go for every bin that
+ * was caught.
+ *
+ * @param file  null: there is none
+ * @throws      DataError for a value or a unit that no setup can have
+ */
+export function withTypedSetup(
+  file: Setup | null,
+  typed: TypedSetup,
+  catches: readonly Pick<Catch, "bin" | "product">[],
+): Setup | null {
+  if (Object.values(typed).every((value) => value === undefined)) return file;
+  const told = readSetup({ name: "flags.json", text: JSON.stringify(asFile(typed, catches)) });
+  if (file === null) return told;
+  const meters = distinct(catches).map(({ bin, product }): BinSetup | null => {
+    const own = binSetup(told, bin, product);
+    const before = binSetup(file, bin, product);
+    if (own === null || before === null) return own ?? before;
+    return { ...before, ...known({ targetRate: own.targetRate, drive: own.drive }), bin, product };
+  });
+  const named = meters.flatMap((entry) => entry ?? []);
+  return {
+    ...file,
+    cart: { ...file.cart, ...known(told.cart) },
+    bins: [...named, ...file.bins.filter((entry) => !named.some((one) => isAlso(one, entry)))],
+  };
+}
+
+function isAlso(one: BinSetup, other: BinSetup): boolean {
+  return one.bin === other.bin && one.product === other.product;
+}
+
+function distinct(catches: readonly Pick<Catch, "bin" | "product">[]) {
+  return [
+    ...new Map(
+      catches.map(({ bin, product }) => [JSON.stringify([bin, product]), { bin, product }]),
+    ).values(),
+  ];
+}
+
+function asFile(
+  { target, width, speed, wheel, slip, steps, meterSpeed }: TypedSetup,
+  catches: readonly Pick<Catch, "bin" | "product">[],
+) {
+  const drive =
+    wheel !== undefined || steps !== undefined
+      ? { kind: "ground-wheel", steps: steps?.toSorted((a, b) => a - b) }
+      : meterSpeed !== undefined
+        ? { kind: "motor", meter_speed: meterSpeed }
+        : undefined;
+  return {
+    cart: {
+      working_width: width,
+      speed,
+      wheel_circumference: wheel,
+      slip_percent: slip === undefined ? undefined : 100 * slip,
+    },
+    bins: [...new Set(catches.map(({ bin }) => bin))].map((bin) => ({
+      bin,
+      target_rate: target,
+      drive,
+    })),
+  };
+}
