@@ -90,12 +90,17 @@ function fewestFurther(state: KnownState, turns: number, aim: CatchAim): NumberO
   const least = Math.max(1, aim.fewestCatches - state.catches);
   for (let further = least; state.catches + further <= aim.mostCatches; further++) {
     const plan = { further, turns };
-    const typically = plannedHalfWidth(state, plan, aim);
+    const typically = plannedHalfWidth(state, plan, asShown(aim));
     const chance = chanceAfter(state, plan, aim);
     if (typically !== null && chance !== null && chance >= aim.assurance)
       return { ...plan, reaches: aim.tolerance, chance, typically };
   }
   return null;
+}
+
+/** The width itself: the factor of stopping decides, and is no part of what is shown. */
+function asShown({ level }: CatchAim): WidthRule {
+  return { level, phi: 1 };
 }
 
 function lengthsToTry(turns: number, longest: number): readonly number[] {
@@ -214,7 +219,7 @@ export function widthAllowed(aim: CatchAim, df: number): number {
 
 function pointAfter(state: KnownState, plan: Plan, aim: CatchAim): CurvePoint {
   const made = plan.further === 0;
-  const plain = { level: aim.level, phi: 1 };
+  const plain = asShown(aim);
   const halfWidth = made ? halfWidthNow(state, plain) : plannedHalfWidth(state, plan, plain);
   const df = dfAfter(state, plan);
   const known = halfWidth !== null && halfWidth > 0 && df !== null;

@@ -6,7 +6,6 @@ import { stillMoving } from "../model/history-cautions.ts";
 import type { Fill } from "../model/meters.ts";
 import { estimateOf, type MeterModel, type ModelOptions } from "../model/model.ts";
 import type { WithAllCatches } from "../model/with-all-catches.ts";
-import { isDust } from "../numeric/rounding-dust.ts";
 import { type Caution, type CautionCode, type CautionFacts, caution } from "../results/caution.ts";
 import type { Estimate } from "../results/estimate.ts";
 import { requireModelOptions } from "../results/options.ts";
@@ -161,12 +160,7 @@ function cautionsOf(meter: MeterModel): readonly Caution[] {
   if (scatter.homogeneity !== null && scatterDiffers(scatter))
     say("scatter-differs", { pValue: scatter.homogeneity.pValue });
   const tooNarrow = timesTooNarrow(across);
-  if (
-    tooNarrow !== null &&
-    tooNarrow > 1 &&
-    !isDust(tooNarrow - 1, 1) &&
-    across.fills >= comfortableFills
-  )
+  if (tooNarrow !== null && tooNarrow > 1 && across.fills >= comfortableFills)
     say("fills-are-not-catches", { timesTooNarrow: tooNarrow });
   return found;
 }
@@ -183,7 +177,14 @@ function bandInDifferences({ across, history }: MeterModel): number {
   return (upper - across.nextFill.value) / Math.abs(first.delivery - second.delivery);
 }
 
-function timesTooNarrow({ mean, ignoringFills }: FillsTogether): number | null {
+/** Fills as if independent, so that nothing but what is counted makes the difference; none where each fill has one catch. */
+function timesTooNarrow({
+  fills,
+  catches,
+  meanIfIndependent: mean,
+  ignoringFills,
+}: FillsTogether): number | null {
+  if (catches === fills) return null;
   if (mean.standardError === null || ignoringFills?.standardError == null) return null;
   const width = ({ interval }: Estimate) =>
     interval?.upper != null && interval.lower !== null ? interval.upper - interval.lower : null;

@@ -123,10 +123,10 @@ export function aimOf(basis: Pick<Knowledge, "lentBy">, options: CatchesNeededOp
 }
 
 function standingOf(basis: Knowledge, aim: CatchAim): Standing {
-  const { catches, halfWidth, df, scatter, inDoubt } = basis;
+  const { catches, halfWidth, df, scatter, lentBy, inDoubt } = basis;
   if (inDoubt) return "waits";
   if (catches > 0 && (halfWidth === null || scatter === "assumed")) return "unknown";
-  if (catches > 0 && df < fewestDfToPlan) return "too few";
+  if (catches > 0 && lentBy === null && df < fewestDfToPlan) return "too few";
   if (catches === 0 || halfWidth === null) return "short";
   switch (stopsAt(catches, halfWidth, df, aim)) {
     case "within tolerance":

@@ -1,12 +1,13 @@
 import { describe, expect, it } from "vitest";
 import { resolveOptions } from "../../src/analysis/options.ts";
 import {
-  historyChoices,
+  modelChoices,
   planningOptions,
   questionOptions,
 } from "../../src/analysis/resolved-setup.ts";
 import { readSetup } from "../../src/data/read-setup.ts";
 import type { Setup } from "../../src/data/setup.ts";
+import { usualBorrowing } from "../../src/model/lenders.ts";
 import { costOptions } from "../../src/questions/cost/options.ts";
 import { fieldCheckOptions } from "../../src/questions/field-check/options.ts";
 import { settingOptions } from "../../src/questions/setting/options.ts";
@@ -117,7 +118,15 @@ describe("what a setup tells the questions about planning and money", () => {
   it("counts after an option and before a default", () => {
     const setup = read({ assurance_percent: 90, scale: { capacity: { value: 25, unit: "kg" } } });
     const plan = (given: object) => planningOptions(resolveOptions(given, setup), setup);
-    expect(plan({})).toMatchObject({ assurance: 0.9, heaviestCatchKg: 25, fewestOwn: 3 });
+    expect(plan({})).toMatchObject({
+      assurance: 0.9,
+      heaviestCatchKg: 25,
+      stopping: {
+        own: { fewest: 3, phi: 1.08 },
+        withOtherBins: { fewest: 2, phi: 1.05 },
+        withOtherFills: { fewest: 1, phi: 1 },
+      },
+    });
     expect(plan({ planning: { assurance: 0.7 } })).toMatchObject({
       assurance: 0.7,
       heaviestCatchKg: 25,
@@ -129,10 +138,43 @@ describe("how the order of fills is to be read", () => {
   it("is from the fill before which the setup says a meter was opened", () => {
     const setup = read({ bins: [{ bin: "1" }, { bin: "2", starts_afresh: 4 }] });
     const options = resolveOptions({ drift: "never" }, setup);
-    expect(historyChoices(options, setup)).toEqual({
+    expect(modelChoices(options, setup)).toEqual({
       asked: "never",
       startsAfresh: [{ bin: "2", product: null, fill: 4 }],
+      borrowing: usualBorrowing,
     });
-    expect(historyChoices(options, null)).toEqual({ asked: "never", startsAfresh: [] });
+    expect(modelChoices(options, null)).toEqual({
+      asked: "never",
+      startsAfresh: [],
+      borrowing: usualBorrowing,
+    });
+  });
+});
+
+describe("who speaks for how much catches and fills scatter", () => {
+  const borrowingOf = (setup: Setup | null, given: object = {}) =>
+    modelChoices(resolveOptions(given, setup), setup).borrowing;
+
+  it("is the other bins, with nothing assumed, unless the setup says otherwise", () => {
+    expect(borrowingOf(null)).toEqual(usualBorrowing);
+    expect(borrowingOf(read({}))).toEqual(usualBorrowing);
+    expect(
+      borrowingOf(
+        read({ borrow: "none", assumed_spread_percent: 2.5, assumed_scatter_percent: 1 }),
+      ),
+    ).toEqual({ borrow: "none", library: [], assumed: { spread: 0.025, scatter: 0.01 } });
+  });
+
+  it("is told by an option before the setup", () => {
+    const setup = read({ borrow: "none", assumed_spread_percent: 2.5 });
+    const library = [{ product: "pea", spread: { variance: 4e-4, df: 5 }, scatter: null }];
+    expect(
+      borrowingOf(setup, {
+        borrow: "other bins",
+        assumedSpread: 0.04,
+        assumedScatter: 0.02,
+        library,
+      }),
+    ).toEqual({ borrow: "other bins", library, assumed: { spread: 0.04, scatter: 0.02 } });
   });
 });

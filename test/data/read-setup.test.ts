@@ -14,6 +14,9 @@ describe("a setup", () => {
       tolerance: null,
       confidence: null,
       assurance: null,
+      borrow: null,
+      assumedSpread: null,
+      assumedScatter: null,
       scale: { divisionKg: null, capacityKg: null, testedError: null },
       cart: {
         workingWidthM: null,
@@ -43,6 +46,9 @@ describe("a setup", () => {
       tolerance_percent: 5,
       confidence_percent: 95,
       assurance_percent: 80,
+      borrow: "none",
+      assumed_spread_percent: 3,
+      assumed_scatter_percent: 1.5,
       scale: {
         division: { value: 10, unit: "g" },
         capacity: { value: 40, unit: "lb" },
@@ -62,6 +68,9 @@ describe("a setup", () => {
       tolerance: 0.05,
       confidence: 0.95,
       assurance: 0.8,
+      borrow: "none",
+      assumedSpread: 0.03,
+      assumedScatter: 0.015,
       scale: { divisionKg: 0.01, capacityKg: 18.1436948, testedError: -0.001 },
       cart: {
         workingWidthM: { value: 12.192, standardUncertainty: 0.1524 },

@@ -26,8 +26,8 @@ describe("a setup that is refused", () => {
         "setup.json, at cart.working_width.unit: found nothing; needed one of the units m, ft, in. Write it like this: "working_width": {"value":12,"unit":"m","standard_uncertainty":0.05}.",
         "setup.json, at cart.working_width.units: found the key "units"; needed one of the keys value, unit, standard_uncertainty. Rename it to unit if that is meant, or delete it.",
         "setup.json, at bins[0].drive.ratio: found the key "ratio"; needed only the keys of its kind. Look at kind, or delete the key.",
-        "setup.json, at tolerence_percent: found the key "tolerence_percent"; needed one of the keys title, tolerance_percent, confidence_percent, assurance_percent, scale, cart, bins, money, field_checks, answered, $schema. Rename it to tolerance_percent if that is meant, or delete it.",
-        "setup.json, at colour: found the key "colour"; needed one of the keys title, tolerance_percent, confidence_percent, assurance_percent, scale, cart, bins, money, field_checks, answered, $schema. Delete the key, or rename it to the one that is meant.",
+        "setup.json, at tolerence_percent: found the key "tolerence_percent"; needed one of the keys title, tolerance_percent, confidence_percent, assurance_percent, borrow, assumed_spread_percent, assumed_scatter_percent, scale, cart, bins, money, field_checks, answered, $schema. Rename it to tolerance_percent if that is meant, or delete it.",
+        "setup.json, at colour: found the key "colour"; needed one of the keys title, tolerance_percent, confidence_percent, assurance_percent, borrow, assumed_spread_percent, assumed_scatter_percent, scale, cart, bins, money, field_checks, answered, $schema. Delete the key, or rename it to the one that is meant.",
       ]
     `);
   });
@@ -51,6 +51,9 @@ describe("a setup that is refused", () => {
       problems({
         tolerance_percent: 0,
         confidence_percent: "95",
+        borrow: "all bins",
+        assumed_spread_percent: 0,
+        assumed_scatter_percent: 60,
         cart: {
           working_width: { value: -12, unit: "m" },
           speed: { from: { value: 9, unit: "km/h" }, to: { value: 6, unit: "km/h" } },
@@ -61,6 +64,9 @@ describe("a setup that is refused", () => {
       [
         "setup.json, at tolerance_percent: found 0; needed a percentage from 0.2 to 100. Write it like this: "tolerance_percent": 5.",
         "setup.json, at confidence_percent: found the text "95"; needed a percentage from 50 to 99.99. Write it like this: "confidence_percent": 95.",
+        "setup.json, at borrow: found "all bins"; needed one of "other bins", "none". Write it like this: "borrow": "none".",
+        "setup.json, at assumed_spread_percent: found 0; needed a percentage from 0.1 to 50. Write it like this: "assumed_spread_percent": 3.",
+        "setup.json, at assumed_scatter_percent: found 60; needed a percentage from 0.1 to 50. Write it like this: "assumed_scatter_percent": 1.5.",
         "setup.json, at cart.working_width.value: found -12; needed a number above 0. Write it like this: "working_width": {"value":12,"unit":"m","standard_uncertainty":0.05}.",
         "setup.json, at cart.speed: found an object; needed the lower figure under "from" and the higher under "to". Swap the two.",
         "setup.json, at money.value_of_hour: found null; needed a number of 0 or more. Write it like this: "value_of_hour": 90.",

@@ -1,11 +1,13 @@
 import { describe, expect, it } from "vitest";
 import type { Catch } from "../../src/data/types.ts";
+import { usualBorrowing } from "../../src/model/lenders.ts";
 import { fitModel, type MeterModel } from "../../src/model/model.ts";
 import { delivery } from "../../src/questions/delivery.ts";
 import type { CautionCode } from "../../src/results/caution.ts";
 import { holm } from "../../src/statistics/multiplicity.ts";
 import { aFill } from "../support/catches.ts";
 import { present } from "../support/reference.ts";
+import { votesInR } from "../support/votes-in-r.ts";
 import { evalR } from "../support/webr.ts";
 
 const options = { level: 0.95, tolerance: 0.03, scaleDivisionKg: null };
@@ -38,21 +40,41 @@ const codesOf = (meter: MeterModel): readonly CautionCode[] =>
 describe("a mass in every catch, a test that every bin stands", () => {
   const meters = metersOf([0.3, 0, 0]);
 
-  it("has the p value that R gives the intercept, and Holm's among the bins", async () => {
-    const expected = await Promise.all(
-      meters.map(async ({ fills }) => {
-        const catches = present(fills[0]).catches;
-        const [pValue = 0] = await evalR("summary(lm(y ~ x, weights = 1 / x))$coefficients[1, 4]", {
-          y: catches.map(({ netKg }) => netKg),
-          x: catches.map(({ turns }) => turns),
-        });
-        return pValue;
-      }),
+  it("has the p value that R gives the intercept with the scatter that the other bins lend, and Holm's among the bins", async () => {
+    const fills = meters.map((meter) => present(meter.fills[0]).catches);
+    const [x, ...y] = [fills[0], ...fills].map((own, i) =>
+      present(own).map((row) => (i === 0 ? row.turns : row.netKg)),
+    );
+    const expected = await evalR(
+      `${votesInR}
+       p.of <- function(own, others) {
+         s2 <- sapply(others, function(m) squares(m, x) / 3)
+         prior <- prior.of(vote.of.others(s2, rep(3, length(s2))))
+         line <- lm(own ~ x, weights = 1 / x)
+         known <- moderated(c(prior[1], prior[2] * (sum(own) / sum(x))^2), deviance(line) / 2, 2)
+         error <- sqrt(known[2] * summary(line)$cov.unscaled[1, 1])
+         2 * pt(-abs(coef(line)[1]) / error, known[1])
+       }
+       all <- list(A, B, C)
+       sapply(1:3, function(i) p.of(all[[i]], all[-i]))`,
+      { x: present(x), A: present(y[0]), B: present(y[1]), C: present(y[2]) },
     );
     const adjusted = holm(expected);
     for (const [i, meter] of meters.entries()) {
       expect(meter.constantMass?.pValue).toBeCloseTo(present(expected[i]), 8);
       expect(meter.constantMass?.adjustedPValue).toBeCloseTo(present(adjusted[i]), 8);
+    }
+  });
+
+  it("has the p value that R gives the intercept alone where nobody lends", async () => {
+    for (const [i, own] of errors.entries()) {
+      const catches = bin("1", i === 0 ? 0.3 : 0, own);
+      const [pValue = 0] = await evalR("summary(lm(y ~ x, weights = 1 / x))$coefficients[1, 4]", {
+        y: catches.map(({ netKg }) => netKg),
+        x: catches.map(({ turns }) => turns),
+      });
+      const [meter] = fitModel(catches, options).meters;
+      expect(meter?.constantMass?.pValue).toBeCloseTo(pValue, 8);
     }
   });
 
@@ -72,7 +94,15 @@ describe("a mass in every catch, a test that every bin stands", () => {
   it("shares its chance of a false finding with the other bins: alone the same p value stops sooner", () => {
     const alone = present(metersOf([1.2])[0]);
     expect(alone.constantMass?.adjustedPValue).toBe(alone.constantMass?.pValue);
-    const among = present(metersOf([1.2, 0, 0])[0]);
+    const nothingLent = { borrowing: { ...usualBorrowing, borrow: "none" } } as const;
+    const among = present(
+      fitModel(
+        [1.2, 0, 0].flatMap((kg, i) => bin(String(i + 1), kg, errors[i] ?? [])),
+        options,
+        nothingLent,
+      ).meters[0],
+    );
+    expect(among.constantMass?.pValue).toBeCloseTo(present(alone.constantMass).pValue, 14);
     expect(among.constantMass?.adjustedPValue).toBeCloseTo(
       3 * present(alone.constantMass).pValue,
       12,

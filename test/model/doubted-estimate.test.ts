@@ -1,12 +1,20 @@
 import { describe, expect, it } from "vitest";
 import type { Catch } from "../../src/data/types.ts";
 import { scatterDiffers } from "../../src/model/catch-scatter.ts";
-import { newestFill } from "../../src/model/meters.ts";
+import { doubtedEstimate } from "../../src/model/doubted-estimate.ts";
+import { type MeterScatter, nothingLent } from "../../src/model/lent-scatter.ts";
+import { metersOf, newestFill } from "../../src/model/meters.ts";
 import { estimateOf, fitModel } from "../../src/model/model.ts";
+import { findInFill, levels } from "../../src/model/screening/finding.ts";
+import { outsideOf } from "../../src/model/screening/lending.ts";
 import { delivery } from "../../src/questions/delivery.ts";
 import { outliers } from "../../src/questions/outliers.ts";
+import { judgeInFamily } from "../../src/statistics/deleted-residuals.ts";
+import { logVariance } from "../../src/statistics/spread-votes.ts";
 import { deletedResiduals, fillOf, quietFills } from "../support/outliers.ts";
-import { present } from "../support/reference.ts";
+import { digits, present } from "../support/reference.ts";
+import { votesInR } from "../support/votes-in-r.ts";
+import { evalR } from "../support/webr.ts";
 
 const options = { level: 0.95, tolerance: 0.03, scaleDivisionKg: null };
 
@@ -19,11 +27,27 @@ function logOf(...fills: readonly (readonly Catch[])[]) {
 const lender = fillOf(1, [6.09, 5.91, 6.09, 5.91, 6.09, 5.91, 6.09, 5.91, 6]);
 const flaggedMasses = [6.0, 6.05, 5.97, 6.42];
 
+/** Others who are known to scatter alike say so for certain: the same variance on the same degrees of freedom. */
+const knownForCertain: MeterScatter = {
+  ...nothingLent,
+  outside: {
+    ...logVariance({ variance: 0.0045, df: 8 }),
+    ...{ from: "other bins", meters: 1, sameProduct: false },
+  },
+};
+
 describe("a catch of the newest fill that stands out", () => {
-  // The worked example of the rule; all figures printed to ten digits, checked in R 4.2.2.
+  const flagged = newestFill(present(metersOf(fillOf(2, flaggedMasses))[0]));
+  const finding = findInFill(flagged, outsideOf(flagged, knownForCertain), true, {
+    divisionKg: null,
+    testsInLog: 4,
+  });
+
+  // The worked example of the rule, a scatter of 0.0045 on 8 degrees of freedom being lent; all figures printed to ten
+  // digits, checked in R 4.2.2.
   it("is neither dropped nor believed: ± reaches to the farther end of the bands with and without it", () => {
-    const { meter, today } = logOf(lender, fillOf(2, flaggedMasses));
-    expect(meter.scatter).toMatchObject({ df: 10 });
+    const today = doubtedEstimate(flagged, finding, knownForCertain, options);
+    expect(today.scatter.df).toBeCloseTo(11, 9);
     const hull = present(today.hull);
     expect(hull.catches).toEqual([4]);
     expect(hull.with.value).toBeCloseTo(0.3055, 12);
@@ -43,24 +67,54 @@ describe("a catch of the newest fill that stands out", () => {
   });
 
   it("has the statistics and limits of that example", () => {
-    const lent = { variance: 0.0045 * 0.3055 ** 2, df: 8 };
+    const lent = present(finding.outside);
+    expect(lent.variance).toBeCloseTo(0.0045 * 0.3055 ** 2, 12);
+    expect(lent.df).toBeCloseTo(8, 9);
     const points = flaggedMasses.map((y) => ({ x: 20, y, knownVariance: 0 }));
     const statistics = deletedResiduals(points, lent).map(({ statistic }) => statistic);
     const printed = [-0.94031405, -0.49767545, -1.23097041, 4.2642832];
     for (const [i, value] of printed.entries()) expect(statistics[i]).toBeCloseTo(value, 7);
-    const { meter } = logOf(lender, fillOf(2, flaggedMasses));
-    const suspect = present(outliers(meter, { ...options, massUnit: "kg" }).suspects[0]);
-    expect(suspect.statistic).toBeCloseTo(4.2642832, 7);
-    expect(suspect.inFill?.criticalValue).toBeCloseTo(3.038243334, 9);
+    const limitAt = (level: number) =>
+      judgeInFamily({ df: lent.df + 2, pValue: 1 }, 4, 1, level).criticalValue;
+    expect(limitAt(levels.told)).toBeCloseTo(3.038243334, 8);
+    expect(limitAt(levels.lookFirst)).toBeCloseTo(4.004530448, 8);
+    const four = flagged.catches.filter((row) => row.catch === 4);
+    expect([finding.inFill, finding.inFillStrictly]).toEqual([four, four]);
   });
 
-  it("is what every answer reads: delivery, its standard error over Student's t, and the band of the line", () => {
+  it("is as R has it where an earlier fill lends: both bands, statistic and limit", async () => {
+    const { meter, today } = logOf(lender, fillOf(2, flaggedMasses));
+    const [statistic, limit, withIt, withoutIt] = await evalR(
+      `${votesInR}
+       prior <- prior.of(vote.of.own.fills(0.0045, 8, 1))
+       half <- function(m) {
+         b <- mean(m) / 20
+         b * width(moderated(prior, squares(m, rep(20, length(m))) / (length(m) - 1), length(m) - 1), 20 * length(m))
+       }
+       rest <- moderated(c(prior[1], prior[2] * (mean(m) / 20)^2), var(m[1:3]) / 20, 2)
+       c((m[4] - mean(m[1:3])) / sqrt(rest[2] * 20 * (1 + 1 / 3)),
+         qt(1 - 0.05 / 2 / 4, rest[1]), half(m), half(m[1:3]))`,
+      { m: flaggedMasses },
+    );
+    const suspect = present(outliers(meter, { ...options, massUnit: "kg" }).suspects[0]);
+    expect(digits(present(suspect.statistic), present(statistic))).toBeGreaterThan(9);
+    expect(digits(present(suspect.inFill?.criticalValue), present(limit))).toBeGreaterThan(9);
+    const hull = present(today.hull);
+    const halfOf = ({ value, interval }: typeof hull.with) => present(interval?.upper) - value;
+    expect(digits(halfOf(hull.with), present(withIt))).toBeGreaterThan(9);
+    expect(digits(halfOf(hull.without), present(withoutIt))).toBeGreaterThan(9);
+    // An earlier fill alone is not certain enough to keep the catch from speaking for the scatter of others.
+    expect(meter.scatter.df).toBe(11);
+  });
+
+  it("is what every answer reads: delivery, its standard error over Student's t, and the band of the line", async () => {
     const { meter, today } = logOf(lender, fillOf(2, flaggedMasses));
     const answer = delivery(meter, { ...options, varianceLaw: "proportional" });
     expect(answer.estimate).toEqual(today.estimate);
     expect(answer.hull).toEqual(today.hull);
-    // t(0.975, 11) = 2.200985160 (R 4.2.2): what is worked out from the delivery is as wide as the hull.
-    expect(present(today.estimate.standardError) * 2.20098516).toBeCloseTo(
+    // What is worked out from the delivery is as wide as the hull.
+    const [t] = await evalR("qt(0.975, df)", { df: present(today.estimate.df) });
+    expect(present(today.estimate.standardError) * present(t)).toBeCloseTo(
       present(today.halfWidth) * today.estimate.value,
       9,
     );
@@ -108,14 +162,20 @@ describe("a flagged catch three fills back", () => {
     i === 2 ? fill.filter((row) => row.catch !== 2) : fill,
   );
 
-  it("neither makes today look better known nor worse: the band is that of the log without the catch", () => {
+  it("neither makes today look better known nor worse: the band is that of the log without the catch", async () => {
     const [bad, clean] = [logOf(...withBad, today), logOf(...withoutIt, today)];
-    // With it the fills seem to scatter differently, and today's four catches would have spoken for themselves.
+    // With it the fills seem to scatter differently.
     expect(scatterDiffers(bad.meter.screening.scatterOfAll)).toBe(true);
     expect(bad.meter.fills[2]?.notLent.map((row) => row.catch)).toEqual([2]);
     expect(bad.today.scatter).toEqual(clean.today.scatter);
     expect(bad.today.estimate).toEqual(clean.today.estimate);
-    expect(bad.today.scatter).toMatchObject({ source: "pooled", df: 17 });
+    // Five fills of four catches lend what they know, less the one: 14 degrees of freedom, and today has 3 of its own.
+    const [nu] = await evalR(`${votesInR} prior.of(vote.of.own.fills(1, 14, 5))`);
+    expect(bad.today.scatter).toMatchObject({
+      source: "lent",
+      df: expect.closeTo(present(nu) + 3, 9),
+      lentBy: { fills: 5, meters: 0, assumed: false },
+    });
   });
 });
 

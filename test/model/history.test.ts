@@ -8,12 +8,15 @@ import {
   type MeterHistory,
   stretchInForce,
 } from "../../src/model/history.ts";
+import { usualBorrowing } from "../../src/model/lenders.ts";
 import { type Fill, metersOf } from "../../src/model/meters.ts";
 import { fitModel } from "../../src/model/model.ts";
 import { settingOf } from "../../src/model/rate-error.ts";
 import { randomStream } from "../../src/numeric/random.ts";
 import { aFill } from "../support/catches.ts";
 import { present } from "../support/reference.ts";
+import { votesInR } from "../support/votes-in-r.ts";
+import { evalR } from "../support/webr.ts";
 
 const level = 0.95;
 const options = { level, tolerance: 0.03, scaleDivisionKg: 0.02 };
@@ -266,27 +269,102 @@ describe("figures after a change of level", () => {
     expect(settingAt(10).nextKgPerTurn).toBeCloseTo(0.3176, 12);
   });
 
-  it("know the spread from earlier levels where the one in force has one fill", () => {
+  it("know the spread from earlier levels where the one in force has one fill", async () => {
     const startsAfresh = [{ bin: "1", product: null, fill: 7 }];
     const [lone] = fitModel(logOf(shifted.slice(0, 7)), options, { startsAfresh }).meters;
     const { spread, mean, nextFill, fills } = present(lone).across;
     expect(fills).toBe(1);
     expect(spread).toMatchObject({ source: "own", df: 5, fills: 6 });
-    expect(mean.interval).not.toBeNull();
     expect(nextFill.value).toBeCloseTo(0.3165, 12);
+    const [half] = await evalR("qt(0.975, 5) * sd(b) * sqrt(2)", { b: calm });
+    const { upper } = present(nextFill.interval);
+    expect(present(upper) - nextFill.value).toBeCloseTo(present(half), 11);
+    // One fill of a level says nothing of how neighbouring fills of it are alike.
+    expect(mean.interval).toBeNull();
   });
 
-  it("lend to other meters what fills of one level differ by, not what moved them", () => {
+  it("lend to other meters what fills of one level differ by, not what moved them", async () => {
     const lone = aFill([[20, 4]], { bin: "2" });
-    const borrowed = (list: readonly number[]) =>
-      present(fitModel([...logOf(list), ...lone], options).meters[1]).across.spread;
-    const squares = (values: readonly number[]) => {
-      const center = values.reduce((a, b) => a + b, 0) / values.length;
-      return values.reduce((sum, value) => sum + (value / center - 1) ** 2, 0);
-    };
-    const wanted = Math.sqrt((squares(calm) + squares(shifted.slice(6))) / 8);
-    expect(borrowed(shifted)).toMatchObject({ source: "borrowed", df: 8, fills: 10 });
-    expect(borrowed(shifted).relative).toBeCloseTo(wanted, 12);
+    const { record } = present(meter);
+    const [variance, nu, s2] = await evalR(
+      `${votesInR}
+       ss <- function(b) sum((b / mean(b) - 1)^2)
+       s2 <- (ss(before) + ss(after)) / 8
+       c(s2, prior.of(vote.of.others(s2, 8)))`,
+      { before: calm, after: shifted.slice(6) },
+    );
+    expect(record.spread).toEqual({ variance: expect.closeTo(present(variance), 12), df: 8 });
+    const lent = present(fitModel([...logOf(shifted), ...lone], options).meters[1]).across.spread;
+    expect(lent).toMatchObject({ source: "lent", ownDf: 0, df: expect.closeTo(present(nu), 9) });
+    expect(present(lent.relative) ** 2).toBeCloseTo(present(s2), 12);
+  });
+});
+
+/** Two meters of other seasons, nine fills each, whose fills differ by 2.1 % and by 3.4 %. */
+const library = [0.021, 0.034].map((sd) => ({
+  product: "barley",
+  spread: { variance: sd ** 2, df: 8 },
+  scatter: null,
+}));
+/** Figures to 12 digits: others' votes are summed up once, and what sums leave behind depends on who is among them. */
+const asTold = (steps: MeterHistory["steps"]) =>
+  steps.map((step) =>
+    Object.entries(step).map(([name, value]) => [
+      name,
+      typeof value === "number" ? value.toPrecision(12) : value,
+    ]),
+  );
+
+const lentBySeasons = { borrowing: { ...usualBorrowing, library } };
+
+describe("the history of a meter to which others lend their spread", () => {
+  const at = (fills: number) =>
+    present(fitModel(logOf(shifted.slice(0, fills)), options, lentBySeasons).meters[0]).history;
+
+  it("is judged with what they lend: told a fill later than by itself, because they differ by more", () => {
+    // By themselves the fills are told to have moved with the eighth.
+    expect([7, 8, 9].map((fills) => at(fills).status)).toEqual(["steady", "steady", "moved"]);
+    expect(present(at(9).moved).since.fill).toBe(7);
+  });
+
+  it("has its newest fill judged from the second on, by itself from the third", () => {
+    const judged = ({ steps }: MeterHistory) => steps.map(({ pValue }) => pValue !== null);
+    expect(judged(at(3))).toEqual([false, true, true]);
+    expect(judged(historyIn(logOf(shifted.slice(0, 3))))).toEqual([false, false, true]);
+  });
+
+  it("is that of the log cut there, also where other bins of the log lend", () => {
+    const others = (fills: number) =>
+      logOf([0.21, 0.2135, 0.2118, 0.2092, 0.2141].slice(0, fills)).map((row) => ({
+        ...row,
+        bin: "2",
+      }));
+    const history = (fills: number, ofOthers = 5) =>
+      present(fitModel([...logOf(shifted.slice(0, fills)), ...others(ofOthers)], options).meters[0])
+        .history;
+    const whole = history(10);
+    expect(whole.changes).toHaveLength(1);
+    for (let fills = 1; fills <= 10; fills++)
+      expect(asTold(history(fills).steps)).toEqual(asTold(whole.steps.slice(0, fills)));
+    // What other bins catch later speaks too: only a log cut for all of them is as it was known then.
+    expect(asTold(history(7, 2).steps)).not.toEqual(asTold(whole.steps.slice(0, 7)));
+  });
+
+  it("is that of the log cut by time, in whatever order its rows stand", () => {
+    const dated = (rows: readonly Catch[]) =>
+      rows.map((row) => ({ ...row, takenAt: `2026-03-${String(row.fill + 9)}` }));
+    const log = dated([
+      ...logOf(shifted),
+      ...logOf([0.21, 0.2135, 0.2118, 0.2092, 0.2141, 0.2127]).map((row) => ({ ...row, bin: "2" })),
+    ]);
+    for (const day of [2, 4, 7, 8, 10]) {
+      const until = log.filter(({ fill }) => fill <= day);
+      const [inOrder, reversed] = [until, [...until].reverse()].map(
+        (rows) => present(fitModel(rows, options).meters.find(({ bin }) => bin === "1")).history,
+      );
+      expect(present(inOrder).steps).toHaveLength(day);
+      expect(asTold(present(reversed).steps)).toEqual(asTold(present(inOrder).steps));
+    }
   });
 });
 

@@ -11,6 +11,7 @@ import { outliers } from "../../src/questions/outliers.ts";
 import { catchTable, type DeliveryOfFill } from "../../src/questions/tidy-tables.ts";
 import { fillOf } from "../support/outliers.ts";
 import { present } from "../support/reference.ts";
+import { votesInR } from "../support/votes-in-r.ts";
 import { evalR } from "../support/webr.ts";
 
 const options = { level: 0.95, tolerance: 0.03, scaleDivisionKg: null };
@@ -84,11 +85,14 @@ describe("a catch of an earlier fill beyond doubt", () => {
   });
 
   it("has the p value that R gives it among all catch tests of the log", async () => {
-    // Its own fill at the delivery of all four catches, the others at their own; the scatter of the five together.
+    // The vote of the four other fills, each at its own delivery, for this one at the delivery of all its catches.
     const [pValue = 0] = await evalR(
-      `b <- tapply(y, fill, sum) / tapply(x, fill, sum)
-       model <- lm(y ~ 0 + x:factor(fill), weights = 1 / (x * b[as.character(fill)]^2))
-       20 * 2 * pt(-abs(rstudent(model)[10]), df.residual(model) - 1)`,
+      `${votesInR}
+       others <- tapply(y, fill, function(m) squares(m, rep(20, 4)))[-3]
+       prior <- prior.of(vote.of.own.fills(sum(others) / 12, 12, 4))
+       own <- y[fill == 3]
+       rest <- moderated(c(prior[1], prior[2] * (sum(own) / 80)^2), var(own[-2]) / 20, 2)
+       20 * 2 * pt(-abs(own[2] - mean(own[-2])) / sqrt(rest[2] * 20 * (1 + 1 / 3)), rest[1])`,
       asNumbers,
     );
     expect(meter.screening.testsInLog).toBe(20);

@@ -20,6 +20,8 @@ import { resolve } from "../../src/results/options.ts";
 import { aCatch, aFill } from "../support/catches.ts";
 import { present } from "../support/reference.ts";
 import { inventedFills } from "../support/simulated-fills.ts";
+import { votesInR } from "../support/votes-in-r.ts";
+import { evalR } from "../support/webr.ts";
 
 const model = { level: 0.95, tolerance: 0.02, scaleDivisionKg: 0.02 };
 
@@ -38,6 +40,8 @@ function ask(
 }
 
 type Result = ReturnType<typeof plan>;
+
+const usualStopping = catchesNeededOptions(model).stopping;
 
 const codesOf = ({ cautions }: Result) => cautions.map(({ code }) => code);
 const factsOf = ({ cautions }: Result, wanted: string) =>
@@ -78,16 +82,33 @@ describe("before any catch", () => {
   it.each(table)(
     "scatter %s and tolerance %s ask for %i catches",
     (relative, tolerance, catches) => {
-      const typicalScatter = { relative, turns: 20 };
-      const unlimited = plan({ typicalScatter, mostCatches: 60 }, { tolerance });
+      const asked = { typicalScatter: { relative, turns: 20 }, phi: 1 };
+      const unlimited = plan({ ...asked, mostCatches: 60 }, { tolerance });
       expect(unlimited.needed).toMatchObject({ further: catches, turns: 20, reaches: tolerance });
-      const result = plan({ typicalScatter }, { tolerance });
+      const result = plan(asked, { tolerance });
       expect(result.needed?.further ?? null).toBe(catches <= 8 ? catches : null);
       expect(result.standing).toBe(catches <= 8 ? "short" : "not reachable");
       expect(result.halfWidth).toBeNull();
       expect(codesOf(result)).toEqual(["scatter-assumed"]);
     },
   );
+
+  it("and one more or so where widths are taken 1.08 times, as they are of own catches: R's χ² law", async () => {
+    const found = table.map(([relative, tolerance]) => {
+      const asked = { typicalScatter: { relative, turns: 20 }, mostCatches: 60 };
+      return present(plan(asked, { tolerance }).needed).further;
+    });
+    const byR = await evalR(
+      `mapply(function(q, w) {
+         n <- 3:60
+         chance <- pchisq((n - 1) * (w / 1.08)^2 * n / qt(0.975, n - 1)^2 / q^2, n - 1)
+         n[chance >= 0.8][1]
+       }, scatter, tolerance)`,
+      { scatter: table.map(([one]) => one), tolerance: table.map(([, one]) => one) },
+    );
+    expect(found).toEqual(byR);
+    expect(found.every((catches, i) => catches >= present(table[i])[2])).toBe(true);
+  });
 
   it("longer catches scatter less, by the square root of their turns", () => {
     const result = plan({ turnsPerCatch: 80, typicalScatter: { relative: 0.03, turns: 20 } });
@@ -104,7 +125,9 @@ describe("before any catch", () => {
 
   it("a delivery of a few grams a turn needs more turns, not more catches", () => {
     const result = plan({ assumedKgPerTurn: 0.01 });
-    expect(result.leastTurns).toBe(81);
+    // 80.02 turns, and 1.08 times as many because that is what a width is taken for where it decides.
+    expect(result.leastTurns).toBe(Math.ceil(1.08 * 80.0152));
+    expect(plan({ assumedKgPerTurn: 0.01, phi: 1 }).leastTurns).toBe(81);
     // Of 20, 40, 60 and 80 turns no number would do.
     expect(present(result.needed).turns).toBeGreaterThanOrEqual(100);
     expect(plan({ assumedKgPerTurn: 0.01, heaviestCatchKg: 0.8 }).needed).toBeNull();
@@ -118,10 +141,19 @@ describe("before any catch", () => {
     expect(long?.basis).toMatchObject({ turnsPerCatch: 20, longestTurns: 20 });
   });
 
-  it("the fill to come of a meter with a log rests on the log's scatter", () => {
+  it("the fill to come of a meter with a log rests on the log's scatter", async () => {
     const result = ask(history, { fill: "next" });
     expect(result).toMatchObject({ fill: null, standing: "short", halfWidth: null });
-    expect(result.basis).toMatchObject({ scatter: "pooled", df: 10, catches: 0, earlierFills: 5 });
+    // Five fills of three catches, which are much alike: 10 degrees of freedom lend fewer.
+    const [df] = await evalR(`${votesInR} prior.of(vote.of.own.fills(1, 10, 5))`);
+    expect(result.basis).toMatchObject({
+      scatter: "lent",
+      df: expect.closeTo(present(df), 9),
+      lentBy: { fills: 5, meters: 0, assumed: false },
+      catches: 0,
+      earlierFills: 5,
+    });
+    expect(result.stopping).toEqual({ fewest: 1, phi: 1 });
     expect(result.curve.points.map(({ catches }) => catches)).toEqual([0, 1, 2, 3, 4, 5, 6, 7, 8]);
     // With nothing added to the scatter yet the first catch either reaches the tolerance or does not.
     expect(pointAt(result, 1).chance).toBe(0);
@@ -184,17 +216,60 @@ describe("where the fill stands", () => {
     expect(ask(morning([6.02, 5.91])).halfWidth).toBeCloseTo(0.1184409092, 10);
   });
 
-  it("with the scatter of earlier fills, is known of one catch", () => {
+  it("with the scatter of earlier fills, is known of one catch", async () => {
     const result = ask(today([[20, 6.1]]));
-    expect(result.basis).toMatchObject({ scatter: "pooled", df: 10, catches: 1 });
+    const [df] = await evalR(`${votesInR} prior.of(vote.of.own.fills(1, 10, 5))`);
+    expect(result.basis).toMatchObject({
+      scatter: "lent",
+      df: expect.closeTo(present(df), 9),
+      catches: 1,
+    });
     expect(result.halfWidth).toBeGreaterThan(0.02);
     expect(result.standing).toBe("short");
     expect(present(result.needed).chance).toBeGreaterThanOrEqual(0.8);
     expect(codesOf(result)).toEqual(["short-of-tolerance"]);
     expect(ask(today([[20, 6.1]]), {}, { tolerance: 0.06 }).standing).toBe("enough");
-    expect(ask(today([[20, 6.1]]), { fewestPooled: 2 }, { tolerance: 0.06 }).standing).toBe(
+    const fromTwo = { ...usualStopping, withOtherFills: { fewest: 2, phi: 1 } };
+    expect(ask(today([[20, 6.1]]), { stopping: fromTwo }, { tolerance: 0.06 }).standing).toBe(
       "short",
     );
+  });
+
+  it("with the scatter of other bins only, is enough of two catches at the earliest, taken 1.05 times", () => {
+    const others = [
+      ...aFill(
+        [
+          [20, 5.48],
+          [20, 5.57],
+          [20, 5.5],
+        ],
+        { bin: "2" },
+      ),
+      ...aFill(
+        [
+          [20, 6.33],
+          [20, 6.2],
+          [20, 6.28],
+        ],
+        { bin: "3" },
+      ),
+    ];
+    const wide = { tolerance: 0.1 };
+    const [one, two] = [1, 2].map((catches) =>
+      ask([...morning([6.02, 5.91].slice(0, catches)), ...others], {}, wide),
+    );
+    for (const result of [one, two])
+      expect(present(result).stopping).toEqual({ fewest: 2, phi: 1.05 });
+    // Three bins of one morning; R 4.2.2.
+    expect(one).toMatchObject({ standing: "short", halfWidth: expect.closeTo(0.04843910684, 10) });
+    expect(two).toMatchObject({ standing: "enough", halfWidth: expect.closeTo(0.0262423069, 10) });
+    expect(present(one).needed?.further).toBe(1);
+    // 0.0262 is within 0.027, 1.05 times as much is not.
+    const tight = ask([...morning([6.02, 5.91]), ...others], {}, { tolerance: 0.027 });
+    expect(tight).toMatchObject({ standing: "short", statedHalfWidth: null });
+    expect(
+      ask([...morning([6.02, 5.91]), ...others], { phi: 1 }, { tolerance: 0.027 }).standing,
+    ).toBe("enough");
   });
 
   it("is not known of catches that agree exactly while no division is given", () => {
@@ -229,19 +304,31 @@ describe("where the fill stands", () => {
     const wide = { tolerance: 0.3 };
     expect(ask(morning(close.slice(0, 2)), {}, wide).standing).toBe("too few");
     expect(ask(morning(close), {}, wide).standing).toBe("enough");
-    const four = ask(morning(close), { fewestOwn: 4 }, wide);
+    const fromFour = { ...usualStopping, own: { fewest: 4, phi: 1.08 } };
+    const four = ask(morning(close), { stopping: fromFour }, wide);
     expect(four.standing).toBe("short");
     expect(four.needed?.further).toBe(1);
   });
 
-  it("is short by so many catches, and that is the one number", () => {
+  it("is short by so many catches, and that is the one number", async () => {
     const three = morning([6.36, 6.48, 6.56]);
     const result = ask(three, {}, { tolerance: 0.03 });
     expect(result).toMatchObject({ standing: "short", statedHalfWidth: null });
-    expect(result.needed).toMatchObject({ further: 3, turns: 20, reaches: 0.03 });
+    expect(result.needed).toMatchObject({ further: 4, turns: 20, reaches: 0.03 });
     const { chance, typically } = present(result.needed);
-    expect(pointAt(result, 3)).toMatchObject({ chance, halfWidth: typically });
-    expect(pointAt(result, 2).chance).toBeLessThan(0.8);
+    // The factor of stopping is in the chance; the width to be expected is the curve's.
+    expect(pointAt(result, 4)).toMatchObject({ chance, halfWidth: typically });
+    expect(pointAt(result, 3).chance).toBeLessThan(0.8);
+    const [byR, widthByR] = await evalR(
+      `q <- var(m) / 20 / (mean(m) / 20)^2
+       reading <- qnorm(0.975)^2 * 0.02^2 / 6 / mean(m)^2
+       most <- ((0.03 / 1.08)^2 - reading) * 140 / qt(0.975, 6)^2
+       c(pf((6 * most / q - 2) / 4, 4, 2), sqrt(qt(0.975, 6)^2 * q / 140 + reading))`,
+      { m: [6.36, 6.48, 6.56] },
+    );
+    expect(chance).toBeCloseTo(present(byR), 10);
+    expect(typically).toBeCloseTo(present(widthByR), 12);
+    expect(ask(three, { phi: 1 }, { tolerance: 0.03 }).needed?.further).toBe(3);
     expect(factsOf(result, "short-of-tolerance")).toEqual({
       halfWidth: result.halfWidth,
       tolerance: 0.03,
@@ -254,10 +341,12 @@ describe("where the fill stands", () => {
 
   it("is short where the scale hides the scatter, and longer catches cure it", () => {
     const coarse = ask(morning([6.0, 6.1, 6.0]), {}, { scaleDivisionKg: 0.5, tolerance: 0.05 });
-    expect(coarse).toMatchObject({ standing: "short", leastTurns: 27 });
+    // z·d/(√6·b·w), 1.08 times.
+    const leastTurns = Math.ceil((1.08 * 1.959964 * 0.5) / (Math.sqrt(6) * (18.1 / 60) * 0.05));
+    expect(coarse).toMatchObject({ standing: "short", leastTurns });
     expect(factsOf(coarse, "scale-limits-tolerance")).toEqual({
       turns: 20,
-      leastTurns: 27,
+      leastTurns,
       divisionKg: 0.5,
     });
     expect(present(coarse.needed).turns).toBeGreaterThanOrEqual(40);
@@ -283,7 +372,10 @@ describe("where the fill stands", () => {
       { heaviestCatchKg: 6.5 },
       { scaleDivisionKg: 0.5, tolerance: 0.05 },
     );
-    expect(factsOf(coarse, "tolerance-not-reachable")).toMatchObject({ leastTurns: 27 });
+    expect(factsOf(coarse, "tolerance-not-reachable")).toMatchObject({
+      // As above.
+      leastTurns: 29,
+    });
   });
 
   it("nor when the most catches are taken, and then nothing more is planned", () => {
@@ -671,9 +763,11 @@ describe("results and options", () => {
     for (const given of [
       { assurance: 1 },
       { fill: "last" as never },
-      { fewestOwn: 1 },
+      { stopping: { ...usualStopping, own: { fewest: 1, phi: 1.08 } } },
       { mostCatches: 2 },
-      { fewestPooled: 0 },
+      { stopping: { ...usualStopping, withOtherFills: { fewest: 0, phi: 1 } } },
+      { stopping: { ...usualStopping, withOtherBins: { fewest: 2, phi: 0.9 } } },
+      { stopping: { ...usualStopping, own: { fewest: 9, phi: 1.08 } } },
       { heaviestCatchKg: 0 },
       { turnsPerCatch: -20 },
       { settingError: 1 },

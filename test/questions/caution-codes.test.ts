@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import type { Catch } from "../../src/data/types.ts";
+import { usualBorrowing } from "../../src/model/lenders.ts";
 import { fitModel } from "../../src/model/model.ts";
 import { acrossFills } from "../../src/questions/across-fills.ts";
 import {
@@ -13,6 +14,7 @@ import { delivery } from "../../src/questions/delivery.ts";
 import { drift } from "../../src/questions/drift.ts";
 import { outliersOptions } from "../../src/questions/outliers/options.ts";
 import { outliers } from "../../src/questions/outliers.ts";
+import { repeatability } from "../../src/questions/repeatability.ts";
 import type { Caution, CautionCode } from "../../src/results/caution.ts";
 import { defaults } from "../../src/results/defaults.ts";
 import { aFill } from "../support/catches.ts";
@@ -38,6 +40,8 @@ const ofCoarse = (catches: readonly Catch[]) =>
     catchesNeededOptions({ ...options, scaleDivisionKg: 0.3 }),
   ).cautions;
 const ofFills = (catches: readonly Catch[]) => acrossFills(meterOf(catches), options).cautions;
+const ofRepeatability = (catches: readonly Catch[]) =>
+  repeatability(meterOf(catches), options).cautions;
 const ofNextFill = (catches: readonly Catch[]) =>
   catchesNeeded(meterOf(catches), catchesNeededOptions(options, { fill: "next" })).cautions;
 const ofNeeded = (given: Partial<CatchesNeededChoices>) => (catches: readonly Catch[]) =>
@@ -71,6 +75,21 @@ const withPair = (apartKg: number) => [
   ...fill(3, [6 + apartKg / 2, 6 - apartKg / 2]),
 ];
 
+/** Six fills of three catches that scatter by 1 %. */
+const sixAlike = [1, 2, 3, 4, 5, 6].flatMap((number) => fill(number, [6.06, 5.94, 6.0]));
+
+/** A bin and two others that are like each other. */
+const amongBins = (own: readonly Catch[], other: readonly Catch[]) => [
+  ...own,
+  ...["2", "3"].flatMap((bin) => other.map((row) => ({ ...row, bin }))),
+];
+
+const fillsOf = (masses: readonly number[]) =>
+  masses.flatMap((mass, i) => fill(i + 1, [mass, mass]));
+/** Four fills that differ by half a percent, and four that differ by a tenth. */
+const steady = fillsOf([6, 6.05, 5.96, 6.02]);
+const restless = fillsOf([6, 7, 5.2, 6.4]);
+
 /** Fills numbered from 1, caught on these days of March. */
 const dated = (days: readonly number[]) =>
   days.flatMap((day, i) => fill(i + 1, [6, 6.1], { takenAt: `2026-03-0${day}` }));
@@ -94,18 +113,19 @@ interface Case {
 const cases: readonly Case[] = [
   {
     code: "few-degrees-of-freedom",
-    when: "all fills together have fewer than six",
+    when: "what other fills lend and the fill's own catches make up fewer than six",
     of: ofDelivery,
     raised: [1, 2, 3, 4, 5].flatMap((one) => fill(one, [6.02, 5.98])),
-    facts: { df: 5 },
-    not: [1, 2, 3, 4, 5, 6].flatMap((one) => fill(one, [6.02, 5.98])),
+    // R: four fills of two catches lend 3.239; eight lend 5.237.
+    facts: { df: expect.closeTo(4.23895967223, 9) },
+    not: [1, 2, 3, 4, 5, 6, 7, 8, 9].flatMap((one) => fill(one, [6.02, 5.98])),
   },
   {
     code: "scatter-differs",
-    when: "one fill scatters fifteen times as much as the others (the newest, on its own scatter)",
+    when: "one fill scatters fifteen times as much as the others (the newest)",
     of: ofDelivery,
     raised: [...fill(1, quiet), ...fill(2, quiet), ...fill(3, wild)],
-    facts: { pValue: expect.any(Number), fellBack: true },
+    facts: { pValue: expect.any(Number) },
     not: [...fill(1, wild), ...fill(2, wild), ...fill(3, wild)],
   },
   {
@@ -113,8 +133,66 @@ const cases: readonly Case[] = [
     when: "one fill scatters fifteen times as much as the others (all fills together)",
     of: ofFills,
     raised: [...fill(1, quiet), ...fill(2, wild), ...fill(3, quiet)],
-    facts: { pValue: expect.any(Number), fellBack: false },
+    facts: { pValue: expect.any(Number) },
     not: [...fill(1, quiet), ...fill(2, quiet), ...fill(3, quiet)],
+  },
+  {
+    code: "catches-wilder-than-bins",
+    when: "the bin's catches scatter fifteen times as much as those of two others",
+    of: ofDelivery,
+    raised: amongBins(fill(1, wild), fill(1, quiet)),
+    // R: upper tail of F(4, 2.09) at the ratio of the variances, what is lent being the smaller.
+    facts: { pValue: expect.closeTo(0.00380588556135, 10) },
+    not: amongBins(fill(1, quiet), fill(1, quiet)),
+  },
+  {
+    code: "catches-calmer-than-bins",
+    when: "the bin's catches scatter a fifteenth of those of two others",
+    of: ofDelivery,
+    raised: amongBins(fill(1, quiet), fill(1, wild)),
+    // R, the lower tail.
+    facts: { pValue: expect.closeTo(0.000121531458358, 12) },
+    not: amongBins(fill(1, wild), fill(1, wild)),
+  },
+  {
+    code: "fills-wilder-than-bins",
+    when: "the bin's fills differ twenty times as much as those of two others",
+    of: ofFills,
+    raised: amongBins(restless, steady),
+    // R, as for catches, of F(3, 1.77).
+    facts: { pValue: expect.closeTo(0.00361600210212, 10) },
+    not: amongBins(steady, steady),
+  },
+  {
+    code: "fills-calmer-than-bins",
+    when: "the bin's fills differ a twentieth of those of two others",
+    of: ofFills,
+    raised: amongBins(steady, restless),
+    facts: { pValue: expect.closeTo(0.000389034222938, 12) },
+    not: amongBins(restless, restless),
+  },
+  {
+    code: "spread-lent",
+    when: "two other bins tell how much fills differ",
+    of: ofFills,
+    raised: amongBins(steady, steady),
+    // R: two meters of four fills lend 1.773 to the bin's own 3.
+    facts: {
+      from: "other bins",
+      meters: 2,
+      sameProduct: true,
+      df: expect.closeTo(4.77256147754, 9),
+    },
+    not: steady,
+  },
+  {
+    code: "few-scatter-apart",
+    when: "three catches scatter more than is usual, and not beyond doubt",
+    of: ofRepeatability,
+    raised: [...sixAlike, ...fill(7, [6.15, 5.85, 6.0])],
+    // R: over the middle of what six fills lend; twice the upper tail of F(2, 6.37).
+    facts: { ratio: expect.closeTo(2.39520741745, 9), pValue: expect.closeTo(0.0530535660655, 9) },
+    not: [...sixAlike, ...fill(7, [6.06, 5.94, 6.0])],
   },
   {
     code: "outlets-in-catches",
@@ -170,7 +248,11 @@ const cases: readonly Case[] = [
     when: "the newest fill has one catch, and others tell how much catches scatter",
     of: ofDelivery,
     raised: [...fill(1, quiet), ...fill(2, [6.1])],
-    facts: { df: 4 },
+    // R: one fill of five catches lends 2.929 of its 4.
+    facts: {
+      df: expect.closeTo(2.92946537996, 9),
+      lentBy: { fills: 1, meters: 0, assumed: false },
+    },
     not: fill(1, [6.1]),
   },
   {
@@ -242,9 +324,9 @@ const cases: readonly Case[] = [
     code: "scale-limits-tolerance",
     when: "reading the scale alone is wider than the tolerance at these turns",
     of: ofCoarse,
-    raised: fill(1, [6, 6.3, 6, 6.3]),
-    // 0.80 of 0.3 kg over 3 % of 0.3075 kg/turn.
-    facts: { turns: 20, leastTurns: 27, divisionKg: 0.3 },
+    raised: fill(1, [6.1, 6.2, 6.1, 6.2]),
+    // 1.08 · 0.80 of 0.3 kg over 3 % of 0.3075 kg/turn.
+    facts: { turns: 20, leastTurns: 29, divisionKg: 0.3 },
     not: fill(1, [60, 62, 58.5]),
   },
   {
@@ -342,8 +424,40 @@ describe("a finding is raised where it holds, and only there", () => {
   });
 
   it("leaves a fill out where its two catches disagree beyond doubt in the whole log", () => {
-    const codes = ofOutliers(withPair(0.5)).map(({ code }) => code);
-    expect(codes).toEqual(["fill-set-aside"]);
+    const codesAt = (apartKg: number) => ofOutliers(withPair(apartKg)).map(({ code }) => code);
+    expect(codesAt(0.8)).toEqual(["fill-set-aside"]);
+    // Six fills that are much alike, and may not be quite, lend fewer degrees of freedom than their catches have.
+    expect(codesAt(0.5)).toEqual(["two-disagreed-earlier"]);
+  });
+
+  it("says that a stated spread is taken for granted, until another bin tells it", () => {
+    const assumed = { spread: 0.03, scatter: null };
+    const found = (catches: readonly Catch[]) => {
+      const choices = { borrowing: { ...usualBorrowing, assumed } };
+      const meter = present(fitModel(catches, options, choices).meters[0]);
+      return acrossFills(meter, options).cautions.filter(({ code }) => code === "spread-lent");
+    };
+    // R: an assumption is worth 2·ψ′⁻¹(4) = 2·0.566 degrees of freedom, with the 3 of the bin's own.
+    expect(found(steady).map(({ facts }) => facts)).toEqual([
+      {
+        from: "assumption",
+        meters: 0,
+        sameProduct: false,
+        df: expect.closeTo(3 + 2 * 0.566385988999, 9),
+      },
+    ]);
+    expect(found(amongBins(steady, steady))).toMatchObject([{ facts: { from: "other bins" } }]);
+  });
+
+  it("compares a bin with others only: with a typical scatter that is assumed none is unlike", () => {
+    const assumed = { spread: 0.001, scatter: 0.001 };
+    const choices = { borrowing: { ...usualBorrowing, assumed } };
+    const meter = present(fitModel(restless, options, choices).meters[0]);
+    const codes = [
+      ...acrossFills(meter, options).cautions,
+      ...delivery(meter, { ...options, varianceLaw: "proportional" }).cautions,
+    ].map(({ code }) => code);
+    expect(codes.filter((code) => code.endsWith("-than-bins"))).toEqual([]);
   });
 
   it("does not say that fills of one catch each would look narrower as catches", () => {

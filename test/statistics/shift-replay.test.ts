@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { studentTTwoSided } from "../../src/numeric/distributions/student-t.ts";
 import { randomStream } from "../../src/numeric/random.ts";
 import { replayShifts, type SeriesReplay } from "../../src/statistics/shift-replay.ts";
+import { noPrior } from "../../src/statistics/spread-prior.ts";
 import { mean, sampleStandardDeviation } from "../../src/statistics/summary.ts";
 import { present } from "../support/reference.ts";
 
@@ -172,13 +173,35 @@ describe("any series", () => {
     );
   });
 
-  it("replayed up to a value is the log cut there", () => {
+  /** A spread that others lend, or none. */
+  const priors = fc.oneof(
+    fc.constant(noPrior),
+    fc.record({
+      nu0: fc.double({ min: 0.3, max: 12, noNaN: true }),
+      s0Squared: fc.double({ min: 1e-6, max: 1e-2, noNaN: true }),
+    }),
+  );
+
+  it("replayed up to a value is the log cut there, whatever others lend", () => {
     fc.assert(
-      fc.property(series, fc.integer({ min: 0, max: 16 }), (values, length) => {
-        const whole = replayShifts(values, [9]);
-        const part = replayShifts(values.slice(0, length), [9]);
+      fc.property(series, fc.integer({ min: 0, max: 16 }), priors, (values, length, prior) => {
+        const whole = replayShifts(values, [9], prior);
+        const part = replayShifts(values.slice(0, length), [9], prior);
         expect(part.steps).toEqual(whole.steps.slice(0, length));
         expect(part.apart).toEqual(whole.apart.filter(({ settledAt }) => settledAt < length));
+      }),
+    );
+  });
+
+  it("with next to no degree of freedom lent is told as by itself from four values on", () => {
+    fc.assert(
+      fc.property(series, (values) => {
+        const [alone, hardly] = [noPrior, { nu0: 1e-9, s0Squared: 1e-4 }].map((prior) =>
+          replayShifts(values, [9], prior),
+        );
+        const hasMoved = present(alone).stretches.length > 2;
+        fc.pre(!hasMoved);
+        expect(outcomes(present(hardly))).toEqual(outcomes(present(alone)));
       }),
     );
   });

@@ -1,4 +1,4 @@
-import { type KnownState, plannedHalfWidth, type WidthRule } from "../../model/known-width.ts";
+import { type KnownState, plannedHalfWidth } from "../../model/known-width.ts";
 import { readingVariance } from "../../model/reading.ts";
 import { findRoot } from "../../numeric/roots.ts";
 import { stoppingRule } from "./knowledge.ts";
@@ -14,9 +14,9 @@ export function turnsForTime(
   options: CatchesNeededOptions,
   time: TimeBudget,
 ): TurnsPlan {
-  const { fewest, phi } = stoppingRule(basis, options);
+  const { fewest } = stoppingRule(basis, options);
   const choices = Array.from({ length: options.mostCatches }, (_, i) =>
-    choiceOf(i + 1, basis, { level: options.level, phi }, time),
+    choiceOf(i + 1, basis, options.level, time),
   ).filter((choice) => choice !== null);
   const best = choices
     .filter(({ catches }) => catches >= fewest)
@@ -31,7 +31,7 @@ export function turnsForTime(
 function choiceOf(
   catches: number,
   basis: Knowledge,
-  rule: WidthRule,
+  level: number,
   time: TimeBudget,
 ): TurnsChoice | null {
   const spare = time.minutes / catches - time.minutesPerCatch;
@@ -41,7 +41,7 @@ function choiceOf(
   const halfWidth = plannedHalfWidth(
     stateOfNewFill(basis, time.proportionalScatter ** 2 * turns),
     { further: catches, turns },
-    rule,
+    { level, phi: 1 },
   );
   if (halfWidth === null) return null;
   return {

@@ -54,7 +54,7 @@ describe("the study that is kept", () => {
 
   it("is of the rules there are, the ones of the defaults among them", () => {
     expect(summary.map((one) => one.rule)).toEqual(studiedRules.map(({ name }) => name));
-    const { fewestOwn, fewestPooled, mostCatches } = resolve(catchesNeededRules, {});
+    const { stopping, mostCatches } = resolve(catchesNeededRules, {});
     const isStudied = (isOwn: boolean, fewest: number) =>
       studiedRules.some(
         (one) =>
@@ -63,8 +63,8 @@ describe("the study that is kept", () => {
           one.mostCatches === mostCatches &&
           one.stated !== "half-width",
       );
-    expect(isStudied(true, fewestOwn)).toBe(true);
-    expect(isStudied(false, fewestPooled)).toBe(true);
+    expect(isStudied(true, stopping.own.fewest)).toBe(true);
+    expect(isStudied(false, stopping.withOtherFills.fewest)).toBe(true);
   });
 
   it("says what a smaller run finds", () => {
