@@ -11,8 +11,11 @@ import {
   type OptionsOf,
   option,
   resolve,
+  type ToleranceFrom,
   varianceLaws,
 } from "../results/options.ts";
+
+export type { ToleranceFrom };
 
 /** When and how products are compared. */
 export interface ComparisonChoices
@@ -25,9 +28,6 @@ export interface ComparisonChoices
    */
   readonly when?: "one bin held several" | "always" | "never";
 }
-
-/** Who gave the tolerance. */
-export type ToleranceFrom = "option" | "setup" | "default";
 
 const analysisRules = {
   varianceLaw: option("proportional", listed(varianceLaws)),
