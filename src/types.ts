@@ -33,6 +33,7 @@ export type { Disagreement, Hull } from "./model/doubted-estimate.ts";
 export type { DriveGeometry, TurnsSet } from "./model/drive.ts";
 export type { FillVariance } from "./model/fill-estimate.ts";
 export type { FillGap } from "./model/fill-order.ts";
+export type { FillPrices } from "./model/fill-prices.ts";
 export type { BetweenComponent, FillSpread } from "./model/fill-spread.ts";
 export type { FreshStart, HistoryStatus, HistoryStep, Stretch } from "./model/history.ts";
 export type {
@@ -63,6 +64,7 @@ export type { MeterScreening } from "./model/screening/screen-log.ts";
 export type { FillTotals } from "./model/totals.ts";
 export type { WithAllCatches } from "./model/with-all-catches.ts";
 export type { Derived, IntervalMethod, WorkedOut } from "./model/worked-out.ts";
+export type { WorthOfCatch, WorthOfSkipping } from "./model/worth-of-catch.ts";
 export type { CatchPlace, CatchScatter, FillPoint } from "./questions/across-fills.ts";
 export type {
   CatchesNeededChoices,
@@ -77,7 +79,12 @@ export type {
   TurnsChoice,
   TurnsPlan,
 } from "./questions/catches-needed/plans.ts";
-export type { Knowledge, Standing } from "./questions/catches-needed/result.ts";
+export type {
+  Decider,
+  Knowledge,
+  SkipAdvice,
+  Standing,
+} from "./questions/catches-needed/result.ts";
 export type { CostChoices, CostOptions, Prices } from "./questions/cost/options.ts";
 export type { BreakEven, CostPoint, LossOfError, MissingPrice } from "./questions/cost/result.ts";
 export type { ConstantMassCheck } from "./questions/delivery/constant-mass.ts";

@@ -6,7 +6,7 @@ import { analyse } from "../src/analysis/analyse.ts";
 import type { Decision } from "../src/analysis/decision.ts";
 import { readCatchesFile, readSetupFile } from "../src/node.ts";
 import { command, demo, inFolder } from "./support/command.ts";
-import { catchesOf, fieldCheckOf } from "./support/decision-states.ts";
+import { catchesOf, fieldCheckOf, states } from "./support/decision-states.ts";
 import { present } from "./support/reference.ts";
 
 /** What every place is to say of the one bin of a file. */
@@ -332,5 +332,57 @@ describe("the same answer, wherever it is read", () => {
         },
       },
     );
+  });
+
+  it("three catches with prices and no tolerance: another costs 4 and saves 1.01, so go", async () => {
+    const { catches, setup } = states["enough by money"];
+    const card = await expectEverywhere(catches, setup, {
+      decision: { action: "set", catches: null, reasons: ["enough-by-money"] },
+      en: {
+        action: "Set 0.3233 kg/turn",
+        sure: "0.3233 kg/turn, within ± 5.0 %, which is assumed (by itself ± 3.9 %).",
+        enough:
+          "known within ± 3.9 % after 3 catches. Another catch costs 4.00 CAD and saves about 1.01 CAD: enough.",
+      },
+      de: {
+        action: "0,3233 kg/U einstellen",
+        sure: "0,3233 kg/U, innerhalb von ± 5,0 %, die angenommen sind (für sich ± 3,9 %).",
+        enough:
+          "auf ± 3,9 % bekannt nach 3 Proben. Eine weitere Probe kostet 4,00 CAD und spart etwa 1,01 CAD. Das ist genug.",
+      },
+    });
+    expect(card).toContain("Another catch costs 4.00 CAD and saves about 1.01 CAD: go.");
+    expect(await countsAnywhere(catches, setup)).toEqual([]);
+  });
+
+  it("the same on twelve times the area: three more pay", async () => {
+    const { catches, setup } = states["catches that pay"];
+    const card = await expectEverywhere(catches, setup, {
+      decision: {
+        action: "catch-more",
+        catches: {
+          further: 3,
+          turns: 20,
+          reaches: 0.05,
+          chance: expect.closeTo(0.94, 2) as unknown as number,
+        },
+        setting: null,
+        reasons: ["next-catch-pays"],
+      },
+      en: {
+        action: "3 more catches of 20 turns",
+        sure: "0.3233 kg/turn so far, ± 3.9 %. 3 more catches of 20 turns: typically ± 1.7 %.",
+        enough:
+          "known within ± 3.9 % after 3 catches; 3 more catches of 20 turns: typically ± 1.7 %.",
+      },
+      de: {
+        action: "3 weitere Proben mit 20 Umdrehungen",
+        sure: "bisher 0,3233 kg/U, ± 3,9 %. 3 weitere Proben mit 20 Umdrehungen: in der Regel ± 1,7 %.",
+        enough:
+          "auf ± 3,9 % bekannt nach 3 Proben; 3 weitere Proben mit 20 Umdrehungen: in der Regel ± 1,7 %.",
+      },
+    });
+    expect(card).toContain("Another catch costs 4.00 CAD and saves about 12.12 CAD: it pays.");
+    expect(await countsAnywhere(catches, setup)).toEqual(["3 more catches of 20 turns"]);
   });
 });

@@ -102,6 +102,7 @@ export function analyse(
   options: Partial<AnalysisOptions> = {},
 ): Analysis {
   const resolved = resolveOptions(options, setup);
+  const from = toleranceFrom(options, setup);
   const model = fitModel(log.catches, resolved, modelChoices(resolved, setup));
   if (model.meters.length === 0)
     throw new OptionError("leave-out", "every catch", "such that at least one catch counts");
@@ -109,7 +110,7 @@ export function analyse(
     kind: "analysis",
     source: log.source,
     options: resolved,
-    toleranceFrom: toleranceFrom(options, setup),
+    toleranceFrom: from,
     input: {
       catches: log.catches.length,
       fills: model.meters.reduce((count, { fills }) => count + fills.length, 0),
@@ -118,7 +119,7 @@ export function analyse(
     },
     products: productAnswers(model, resolved.comparison),
     meters: model.meters.map((meter) =>
-      answersAbout(meter, { model, options: resolved, log, setup }),
+      answersAbout(meter, { model, options: resolved, toleranceFrom: from, log, setup }),
     ),
     cautions: [...log.cautions, ...(setup === null ? [] : checkSetupAgainst(setup, log))],
   };
@@ -128,6 +129,7 @@ export function analyse(
 interface Questioning {
   readonly model: Model;
   readonly options: AnalysisOptions;
+  readonly toleranceFrom: ToleranceFrom;
   readonly log: CatchLog;
   readonly setup: Setup | null;
 }
@@ -160,9 +162,9 @@ function answersTo(
   { ask }: Asking,
   meter: MeterModel,
   planNext: boolean,
-  { model, options, log, setup }: Questioning,
+  { model, options, toleranceFrom, log, setup }: Questioning,
 ): Pick<MeterAnswers, Question> {
-  const asked = questionOptions({ options, setup, massUnit: log.massUnit }, meter);
+  const asked = questionOptions({ options, toleranceFrom, setup, massUnit: log.massUnit }, meter);
   const today =
     ask("delivery", () => delivery(meter, asked.delivery)) ??
     deliveryWithoutError(meter, asked.delivery);

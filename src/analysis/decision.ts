@@ -64,9 +64,11 @@ const oneMore = 1;
 /** Longer catches show what the scale hides. */
 const timesLonger = 2;
 
-/** Findings that say why the catches are enough, or why no more are asked for. */
+/** Findings that say why the catches are enough. */
+export const reasonsEnough: readonly CautionCode[] = ["stopped-on-width", "enough-by-money"];
+/** The same, and those that say why no more are asked for all the same. */
 const reasonsToSet: readonly CautionCode[] = [
-  "stopped-on-width",
+  ...reasonsEnough,
   "tolerance-not-reachable",
   "step-leaves-chance",
 ];

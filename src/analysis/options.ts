@@ -14,8 +14,11 @@ import {
   option,
   orNull,
   resolve,
+  type ToleranceFrom,
   varianceLaws,
 } from "../results/options.ts";
+
+export type { ToleranceFrom };
 
 /** When and how products are compared. */
 export interface ComparisonChoices
@@ -28,9 +31,6 @@ export interface ComparisonChoices
    */
   readonly when?: "one bin held several" | "always" | "never";
 }
-
-/** Who gave the tolerance. */
-export type ToleranceFrom = "option" | "setup" | "default";
 
 const analysisRules = {
   varianceLaw: option("proportional", listed(varianceLaws)),

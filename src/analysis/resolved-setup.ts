@@ -1,5 +1,6 @@
 import { type BinSetup, binSetup, type FieldCheckSetup, type Setup } from "../data/setup.ts";
 import type { MassUnit } from "../data/types.ts";
+import { fillPricesOf } from "../model/fill-prices.ts";
 import type { Meter } from "../model/meters.ts";
 import { type ModelChoices, modelOptionsOf } from "../model/model.ts";
 import type { AssumedValue } from "../model/rate-error.ts";
@@ -7,7 +8,7 @@ import {
   type CatchesNeededOptions,
   catchesNeededOptions,
 } from "../questions/catches-needed/options.ts";
-import { costOptions } from "../questions/cost/options.ts";
+import { costOptions, priceRules } from "../questions/cost/options.ts";
 import { fieldCheckOptions } from "../questions/field-check/options.ts";
 import { outletsOptions } from "../questions/outlets/options.ts";
 import { outliersOptions } from "../questions/outliers/options.ts";
@@ -15,13 +16,18 @@ import { settingOptions } from "../questions/setting/options.ts";
 import { skippingOptions } from "../questions/skipping/options.ts";
 import { uncertaintyBudgetOptions } from "../questions/uncertainty-budget/options.ts";
 import { defaults } from "../results/defaults.ts";
-import { known } from "../results/options.ts";
+import { known, resolve, type ToleranceFrom } from "../results/options.ts";
 import type { AnalysisOptions } from "./options.ts";
 
-/** What the answers about every bin of a log rest on. */
-export interface Ground {
+/** What plans rest on. */
+export interface PlanningGround {
   readonly options: AnalysisOptions;
+  readonly toleranceFrom: ToleranceFrom;
   readonly setup: Setup | null;
+}
+
+/** What the answers about every bin of a log rest on. */
+export interface Ground extends PlanningGround {
   readonly massUnit: MassUnit;
 }
 
@@ -30,11 +36,9 @@ export interface Ground {
  *
  * @throws OptionError for a value that cannot be meant
  */
-export function questionOptions(
-  { options, setup, massUnit }: Ground,
-  { bin, product }: Pick<Meter, "bin" | "product">,
-) {
-  const entry = setup === null ? null : binSetup(setup, bin, product);
+export function questionOptions(ground: Ground, meter: Pick<Meter, "bin" | "product">) {
+  const { options, setup, massUnit } = ground;
+  const entry = entryAbout(meter, setup);
   const plain = modelOptionsOf(options);
   const assumed = known({ assumed: assumedValue(entry) });
   const drive = known({
@@ -46,20 +50,13 @@ export function questionOptions(
   });
   return {
     acrossFills: plain,
-    catchesNeeded: planningOptions(options, setup),
-    cost: costOptions(plain, {
-      ...assumed,
-      prices: {
-        ...known(setup?.money),
-        ...known(entry?.money),
-        ...known({ targetKgPerHectare: targetMass(entry) }),
-      },
-    }),
+    catchesNeeded: planningOptions(ground, meter),
+    cost: costOptions(plain, { ...assumed, prices: pricesGiven(setup, entry) }),
     delivery: options,
     drift: { ...plain, shiftOfInterest: defaults.shiftOfInterest },
     fieldCheck: fieldCheckOptions(plain, {
       ...drive,
-      ...(setup === null ? {} : fieldChecks(setup, bin, product)),
+      ...(setup === null ? {} : fieldChecks(setup, meter)),
     }),
     outlets: outletsOptions(plain),
     outliers: outliersOptions(plain, { massUnit }),
@@ -84,13 +81,24 @@ export function questionOptions(
   };
 }
 
-/** How further catches are planned, whatever the bin. */
+/**
+ * How further catches are planned.
+ *
+ * @param meter  the bin and product; null: before any catch, when none is known yet
+ */
 export function planningOptions(
-  options: AnalysisOptions,
-  setup: Setup | null,
+  { options, toleranceFrom, setup }: PlanningGround,
+  meter: Pick<Meter, "bin" | "product"> | null,
 ): CatchesNeededOptions {
+  const entry = meter === null ? null : entryAbout(meter, setup);
   return catchesNeededOptions(options, {
-    ...known({ assurance: setup?.assurance, heaviestCatchKg: setup?.scale.capacityKg }),
+    toleranceFrom,
+    ...known({
+      assurance: setup?.assurance,
+      heaviestCatchKg: setup?.scale.capacityKg,
+      prices: fillPricesOf(resolve(priceRules, pricesGiven(setup, entry))),
+      assumed: assumedValue(entry),
+    }),
     ...options.planning,
   });
 }
@@ -107,6 +115,22 @@ export function modelChoices(
   return { asked: drift, startsAfresh, borrowing: { borrow, library, assumed } };
 }
 
+function entryAbout(
+  { bin, product }: Pick<Meter, "bin" | "product">,
+  setup: Setup | null,
+): BinSetup | null {
+  return setup === null ? null : binSetup(setup, bin, product);
+}
+
+/** What the setup says of prices: for every bin, and for this one. */
+function pricesGiven(setup: Setup | null, entry: BinSetup | null) {
+  return {
+    ...known(setup?.money),
+    ...known(entry?.money),
+    ...known({ targetKgPerHectare: targetMass(entry) }),
+  };
+}
+
 /** What the drive would be left at, as the setup says; null: it does not say, or names a book value without one. */
 function assumedValue(entry: BinSetup | null): AssumedValue | null {
   const source = entry?.assumed ?? "book value";
@@ -120,7 +144,10 @@ function targetMass(entry: BinSetup | null): number | null {
 }
 
 /** A check that names no product belongs to whatever is in the bin. Dated checks come in order of time, the others last. */
-function fieldChecks({ fieldChecks: all }: Setup, bin: string, product: string) {
+function fieldChecks(
+  { fieldChecks: all }: Setup,
+  { bin, product }: Pick<Meter, "bin" | "product">,
+) {
   const last = "9999";
   const ofMeter = (check: FieldCheckSetup) =>
     check.bin === bin && (check.product === null || check.product === product);

@@ -10,8 +10,8 @@ const heights = { curve: 230, cost: 130 } as const;
 const tolerancesShown = 4;
 
 /**
- * What each catch buys on one picture: half-width against catches with the tolerance, and below it, on the same axis of
- * catches, what so many catches of every fill cost.
+ * What each catch buys on one picture: half-width against catches with the tolerance and the number from which on another
+ * no longer pays, and below it, on the same axis of catches, what so many catches of every fill cost.
  *
  * @param cost  of the same bin and product; null, or without prices: the curve alone
  * @returns     a plain Vega-Lite specification, data inline; every number is one of the results', in percent and money
@@ -92,6 +92,7 @@ function curveLayers(
   );
   const layers = [
     ...toleranceLayers(tolerance, most, words, x, y),
+    ...priceLayers(result, most, words, x),
     line(assured, "next-edge", x, y("halfWidth")),
     line(expected, "estimate", x, y("halfWidth")),
     {
@@ -158,6 +159,27 @@ function toleranceLayers(
       data: { values },
       mark: { type: "text", style: "reference-label", align: "right", dy: -8 },
       encoding: { x, y: y("tolerance"), text: { field: "words" } },
+    },
+  ];
+}
+
+/** Where another catch no longer pays. */
+function priceLayers(
+  { worth }: CatchesNeeded,
+  most: number,
+  words: Words,
+  x: object,
+): readonly Layer[] {
+  if (worth === null || worth.until === null) return [];
+  const values = [{ catches: worth.until, words: words.catchesNeeded.chart.pays }];
+  // To the side with more room.
+  const beside = worth.until > most / 2 ? { align: "right", dx: -6 } : { align: "left", dx: 6 };
+  return [
+    { data: { values }, mark: { type: "rule", style: "reference" }, encoding: { x } },
+    {
+      data: { values },
+      mark: { type: "text", style: "reference-label", ...beside },
+      encoding: { x, y: { value: heights.curve - 10 }, text: { field: "words" } },
     },
   ];
 }

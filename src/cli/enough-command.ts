@@ -2,8 +2,8 @@ import { InvalidArgumentError } from "commander";
 import { allCautions } from "../analysis/all-cautions.ts";
 import { analyse, type MeterAnswers } from "../analysis/analyse.ts";
 import type { Action } from "../analysis/decision.ts";
-import { type AnalysisOptions, resolveOptions } from "../analysis/options.ts";
-import { modelChoices, planningOptions } from "../analysis/resolved-setup.ts";
+import { type AnalysisOptions, resolveOptions, toleranceFrom } from "../analysis/options.ts";
+import { modelChoices, type PlanningGround, planningOptions } from "../analysis/resolved-setup.ts";
 import type { Setup } from "../data/setup.ts";
 import { checkSetupAgainst } from "../data/setup-against.ts";
 import type { CatchLog } from "../data/types.ts";
@@ -162,9 +162,11 @@ function plansForNextFill(
 ): Answered {
   const resolved = resolveOptions(options, setup);
   const { meters } = fitModel(log.catches, resolved, modelChoices(resolved, setup));
-  const asked = { ...planningOptions(resolved, setup), fill: "next" } as const;
+  const ground = groundOf(resolved, options, setup);
   return planned(
-    meters.map((meter) => catchesNeeded(meter, asked)),
+    meters.map((meter) =>
+      catchesNeeded(meter, { ...planningOptions(ground, meter), fill: "next" }),
+    ),
     words,
   );
 }
@@ -172,8 +174,17 @@ function plansForNextFill(
 async function plan(flags: EnoughFlags, words: Words, io: Io): Promise<Answered> {
   const setup = typeof flags.setup === "string" ? await readSetupFile(flags.setup) : null;
   if (setup !== null) tell(setup.cautions, words, io);
-  const options = resolveOptions(analysisGiven(flags), setup);
-  return planned([catchesNeeded(null, planningOptions(options, setup))], words);
+  const given = analysisGiven(flags);
+  const ground = groundOf(resolveOptions(given, setup), given, setup);
+  return planned([catchesNeeded(null, planningOptions(ground, null))], words);
+}
+
+function groundOf(
+  options: AnalysisOptions,
+  given: Partial<AnalysisOptions>,
+  setup: Setup | null,
+): PlanningGround {
+  return { options, toleranceFrom: toleranceFrom(given, setup), setup };
 }
 
 function planned(results: readonly CatchesNeeded[], words: Words): Answered {

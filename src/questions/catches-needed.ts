@@ -1,3 +1,4 @@
+import type { KnownState } from "../model/known-width.ts";
 import type { MeterModel } from "../model/model.ts";
 import {
   type CatchAim,
@@ -8,9 +9,11 @@ import {
   stopsAt,
 } from "../model/next-catch.ts";
 import { relativeHalfWidth } from "../model/t-estimate.ts";
+import type { WorthOfCatch } from "../model/worth-of-catch.ts";
 import { requireModelOptions } from "../results/options.ts";
 import { neededCautions } from "./catches-needed/cautions.ts";
 import { knowledgeOf, stateOf, stoppingRule } from "./catches-needed/knowledge.ts";
+import { deciderOf, numberThatPays, pricingOf, skipOf, worthOf } from "./catches-needed/money.ts";
 import type {
   CatchesNeeded,
   CatchesNeededOptions,
@@ -31,7 +34,9 @@ export type {
 export type {
   CatchesNeeded,
   CatchesNeededOptions,
+  Decider,
   Knowledge,
+  SkipAdvice,
   Standing,
   TypicalScatter,
 } from "./catches-needed/result.ts";
@@ -54,6 +59,10 @@ const untold: readonly Standing[] = ["waits", "unknown", "too few"];
  * Taken one catch at a time: stop when φ times the half-width is within the tolerance, not before the fewest catches of
  * `stopping` and not after `mostCatches`, and state ± the larger of φ times the half-width and the tolerance.
  *
+ * With prices, and a tolerance that nobody gave, money decides instead: stop when another catch costs more than it saves.
+ * A tolerance that somebody gave decides before money, which is told beside it. A fill to come may go uncaught by the same
+ * order of the two.
+ *
  * @param meter    one bin × product of a fitted model; null: planning before any catch
  * @param options  as resolved
  * @returns        relative half-widths, fractions of the delivery
@@ -70,10 +79,17 @@ export function catchesNeeded(
   const basis = knowledgeOf(meter, options);
   const state = stateOf(basis);
   const aim = aimOf(basis, options);
-  const standing = standingOf(basis, aim);
-  const longest = basis.longestTurns ?? basis.turnsPerCatch;
+  const early = earlyStanding(basis);
+  const pricing = early === null ? pricingOf(basis, options) : null;
+  const decides = early === null ? deciderOf(pricing, options) : null;
+  const worth = worthOf(state, pricing);
+  const standing = early ?? standingOf(basis, aim, decides === "money" ? worth : null);
   const number =
-    standing === "short" ? numberOfCatches(state, basis.turnsPerCatch, longest, aim) : null;
+    standing !== "short"
+      ? null
+      : decides === "money" && pricing !== null
+        ? numberThatPays(state, pricing, aim)
+        : numberWithinTolerance(basis, state, aim);
   const { halfWidth } = basis;
   const place = { bin: meter?.bin ?? null, product: meter?.product ?? null };
   const result = {
@@ -90,7 +106,10 @@ export function catchesNeeded(
         : null,
     stopping: stoppingRule(basis, options),
     standing: standing === "short" && number === null ? ("not reachable" as const) : standing,
+    decides,
+    worth,
     needed: number,
+    skip: skipOf(meter, options),
     chanceOffTolerance:
       halfWidth === null || basis.df === 0 ? null : chanceOff(halfWidth, basis.df, aim),
     leastTurns: leastTurnsForScale(state, aim),
@@ -122,11 +141,31 @@ export function aimOf(basis: Pick<Knowledge, "lentBy">, options: CatchesNeededOp
   };
 }
 
-function standingOf(basis: Knowledge, aim: CatchAim): Standing {
-  const { catches, halfWidth, df, scatter, lentBy, inDoubt } = basis;
+function numberWithinTolerance(basis: Knowledge, state: KnownState, aim: CatchAim) {
+  const { turnsPerCatch, longestTurns } = basis;
+  return numberOfCatches(state, turnsPerCatch, longestTurns ?? turnsPerCatch, aim);
+}
+
+/** Where a fill stands before width or money can be asked; null: they can. */
+function earlyStanding({
+  catches,
+  halfWidth,
+  df,
+  scatter,
+  lentBy,
+  inDoubt,
+}: Knowledge): Standing | null {
   if (inDoubt) return "waits";
   if (catches > 0 && (halfWidth === null || scatter === "assumed")) return "unknown";
-  if (catches > 0 && lentBy === null && df < fewestDfToPlan) return "too few";
+  return catches > 0 && lentBy === null && df < fewestDfToPlan ? "too few" : null;
+}
+
+function standingOf(
+  { catches, halfWidth, df }: Knowledge,
+  aim: CatchAim,
+  worth: WorthOfCatch | null,
+): Standing {
+  if (worth !== null) return worth.pays ? "short" : "enough";
   if (catches === 0 || halfWidth === null) return "short";
   switch (stopsAt(catches, halfWidth, df, aim)) {
     case "within tolerance":

@@ -23,12 +23,12 @@ export type {
 const flatness = 0.05;
 
 /**
- * What do 0, 1, 2, … catches of every fill cost, errors and minutes together, and how many cost least?
+ * What do 0, 1, 2, … catches of every fill cost, errors and catches together, and how many cost least?
  *
  * Expected loss of the rate error e = μ + σ·t(ν) under the response given: linear, cost of a percent too heavy times
  * E max(e, 0) plus cost of a percent too light times E max(−e, 0); quadratic, curvature times E e². For 0 catches the law
  * is that of the next fill with the drive left at the assumed value; for m >= 1 it is centred, with the width of the
- * next-catch curve. To this the minutes of the catches are added, spread over the area of a fill. Break-even area: cost
+ * next-catch curve. To this the price of the catches is added, spread over the area of a fill. Break-even area: cost
  * of the catches ÷ (loss when skipping − loss with them), as a range from the generalized confidence
  * limits of the loss when skipping, 5 and 90 %: mean and spread of the fills are both uncertain.
  *
@@ -62,7 +62,6 @@ export function cost(meter: MeterModel, options: CostOptions): Cost {
     cheapest: cheapestOf(points),
     breakEvens: breakEven,
     paysFrom: firstToPay(breakEven),
-    nextCatch: nextCatchOf(points, catchesToday, prices),
     cautions: costCautions(meter, setting, options),
   };
 }
@@ -122,19 +121,4 @@ function cheapestOf(points: readonly CostPoint[]): Cost["cheapest"] {
     nearlyAsCheap: nearly.catches,
     comparedWithSkipping: priced[0]?.catches === 0,
   };
-}
-
-function nextCatchOf(
-  points: readonly CostPoint[],
-  catchesToday: number,
-  prices: Prices,
-): Cost["nextCatch"] {
-  const lossAt = (catches: number) => points[catches]?.loss.perHectare ?? null;
-  const [now, then] = [lossAt(catchesToday), lossAt(catchesToday + 1)];
-  const [costNow, costThen] = [catchesToday, catchesToday + 1].map((n) => catchingCost(n, prices));
-  if (now === null || then === null || costNow == null || costThen == null) return null;
-  if (prices.areaPerFillHectares === null) return null;
-  const saves = (now - then) * prices.areaPerFillHectares;
-  const costs = costThen - costNow;
-  return { catches: catchesToday + 1, saves, costs, pays: saves > costs };
 }

@@ -46,7 +46,11 @@ const sections: { readonly [Q in Question]: QuestionSection<Q> } = {
   drift: { shown: "open", blocks: driftSection },
   acrossFills: { shown: "folded", blocks: acrossFillsSection },
   skipping: { shown: "folded", blocks: skippingSection },
-  cost: { shown: "folded", blocks: costSection },
+  cost: {
+    shown: "folded",
+    blocks: (answer, words, id, { catchesNeeded, decision }) =>
+      costSection(answer, words, id, catchesNeeded, decision?.action),
+  },
   repeatability: { shown: "folded", blocks: repeatabilitySection },
   uncertaintyBudget: { shown: "folded", blocks: uncertaintyBudgetSection },
   fieldCheck: { shown: "folded", optional: true, blocks: fieldCheckSection },

@@ -131,6 +131,11 @@ export function judgedLater<T>(): Rule<T> {
   return () => {};
 }
 
+/** Who gave the tolerance: what nobody gave binds less than what somebody did. */
+export const toleranceSources = ["option", "setup", "default"] as const;
+
+export type ToleranceFrom = (typeof toleranceSources)[number];
+
 /** What every question is asked with, by whomever. */
 export const modelRules = {
   /** Confidence level of every interval, a fraction. */

@@ -74,6 +74,16 @@ export function expectedAbsolute(law: ErrorLaw): number | null {
   return excess === null || shortfall === null ? null : excess + shortfall;
 }
 
+/**
+ * The mean absolute value of Student's t, κ(ν) = 2√ν/((ν − 1)·B(ν/2, ½)): what a centred error costs for each unit of its
+ * scale where the loss grows with its size. √(2/π) for normal errors (df = Infinity).
+ *
+ * @returns Infinity when df <= 1: the mean grows without bound
+ */
+export function meanAbsoluteT(df: number): number {
+  return expectedAbsolute({ location: 0, scale: 1, df }) ?? Number.POSITIVE_INFINITY;
+}
+
 /** E e² = μ² + σ²·ν/(ν − 2), for a loss that grows with the square of the error; null when df <= 2: it is infinite. */
 export function expectedSquare(law: ErrorLaw): number | null {
   check("expectedSquare", law);

@@ -105,6 +105,10 @@ describe("what to do, state by state", () => {
     ["enough, a step of a ground wheel", "set", null, "Set step 0.978", ["stopped-on-width"]],
     ["enough, any ratio", "set", null, "Set a drive ratio of 0.9804", ["stopped-on-width"]],
     ["a step that leaves a chance", "set", null, "Set step 0.952", ["step-leaves-chance"]],
+    ["enough by money", "set", null, "Set 0.3233 kg/turn", ["enough-by-money"]],
+    ["wide, and enough by money", "set", null, "Set 0.320 kg/turn", ["enough-by-money"]],
+    ["a tolerance beside money", "set", null, "Set 0.3233 kg/turn", ["stopped-on-width"]],
+    ["catches that pay", "catch-more", [3, 20], "3 more catches of 20 turns", ["next-catch-pays"]],
     [
       "a target out of reach",
       "look-first",
@@ -245,6 +249,68 @@ describe("a tolerance", () => {
     expect(present(chance)).toBeGreaterThan(0.05);
     expect(present(catchesNeeded).chanceOffTolerance).toBeCloseTo(present(chance), 10);
     expect(stepped.lines.why[0]).toContain("the nearest step of the drive is off by −2.1 %");
+  });
+});
+
+describe("money", () => {
+  it("that decides says what another catch costs and saves, and to go", async () => {
+    const { lines } = await decided(states["enough by money"]);
+    expect(lines).toMatchObject({ tone: "fine", mark: "Set" });
+    expect(lines.sure).toBe(
+      "0.3233 kg/turn, within ± 5.0 %, which is assumed (by itself ± 3.9 %).",
+    );
+    expect(lines.why).toEqual(["Another catch costs 4.00 CAD and saves about 1.01 CAD: go."]);
+  });
+
+  it("that asks for more says so, and how many pay", async () => {
+    const { lines } = await decided(states["catches that pay"]);
+    expect(lines.sure).toBe(
+      "0.3233 kg/turn so far, ± 3.9 %. 3 more catches of 20 turns: typically ± 1.7 %.",
+    );
+    expect(lines.why).toEqual(["Another catch costs 4.00 CAD and saves about 12.12 CAD: it pays."]);
+  });
+
+  it("states what is reached where that is wider than the tolerance nobody gave", async () => {
+    const { lines } = await decided(states["wide, and enough by money"]);
+    expect(lines.sure).toMatch(
+      /^0\.320 kg\/turn, good to ± 1\d\.\d %, which is wider than the ± 5\.0 % that are assumed\.$/,
+    );
+    expect(lines.why[0]).toMatch(/: go\.$/);
+  });
+
+  it("speaks beside a tolerance that somebody gave, whichever way that decides", async () => {
+    const { lines } = await decided(states["a tolerance beside money"]);
+    expect(lines.sure).toBe("0.3233 kg/turn, within your ± 5.0 % (by itself ± 3.9 %).");
+    expect(lines.why).toEqual(["One more catch, 4.00 CAD, is worth about 1.01 CAD."]);
+    const state = states["a tolerance beside money"];
+    const short = await decided({ ...state, setup: { ...state.setup, tolerance_percent: 3 } });
+    expect(short.answers.decision).toMatchObject({
+      action: "catch-more",
+      reasons: ["short-of-tolerance"],
+    });
+    expect(short.lines.why[0]).toBe("One more catch, 4.00 CAD, is worth about 1.01 CAD.");
+  });
+
+  it("is silent on every surface under something to look at first", async () => {
+    const state = states["enough by money"];
+    for (const [masses, more] of [
+      [[6.3, 6.4, 12.7], {}],
+      [[6.36, 6.48, 6.56], { field_checks: [fieldCheckOf(0.875, "2026-04-12")] }],
+    ] as const) {
+      const catches = catchesOf({ masses });
+      const { answers, lines } = await decided({ catches, setup: { ...state.setup, ...more } });
+      expect(answers.decision?.action).toBe("look-first");
+      const needed = present(answers.catchesNeeded);
+      const { catchesNeeded } = english();
+      const said = [
+        lines.action,
+        lines.sure,
+        ...lines.why,
+        catchesNeeded.sentence(needed, "look-first"),
+      ];
+      expect(said.join(" ")).not.toContain("CAD");
+      expect(catchesNeeded.worth(needed, "look-first")).toBeNull();
+    }
   });
 });
 

@@ -28,7 +28,8 @@ function read(setup: object): Setup {
 
 function asked(setup: Setup | null, bin = "1", product = "wheat") {
   const options = resolveOptions({}, setup);
-  return questionOptions({ options, setup, massUnit: "kg" }, { bin, product });
+  const toleranceFrom = setup?.tolerance == null ? "default" : "setup";
+  return questionOptions({ options, toleranceFrom, setup, massUnit: "kg" }, { bin, product });
 }
 
 describe("what a setup tells the questions about drive and field", () => {
@@ -117,7 +118,11 @@ describe("what a setup tells the questions about planning and money", () => {
 
   it("counts after an option and before a default", () => {
     const setup = read({ assurance_percent: 90, scale: { capacity: { value: 25, unit: "kg" } } });
-    const plan = (given: object) => planningOptions(resolveOptions(given, setup), setup);
+    const plan = (given: object) =>
+      planningOptions(
+        { options: resolveOptions(given, setup), toleranceFrom: "default", setup },
+        { bin: "1", product: "wheat" },
+      );
     expect(plan({})).toMatchObject({
       assurance: 0.9,
       heaviestCatchKg: 25,
@@ -131,6 +136,55 @@ describe("what a setup tells the questions about planning and money", () => {
       assurance: 0.7,
       heaviestCatchKg: 25,
     });
+  });
+});
+
+describe("what a setup tells the planning of catches about money", () => {
+  const response = {
+    kind: "linear",
+    heavy_cost_per_ha_per_percent: 0.6,
+    light_cost_per_ha_per_percent: 1,
+  };
+  const money = { currency: "CAD", cost_per_catch: 4, cost_to_set_up: 8, area_per_fill_ha: 40 };
+  const setup = read({
+    money,
+    bins: [
+      { bin: "1", book_value: { value: 0.3, unit: "kg/turn" }, money: { response } },
+      { bin: "2" },
+    ],
+  });
+
+  it("is what errors and catches of a fill cost, and what the drive is left at", () => {
+    expect(asked(setup).catchesNeeded).toMatchObject({
+      toleranceFrom: "default",
+      assumed: { source: "book value", kgPerTurn: 0.3 },
+      prices: {
+        currency: "CAD",
+        response: { kind: "linear", heavyCostPerHectarePerPercent: 0.6 },
+        hectares: 40,
+        perCatch: 4,
+        toSetUp: 8,
+      },
+    });
+  });
+
+  it("is nothing where the cost of an error, the area or the price of a catch is missing", () => {
+    expect(asked(setup, "2").catchesNeeded.prices).toBeNull();
+    for (const missing of ["area_per_fill_ha", "cost_per_catch"] as const) {
+      const { [missing]: _, ...rest } = money;
+      const poorer = read({ money: rest, bins: [{ bin: "1", money: { response } }] });
+      expect(asked(poorer).catchesNeeded.prices).toBeNull();
+    }
+    const ground = { options: resolveOptions({}, setup), toleranceFrom: "default", setup } as const;
+    expect(planningOptions(ground, null)).toMatchObject({ prices: null, toleranceFrom: "default" });
+  });
+
+  it("is the price of a catch by its minutes where none is given", () => {
+    const timed = read({
+      money: { value_of_hour: 90, minutes_per_catch: 4, area_per_fill_ha: 25 },
+      bins: [{ bin: "1", money: { response } }],
+    });
+    expect(asked(timed).catchesNeeded.prices).toMatchObject({ perCatch: 6, toSetUp: 0 });
   });
 });
 

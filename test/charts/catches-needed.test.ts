@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { catchesNeededChart } from "../../src/charts/catches-needed.ts";
 import type { ChartSpec } from "../../src/charts/chart-spec.ts";
-import { aLog, needed, priced } from "../support/planning-answers.ts";
+import { aLog, byMoney, needed, priced } from "../support/planning-answers.ts";
 import { expectFromResult } from "../support/plotted.ts";
 import { present } from "../support/reference.ts";
 import { faultsOf } from "../support/vega-lite.ts";
@@ -31,6 +31,7 @@ describe("what each catch buys, drawn", () => {
     ["enough", catchesNeededChart(needed(log, {}, 0.08), words)],
     ["not reachable", catchesNeededChart(needed(log, { heaviestCatchKg: 6 }, 0.002), words)],
     ["the next fill", catchesNeededChart(needed(log, { fill: "next" }), words)],
+    ["with prices", catchesNeededChart(needed(log, byMoney(60)), words, cost)],
     ["in US units", catchesNeededChart(needed(log), english("us"), cost)],
   ];
 
@@ -55,6 +56,22 @@ describe("what each catch buys, drawn", () => {
     );
     const named = layers.filter(({ encoding }) => encoding.text?.field === "basis");
     expect(named.map(({ data }) => data.values.length)).toEqual([1]);
+  });
+
+  it("marks the number of catches from which on another no longer pays, where that is known", () => {
+    const marks = (result: ReturnType<typeof needed>) =>
+      layersOf(catchesNeededChart(result, words))
+        .flatMap(({ data }) => data.values as readonly { catches?: number; words?: string }[])
+        .filter((value) => value.words === words.catchesNeeded.chart.pays)
+        .map(({ catches }) => catches);
+    for (const hectares of [1, 60, 100]) {
+      const result = needed(log, byMoney(hectares));
+      const until = present(result.worth).until;
+      expect(marks(result)).toEqual(until === null ? [] : [until, until]);
+    }
+    expect(present(needed(log, byMoney(1)).worth).until).toBe(2);
+    expect(marks(needed(log, byMoney(1e5)))).toEqual([]);
+    expect(marks(needed(log))).toEqual([]);
   });
 
   it("has no layer without values, whatever is known", () => {

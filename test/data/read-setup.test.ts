@@ -31,6 +31,8 @@ describe("a setup", () => {
         valueOfHour: null,
         minutesPerCatch: null,
         minutesToSetUp: null,
+        costPerCatch: null,
+        costToSetUp: null,
         areaHectares: null,
         areaPerFillHectares: null,
       },

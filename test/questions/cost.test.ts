@@ -31,6 +31,8 @@ const prices: Prices = {
   valueOfHour: 60,
   minutesPerCatch: 4,
   minutesToSetUp: 10,
+  costPerCatch: null,
+  costToSetUp: null,
   areaHectares: 800,
   areaPerFillHectares: 40,
 };
@@ -126,15 +128,6 @@ describe("what catches of every fill cost", () => {
     expect(cheapest?.comparedWithSkipping).toBe(true);
   });
 
-  it("prices the next catch of the fill in the bin", () => {
-    const { nextCatch, points } = ask(season).result;
-    const saves = (present(points[3]?.loss.perHectare) - present(points[4]?.loss.perHectare)) * 40;
-    expect(nextCatch?.catches).toBe(4);
-    expect(nextCatch?.saves).toBeCloseTo(saves, 12);
-    expect(nextCatch?.costs).toBeCloseTo(4, 12);
-    expect(nextCatch?.pays).toBe(saves > 4);
-  });
-
   it("a book value far from the fills makes skipping dear, not catching", () => {
     const [mid, off] = [ask(season).result, ask(season, {}, 0.27).result];
     expect(present(off.points[0]?.loss.perHectare)).toBeGreaterThan(
@@ -227,7 +220,6 @@ describe("what is not given", () => {
     const area = without("areaPerFillHectares");
     expect(area.points[2]?.totalPerHectare).toBeNull();
     expect(area.breakEvens[1]?.hectares).not.toBeNull();
-    expect(area.nextCatch).toBeNull();
     const response = without("response");
     expect(response.points[0]?.loss.perHectare).toBeNull();
     expect(response.points[0]?.loss.productWastedPerHectare).toBeGreaterThan(0);
@@ -242,7 +234,7 @@ describe("what is not given", () => {
   it("nothing given: nothing priced, everything named, nothing invented", () => {
     const asked = ask(season, noPrices);
     expect(asked.result.missing).toHaveLength(7);
-    expect(asked.result).toMatchObject({ cheapest: null, paysFrom: null, nextCatch: null });
+    expect(asked.result).toMatchObject({ cheapest: null, paysFrom: null });
     expect(codesOf(asked)).toEqual(["prices-missing"]);
   });
 
@@ -250,6 +242,24 @@ describe("what is not given", () => {
     const asked = ask(season, { minutesToSetUp: null });
     expect(codesOf(asked)).toEqual(["set-up-time-not-counted"]);
     expect(asked.result.points[1]?.catchingPerHectare).toBeCloseTo(4 / 40, 14);
+  });
+
+  it("a catch with a price of its own needs no minutes, and its price comes before theirs", () => {
+    const untimed = { valueOfHour: null, minutesPerCatch: null, minutesToSetUp: null };
+    const priced = ask(season, { ...untimed, costPerCatch: 4, costToSetUp: 8 });
+    expect(priced.result.missing).toEqual([]);
+    expect(codesOf(priced)).toEqual([]);
+    // 8 + 3·4 over 40 ha.
+    expect(priced.result.points[3]?.catchingPerHectare).toBeCloseTo(20 / 40, 14);
+    const both = ask(season, { costPerCatch: 6 }).result;
+    // 10 minutes at 60 an hour and 3 · 6.
+    expect(both.points[3]?.catchingPerHectare).toBeCloseTo(28 / 40, 14);
+    expect(codesOf(ask(season, { ...untimed, costPerCatch: 4 }))).toEqual([
+      "set-up-time-not-counted",
+    ]);
+    // Without the value of an hour the minutes of setting up are no price.
+    const hourless = { ...untimed, minutesToSetUp: 10, costPerCatch: 4 };
+    expect(codesOf(ask(season, hourless))).toEqual(["set-up-time-not-counted"]);
   });
 
   it("a heavy cost below the product's own price is asked about", () => {

@@ -11,9 +11,11 @@ import {
   expectedShortfall,
   expectedSquare,
   lawAtScaleLimit,
+  meanAbsoluteT,
 } from "../../src/statistics/expected-loss.ts";
 import { integratePanels } from "../support/quadrature.ts";
 import { digits, present } from "../support/reference.ts";
+import { evalR } from "../support/webr.ts";
 
 const laws: readonly ErrorLaw[] = [
   { location: 0, scale: 0.02, df: 3 },
@@ -150,5 +152,37 @@ describe("properties", () => {
         );
       }),
     );
+  });
+});
+
+describe("the mean absolute value of Student's t", () => {
+  // κ(2) = √2; κ(3) and κ(10) by R 4.2.2.
+  it.each([
+    [2, "1.414213562"],
+    [3, "1.102657791"],
+    [10, "0.8646852977"],
+  ])("on %s degrees of freedom is %s", (df, printed) => {
+    const decimals = printed.split(".")[1]?.length ?? 0;
+    expect(meanAbsoluteT(df).toFixed(decimals)).toBe(printed);
+  });
+
+  it("is R's integral of 2·x·dt(x, df), for degrees of freedom that are not whole too", async () => {
+    for (const df of [1.2, 1.589712306, 2.5, 3.589712306, 7, 30, 400]) {
+      // In x = e^y − 1: in x itself the tail of few degrees of freedom is too long to integrate.
+      const [truth] = await evalR(
+        `g <- function(y) 2 * expm1(y) * dt(expm1(y), df) * exp(y)
+         sum(sapply(0:49, function(i) integrate(g, 4 * i, 4 * i + 4, rel.tol = 1e-12, abs.tol = 1e-14)$value))`,
+        { df },
+      );
+      expect(digits(meanAbsoluteT(df), present(truth)), `${df}`).toBeGreaterThan(9);
+    }
+  });
+
+  it("falls to √(2/π) of a known scale, and has no bound on one degree of freedom", () => {
+    expect(meanAbsoluteT(Number.POSITIVE_INFINITY)).toBeCloseTo(Math.sqrt(2 / Math.PI), 14);
+    expect(meanAbsoluteT(1e7)).toBeCloseTo(Math.sqrt(2 / Math.PI), 6);
+    expect(meanAbsoluteT(1)).toBe(Number.POSITIVE_INFINITY);
+    expect(meanAbsoluteT(0.4)).toBe(Number.POSITIVE_INFINITY);
+    expect(meanAbsoluteT(1.0001)).toBeGreaterThan(1000);
   });
 });

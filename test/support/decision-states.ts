@@ -93,6 +93,8 @@ export function fieldCheckOf(share: number, date: string) {
 }
 
 const morning = [6.36, 6.48, 6.56];
+/** Known within ± 10 %. */
+const morningWide = [6.1, 6.48, 6.62];
 /** Eight catches that agree to a third of a percent: known within ± 0.6 %. */
 const eight = [6.46, 6.48, 6.44, 6.46, 6.48, 6.46, 6.44, 6.48];
 const earlier: readonly FillOfMasses[] = [
@@ -107,6 +109,27 @@ const of = (fills: readonly FillOfMasses[], tolerance: number, setup: object = {
 });
 const today = (masses: readonly number[], tolerance: number, setup: object = {}) =>
   of([{ masses }], tolerance, setup);
+
+/** Catches of which every further one has a price, and a rate error too, on so many hectares; nobody gave a tolerance. */
+const priced = (hectares: number, masses: readonly number[] = morning): State => ({
+  catches: catchesOf({ masses }),
+  setup: {
+    scale,
+    money: { currency: "CAD", cost_per_catch: 4, cost_to_set_up: 8, area_per_fill_ha: hectares },
+    bins: [
+      {
+        bin: "1",
+        money: {
+          response: {
+            kind: "linear",
+            heavy_cost_per_ha_per_percent: 0.6,
+            light_cost_per_ha_per_percent: 0.6,
+          },
+        },
+      },
+    ],
+  },
+});
 
 /** A state for every way in which a decision can come about, by what is special about it. */
 export const states = {
@@ -163,6 +186,13 @@ export const states = {
   "another unit, answered": today([6400, 6500, 6450], 3, {
     answered: [{ code: "unit-looks-wrong", bin: "1", fill: 1, note: "a grain auger" }],
   }),
+  "enough by money": priced(10),
+  "catches that pay": priced(120),
+  "wide, and enough by money": priced(1, morningWide),
+  "a tolerance beside money": {
+    ...priced(10),
+    setup: { ...priced(10).setup, tolerance_percent: 5 },
+  },
   "a misplaced decimal": today([6.3, 6.4, 6.35, 64], 3),
   "the newest fill left out": of([...earlier, { fill: 4, masses: [9.1, 9.2], leftOut: [1, 2] }], 3),
   "another product in the bin": of(

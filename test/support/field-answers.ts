@@ -135,7 +135,8 @@ export async function seasonSettings(): Promise<readonly Setting[]> {
   const { log: season, setup } = await demo("season");
   const options = resolveOptions(model, setup);
   return fitModel(season.catches, model).meters.map((meter) => {
-    const asked = questionOptions({ options, setup, massUnit: season.massUnit }, meter);
+    const { massUnit } = season;
+    const asked = questionOptions({ options, toleranceFrom: "option", setup, massUnit }, meter);
     return setting(meter, delivery(meter, asked.delivery), asked.setting);
   });
 }

@@ -30,7 +30,7 @@ import {
   wanted,
   wheelDrive,
 } from "./field-answers.ts";
-import { aLog, needed, priced, skipped, someTime, someTrial } from "./planning-answers.ts";
+import { aLog, byMoney, needed, priced, skipped, someTime, someTrial } from "./planning-answers.ts";
 import {
   compared,
   explained,
@@ -263,6 +263,43 @@ const sections: readonly Occasion[] = [
   ),
   part("a tolerance out of reach", (words) =>
     catchesNeededSection(needed(aLog(4, 3), {}, 0.002), words, "a"),
+  ),
+  ...([1, 2] as const).flatMap((catches) =>
+    [0.5, 40, 4000].flatMap((hectares) =>
+      (["default", "option"] as const).map((toleranceFrom) =>
+        part(`${catches} catches of ${hectares} ha by ${toleranceFrom}`, (words) => {
+          const result = needed(aLog(8, catches), { ...byMoney(hectares), toleranceFrom });
+          catchesNeededSection(result, words, "a");
+          costSection(priced(aLog(8, catches)), words, "a", result);
+        }),
+      ),
+    ),
+  ),
+  ...[2, 6].map((fills) =>
+    part(`the fill after ${fills + 1} that may go uncaught`, (words) => {
+      for (const tolerance of [0.03, 0.2, 0.0001]) {
+        const plan = { fill: "next", ...byMoney(0.5) } as const;
+        for (const toleranceFrom of ["default", "option"] as const)
+          catchesNeededSection(
+            needed(aLog(fills, 3), { ...plan, toleranceFrom }, tolerance),
+            words,
+            "a",
+          );
+      }
+    }),
+  ),
+  part("so little known that what a catch saves has no limit", (words) =>
+    catchesNeededSection(
+      needed(aLog(0, 3), {
+        ...byMoney(),
+        prices: {
+          ...present(byMoney().prices),
+          response: { kind: "quadratic", curvaturePerHectarePerPercentSquared: 0.04 },
+        },
+      }),
+      words,
+      "a",
+    ),
   ),
   part("a priced log", (words) => costSection(priced(aLog(5, 3)), words, "a")),
   part("prices without a currency", (words) =>

@@ -1,4 +1,5 @@
 import type { Catch } from "../../src/data/types.ts";
+import { fillPricesOf } from "../../src/model/fill-prices.ts";
 import { fitModel } from "../../src/model/model.ts";
 import {
   type CatchesNeededChoices,
@@ -27,9 +28,19 @@ export const somePrices: Prices = {
   valueOfHour: 60,
   minutesPerCatch: 4,
   minutesToSetUp: 10,
+  costPerCatch: null,
+  costToSetUp: null,
   areaHectares: 800,
   areaPerFillHectares: 40,
 };
+
+/** The same of one fill, its tolerance given by nobody. */
+export const byMoney = (
+  hectares: number = 40,
+): Pick<CatchesNeededChoices, "prices" | "toleranceFrom"> => ({
+  prices: fillPricesOf({ ...somePrices, areaPerFillHectares: hectares }),
+  toleranceFrom: "default",
+});
 
 export const someTime = {
   minutes: 10,

@@ -8,6 +8,8 @@ export interface MoneySetup {
   readonly valueOfHour: number | null;
   readonly minutesPerCatch: number | null;
   readonly minutesToSetUp: number | null;
+  readonly costPerCatch: number | null;
+  readonly costToSetUp: number | null;
   readonly areaHectares: number | null;
   readonly areaPerFillHectares: number | null;
 }
@@ -27,6 +29,18 @@ export const money = entryOf<MoneySetup>({
     atLeast0,
     "Minutes to get ready for catches and back",
     15,
+  ),
+  costPerCatch: optional(
+    "cost_per_catch",
+    atLeast0,
+    "What one catch costs, if not worked out from its minutes and the value of an hour",
+    4,
+  ),
+  costToSetUp: optional(
+    "cost_to_set_up",
+    atLeast0,
+    "What getting ready for catches and back costs, if not worked out likewise",
+    8,
   ),
   areaHectares: optional("area_ha", above0, "Hectares drilled in a season", 400),
   areaPerFillHectares: optional("area_per_fill_ha", above0, "Hectares drilled with one fill", 25),

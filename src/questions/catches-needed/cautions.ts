@@ -35,6 +35,21 @@ function aboutFirstCatch({ fill, curve }: Omit<CatchesNeeded, "cautions">, say: 
 }
 
 function aboutStanding(result: Omit<CatchesNeeded, "cautions">, say: Say): Caution[] {
+  return result.decides === "money" ? byMoney(result, say) : byTolerance(result, say);
+}
+
+function byMoney({ worth, options }: Omit<CatchesNeeded, "cautions">, say: Say): Caution[] {
+  if (worth === null) return [];
+  const { costs, saves, pays } = worth;
+  const currency = options.prices?.currency ?? null;
+  return [
+    pays || saves === null
+      ? say("next-catch-pays", { costs, saves, currency })
+      : say("enough-by-money", { costs, saves, currency }),
+  ];
+}
+
+function byTolerance(result: Omit<CatchesNeeded, "cautions">, say: Say): Caution[] {
   const { standing, halfWidth, needed, options, basis, leastTurns } = result;
   const { tolerance } = options;
   if (standing === "enough") return [say("stopped-on-width", { tolerance })];

@@ -1,9 +1,12 @@
+import { fillPrices } from "../../model/fill-prices.ts";
 import { type ModelOptions, modelOptionsOf } from "../../model/model.ts";
+import { assumedValue } from "../../model/rate-error.ts";
 import { defaults } from "../../results/defaults.ts";
 import {
   count,
   fraction,
   judgedLater,
+  listed,
   notNegative,
   type OptionsOf,
   oneOf,
@@ -14,6 +17,8 @@ import {
   positiveOrNull,
   resolve,
   such,
+  type ToleranceFrom,
+  toleranceSources,
 } from "../../results/options.ts";
 import type { TimeBudget, TrialCosts } from "./plans.ts";
 
@@ -93,6 +98,14 @@ export const catchesNeededRules = {
   typicalSpread: option(defaults.assumedSpread, fraction),
   /** Delivery to plan with before any catch, for the share of the scale's division; null: none. */
   assumedKgPerTurn: option(null, positiveOrNull),
+  /** What errors and catches of a fill cost; null: not given, then the tolerance alone decides. */
+  prices: option(null, orNull(fillPrices)),
+  /** Who gave the tolerance: one that somebody gave decides before money, the default after it. */
+  // Where nobody says that it was the default, it is taken to be meant.
+  toleranceFrom: option<ToleranceFrom>("option", listed(toleranceSources)),
+  /** What the drive is left at where the fill to come is not caught. */
+  // Of the values a log can give, the average of fills errs least.
+  assumed: option({ source: "average of fills" }, assumedValue),
   time: option(
     null,
     orNull(

@@ -1,10 +1,14 @@
 import type { LentBy } from "../../model/lent-scatter.ts";
 import type { NextCatchCurve, NumberOfCatches } from "../../model/next-catch.ts";
+import type { WorthOfCatch, WorthOfSkipping } from "../../model/worth-of-catch.ts";
 import type { Caution } from "../../results/caution.ts";
 import type { CatchesNeededOptions, StoppingRule, TypicalScatter } from "./options.ts";
 import type { TrialSplits, TurnsPlan } from "./plans.ts";
 
 export type { CatchesNeededOptions, StoppingRule, TypicalScatter };
+
+/** What says whether catches are enough: their width against the tolerance, or what another one is worth. */
+export type Decider = "tolerance" | "money";
 
 /**
  * waits: a catch of this fill must be explained or repeated first · unknown: nothing says how well the fill is known · too
@@ -34,8 +38,17 @@ export interface CatchesNeeded {
   /** Catches before the width may decide, and how many times it is widened for that. */
   readonly stopping: StoppingRule;
   readonly standing: Standing;
-  /** The fewest further catches likely to reach the tolerance; null: none is, none is needed, or nobody can tell. */
+  /** Null: neither can speak, while catches must be explained or taken first. */
+  readonly decides: Decider | null;
+  /** What one catch more is worth, whichever decides; null: no prices, nothing known yet, or no further catch allowed. */
+  readonly worth: WorthOfCatch | null;
+  /**
+   * The fewest further catches likely to reach the tolerance, or, where money decides, those that pay; null: none is, none
+   * is needed, or nobody can tell.
+   */
   readonly needed: NumberOfCatches | null;
+  /** Whether the fill to come may go uncaught; null: the fills so far cannot say. */
+  readonly skip: SkipAdvice | null;
   /** Chance that the rate is off by more than the tolerance with the drive set now; null: unknown. */
   readonly chanceOffTolerance: number | null;
   /** Turns of a catch from which on reading the scale leaves the tolerance within reach; null: not known. */
@@ -45,6 +58,22 @@ export interface CatchesNeeded {
   readonly turnsPlan: TurnsPlan | null;
   readonly trialPlan: TrialSplits | null;
   readonly cautions: readonly Caution[];
+}
+
+/** Whether the fill to come may go uncaught, with the drive left at the assumed value. */
+export interface SkipAdvice {
+  readonly decides: Decider;
+  readonly skips: boolean;
+  /** What the drive is left at then, kg/turn. */
+  readonly setToKgPerTurn: number;
+  /** Fills of the level in force. */
+  readonly fills: number;
+  /** Chance that it is off by more than the tolerance then; null: too few fills for a small chance to be believed. */
+  readonly chanceOff: number | null;
+  /** Up to which a tolerance lets a fill go uncaught. */
+  readonly chanceBorne: number;
+  /** Money, whichever decides; null: no prices, or without bound. */
+  readonly worth: WorthOfSkipping | null;
 }
 
 /** What is known when the question is asked; everything relative to the delivery, so that it holds for any product. */

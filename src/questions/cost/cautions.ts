@@ -1,3 +1,4 @@
+import { priceOfCatch, priceOfSetUp } from "../../model/fill-prices.ts";
 import { stillMoving } from "../../model/history-cautions.ts";
 import type { MeterModel } from "../../model/model.ts";
 import { nextFillErrorLaw } from "../../model/rate-error.ts";
@@ -43,7 +44,7 @@ export function costCautions(
     if (productCost !== null && heavy < productCost)
       say("heavy-cost-below-product", { heavyPerPercent: heavy, productPerPercent: productCost });
   }
-  if (prices.minutesPerCatch !== null && prices.minutesToSetUp === null)
+  if (priceOfCatch(prices) !== null && priceOfSetUp(prices) === null)
     say("set-up-time-not-counted", {});
   return found;
 }

@@ -1,4 +1,4 @@
-import type { MoneyResponse } from "../../data/setup.ts";
+import { moneyResponse } from "../../model/fill-prices.ts";
 import { type ModelOptions, modelOptionsOf } from "../../model/model.ts";
 import { assumedNow, assumedValue, type WithFormerNames } from "../../model/rate-error.ts";
 import {
@@ -6,26 +6,12 @@ import {
   judgedLater,
   notNegative,
   type OptionsOf,
-  oneOf,
   option,
   orNull,
-  parts,
   positiveOrNull,
-  type Rule,
   resolve,
   text,
 } from "../../results/options.ts";
-
-const kindOfResponse = parts<MoneyResponse>({ kind: oneOf("linear", "quadratic") });
-const response: Rule<MoneyResponse> = (option, given) => {
-  kindOfResponse(option, given);
-  if (given.kind === "linear") {
-    notNegative(`${option}.heavy`, given.heavyCostPerHectarePerPercent);
-    notNegative(`${option}.light`, given.lightCostPerHectarePerPercent);
-  }
-  if (given.kind === "quadratic")
-    notNegative(`${option}.curvature`, given.curvaturePerHectarePerPercentSquared);
-};
 
 /**
  * What things cost, all in one currency; null: not given, and what needs it is left out by name. No price is ever assumed:
@@ -34,14 +20,18 @@ const response: Rule<MoneyResponse> = (option, given) => {
 export const priceRules = {
   currency: option(null, orNull(text)),
   /** What a rate error costs a hectare; whatever it costs, product included. */
-  response: option(null, orNull(response)),
+  response: option(null, orNull(moneyResponse)),
   /** For the value of product wasted alone. */
   pricePerKg: option(null, positiveOrNull),
   targetKgPerHectare: option(null, positiveOrNull),
   valueOfHour: option(null, orNull(notNegative)),
   minutesPerCatch: option(null, orNull(notNegative)),
-  /** Before the first catch of a fill; null counts as none (caution set-up-time-not-counted). */
+  /** Before the first catch of a fill; with costToSetUp null too it counts as none (caution set-up-time-not-counted). */
   minutesToSetUp: option(null, orNull(notNegative)),
+  /** Where it is not to be worked out from minutes and the value of an hour. */
+  costPerCatch: option(null, orNull(notNegative)),
+  /** The same before the first catch of a fill. */
+  costToSetUp: option(null, orNull(notNegative)),
   /** Drilled with this product in a season. */
   areaHectares: option(null, positiveOrNull),
   /** Drilled with one fill. */

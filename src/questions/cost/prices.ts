@@ -1,3 +1,4 @@
+import { priceOfCatch, priceOfSetUp } from "../../model/fill-prices.ts";
 import type { MissingPrice, Prices } from "./result.ts";
 
 const needed: readonly MissingPrice[] = [
@@ -9,18 +10,20 @@ const needed: readonly MissingPrice[] = [
   "areaHectares",
   "areaPerFillHectares",
 ];
+/** Not asked for where a catch has its price. */
+const insteadOfTime: readonly MissingPrice[] = ["valueOfHour", "minutesPerCatch"];
 
 /** What is not given; each switches off what needs it. */
 export function missingPrices(prices: Prices): readonly MissingPrice[] {
-  return needed.filter((name) => prices[name] === null);
+  const unneeded = prices.costPerCatch === null ? [] : insteadOfTime;
+  return needed.filter((name) => prices[name] === null && !unneeded.includes(name));
 }
 
-/** What the time for the catches of one fill costs; null: the value of an hour or the minutes are not given. */
+/** What the catches of one fill cost; null: neither given nor to be worked out. */
 export function catchingCost(catches: number, prices: Prices): number | null {
-  const { valueOfHour, minutesPerCatch, minutesToSetUp } = prices;
   if (catches === 0) return 0;
-  if (valueOfHour === null || minutesPerCatch === null) return null;
-  return (((minutesToSetUp ?? 0) + catches * minutesPerCatch) / 60) * valueOfHour;
+  const perCatch = priceOfCatch(prices);
+  return perCatch === null ? null : (priceOfSetUp(prices) ?? 0) + catches * perCatch;
 }
 
 /** What one percent of the target rate costs in product, money/ha; null: price or target not given. */

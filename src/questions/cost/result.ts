@@ -3,13 +3,13 @@ import type { CostOptions, Prices } from "./options.ts";
 
 export type { CostOptions, Prices };
 
-/** What so many catches of every fill cost, errors and time together. */
+/** What so many catches of every fill cost, errors and catches together. */
 export interface CostPoint {
   /** Catches of each fill; 0: skipped. */
   readonly catches: number;
   /** Expected cost of the rate error, money/ha. */
   readonly loss: LossOfError;
-  /** Time for the catches, money/ha. */
+  /** The catches themselves, money/ha. */
   readonly catchingPerHectare: number | null;
   readonly totalPerHectare: number | null;
   readonly totalPerSeason: number | null;
@@ -40,13 +40,6 @@ export interface Cost {
   readonly breakEvens: readonly BreakEven[];
   /** The smallest of these areas; null: catching does not pay at any area, or it cannot be said. */
   readonly paysFrom: BreakEven | null;
-  /** One catch more of the fill in the bin: what it saves on this fill's area and what its time costs. */
-  readonly nextCatch: {
-    readonly catches: number;
-    readonly saves: number;
-    readonly costs: number;
-    readonly pays: boolean;
-  } | null;
   readonly cautions: readonly Caution[];
 }
 
@@ -77,4 +70,7 @@ export interface BreakEven {
 }
 
 /** A figure that is not given, by the name of its option. */
-export type MissingPrice = Exclude<keyof Prices, "currency" | "minutesToSetUp">;
+export type MissingPrice = Exclude<
+  keyof Prices,
+  "currency" | "minutesToSetUp" | "costPerCatch" | "costToSetUp"
+>;

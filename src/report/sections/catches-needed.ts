@@ -25,6 +25,8 @@ export function catchesNeededSection(
     knownPoints(result) < fewestDrawn ? null : chart(id, catchesNeededChart(result, words, cost)),
     list([
       say.buys(result),
+      result.decides === "tolerance" ? say.worth(result, action) : null,
+      say.skip(result, action),
       say.rule(result),
       say.scale(result),
       say.step(result),

@@ -1,17 +1,34 @@
+import type { Action } from "../../analysis/decision.ts";
 import { costChart } from "../../charts/cost.ts";
+import type { CatchesNeeded } from "../../questions/catches-needed.ts";
 import type { Cost } from "../../questions/cost.ts";
 import type { Words } from "../../wording/words.ts";
 import { blocks, chart, details, list, paragraph, table } from "../blocks.ts";
 import type { Block } from "../document.ts";
 
-/** What catches cost and save: the sentence, the cost curve, the area from which they pay, and the figures. */
-export function costSection(result: Cost, words: Words, id: string): readonly Block[] {
+/**
+ * What catches cost and save: the sentence, the cost curve, the area from which they pay, and the figures.
+ *
+ * @param needed  of the same bin and product, for what the next catch and the next fill are worth; null: none
+ * @param action  decided for the same fill
+ */
+export function costSection(
+  result: Cost,
+  words: Words,
+  id: string,
+  needed: CatchesNeeded | null = null,
+  action?: Action,
+): readonly Block[] {
   const say = words.cost;
   const drawn = chart(id, costChart(result, words));
   return blocks(
     paragraph(say.sentence(result), "lead"),
     drawn,
-    list([say.breakEven(result), say.nextCatch(result), say.wasted(result)]),
+    list([
+      say.breakEven(result),
+      needed === null ? null : words.catchesNeeded.worth(needed, action),
+      say.wasted(result),
+    ]),
     drawn === null ? null : details(`${id}-detail`, say.detail, figureTable(result, words, id)),
   );
 }

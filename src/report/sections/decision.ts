@@ -1,5 +1,5 @@
 import type { Analysis, MeterAnswers } from "../../analysis/analyse.ts";
-import { causesToFind, type Decision } from "../../analysis/decision.ts";
+import { causesToFind, type Decision, reasonsEnough } from "../../analysis/decision.ts";
 import { type Caution, type CautionCode, endingsOf, isAbout } from "../../results/caution.ts";
 import type { DecisionWords } from "../../wording/sayings/decision.ts";
 import type { Words } from "../../wording/words.ts";
@@ -47,6 +47,7 @@ export function decisionLines(
     action: actionWords(decision, findings, words.delivery.value(answers.delivery), say),
     sure: sureWords(answers, decision, analysis.toleranceFrom, words),
     why: [
+      ...worthWords(answers, decision, words),
       ...findings.map((found) => whyWords(found, words)),
       ...answers.answered.flatMap((one) =>
         answeredWords(one, hereOf(answers, analysis.cautions), words),
@@ -66,7 +67,7 @@ function findingsOf(
     codes.flatMap((code) =>
       here.filter((found) => found.code === code && (!grave || found.severity === "serious")),
     );
-  const told = of(reasons, false).filter(({ code }) => code !== "stopped-on-width");
+  const told = of(reasons, false).filter(({ code }) => !reasonsEnough.includes(code));
   return [...told, ...of(also, true)];
 }
 
@@ -81,7 +82,7 @@ function hereOf(
 /** Green only where nothing is left to say against it. */
 function toneOf({ action, reasons }: Decision, findings: readonly Caution[]): Tone {
   if (action === "look-first") return "problem";
-  const clean = reasons.every((code) => code === "stopped-on-width") && findings.length === 0;
+  const clean = reasons.every((code) => reasonsEnough.includes(code)) && findings.length === 0;
   return action === "set" && clean ? "fine" : "attention";
 }
 
@@ -120,9 +121,11 @@ function sureWords(
   const { halfWidth, options } = delivery;
   if (halfWidth === null) return say.noBand(value);
   if (action !== "set" && catches !== null && catchesNeeded?.needed != null)
-    return `${say.soFar(value, halfWidth)} ${say.number(catchesNeeded.needed)}`;
+    return `${say.soFar(value, halfWidth)} ${say.number(catchesNeeded.needed, catchesNeeded.decides)}`;
   if (action !== "set") return say.soFar(value, halfWidth);
   const stated = catchesNeeded?.statedHalfWidth ?? null;
+  if (stated !== null && stated > options.tolerance)
+    return say.goodToBeyondDefault(value, stated, options.tolerance);
   if (stated !== null)
     return toleranceFrom === "default"
       ? say.withinDefault(value, stated, halfWidth)
@@ -130,6 +133,21 @@ function sureWords(
   return halfWidth > options.tolerance
     ? say.goodTo(value, halfWidth, options.tolerance)
     : say.goodToBand(value, halfWidth);
+}
+
+/** What another catch is worth, where it bears on what is to be done; as a reason of its own it is told with the others. */
+function worthWords(
+  { catchesNeeded }: MeterAnswers,
+  { action }: Decision,
+  words: Words,
+): readonly string[] {
+  if (catchesNeeded === null) return [];
+  const { decides, standing } = catchesNeeded;
+  if (action !== (standing === "short" ? "catch-more" : "set")) return [];
+  if (decides === "tolerance")
+    return [words.catchesNeeded.worth(catchesNeeded)].flatMap((one) => one ?? []);
+  const spared = words.catchesNeeded.inMoney(catchesNeeded);
+  return action === "set" && spared !== null ? [words.decision.go(spared)] : [];
 }
 
 function whyWords(found: Caution, words: Words): string {

@@ -1,5 +1,13 @@
 import type { Standing } from "../severity.ts";
 
+/** What one catch more costs and is expected to save, money. */
+interface CatchInMoney {
+  readonly costs: number;
+  readonly saves: number;
+  /** null: not named. */
+  readonly currency: string | null;
+}
+
 /** About what to do next, and what it costs. */
 export interface PlanningCautionFacts {
   // catches needed
@@ -18,6 +26,10 @@ export interface PlanningCautionFacts {
     readonly settingError: number;
   };
   readonly "stopped-on-width": { readonly tolerance: number };
+  /** Where money decides: one catch more costs as much as it saves, or more. */
+  readonly "enough-by-money": CatchInMoney;
+  /** Where money decides; saves null: without bound, because so little is known of the scatter. */
+  readonly "next-catch-pays": Omit<CatchInMoney, "saves"> & { readonly saves: number | null };
   readonly "tolerance-not-reachable": {
     readonly halfWidth: number;
     readonly tolerance: number;
@@ -54,6 +66,8 @@ export const planningStandings = {
   "spread-assumed": { severity: "doubt", asks: "to-know" },
   "scale-limits-tolerance": { severity: "doubt", asks: "catch-more" },
   "stopped-on-width": { severity: "note", asks: "to-know" },
+  "enough-by-money": { severity: "note", asks: "to-know" },
+  "next-catch-pays": { severity: "note", asks: "catch-more" },
   "short-of-tolerance": { severity: "doubt", asks: "catch-more" },
   "tolerance-not-reachable": { severity: "doubt", asks: "to-know" },
   "step-leaves-chance": { severity: "doubt", asks: "to-know" },

@@ -1,4 +1,5 @@
 import type { cautionsPlanning as english } from "../en/cautions-planning.ts";
+import { anotherCatchPays } from "./catches-needed.ts";
 import { withTurns } from "./nouns.ts";
 
 const cure: typeof english.labels.mostCatchesTaken = ({ leastTurns }) =>
@@ -36,6 +37,9 @@ export const cautionsPlanning: typeof english = {
     `${f.division === null ? "Die Waage" : `Die Teilung der Waage von ${f.division}`} verdeckt die Streuung von ${f.turns} Umdrehungen: Unter ${f.leastTurns} Umdrehungen je Probe ist schon das Ablesen ungenauer als die Toleranz.`,
   "stopped-on-width": (tolerance) =>
     `Haben Sie aufgehört, weil ${tolerance} erreicht war, geben Sie ${tolerance} an: Wer bei erreichter Breite aufhört, dem gerät eine kleinere Zahl zu gut.`,
+  "enough-by-money": () =>
+    "Eine Toleranz ist nicht angegeben, daher entscheidet das Geld: Die Proben sind genug, sobald eine weitere mehr kostet, als sie spart. Eine eigene Toleranz, mit --tolerance oder in der Setup-Datei, entscheidet zuerst.",
+  "next-catch-pays": anotherCatchPays,
   "short-of-tolerance": (f) =>
     f.step === null
       ? `Die Füllung ist bisher auf ${f.known} bekannt; gewünscht sind ${f.tolerance}.`
@@ -59,5 +63,5 @@ export const cautionsPlanning: typeof english = {
   "heavy-cost-below-product": (f) =>
     `Ein Prozent zu viel soll ${f.heavy} kosten, weniger als das Produkt allein (${f.product}). Prüfen Sie die Angabe: Sie muss das Produkt mit enthalten.`,
   "set-up-time-not-counted": () =>
-    "Die Minuten zum Einrichten vor der ersten Probe sind nicht angegeben und zählen als null; Proben sehen daher billiger aus, als sie sind.",
+    "Was das Einrichten vor der ersten Probe kostet, ist nicht angegeben und zählt als null; Proben sehen daher billiger aus, als sie sind.",
 };

@@ -12,7 +12,7 @@ export const cost: typeof english = {
       catches: "Proben",
       loss: "Mengenfehler",
       range: "80-%-Bereich",
-      catching: "Minuten",
+      catching: "Abdrehen",
       total: "Zusammen",
       season: "In der Saison",
       breakEven: "Lohnt sich ab, je Füllung",
@@ -26,7 +26,7 @@ export const cost: typeof english = {
   skippingLeast: (f) =>
     `Tank ${f.bin} (${f.product}): Nicht abzudrehen kostet am wenigsten, ${f.total} für die verbleibenden Mengenfehler${f.season === null ? "" : `, ${f.season} in der Saison`}.`,
   catchesLeast: (f) =>
-    `Tank ${f.bin} (${f.product}): ${catches(f.count)} je Füllung ${f.count === 1 ? "kostet" : "kosten"} am wenigsten, ${f.total} für Minuten und verbleibende Mengenfehler${f.nearly === null ? "" : ` (${catches(f.nearly)} bis auf 5 % genauso günstig)`}${f.season === null ? "" : `, ${f.season} in der Saison`}${f.skipping === null ? ". Was es kostet, nicht abzudrehen, lässt sich aus diesen Füllungen nicht sagen" : `; nicht abzudrehen kostet ${f.skipping}`}.`,
+    `Tank ${f.bin} (${f.product}): ${catches(f.count)} je Füllung ${f.count === 1 ? "kostet" : "kosten"} am wenigsten, ${f.total} für das Abdrehen und die verbleibenden Mengenfehler${f.nearly === null ? "" : ` (${catches(f.nearly)} bis auf 5 % genauso günstig)`}${f.season === null ? "" : `, ${f.season} in der Saison`}${f.skipping === null ? ". Was es kostet, nicht abzudrehen, lässt sich aus diesen Füllungen nicht sagen" : `; nicht abzudrehen kostet ${f.skipping}`}.`,
   neverPays:
     "Proben lohnen sich auf keiner Fläche: Die bisherigen Füllungen sagen so viel, wie die Proben sagen würden.",
   paysFrom: (f) => `Proben lohnen sich ab etwa ${f.area} je Füllung (mit ${catches(f.count)}).`,
@@ -34,18 +34,16 @@ export const cost: typeof english = {
     `Proben lohnen sich ab etwa ${f.area} je Füllung (mit ${catches(f.count)}). Möglich: ${f.range}, denn Mittel und Unterschied der Füllungen sind nur grob bekannt.`,
   noArea: "auf keiner Fläche",
   orNoArea: (area) => `ab ${area} oder auf keiner Fläche`,
-  nextCatch: (f) =>
-    `Probe ${f.number} der Füllung im Tank spart ${f.saves} und kostet ${f.costs}: Sie lohnt sich${f.pays ? "" : " nicht"}.`,
   wasted: (product) =>
     `Produkt, das ohne Abdrehen über die Sollmenge hinaus ausgebracht wird: im Mittel ${product}, in den Zahlen oben schon enthalten, wo eine Ertragswirkung angegeben ist.`,
   chart: {
     catches: "Proben je Füllung (0: nicht abgedreht)",
     loss: "verbleibender Mengenfehler",
-    catching: "Minuten für die Proben",
+    catching: "die Proben",
     cheapest: "kostet am wenigsten",
   },
   chartTitle: (bin) => `Kosten von Fehlern und Proben, Tank ${bin}`,
   chartDescription: (totals) =>
-    `Gestapelte Balken: Kosten des verbleibenden Mengenfehlers und der Minuten für 0, 1, 2, … Proben je Füllung. ${totals}.`,
+    `Gestapelte Balken: Kosten des verbleibenden Mengenfehlers und des Abdrehens mit 0, 1, 2, … Proben je Füllung. ${totals}.`,
   chartCost: (f) => `Kosten (${f.currency ?? "Geld"}/${f.area})`,
 };

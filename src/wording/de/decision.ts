@@ -1,5 +1,5 @@
 import type { decision as english } from "../en/decision.ts";
-import { numberWords } from "./catches-needed.ts";
+import { anotherCatch, numberWords } from "./catches-needed.ts";
 import { nouns, withTurns } from "./nouns.ts";
 import { questions } from "./questions.ts";
 
@@ -55,9 +55,12 @@ export const decision: typeof english = {
   withinDefault: (f) =>
     `${f.value}, innerhalb von ${f.stated}, die angenommen sind${f.itself === null ? "" : ` (errechnet: ${f.itself})`}.`,
   goodTo: (f) => `${f.value}, auf ${f.halfWidth} genau; gewünscht waren ${f.tolerance}.`,
+  goodToBeyondDefault: (f) =>
+    `${f.value}, auf ${f.halfWidth} genau; das ist weiter als die ${f.tolerance}, die angenommen sind.`,
   goodToBand: (f) => `${f.value}, auf ${f.halfWidth} genau.`,
   soFar: (f) => `bisher ${f.value}, ${f.halfWidth}.`,
   number: (f) => `${numberWords(f)}.`,
+  go: (f) => `${anotherCatch(f)}: Sie können losfahren.`,
   ends: (f) => `Damit endet das: ${f.others === null ? "" : `${f.others} oder `}${f.last}.`,
   endings: {
     "more-catches": "weitere Proben dieser Füllung",

@@ -78,6 +78,12 @@ export const setupFields: Readonly<Record<string, Told>> = {
   "money.value_of_hour": ["Was eine Stunde von Fahrer und Drillmaschine wert ist"],
   "money.minutes_per_catch": ["Minuten für eine Probe"],
   "money.minutes_to_set_up": ["Minuten zum Einrichten vor den Proben und zum Abbauen danach"],
+  "money.cost_per_catch": [
+    "Was eine Probe kostet, wenn es nicht aus Minuten und Stundenwert folgen soll",
+  ],
+  "money.cost_to_set_up": [
+    "Was Einrichten und Abbauen kosten, wenn es nicht aus Minuten und Stundenwert folgen soll",
+  ],
   "money.area_ha": ["Hektar, die in einer Saison bestellt werden"],
   "money.area_per_fill_ha": ["Hektar, die mit einer Füllung bestellt werden"],
   "field_checks[].bin": ["Tank, wie er bei den Proben heißt; muss angegeben sein"],

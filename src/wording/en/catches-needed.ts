@@ -5,18 +5,41 @@ import { nouns } from "./nouns.ts";
 
 const { catches, degrees } = nouns;
 
-type Planned = Facts<"reaches" | "chance" | "typically"> & Counts<"further"> & Numbers<"turns">;
+type Planned = Facts<"reaches" | "chance" | "typically"> &
+  Counts<"further"> &
+  Numbers<"turns"> & {
+    /** Taken because they pay, not for a tolerance. */
+    readonly byMoney: boolean;
+  };
+/** What one catch more costs and saves. */
+type InMoney = Facts<"costs" | "saves">;
+/** Expected cost of the fill to come, left uncaught and caught. */
+type Skipped = Facts<"leftAt" | "skipping" | "catching"> & Counts<"catches">;
 type Limits = Facts<"who" | "tolerance" | "mass"> & Counts<"most">;
 type Known = Facts<"who" | "tolerance" | "halfWidth"> & Counts<"catches">;
 type Scatter = Facts<"scatter"> & Numbers<"turns" | "df">;
 type Split = Facts<"halfWidth"> & Counts<"fills" | "catches">;
 
 const reaching = (f: Planned) =>
-  `within ${f.reaches} with a chance of ${f.chance} (typically ${f.typically})`;
+  f.byMoney
+    ? `typically ${f.typically}`
+    : `within ${f.reaches} with a chance of ${f.chance} (typically ${f.typically})`;
 const known = (f: Known) => `known within ${f.halfWidth} after ${catches(f.catches)}`;
 const scatter = (f: Scatter) => `Catch scatter ${f.scatter} for a catch of ${f.turns.words} turns`;
 const split = (f: Split) =>
   `${f.fills} fills of ${catches(f.catches)} (mean over fills known within ${f.halfWidth})`;
+const skipCosts = (f: Skipped) =>
+  `its error costs ${f.skipping} on average, ${catches(f.catches)} with the error they leave ${f.catching}`;
+const leftOff = (f: Facts<"leftAt" | "tolerance" | "chance">) =>
+  `left at ${f.leftAt} it is off by more than ${f.tolerance} with a chance of ${f.chance}`;
+
+/** What another catch costs and saves, in the words in which it is told everywhere. */
+export const anotherCatch = ({ costs, saves }: InMoney) =>
+  `Another catch costs ${costs} and saves about ${saves}`;
+export const anotherCatchPays = ({ costs, saves }: Facts<"costs", "saves">) =>
+  saves === null
+    ? `Another catch costs ${costs} and pays: so little is known of the scatter that what it saves has no limit.`
+    : `${anotherCatch({ costs, saves })}: it pays.`;
 
 /** The one number, in the words in which it is quoted everywhere. */
 export const numberWords = (f: Planned) => `${nouns.moreCatches(f)}: ${reaching(f)}`;
@@ -59,10 +82,15 @@ export const catchesNeeded = {
   lookFirst: (f: Known) =>
     `${f.who}: look first, as said above; the number of catches counts after that (${known(f)}).`,
   enough: (f: Known) => `${f.who}: ${known(f)}, enough for the tolerance of ${f.tolerance}.`,
+  enoughByMoney: (f: Known & InMoney) => `${f.who}: ${known(f)}. ${anotherCatch(f)}: enough.`,
   short: (f: Known & Planned) => `${f.who}: ${known(f)}; ${numberWords(f)}.`,
   notReachable: (f: Known & Limits) =>
     `${f.who}: ${known(f)}; ${f.tolerance} is not likely to be reached with ${f.most} catches of at most ${f.mass}. State what was reached.`,
   plan: (f: Facts<"who"> & Planned) => `${f.who}: ${nouns.catchesOfTurns(f)}: ${reaching(f)}.`,
+  /** The fill to come may go uncaught. */
+  planOrNone: (f: Facts<"who"> & Planned) =>
+    `${f.who}: need not be caught; else ${nouns.catchesOfTurns(f)}: ${reaching(f)}.`,
+  none: (f: Facts<"who">) => `${f.who}: need not be caught.`,
   planNotReachable: (f: Limits) =>
     `${f.who}: ${f.most} catches of at most ${f.mass} are not likely enough to reach ${f.tolerance}.`,
   buys: (f: Facts<"now" | "next">) =>
@@ -71,6 +99,24 @@ export const catchesNeeded = {
   /** Null: the interval is taken as it is. */
   rule: (f: Facts<"tolerance", "widened"> & Counts<"fewest" | "most">) =>
     `One catch at a time: at least ${catches(f.fewest)}, then stop as soon as the interval${f.widened === null ? "" : `, taken ${f.widened} wider because stopping favours catches that happen to agree,`} is within ${f.tolerance}, at ${catches(f.most)} at the latest. Then state the tolerance, or the interval where it is wider.`,
+  ruleByMoney: (f: Facts<"tolerance"> & Counts<"most">) =>
+    `One catch at a time: stop as soon as another would cost more than it saves, at ${catches(f.most)} at the latest. Then state ${f.tolerance}, or the interval where it is wider.`,
+  pays: anotherCatchPays,
+  doesNotPay: (f: InMoney) => `${anotherCatch(f)}: it does not pay.`,
+  /** Beside a tolerance that decides. */
+  worth: ({ costs, saves }: InMoney) => `One more catch, ${costs}, is worth about ${saves}.`,
+  skipPays: (f: Skipped) =>
+    `The next fill need not be caught: left at ${f.leftAt} ${skipCosts(f)}.`,
+  skipDoesNotPay: (f: Skipped) =>
+    `The next fill is worth catching: left at ${f.leftAt} ${skipCosts(f)}.`,
+  skipWithin: (f: Facts<"leftAt" | "tolerance" | "chance">) =>
+    `The next fill need not be caught: ${leftOff(f)}.`,
+  skipNotWithin: (f: Facts<"leftAt" | "tolerance" | "chance" | "borne">) =>
+    `Your tolerance asks for the next fill to be caught: ${leftOff(f)}; ${f.borne} would be borne.`,
+  skipTooFew: (f: Facts<"tolerance"> & Counts<"fills">) =>
+    `Your tolerance asks for the next fill to be caught: ${f.fills} fills do not tell surely enough how often one is off by more than ${f.tolerance}.`,
+  /** Beside a tolerance that decides. */
+  skipInMoney: (f: Skipped) => `In money: left at ${f.leftAt} ${skipCosts(f)}.`,
   lentScatter: (f: Scatter & LenderFacts) =>
     `${scatter(f)}, with what ${lenders(f)} tell of it (${degrees(f.df)}).`,
   ownScatter: (f: Scatter) => `${scatter(f)}, from this fill alone (${degrees(f.df)}).`,
@@ -109,6 +155,7 @@ export const catchesNeeded = {
     catches: "Catches of the fill",
     halfWidth: "Known within ± (%)",
     tolerance: "tolerance",
+    pays: "another no longer pays",
     planned: "expected",
     "earlier fills": "earlier fills alone",
     made: "so far",

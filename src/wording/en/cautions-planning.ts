@@ -1,3 +1,4 @@
+import { anotherCatchPays } from "./catches-needed.ts";
 import type { Counts, Facts, Numbers } from "./facts.ts";
 
 type Reached = Facts<"known" | "tolerance", "leastTurns"> & Counts<"mostCatches">;
@@ -37,6 +38,9 @@ export const cautionsPlanning = {
     `The scale${f.division === null ? "" : `'s step of ${f.division}`} hides the scatter of ${f.turns} turns: below ${f.leastTurns} turns a catch, reading it alone is wider than the tolerance.`,
   "stopped-on-width": (tolerance: string) =>
     `If you stopped catching because ${tolerance} was reached, state ${tolerance}: stopping on the width makes a smaller figure too good.`,
+  "enough-by-money": () =>
+    "No tolerance was given, so money decides: the catches are enough once another costs more than it saves. A tolerance of your own, with --tolerance or in the setup, decides first.",
+  "next-catch-pays": anotherCatchPays,
   "short-of-tolerance": (f: Facts<"known" | "tolerance", "step">) =>
     f.step === null
       ? `The fill is known within ${f.known} so far; ${f.tolerance} is wanted.`
@@ -62,5 +66,5 @@ export const cautionsPlanning = {
   "heavy-cost-below-product": (f: Facts<"heavy" | "product">) =>
     `A percent too heavy is said to cost ${f.heavy}, less than the product alone (${f.product}). Check the response: it is to hold the product too.`,
   "set-up-time-not-counted": () =>
-    "Minutes to set up before the first catch are not given and count as none, so catches look cheaper than they are.",
+    "What it costs to set up before the first catch is not given and counts as nothing, so catches look cheaper than they are.",
 };

@@ -16,7 +16,7 @@ export const cost = {
       catches: "Catches",
       loss: "Rate error",
       range: "80 % range",
-      catching: "Minutes",
+      catching: "Catching",
       total: "Together",
       season: "A season",
       breakEven: "Pays from, a fill",
@@ -38,7 +38,7 @@ export const cost = {
       readonly skipping: string | null;
     },
   ) =>
-    `Bin ${f.bin} (${f.product}): ${catches(f.count)} of every fill ${f.count === 1 ? "costs" : "cost"} least, ${f.total} for minutes and the rate errors that remain${f.nearly === null ? "" : ` (${catches(f.nearly)} within 5 % of that)`}${f.season === null ? "" : `, ${f.season} a season`}${f.skipping === null ? ". What skipping costs cannot be told from these fills" : `; skipping costs ${f.skipping}`}.`,
+    `Bin ${f.bin} (${f.product}): ${catches(f.count)} of every fill ${f.count === 1 ? "costs" : "cost"} least, ${f.total} for catching and the rate errors that remain${f.nearly === null ? "" : ` (${catches(f.nearly)} within 5 % of that)`}${f.season === null ? "" : `, ${f.season} a season`}${f.skipping === null ? ". What skipping costs cannot be told from these fills" : `; skipping costs ${f.skipping}`}.`,
   neverPays:
     "Catching does not pay at any area: the fills so far tell as much as the catches would.",
   paysFrom: (f: { readonly area: string; readonly count: number }) =>
@@ -47,24 +47,17 @@ export const cost = {
     `Catching pays from about ${f.area} a fill on (with ${catches(f.count)}); mean and spread of fills are poorly known, so it may be ${f.range}.`,
   noArea: "no area at all",
   orNoArea: (area: string) => `from ${area} to no area at all`,
-  nextCatch: (f: {
-    readonly number: number;
-    readonly saves: string;
-    readonly costs: string;
-    readonly pays: boolean;
-  }) =>
-    `Catch ${f.number} of the fill in the bin saves ${f.saves} and costs ${f.costs}: it ${f.pays ? "pays" : "does not pay"}.`,
   wasted: (product: string) =>
     `Product put out beyond the target when skipping: ${product} on average, already inside the figures above where a response is given.`,
   chart: {
     catches: "Catches of every fill (0: calibration skipped)",
     loss: "rate error that remains",
-    catching: "minutes for the catches",
+    catching: "the catches",
     cheapest: "costs least",
   },
   chartTitle: (bin: string) => `Cost of errors and catches, bin ${bin}`,
   chartDescription: (totals: string) =>
-    `Stacked bars: cost of the remaining rate error and of the minutes for 0, 1, 2, … catches of every fill. ${totals}.`,
+    `Stacked bars: cost of the remaining rate error and of 0, 1, 2, … catches of every fill. ${totals}.`,
   chartCost: (f: { readonly currency: string | null; readonly area: string }) =>
     `Cost (${f.currency ?? "money"}/${f.area})`,
 };

@@ -1,7 +1,7 @@
 import type { ToleranceFrom } from "../../analysis/options.ts";
 import type { Ending } from "../../results/caution.ts";
 import type { Question } from "../../results/question.ts";
-import { numberWords } from "./catches-needed.ts";
+import { anotherCatch, numberWords } from "./catches-needed.ts";
 import type { Facts } from "./facts.ts";
 import { nouns } from "./nouns.ts";
 import { questions } from "./questions.ts";
@@ -61,9 +61,13 @@ export const decision = {
     `${f.value}, within ${f.stated}, which is assumed${f.itself === null ? "" : ` (worked out: ${f.itself})`}.`,
   goodTo: (f: Facts<"value" | "halfWidth" | "tolerance">) =>
     `${f.value}, good to ${f.halfWidth}; ${f.tolerance} was wanted.`,
+  goodToBeyondDefault: (f: Facts<"value" | "halfWidth" | "tolerance">) =>
+    `${f.value}, good to ${f.halfWidth}, which is wider than the ${f.tolerance} that are assumed.`,
   goodToBand: (f: Facts<"value" | "halfWidth">) => `${f.value}, good to ${f.halfWidth}.`,
   soFar: (f: Facts<"value" | "halfWidth">) => `${f.value} so far, ${f.halfWidth}.`,
   number: (f: Parameters<typeof numberWords>[0]) => `${numberWords(f)}.`,
+  /** Money decides, and the drive is to be set. */
+  go: (f: Parameters<typeof anotherCatch>[0]) => `${anotherCatch(f)}: go.`,
   /** The last of several ways comes after "or". */
   ends: (f: Facts<"last", "others">) =>
     `This ends with ${f.others === null ? "" : `${f.others} or `}${f.last}.`,

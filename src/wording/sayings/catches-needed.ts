@@ -4,14 +4,25 @@ import type { CatchesNeeded, TrialSplit } from "../../questions/catches-needed.t
 import type { catchesNeeded as templates } from "../en/catches-needed.ts";
 import type { Format } from "../format.ts";
 import { lenderFacts } from "./lenders.ts";
+import { moneyWords } from "./money.ts";
 import { numbered } from "./numbered.ts";
 import { sentences } from "./sentences.ts";
+import { skipWords } from "./skip-words.ts";
 
 /** Which sentences are said about how many catches are enough. */
 export function catchesNeededSayings(format: Format, say: typeof templates) {
   const { plusMinus } = format;
   const whole = (share: number) => format.percent(share, 0);
   const mass = (kg: number) => format.value(kg, "mass");
+  const money = (value: number, { options }: CatchesNeeded) =>
+    moneyWords(value, options.prices?.currency ?? null, format);
+  /** What one catch more costs and saves; null: nothing is known of it, or what it saves has no limit. */
+  const inMoney = (result: CatchesNeeded) => {
+    const { worth } = result;
+    return worth === null || worth.saves === null
+      ? null
+      : { costs: money(worth.costs, result), saves: money(worth.saves, result) };
+  };
   const split = ({ fills, catchesPerFill, halfWidth }: TrialSplit) => ({
     fills,
     catches: catchesPerFill,
@@ -27,19 +38,40 @@ export function catchesNeededSayings(format: Format, say: typeof templates) {
       if (standing === "waits") return say.waits(asked);
       if (standing === "too few") return say.tooFew(asked);
       const limits = { most: options.mostCatches, mass: mass(basis.heaviestCatch.kg) };
+      const number = needed === null ? null : numberFacts(needed, result.decides, format);
+      if (input.catches === 0 && result.skip?.skips && action === undefined)
+        return number === null ? say.none(asked) : say.planOrNone({ ...asked, ...number });
       if (input.catches === 0)
-        return needed === null
+        return number === null
           ? say.planNotReachable({ ...asked, ...limits })
-          : say.plan({ ...asked, ...numberFacts(needed, format) });
+          : say.plan({ ...asked, ...number });
       if (standing === "unknown" || halfWidth === null)
         return say.unknownError({ ...asked, catches: input.catches });
       const known = { ...asked, catches: input.catches, halfWidth: plusMinus(halfWidth) };
-      if (standing === "enough")
-        return action === "look-first" ? say.lookFirst(known) : say.enough(known);
-      return needed === null
+      if (standing === "enough") {
+        if (action === "look-first") return say.lookFirst(known);
+        const spared = result.decides === "money" ? inMoney(result) : null;
+        return spared === null ? say.enough(known) : say.enoughByMoney({ ...known, ...spared });
+      }
+      return number === null
         ? say.notReachable({ ...known, ...limits })
-        : say.short({ ...known, ...numberFacts(needed, format) });
+        : say.short({ ...known, ...number });
     },
+    inMoney,
+    /** @param action  what is decided for the fill: nothing is said of worth while something is to be looked at */
+    worth: (result: CatchesNeeded, action?: Action): string | null => {
+      const { worth, decides } = result;
+      if (worth === null || action === "look-first") return null;
+      const spared = inMoney(result);
+      if (spared === null) return say.pays({ costs: money(worth.costs, result), saves: null });
+      if (decides === "tolerance") return say.worth(spared);
+      return worth.pays ? say.pays(spared) : say.doesNotPay(spared);
+    },
+    /** @param action  as of the worth */
+    skip: (result: CatchesNeeded, action?: Action): string | null =>
+      result.skip === null || action === "look-first"
+        ? null
+        : skipWords(result.skip, result.options, format, say),
     buys: ({ curve, standing }: CatchesNeeded): string | null => {
       const now = curve.points.find(({ basis }) => basis === "made");
       const another = curve.points.find(({ further }) => further === 1);
@@ -48,13 +80,13 @@ export function catchesNeededSayings(format: Format, say: typeof templates) {
       const facts = { now: plusMinus(now.halfWidth), next: plusMinus(another.halfWidth) };
       return facts.now === facts.next ? say.buysLittle(facts) : say.buys(facts);
     },
-    rule: ({ options, stopping }: CatchesNeeded): string =>
-      say.rule({
-        fewest: stopping.fewest,
-        widened: stopping.phi === 1 ? null : format.percent(stopping.phi - 1, 0),
-        most: options.mostCatches,
-        tolerance: plusMinus(options.tolerance),
-      }),
+    rule: ({ options, stopping }: CatchesNeeded): string => {
+      const facts = { most: options.mostCatches, tolerance: plusMinus(options.tolerance) };
+      if (options.prices !== null && options.toleranceFrom === "default")
+        return say.ruleByMoney(facts);
+      const widened = stopping.phi === 1 ? null : format.percent(stopping.phi - 1, 0);
+      return say.rule({ ...facts, fewest: stopping.fewest, widened });
+    },
     basis: ({ basis, input }: CatchesNeeded): string | null => {
       const facts = {
         scatter: format.percent(basis.relativeScatter),
@@ -137,9 +169,14 @@ export function plannedFacts(
 }
 
 /** The one number of catches, with what it reaches, and how likely. */
-export function numberFacts(needed: NumberOfCatches, format: Format) {
+export function numberFacts(
+  needed: NumberOfCatches,
+  decides: CatchesNeeded["decides"],
+  format: Format,
+) {
   return {
     ...plannedFacts(needed, format),
+    byMoney: decides === "money",
     reaches: format.plusMinus(needed.reaches),
     chance: format.percent(needed.chance, 0),
     typically: format.plusMinus(needed.typically),

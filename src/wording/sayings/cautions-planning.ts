@@ -2,6 +2,7 @@ import type { PlanningCautionFacts } from "../../results/caution-facts/planning.
 import type { cautionsPlanning as templates } from "../en/cautions-planning.ts";
 import type { Format } from "../format.ts";
 import type { CautionSentences } from "./caution-sentences.ts";
+import { moneyWords } from "./money.ts";
 import { numbered } from "./numbered.ts";
 
 /**
@@ -30,6 +31,11 @@ export function cautionsPlanningSayings(
         leastTurns: format.count(leastTurns),
       }),
     "stopped-on-width": ({ tolerance }) => say["stopped-on-width"](plusMinus(tolerance)),
+    "next-catch-pays": ({ costs, saves, currency }) =>
+      say["next-catch-pays"]({
+        costs: moneyWords(costs, currency, format),
+        saves: saves === null ? null : moneyWords(saves, currency, format),
+      }),
     "short-of-tolerance": ({ halfWidth, tolerance, settingError }) =>
       say["short-of-tolerance"]({
         known: plusMinus(halfWidth),

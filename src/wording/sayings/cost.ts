@@ -1,13 +1,12 @@
 import type { BreakEven, Cost } from "../../questions/cost.ts";
 import type { cost as templates } from "../en/cost.ts";
 import type { Format } from "../format.ts";
+import { moneyWords } from "./money.ts";
 
 /** Which sentences are said about the money in rate errors and catches. */
 export function costSayings(format: Format, say: typeof templates) {
   const money = (value: number, { options }: Cost) =>
-    options.prices.currency === null
-      ? format.plain(value, 3)
-      : format.money(value, options.prices.currency);
+    moneyWords(value, options.prices.currency, format);
   /** Money a hectare, in the area unit of the reader. */
   const perArea = (perHectare: number, result: Cost) =>
     `${money(perHectare / format.convert(1, "area", 1), result)}/${format.unit("area", 1)}`;
@@ -52,13 +51,6 @@ export function costSayings(format: Format, say: typeof templates) {
         range: areaRange(paysFrom),
       };
       return facts.range === facts.area ? say.paysFrom(facts) : say.paysFromAbout(facts);
-    },
-    nextCatch: (result: Cost): string | null => {
-      const { nextCatch } = result;
-      if (nextCatch === null) return null;
-      const { catches: number, pays } = nextCatch;
-      const [saves, costs] = [money(nextCatch.saves, result), money(nextCatch.costs, result)];
-      return say.nextCatch({ number, saves, costs, pays });
     },
     wasted: (result: Cost): string | null => {
       const skip = result.points[0]?.loss.productWastedPerHectare ?? null;

@@ -1,6 +1,7 @@
 import type { AnsweredFinding, DecidedCatches, DecidedSetting } from "../../analysis/decision.ts";
 import type { ToleranceFrom } from "../../analysis/options.ts";
 import type { NumberOfCatches } from "../../model/next-catch.ts";
+import type { CatchesNeeded } from "../../questions/catches-needed.ts";
 import type { CautionFacts, Ending, LookFirstCode, Where } from "../../results/caution.ts";
 import type { decision as templates } from "../en/decision.ts";
 import type { Format } from "../format.ts";
@@ -48,11 +49,19 @@ export function decisionSayings(format: Format, say: typeof templates) {
       say.withinDefault(withinFacts(value, stated, itself)),
     goodTo: (value: string, halfWidth: number, tolerance: number): string =>
       say.goodTo({ value, halfWidth: plusMinus(halfWidth), tolerance: plusMinus(tolerance) }),
+    goodToBeyondDefault: (value: string, halfWidth: number, tolerance: number): string =>
+      say.goodToBeyondDefault({
+        value,
+        halfWidth: plusMinus(halfWidth),
+        tolerance: plusMinus(tolerance),
+      }),
+    go: say.go,
     goodToBand: (value: string, halfWidth: number): string =>
       say.goodToBand({ value, halfWidth: plusMinus(halfWidth) }),
     soFar: (value: string, halfWidth: number): string =>
       say.soFar({ value, halfWidth: plusMinus(halfWidth) }),
-    number: (needed: NumberOfCatches): string => say.number(numberFacts(needed, format)),
+    number: (needed: NumberOfCatches, decides: CatchesNeeded["decides"]): string =>
+      say.number(numberFacts(needed, decides, format)),
     ends: (endings: readonly Ending[]): string => {
       const ways = endings.map((one) => say.endings[one]);
       return say.ends({ others: ways.slice(0, -1).join(", ") || null, last: ways.at(-1) ?? "" });

@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
+import type { Action } from "../../../src/analysis/decision.ts";
 import { costSection } from "../../../src/report/sections/cost.ts";
 import { expectSound, idsOf } from "../../support/blocks.ts";
-import { aLog, priced } from "../../support/planning-answers.ts";
+import { aLog, byMoney, needed, priced } from "../../support/planning-answers.ts";
 import { english } from "../../support/words.ts";
 
 const words = english();
@@ -20,5 +21,18 @@ describe("the section on cost", () => {
     expectSound(blocks);
     expect(idsOf(blocks)).toEqual([]);
     expect(idsOf(costSection(priced(aLog(6, 2)), words, "b"))).toContain("b-figures");
+  });
+
+  it("tells the worth of the next catch in the words of the section on catches", () => {
+    const log = aLog(6, 2);
+    const result = needed(log, byMoney(40));
+    const said = words.catchesNeeded.worth(result);
+    expect(said).toContain("CAD");
+    const told = (...asked: [typeof result | null, Action?]) =>
+      JSON.stringify(costSection(priced(log), words, "b", ...asked)).includes(`${said}`);
+    expect(told(result)).toBe(true);
+    expect(told(result, "set")).toBe(true);
+    expect(told(result, "look-first")).toBe(false);
+    expect(told(null)).toBe(false);
   });
 });

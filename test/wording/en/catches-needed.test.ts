@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { aLog, needed, someTime, someTrial } from "../../support/planning-answers.ts";
+import { aLog, byMoney, needed, someTime, someTrial } from "../../support/planning-answers.ts";
 import { present } from "../../support/reference.ts";
 import { english } from "../../support/words.ts";
 
@@ -106,5 +106,69 @@ describe("enough catches, in words", () => {
     expect(plain(say.trial(result))).toMatch(/take two turn levels: \d+ fills of [4-9] catches/);
     expect(say.time(needed(season))).toBeNull();
     expect(say.trial(needed(season))).toBeNull();
+  });
+});
+
+describe("catches that pay, in words", () => {
+  const say = words.catchesNeeded;
+  const two = aLog(6, 2);
+
+  it("stop where another costs more than it saves, and go on where it saves more", () => {
+    expect(plain(say.sentence(needed(two, byMoney(1))))).toMatch(
+      /^Bin 1 \(wheat\), fill 7: known within ± \d\.\d % after 2 catches\. Another catch costs 4\.00 CAD and saves about 0\.\d\d CAD: enough\.$/,
+    );
+    expect(plain(say.sentence(needed(two, byMoney(100))))).toMatch(
+      /^Bin 1 \(wheat\), fill 7: known within ± \d\.\d % after 2 catches; \d more catch(es)? of 20 turns: typically ± \d\.\d %\.$/,
+    );
+    expect(plain(say.rule(needed(two, byMoney())))).toBe(
+      "One catch at a time: stop as soon as another would cost more than it saves, at 8 catches at the latest. Then state ± 3.0 %, or the interval where it is wider.",
+    );
+  });
+
+  it("are told beside a tolerance that somebody gave, and not while something is to be looked at", () => {
+    const typed = { ...byMoney(), toleranceFrom: "setup" } as const;
+    const worth = (result: ReturnType<typeof needed>) => plain(say.worth(result));
+    expect(worth(needed(two, typed))).toMatch(
+      /^One more catch, 4\.00 CAD, is worth about \d+\.\d\d CAD\.$/,
+    );
+    expect(worth(needed(two, byMoney(1)))).toMatch(
+      /^Another catch costs 4\.00 CAD and saves about 0\.\d\d CAD: it does not pay\.$/,
+    );
+    expect(worth(needed(two, byMoney(100)))).toMatch(/: it pays\.$/);
+    expect(say.worth(needed(two, typed), "look-first")).toBeNull();
+    expect(say.worth(needed(two))).toBeNull();
+    expect(plain(say.sentence(needed(two, byMoney(1)), "look-first"))).not.toContain("CAD");
+  });
+
+  it("leave the fill to come uncaught where that costs least, and say the count all the same", () => {
+    const next = (given: object, tolerance?: number) =>
+      needed(aLog(8, 0), { fill: "next", ...given }, tolerance);
+    const spared = next(byMoney(0.5));
+    expect(plain(say.sentence(spared))).toMatch(
+      /^Bin 1 \(wheat\), the next fill: need not be caught; else 1 catch of 20 turns: typically ± \d\.\d %\.$/,
+    );
+    expect(plain(say.skip(spared))).toMatch(
+      /^The next fill need not be caught: left at 0\.\d+ kg\/turn its error costs [\d.]+ CAD on average, 1 catch with the error they leave [\d.]+ CAD\.$/,
+    );
+    // A decision about what is in the bin comes first.
+    expect(say.sentence(spared, "catch-more")).not.toContain("need not");
+    expect(plain(say.skip(next(byMoney(400))))).toMatch(
+      /^The next fill is worth catching: left at /,
+    );
+    expect(say.skip(spared, "look-first")).toBeNull();
+    const typed = { ...byMoney(0.5), toleranceFrom: "option" };
+    expect(plain(say.skip(next(typed)))).toMatch(
+      /^Your tolerance asks for the next fill to be caught: left at 0\.\d+ kg\/turn it is off by more than ± 3\.0 % with a chance of [\d.]+ %; 5 % would be borne\. In money: left at /,
+    );
+    expect(plain(say.skip(next(typed, 0.2)))).toMatch(
+      /^The next fill need not be caught: left at 0\.\d+ kg\/turn it is off by more than ± 20 % with a chance of [<\d. ]+ %\. In money: /,
+    );
+    expect(
+      plain(say.skip(needed(aLog(5, 0), { fill: "next", ...byMoney(), toleranceFrom: "option" }))),
+    ).toMatch(
+      /^Your tolerance asks for the next fill to be caught: 5 fills do not tell surely enough how often one is off by more than ± 3\.0 %\. In money: /,
+    );
+    // Nobody asked what skipping costs, and it is not advised.
+    expect(say.skip(next({}))).toBeNull();
   });
 });

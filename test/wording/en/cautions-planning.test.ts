@@ -23,6 +23,27 @@ describe("cautions about planning, in words", () => {
     );
   });
 
+  it("a catch that pays is said with what it costs and saves", () => {
+    const say = cautions["next-catch-pays"];
+    const facts = { costs: 4, saves: 9.104, currency: "CAD" };
+    expect(plain(say(facts, where))).toBe(
+      "Another catch costs 4.00 CAD and saves about 9.10 CAD: it pays.",
+    );
+    expect(plain(say({ ...facts, currency: null }, where))).toBe(
+      "Another catch costs 4 and saves about 9.1: it pays.",
+    );
+    expect(plain(say({ ...facts, saves: null }, where))).toBe(
+      "Another catch costs 4.00 CAD and pays: so little is known of the scatter that what it saves has no limit.",
+    );
+  });
+
+  it("money that decides is said with what would decide before it", () => {
+    const facts = { costs: 4, saves: 2.48, currency: "CAD" };
+    expect(plain(cautions["enough-by-money"](facts, where))).toBe(
+      "No tolerance was given, so money decides: the catches are enough once another costs more than it saves. A tolerance of your own, with --tolerance or in the setup, decides first.",
+    );
+  });
+
   it("a fill short of the tolerance is said with both figures, and with what a step uses up", () => {
     const facts = {
       halfWidth: 0.039,
