@@ -3,6 +3,7 @@ import { analyse, type MeterAnswers } from "../analysis/analyse.ts";
 import type { Action } from "../analysis/decision.ts";
 import { type AnalysisOptions, resolveOptions } from "../analysis/options.ts";
 import { historyChoices, planningOptions } from "../analysis/resolved-setup.ts";
+import { type ScaleDivision, scaleDivisionOf } from "../analysis/scale-division.ts";
 import type { Setup } from "../data/setup.ts";
 import { checkSetupAgainst } from "../data/setup-against.ts";
 import type { CatchLog } from "../data/types.ts";
@@ -16,7 +17,7 @@ import type { Caution } from "../results/caution.ts";
 import type { UnitSystem } from "../wording/format.ts";
 import { wordsFor } from "../wording/languages.ts";
 import type { Words } from "../wording/words.ts";
-import { decisionText, toleranceText } from "./answer-table.ts";
+import { decisionText, groundText } from "./answer-table.ts";
 import { type ExitCode, exitCodeOf, exitCodes } from "./exit-codes.ts";
 import { analysisGiven } from "./flags.ts";
 import { readOptions, type SetupFlags, setupFor } from "./input.ts";
@@ -48,13 +49,14 @@ export async function enoughCommand(
   io: Io,
 ): Promise<ExitCode> {
   const words = await wordsFor(flags.language, flags.units);
-  const { answers, text, exitCode } =
+  const { answers, scaleDivision, text, exitCode } =
     path === undefined ? await plan(flags, words, io) : await decisions(path, flags, words, io);
-  io.out(flags.json ? resultJson({ kind: "enough", answers }, words) : text);
+  io.out(flags.json ? resultJson({ kind: "enough", scaleDivision, answers }, words) : text);
   return exitCode;
 }
 
 interface Answered {
+  readonly scaleDivision: ScaleDivision;
   readonly answers: readonly EnoughAnswer[];
   readonly text: string;
   readonly exitCode: ExitCode;
@@ -82,6 +84,7 @@ async function decisions(
     ].join("\n"),
   );
   return {
+    scaleDivision: analysis.scaleDivision,
     answers: analysis.meters.map(
       ({ bin, product, delivery, decision, noDecision, answered, catchesNeeded: needed }) => ({
         bin,
@@ -93,7 +96,7 @@ async function decisions(
         catchesNeeded: needed,
       }),
     ),
-    text: [...texts, toleranceText(analysis, words)].join("\n\n"),
+    text: [...texts, groundText(analysis, words)].join("\n\n"),
     exitCode: exitCodeOf(allCautions(analysis)),
   };
 }
@@ -109,11 +112,12 @@ function plansForNextFill(
   options: Partial<AnalysisOptions>,
   words: Words,
 ): Answered {
-  const resolved = resolveOptions(options, setup);
+  const resolved = resolveOptions(options, setup, log);
   const { meters } = fitModel(log.catches, resolved, historyChoices(resolved, setup));
   const asked = { ...planningOptions(resolved, setup), fill: "next" } as const;
   return planned(
     meters.map((meter) => catchesNeeded(meter, asked)),
+    scaleDivisionOf(options.scaleDivisionKg, setup, log),
     words,
   );
 }
@@ -121,12 +125,23 @@ function plansForNextFill(
 async function plan(flags: EnoughFlags, words: Words, io: Io): Promise<Answered> {
   const setup = typeof flags.setup === "string" ? await readSetupFile(flags.setup) : null;
   if (setup !== null) tell(setup.cautions, words, io);
-  const options = resolveOptions(analysisGiven(flags), setup);
-  return planned([catchesNeeded(null, planningOptions(options, setup))], words);
+  const given = analysisGiven(flags);
+  const options = resolveOptions(given, setup);
+  return planned(
+    [catchesNeeded(null, planningOptions(options, setup))],
+    scaleDivisionOf(given.scaleDivisionKg, setup, null),
+    words,
+  );
 }
 
-function planned(results: readonly CatchesNeeded[], words: Words): Answered {
+function planned(
+  results: readonly CatchesNeeded[],
+  scaleDivision: ScaleDivision,
+  words: Words,
+): Answered {
+  const division = words.decision.division(scaleDivision);
   return {
+    scaleDivision,
     answers: results.map((result) => ({
       bin: result.bin,
       product: result.product,
@@ -136,7 +151,10 @@ function planned(results: readonly CatchesNeeded[], words: Words): Answered {
       answered: [],
       catchesNeeded: result,
     })),
-    text: results.map((result) => detail(result, words)).join("\n\n"),
+    text: [
+      ...results.map((result) => detail(result, words)),
+      ...(division === null ? [] : [division]),
+    ].join("\n\n"),
     exitCode: exitCodes.fine,
   };
 }

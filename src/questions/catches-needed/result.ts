@@ -61,7 +61,7 @@ export interface Knowledge {
   readonly heaviestCatch: { readonly kg: number; readonly given: boolean };
   /** Whose catch scatter speaks. */
   readonly scatter: "pooled" | "own" | "assumed";
-  /** Relative variance of a one-turn catch; one of t turns has 1/t of it. */
+  /** Relative variance of a one-turn catch; one of t turns has 1/t of it; 0: the scale hides it. */
   readonly variancePerTurn: number;
   /** Degrees of freedom behind it; 0: assumed. */
   readonly df: number;

@@ -70,6 +70,8 @@ export const catchesNeeded: typeof english = {
     `Eine Probe nach der anderen: mindestens ${catches(f.fewest)}, dann aufhören, sobald die Angabe innerhalb von ${f.tolerance} liegt, spätestens bei ${catches(f.most)}. Geben Sie dann die Toleranz an, oder den Vertrauensbereich, wo er weiter ist.`,
   pooledScatter: (f) => `${scatter(f)}, aus allen Füllungen zusammen (${degrees(f.df)}).`,
   ownScatter: (f) => `${scatter(f)}, allein aus dieser Füllung (${degrees(f.df)}).`,
+  hiddenScatter:
+    "Die Proben stimmen bis auf die Teilung der Waage überein; sie verdeckt, wie stark sie streuen.",
   assumedScatter: (f) => `${scatter(f)}. Das ist angenommen, nicht gemessen.`,
   scale: (turns) =>
     `Unter ${turns} Umdrehungen je Probe ist schon das Ablesen der Waage ungenauer als die Toleranz, und mehr Proben mitteln das nicht heraus.`,

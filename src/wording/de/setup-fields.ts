@@ -6,7 +6,9 @@ export const setupFields: Readonly<Record<string, Told>> = {
   tolerance_percent: ["Größter Mengenfehler, der hingenommen wird"],
   confidence_percent: ["Vertrauensniveau der Bereiche"],
   assurance_percent: ["Gewünschte Chance, die angestrebte Breite zu erreichen"],
-  "scale.division": ["Teilung der Waage"],
+  "scale.division": [
+    "Teilung der Waage; wo sie fehlt, wird sie aus den Ziffern der Gewichte abgelesen",
+  ],
   "scale.capacity": ["Die schwerste Probe, die Waage und Sack fassen"],
   "scale.tested_error_percent": [
     "Mit einer bekannten Masse gefundener Fehler: Anzeige minus bekannte Masse, in Prozent der bekannten",

@@ -71,6 +71,7 @@ export const catchesNeeded = {
     `One catch at a time: at least ${catches(f.fewest)}, then stop as soon as the interval is within ${f.tolerance}, at ${catches(f.most)} at the latest. Then state the tolerance, or the interval where it is wider.`,
   pooledScatter: (f: Scatter) => `${scatter(f)}, from all fills together (${degrees(f.df)}).`,
   ownScatter: (f: Scatter) => `${scatter(f)}, from this fill alone (${degrees(f.df)}).`,
+  hiddenScatter: "The catches agree to within the scale's division, which hides their scatter.",
   assumedScatter: (f: Scatter) => `${scatter(f)}: assumed, not measured.`,
   scale: (turns: string) =>
     `Below ${turns} turns a catch, reading the scale alone is wider than the tolerance, and more catches do not average that out.`,

@@ -60,6 +60,7 @@ export function catchesNeededSayings(format: Format, say: typeof templates) {
         df: numbered(basis.df, format),
       };
       if (basis.scatter === "assumed") return input.catches > 0 ? null : say.assumedScatter(facts);
+      if (basis.relativeScatter === 0) return say.hiddenScatter;
       return basis.scatter === "pooled" ? say.pooledScatter(facts) : say.ownScatter(facts);
     },
     scale: ({ leastTurns, basis }: CatchesNeeded): string | null =>
