@@ -133,8 +133,27 @@ describe("the same answer, wherever it is read", () => {
     expect(await countsAnywhere(catches, setup)).toEqual(["3 more catches of 20 turns"]);
   });
 
-  it("6.4, 6.4 and 6.4 kg at 20 turns, nothing else given: one longer catch, no band", async () => {
+  it("6.4, 6.4 and 6.4 kg at 20 turns, nothing else given: the digits bear steps of 0.2 kg, which set the band", async () => {
     const catches = catchesOf({ masses: [6.4, 6.4, 6.4] });
+    await expectEverywhere(catches, null, {
+      decision: { action: "set", catches: null, reasons: ["stopped-on-width"] },
+      en: {
+        action: "Set 0.320 kg/turn",
+        // 1.96·0.2/√6·3/60 over 0.32 kg/turn.
+        sure: "0.320 kg/turn, within ± 5.0 %, which is assumed (by itself ± 2.5 %).",
+        enough: "known within ± 2.5 % after 3 catches, enough for the tolerance of ± 5.0 %.",
+      },
+      de: {
+        action: "0,320 kg/U einstellen",
+        sure: "0,320 kg/U, innerhalb von ± 5,0 %, die angenommen sind (für sich ± 2,5 %).",
+        enough: "auf ± 2,5 % bekannt nach 3 Proben, genug für die Toleranz von ± 5,0 %.",
+      },
+    });
+    expect(await countsAnywhere(catches, null)).toEqual([]);
+  });
+
+  it("three weights that were worked out and agree: one longer catch, no band", async () => {
+    const catches = catchesOf({ masses: [6.4000001, 6.4000001, 6.4000001] });
     await expectEverywhere(catches, null, {
       decision: {
         action: "catch-more",
@@ -155,28 +174,24 @@ describe("the same answer, wherever it is read", () => {
     expect(await countsAnywhere(catches, null)).toEqual(["One more catch of 40 turns"]);
   });
 
-  it("one catch after fills whose catches agreed exactly: two longer ones, no band, and never to set", async () => {
+  it("one catch after fills whose catches agreed exactly, on a scale of 0.1 kg by their digits: its steps are the band", async () => {
     const catches = catchesOf(
       { fill: 1, masses: [6.4, 6.4, 6.4] },
       { fill: 2, masses: [6.5, 6.5, 6.5] },
       { fill: 3, masses: [6.5] },
     );
     await expectEverywhere(catches, null, {
-      decision: {
-        action: "catch-more",
-        catches: { further: 2, turns: 40, reaches: null, chance: null },
-        setting: null,
-        reasons: ["zero-scatter-unscaled"],
-      },
+      decision: { action: "set", catches: null, reasons: ["stopped-on-width"] },
       en: {
-        action: "2 more catches of 40 turns",
-        sure: "0.325 kg/turn so far; how far off it may be is not known.",
-        enough: "1 catch says nothing of its error.",
+        action: "Set 0.3250 kg/turn",
+        // 1.96·0.1/√6·1/20 over 0.325 kg/turn.
+        sure: "0.3250 kg/turn, within ± 5.0 %, which is assumed (by itself ± 1.2 %).",
+        enough: "known within ± 1.2 % after 1 catch, enough for the tolerance of ± 5.0 %.",
       },
       de: {
-        action: "2 weitere Proben mit 40 Umdrehungen",
-        sure: "bisher 0,325 kg/U; wie weit das daneben liegen kann, ist nicht bekannt.",
-        enough: "1 Probe sagt nichts über ihren Fehler.",
+        action: "0,3250 kg/U einstellen",
+        sure: "0,3250 kg/U, innerhalb von ± 5,0 %, die angenommen sind (für sich ± 1,2 %).",
+        enough: "auf ± 1,2 % bekannt nach 1 Probe, genug für die Toleranz von ± 5,0 %.",
       },
     });
   });
@@ -211,13 +226,13 @@ describe("the same answer, wherever it is read", () => {
       },
       en: {
         action: "One more catch of 20 turns",
-        // t(0.975, 1)·√(0.004/40) over 0.31 kg/turn.
-        sure: "0.310 kg/turn so far, ± 41 %.",
+        // t(0.975, 1)·√(0.004/40 + 0.2²/6·(2/40)²) over 0.31 kg/turn: both weights end in steps of 0.2 kg.
+        sure: "0.310 kg/turn so far, ± 44 %.",
         enough: "two catches cannot say how much they scatter. Take a third, then ask again.",
       },
       de: {
         action: "Noch eine Probe mit 20 Umdrehungen",
-        sure: "bisher 0,310 kg/U, ± 41 %.",
+        sure: "bisher 0,310 kg/U, ± 44 %.",
         enough:
           "Zwei Proben können nicht sagen, wie stark sie streuen. Nehmen Sie eine dritte, dann fragen Sie wieder.",
       },

@@ -31,6 +31,7 @@ import {
 } from "./options.ts";
 import { type ProductAnswers, productAnswers } from "./products.ts";
 import { modelChoices, questionOptions } from "./resolved-setup.ts";
+import { divisionCautions, type ScaleDivision, scaleDivisionOf } from "./scale-division.ts";
 
 /** Why a meter has no decision. */
 export type NoDecision = "another product is in the bin";
@@ -71,6 +72,7 @@ export interface Analysis {
   readonly source: string;
   readonly options: AnalysisOptions;
   readonly toleranceFrom: ToleranceFrom;
+  readonly scaleDivision: ScaleDivision;
   readonly input: {
     readonly catches: number;
     readonly fills: number;
@@ -91,7 +93,8 @@ export interface Analysis {
  *
  * @param log      catches as read
  * @param setup    tolerance, confidence, scale and the rest, as read; null: none
- * @param options  override the setup: level (default 0.95), tolerance (0.05), scaleDivisionKg (null: unknown),
+ * @param options  override the setup: level (default 0.95), tolerance (0.05), scaleDivisionKg (null: read from
+ *                 the digits of the weights),
  *                 varianceLaw ("proportional"), comparison (products of one bin, spread by design, no margin), planning
  *                 (how further catches are planned), drift ("after every fill"; "never" for a trial with planned blocks)
  * @throws         OptionError for an option that is unknown or out of range, or when every catch is left out
@@ -101,8 +104,9 @@ export function analyse(
   setup: Setup | null = null,
   options: Partial<AnalysisOptions> = {},
 ): Analysis {
-  const resolved = resolveOptions(options, setup);
+  const resolved = resolveOptions(options, setup, log);
   const from = toleranceFrom(options, setup);
+  const scaleDivision = scaleDivisionOf(options.scaleDivisionKg, setup, log);
   const model = fitModel(log.catches, resolved, modelChoices(resolved, setup));
   if (model.meters.length === 0)
     throw new OptionError("leave-out", "every catch", "such that at least one catch counts");
@@ -111,6 +115,7 @@ export function analyse(
     source: log.source,
     options: resolved,
     toleranceFrom: from,
+    scaleDivision,
     input: {
       catches: log.catches.length,
       fills: model.meters.reduce((count, { fills }) => count + fills.length, 0),
@@ -121,7 +126,11 @@ export function analyse(
     meters: model.meters.map((meter) =>
       answersAbout(meter, { model, options: resolved, toleranceFrom: from, log, setup }),
     ),
-    cautions: [...log.cautions, ...(setup === null ? [] : checkSetupAgainst(setup, log))],
+    cautions: [
+      ...log.cautions,
+      ...divisionCautions(scaleDivision),
+      ...(setup === null ? [] : checkSetupAgainst(setup, log)),
+    ],
   };
 }
 

@@ -1,4 +1,5 @@
 import type { Setup } from "../data/setup.ts";
+import type { CatchLog } from "../data/types.ts";
 import { type Borrow, type MeterRecord, usualBorrowing } from "../model/lenders.ts";
 import type { CatchesNeededChoices } from "../questions/catches-needed/options.ts";
 import type { DeliveryOptions } from "../questions/delivery.ts";
@@ -17,6 +18,7 @@ import {
   type ToleranceFrom,
   varianceLaws,
 } from "../results/options.ts";
+import { scaleDivisionOf } from "./scale-division.ts";
 
 export type { ToleranceFrom };
 
@@ -52,15 +54,19 @@ const analysisRules = {
 export interface AnalysisOptions extends DeliveryOptions, OptionsOf<typeof analysisRules> {}
 
 /**
- * Fills in what is not given: an option counts before the setup, the setup before the default.
+ * Fills in what is not given: an option counts before the setup, the setup before the default. The scale's division, which
+ * has no default, is read from the digits of the log's weights (see `ApparentDivision`).
  *
+ * @param log  the catches that the options are for; null: planned before any, or no division is to be read
  * @throws OptionError for an unknown name, a level or tolerance outside (0, 1), a division not above zero, an
  *         unknown variance law, or another time to ask for drift
  */
 export function resolveOptions(
   given: Partial<AnalysisOptions>,
   setup: Setup | null,
+  log: CatchLog | null = null,
 ): AnalysisOptions {
+  const { read } = scaleDivisionOf(given.scaleDivisionKg, setup, log);
   return resolve(
     { ...modelRules, ...analysisRules },
     {
@@ -70,7 +76,7 @@ export function resolveOptions(
         borrow: setup?.borrow,
         assumedSpread: setup?.assumedSpread,
         assumedScatter: setup?.assumedScatter,
-        scaleDivisionKg: setup?.scale.divisionKg,
+        scaleDivisionKg: setup?.scale.divisionKg ?? read?.divisionKg,
       }),
       ...known(given),
     },

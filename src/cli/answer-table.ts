@@ -43,7 +43,14 @@ export function decisionText(answers: MeterAnswers, analysis: Analysis, words: W
   return [`${who}: ${action}`, ...lines, ...why].join("\n  ");
 }
 
-/** The tolerance everything was held against, and where it comes from. */
-export function toleranceText({ options, toleranceFrom }: Analysis, words: Words): string {
-  return words.decision.tolerance(options.tolerance, toleranceFrom);
+/** What everything rests on beside the catches: the tolerance, and the scale's division where nobody stated it. */
+export function groundText(
+  { options, toleranceFrom, scaleDivision }: Analysis,
+  { decision }: Words,
+): string {
+  const division = decision.division(scaleDivision);
+  return [
+    decision.tolerance(options.tolerance, toleranceFrom),
+    ...(division === null ? [] : [division]),
+  ].join("\n");
 }

@@ -1,3 +1,4 @@
+import { divisionCautions, scaleDivisionOf } from "../analysis/scale-division.ts";
 import { checkSetupAgainst } from "../data/setup-against.ts";
 import { checkCatchesFile } from "../node.ts";
 import { cautionSentence } from "../report/sections/cautions.ts";
@@ -25,8 +26,11 @@ export async function checkCommand(path: string, flags: CheckFlags, io: Io): Pro
   }
   const { log } = check;
   const setup = await setupFor(path, flags, words, io);
-  const found = [...log.cautions, ...(setup === null ? [] : checkSetupAgainst(setup, log))];
-
+  const found = [
+    ...log.cautions,
+    ...divisionCautions(scaleDivisionOf(null, setup, log)),
+    ...(setup === null ? [] : checkSetupAgainst(setup, log)),
+  ];
   const texts = found.map((one) => cautionSentence(one, words));
   if (flags.json) {
     const cautions = found.map((one, i) => ({ ...one, text: texts[i] }));

@@ -4,6 +4,7 @@ import { analyse, type MeterAnswers } from "../analysis/analyse.ts";
 import type { Action } from "../analysis/decision.ts";
 import { type AnalysisOptions, resolveOptions, toleranceFrom } from "../analysis/options.ts";
 import { modelChoices, type PlanningGround, planningOptions } from "../analysis/resolved-setup.ts";
+import { type ScaleDivision, scaleDivisionOf } from "../analysis/scale-division.ts";
 import type { Setup } from "../data/setup.ts";
 import { checkSetupAgainst } from "../data/setup-against.ts";
 import type { CatchLog } from "../data/types.ts";
@@ -17,7 +18,7 @@ import type { Caution } from "../results/caution.ts";
 import type { UnitSystem } from "../wording/format.ts";
 import { wordsFor } from "../wording/languages.ts";
 import type { Words } from "../wording/words.ts";
-import { decisionText, toleranceText } from "./answer-table.ts";
+import { decisionText, groundText } from "./answer-table.ts";
 import { type ExitCode, exitCodeOf, exitCodes } from "./exit-codes.ts";
 import { analysisGiven, setupGiven } from "./flags.ts";
 import { readOptions, type SetupFlags, setupFor } from "./input.ts";
@@ -55,15 +56,16 @@ export async function enoughCommand(
   io: Io,
 ): Promise<ExitCode> {
   const words = await wordsFor(flags.language, flags.units);
-  const { answers, text, exitCode } =
+  const { answers, scaleDivision, text, exitCode } =
     catches.length === 0
       ? await plan(flags, words, io)
       : await decisions(await asked(catches, flags, words, io), flags, words, io);
-  io.out(flags.json ? resultJson({ kind: "enough", answers }, words) : text);
+  io.out(flags.json ? resultJson({ kind: "enough", scaleDivision, answers }, words) : text);
   return exitCode;
 }
 
 interface Answered {
+  readonly scaleDivision: ScaleDivision;
   readonly answers: readonly EnoughAnswer[];
   readonly text: string;
   readonly exitCode: ExitCode;
@@ -133,6 +135,7 @@ async function decisions(
     ].join("\n"),
   );
   return {
+    scaleDivision: analysis.scaleDivision,
     answers: analysis.meters.map(
       ({ bin, product, delivery, decision, noDecision, answered, catchesNeeded: needed }) => ({
         bin,
@@ -144,7 +147,7 @@ async function decisions(
         catchesNeeded: needed,
       }),
     ),
-    text: [...readAs, ...texts, toleranceText(analysis, words)].join("\n\n"),
+    text: [...readAs, ...texts, groundText(analysis, words)].join("\n\n"),
     exitCode: exitCodeOf(allCautions(analysis)),
   };
 }
@@ -160,13 +163,14 @@ function plansForNextFill(
   options: Partial<AnalysisOptions>,
   words: Words,
 ): Answered {
-  const resolved = resolveOptions(options, setup);
+  const resolved = resolveOptions(options, setup, log);
   const { meters } = fitModel(log.catches, resolved, modelChoices(resolved, setup));
   const ground = groundOf(resolved, options, setup);
   return planned(
     meters.map((meter) =>
       catchesNeeded(meter, { ...planningOptions(ground, meter), fill: "next" }),
     ),
+    scaleDivisionOf(options.scaleDivisionKg, setup, log),
     words,
   );
 }
@@ -176,7 +180,11 @@ async function plan(flags: EnoughFlags, words: Words, io: Io): Promise<Answered>
   if (setup !== null) tell(setup.cautions, words, io);
   const given = analysisGiven(flags);
   const ground = groundOf(resolveOptions(given, setup), given, setup);
-  return planned([catchesNeeded(null, planningOptions(ground, null))], words);
+  return planned(
+    [catchesNeeded(null, planningOptions(ground, null))],
+    scaleDivisionOf(given.scaleDivisionKg, setup, null),
+    words,
+  );
 }
 
 function groundOf(
@@ -187,8 +195,14 @@ function groundOf(
   return { options, toleranceFrom: toleranceFrom(given, setup), setup };
 }
 
-function planned(results: readonly CatchesNeeded[], words: Words): Answered {
+function planned(
+  results: readonly CatchesNeeded[],
+  scaleDivision: ScaleDivision,
+  words: Words,
+): Answered {
+  const division = words.decision.division(scaleDivision);
   return {
+    scaleDivision,
     answers: results.map((result) => ({
       bin: result.bin,
       product: result.product,
@@ -198,7 +212,10 @@ function planned(results: readonly CatchesNeeded[], words: Words): Answered {
       answered: [],
       catchesNeeded: result,
     })),
-    text: results.map((result) => detail(result, words)).join("\n\n"),
+    text: [
+      ...results.map((result) => detail(result, words)),
+      ...(division === null ? [] : [division]),
+    ].join("\n\n"),
     exitCode: exitCodes.fine,
   };
 }

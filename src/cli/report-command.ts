@@ -12,7 +12,7 @@ import { version } from "../version.ts";
 import type { UnitSystem } from "../wording/format.ts";
 import { wordsFor } from "../wording/languages.ts";
 import type { Words } from "../wording/words.ts";
-import { answerTable, decisionText, toleranceText } from "./answer-table.ts";
+import { answerTable, decisionText, groundText } from "./answer-table.ts";
 import { chartRuntime } from "./chart-runtime.ts";
 import { type ExitCode, exitCodeOf } from "./exit-codes.ts";
 import { analysisGiven } from "./flags.ts";
@@ -74,7 +74,7 @@ function withoutLeftOut(log: CatchLog, keys: readonly LeaveOutKey[], words: Word
 
 function answers(analysis: Analysis, words: Words): string {
   const decisions = analysis.meters.map((answers) => decisionText(answers, analysis, words));
-  return [answerTable(analysis, words), "", ...decisions, "", toleranceText(analysis, words)].join(
+  return [answerTable(analysis, words), "", ...decisions, "", groundText(analysis, words)].join(
     "\n",
   );
 }

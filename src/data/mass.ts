@@ -6,11 +6,11 @@ import { complain, printedNumber, type RowReading } from "./fields.ts";
 import type { MassColumn } from "./headers.ts";
 import { type PrintedNumber, paperDifference, roundingOf } from "./numbers.ts";
 import { cellText, isBlank } from "./table.ts";
-import type { MassUnit } from "./types.ts";
+import type { MassUnit, WrittenWeights } from "./types.ts";
 
-/** The masses of one row, and the unit they were written in. */
+/** The masses of one row, and how they were written. */
 export interface RowMass {
-  readonly unit: MassUnit;
+  readonly written: WrittenWeights;
   readonly netKg: number;
   readonly grossKg: number | null;
   readonly tareKg: number | null;
@@ -56,8 +56,18 @@ export function readMass(reading: RowReading, leftOut: boolean): RowMass | null 
   }
   const inKg = (mass: Weighed | undefined) =>
     mass === undefined ? null : convert(mass.number.value, unit, "kg");
+  const asWritten = (kind: MassKind) => {
+    const mass = weighed.get(kind);
+    return mass === undefined ? null : textOf(reading, mass).replace(",", ".");
+  };
   return {
-    unit,
+    written: {
+      row: row.number,
+      unit,
+      gross: asWritten("gross"),
+      tare: asWritten("tare"),
+      net: asWritten("net"),
+    },
     netKg: convert(net.number.value, unit, "kg"),
     grossKg: inKg(gross),
     tareKg: inKg(tare),

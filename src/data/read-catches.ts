@@ -6,7 +6,7 @@ import { findColumns } from "./headers.ts";
 import { type Checked, dataIssue, failed, type Place, passed } from "./issues.ts";
 import { readJson } from "./json.ts";
 import { asOneBin } from "./one-bin.ts";
-import { type ReadRow, readRows } from "./rows.ts";
+import { readRows } from "./rows.ts";
 import {
   type CatchSource,
   type FileFormat,
@@ -18,7 +18,7 @@ import {
 import { suspicions } from "./suspicions.ts";
 import type { Table } from "./table.ts";
 import { checkTogether } from "./together.ts";
-import type { CatchLog, MassUnit } from "./types.ts";
+import type { CatchLog, MassUnit, WrittenWeights } from "./types.ts";
 import { readXlsx } from "./xlsx.ts";
 
 export interface ReadOptions {
@@ -115,16 +115,15 @@ function readLog(table: Table, source: string): Checked<CatchLog> {
   const issues = [...headerIssues, ...rowIssues];
   if (issues.length > 0) return failed(issues);
   const catches = rows.flatMap((row) => row.catch ?? []);
-  const massUnit = usualUnit(rows);
+  const written = rows.flatMap((row) => row.written ?? []);
+  const massUnit = usualUnit(written);
   const cautions = [...(oneBin === null ? [] : [oneBin.note]), ...suspicions(catches, massUnit)];
-  return passed({ source, massUnit, catches, cautions });
+  return passed({ source, massUnit, catches, written, cautions });
 }
 
-function usualUnit(rows: readonly ReadRow[]): MassUnit {
+function usualUnit(written: readonly WrittenWeights[]): MassUnit {
   const counts = new Map<MassUnit, number>();
-  for (const { massUnit } of rows) {
-    if (massUnit !== null) counts.set(massUnit, (counts.get(massUnit) ?? 0) + 1);
-  }
+  for (const { unit } of written) counts.set(unit, (counts.get(unit) ?? 0) + 1);
   const [most] = [...counts].reduce((one, other) => (other[1] > one[1] ? other : one));
   return most;
 }

@@ -12,7 +12,7 @@ import type { Place } from "./issues.ts";
 import { readDivision, readMass } from "./mass.ts";
 import { type DecimalMarks, decimalMarks } from "./numbers.ts";
 import { type Cell, cellText, type Table, type TableRow } from "./table.ts";
-import type { Catch, MassUnit } from "./types.ts";
+import type { Catch, WrittenWeights } from "./types.ts";
 
 /** What tells one catch from another. Known even when the rest of the row cannot be used. */
 export type CatchIdentity = Pick<Catch, "row" | "bin" | "product" | "fill" | "catch" | "outlet">;
@@ -20,7 +20,7 @@ export type CatchIdentity = Pick<Catch, "row" | "bin" | "product" | "fill" | "ca
 export interface ReadRow {
   readonly identity: CatchIdentity | null;
   readonly catch: Catch | null;
-  readonly massUnit: MassUnit | null;
+  readonly written: WrittenWeights | null;
   readonly issues: readonly DataIssue[];
 }
 
@@ -39,9 +39,9 @@ function readRow(row: TableRow, columns: FoundColumns, marks: DecimalMarks, plac
   const divisionKg = readDivision(reading);
   const recorded = readRecorded(reading);
   const { issues } = reading;
-  const massUnit = mass?.unit ?? null;
+  const written = mass?.written ?? null;
   if (identity === null || turns === null || mass === null || issues.length > 0) {
-    return { identity, catch: null, massUnit, issues };
+    return { identity, catch: null, written, issues };
   }
   const { netKg, grossKg, tareKg } = mass;
   const extra = readExtra(row, columns);
@@ -49,7 +49,7 @@ function readRow(row: TableRow, columns: FoundColumns, marks: DecimalMarks, plac
   return {
     identity,
     catch: { ...weighed, ...recorded, leftOut: leftOut ?? null, extra },
-    massUnit,
+    written,
     issues,
   };
 }

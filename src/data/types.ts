@@ -37,6 +37,17 @@ export interface Catch {
   readonly extra: Readonly<Record<string, string>>;
 }
 
+/** The weights of a row as somebody wrote them, with a decimal point: in a number, what "6.10" says of the scale is lost. */
+export interface WrittenWeights {
+  /** Row of the catch. */
+  readonly row: number;
+  readonly unit: MassUnit;
+  /** null: not written. */
+  readonly gross: string | null;
+  readonly tare: string | null;
+  readonly net: string | null;
+}
+
 /** A file of catches, read and checked. Nothing in it was repaired. */
 export interface CatchLog {
   /** File name as the user gave it. */
@@ -45,6 +56,8 @@ export interface CatchLog {
   readonly massUnit: MassUnit;
   /** In file order. */
   readonly catches: readonly Catch[];
+  /** Their weights as written, from which the scale's division is read where nobody states it; left out: not from a file. */
+  readonly written?: readonly WrittenWeights[];
   /** Suspicious but possible. */
   readonly cautions: readonly Caution[];
 }

@@ -1,5 +1,6 @@
 import { type Fill, newestFill } from "../model/meters.ts";
 import { estimateOf, type MeterModel } from "../model/model.ts";
+import { isDust } from "../numeric/rounding-dust.ts";
 import { requireModelOptions } from "../results/options.ts";
 import { lackOfFit } from "../statistics/lack-of-fit.ts";
 import { variancePowers } from "../statistics/through-origin.ts";
@@ -82,9 +83,10 @@ export function delivery(
         ? null
         : {
             turns,
-            relative:
-              Math.sqrt(catchVariance * turns ** variancePowers[varianceLaw]) /
-              (estimate.value * turns),
+            relative: relativeScatter(
+              catchVariance * turns ** variancePowers[varianceLaw],
+              estimate.value * turns,
+            ),
           },
     nextCatch: { turns, estimate: nextCatchEstimate(turns, line) },
     points: pointsOf(fill, estimated),
@@ -105,4 +107,10 @@ export function delivery(
       level,
     }),
   };
+}
+
+/** Rounding leaves a little of no scatter. */
+function relativeScatter(variance: number, massKg: number): number {
+  const deviation = Math.sqrt(variance);
+  return isDust(deviation, massKg) ? 0 : deviation / massKg;
 }

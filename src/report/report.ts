@@ -57,6 +57,10 @@ export function reportDocument(analysis: Analysis, meta: ReportMeta, words: Word
         term: say.tolerance,
         description: say.toleranceWords(options.tolerance, analysis.toleranceFrom),
       },
+      {
+        term: say.division,
+        description: say.divisionWords(options, analysis.scaleDivision),
+      },
       { term: say.version, description: `evencatch ${meta.version}` },
     ],
     blocks: [

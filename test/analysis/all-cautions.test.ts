@@ -17,7 +17,10 @@ describe("the findings of an analysis", () => {
     "are all there, whatever answer of %s they stand in",
     async (name) => {
       const log = await readCatchesFile(demo(`${name}/catches.csv`));
-      const analysis = analyse(log, null, { comparison: { when: "always" } });
+      const analysis = analyse(log, null, {
+        comparison: { when: "always" },
+        scaleDivisionKg: 0.02,
+      });
       const all = allCautions(analysis);
       expect(all.length).toBeGreaterThan(0);
       for (const found of listed(analysis)) expect(all).toContainEqual(found);

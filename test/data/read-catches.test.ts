@@ -39,6 +39,7 @@ describe("a file of catches", () => {
           extra: {},
         },
       ],
+      written: [{ row: 2, unit: "g", gross: "6310", tare: "420", net: null }],
       cautions: [],
     });
   });

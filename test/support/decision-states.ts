@@ -141,6 +141,11 @@ export const states = {
     catches: catchesOf({ masses: [6.4, 6.4, 6.4] }),
     setup: { tolerance_percent: 3 },
   },
+  /** Of more figures than a scale shows, so that nothing can be read from them. */
+  "equal weights, worked out": {
+    catches: catchesOf({ masses: [6.4000001, 6.4000001, 6.4000001] }),
+    setup: { tolerance_percent: 3 },
+  },
   "equal weights": today([6.4, 6.4, 6.4], 3),
   "short of the tolerance": today(morning, 3),
   "a tolerance that longer catches reach": today([6.36, 6.48, 6.56, 6.4, 6.5, 6.44], 1),

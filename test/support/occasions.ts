@@ -1,6 +1,6 @@
 import { type Analysis, analyse } from "../../src/analysis/analyse.ts";
 import { decide } from "../../src/analysis/decision.ts";
-import { answerTable, decisionText, toleranceText } from "../../src/cli/answer-table.ts";
+import { answerTable, decisionText, groundText } from "../../src/cli/answer-table.ts";
 import { readSetup } from "../../src/data/read-setup.ts";
 import type { Catch, CatchLog } from "../../src/data/types.ts";
 import { reportDocument } from "../../src/report/report.ts";
@@ -121,7 +121,7 @@ function report(name: string, analysis: Analysis): Occasion {
       reportDocument(analysis, meta, words);
       answerTable(analysis, words);
       for (const answers of analysis.meters) decisionText(answers, analysis, words);
-      toleranceText(analysis, words);
+      groundText(analysis, words);
     },
   };
 }

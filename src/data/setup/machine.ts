@@ -24,7 +24,7 @@ export const scale = entryOf<ScaleSetup>({
   divisionKg: optional(
     "division",
     exact("mass", "kg"),
-    "Step of the scale's display",
+    "Step of the scale's display; where left out, it is read from the digits of the weights",
     quantity(10, "g"),
   ),
   capacityKg: optional(

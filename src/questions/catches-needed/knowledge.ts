@@ -19,17 +19,15 @@ export function knowledgeOf(meter: MeterModel | null, options: CatchesNeededOpti
   const delivery = found.delivery ?? meter?.across.nextFill.value ?? assumedKgPerTurn;
   const divisionKg = found.divisionKg ?? scaleDivisionKg;
   const divisionInTurns = divisionKg === null || delivery === null ? null : divisionKg / delivery;
-  const shown =
-    found.scatter !== null &&
-    (!isDust(Math.sqrt(found.scatter.variance), 1) || divisionInTurns !== null)
-      ? found.scatter
-      : null;
+  const hidden = found.scatter !== null && isDust(Math.sqrt(found.scatter.variance), 1);
+  const shown = hidden && divisionInTurns === null ? null : found.scatter;
   const heaviestCatch = heaviestOf(meter, options);
   const longestTurns = delivery === null ? null : Math.floor(heaviestCatch.kg / delivery);
   const wanted = options.turnsPerCatch ?? meter?.turnsPerCatch ?? typicalScatter.turns;
   const turnsPerCatch =
     longestTurns === null ? wanted : Math.min(wanted, Math.max(1, longestTurns));
-  const variance = shown?.variance ?? typicalScatter.relative ** 2 * typicalScatter.turns;
+  const typical = typicalScatter.relative ** 2 * typicalScatter.turns;
+  const variance = shown === null ? typical : hidden ? 0 : shown.variance;
   return {
     fill: fill?.fill ?? null,
     catches: fill?.totals.catches ?? 0,

@@ -95,7 +95,7 @@ export interface Knowledge {
   readonly scatter: "lent" | "own" | "assumed";
   /** Who lends it; null: nobody does. */
   readonly lentBy: LentBy | null;
-  /** Relative variance of a one-turn catch; one of t turns has 1/t of it. */
+  /** Relative variance of a one-turn catch; one of t turns has 1/t of it; 0: the scale hides it. */
   readonly variancePerTurn: number;
   /** Degrees of freedom behind it; 0: assumed. */
   readonly df: number;

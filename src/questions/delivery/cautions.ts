@@ -19,7 +19,7 @@ import {
   caution,
 } from "../../results/caution.ts";
 import type { LackOfFit } from "../../statistics/lack-of-fit.ts";
-import { apparentDivision } from "./apparent-division.ts";
+import { coarserStep } from "./coarser-step.ts";
 import type { ConstantMassCheck } from "./constant-mass.ts";
 
 export interface DeliveryFindings {
@@ -117,7 +117,7 @@ function aboutScale(findings: DeliveryFindings, say: Say): Caution[] {
   if (division === null) found.push(say("scale-division-unknown", {}));
   else if (total !== null && division > divisionShareThatLimits * total)
     found.push(say("scale-limits-result", { share: division / total, divisionKg }));
-  const stepKg = divisionKg === null ? null : apparentDivision(fill.catches, divisionKg);
+  const stepKg = divisionKg === null ? null : coarserStep(fill.catches, divisionKg);
   if (stepKg !== null && divisionKg !== null)
     found.push(say("scale-looks-coarser", { stepKg, divisionKg }));
   return found;

@@ -73,7 +73,7 @@ export interface Delivery {
   readonly standardErrorFrom: "model" | "robust" | "lent scatter" | "none";
   readonly variance: FillVariance;
   readonly scatter: ChosenScatter;
-  /** Catch scatter of a catch of typical turns, relative to its mass; null when unknown. */
+  /** Catch scatter of a catch of typical turns, relative to its mass; 0: the scale hides it; null when unknown. */
   readonly scatterOfTypicalCatch: { readonly turns: number; readonly relative: number } | null;
   /** Net mass expected of one more catch of typical turns; interval about "next catch". */
   readonly nextCatch: { readonly turns: number; readonly estimate: Estimate<"kg"> };

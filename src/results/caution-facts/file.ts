@@ -18,6 +18,15 @@ export interface FileCautionFacts {
     /** What one tare left in would add, as a fraction of the mean net mass; null when no tare is known. */
     readonly tareShare: number | null;
   };
+  /** Nobody states the scale's division: it was read from so many weights, so many of them different. */
+  readonly "division-read-from-digits": {
+    readonly divisionKg: number;
+    /** The same in the unit the weights were written in. */
+    readonly step: number;
+    readonly unit: string;
+    readonly weights: number;
+    readonly different: number;
+  };
   // the setup
   /** `instead` is the name in the catches that may be meant. */
   readonly "setup-name-not-caught": {
@@ -45,6 +54,7 @@ export const fileStandings = {
   "needed-not-computed": { severity: "serious", asks: "look-first", endedBy: ["answered"] },
   "one-bin-taken": { severity: "note", asks: "to-know" },
   "turns-all-equal": { severity: "note", asks: "to-know" },
+  "division-read-from-digits": { severity: "note", asks: "to-know" },
   "setup-name-not-caught": { severity: "note", asks: "to-know" },
   "old-name": { severity: "note", asks: "to-know" },
 } as const satisfies Readonly<Record<keyof FileCautionFacts, Standing>>;

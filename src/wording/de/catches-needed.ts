@@ -104,6 +104,8 @@ export const catchesNeeded: typeof english = {
   skipInMoney: (f) => `In Geld: Bleibt es bei ${f.leftAt}, ${skipCosts(f)}.`,
   lentScatter: (f) => `${scatter(f)}, nach dieser Füllung und ${lenders(f)} (${degrees(f.df)}).`,
   ownScatter: (f) => `${scatter(f)}, allein aus dieser Füllung (${degrees(f.df)}).`,
+  hiddenScatter:
+    "Die Proben stimmen bis auf die Teilung der Waage überein; sie verdeckt, wie stark sie streuen.",
   assumedScatter: (f) => `${scatter(f)}. Das ist angenommen, nicht gemessen.`,
   scale: (turns) =>
     `Unter ${turns} Umdrehungen je Probe ist schon das Ablesen der Waage ungenauer als die Toleranz, und mehr Proben mitteln das nicht heraus.`,

@@ -6,6 +6,8 @@ export const cautionsFile: typeof english = {
   labels: {
     binNotCaught: (f) =>
       `Zum Tank „${f.name}“ der Einstellungen gibt es keine Proben; ist „${f.instead}“ gemeint? Wenn ja, schreiben Sie den Namen wie bei den Proben.`,
+    weightsAlike: (step) =>
+      `Ihre Gewichte sind alle gleich und zeigen daher keine Schritte; als Teilung der Waage gelten hier ${step}, der gröbste Schritt, der zu ihnen passt. Ist sie eine andere, geben Sie sie in den Einstellungen an (scale, division).`,
   },
   "catch-far-from-fellows": (times) =>
     `Diese Probe ergibt je Umdrehung das ${times}-Fache der anderen. Suchen Sie nach verrutschtem Komma, anderer Einheit oder verzählten Umdrehungen. Geändert wurde nichts.`,
@@ -21,6 +23,8 @@ export const cautionsFile: typeof english = {
     `Die Proben nennen weder Tank noch Produkt noch Füllung; ${f.catches === 1 ? "die Probe gilt" : "alle gelten"} als erste Füllung eines Tanks.`,
   "turns-all-equal": (f) =>
     `Alle Proben haben ${f.turns} Umdrehungen; eine Tara, die in jeder Probe steckt, ist so nicht zu sehen${f.tare === null ? "" : `, sie würde den Austrag um ${f.tare} zu hoch machen`}. Drehen Sie einmal je Saison mit zwei Stufen von Umdrehungen ab, die längere doppelt so lang wie die kürzere.`,
+  "division-read-from-digits": (step) =>
+    `Ihre Gewichte gehen in Schritten von ${step}; das gilt hier als Teilung der Waage. Ist sie eine andere, geben Sie sie in den Einstellungen an (scale, division).`,
   "setup-name-not-caught": (f) =>
     `Zum Produkt „${f.name}“ der Einstellungen gibt es im Tank ${f.bin} keine Proben; ist „${f.instead}“ gemeint? Wenn ja, schreiben Sie den Namen wie bei den Proben.`,
   "old-name": (f) =>

@@ -22,7 +22,7 @@ export const cautionsOneFill: typeof english = {
   "zero-scatter-unscaled": () =>
     "Die Proben stimmen genau überein; das heißt, dass die Waage grob ist, nicht dass der Dosierer vollkommen ist. Geben Sie die Teilung der Waage in der Setup-Datei an, oder nehmen Sie längere Proben: Dann lässt sich ein Band angeben.",
   "scale-division-unknown": () =>
-    "Die Teilung der Waage ist nicht angegeben; der Fehler beim Ablesen fehlt daher. Geben Sie sie in den Einstellungen an (scale, division).",
+    "Die Teilung der Waage ist nicht bekannt; der Fehler beim Ablesen fehlt daher. Geben Sie sie in den Einstellungen an (scale, division).",
   "scale-limits-result": (share) =>
     `Das Ablesen der Waage macht ${share} der Varianz aus. Hier helfen mehr Umdrehungen je Probe oder eine feinere Waage; mehr Proben helfen nicht.`,
   "constant-mass": (f) =>
@@ -34,7 +34,7 @@ export const cautionsOneFill: typeof english = {
   "heteroscedastic-error-used": (times) =>
     `Lange und kurze Proben streuen nicht im Verhältnis; daher gilt der größere Standardfehler (das ${times}-Fache des üblichen).`,
   "scale-looks-coarser": (f) =>
-    `Diese Ablesungen gehen in Schritten von ${f.step}, in den Einstellungen steht aber eine Teilung von ${f.division}. War es eine andere Waage, geben Sie ihre Teilung in einer Spalte division_kg an; bis dahin ist der Vertrauensbereich hier zu eng.`,
+    `Diese Ablesungen gehen in Schritten von ${f.step}, als Teilung der Waage gelten aber ${f.division}. War es eine andere Waage, geben Sie ihre Teilung in einer Spalte division_kg an; bis dahin ist der Vertrauensbereich hier zu eng.`,
   "scatter-differs": (p) =>
     `Die Proben streuen von Füllung zu Füllung verschieden (${p}), mehr als das, was Füllungen einander leihen, zulässt. Suchen Sie nach einer Füllung mit einer nachlässigen Probe oder einer anderen Waage.`,
   "catches-wilder-than-bins": (p) =>

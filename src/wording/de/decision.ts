@@ -73,6 +73,8 @@ export const decision: typeof english = {
   },
   answered: (f) => `In der Setup-Datei beantwortet („${f.note}“): ${f.finding}`,
   tolerance: (f) => `Toleranz ${f.tolerance} (${f.from}).`,
+  division: (step) =>
+    `Teilung der Waage ${step} (aus Ihren Zahlen abgelesen; geben Sie Ihre in der Setup-Datei an).`,
   toleranceFrom: {
     option: "wie verlangt",
     setup: "aus der Setup-Datei",

@@ -47,6 +47,8 @@ export const delivery: typeof english = {
   nextCatch: (f) =>
     `Eine weitere Probe ${withTurns(f.turns)} sollte ${f.range} wiegen (das tun ${f.level} solcher Proben).`,
   scatterUnknown: "Die Streuung der Proben ist nicht bekannt: Eine Probe allein zeigt keine.",
+  scatterHidden:
+    "Wie stark die Proben streuen, ist nicht bekannt: Sie stimmen überein, die Waage verdeckt es also.",
   scatterLent: (f) =>
     `Streuung der Proben: ${f.relative} bei einer Probe ${withTurns(f.turns)}, aus ${f.catches === 1 ? "" : `den ${catches(f.catches)} dieser Füllung, `}${lenders(f)} (${degrees(f.df)}).`,
   twoLines: (f) =>
@@ -88,6 +90,6 @@ export const delivery: typeof english = {
     none: "nichts: Eine Probe steht allein",
   },
   basis: (f) =>
-    `Summe der Nettomassen durch Summe der Umdrehungen. Der Standardfehler beruht auf ${f.standardErrorFrom}; das Ablesen der Waage ist ${f.hasDivision ? "hinzugerechnet" : "nicht enthalten, weil keine Teilung angegeben ist"}.`,
+    `Summe der Nettomassen durch Summe der Umdrehungen. Der Standardfehler beruht auf ${f.standardErrorFrom}; das Ablesen der Waage ist ${f.hasDivision ? "hinzugerechnet" : "nicht enthalten, weil keine Teilung bekannt ist"}.`,
   studentT: (df) => `t-Verteilung ${onDegrees(df)}.`,
 };

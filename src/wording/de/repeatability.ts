@@ -29,7 +29,7 @@ export const repeatability: typeof english = {
   twoCatches: (f) =>
     `Zwei gute Proben ${withTurns(f.turns)} dürfen um bis zu ${f.within} ihrer Masse auseinanderliegen; mehr kommt bei ${f.beyond} der Paare vor (Wiederholgrenze).`,
   noDivision:
-    "Die Teilung der Waage ist nicht angegeben; ihr Anteil an der Streuung ist daher nicht bekannt.",
+    "Die Teilung der Waage ist nicht bekannt, ihr Anteil an der Streuung daher auch nicht.",
   scale: (f) =>
     `Das Ablesen der Waage in Schritten von ${f.division} macht ${f.ofCatch ?? "einen unbekannten Teil"} der Varianz einer Probe aus${f.ofFill === null ? "" : `, und ${f.ofFill} bei dieser Füllung, wo es sich nicht herausmittelt`}.`,
   chart: {

@@ -63,14 +63,19 @@ export const report: typeof english = {
     period: "Abgedreht",
     level: "Vertrauensniveau",
     tolerance: "Toleranz",
+    division: "Teilung der Waage",
     version: "Erstellt mit",
   },
   toleranceAssumed: (tolerance) =>
     `${tolerance} (angenommen; geben Sie Ihre in der Setup-Datei an)`,
+  divisionRead: (step) => `${step} (aus Ihren Zahlen abgelesen)`,
+  divisionOfCatches: "bei jeder Probe angegeben",
+  divisionUnknown: "nicht bekannt",
   cardInterval: (f) =>
     f.interval === null ? "kein Vertrauensbereich möglich" : `${f.level}: ${f.interval}`,
   cardSpan: (f) => `auf ${f.halfWidth} bekannt; Toleranz ${f.tolerance}`,
   cardScatter: (f) => `${f.relative} bei ${f.turns} Umdr.`,
+  cardScatterHidden: "von der Waage verdeckt",
   where: {
     bin: (bin) => `Tank ${bin}`,
     fill: (fill) => `Füllung ${fill}`,

@@ -15,7 +15,9 @@ export const setupFields: Readonly<Record<string, Told>> = {
   assumed_scatter_percent: [
     "Streuung einer Probe von 20 Umdrehungen (Standardabweichung), die gelten soll, wo kein anderer Tank etwas sagt",
   ],
-  "scale.division": ["Teilung der Waage"],
+  "scale.division": [
+    "Teilung der Waage; wo sie fehlt, wird sie aus den Ziffern der Gewichte abgelesen",
+  ],
   "scale.capacity": ["Die schwerste Probe, die Waage und Sack fassen"],
   "scale.tested_error_percent": [
     "Mit einer bekannten Masse gefundener Fehler: Anzeige minus bekannte Masse, in Prozent der bekannten",

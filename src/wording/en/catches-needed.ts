@@ -120,6 +120,7 @@ export const catchesNeeded = {
   lentScatter: (f: Scatter & LenderFacts) =>
     `${scatter(f)}, with what ${lenders(f)} tell of it (${degrees(f.df)}).`,
   ownScatter: (f: Scatter) => `${scatter(f)}, from this fill alone (${degrees(f.df)}).`,
+  hiddenScatter: "The catches agree to within the scale's division, which hides their scatter.",
   assumedScatter: (f: Scatter) => `${scatter(f)}: assumed, not measured.`,
   scale: (turns: string) =>
     `Below ${turns} turns a catch, reading the scale alone is wider than the tolerance, and more catches do not average that out.`,

@@ -9,6 +9,8 @@ export const cautionsFile = {
   labels: {
     binNotCaught: (f: Facts<"name" | "instead">) =>
       `Bin "${f.name}" of the setup has no catches; did you mean "${f.instead}"? If so, spell it as the catches do.`,
+    weightsAlike: (step: string) =>
+      `Your weights are all the same and so show no steps; ${step}, the coarsest step that fits them, is taken as the scale's division. If it is another, give it in the setup (scale, division).`,
   },
   "catch-far-from-fellows": (times: string) =>
     `This catch delivers ${times} times what its fellows do per turn. Look for a slipped decimal point, another unit or miscounted turns. Nothing was changed.`,
@@ -24,6 +26,8 @@ export const cautionsFile = {
     `The catches name no bin, product or fill, so ${f.catches === 1 ? "it is" : "all of them are"} taken for the first fill of one bin.`,
   "turns-all-equal": (f: Facts<"turns", "tare">) =>
     `All catches have ${f.turns} turns, so a tare left in every catch cannot be seen${f.tare === null ? "" : `; it would make the delivery ${f.tare} too high`}. Mix two turn levels, the longer twice the shorter, once a season.`,
+  "division-read-from-digits": (step: string) =>
+    `Your weights end in steps of ${step}; taken as the scale's division. If it is another, give it in the setup (scale, division).`,
   "setup-name-not-caught": (f: Facts<"name" | "instead", "bin">) =>
     `Product "${f.name}" of the setup has no catches in bin ${f.bin}; did you mean "${f.instead}"? If so, spell it as the catches do.`,
   "old-name": (f: Facts<"was" | "now">) =>

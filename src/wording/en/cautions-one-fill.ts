@@ -24,7 +24,7 @@ export const cautionsOneFill = {
   "zero-scatter-unscaled": () =>
     "The catches agree exactly, which says that the scale is coarse, not that the meter is perfect. Give the scale's division in the setup, or take longer catches: then a band can be stated.",
   "scale-division-unknown": () =>
-    "The scale's division is not given, so the error of reading it is left out. Give it in the setup (scale, division).",
+    "The scale's division is not known, so the error of reading it is left out. Give it in the setup (scale, division).",
   "scale-limits-result": (share: string) =>
     `Reading the scale makes up ${share} of the variance. More turns a catch, or a finer scale, help here; more catches do not.`,
   "constant-mass": (f: Constant) =>
@@ -36,7 +36,7 @@ export const cautionsOneFill = {
   "heteroscedastic-error-used": (times: string) =>
     `Long and short catches scatter out of proportion, so the larger standard error is used (${times} times the usual one).`,
   "scale-looks-coarser": (f: Facts<"step" | "division">) =>
-    `These readings move in steps of ${f.step}, while the setup gives a division of ${f.division}. If another scale was used, give its division in a column division_kg; the interval here is too narrow until then.`,
+    `These readings move in steps of ${f.step}, while the scale's division is taken as ${f.division}. If another scale was used, give its division in a column division_kg; the interval here is too narrow until then.`,
   "scatter-differs": (p: string) =>
     `Catches scatter differently from fill to fill (${p}), more than what fills lend each other allows for. Look for a fill with a careless catch or another scale.`,
   "catches-wilder-than-bins": (p: string) =>

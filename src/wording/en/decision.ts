@@ -82,6 +82,8 @@ export const decision = {
   } satisfies Record<Ending, string>,
   answered: (f: Facts<"note" | "finding">) => `Answered in the setup ("${f.note}"): ${f.finding}`,
   tolerance: (f: Facts<"tolerance" | "from">) => `Tolerance ${f.tolerance} (${f.from}).`,
+  division: (step: string) =>
+    `Scale division ${step} (read from your figures; give your own in the setup).`,
   toleranceFrom: {
     option: "as asked for",
     setup: "from the setup",

@@ -55,6 +55,7 @@ export const delivery = {
   nextCatch: (f: Numbers<"turns"> & Facts<"range" | "level">) =>
     `Another catch of ${f.turns.words} turns should weigh ${f.range} (${f.level} of such catches would).`,
   scatterUnknown: "Catch scatter is not known: one catch cannot show any.",
+  scatterHidden: "Catch scatter is not known: the catches agree, so the scale hides it.",
   scatterLent: (f: Scatter & Counts<"catches"> & Numbers<"df"> & LenderFacts) =>
     `Catch scatter: ${f.relative} of a ${f.turns.words}-turn catch, from ${f.catches === 1 ? "" : `this fill's ${catches(f.catches)}, `}${lenders(f)} (${degrees(f.df)}).`,
   /** Null: by itself nothing is known of the error. */
@@ -97,6 +98,6 @@ export const delivery = {
     none: "nothing: one catch stands alone",
   } satisfies Record<Delivery["standardErrorFrom"], string>,
   basis: (f: Facts<"standardErrorFrom"> & { readonly hasDivision: boolean }) =>
-    `Sum of net mass over sum of turns. The standard error rests on ${f.standardErrorFrom}; reading the scale is ${f.hasDivision ? "added to it" : "left out, because no division is given"}.`,
+    `Sum of net mass over sum of turns. The standard error rests on ${f.standardErrorFrom}; reading the scale is ${f.hasDivision ? "added to it" : "left out, because no division is known"}.`,
   studentT: (df: Numbered) => `Student's t ${onDegrees(df)}.`,
 };

@@ -35,7 +35,7 @@ export const repeatability = {
     `Today's scatter is ${f.times} times the usual one: F = ${f.statistic} on ${f.dfToday} and ${f.dfUsual} degrees of freedom, ${f.p}.`,
   twoCatches: (f: Numbers<"turns"> & Facts<"within" | "beyond">) =>
     `Two good catches of ${turns(f.turns)} may differ by up to ${f.within} of their mass; a larger difference comes up in ${f.beyond} of pairs (repeatability limit).`,
-  noDivision: "The scale's division is not given, so its part in the scatter is not known.",
+  noDivision: "The scale's division is not known, and so neither is its part in the scatter.",
   scale: (f: Facts<"division", "ofCatch" | "ofFill">) =>
     `Reading the scale in steps of ${f.division} makes up ${f.ofCatch ?? "an unknown part"} of the variance of a catch${f.ofFill === null ? "" : `, and ${f.ofFill} of this fill's, where it does not average out`}.`,
   chart: {

@@ -63,14 +63,19 @@ export const report = {
     period: "Caught",
     level: "Confidence",
     tolerance: "Tolerance",
+    division: "Scale division",
     version: "Made with",
   },
   toleranceAssumed: (tolerance: string) => `${tolerance} (assumed; give your own in the setup)`,
+  divisionRead: (step: string) => `${step} (read from your figures)`,
+  divisionOfCatches: "given with each catch",
+  divisionUnknown: "not known",
   cardInterval: (f: Facts<"level", "interval">) =>
     f.interval === null ? "no interval can be given" : `${f.level}: ${f.interval}`,
   cardSpan: (f: Facts<"halfWidth" | "tolerance">) =>
     `known within ${f.halfWidth}; tolerance ${f.tolerance}`,
   cardScatter: (f: Facts<"relative" | "turns">) => `${f.relative} at ${f.turns} turns`,
+  cardScatterHidden: "hidden by the scale",
   where: {
     bin: (bin: string) => `Bin ${bin}`,
     fill: (fill: number) => `fill ${fill}`,

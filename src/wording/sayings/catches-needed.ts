@@ -94,6 +94,7 @@ export function catchesNeededSayings(format: Format, say: typeof templates) {
         df: numbered(basis.df, format),
       };
       if (basis.scatter === "assumed") return input.catches > 0 ? null : say.assumedScatter(facts);
+      if (basis.relativeScatter === 0) return say.hiddenScatter;
       return basis.lentBy === null
         ? say.ownScatter(facts)
         : say.lentScatter({ ...facts, ...lenderFacts(basis.lentBy) });

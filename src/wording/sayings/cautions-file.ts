@@ -2,6 +2,7 @@ import type { FileCautionFacts } from "../../results/caution-facts/file.ts";
 import type { cautionsFile as templates } from "../en/cautions-file.ts";
 import type { Format } from "../format.ts";
 import type { CautionSentences } from "./caution-sentences.ts";
+import { divisionStep } from "./division-step.ts";
 
 /** What file and setup give away. A code that is not here carries no figures: its facts go to the sentence as they are. */
 export function cautionsFileSayings(
@@ -21,6 +22,12 @@ export function cautionsFileSayings(
         turns: format.plain(turns),
         tare: tareShare === null ? null : format.percent(tareShare),
       }),
+    "division-read-from-digits": (facts) => {
+      const step = divisionStep(facts, format);
+      return facts.different === 1
+        ? labels.weightsAlike(step)
+        : say["division-read-from-digits"](step);
+    },
     "setup-name-not-caught": ({ what, name, instead }, { bin }) =>
       what === "bin"
         ? labels.binNotCaught({ name, instead })

@@ -1,11 +1,13 @@
 import type { AnsweredFinding, DecidedCatches, DecidedSetting } from "../../analysis/decision.ts";
 import type { ToleranceFrom } from "../../analysis/options.ts";
+import type { ScaleDivision } from "../../analysis/scale-division.ts";
 import type { NumberOfCatches } from "../../model/next-catch.ts";
 import type { CatchesNeeded } from "../../questions/catches-needed.ts";
 import type { CautionFacts, Ending, LookFirstCode, Where } from "../../results/caution.ts";
 import type { decision as templates } from "../en/decision.ts";
 import type { Format } from "../format.ts";
 import { numberFacts, plannedFacts } from "./catches-needed.ts";
+import { divisionStep } from "./division-step.ts";
 import { settingFigures } from "./setting-figures.ts";
 
 export type DecisionWords = ReturnType<typeof decisionSayings>;
@@ -70,6 +72,9 @@ export function decisionSayings(format: Format, say: typeof templates) {
       say.answered({ note, finding }),
     tolerance: (tolerance: number, from: ToleranceFrom): string =>
       say.tolerance({ tolerance: plusMinus(tolerance), from: say.toleranceFrom[from] }),
+    /** Null where somebody states the scale's division, or nobody knows it. */
+    division: ({ read }: ScaleDivision): string | null =>
+      read === null ? null : say.division(divisionStep(read, format)),
   };
 }
 

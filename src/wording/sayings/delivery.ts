@@ -75,6 +75,7 @@ export function deliverySayings(format: Format, say: typeof templates) {
     },
     scatter: ({ scatterOfTypicalCatch: typical, scatter, input }: Delivery): string => {
       if (typical === null) return say.scatterUnknown;
+      if (typical.relative === 0) return say.scatterHidden;
       const size = {
         relative: format.percent(typical.relative),
         turns: numbered(typical.turns, format),

@@ -1,6 +1,8 @@
-import type { ToleranceFrom } from "../../analysis/options.ts";
+import type { AnalysisOptions, ToleranceFrom } from "../../analysis/options.ts";
+import type { ScaleDivision } from "../../analysis/scale-division.ts";
 import type { report as templates } from "../en/report.ts";
 import type { Format } from "../format.ts";
+import { divisionStep } from "./division-step.ts";
 
 /** Which words stand around the answers of a report. */
 export function reportSayings(format: Format, say: typeof templates) {
@@ -14,6 +16,14 @@ export function reportSayings(format: Format, say: typeof templates) {
         from === "default"
           ? say.toleranceAssumed(format.plusMinus(tolerance))
           : format.plusMinus(tolerance),
+      divisionWords: (
+        { scaleDivisionKg }: Pick<AnalysisOptions, "scaleDivisionKg">,
+        { from, read }: ScaleDivision,
+      ) => {
+        if (read !== null) return say.divisionRead(divisionStep(read, format));
+        if (scaleDivisionKg !== null) return format.value(scaleDivisionKg, "mass");
+        return from === "catches" ? say.divisionOfCatches : say.divisionUnknown;
+      },
     },
     cardInterval: (level: number, interval: string | null) =>
       say.cardInterval({ level: format.percent(level, 0), interval }),
@@ -23,7 +33,9 @@ export function reportSayings(format: Format, say: typeof templates) {
         tolerance: format.plusMinus(tolerance),
       }),
     cardScatter: (relative: number, turns: number) =>
-      say.cardScatter({ relative: format.percent(relative), turns: format.plain(turns) }),
+      relative === 0
+        ? say.cardScatterHidden
+        : say.cardScatter({ relative: format.percent(relative), turns: format.plain(turns) }),
     where: {
       ...say.where,
       catches: (catches: readonly number[]) =>

@@ -6,12 +6,12 @@ const coarserSteps = [50, 25, 20, 10, 5] as const;
 const closeness = 0.01;
 
 /**
- * The step in which a fill's readings seem to move when it is at least five divisions of the scale it is said to
+ * The step in which a fill's readings seem to move when it is at least five divisions of the scale they are taken to
  * come from: then probably another, coarser scale was used.
  *
- * @returns the step in kg, or null when the readings fit the stated division (or name a division of their own)
+ * @returns the step in kg, or null when the readings fit the division (or name one of their own)
  */
-export function apparentDivision(catches: readonly Catch[], divisionKg: number): number | null {
+export function coarserStep(catches: readonly Catch[], divisionKg: number): number | null {
   const readings = catches
     .filter((row) => row.divisionKg === null)
     .map(({ grossKg, netKg }) => grossKg ?? netKg);

@@ -1,0 +1,149 @@
+import { convert } from "../units/convert.ts";
+import { countsOf, differentAmong, type Figure, figureOf, lastPlace, numberOf } from "./figure.ts";
+import type { Catch, CatchLog, MassUnit, WrittenWeights } from "./types.ts";
+
+/** The step in which the weights of a log end. */
+export interface ApparentDivision {
+  readonly divisionKg: number;
+  /** The same in the unit the weights were written in. */
+  readonly step: number;
+  readonly unit: MassUnit;
+  /** Weights it was read from, and how many different ones there are among them. */
+  readonly weights: number;
+  readonly different: number;
+}
+
+/**
+ * The division of a scale that nobody states, from the digits of the weights as they were written: the largest of 1, 2, 5, 10,
+ * 20, 50 … times the last place written that divides every weight. Where every weight is a whole number of divisions it is
+ * not below the division; it may be above, with a chance of about 2^(1−N) at most for N different weights.
+ *
+ * Weights are gross and tare where a gross was written, else the net. Nets are looked at by their differences, in which
+ * a tare taken off beforehand cancels: whatever divides every net divides those too. Tares that never differ are one bag,
+ * weighed who knows where, and say nothing. Neither do catches that are left out or name a division of their own, nor
+ * weights of more than six figures.
+ *
+ * With fewer than four different weights the step is at most ten times the last place, since few weights may end alike by
+ * chance. Weights that are all alike show no step: then it is the coarsest that could show them, at most five times the last
+ * place. The last place itself would be too fine wherever a display moves in twos or fives, and the band of catches that
+ * agree rests on nothing else.
+ *
+ * @param log  its weights as written; a catch without them is taken by the shortest decimal form of its masses in kg
+ * @returns    in the unit that most weights were written in (of two as common, the coarser step); null with fewer than two
+ *             weights to read from
+ * Source      OIML R 76-1 (2006), 4.2.2.1 (scale intervals of 1, 2 or 5 times a power of ten)
+ */
+export function apparentDivision(
+  log: Pick<CatchLog, "catches" | "written">,
+): ApparentDivision | null {
+  const weighings = weighingsOf(log);
+  const units = [...new Set(weighings.map(({ unit }) => unit))];
+  return units
+    .flatMap((unit) => readIn(unit, weighings) ?? [])
+    .reduce<ApparentDivision | null>(
+      (best, one) => (best === null || countsBefore(one, best) ? one : best),
+      null,
+    );
+}
+
+function countsBefore(one: ApparentDivision, other: ApparentDivision): boolean {
+  return (
+    one.weights > other.weights ||
+    (one.weights === other.weights && one.divisionKg > other.divisionKg)
+  );
+}
+
+function weighingsOf({ catches, written = [] }: Pick<CatchLog, "catches" | "written">) {
+  const byRow = new Map(written.map((one) => [one.row, one]));
+  return catches
+    .filter(({ leftOut, divisionKg }) => leftOut === null && divisionKg === null)
+    .map((one) => byRow.get(one.row) ?? writtenInKg(one));
+}
+
+/** More than anybody reads off a scale, and fewer than binary arithmetic spoils: 6.31 − 0.42 is 5.89 again. */
+const digitsKept = 12;
+
+function writtenInKg({ row, grossKg, tareKg, netKg }: Catch): WrittenWeights {
+  const text = (kg: number | null) =>
+    kg === null ? null : `${Number(kg.toPrecision(digitsKept))}`;
+  return { row, unit: "kg", gross: text(grossKg), tare: text(tareKg), net: text(netKg) };
+}
+
+/** Weights that a scale showed; with an offset, less a tare that nobody knows. */
+interface Weights {
+  readonly figures: readonly Figure[];
+  readonly offset: boolean;
+}
+
+function readIn(unit: MassUnit, weighings: readonly WrittenWeights[]): ApparentDivision | null {
+  const ofUnit = weighings.filter((one) => one.unit === unit);
+  const weighed = ofUnit.filter(({ gross }) => gross !== null);
+  const tares = figuresOf(weighed.map(({ tare }) => tare));
+  const oneBag = tares.length > 1 && differentAmong(tares) === 1;
+  const shown = [...figuresOf(weighed.map(({ gross }) => gross)), ...(oneBag ? [] : tares)];
+  const nets = figuresOf(ofUnit.map(({ gross, net }) => (gross === null ? net : null)));
+  const all = [...shown, ...nets];
+  if (all.length < 2) return null;
+  const kinds: readonly Weights[] = [
+    { figures: shown, offset: false },
+    { figures: nets, offset: true },
+  ];
+  const steps = kinds.filter(({ figures }) => differentAmong(figures) > 1).map(stepOf);
+  const step = steps.length > 0 ? Math.min(...steps) : coarsestStepOf(all);
+  return {
+    divisionKg: convert(step, unit, "kg"),
+    step,
+    unit,
+    weights: all.length,
+    different: differentAmong(all),
+  };
+}
+
+/** No scale for catches shows more; a weight with more figures was worked out, and ends in nobody's steps. */
+const mostFigures = 6;
+
+function figuresOf(texts: readonly (string | null)[]): readonly Figure[] {
+  return texts.flatMap((text) => (text === null ? [] : (figureOf(text, mostFigures) ?? [])));
+}
+
+/** Fewer different weights than these may end alike by chance. */
+const few = 4;
+const mostOfFew = 10n;
+
+/** The step of weights that are not all alike. */
+function stepOf({ figures, offset }: Weights): number {
+  const place = lastPlace(figures);
+  const counts = countsOf(figures, place);
+  const [first = 0n] = counts;
+  const common = commonDivisor(offset ? counts.map((count) => count - first) : counts);
+  return numberOf(largestStep(common, new Set(counts).size < few ? mostOfFew : common), place);
+}
+
+const mostOfAlike = 5n;
+const shareOfAlike = 100n;
+
+/** The coarsest step of weights that are all alike. A whole number may be filled up with noughts; it bears a hundredth. */
+function coarsestStepOf(figures: readonly Figure[]): number {
+  const place = Math.max(0, lastPlace(figures));
+  const counts = countsOf(figures, place);
+  const common = commonDivisor(counts);
+  const share = place > 0 ? 0n : common / shareOfAlike;
+  return numberOf(largestStep(common, share > mostOfAlike ? share : mostOfAlike), place);
+}
+
+/** The largest of 1, 2, 5, 10, 20, 50 … up to a limit that divides a number. */
+function largestStep(number: bigint, most: bigint): bigint {
+  let largest = 1n;
+  for (let power = 1n; power <= most; power *= 10n)
+    for (const step of [power, 2n * power, 5n * power])
+      if (step <= most && number % step === 0n) largest = step;
+  return largest;
+}
+
+function commonDivisor(counts: readonly bigint[]): bigint {
+  return counts.reduce((one, other) => {
+    let [a, b] = [one, other < 0n ? -other : other];
+    while (b !== 0n) [a, b] = [b, a % b];
+    return a;
+  }, 0n);
+}
