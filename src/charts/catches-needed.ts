@@ -2,7 +2,7 @@ import type { CatchesNeeded } from "../questions/catches-needed.ts";
 import type { Cost } from "../questions/cost.ts";
 import type { Words } from "../wording/words.ts";
 import type { ChartSpec } from "./chart-spec.ts";
-import { composedSpec } from "./theme.ts";
+import { baseSpec, composedSpec } from "./theme.ts";
 
 const width = 590;
 const heights = { curve: 230, cost: 130 } as const;
@@ -36,17 +36,19 @@ export function catchesNeededChart(
     },
   };
   const totals = cost === null ? [] : totalsOf(cost, words, most);
+  const about = {
+    language: words.format.language,
+    title: say.title(result),
+    description: say.description(result),
+  };
+  const curve = { height: heights.curve, layer: curveLayers(result, most, words, x) };
+  // A single view can be drawn as narrow as a phone.
+  if (totals.length < 2 || cost === null) return { ...baseSpec(about), ...curve };
   return {
-    ...composedSpec({
-      language: words.format.language,
-      title: say.title(result),
-      description: say.description(result),
-    }),
+    ...composedSpec(about),
     vconcat: [
-      { width, height: heights.curve, layer: curveLayers(result, most, words, x) },
-      ...(totals.length > 1 && cost !== null
-        ? [{ width, height: heights.cost, layer: costLayers(totals, cost, words, x) }]
-        : []),
+      { width, ...curve },
+      { width, height: heights.cost, layer: costLayers(totals, cost, words, x) },
     ],
   };
 }
@@ -96,9 +98,9 @@ function curveLayers(
     line(assured, "next-edge", x, y("halfWidth")),
     line(expected, "estimate", x, y("halfWidth")),
     {
-      // One place names the dashed line: where there is room, in its middle.
-      data: { values: assured.slice(Math.floor(assured.length / 2)).slice(0, 1) },
-      mark: { type: "text", style: "remark", dy: -9, align: "left" },
+      // One place names the dashed line: its end, where the lines lie apart from the labels of the first points.
+      data: { values: assured.slice(-1) },
+      mark: { type: "text", style: "remark", dy: -14, align: "right" },
       encoding: { x, y: y("halfWidth"), text: { field: "basis" } },
     },
     {
@@ -115,9 +117,9 @@ function curveLayers(
       },
     },
     {
-      // Where the fill stands and what one catch more would give; labels at every point run together.
-      data: { values: [...history, ...expected.slice(0, 2)] },
-      mark: { type: "text", style: "remark", dx: 6, dy: -10, align: "left" },
+      // Where the fill stands; labels at every point run together.
+      data: { values: [...history, ...expected.slice(0, 1)] },
+      mark: { type: "text", style: "remark", dx: 4, dy: -14, align: "left" },
       encoding: { x, y: y("halfWidth"), text: { field: "label" } },
     },
   ];

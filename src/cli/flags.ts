@@ -3,6 +3,7 @@ import type { AnalysisOptions, ComparisonChoices } from "../analysis/options.ts"
 import { massUnits } from "../data/column-kinds.ts";
 import type { CatchesNeededChoices } from "../questions/catches-needed/options.ts";
 import type { TrialPlanOptions } from "../questions/trial-plan/options.ts";
+import { editions } from "../report/editions/edition.ts";
 import { varianceLaws } from "../results/options.ts";
 import { languageTags } from "../wording/languages.ts";
 import {
@@ -163,6 +164,7 @@ export const flags = {
     sheet,
     flag("--leave-out <bin:fill:catch>", "leaveOut", parseCatchKey),
     ...surface,
+    choice("--edition <name>", "edition", editions, "short"),
     toggle("--interactive", "interactive"),
     toggle("--json", "reportJson"),
     choice("--fail-on <severity>", "failOn", severities),

@@ -5,6 +5,7 @@ import { tidyTables } from "../analysis/tidy-tables.ts";
 import { type LeaveOutKey, leaveOut } from "../data/leave-out.ts";
 import type { CatchLog } from "../data/types.ts";
 import { readCatchesFile } from "../node.ts";
+import type { Edition } from "../report/editions/edition.ts";
 import { reportFiles } from "../report/files.ts";
 import { tableFiles } from "../report/table-files.ts";
 import type { Severity } from "../results/caution.ts";
@@ -28,6 +29,7 @@ export interface ReportFlags extends ReplaceFlags, SetupFlags {
   readonly leaveOut?: readonly LeaveOutKey[];
   readonly units: UnitSystem;
   readonly language: string;
+  readonly edition: Edition;
   readonly interactive?: boolean;
   readonly json?: boolean;
   readonly failOn?: Severity;
@@ -47,6 +49,7 @@ export async function reportCommand(path: string, flags: ReportFlags, io: Io): P
       title: setup?.title ?? null,
       setupSource: setup?.source ?? null,
       version,
+      edition: flags.edition,
     },
     words,
     flags.interactive ? await chartRuntime() : null,

@@ -67,8 +67,12 @@ function masthead({ title, subtitle, meta }: ReportDocument): string {
   return `<header class="masthead"><h1>${escapeHtml(title)}</h1>${below}${origin}</header>`;
 }
 
+/** What fits on two screens needs no contents. */
+const fewestToList = 4;
+
 function contents({ blocks, words }: ReportDocument): string {
   const sections = blocks.filter((block): block is Section => block.kind === "section");
+  if (sections.length < fewestToList) return "";
   const links = sections.map(
     ({ id, heading }) => `<li><a href="#${id}">${escapeHtml(heading)}</a></li>`,
   );

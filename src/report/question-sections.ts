@@ -69,9 +69,7 @@ export function questionSections(
   words: Words,
   id: string,
 ): readonly (Section | null)[] {
-  return questions.map(({ name }) =>
-    questionSection(name, answers, words, `${id}--${hyphenated(name)}`),
-  );
+  return questions.map(({ name }) => questionSection(name, answers, words, questionId(id, name)));
 }
 
 function questionSection<Q extends Question>(
@@ -89,6 +87,11 @@ function questionSection<Q extends Question>(
   return shown === "open"
     ? section(id, heading, lead, ...rest)
     : section(id, heading, lead, details(`${id}-more`, words.report.more, ...rest));
+}
+
+/** Id of a question's section under the bin's, with which its charts' names begin. */
+export function questionId(id: string, question: Question): string {
+  return `${id}--${hyphenated(question)}`;
 }
 
 function hyphenated(question: Question): string {

@@ -31,7 +31,7 @@ function everyTopic(say: Language, units: UnitSystem) {
   return {
     format,
     frame,
-    report: reportSayings(format, say.report),
+    report: reportSayings(format, say.report, say.decision.who),
     cautions: cautionsSayings(format, say.cautions),
     decision: decisionSayings(format, say.decision),
     delivery: deliverySayings(format, say.delivery),

@@ -1,40 +1,51 @@
 import type { Analysis, MeterAnswers } from "../../analysis/analyse.ts";
+import type { Action } from "../../analysis/decision.ts";
 import type { Words } from "../../wording/words.ts";
 import { section } from "../blocks.ts";
 import type { KeyFigure, Section, SpanToTolerance } from "../document.ts";
+import type { Edition } from "../editions/edition.ts";
 import { cautionList } from "./cautions.ts";
 import { decisionLines } from "./decision.ts";
 
-/** The first page: a card for each bin, and what concerns the file as a whole. */
-export function summarySection(analysis: Analysis, words: Words): Section {
+/** The first page: a card for each bin, the most urgent first, and what concerns the file as a whole. */
+export function summarySection(analysis: Analysis, words: Words, edition: Edition): Section {
   return section(
     "summary",
     words.report.summary,
     {
       kind: "key-figures",
       label: words.report.summary,
-      cards: analysis.meters.map((answers) => card(answers, analysis, words)),
+      cards: mostUrgentFirst(analysis.meters).map((answers) =>
+        card(answers, analysis, words, edition),
+      ),
     },
     analysis.cautions.length === 0 ? null : cautionList(analysis.cautions, words),
   );
 }
 
-function card(answers: MeterAnswers, analysis: Analysis, words: Words): KeyFigure {
+const urgency: readonly (Action | null)[] = ["look-first", "catch-more", "set", null];
+
+export function mostUrgentFirst(meters: readonly MeterAnswers[]): readonly MeterAnswers[] {
+  const place = ({ decision }: MeterAnswers) => urgency.indexOf(decision?.action ?? null);
+  return meters.toSorted((a, b) => place(a) - place(b));
+}
+
+function card(
+  answers: MeterAnswers,
+  analysis: Analysis,
+  words: Words,
+  edition: Edition,
+): KeyFigure {
   const { bin, product, delivery } = answers;
   const { format, report } = words;
   const { estimate, input, options } = delivery;
   const lines = decisionLines(answers, analysis, words);
   const span = spanOf(delivery, words);
   const scatter = delivery.scatterOfTypicalCatch;
-  return {
-    title: report.cardTitle(bin),
-    subtitle: report.cardSubtitle(product, delivery.fill),
-    action: { tone: lines.tone, words: lines.action },
-    value: format.number(estimate.value, "delivery", estimate.value, estimate.standardError),
-    unit: format.unit("delivery", estimate.value),
-    interval: report.cardInterval(options.level, format.estimateInterval(estimate, "delivery")),
+  const reasons = [...(lines.sure === null ? [] : [lines.sure]), ...lines.why];
+  const inFull = {
     ...(span === null ? {} : { span }),
-    reasons: [...(lines.sure === null ? [] : [lines.sure]), ...lines.why],
+    reasons,
     facts: [
       { term: report.cardFacts.catches, description: format.count(input.catches) },
       ...(answers.acrossFills === null
@@ -55,7 +66,19 @@ function card(answers: MeterAnswers, analysis: Analysis, words: Words): KeyFigur
           ]),
     ],
   };
+  return {
+    title: report.cardTitle(bin),
+    subtitle: report.cardSubtitle(product, delivery.fill),
+    action: { tone: lines.tone, words: lines.action },
+    value: format.number(estimate.value, "delivery", estimate.value, estimate.standardError),
+    unit: format.unit("delivery", estimate.value),
+    interval: report.cardInterval(options.level, format.estimateInterval(estimate, "delivery")),
+    ...(edition === "full" ? inFull : { reasons: reasons.slice(0, mostReasons) }),
+  };
 }
+
+/** The rest stands below the card, at its bin. */
+const mostReasons = 2;
 
 function spanOf(
   { estimate, halfWidth, options }: MeterAnswers["delivery"],

@@ -85,6 +85,7 @@ Antworten gehen auf die Standardausgabe, alles andere auf die Standardfehlerausg
   replace:
     "auch Dateien überschreiben, die nicht von evencatch sind oder seither geändert wurden; nie solche, die gelesen werden",
   tables: "auch einfache Tabellen schreiben: CSV, JSON, Markdown und LaTeX",
+  edition: "wie viel der Bericht zeigt: was die Hand braucht oder alles",
   interactive: "Diagramme, die auf den Mauszeiger antworten (größere HTML-Datei)",
   reportJson: "statt der Tabelle die ganze Auswertung als JSON ausgeben",
   answersJson: "die Antworten als JSON ausgeben",

@@ -32,6 +32,14 @@ export const report: typeof english = {
         "Nichts in der Datei wurde berichtigt oder weggelassen, wenn es hier nicht steht. Alle Zahlen stehen ungerundet in report.json.",
       ],
     },
+    short: {
+      heading: "So ist das zu lesen",
+      howToRead: [
+        "± ist ein Vertrauensbereich mit dem oben genannten Niveau: Würde jeder Tank immer wieder so abgedreht und gerechnet, träfe dieser Anteil der Bereiche zu. Er handelt vom Zufall, nicht von Fehlern.",
+        "Tanks leihen einander, wie stark Proben streuen und wie sehr sich Füllungen unterscheiden, nie, was sie austragen. Dass sich Dosierer so ähnlich sind, wie hier gerechnet wird, ist angenommen; echte Aufzeichnungen stehen noch nicht dahinter. Wo ein Tank neu oder verschlissen ist, sehen Sie auf die Angabe für ihn allein.",
+        "Das ist die kurze Ausgabe. Jede Antwort mit Zahlen, Diagrammen und Hinweisen: --edition full.",
+      ],
+    },
     leftOut: {
       heading: "Weggelassene Proben",
       none: "Keine.",
@@ -54,6 +62,17 @@ export const report: typeof english = {
       ],
       deferral:
         "Dieser Bericht ist eine Rechnung mit Ihren eigenen Wägungen. Die Betriebsanleitung der Maschine, das Etikett von Produkt und Saatgut, geltendes Recht und Regeln sowie Fachleute gehen vor; wo sie von diesem Bericht abweichen, folgen Sie ihnen.",
+    },
+  },
+  short: {
+    unanswered: (f) => `Nicht beantwortet, und was dafür nötig wäre: ${f.needs}.`,
+    needs: {
+      setting: "was einzustellen ist (eine Sollmenge im Setup)",
+      drift: "ob sich der Dosierer verändert hat (vier Füllungen)",
+      acrossFills:
+        "wie die nächste Füllung wird (eine zweite Füllung, oder andere Tanks mit mehreren)",
+      skipping: "was es riskiert, nicht abzudrehen (drei Füllungen)",
+      cost: "was es kostet (Preise im Setup und drei Füllungen)",
     },
   },
   meta: {

@@ -80,6 +80,7 @@ Answers go to standard output, everything else to standard error.`,
   replace:
     "also write over files that are not evencatch's or were changed since; never over files it reads",
   tables: "write tidy tables too: CSV, JSON, Markdown and LaTeX",
+  edition: "how much the report shows: what a hand needs, or all of it",
   interactive: "charts that answer the pointer (a larger HTML file)",
   reportJson: "print the whole analysis as JSON instead of the table",
   answersJson: "print the answers as JSON",

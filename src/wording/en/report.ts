@@ -1,3 +1,4 @@
+import type { Question } from "../../results/question.ts";
 import type { Counts, Facts } from "./facts.ts";
 import { nouns } from "./nouns.ts";
 
@@ -31,6 +32,14 @@ export const report = {
         "Nothing in the file was corrected or left out unless it says so here. All figures stand unrounded in report.json.",
       ],
     },
+    short: {
+      heading: "How to read this",
+      howToRead: [
+        "± is an interval with the confidence at the top: if every bin were caught and reckoned so again and again, so many of the intervals would hold what the fill really delivers. It is about chance, not about mistakes.",
+        "Bins lend each other how much catches scatter and how much fills differ, never what they deliver. That meters are as alike as this takes them to be is assumed; no real logs stand behind it yet. Look at a bin by itself where it is new or worn.",
+        "This is the short edition. Every answer with its figures, charts and cautions: --edition full.",
+      ],
+    },
     leftOut: {
       heading: "Catches left out",
       none: "None.",
@@ -55,6 +64,17 @@ export const report = {
       deferral:
         "This report is arithmetic on your own weighings. The machine's operator's manual, the product label and seed tag, local law and codes, and qualified people come first; where they differ from this, follow them.",
     },
+  },
+  short: {
+    unanswered: (f: Facts<"needs">) => `Not answered, and what it would take: ${f.needs}.`,
+    /** What an answer would need. */
+    needs: {
+      setting: "what to set (a target rate in the setup)",
+      drift: "whether the meter has moved (four fills)",
+      acrossFills: "what the next fill will be (a second fill, or other bins with several)",
+      skipping: "what skipping risks (three fills)",
+      cost: "what it costs (prices in the setup, and three fills)",
+    } as Readonly<Partial<Record<Question, string>>>,
   },
   meta: {
     source: "Catches from",

@@ -53,7 +53,7 @@ main > section:first-child { margin-top: 0; }
 section > :last-child { margin-bottom: 0; }
 
 @media screen and (min-width: 68rem) {
-  .page { display: grid; grid-template-columns: 11rem minmax(0, 1fr); gap: 0 3rem; }
+  .page:has(> .contents) { display: grid; grid-template-columns: 11rem minmax(0, 1fr); gap: 0 3rem; }
   .contents ol { position: sticky; top: 2rem; flex-direction: column; gap: 0.1rem; border-inline-start: 1.5px solid var(--rule); padding-inline-start: 1rem; }
 }
 
