@@ -11,7 +11,7 @@ export type Action = "look-first" | "catch-more" | "set";
 export interface DecidedCatches {
   readonly further: number;
   readonly turns: number;
-  /** Relative half-width they are to reach; null: nobody can tell before they are there. */
+  /** Relative half-width they are to reach, as in `NumberOfCatches`; null: nobody can tell before they are there. */
   readonly reaches: number | null;
   /** Chance that they do; null likewise. */
   readonly chance: number | null;

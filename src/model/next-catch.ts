@@ -28,7 +28,7 @@ export interface CatchAim extends WidthRule {
 
 /** So many more catches, what they are for, and how likely they get there: the one number every answer quotes. */
 export interface NumberOfCatches extends Plan {
-  /** Half-width they are to reach, relative. */
+  /** Half-width they are to reach, relative; taken because they pay, the tolerance all the same. */
   readonly reaches: number;
   /** Chance that they do. */
   readonly chance: number;

@@ -115,8 +115,7 @@ function setupFor(
   const checked = rows.at(-1);
   const perTurn = checked === undefined ? 0.3 : checked.netKg / checked.turns;
   const off = has("field disagrees", 0.15) ? 0.85 : 1;
-  return {
-    tolerance_percent: tolerance,
+  const setup = {
     ...(has("division given", 0.6) ? { scale: { division: { value: 10, unit: "g" } } } : {}),
     cart: {
       working_width: { value: 8, unit: "m" },
@@ -144,6 +143,31 @@ function setupFor(
           ],
         }
       : {}),
+  };
+  // Last, so that what was drawn before does not depend on it.
+  const priced = has("prices", 0.5) ? withPrices(setup, random) : setup;
+  return has("no tolerance", 0.4) ? priced : { tolerance_percent: tolerance, ...priced };
+}
+
+function withPrices(setup: InventedSetup, random: RandomStream): InventedSetup {
+  const each = [0.2, 0.8, 2][random.integer(0, 2)] ?? 0.8;
+  const response =
+    random.uniform() < 0.8
+      ? {
+          kind: "linear",
+          heavy_cost_per_ha_per_percent: each,
+          light_cost_per_ha_per_percent: 2 * each,
+        }
+      : { kind: "quadratic", curvature_per_ha_per_percent_squared: each / 10 };
+  return {
+    ...setup,
+    money: {
+      currency: "CAD",
+      cost_per_catch: 4,
+      cost_to_set_up: 8,
+      area_per_fill_ha: [2, 15, 40, 150][random.integer(0, 3)] ?? 40,
+    },
+    bins: setup.bins.map((entry) => ({ ...entry, money: { response } })),
   };
 }
 

@@ -1,11 +1,5 @@
-import type { MoneyResponse } from "../../data/setup.ts";
-import {
-  type ErrorLaw,
-  expectedExcess,
-  expectedShortfall,
-  expectedSquare,
-  lawAtScaleLimit,
-} from "../../statistics/expected-loss.ts";
+import { expectedLoss } from "../../model/fill-prices.ts";
+import { type ErrorLaw, expectedExcess, lawAtScaleLimit } from "../../statistics/expected-loss.ts";
 import { generalizedLimit, possibleLaws } from "../../statistics/generalized-interval.ts";
 import type { NormalSample } from "../../statistics/normal-sample.ts";
 import { productPerPercent } from "./prices.ts";
@@ -66,24 +60,4 @@ function rangeByFills(fills: NormalSample, money: (one: ErrorLaw) => number | nu
     lowerPerHectare: limit(1 - lowerConfidence),
     upperPerHectare: limit(limitConfidence),
   };
-}
-
-/**
- * Linear: so much for each percent on either side. Quadratic: curvature times the square of the percent, equal on both
- * sides about the economically best rate; product saved and product wasted are inside.
- */
-function expectedLoss(law: ErrorLaw, response: MoneyResponse): number | null {
-  if (response.kind === "quadratic") {
-    const square = expectedSquare(law);
-    return square === null
-      ? null
-      : response.curvaturePerHectarePerPercentSquared * 100 ** 2 * square;
-  }
-  const heavy = expectedExcess(law);
-  const light = expectedShortfall(law);
-  if (heavy === null || light === null) return null;
-  return (
-    100 * heavy * response.heavyCostPerHectarePerPercent +
-    100 * light * response.lightCostPerHectarePerPercent
-  );
 }

@@ -72,6 +72,7 @@ export const catchesNeeded: typeof english = {
     `${f.who}: Zwei Proben können nicht sagen, wie stark sie streuen. Nehmen Sie eine dritte, dann fragen Sie wieder.`,
   lookFirst: (f) =>
     `${f.who}: Erst nachsehen, wie oben gesagt; auf die Zahl der Proben kommt es danach an (${known(f)}).`,
+  moreAsked: (f) => `${f.who}: ${known(f)}; weitere Proben sind nötig, wie oben gesagt.`,
   enough: (f) => `${f.who}: ${known(f)}, genug für die Toleranz von ${f.tolerance}.`,
   enoughByMoney: (f) => `${f.who}: ${known(f)}. ${anotherCatch(f)}. Das ist genug.`,
   short: (f) => `${f.who}: ${known(f)}; ${numberWords(f)}.`,

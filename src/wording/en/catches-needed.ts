@@ -81,6 +81,8 @@ export const catchesNeeded = {
   /** Under a decision that asks to look first. */
   lookFirst: (f: Known) =>
     `${f.who}: look first, as said above; the number of catches counts after that (${known(f)}).`,
+  /** Under a decision that asks for more catches for another reason. */
+  moreAsked: (f: Known) => `${f.who}: ${known(f)}; more are asked for, as said above.`,
   enough: (f: Known) => `${f.who}: ${known(f)}, enough for the tolerance of ${f.tolerance}.`,
   enoughByMoney: (f: Known & InMoney) => `${f.who}: ${known(f)}. ${anotherCatch(f)}: enough.`,
   short: (f: Known & Planned) => `${f.who}: ${known(f)}; ${numberWords(f)}.`,

@@ -50,6 +50,7 @@ export function catchesNeededSayings(format: Format, say: typeof templates) {
       const known = { ...asked, catches: input.catches, halfWidth: plusMinus(halfWidth) };
       if (standing === "enough") {
         if (action === "look-first") return say.lookFirst(known);
+        if (action === "catch-more") return say.moreAsked(known);
         const spared = result.decides === "money" ? inMoney(result) : null;
         return spared === null ? say.enough(known) : say.enoughByMoney({ ...known, ...spared });
       }
@@ -58,10 +59,15 @@ export function catchesNeededSayings(format: Format, say: typeof templates) {
         : say.short({ ...known, ...number });
     },
     inMoney,
-    /** @param action  what is decided for the fill: nothing is said of worth while something is to be looked at */
+    /**
+     * @param action  what is decided for the fill: nothing is said of worth while something is to be looked at, or more is
+     *                asked for whatever it is worth
+     */
     worth: (result: CatchesNeeded, action?: Action): string | null => {
-      const { worth, decides } = result;
-      if (worth === null || action === "look-first") return null;
+      const { worth, decides, standing } = result;
+      const outranked =
+        action === "look-first" || (action === "catch-more" && standing === "enough");
+      if (worth === null || outranked) return null;
       const spared = inMoney(result);
       if (spared === null) return say.pays({ costs: money(worth.costs, result), saves: null });
       if (decides === "tolerance") return say.worth(spared);

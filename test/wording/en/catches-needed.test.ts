@@ -140,6 +140,16 @@ describe("catches that pay, in words", () => {
     expect(plain(say.sentence(needed(two, byMoney(1)), "look-first"))).not.toContain("CAD");
   });
 
+  it("are not called enough where more are asked for by something else", () => {
+    for (const result of [needed(two, byMoney(1)), needed(two, {}, 0.06)]) {
+      expect(result.standing).toBe("enough");
+      expect(plain(say.sentence(result, "catch-more"))).toMatch(
+        /known within ± \d\.\d % after 2 catches; more are asked for, as said above\.$/,
+      );
+      expect(say.worth(result, "catch-more")).toBeNull();
+    }
+  });
+
   it("leave the fill to come uncaught where that costs least, and say the count all the same", () => {
     const next = (given: object, tolerance?: number) =>
       needed(aLog(8, 0), { fill: "next", ...given }, tolerance);
