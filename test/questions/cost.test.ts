@@ -13,6 +13,8 @@ import { expectedExcess, expectedShortfall } from "../../src/statistics/expected
 import { aFill } from "../support/catches.ts";
 import { present } from "../support/reference.ts";
 import { inventedFills } from "../support/simulated-fills.ts";
+import { votesInR } from "../support/votes-in-r.ts";
+import { evalR } from "../support/webr.ts";
 
 const model = { level: 0.95, tolerance: 0.05, scaleDivisionKg: 0.02 };
 
@@ -92,13 +94,18 @@ describe("what catches of every fill cost", () => {
     );
   });
 
-  it("catches cost that of what scatter and scale leave, on the degrees of freedom of now", () => {
+  it("catches cost that of what scatter and scale leave, on the degrees of freedom that fills lend", async () => {
     const { meter, result } = ask(season);
     const { value } = meter.across.nextFill;
-    const q = present(meter.scatter.relative);
+    const { relative, df, fills } = meter.scatter;
+    const [nu = 0, q = 0] = await evalR(`${votesInR} prior.of(vote.of.own.fills(s2, df, k))`, {
+      s2: present(relative),
+      df,
+      k: fills,
+    });
     for (const { catches, loss: priced } of result.points.slice(1)) {
       const error = Math.hypot(Math.sqrt(q / (20 * catches)), 0.02 / Math.sqrt(6) / 20 / value);
-      expect(priced.perHectare).toBeCloseTo(loss(error, meter.scatter.df), 10);
+      expect(priced.perHectare).toBeCloseTo(loss(error, nu), 9);
     }
   });
 
@@ -295,13 +302,17 @@ describe("too few fills", () => {
   });
 
   it("one fill borrows from other bins, or prices nothing about skipping", () => {
-    const others = inventedFills(
-      { fills: 5, catches: 3, spread: 0.03, scatter: 0.01, bin: "2" },
-      4,
+    const others = ["2", "3"].map((bin) =>
+      inventedFills({ fills: 9, catches: 3, spread: 0.03, scatter: 0.01, bin }, Number(bin)),
     );
     const first = firstFills(1);
-    expect(codesOf(ask([...first, ...others]))).toEqual(["spread-borrowed"]);
-    expect(ask([...first, ...others]).result.points[0]?.loss.perHectare).toBeGreaterThan(0);
+    // Two bins of nine fills lend 2.003 degrees of freedom, one of them 1.6.
+    const lent = ask([...first, ...others.flat()]);
+    expect(codesOf(lent)).toEqual(["spread-lent"]);
+    expect(lent.result.points[0]?.loss.perHectare).toBeGreaterThan(0);
+    const byOne = ask([...first, ...present(others[0])]);
+    expect(codesOf(byOne)).toEqual(["skip-not-priced"]);
+    expect(byOne.result.points[0]?.loss.perHectare).toBeNull();
     expect(codesOf(ask(first))).toEqual(["skip-not-priced"]);
   });
 

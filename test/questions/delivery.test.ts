@@ -6,6 +6,8 @@ import { type DeliveryOptions, delivery } from "../../src/questions/delivery.ts"
 import type { CautionCode } from "../../src/results/caution.ts";
 import { aCatch, aFill } from "../support/catches.ts";
 import { digits, present } from "../support/reference.ts";
+import { votesInR } from "../support/votes-in-r.ts";
+import { evalR } from "../support/webr.ts";
 
 const options: DeliveryOptions = {
   level: 0.95,
@@ -87,19 +89,54 @@ describe("delivery of one fill", () => {
     expect(codes(result)).toContain("heteroscedastic-error-used");
   });
 
-  it("borrows the scatter of earlier fills, and then one catch has an interval", () => {
+  it("borrows the scatter of earlier fills, and then one catch has an interval", async () => {
     const result = answer([...history, ...aFill([[20, 6.1]], { fill: 4 })]);
-    expect(result.standardErrorFrom).toBe("pooled scatter");
-    expect(result.estimate.df).toBe(6);
-    expect(result.estimate.interval).not.toBeNull();
+    const [df, half] = await evalR(
+      `${votesInR}
+       q <- sapply(1:3, function(f) squares(c(6, 6.08, 5.95) + f / 10, rep(20, 3)))
+       known <- prior.of(vote.of.own.fills(sum(q) / 6, 6, 3))
+       c(known[1], width(known, T = 20, n = 1, d = 0.02, b = 6.1 / 20))`,
+    );
+    expect(result.standardErrorFrom).toBe("lent scatter");
+    expect(digits(present(result.estimate.df), present(df))).toBeGreaterThan(10);
+    expect(digits(present(result.halfWidth), present(half))).toBeGreaterThan(10);
     expect(codes(result)).toContain("one-catch-lent");
     expect(codes(result)).not.toContain("one-catch");
     expect(result.cautions.find(({ code }) => code === "one-catch-lent")).toMatchObject({
       severity: "note",
       asks: "to-know",
-      facts: { df: 6 },
+      facts: { df: result.estimate.df, lentBy: { fills: 3, meters: 0, assumed: false } },
     });
     expect(result.input.earlierFills).toBe(3);
+    expect([result.byItself, result.ifTypical]).toEqual([null, null]);
+  });
+
+  it("says beside what other bins lend what the bin says by itself, and of two or three catches alone a typical one", () => {
+    const three = aFill([
+      [20, 6.02],
+      [20, 5.91],
+      [20, 6.1],
+    ]);
+    const others = aFill(
+      [
+        [20, 5.48],
+        [20, 5.57],
+        [20, 5.5],
+      ],
+      { bin: "2" },
+    );
+    const alone = answer(three);
+    expect(alone.byItself).toBeNull();
+    expect(present(alone.ifTypical).estimate.value).toBe(alone.estimate.value);
+    expect(present(alone.ifTypical?.halfWidth)).toBeLessThan(present(alone.halfWidth));
+    const lent = answer([...three, ...others]);
+    expect(lent.byItself).toEqual({ estimate: alone.estimate, halfWidth: alone.halfWidth });
+    expect(lent.ifTypical).toBeNull();
+    expect(present(lent.halfWidth)).toBeLessThan(present(alone.halfWidth));
+    // Where the scatter is let grow otherwise than turns do, nobody can lend.
+    const squared = answer([...three, ...others], { varianceLaw: "squared" });
+    expect(squared.scatter.source).toBe("own");
+    expect(squared.byItself).toBeNull();
   });
 
   it("has a defined answer for one catch, two, equal ones and exact ones", () => {

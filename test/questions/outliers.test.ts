@@ -7,6 +7,7 @@ import { outliers } from "../../src/questions/outliers.ts";
 import { aCatch } from "../support/catches.ts";
 import { quietFills as earlier, fillOf, outliersOptions as options } from "../support/outliers.ts";
 import { present } from "../support/reference.ts";
+import { votesInR } from "../support/votes-in-r.ts";
 import { evalR } from "../support/webr.ts";
 
 function meterOf(...fills: readonly (readonly Catch[])[]): MeterModel {
@@ -44,14 +45,17 @@ describe("a catch of the newest fill", () => {
     const meter = meterOf(...earlier, fillOf(4, [6.02, 6.44, 5.95, 6.0]));
     const found = withDivision(null, ...earlier, fillOf(4, [6.02, 6.44, 5.95, 6.0]));
     const suspect = present(found.suspects[0]);
-    // Scatter is lent relative to each fill's delivery: weights 1/(turns × delivery²).
+    // The vote of three quiet fills, each relative to its own delivery, at the delivery of this fill.
     const [statistic = 0, single = 0, critical = 0] = await evalR(
-      `b <- tapply(y, fill, sum) / tapply(x, fill, sum); w <- 1 / (x * b[as.character(fill)]^2)
-       model <- lm(y ~ 0 + x:factor(fill), weights = w); df <- df.residual(model) - 1
-       t <- rstudent(model)[14]; c(t, 2 * pt(-abs(t), df), qt(1 - 0.025 / 4, df))`,
+      `${votesInR}
+       q <- tapply(y, fill, function(m) squares(m, rep(20, 4)))
+       prior <- prior.of(vote.of.own.fills(sum(q[1:3]) / 9, 9, 3))
+       own <- y[fill == 4]
+       rest <- moderated(c(prior[1], prior[2] * (sum(own) / 80)^2), var(own[-2]) / 20, 2)
+       t <- (own[2] - mean(own[-2])) / sqrt(rest[2] * 20 * (1 + 1 / 3)); df <- rest[1]
+       c(t, 2 * pt(-abs(t), df), qt(1 - 0.025 / 4, df))`,
       {
         y: meter.fills.flatMap(({ catches }) => catches.map(({ netKg }) => netKg)),
-        x: Array(16).fill(20),
         fill: meter.fills.flatMap(({ catches }) => catches.map(({ fill }) => fill)),
       },
     );
@@ -82,10 +86,10 @@ describe("a catch of the newest fill", () => {
 });
 
 describe("an earlier fill", () => {
-  // About three standard errors: enough among the four catches of its fill, not among twenty-eight.
+  // More than three standard errors: enough among the four catches of its fill, not among twenty-eight.
   const slight = [
     fillOf(1, [6.01, 5.93, 6.06, 5.98]),
-    fillOf(2, [6.21, 6.4, 6.25, 6.18]),
+    fillOf(2, [6.21, 6.46, 6.25, 6.18]),
     fillOf(3, [5.88, 5.8, 5.9, 5.84]),
     ...[4, 5, 6, 7].map((fill) => fillOf(fill, [6.04, 5.96, 6.02, 5.91])),
   ];
@@ -165,9 +169,25 @@ describe("too few catches", () => {
     expect(found.today).toMatchObject({ status: "judged", outsideDf: 0, standingOut: [2] });
   });
 
-  test("three can when earlier fills lend their scatter", () => {
+  test("three can when earlier fills lend their scatter", async () => {
     const found = outliers(meterOf(...earlier, fillOf(4, [6.02, 6.5, 5.95])), options);
-    expect(found.today).toMatchObject({ status: "judged", outsideDf: 9, standingOut: [2] });
+    // Three fills of four catches lend 5.25 of their 9 degrees of freedom.
+    const [df = 0] = await evalR(`${votesInR} prior.of(vote.of.own.fills(1, 9, 3))`);
+    expect(found.today).toMatchObject({
+      status: "judged",
+      outsideDf: expect.closeTo(df, 9),
+      standingOut: [2],
+    });
+  });
+
+  test("three can when other bins lend theirs", () => {
+    const others = ["2", "3"].flatMap((bin) => earlier.flat().map((row) => ({ ...row, bin })));
+    const found = outliers(meterOf(fillOf(1, [6.02, 7.5, 5.95]), others), options);
+    expect(found.today.status).toBe("judged");
+    expect(found.today.standingOut).toEqual([2]);
+    expect(outliers(meterOf(fillOf(1, [6.02, 7.5, 5.95])), options).today.status).toBe(
+      "too few to judge",
+    );
   });
 
   test("two can only disagree: never which one, no explanation, no estimate without either", () => {

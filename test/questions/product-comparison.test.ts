@@ -3,6 +3,7 @@ import { mean } from "simple-statistics";
 import { describe, expect, it } from "vitest";
 import type { Catch } from "../../src/data/types.ts";
 import { OptionError } from "../../src/errors/errors.ts";
+import { usualBorrowing } from "../../src/model/lenders.ts";
 import { fitModel } from "../../src/model/model.ts";
 import {
   type ProductComparisonChoices,
@@ -177,8 +178,13 @@ describe("two routes to one answer", () => {
     }
   });
 
-  it("shows the mean of fills, and its own interval, as the model does for one bin", () => {
-    const model = fitModel(threeProducts, trialOptions);
+  it("shows the mean of fills, and its own interval, as the model does for one bin by itself in an order drawn by lot", () => {
+    // Here reading the scale is no part of either.
+    const unread = { ...trialOptions, scaleDivisionKg: null };
+    const model = fitModel(threeProducts, unread, {
+      asked: "never",
+      borrowing: { ...usualBorrowing, borrow: "none" },
+    });
     const { products } = compare(threeProducts);
     products.forEach(({ estimate }, i) => {
       expect(estimate.value).toBeCloseTo(present(model.meters[i]).across.mean.value, 14);

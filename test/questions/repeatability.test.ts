@@ -4,8 +4,11 @@ import type { Catch } from "../../src/data/types.ts";
 import { fitModel, type ModelOptions } from "../../src/model/model.ts";
 import { randomStream } from "../../src/numeric/random.ts";
 import { type Repeatability, repeatability } from "../../src/questions/repeatability.ts";
+import { defaults } from "../../src/results/defaults.ts";
 import { aCatch } from "../support/catches.ts";
-import { present } from "../support/reference.ts";
+import { digits, present } from "../support/reference.ts";
+import { votesInR } from "../support/votes-in-r.ts";
+import { evalR } from "../support/webr.ts";
 
 const options: ModelOptions = { level: 0.95, tolerance: 0.02, scaleDivisionKg: 0.02 };
 
@@ -35,18 +38,28 @@ describe("repeatability", () => {
     expect(present(today).relative.value).toBeCloseTo(Math.sqrt(sumOfSquares / 3), 12);
   });
 
-  it("compares today with the fills before it, never with those after", () => {
-    const catches = log([usual, usual, wild]);
-    const model = fitModel(catches, options);
-    const meter = present(model.meters[0]);
-    expect(repeatability(meter, options).practice).toBe("more than usual");
+  it("compares a fill with the others of its meter, before and after it", () => {
+    const meter = present(fitModel(log([usual, usual, wild]), options).meters[0]);
+    const newest = repeatability(meter, options);
+    expect(newest.practice).toBe("more than usual");
+    expect(present(newest.usual).lentBy).toEqual({ fills: 2, meters: 0, assumed: false });
     const second = repeatability(meter, options, present(meter.fills[1]));
     expect(second.practice).toBe("as usual");
-    expect(present(second.earlier).df).toBe(3);
+    expect(second.input.earlierFills).toBe(1);
+    expect(present(second.usual).lentBy).toEqual({ fills: 2, meters: 0, assumed: false });
   });
 
-  it("warns of unusual scatter, and not of unusual calm", () => {
-    // F(3, 9) of a ratio of 3 is 9: one-sided p = 0.0045; of a ratio of 5 it is 25: 0.0001 (R 4.6, pf).
+  it("compares a first fill with what the other bins tell", () => {
+    const others = ["2", "3"].flatMap((bin) => log([usual]).map((row) => ({ ...row, bin })));
+    const first = of([...log([usual.map((error) => 15 * error)]), ...others]);
+    expect(first.practice).toBe("more than usual");
+    expect(present(first.usual).lentBy).toEqual({ fills: 0, meters: 2, assumed: false });
+    const alike = of([...log([usual]), ...others]);
+    expect(alike.practice).toBe("as usual");
+    expect(alike.cautions).toEqual([]);
+  });
+
+  it("warns of unusual scatter, and not of unusual calm, by the F law as R has it", async () => {
     const threefold = usual.map((error) => 3 * error);
     const some = of(log([usual, usual, usual, threefold]));
     expect(some.cautions.map(({ code }) => code)).toEqual(["scatter-unusual"]);
@@ -54,11 +67,39 @@ describe("repeatability", () => {
     expect(more.cautions.map(({ code, asks }) => [code, asks])).toEqual([
       ["scatter-beyond-usual", "look-first"],
     ]);
-    expect(present(more.comparison).ratio.value).toBeCloseTo(5, 10);
-    expect(present(more.comparison).dfEarlier).toBe(9);
+    const [nu, someTail, moreTail, lessTail, middle] = await evalR(
+      `${votesInR}
+       vote <- vote.of.own.fills(s2, 9, 3)
+       prior <- prior.of(vote)
+       up <- function(times) pf(times^2 * s2 / prior[2], 3, prior[1], lower.tail = FALSE)
+       c(prior[1], up(3), up(5), 1 - up(1 / 40), sqrt(exp(vote[1]) / s2))`,
+      { s2: usual.reduce((sum, error) => sum + error ** 2, 0) / 3 },
+    );
+    const comparison = present(more.comparison);
+    expect(digits(comparison.dfUsual, present(nu))).toBeGreaterThan(10);
+    expect(comparison.dfToday).toBe(3);
+    expect(digits(comparison.upperTail, present(moreTail))).toBeGreaterThan(8);
+    expect(comparison.pValue).toBeCloseTo(2 * present(moreTail), 10);
+    // Five times the standard deviation of the others, over the middle of what they leave likely.
+    expect(comparison.ratio).toBeCloseTo(5 / present(middle), 9);
+    expect(present(some.comparison).upperTail).toBeCloseTo(present(someTail), 9);
+    expect(present(someTail)).toBeGreaterThan(0.002);
+    expect(present(moreTail)).toBeLessThan(0.002);
     const less = of(log([usual, usual, usual, calm]));
+    expect(present(less.comparison).pValue).toBeCloseTo(2 * present(lessTail), 9);
     expect(less.practice).toBe("less than usual");
     expect(less.cautions).toEqual([]);
+  });
+
+  it("asks for one more where three catches disagree short of what is beyond doubt", () => {
+    const three = (times: number) =>
+      of(log([usual, usual, usual, [0.01, -0.01, 0].map((error) => times * error)]));
+    const stages = [1, 2.5, 12].map((times) => three(times).cautions.map(({ code }) => code));
+    // Beyond doubt there is no interval, and the delivery says so.
+    expect(stages).toEqual([[], ["few-scatter-apart"], []]);
+    // R, as above, of F(2, 5.25).
+    expect(present(three(2.5).comparison).upperTail).toBeCloseTo(0.0209434471842, 9);
+    expect(present(three(12).comparison).upperTail).toBeCloseTo(0.0000105839186578, 9);
   });
 
   it("cannot compare one catch, exact agreement, or a first fill", () => {
@@ -70,15 +111,23 @@ describe("repeatability", () => {
     }
   });
 
-  it("is false as often as it says: 2,000 fills, three standard errors are 0.0146", () => {
-    const random = randomStream(21);
-    const draws = (n: number) => Array.from({ length: n }, () => 0.015 * random.normal());
-    let found = 0;
-    for (let i = 0; i < 2000; i++) {
-      const { comparison } = of(log([draws(3), draws(4), draws(4)]));
-      if (present(comparison).pValue <= 0.05) found++;
-    }
-    expect(Math.abs(found / 2000 - 0.05)).toBeLessThan(0.0146);
+  it("is false as often as it says where fills are as unlike as is declared, less where they are alike", () => {
+    // 2,000 fills, three standard errors are 0.0146.
+    const found = (unlike: number) => {
+      const random = randomStream(21);
+      const draws = (n: number) => {
+        const ofFill = 0.015 * Math.exp(unlike * random.normal());
+        return Array.from({ length: n }, () => ofFill * random.normal());
+      };
+      let count = 0;
+      for (let i = 0; i < 2000; i++) {
+        const { comparison } = of(log([draws(3), draws(4), draws(4)]));
+        if (present(comparison).pValue <= 0.05) count++;
+      }
+      return count / 2000;
+    };
+    expect(Math.abs(found(defaults.betweenFills) - 0.05)).toBeLessThan(0.0146);
+    expect(found(0)).toBeLessThan(0.05);
   });
 
   it("states how far two good catches may differ", () => {

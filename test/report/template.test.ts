@@ -39,6 +39,7 @@ describe("the files to start from", () => {
       ["A", "A1", "A2", "A3", "EUR", "field-disagrees", "ground-wheel", "last fill"].concat([
         "linear",
         "no",
+        "none",
         "setup.schema.json",
       ]),
     );

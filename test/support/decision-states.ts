@@ -103,6 +103,12 @@ const earlier: readonly FillOfMasses[] = [
   { fill: 3, masses: [6.52, 6.6, 6.56] },
 ];
 
+/** Two bins of the same morning. */
+const otherBins: readonly FillOfMasses[] = [
+  { bin: "2", masses: [5.48, 5.57, 5.5] },
+  { bin: "3", masses: [6.33, 6.2, 6.28] },
+];
+
 const of = (fills: readonly FillOfMasses[], tolerance: number, setup: object = {}): State => ({
   catches: catchesOf(...fills),
   setup: { tolerance_percent: tolerance, scale, cart, ...setup },
@@ -135,6 +141,8 @@ const priced = (hectares: number, masses: readonly number[] = morning): State =>
 export const states = {
   "one catch": today([6.4], 5),
   "one catch after other fills": of([...earlier, { fill: 4, masses: [6.4] }], 5),
+  "one catch beside other bins": of([{ masses: [6.02] }, ...otherBins], 3),
+  "two catches beside other bins": of([{ masses: [6.02, 5.91] }, ...otherBins], 3),
   "two catches": today([6.36, 6.48], 5),
   "two catches after other fills": of([...earlier, { fill: 4, masses: [6.36, 6.48] }], 3),
   "equal weights, no division": {
@@ -154,7 +162,7 @@ export const states = {
   }),
   "as many catches as there may be": today([6.36, 6.48, 6.56, 6.3, 6.42, 6.5, 6.34, 6.52], 0.5),
   "a scale too coarse": today([6, 6.5, 6, 6.5], 5, {
-    scale: { division: { value: 500, unit: "g" } },
+    scale: { division: { value: 500, unit: "g" }, capacity: { value: 40, unit: "kg" } },
   }),
   enough: today(eight, 3, { bins: [motorFor(160)] }),
   "enough, nothing to drive": today(eight, 3),

@@ -1,4 +1,4 @@
-import { randomStream } from "../../../src/numeric/random.ts";
+import { type RandomStream, randomStream } from "../../../src/numeric/random.ts";
 import { findingsIn, type Scene, simulateFill, usualScene } from "./simulate.ts";
 
 /** How often a clean fill raises a flag when its family is the fill. */
@@ -75,14 +75,19 @@ export function fillAlarm(
   for (let replicate = 0; replicate < replicates; replicate++) {
     const random = randomStream(seed, replicate);
     const sizes = [...Array.from({ length: earlierFills }, () => 4), catches];
-    const ownScene = () =>
-      sdOfLog === 0
-        ? scene
-        : { ...scene, scatter: scene.scatter * Math.exp(sdOfLog * random.normal()) };
-    const rows = sizes.flatMap((n, i) => simulateFill(ownScene(), i + 1, n, random));
+    const rows = sizes.flatMap((n, i) =>
+      simulateFill(ofOneFill(scene, sdOfLog, random), i + 1, n, random),
+    );
     if ((findingsIn(rows, scene).at(-1)?.inFill.length ?? 0) > 0) alarms++;
   }
   return alarms / replicates;
+}
+
+/** The scene of one fill, where fills scatter differently. */
+function ofOneFill(scene: Scene, sdOfLog: number, random: RandomStream): Scene {
+  return sdOfLog === 0
+    ? scene
+    : { ...scene, scatter: scene.scatter * Math.exp(sdOfLog * random.normal()) };
 }
 
 /** Table 3: clean logs of k fills of n catches. */
@@ -120,12 +125,13 @@ export function logAlarm(
   catches: number,
   replicates: number,
   seed: number,
+  sdOfLog = 0,
 ): LogAlarmCell {
   const count = { fill: 0, log: 0, only: 0, setAside: 0 };
   for (let replicate = 0; replicate < replicates; replicate++) {
     const random = randomStream(seed, replicate);
     const rows = Array.from({ length: fillsInLog }, (_, i) =>
-      simulateFill(scene, i + 1, catches, random),
+      simulateFill(ofOneFill(scene, sdOfLog, random), i + 1, catches, random),
     );
     const findings = findingsIn(rows.flat(), scene);
     if (findings.some(({ inFill }) => inFill.length > 0)) count.fill++;

@@ -119,6 +119,7 @@ export const setupKinds: Readonly<Record<string, string>> = {
   '"linear" or "quadratic"': '"linear" oder "quadratic"',
   'one of "book value", "last fill", "average of fills"':
     'einer der Werte "book value", "last fill", "average of fills"',
+  'one of "other bins", "none"': 'einer der Werte "other bins", "none"',
   "mass in kg, g, t, lb or oz": "Masse in kg, g, t, lb oder oz",
   "mass in kg, g, t, lb or oz, with an optional standard_uncertainty":
     "Masse in kg, g, t, lb oder oz, auf Wunsch mit standard_uncertainty",

@@ -21,7 +21,7 @@ export const usage: typeof english = {
   choices: (choices) => `möglich: ${choices}`,
   fallback: (value) => `Vorgabe: ${value}`,
   values: {
-    whom: "Wer",
+    whom: "Quelle",
     "bin:fill:catch": "Tank:Füllung:Probe",
     catches: "Proben",
     column: "Spalte",

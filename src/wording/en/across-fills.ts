@@ -40,7 +40,7 @@ export const acrossFills = {
       readonly ofFills: number | null;
     },
   ) =>
-    `Fill-to-fill spread: ${f.size}${f.range === null ? "" : ` (${f.level} interval ${f.range})`}${f.meters === 0 ? "" : `, told together with ${f.meters === 1 ? "1 other bin" : `${f.meters} other bins`}`}${f.ofFills === null ? "" : `, from ${fills(f.ofFills)}, each against its own level`}.`,
+    `Fill-to-fill spread: ${f.size}${f.range === null ? "" : ` (${f.level} interval ${f.range})`}${f.meters === 0 ? "" : `, told together with ${f.meters === 1 ? "one other bin" : `${f.meters} other bins`}`}${f.ofFills === null ? "" : `, from ${fills(f.ofFills)}, each against its own level`}.`,
   explainedByCatches: "Catch scatter alone explains that much.",
   withoutCatches: (rest: string) => `With catch scatter taken out, ${rest} remain.`,
   scatterUnknown: "Catch scatter is not known from these fills.",

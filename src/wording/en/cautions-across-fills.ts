@@ -17,7 +17,7 @@ export const cautionsAcrossFills = {
   "spread-at-boundary": (f: Facts<never, "upper">) =>
     `The fills differ no more than catch scatter explains. That means "not told apart", not "no difference"${f.upper === null ? "" : `: the spread may be up to ${f.upper}`}.`,
   "spread-lent": (f: Counts<"meters"> & Numbers<"df"> & { readonly sameProduct: boolean }) =>
-    `How much fills differ is told by this bin together with ${f.meters === 1 ? "1 other bin" : `${f.meters} other bins`}${f.sameProduct ? " of the same product" : ""}, relative to what each delivers (${nouns.degrees(f.df)}). Only the spread is borrowed, never the delivery.`,
+    `How much fills differ is told by this bin together with ${f.meters === 1 ? "one other bin" : `${f.meters} other bins`}${f.sameProduct ? " of the same product" : ""}, relative to what each delivers (${nouns.degrees(f.df)}). Only the spread is borrowed, never the delivery.`,
   "fills-wilder-than-bins": (p: string) =>
     `This bin's fills differ more than those of your other bins (${p}). Look at the figure by itself: the borrowed one may be too narrow here.`,
   "fills-calmer-than-bins": (p: string) =>

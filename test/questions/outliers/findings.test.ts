@@ -69,10 +69,10 @@ describe("a catch of an earlier fill", () => {
     findingsIn(present(quietFills[0]), fill, present(quietFills[2]), ...later);
 
   it("is history: by itself, among all catches, and beyond doubt, none of it asks for anything", () => {
-    expect(logWith(second(6.4)).map(standing)).toEqual([
+    expect(logWith(second(6.44)).map(standing)).toEqual([
       ["suspect-only-in-fill", "note", "to-know"],
     ]);
-    expect(logWith(second(6.475)).map(standing)).toEqual([
+    expect(logWith(second(6.5)).map(standing)).toEqual([
       ["suspect-in-earlier-fill", "note", "to-know"],
     ]);
     expect(logWith(second(6.6)).map(standing)).toEqual([["catch-set-aside", "doubt", "to-know"]]);
@@ -139,7 +139,7 @@ describe("two catches", () => {
       ...[1, 2, 4, 5, 6, 7].map((fill) => fillOf(fill, [6.06, 5.94, 6.0])),
       fillOf(3, [6 + apart / 2, 6 - apart / 2]),
     ];
-    expect(findingsIn(...pairs(0.34)).map(standing)).toEqual([
+    expect(findingsIn(...pairs(0.46)).map(standing)).toEqual([
       ["two-disagreed-earlier", "note", "to-know"],
     ]);
     const gone = findingsIn(...pairs(0.6));

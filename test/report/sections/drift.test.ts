@@ -3,6 +3,7 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { driftChart } from "../../../src/charts/drift.ts";
 import { readCatches } from "../../../src/data/read-catches.ts";
 import type { CatchLog } from "../../../src/data/types.ts";
+import { type Borrow, usualBorrowing } from "../../../src/model/lenders.ts";
 import { fitModel } from "../../../src/model/model.ts";
 import { type Drift, type DriftOptions, drift } from "../../../src/questions/drift.ts";
 import { repeatability } from "../../../src/questions/repeatability.ts";
@@ -48,8 +49,9 @@ function textOf(blocks: readonly Block[]): string {
   return JSON.stringify(blocks, (key, value) => (key === "spec" ? undefined : value));
 }
 
-function driftOfBin(bin: string): Drift {
-  const model = fitModel(present(logs.get("season")).catches, options);
+function driftOfBin(bin: string, borrow: Borrow = "other bins"): Drift {
+  const choices = { borrowing: { ...usualBorrowing, borrow } };
+  const model = fitModel(present(logs.get("season")).catches, options, choices);
   return drift(present(model.meters.find((meter) => meter.bin === bin)), options, model.meters);
 }
 
@@ -91,8 +93,8 @@ describe("sections on drift and repeatability", () => {
     expect(textOf(blocks)).toMatch(/Fills 1 to 5: .* Fills 6 to 9: .* the level in force/);
   });
 
-  it("say of a steady bin what would have been found, and how often a steady meter is not let be", () => {
-    const text = textOf(driftSection(driftOfBin("front"), words, "front"));
+  it("say of a steady bin by itself what would have been found, and how often a steady meter is not let be", () => {
+    const text = textOf(driftSection(driftOfBin("front", "none"), words, "front"));
     expect(text).toMatch(/steady so far, over 9 fills/);
     expect(text).toMatch(
       /A lasting shift of 5\s% since fill 5 would have shown by now in about \d of 10 such logs/,
@@ -210,9 +212,10 @@ describe("cautions on drift and repeatability", () => {
         nowhere,
       ),
       say["scatter-unusual"]({ ratio: 2.5, pValue: 0.01 }, nowhere),
-      say["no-scatter-to-compare"]({ catches: 1, earlierDf: 4 }, nowhere),
-      say["no-scatter-to-compare"]({ catches: 3, earlierDf: 0 }, nowhere),
-      say["no-scatter-to-compare"]({ catches: 3, earlierDf: 4 }, nowhere),
+      say["few-scatter-apart"]({ ratio: 2.5, pValue: 0.03 }, nowhere),
+      say["no-scatter-to-compare"]({ catches: 1, usualKnown: true }, nowhere),
+      say["no-scatter-to-compare"]({ catches: 3, usualKnown: false }, nowhere),
+      say["no-scatter-to-compare"]({ catches: 3, usualKnown: true }, nowhere),
     ];
     expect(new Set(sentences).size).toBe(sentences.length);
     for (const sentence of sentences) expect(sentence).toMatch(/^[A-Z0-9].*\.$/);
