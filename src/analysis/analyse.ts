@@ -93,10 +93,10 @@ export interface Analysis {
  *
  * @param log      catches as read
  * @param setup    tolerance, confidence, scale and the rest, as read; null: none
- * @param options  override the setup: level (default 0.95), tolerance (0.05), scaleDivisionKg (null: read from
- *                 the digits of the weights),
- *                 varianceLaw ("proportional"), comparison (products of one bin, spread by design, no margin), planning
- *                 (how further catches are planned), drift ("after every fill"; "never" for a trial with planned blocks)
+ * @param options  override the setup: level (default 0.95), tolerance (0.05), scaleDivisionKg (null: read from the
+ *                 digits of the weights), varianceLaw ("proportional"), comparison (products of one bin, spread by
+ *                 design, no margin), planning (how further catches are planned), drift ("after every fill"; "never" for a trial
+ *                 with planned blocks)
  * @throws         OptionError for an option that is unknown or out of range, or when every catch is left out
  */
 export function analyse(

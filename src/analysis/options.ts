@@ -55,7 +55,7 @@ export interface AnalysisOptions extends DeliveryOptions, OptionsOf<typeof analy
 
 /**
  * Fills in what is not given: an option counts before the setup, the setup before the default. The scale's division, which
- * has no default, is read from the digits of the log's weights (see `ApparentDivision`).
+ * has no default, is read from the digits of the log's weights.
  *
  * @param log  the catches that the options are for; null: planned before any, or no division is to be read
  * @throws OptionError for an unknown name, a level or tolerance outside (0, 1), a division not above zero, an

@@ -23,10 +23,11 @@ export interface ApparentDivision {
  * weighed who knows where, and say nothing. Neither do catches that are left out or name a division of their own, nor
  * weights of more than six figures.
  *
- * With fewer than four different weights the step is at most ten times the last place, since few weights may end alike by
- * chance. Weights that are all alike show no step: then it is the coarsest that could show them, at most five times the last
- * place. The last place itself would be too fine wherever a display moves in twos or fives, and the band of catches that
- * agree rests on nothing else.
+ * Fewer than four weights may end alike by chance, so that their step is at most ten times the last place; and no step is
+ * above a tenth of the lightest weight, which nobody would weigh on such a scale. Weights that are all alike show no step:
+ * then it is the coarsest that could show them, at most five times the last place. The last place itself would be too fine
+ * wherever a display moves in twos or fives, and the band of catches that agree rests on nothing else. Where not even that is
+ * a thousandth of the weight, their last digits are nobody's reading: no meter repeats so well.
  *
  * @param log  its weights as written; a catch without them is taken by the shortest decimal form of its masses in kg
  * @returns    in the unit that most weights were written in (of two as common, the coarser step); null with fewer than two
@@ -60,7 +61,7 @@ function weighingsOf({ catches, written = [] }: Pick<CatchLog, "catches" | "writ
     .map((one) => byRow.get(one.row) ?? writtenInKg(one));
 }
 
-/** More than anybody reads off a scale, and fewer than binary arithmetic spoils: 6.31 − 0.42 is 5.89 again. */
+/** More than anybody reads off a scale, and fewer than binary arithmetic spoils: 6.32 − 0.43 is 5.89 again. */
 const digitsKept = 12;
 
 function writtenInKg({ row, grossKg, tareKg, netKg }: Catch): WrittenWeights {
@@ -78,25 +79,31 @@ interface Weights {
 function readIn(unit: MassUnit, weighings: readonly WrittenWeights[]): ApparentDivision | null {
   const ofUnit = weighings.filter((one) => one.unit === unit);
   const weighed = ofUnit.filter(({ gross }) => gross !== null);
+  const grosses = figuresOf(weighed.map(({ gross }) => gross));
   const tares = figuresOf(weighed.map(({ tare }) => tare));
   const oneBag = tares.length > 1 && differentAmong(tares) === 1;
-  const shown = [...figuresOf(weighed.map(({ gross }) => gross)), ...(oneBag ? [] : tares)];
+  const shown = oneBag ? grosses : [...grosses, ...tares];
   const nets = figuresOf(ofUnit.map(({ gross, net }) => (gross === null ? net : null)));
   const all = [...shown, ...nets];
-  if (all.length < 2) return null;
+  const loads = [...grosses, ...nets];
+  if (all.length < 2 || loads.length === 0) return null;
   const kinds: readonly Weights[] = [
     { figures: shown, offset: false },
     { figures: nets, offset: true },
   ];
-  const steps = kinds.filter(({ figures }) => differentAmong(figures) > 1).map(stepOf);
-  const step = steps.length > 0 ? Math.min(...steps) : coarsestStepOf(all);
-  return {
-    divisionKg: convert(step, unit, "kg"),
-    step,
-    unit,
-    weights: all.length,
-    different: differentAmong(all),
-  };
+  const steps = kinds
+    .filter(({ figures }) => differentAmong(figures) > 1)
+    .map((weights) => stepOf(weights, loads));
+  const step = steps.length > 0 ? Math.min(...steps) : stepOfAlike(all);
+  return step === null
+    ? null
+    : {
+        divisionKg: convert(step, unit, "kg"),
+        step,
+        unit,
+        weights: all.length,
+        different: differentAmong(all),
+      };
 }
 
 /** No scale for catches shows more; a weight with more figures was worked out, and ends in nobody's steps. */
@@ -106,37 +113,51 @@ function figuresOf(texts: readonly (string | null)[]): readonly Figure[] {
   return texts.flatMap((text) => (text === null ? [] : (figureOf(text, mostFigures) ?? [])));
 }
 
-/** Fewer different weights than these may end alike by chance. */
+/** Fewer weights than these may end alike by chance. */
 const few = 4;
 const mostOfFew = 10n;
+const shareOfLightest = 10n;
 
-/** The step of weights that are not all alike. */
-function stepOf({ figures, offset }: Weights): number {
+/** The step of weights that are not all alike; the loads are those of them that are more than a bag. */
+function stepOf({ figures, offset }: Weights, loads: readonly Figure[]): number {
   const place = lastPlace(figures);
   const counts = countsOf(figures, place);
   const [first = 0n] = counts;
   const common = commonDivisor(offset ? counts.map((count) => count - first) : counts);
-  return numberOf(largestStep(common, new Set(counts).size < few ? mostOfFew : common), place);
+  const weights = countsOf(loads, place);
+  const step = largestStep(
+    common,
+    (one) =>
+      weights.every((weight) => one * shareOfLightest <= weight) &&
+      (figures.length >= few || one <= mostOfFew),
+  );
+  return numberOf(step, place);
 }
 
 const mostOfAlike = 5n;
 const shareOfAlike = 100n;
+const finestShareOfAlike = 1000n;
 
-/** The coarsest step of weights that are all alike. A whole number may be filled up with noughts; it bears a hundredth. */
-function coarsestStepOf(figures: readonly Figure[]): number {
+/**
+ * The coarsest step of weights that are all alike; null where it is too fine for any meter to repeat to. A whole number may be
+ * filled up with noughts, so that it bears a hundredth of itself.
+ */
+function stepOfAlike(figures: readonly Figure[]): number | null {
   const place = Math.max(0, lastPlace(figures));
-  const counts = countsOf(figures, place);
-  const common = commonDivisor(counts);
-  const share = place > 0 ? 0n : common / shareOfAlike;
-  return numberOf(largestStep(common, share > mostOfAlike ? share : mostOfAlike), place);
+  const common = commonDivisor(countsOf(figures, place));
+  const step = largestStep(
+    common,
+    (one) => one <= mostOfAlike || (place === 0 && one * shareOfAlike <= common),
+  );
+  return step * finestShareOfAlike < common ? null : numberOf(step, place);
 }
 
-/** The largest of 1, 2, 5, 10, 20, 50 … up to a limit that divides a number. */
-function largestStep(number: bigint, most: bigint): bigint {
+/** The largest of 1, 2, 5, 10, 20, 50 … that divides a number and is borne; 1 where none is. */
+function largestStep(number: bigint, isBorne: (step: bigint) => boolean): bigint {
   let largest = 1n;
-  for (let power = 1n; power <= most; power *= 10n)
+  for (let power = 1n; power <= number; power *= 10n)
     for (const step of [power, 2n * power, 5n * power])
-      if (step <= most && number % step === 0n) largest = step;
+      if (number % step === 0n && isBorne(step)) largest = step;
   return largest;
 }
 

@@ -33,9 +33,13 @@ export function lastPlace(figures: readonly Figure[]): number {
   return Math.max(...figures.map(({ decimals }) => decimals));
 }
 
-/** Figures as whole numbers of a place that none of them goes beyond. */
+/** Figures as whole numbers of a place; what is written beyond it is cut off. */
 export function countsOf(figures: readonly Figure[], place: number): readonly bigint[] {
-  return figures.map(({ digits, decimals }) => digits * 10n ** BigInt(place - decimals));
+  return figures.map(({ digits, decimals }) =>
+    decimals > place
+      ? digits / 10n ** BigInt(decimals - place)
+      : digits * 10n ** BigInt(place - decimals),
+  );
 }
 
 /** How many different numbers there are among figures; 6.1 and 6.10 are one. */

@@ -33,7 +33,7 @@ export type { CatchPoint, Delivery, DeliveryOptions, WeightedDelivery } from "./
  * @param fill     which fill; default the newest
  * @returns        kg/turn and kg; interval about this fill's delivery, and for the next catch of typical turns
  * Null when       one catch stands alone (caution one-catch); catches agree exactly and no division is known
- *                 (caution zero-scatter); the constant-mass check with fewer than 4 catches or turns within a factor 2
+ *                 (caution zero-scatter-unscaled); the constant-mass check with fewer than 4 catches or turns within a factor 2
  * Assumes         catches of a fill independent; scatter variance about proportional to turns. Coverage for other
  *                 laws: reports/coverage.md
  * Source          Cochran, Sampling Techniques (ratio estimators); GUM (JCGM 100:2008) F.2.2; Long & Ervin 2000 (HC3)

@@ -55,6 +55,27 @@ describe("evencatch check", () => {
     });
   });
 
+  it("names the division that is read from the weights where no setup gives one", async () => {
+    await inFolder(async (folder) => {
+      const rows = ["6.05", "5.90", "6.15"].map((net, i) => `1,pea,1,${i + 1},20,${net}`);
+      const path = await fileWith(folder, "catches.csv", [header, ...rows].join("\n"));
+      const { out } = await command("check", path);
+      expect(out).toMatch(
+        /look at Your weights end in steps of 50.g; taken as the scale's division/,
+      );
+      const { cautions } = JSON.parse((await command("check", path, "--json")).out);
+      expect(cautions).toContainEqual(
+        expect.objectContaining({
+          code: "division-read-from-digits",
+          facts: { divisionKg: 0.05, step: 0.05, unit: "kg", weights: 3, different: 3 },
+        }),
+      );
+      const text = '{"scale": {"division": {"value": 10, "unit": "g"}}}';
+      const setup = await fileWith(folder, "own.json", text);
+      expect((await command("check", path, "--setup", setup)).out).not.toContain("end in steps");
+    });
+  });
+
   it("checks a setup against the catches, and asks about a name that is nearly theirs", async () => {
     await inFolder(async (folder) => {
       const text = '{"bins": [{"bin": "9"}, {"bin": "frnt"}]}';

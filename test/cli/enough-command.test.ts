@@ -37,6 +37,41 @@ describe("evencatch enough", () => {
     expect(await ask("0.3%")).toContain("is not likely to be reached with 8 catches of at most");
   });
 
+  it("names the division it read from the weights, as report does, in every form of the question", async () => {
+    await inFolder(async (folder) => {
+      const rows = ["13.45", "13.20", "13.60"].map((net, i) => `1,pea,1,${i + 1},20,${net}`);
+      const text = ["bin,product,fill,catch,turns,net_lb", ...rows].join("\n");
+      const catches = await fileWith(folder, "catches.csv", text);
+      const said = "Scale division 0.05 lb (read from your figures; give your own in the setup).";
+      const report = await command("report", catches, "--units", "us", "--out", `${folder}/out`);
+      const asked = await command("enough", catches, "--units", "us");
+      const next = await command("enough", catches, "--units", "us", "--next");
+      for (const { out } of [report, asked, next]) expect(plain(out)).toContain(said);
+      const markdown = await readFile(join(folder, "out", "report.md"), "utf8");
+      expect(plain(markdown)).toContain("0.05 lb (read from your figures)");
+      expect(plain(markdown)).toContain("Your weights end in steps of 0.05 lb");
+      const german = await command("enough", catches, "--language", "de");
+      expect(plain(german.out)).toContain(
+        "Teilung der Waage 0,05 lb (aus Ihren Zahlen abgelesen; geben Sie Ihre in der Setup-Datei an).",
+      );
+
+      const json = async (...flags: string[]) =>
+        JSON.parse((await command("enough", catches, "--json", ...flags)).out);
+      const { scaleDivision } = JSON.parse(
+        await readFile(join(folder, "out", "report.json"), "utf8"),
+      );
+      expect(scaleDivision).toMatchObject({ from: "figures", read: { step: 0.05, unit: "lb" } });
+      for (const answer of [await json(), await json("--next")]) {
+        expect(answer.scaleDivision).toEqual(scaleDivision);
+        expect(answer.answers[0].catchesNeeded.options.scaleDivisionKg).toBe(
+          scaleDivision.read.divisionKg,
+        );
+      }
+      const planned = JSON.parse((await command("enough", "--json")).out);
+      expect(planned.scaleDivision).toEqual({ from: "unknown", read: null });
+    });
+  });
+
   it("names who gave the tolerance", async () => {
     const catches = demo("first-morning/catches.csv");
     const last = async (...flags: string[]) =>

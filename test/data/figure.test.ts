@@ -41,6 +41,7 @@ describe("numbers side by side", () => {
   it("are counted in the last place of any, and are the same whatever they are written with", () => {
     expect(lastPlace(some)).toBe(2);
     expect(countsOf(some, 2)).toEqual([610n, 610n, 1300n]);
+    expect(countsOf(some, 0)).toEqual([6n, 6n, 13n]);
     expect(differentAmong(some)).toBe(2);
     expect(differentAmong([])).toBe(0);
   });

@@ -45,6 +45,7 @@ export const leisurely: readonly string[] = [
   "test/samples.test.ts",
   "test/docs.test.ts",
   "test/analysis/coarse-scale.test.ts",
+  "test/bench/study/division.test.ts",
   "test/questions/trial-plan.test.ts",
   "test/bench/study/blocks.test.ts",
   "test/questions/outliers/named-tests.test.ts",

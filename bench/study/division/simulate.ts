@@ -1,8 +1,9 @@
 import { apparentDivision } from "../../../src/data/apparent-division.ts";
 import { makeCatch } from "../../../src/data/make-catch.ts";
 import type { Catch, WrittenWeights } from "../../../src/data/types.ts";
-import { newestFill } from "../../../src/model/meters.ts";
-import { estimateOf, fitModel } from "../../../src/model/model.ts";
+import { nothingPooled } from "../../../src/model/catch-scatter.ts";
+import { estimateFill } from "../../../src/model/fill-estimate.ts";
+import { metersOf } from "../../../src/model/meters.ts";
 import { type RandomStream, randomStream } from "../../../src/numeric/random.ts";
 
 /**
@@ -23,20 +24,21 @@ export interface DivisionCell {
 }
 
 export interface DivisionOutcome extends DivisionCell {
-  /** Share of fills whose interval holds the true delivery. */
-  readonly coverage: number;
-  /** Share of fills whose catches all weigh alike, and the coverage of those; null: there are none. */
+  /** Share of fills that get an interval, and how many of those hold the true delivery; null: there are none. */
+  readonly told: number;
+  readonly coverage: number | null;
+  /** Share of the intervals whose catches all weigh alike, and the coverage of those. */
   readonly alike: number;
   readonly coverageOfAlike: number | null;
-  /** Share of fills for which the step read is below the division, and above it. */
+  /** Share of the intervals for which the step read is below the division, and above it. */
   readonly below: number;
   readonly above: number;
-  /** Mean half-width over that with the division known. */
-  readonly width: number;
+  /** Mean of their half-widths over those with the division known; null: there are none. */
+  readonly width: number | null;
 }
 
 const turns = 20;
-const options = { level: 0.95, tolerance: 0.05 };
+const level = 0.95;
 
 /** Reads the division from the digits of many simulated fills, and counts how often their interval holds the truth. */
 export function simulateDivision(
@@ -45,16 +47,20 @@ export function simulateDivision(
   seed: number,
 ): DivisionOutcome {
   const stream = randomStream(seed);
-  const fills = Array.from({ length: replicates }, () => oneFill(cell, stream));
+  const fills = Array.from({ length: replicates }, () => oneFill(cell, stream)).filter(
+    (fill) => fill !== null,
+  );
   const alike = fills.filter(({ isAlike }) => isAlike);
   return {
     ...cell,
-    coverage: share(fills, ({ held }) => held) ?? 0,
-    alike: alike.length / replicates,
+    told: fills.length / replicates,
+    coverage: share(fills, ({ held }) => held),
+    alike: share(fills, ({ isAlike }) => isAlike) ?? 0,
     coverageOfAlike: share(alike, ({ held }) => held),
     below: share(fills, ({ steps }) => steps < 1) ?? 0,
     above: share(fills, ({ steps }) => steps > 1) ?? 0,
-    width: fills.reduce((sum, { width }) => sum + width, 0) / replicates,
+    width:
+      fills.length === 0 ? null : fills.reduce((sum, { width }) => sum + width, 0) / fills.length,
   };
 }
 
@@ -74,7 +80,8 @@ function share(
   return fills.length === 0 ? null : fills.filter(holds).length / fills.length;
 }
 
-function oneFill(cell: DivisionCell, stream: RandomStream): SimulatedFill {
+/** Null: no interval can be given. */
+function oneFill(cell: DivisionCell, stream: RandomStream): SimulatedFill | null {
   const delivery = 0.25 + 0.1 * stream.uniform();
   const bagKg = Math.round(1000 * (0.3 + 0.3 * stream.uniform())) / 1000;
   const weighed = Array.from({ length: cell.catches }, (_, i) => {
@@ -89,21 +96,25 @@ function oneFill(cell: DivisionCell, stream: RandomStream): SimulatedFill {
   });
   const catches = weighed.map(({ caught }) => caught);
   const read = apparentDivision({ catches, written: weighed.map(({ written }) => written) });
-  const found = halfWidthOn(catches, read?.divisionKg ?? null);
+  const found = estimateOn(catches, read?.divisionKg ?? null);
+  const known = estimateOn(catches, cell.divisionKg);
+  if (found === null || known === null) return null;
   return {
     isAlike: new Set(catches.map(({ netKg }) => netKg.toFixed(6))).size === 1,
-    held: Math.abs(found.value - delivery) <= found.halfWidth,
+    held: Math.abs(found.value - delivery) <= found.half,
     steps: Math.round((1000 * (read?.divisionKg ?? 0)) / cell.divisionKg) / 1000,
-    width: found.halfWidth / halfWidthOn(catches, cell.divisionKg).halfWidth,
+    width: found.half / known.half,
   };
 }
 
-function halfWidthOn(catches: readonly Catch[], scaleDivisionKg: number | null) {
-  const all = { ...options, scaleDivisionKg };
-  const [meter] = fitModel(catches, all).meters;
-  if (meter === undefined) return { value: 0, halfWidth: 0 };
-  const { estimate, halfWidth } = estimateOf(meter, newestFill(meter), all);
-  return { value: estimate.value, halfWidth: (halfWidth ?? 0) * estimate.value };
+function estimateOn(catches: readonly Catch[], scaleDivisionKg: number | null) {
+  const fill = metersOf(catches)[0]?.fills[0];
+  if (fill === undefined) return null;
+  const { value, interval } = estimateFill(fill, nothingPooled, {
+    level,
+    scaleDivisionKg,
+  }).estimate;
+  return interval?.upper == null ? null : { value, half: interval.upper - value };
 }
 
 /** One catch, and what was written of it; each catch has its own bag, but a known tare is that of one bag. */
