@@ -1,5 +1,4 @@
 import { at } from "../errors/at.ts";
-import { chiSquaredQuantile } from "../numeric/distributions/chi-squared.ts";
 import { normalDensity, normalLowerTail } from "../numeric/distributions/normal.ts";
 import {
   requireFinite,
@@ -8,6 +7,7 @@ import {
   requireWhole,
 } from "../numeric/domain.ts";
 import { gaussLegendreRule } from "../numeric/quadrature.ts";
+import { possibleSpreads, type Weighted } from "./possible-spreads.ts";
 
 /** Errors e_i = location + shared + own_i of several future cases that hang together. */
 export interface RepeatedLaw {
@@ -21,15 +21,6 @@ export interface RepeatedLaw {
   readonly sharedVariance: number;
 }
 
-/** A value of something unknown, with the weight it has in a mean. */
-interface Weighted {
-  readonly value: number;
-  readonly weight: number;
-}
-
-/** Probability panels for the unknown spread, fine towards both ends; eight nodes each leave an error below 1e-6. */
-const spreadPanels = [0, 1e-6, 1e-4, 3e-3, 0.05, 0.3, 0.7, 0.95, 0.997, 0.9999, 0.999999, 1];
-const nodesPerPanel = 8;
 /** The shared part is followed this many of its standard deviations out. */
 const farthest = 6.5;
 const sharedNodes = 40;
@@ -48,7 +39,7 @@ const sharedNodes = 40;
 export function chanceAnyBeyond(law: RepeatedLaw, limit: number): (count: number) => number {
   check(law, limit);
   const parts = sharedParts(law.sharedVariance);
-  const inside = possibleSpreads(law).flatMap(({ value: sigma, weight }) =>
+  const inside = possibleSpreads(law.spread, law.df).flatMap(({ value: sigma, weight }) =>
     parts.map((part) => ({
       log: logChanceInside(law.location / sigma + part.value, limit / sigma),
       weight: weight * part.weight,
@@ -68,19 +59,6 @@ function logChanceInside(center: number, limit: number): number {
   return Math.log1p(
     -Math.min(1, normalLowerTail(-limit - center) + normalLowerTail(center - limit)),
   );
-}
-
-/** Values the true spread may have, by equal steps of probability. */
-function possibleSpreads({ spread, df }: RepeatedLaw): readonly Weighted[] {
-  if (df === Number.POSITIVE_INFINITY) return [{ value: spread, weight: 1 }];
-  const { nodes, weights } = gaussLegendreRule(nodesPerPanel);
-  return spreadPanels.slice(1).flatMap((upper, i) => {
-    const half = (upper - at(spreadPanels, i)) / 2;
-    return Array.from(nodes, (node, j) => ({
-      value: spread * Math.sqrt(df / chiSquaredQuantile(upper - half + half * node, df)),
-      weight: half * at(weights, j),
-    }));
-  });
 }
 
 /** Values the shared part may have, in units of the spread. */

@@ -37,6 +37,36 @@ describe("generalized confidence limits", () => {
     expect(Math.abs(generalizedLimit(shares, 0.9) - present(bound))).toBeLessThan(0.005);
   });
 
+  it("of a spread without its scatter: integrate() and uniroot() in R", async () => {
+    const scatter = { standardDeviation: 0.015, df: 10 };
+    const [limit] = await evalR(
+      `below <- function(b) integrate(function(q) {
+         w <- 10 * 0.015^2 / qchisq(q, 10)
+         pchisq(4 * 0.02^2 / (b^2 + w), 4, lower.tail = FALSE)
+       }, 0, 1, rel.tol = 1e-9)$value
+       uniroot(function(b) below(b) - 0.9, c(0.001, 0.2), tol = 1e-12)$root`,
+    );
+    const laws = possibleLaws(sample, scatter);
+    const spread = generalizedLimit(
+      laws.map(({ scale }) => scale),
+      0.9,
+    );
+    expect(Math.abs(spread / present(limit) - 1)).toBeLessThan(0.03);
+    // The mean is as uncertain as if the scatter belonged to the fills.
+    const meanLimit = (of: typeof laws) =>
+      generalizedLimit(
+        of.map(({ location }) => location),
+        0.9,
+      );
+    expect(meanLimit(laws)).toBeGreaterThanOrEqual(meanLimit(possibleLaws(sample)));
+    expect(possibleLaws(sample, scatter)).toEqual(laws);
+  });
+
+  it("of figures of a spread that its scatter explains are still numbers", () => {
+    const scatter = { standardDeviation: 0.2, df: 10 };
+    for (const { scale } of possibleLaws(sample, scatter)) expect(scale).toBeGreaterThan(0);
+  });
+
   it("are the same for the same sample, and refuse what is no sample", () => {
     expect(possibleLaws(sample)).toEqual(possibleLaws(sample));
     expect(() => possibleLaws({ ...sample, df: 0 })).toThrow(NumericalError);
