@@ -30,8 +30,8 @@ export interface FoundChange {
   readonly after: number;
   /**
    * Change relative to the mean before; interval about "shift": ± the critical value of the largest |t| over the splits,
-   * not of t, because the place was looked for, times the spread within all stretches. Held in 95–98 % of simulated seasons
-   * in which a change was found (reports/drift-study.md, table 2).
+   * not of t, because the place was looked for, times the spread within all stretches. Held in 96–99 % of simulated seasons
+   * in which a change was found, with a lent spread too (reports/drift-study.md, table 2).
    */
   readonly size: Estimate<"fraction">;
   /** Averaged evidence with which it was found, so much to 1, and the limit for it; null: a differing fill stayed so. */

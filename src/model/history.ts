@@ -91,7 +91,7 @@ export interface HistoryChoices {
   readonly asked?: "after every fill" | "never";
   /** Default none. */
   readonly startsAfresh?: readonly FreshStart[];
-  /** What other meters say of the relative spread of fills; default nothing, this meter's own speaks. */
+  /** What other meters say of the relative spread of fills, now; default nothing, this meter's own speaks. */
   readonly prior?: SpreadPrior;
   /** Whether a fill holds a catch that is not believed, and so cannot confirm itself; default: no fill does. */
   readonly flagged?: (fill: Fill) => boolean;
@@ -99,7 +99,8 @@ export interface HistoryChoices {
 
 /**
  * Has this meter moved? One decision after every fill, of one estimate a fill in order of time (`replayShifts`): a pure
- * function of the log, so that yesterday's answer is that of the log without today.
+ * function of the fills and of what others lend. With the same prior, yesterday's answer is that of the log without today;
+ * what other meters of the log lend grows with it.
  *
  * @param level  confidence level of the sizes' intervals
  */

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Catch } from "../../src/data/types.ts";
+import { fillsTogether } from "../../src/model/across-fills.ts";
 import {
   type FreshStart,
   type HistoryChoices,
@@ -9,10 +10,12 @@ import {
   stretchInForce,
 } from "../../src/model/history.ts";
 import { usualBorrowing } from "../../src/model/lenders.ts";
+import { nothingLent } from "../../src/model/lent-scatter.ts";
 import { type Fill, metersOf } from "../../src/model/meters.ts";
 import { fitModel } from "../../src/model/model.ts";
 import { settingOf } from "../../src/model/rate-error.ts";
 import { randomStream } from "../../src/numeric/random.ts";
+import { logVariance } from "../../src/statistics/spread-votes.ts";
 import { aFill } from "../support/catches.ts";
 import { present } from "../support/reference.ts";
 import { votesInR } from "../support/votes-in-r.ts";
@@ -90,6 +93,85 @@ describe("the history of a meter that moved", () => {
     expect(numbers(at(8).beforeNewest)).toEqual([1, 2, 3, 4, 5, 6, 7]);
     expect(numbers(at(9).beforeNewest)).toEqual([7, 8]);
     expect(at(1).beforeNewest).toEqual([]);
+  });
+});
+
+describe("the history of a meter to which others lend their spread", () => {
+  const prior = { nu0: 2, s0Squared: 0.0214 ** 2 };
+  const at = (fills: number) => historyIn(logOf(shifted.slice(0, fills)), { prior });
+
+  it("has moved a fill later where that spread is wider than its own", () => {
+    expect(at(7).status).toBe("steady");
+    expect(at(8)).toMatchObject({ status: "steady", changes: [] });
+    expect(at(9).status).toBe("moved");
+    expect(present(at(9).moved)).toMatchObject({
+      since: { fill: 7 },
+      foundWith: 9,
+      fillsSince: 3,
+      limit: 6.09,
+    });
+    expect(at(10)).toMatchObject({ status: "steady", moved: null });
+  });
+
+  it("is the same for a log cut at any fill, while the others lend the same", () => {
+    for (let fills = 1; fills <= 10; fills++)
+      expect(at(fills).steps).toEqual(at(10).steps.slice(0, fills));
+  });
+
+  it("sizes the change with the spread of both together", () => {
+    const { size, before } = present(at(10).changes[0]);
+    // R 4.2.2: 0.002781973221 on 8 degrees of freedom within the two levels.
+    const squares = 8 * 0.002781973221 ** 2 + 2 * (0.0214 * before) ** 2;
+    const error = Math.sqrt((squares / 10) * (1 / 6 + 1 / 4)) / before;
+    expect(size.df).toBe(10);
+    expect(size.standardError).toBeCloseTo(error, 11);
+  });
+
+  it("asks of the second fill whether it differs, and settles it with the third", () => {
+    const early = (deliveries: readonly number[]) => historyIn(logOf(deliveries), { prior });
+    const two = early([0.3, 0.72]);
+    expect(two.status).toBe("fill differs");
+    expect(present(two.differs)).toMatchObject({ fill: 2, earlierFills: 1, catchesToConfirm: 4 });
+    expect(present(two.differs).difference.value).toBeCloseTo(0.72 / 0.3 - 1, 12);
+    expect(present(two.differs).difference.df).toBe(2);
+    expect(early([0.3, 0.36]).status).toBe("too few fills");
+    expect(early([0.3, 0.72, 0.304]).status).toBe("stood apart");
+    const stayed = early([0.3, 0.72, 0.71]);
+    expect(stayed.status).toBe("moved");
+    expect(present(stayed.moved)).toMatchObject({ since: { fill: 2 }, fillsBefore: 1 });
+    expect(present(present(stayed.moved).size.interval).lower).toBeGreaterThan(1);
+    expect(historyIn(logOf([0.3, 0.72])).status).toBe("too few fills");
+  });
+
+  it("keeps the next fill to the level in force, with that spread", () => {
+    const stretchesOf = at(10).stretches.map(({ fills }) => fills);
+    const outside = { from: "other bins", meters: 1, sameProduct: false } as const;
+    // One estimate on 2 degrees of freedom, with no heterogeneity, is that prior.
+    const vote = logVariance({ variance: ((0.0214 * 0.3) / 0.3176) ** 2, df: 2 });
+    const { nextFill, spread } = fillsTogether(stretchesOf, {
+      level,
+      scatter: nothingLent,
+      outside: { ...vote, ...outside },
+      divisionKg: null,
+      inTimeOrder: true,
+    });
+    // R 4.2.2.
+    expect(present(present(nextFill.interval).upper) - 0.3176).toBeCloseTo(0.009464601708, 11);
+    expect(spread.df).toBeCloseTo(10, 10);
+  });
+
+  it("tells other meters of its spread by the levels that its own fills show", () => {
+    const library = [8, 8].map((df) => ({
+      product: "wheat",
+      spread: { variance: 0.03 ** 2, df },
+      scatter: null,
+    }));
+    const borrowing = { ...usualBorrowing, library };
+    const [alone] = fitModel(logOf(shifted.slice(0, 8)), options).meters;
+    const [lent] = fitModel(logOf(shifted.slice(0, 8)), options, { borrowing }).meters;
+    expect(present(alone).history.status).toBe("moved");
+    expect(present(lent).history.status).toBe("steady");
+    expect(present(lent).record).toEqual(present(alone).record);
   });
 });
 
@@ -317,7 +399,7 @@ const asTold = (steps: MeterHistory["steps"]) =>
 
 const lentBySeasons = { borrowing: { ...usualBorrowing, library } };
 
-describe("the history of a meter to which others lend their spread", () => {
+describe("a history cut short, to which others lend their spread", () => {
   const at = (fills: number) =>
     present(fitModel(logOf(shifted.slice(0, fills)), options, lentBySeasons).meters[0]).history;
 

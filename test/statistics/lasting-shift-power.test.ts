@@ -1,7 +1,20 @@
+import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { NumericalError } from "../../src/errors/errors.ts";
 import { lastingShiftChance } from "../../src/statistics/lasting-shift-power.ts";
 import { present } from "../support/reference.ts";
+
+const file = new URL("../reference/trend/lasting-shift-power.json", import.meta.url);
+const { afters, rows }: Elsewhere = JSON.parse(readFileSync(file, "utf8"));
+
+interface Elsewhere {
+  readonly afters: readonly number[];
+  readonly rows: readonly {
+    readonly before: number;
+    readonly shift: number;
+    readonly found: readonly number[];
+  }[];
+}
 
 const at = (before: number, after: number, shift: number) =>
   lastingShiftChance({ before, after, shift });
@@ -14,6 +27,18 @@ describe("the chance that a lasting shift has been found", () => {
     expect(at(9, 2, 6)).toEqual({ chance: 0.95, bound: "about" });
   });
 
+  it("is that of another program, wherever it asked", () => {
+    expect(rows).toHaveLength(24);
+    for (const { before, shift, found } of rows)
+      found.forEach((chance, i) => {
+        const after = present(afters[i]);
+        // Two simulations, one of them in whole percent and with what is found before the shift closing the stretch.
+        // A shift of nothing is no plan: the smallest there is stands for it.
+        const here = present(at(before, after, Math.max(shift, 1e-9))).chance;
+        expect(Math.abs(here - chance), `${before}, ${after}, ${shift}`).toBeLessThan(0.015);
+      });
+  });
+
   it("lies between neighbours in each of the three, as far as the place between them", () => {
     expect(present(at(6, 6, 2.5)).chance).toBeCloseTo((0.5 + 0.87) / 2, 12);
     expect(present(at(5, 3, 3)).chance).toBeCloseTo((0.21 + 0.39) / 2, 12);
@@ -23,19 +48,18 @@ describe("the chance that a lasting shift has been found", () => {
     expect(present(at(5, 5, 2.5)).chance).toBeCloseTo(middle, 12);
   });
 
-  it("is a bound beyond the table, and unknown where no figure bounds it", () => {
+  it("is a bound beyond the table, and unknown with fewer before than the table has", () => {
     expect(at(14, 6, 3)).toEqual({ chance: 0.96, bound: "at least" });
     expect(at(9, 20, 3)).toEqual({ chance: 0.96, bound: "at least" });
     expect(at(6, 3, 11)).toEqual({ chance: 0.97, bound: "at least" });
-    expect(at(6, 3, 0.7)).toEqual({ chance: 0.15, bound: "at most" });
-    expect(at(14, 3, 0.7)).toBeNull();
+    expect(at(6, 3, 0.5)).toEqual({ chance: (0.02 + 0.05) / 2, bound: "about" });
     expect(at(2, 6, 4)).toBeNull();
   });
 
   it("grows with the values before, the values since and the shift", () => {
     const grid = [3, 4, 5, 6, 7, 8, 9].flatMap((before) =>
       [1, 2, 3, 4, 5, 6].flatMap((after) =>
-        [2, 2.6, 3, 3.7, 4, 5, 6].map((shift) => ({ before, after, shift })),
+        [0.2, 1, 1.6, 2, 2.6, 3, 3.7, 4, 5, 6].map((shift) => ({ before, after, shift })),
       ),
     );
     const chance = (plan: (typeof grid)[number]) => present(lastingShiftChance(plan)).chance;

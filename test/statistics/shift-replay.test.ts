@@ -57,6 +57,72 @@ describe("the replay of a series that shifts", () => {
   });
 });
 
+describe("the replay with a spread that others lend", () => {
+  // R 4.2.2, with ν0 = 2 and s0 = .0214·.3 in the values' unit; the replay has it relative to the mean of the stretch.
+  const withLent = (values: readonly number[]) =>
+    replayShifts(values, [], { nu0: 2, s0Squared: ((0.0214 * 0.3) / mean(values)) ** 2 });
+  const newestOf = (count: number) => present(withLent(shifted.slice(0, count)).steps.at(-1));
+
+  it("takes a fill more to say so where the lent spread is wider than the series' own", () => {
+    expect(newestOf(7).newest?.pValue).toBeCloseTo(0.008535758165, 12);
+    expect(newestOf(7).newest?.df).toBe(7);
+    expect(newestOf(8)).toMatchObject({ outcome: "steady", lasting: { limit: 6.12 } });
+    expect(newestOf(8).lasting?.evidence).toBeCloseTo(5.961351132, 9);
+    expect(newestOf(9)).toMatchObject({ outcome: "moved", lasting: { limit: 6.09, before: 6 } });
+    expect(newestOf(9).lasting?.evidence).toBeCloseTo(14.16292037, 8);
+    expect(placesOf(withLent(shifted.slice(0, 9)))).toEqual([
+      [0, 1, 2, 3, 4, 5],
+      [6, 7, 8],
+    ]);
+  });
+
+  it("has a closed stretch join what is lent", () => {
+    const prior = { nu0: 2, s0Squared: 0.0214 ** 2 };
+    const { steps } = replayShifts(shifted, [], prior);
+    // By hand: ν0′ = 2 + 5, and the tenth value against three on 7 + 2 degrees of freedom.
+    const joined = 2 * 0.0214 ** 2 + 5 * (sampleStandardDeviation(calm) / mean(calm)) ** 2;
+    const earlier = shifted.slice(6, 9);
+    const level = mean(shifted.slice(6));
+    const own = 2 * (sampleStandardDeviation(earlier) / level) ** 2;
+    const error = Math.sqrt(((joined + own) / 9) * (1 + 1 / 3));
+    const statistic = (0.3201 - mean(earlier)) / level / error;
+    expect(present(steps[8]).outcome).toBe("moved");
+    expect(present(steps[9]).newest?.df).toBe(9);
+    expect(present(steps[9]).newest?.statistic).toBeCloseTo(statistic, 10);
+  });
+
+  it("asks of the second value already, and settles it by the first alone", () => {
+    const prior = { nu0: 2.002518791, s0Squared: 0.02137725599 ** 2 };
+    const two = replayShifts([0.3, 0.7], [], prior);
+    const { newest } = present(two.steps[1]);
+    // By hand: 0.4 of a mean of 0.5 against s0·√2.
+    const statistic = 0.8 / (0.02137725599 * Math.SQRT2);
+    expect(newest?.statistic).toBeCloseTo(statistic, 10);
+    expect(newest?.pValue).toBeCloseTo(studentTTwoSided(statistic, 2.002518791), 12);
+    expect(outcomes(two)).toEqual(["too few", "differs"]);
+    const back = replayShifts([0.3, 0.7, 0.303], [], prior);
+    expect(outcomes(back)[2]).toBe("too few");
+    expect(placesOf(back)).toEqual([[0, 2]]);
+    expect(back.apart).toEqual([{ place: 1, settledAt: 2 }]);
+    const stayed = replayShifts([0.3, 0.7, 0.69], [], prior);
+    expect(outcomes(stayed)[2]).toBe("moved");
+    expect(placesOf(stayed)).toEqual([[0], [1, 2]]);
+  });
+
+  it("waits for the third value where what is lent has less than a degree of freedom", () => {
+    const { steps } = replayShifts([0.3, 0.7, 0.31], [], { nu0: 0.9, s0Squared: 0.0004 });
+    expect(present(steps[1]).newest).toBeNull();
+    expect(present(steps[2]).newest?.df).toBeCloseTo(1.9, 12);
+  });
+
+  it("judges values that agree exactly by what is lent", () => {
+    const { steps } = replayShifts([0.3, 0.3, 0.3, 0.3, 0.36], [], { nu0: 4, s0Squared: 0.0001 });
+    expect(present(steps[3])).toMatchObject({ outcome: "steady" });
+    expect(present(steps[3]).lasting).not.toBeNull();
+    expect(present(steps[4]).outcome).toBe("differs");
+  });
+});
+
 describe("a value that differs", () => {
   it("stood apart when the next one is back, and is left out from then on", () => {
     const replay = replayShifts([...calm, 0.34, 0.2995, 0.3005]);
