@@ -11,6 +11,7 @@ const lines: Readonly<Record<Exclude<keyof Say, "inTheWay" | "ownFault">, (say: 
   report: (say) => say.report("out/report.html"),
   sheet: (say) => say.sheet("trial/sheet.csv"),
   setupFound: (say) => say.setupFound("farm/setup.json"),
+  readAs: (say) => say.readAs([{ turns: "20", mass: "6.3 kg" }]),
   tooFewProducts: (say) => say.tooFewProducts("Raps"),
   kept: (say) => say.kept({ folder: "f/g", names }),
   nothingWritten: (say) => say.nothingWritten("f/g"),
@@ -18,7 +19,7 @@ const lines: Readonly<Record<Exclude<keyof Say, "inTheWay" | "ownFault">, (say: 
   andMore: (say) => say.andMore({ names, more: 12 }),
 };
 const facts =
-  /out\/report\.html|trial\/sheet\.csv|farm\/setup\.json|Raps|a\.md, b\/c\.json|f\/g|EACCES|12|manifest\.json|--[a-z-]+|evencatch/g;
+  /out\/report\.html|trial\/sheet\.csv|farm\/setup\.json|Raps|a\.md, b\/c\.json|f\/g|EACCES|12|manifest\.json|--[a-z-]+|evencatch|20|6\.3 kg/g;
 
 const { command: en } = english();
 const { command: de } = german();

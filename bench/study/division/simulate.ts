@@ -1,7 +1,7 @@
 import { apparentDivision } from "../../../src/data/apparent-division.ts";
 import { makeCatch } from "../../../src/data/make-catch.ts";
 import type { Catch, WrittenWeights } from "../../../src/data/types.ts";
-import { nothingPooled } from "../../../src/model/catch-scatter.ts";
+import { nothingLent } from "../../../src/model/lent-scatter.ts";
 import { estimateFill } from "../../../src/model/fill-estimate.ts";
 import { metersOf } from "../../../src/model/meters.ts";
 import { type RandomStream, randomStream } from "../../../src/numeric/random.ts";
@@ -110,7 +110,7 @@ function oneFill(cell: DivisionCell, stream: RandomStream): SimulatedFill | null
 function estimateOn(catches: readonly Catch[], scaleDivisionKg: number | null) {
   const fill = metersOf(catches)[0]?.fills[0];
   if (fill === undefined) return null;
-  const { value, interval } = estimateFill(fill, nothingPooled, {
+  const { value, interval } = estimateFill(fill, nothingLent, {
     level,
     scaleDivisionKg,
   }).estimate;

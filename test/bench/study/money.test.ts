@@ -84,11 +84,13 @@ describe("the rules studied", () => {
           return disagree === null && !isFlagged(meter.screening, fill);
         });
         if (!clean) continue;
+        const asOne = { fewest: 1, phi: 1 };
+        const stopping = { own: { fewest: 2, phi: 1 }, withOtherBins: asOne, withOtherFills: asOne };
         const asked = (toleranceFrom: "default" | "option") =>
           afterwards.map((meter) =>
             catchesNeeded(
               meter,
-              catchesNeededOptions(model, { prices, toleranceFrom, fewestPooled: 1 }),
+              catchesNeededOptions(model, { prices, toleranceFrom, stopping }),
             ),
           );
         const endedAt = (toleranceFrom: "default" | "option") => {
