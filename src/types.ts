@@ -46,6 +46,7 @@ export type {
   AssumedSetting,
   AssumedValue,
   FormerAssumedValue,
+  SpreadBasis,
   WithFormerNames,
 } from "./model/rate-error.ts";
 export type { FillFinding } from "./model/screening/finding.ts";
@@ -69,7 +70,13 @@ export type {
 } from "./questions/catches-needed/plans.ts";
 export type { Knowledge, Standing } from "./questions/catches-needed/result.ts";
 export type { CostChoices, CostOptions, Prices } from "./questions/cost/options.ts";
-export type { BreakEven, CostPoint, LossOfError, MissingPrice } from "./questions/cost/result.ts";
+export type {
+  BreakEven,
+  CostPoint,
+  LossOfError,
+  MissingPrice,
+  SkippedLoss,
+} from "./questions/cost/result.ts";
 export type { ConstantMassCheck } from "./questions/delivery/constant-mass.ts";
 export type { LinePoint } from "./questions/delivery/line.ts";
 export type { CatchPoint, WeightedDelivery } from "./questions/delivery/result.ts";

@@ -31,6 +31,8 @@ export interface BetweenComponent {
   readonly atBoundary: boolean;
   /** Share of the variance of one catch of typical turns that is the fill's. */
   readonly intraclassCorrelation: number;
+  /** What was taken out: the standard deviation that catch scatter adds to the fills' deliveries, kg/turn. */
+  readonly catchScatter: { readonly value: number; readonly df: number };
 }
 
 /** What a meter's fills say together about the mean over fills and about the next fill. */
@@ -184,6 +186,7 @@ function betweenComponent(
     unit: "kg/turn",
     atBoundary: variance === 0,
     intraclassCorrelation: whole > 0 ? variance / whole : 0,
+    catchScatter: { value: Math.sqrt(ofCatches), df: scatter.df },
   };
 }
 

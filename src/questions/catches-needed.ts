@@ -7,6 +7,7 @@ import {
   numberOfCatches,
   stopsAt,
 } from "../model/next-catch.ts";
+import { leastChanceOfSkip } from "../model/skip-chance.ts";
 import { relativeHalfWidth } from "../model/with-all-catches.ts";
 import { requireModelOptions } from "../results/options.ts";
 import { neededCautions } from "./catches-needed/cautions.ts";
@@ -138,7 +139,9 @@ function standingOf(basis: Knowledge, aim: CatchAim): Standing {
 
 function skippedFill(meter: MeterModel | null) {
   if (meter === null) return null;
-  const { nextFill } = meter.across;
+  const { nextFill, spread } = meter.across;
   const halfWidth = relativeHalfWidth(nextFill);
-  return halfWidth === null || nextFill.df === null ? null : { halfWidth, df: nextFill.df };
+  return halfWidth === null || nextFill.df === null
+    ? null
+    : { halfWidth, df: nextFill.df, leastChance: leastChanceOfSkip(spread) };
 }

@@ -45,4 +45,11 @@ describe("what sentences tell of simulations", () => {
       heavyTails: rangeOf(convincing("heavy")).highest,
     });
   });
+
+  it("is what the study of skipping holds", () => {
+    const { alike } = read("skipping-study") as { alike: { boundHolds: number }[] };
+    expect(studied.boundsOfAlikeFills).toBe(
+      rangeOf(alike.map(({ boundHolds }) => boundHolds)).lowest,
+    );
+  });
 });
