@@ -60,6 +60,7 @@ export type {
   AssumedSetting,
   AssumedValue,
   FormerAssumedValue,
+  SpreadBasis,
   WithFormerNames,
 } from "./model/rate-error.ts";
 export type { FillFinding } from "./model/screening/finding.ts";
@@ -89,7 +90,13 @@ export type {
   Standing,
 } from "./questions/catches-needed/result.ts";
 export type { CostChoices, CostOptions, Prices } from "./questions/cost/options.ts";
-export type { BreakEven, CostPoint, LossOfError, MissingPrice } from "./questions/cost/result.ts";
+export type {
+  BreakEven,
+  CostPoint,
+  LossOfError,
+  MissingPrice,
+  SkippedLoss,
+} from "./questions/cost/result.ts";
 export type { ConstantMassCheck } from "./questions/delivery/constant-mass.ts";
 export type { LinePoint } from "./questions/delivery/line.ts";
 export type { CatchPoint, WeightedDelivery } from "./questions/delivery/result.ts";

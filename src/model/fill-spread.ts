@@ -41,6 +41,8 @@ export interface BetweenComponent {
   readonly atBoundary: boolean;
   /** Share of the variance of one catch of typical turns that is the fill's. */
   readonly intraclassCorrelation: number;
+  /** What was taken out: the standard deviation that catch scatter adds to the fills' deliveries, kg/turn. */
+  readonly catchScatter: { readonly value: number; readonly df: number };
 }
 
 /** Divisions of all catches over their turns, kg/turn; an unknown one counts as none. */
@@ -133,6 +135,7 @@ export function betweenComponent(
     unit: "kg/turn",
     atBoundary: variance === 0,
     intraclassCorrelation: whole > 0 ? variance / whole : 0,
+    catchScatter: { value: Math.sqrt(ofCatches), df: scatter.df },
   };
 }
 

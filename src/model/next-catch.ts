@@ -11,6 +11,7 @@ import {
   varianceAfter,
   type WidthRule,
 } from "./known-width.ts";
+import { fewestDfToPriceSkip, statedChance } from "./skip-chance.ts";
 
 /** What catches are taken for, and where they end. */
 export interface CatchAim extends WidthRule {
@@ -51,6 +52,8 @@ export interface CurvePoint {
   readonly chance: number | null;
   /** Chance that the rate is off by more than the tolerance with the drive set by these catches; null: unknown. */
   readonly chanceOffTolerance: number | null;
+  /** The least that chance is stated, where few earlier fills alone speak; null: anything. */
+  readonly leastChance: number | null;
 }
 
 /** How well the fill's delivery is known after 0, 1, 2, … catches: the one curve. */
@@ -65,6 +68,8 @@ export interface SkippedFill {
   /** Relative half-width of the band for the next fill. */
   readonly halfWidth: number;
   readonly df: number;
+  /** The least chance that may be stated of it; null: any. */
+  readonly leastChance: number | null;
 }
 
 /**
@@ -231,10 +236,14 @@ function pointAfter(state: KnownState, plan: Plan, aim: CatchAim): CurvePoint {
     halfWidthAssured: known ? halfWidthAtChance(state, plan, aim.assurance, plain) : null,
     chance: known ? chanceAfter(state, plan, aim) : null,
     chanceOffTolerance: known ? chanceOff(halfWidth, df, aim) : null,
+    leastChance: null,
   };
 }
 
+/** The chance is the one that skipping is asked for, and no more is said of it than there. */
 function skippedPoint(skipped: SkippedFill | null, aim: CatchAim): CurvePoint {
+  const priced = skipped !== null && skipped.df >= fewestDfToPriceSkip ? skipped : null;
+  const leastChance = priced?.leastChance ?? null;
   return {
     catches: 0,
     further: 0,
@@ -242,6 +251,10 @@ function skippedPoint(skipped: SkippedFill | null, aim: CatchAim): CurvePoint {
     halfWidth: skipped?.halfWidth ?? null,
     halfWidthAssured: null,
     chance: null,
-    chanceOffTolerance: skipped === null ? null : chanceOff(skipped.halfWidth, skipped.df, aim),
+    chanceOffTolerance:
+      priced === null
+        ? null
+        : statedChance(chanceOff(priced.halfWidth, priced.df, aim), leastChance),
+    leastChance,
   };
 }

@@ -4,9 +4,16 @@ import { listed, parts } from "../results/options.ts";
 import type { ErrorLaw } from "../statistics/expected-loss.ts";
 import type { NormalSample } from "../statistics/normal-sample.ts";
 import { mean } from "../statistics/summary.ts";
+import {
+  type InnerScatter,
+  lawsWithoutScatter,
+  type WeightedLaw,
+} from "../statistics/without-scatter.ts";
 import type { FillsTogether } from "./across-fills.ts";
+import type { BetweenComponent } from "./fill-spread.ts";
 import { type MeterHistory, stretchInForce } from "./history.ts";
 import { deliveriesOf, type Meter } from "./meters.ts";
+import { leastChanceOfSkip } from "./skip-chance.ts";
 
 /** What the drive is left at when no catch is made. */
 export type AssumedValue =
@@ -115,37 +122,84 @@ export function asRateError(
   };
 }
 
+/** Whether catch scatter counts as spread of fills. */
+export type SpreadBasis = "as measured" | "without catch scatter";
+
+/** What the fills say of the rate error of the next one, the drive left at a value. */
+export interface NextFillError {
+  /**
+   * Location (b̄ − A)/A and scale s_b·√(1 + 1/k)/A with Student's t on the degrees of freedom of s_b, A being the value and
+   * k the fills of the level in force. The spread holds the catch scatter of the fills too, so it errs on the wide side.
+   */
+  readonly law: ErrorLaw;
+  /**
+   * The rate errors these fills would have had, as a sample of all fills: mean b̄/A − 1 and spread s_b/A on its own degrees
+   * of freedom, which earlier levels, or other meters, may lend.
+   */
+  readonly fills: NormalSample;
+  /** The part of the spread that catch scatter is, which expectations leave out; null: not known, or none. */
+  readonly catchScatter: CatchScatterInside | null;
+  /** The least chance that may be stated of it; null: any. */
+  readonly leastChance: number | null;
+}
+
+export interface CatchScatterInside extends InnerScatter {
+  /** Of the variance between the fills' deliveries, at most 1. */
+  readonly share: number;
+  /** More than half of that variance: what the spread as measured says of fills is then mostly about catches. */
+  readonly isMost: boolean;
+}
+
+const most = 0.5;
+
 /**
- * How the rate error of the next fill is distributed when the drive is left at a value A: location (b̄ − A)/A and scale
- * s_b·√(1 + 1/k)/A with Student's t on the degrees of freedom of s_b, k being the fills of the level in force. The spread
- * holds the catch scatter of the fills too, so it errs on the wide side.
+ * How the rate error of the next fill is distributed when the drive is left at a value A.
  *
  * @returns null when nothing is known of how fills differ
  */
-export function nextFillErrorLaw({ nextFill }: FillsTogether, setTo: number): ErrorLaw | null {
+export function nextFillError(
+  { fills, nextFill, spread, between }: FillsTogether,
+  setTo: number,
+): NextFillError | null {
   const { value, standardError, df } = nextFill;
-  if (standardError === null || df === null) return null;
-  return { location: (value - setTo) / setTo, scale: standardError / setTo, df };
+  const deviation = spread.standardDeviation?.value ?? 0;
+  if (standardError === null || df === null || deviation === 0) return null;
+  const location = (value - setTo) / setTo;
+  return {
+    law: { location, scale: standardError / setTo, df },
+    fills: { mean: location, standardDeviation: deviation / setTo, n: fills, df: spread.df },
+    catchScatter: between === null ? null : scatterInside(between, deviation, setTo),
+    leastChance: leastChanceOfSkip(spread),
+  };
+}
+
+function scatterInside(
+  { catchScatter }: BetweenComponent,
+  deviation: number,
+  setTo: number,
+): CatchScatterInside | null {
+  const { value, df } = catchScatter;
+  if (value === 0) return null;
+  const share = Math.min(1, (value / deviation) ** 2);
+  return { standardDeviation: value / setTo, df, share, isMost: share > most };
 }
 
 /**
- * The rate errors the fills of the level in force would have had with the drive left at a value A, as a sample of all
- * fills: mean b̄/A − 1 and spread s_b/A on its own degrees of freedom, which earlier levels, or other meters, may lend.
- *
- * @returns null when nothing is known of how fills differ
+ * The laws over which an expected error is taken: without the catch scatter, where that is known. Counted as spread it
+ * makes the expected error of a calm meter about twice the true one (reports/skipping-study.md). Chances count it all the
+ * same: far out they hang on how large the spread may be, which few fills do not tell.
  */
-export function fillErrorSample(
-  { fills, nextFill, spread }: FillsTogether,
-  setTo: number,
-): NormalSample | null {
-  const deviation = spread.standardDeviation?.value ?? 0;
-  if (deviation === 0 || nextFill.standardError === null) return null;
-  return {
-    mean: (nextFill.value - setTo) / setTo,
-    standardDeviation: deviation / setTo,
-    n: fills,
-    df: spread.df,
-  };
+export function lawsOfExpectation({
+  law,
+  fills,
+  catchScatter,
+}: NextFillError): readonly WeightedLaw[] {
+  return catchScatter === null ? [{ law, weight: 1 }] : lawsWithoutScatter(fills, catchScatter);
+}
+
+/** @returns what `lawsOfExpectation` count as spread of fills */
+export function basisOfExpectation({ catchScatter }: NextFillError): SpreadBasis {
+  return catchScatter === null ? "as measured" : "without catch scatter";
 }
 
 function bookValue(kgPerTurn: number): number {

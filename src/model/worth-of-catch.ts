@@ -1,4 +1,4 @@
-import type { ErrorLaw } from "../statistics/expected-loss.ts";
+import { meanOver, type WeightedLaw } from "../statistics/without-scatter.ts";
 import { expectedLoss, type FillPrices } from "./fill-prices.ts";
 import { dfAfter, type KnownState } from "./known-width.ts";
 import { errorAfter } from "./next-catch.ts";
@@ -76,17 +76,17 @@ export function catchesThatPay(state: KnownState, pricing: CatchPricing): number
  * Does leaving the fill to come uncaught cost less than the best number of catches? The error left alone has the law of
  * the next fill, that after m catches is centred with the standard error they leave, m from 1 to the most.
  *
- * @param law    rate error of the fill left alone
+ * @param laws   of the rate error of the fill left alone, and how much each counts
  * @param state  of the fill before its first catch
  * @returns      null where either has no bound
  */
 export function worthOfSkipping(
-  law: ErrorLaw,
+  laws: readonly WeightedLaw[],
   state: KnownState,
   { prices, turns, mostCatches }: CatchPricing,
 ): WorthOfSkipping | null {
   const { hectares, perCatch, toSetUp, response } = prices;
-  const left = expectedLoss(law, response);
+  const left = meanOver(laws, (law) => expectedLoss(law, response));
   const options = Array.from({ length: mostCatches }, (_, i) => i + 1).flatMap((catches) => {
     const error = errorAfter(state, { further: catches, turns });
     const loss = error === null ? null : expectedLoss({ location: 0, ...error }, response);

@@ -8,6 +8,7 @@ import {
   numberOfCatches,
   stopsAt,
 } from "../model/next-catch.ts";
+import { leastChanceOfSkip } from "../model/skip-chance.ts";
 import { relativeHalfWidth } from "../model/t-estimate.ts";
 import type { WorthOfCatch } from "../model/worth-of-catch.ts";
 import { requireModelOptions } from "../results/options.ts";
@@ -179,7 +180,9 @@ function standingOf(
 
 function skippedFill(meter: MeterModel | null) {
   if (meter === null) return null;
-  const { nextFill } = meter.across;
+  const { nextFill, spread } = meter.across;
   const halfWidth = relativeHalfWidth(nextFill);
-  return halfWidth === null || nextFill.df === null ? null : { halfWidth, df: nextFill.df };
+  return halfWidth === null || nextFill.df === null
+    ? null
+    : { halfWidth, df: nextFill.df, leastChance: leastChanceOfSkip(spread) };
 }

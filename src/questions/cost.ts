@@ -2,13 +2,14 @@ import { stateOfNextFill } from "../model/known-state.ts";
 import { newestFill } from "../model/meters.ts";
 import type { MeterModel } from "../model/model.ts";
 import { errorAfter } from "../model/next-catch.ts";
-import { fillErrorSample, nextFillErrorLaw, settingOf } from "../model/rate-error.ts";
+import { type NextFillError, nextFillError, settingOf } from "../model/rate-error.ts";
 import { requireModelOptions } from "../results/options.ts";
 import { breakEvens, firstToPay } from "./cost/break-even.ts";
 import { costCautions } from "./cost/cautions.ts";
-import { lossOf, lossUnknown } from "./cost/loss.ts";
+import { lossOf, lossUnknown, lossWhenSkipping } from "./cost/loss.ts";
 import { catchingCost, missingPrices } from "./cost/prices.ts";
 import type { Cost, CostOptions, CostPoint, Prices } from "./cost/result.ts";
+import { skippedLoss } from "./cost/skipped.ts";
 
 export type {
   BreakEven,
@@ -18,6 +19,7 @@ export type {
   LossOfError,
   MissingPrice,
   Prices,
+  SkippedLoss,
 } from "./cost/result.ts";
 
 const flatness = 0.05;
@@ -27,7 +29,8 @@ const flatness = 0.05;
  *
  * Expected loss of the rate error e = μ + σ·t(ν) under the response given: linear, cost of a percent too heavy times
  * E max(e, 0) plus cost of a percent too light times E max(−e, 0); quadratic, curvature times E e². For 0 catches the law
- * is that of the next fill with the drive left at the assumed value; for m >= 1 it is centred, with the width of the
+ * is that of the next fill with the drive left at the assumed value, catch scatter taken out of the spread of fills as
+ * in `skipping`; for m >= 1 it is centred, with the width of the
  * next-catch curve. To this the price of the catches is added, spread over the area of a fill. Break-even area: cost
  * of the catches ÷ (loss when skipping − loss with them), as a range from the generalized confidence
  * limits of the loss when skipping, 5 and 90 %: mean and spread of the fills are both uncertain.
@@ -48,7 +51,8 @@ export function cost(meter: MeterModel, options: CostOptions): Cost {
   const { prices } = options;
   const setting = settingOf(options.assumed, meter).nextKgPerTurn;
   const catchesToday = newestFill(meter).totals.catches;
-  const points = pointsOf(meter, setting, options, catchesToday);
+  const skipped = nextFillError(meter.across, setting);
+  const points = pointsOf(meter, skipped, options, catchesToday);
   const breakEven = breakEvens(points, prices);
   return {
     kind: "cost",
@@ -59,6 +63,7 @@ export function cost(meter: MeterModel, options: CostOptions): Cost {
     setToKgPerTurn: setting,
     missing: missingPrices(prices),
     points,
+    skipping: skippedLoss(skipped, points, prices),
     cheapest: cheapestOf(points),
     breakEvens: breakEven,
     paysFrom: firstToPay(breakEven),
@@ -68,24 +73,21 @@ export function cost(meter: MeterModel, options: CostOptions): Cost {
 
 function pointsOf(
   meter: MeterModel,
-  setting: number,
+  skipped: NextFillError | null,
   options: CostOptions,
   catchesToday: number,
 ): readonly CostPoint[] {
   const { prices } = options;
-  const lawAfter = (catches: number) => {
+  const lossWithout = () => (skipped === null ? lossUnknown : lossWhenSkipping(skipped, prices));
+  const lossAfter = (catches: number) => {
     const error =
       state === null ? null : errorAfter(state, { further: catches, turns: meter.turnsPerCatch });
-    return error === null ? null : { location: 0, ...error };
+    return error === null ? lossUnknown : lossOf({ location: 0, ...error }, prices);
   };
   const most = Math.max(options.mostCatches, catchesToday + 1);
   const state = stateOfNextFill(meter, options);
   return Array.from({ length: most + 1 }, (_, catches) => {
-    const law = catches === 0 ? nextFillErrorLaw(meter.across, setting) : lawAfter(catches);
-    const loss =
-      law === null
-        ? lossUnknown
-        : lossOf(law, prices, catches === 0 ? fillErrorSample(meter.across, setting) : null);
+    const loss = catches === 0 ? lossWithout() : lossAfter(catches);
     const catchingPerHectare = perHectare(catchingCost(catches, prices), prices);
     const total = added(loss.perHectare, catchingPerHectare);
     return {

@@ -1,6 +1,7 @@
 import { newestFill } from "../model/meters.ts";
 import { estimateOf, type MeterModel, type ModelOptions } from "../model/model.ts";
-import { asRateError, fillErrorSample, nextFillErrorLaw, settingOf } from "../model/rate-error.ts";
+import { asRateError, nextFillError, settingOf } from "../model/rate-error.ts";
+import { fewestDfToPriceSkip } from "../model/skip-chance.ts";
 import type { Estimate } from "../results/estimate.ts";
 import { requireModelOptions } from "../results/options.ts";
 import { betweenCalibrations } from "./skipping/between-calibrations.ts";
@@ -26,18 +27,19 @@ export type {
   SkippingOptions,
 } from "./skipping/result.ts";
 
-/** Three fills: with two, Student's t on one degree of freedom has no mean, so there is no expected error. */
-const fewestDf = 2;
-
 /**
  * What rate error is accepted by not calibrating: today, and at the next fill?
  *
  * The drive is left at a value A. Today's error is b/A − 1, b being the newest fill's delivery by its own catches. The
  * next fill's delivery is distributed as b̄ + s_b·√(1 + 1/k)·t(ν), b̄ of the k fills of the level in force and s_b within
- * all stretches of one level, so its rate error is μ + σ·t(ν) with μ = (b̄ − A)/A, σ = s_b·√(1 + 1/k)/A. Chances and
- * expectations are those of that distribution, each with the bound that the fills leave possible with 90 % confidence, b̄
- * and s_b both uncertain: of a chance by the noncentral t, 95 % for each side; of the mean absolute error by generalized
- * confidence limits.
+ * all stretches of one level, so its rate error is μ + σ·t(ν) with μ = (b̄ − A)/A, σ = s_b·√(1 + 1/k)/A. Chances are those
+ * of that distribution, which counts the catch scatter inside s_b as spread of fills. The expected error leaves it out: it
+ * is the mean over all that the component s_b² − s_c², not below zero, and the uncertainty of b̄ may be; where s_c² is more
+ * than half of s_b², the figure by s_b stands beside it. Each comes with the bound that independent fills leave possible
+ * with 90 % confidence, b̄ and spread both uncertain: of a chance by the noncentral t, 95 % for each side; of the mean
+ * absolute error by generalized confidence limits.
+ *
+ * After three to five fills no chance below 5 % is stated, and no fill is skipped on a tolerance.
  *
  * @param meter    one bin × product of a fitted model; with a single fill the spread borrowed from other bins speaks
  * @param options  as resolved; limits and tolerance are fractions
@@ -61,9 +63,9 @@ export function skipping(meter: MeterModel, options: SkippingOptions): Skipping 
     setting.nextKgPerTurn,
     "rate error at the next fill",
   );
-  const law = nextFillErrorLaw(across, setting.nextKgPerTurn);
-  const distribution = law !== null && law.df >= fewestDf ? law : null;
-  const sample = distribution === null ? null : fillErrorSample(across, setting.nextKgPerTurn);
+  const error = nextFillError(across, setting.nextKgPerTurn);
+  const priced = error !== null && error.law.df >= fewestDfToPriceSkip ? error : null;
+  const distribution = priced?.law ?? null;
   const limits = [...new Set([...options.limits, options.tolerance])].sort((a, b) => a - b);
   return {
     kind: "skipping",
@@ -75,18 +77,14 @@ export function skipping(meter: MeterModel, options: SkippingOptions): Skipping 
     today: todaysError(meter, options, setting.todayKgPerTurn),
     nextFill,
     distribution,
-    chances:
-      distribution === null || sample === null ? [] : chancesOfError(distribution, sample, limits),
-    expected:
-      distribution === null || sample === null ? null : expectedErrorOf(distribution, sample),
+    chances: priced === null ? [] : chancesOfError(priced, limits),
+    leastChance: priced?.leastChance ?? null,
+    expected: priced === null ? null : expectedErrorOf(priced),
     shareOfFills: distribution === null ? null : shareOfFills(across, setting, options),
-    betweenCalibrations:
-      distribution === null || sample === null
-        ? null
-        : betweenCalibrations(distribution, sample, options),
-    commonPractice: commonPracticeOf(nextFill, distribution),
+    betweenCalibrations: priced === null ? null : betweenCalibrations(priced, options),
+    commonPractice: commonPracticeOf(nextFill, priced),
     density: distribution === null ? [] : densityOf(distribution, limits),
-    cautions: skippingCautions(meter, { law, distribution, setting, assumed: options.assumed }),
+    cautions: skippingCautions(meter, { error, priced, setting, assumed: options.assumed }),
   };
 }
 

@@ -15,6 +15,8 @@ export const studied = {
     /** Clean fills among earlier ones that scatter unlike one another, where 5 % is meant. */
     unlikeFills: { lowest: 0.07, highest: 0.12 },
   },
+  /** reports/skipping-study.json: how often a 90 % bound of a chance holds at least, neighbouring fills correlated by .5. */
+  boundsOfAlikeFills: 0.87,
   /** reports/outlier-study.json: false flags with an explanation more than a thousand times likelier than bad luck, at most. */
   convincing: { normal: 0.05, heavyTails: 0.17 },
   /** reports/blocks-study.json: trials in complete blocks without any true difference that find one, at 95 %. */

@@ -308,7 +308,7 @@ describe("the turns that a scale needs", () => {
 });
 
 describe("the next-catch curve", () => {
-  const skipped = { halfWidth: 0.06, df: 4 };
+  const skipped = { halfWidth: 0.06, df: 4, leastChance: 0.05 };
 
   it("has the earlier fills, the catches made, and every further one, by the one half-width", () => {
     const stopping = { ...aim, phi: 1.05, settingError: 0.004 };
@@ -324,6 +324,7 @@ describe("the next-catch curve", () => {
       halfWidthAssured: null,
       chance: null,
       chanceOffTolerance: chanceOff(0.06, 4, stopping),
+      leastChance: 0.05,
     });
     expect(made).toMatchObject({ catches: 3, further: 0, basis: "made" });
     expect(present(made).halfWidth).toBe(halfWidthNow(three, plain));
@@ -345,6 +346,19 @@ describe("the next-catch curve", () => {
         chanceOff(width, three.scatter.nu + point.further, stopping),
       );
     }
+  });
+
+  it("says no more of the earlier fills alone than skipping does", () => {
+    const skip = (df: number, leastChance: number | null) =>
+      present(nextCatchCurve(before, { halfWidth, df, leastChance }, 20, aim, 2).points[0]);
+    const halfWidth = aim.tolerance / 4;
+    expect(chanceOff(halfWidth, 4, aim)).toBeLessThan(0.05);
+    expect(skip(4, 0.05)).toMatchObject({ chanceOffTolerance: 0.05, leastChance: 0.05 });
+    expect(skip(5, null)).toMatchObject({
+      chanceOffTolerance: chanceOff(halfWidth, 5, aim),
+      leastChance: null,
+    });
+    expect(skip(1, 0.05)).toMatchObject({ chanceOffTolerance: null, leastChance: null });
   });
 
   it("starts with the first catch where none is made", () => {

@@ -4,11 +4,14 @@ import { fitModel } from "../../src/model/model.ts";
 import {
   asRateError,
   assumedNow,
-  nextFillErrorLaw,
+  basisOfExpectation,
+  lawsOfExpectation,
+  nextFillError,
   settingOf,
 } from "../../src/model/rate-error.ts";
 import { aFill } from "../support/catches.ts";
 import { present } from "../support/reference.ts";
+import { inventedFills } from "../support/simulated-fills.ts";
 
 const options = { level: 0.95, tolerance: 0.05, scaleDivisionKg: null };
 const meterOf = (masses: readonly number[]) =>
@@ -85,10 +88,53 @@ describe("a delivery as a rate error", () => {
   });
 
   it("of the next fill has the location and scale of the interval across fills", () => {
-    const law = present(nextFillErrorLaw(meter.across, 0.3));
+    const { law, fills } = present(nextFillError(meter.across, 0.3));
     expect(law.location).toBeCloseTo((0.3 + 0.31 + 0.33) / 3 / 0.3 - 1, 13);
     expect(law.scale).toBeCloseTo(present(meter.across.nextFill.standardError) / 0.3, 14);
     expect(law.df).toBe(2);
-    expect(nextFillErrorLaw(meterOf([6]).across, 0.3)).toBeNull();
+    expect(fills).toMatchObject({ mean: law.location, n: 3, df: 2 });
+    expect(fills.standardDeviation * Math.sqrt(4 / 3)).toBeCloseTo(law.scale, 14);
+    expect(nextFillError(meterOf([6]).across, 0.3)).toBeNull();
+  });
+});
+
+describe("what an expected error counts as spread of fills", () => {
+  const errorOf = (spread: number, scatter: number) => {
+    const catches = inventedFills({ fills: 6, catches: 3, spread, scatter }, 5);
+    const { across } = present(fitModel(catches, options).meters[0]);
+    return { across, error: present(nextFillError(across, across.nextFill.value)) };
+  };
+
+  it("leaves the catch scatter out that is known, relative to what the drive is left at", () => {
+    const { across, error } = errorOf(0.02, 0.015);
+    const inside = present(error.catchScatter);
+    const { catchScatter, value } = present(across.between);
+    expect(inside.standardDeviation).toBeCloseTo(catchScatter.value / across.nextFill.value, 15);
+    expect(inside.df).toBe(12);
+    // What is left and what was taken out make up the whole spread.
+    expect(Math.hypot(catchScatter.value, value)).toBeCloseTo(
+      present(across.spread.standardDeviation?.value),
+      14,
+    );
+    expect(inside.share).toBeCloseTo(
+      (inside.standardDeviation / error.fills.standardDeviation) ** 2,
+      13,
+    );
+    expect(inside.isMost).toBe(false);
+    expect(basisOfExpectation(error)).toBe("without catch scatter");
+  });
+
+  it("says where catch scatter is most of the spread, at most all of it", () => {
+    const { across, error } = errorOf(0.0005, 0.03);
+    expect(across.between?.atBoundary).toBe(true);
+    expect(error.catchScatter).toMatchObject({ share: 1, isMost: true });
+  });
+
+  it("counts everything where no fill has a second catch, and where catches agree exactly", () => {
+    const lone = present(nextFillError(meter.across, 0.3));
+    expect(lone.catchScatter).toBeNull();
+    expect(basisOfExpectation(lone)).toBe("as measured");
+    expect(lawsOfExpectation(lone)).toEqual([{ law: lone.law, weight: 1 }]);
+    expect(errorOf(0.02, 0).error.catchScatter?.share ?? 0).toBeLessThan(1e-20);
   });
 });

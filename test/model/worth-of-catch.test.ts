@@ -9,6 +9,7 @@ import {
   worthOfNextCatch,
   worthOfSkipping,
 } from "../../src/model/worth-of-catch.ts";
+import type { ErrorLaw } from "../../src/statistics/expected-loss.ts";
 import { meanAbsoluteT } from "../../src/statistics/expected-loss.ts";
 import { digits, present } from "../support/reference.ts";
 import { evalR } from "../support/webr.ts";
@@ -38,6 +39,8 @@ const three: KnownState = {
   scatter: { q: 0.003476729573, nu: 3.589712306, own: false },
   divisionInTurns: 0.02 / (18.03 / 60),
 };
+
+const surely = (law: ErrorLaw) => [{ law, weight: 1 }];
 
 describe("what the next catch is worth", () => {
   it("is 2.48 after three catches that know the delivery within ± 2.2 %: less than its price of 4", () => {
@@ -164,7 +167,7 @@ describe("leaving a fill uncaught", () => {
   const law = { location: 0, scale: 0.01, df: 4 };
 
   it("costs C·κ(ν)·σ, against the least over the catches of C·κ(ν)·u, their price and that of setting up", () => {
-    const worth = present(worthOfSkipping(law, before, pricing));
+    const worth = present(worthOfSkipping(surely(law), before, pricing));
     expect(worth.skipping).toBeCloseTo(2400 * meanAbsoluteT(4) * 0.01, 10);
     const totals = Array.from({ length: 8 }, (_, i) => {
       const { scatter, reading } = varianceAfter(before, { further: i + 1, turns: 20 });
@@ -178,7 +181,7 @@ describe("leaving a fill uncaught", () => {
 
   it("pays on a small field, not on a large one, and not where the drive is far off centre", () => {
     const pays = (hectares: number, location = 0) =>
-      present(worthOfSkipping({ ...law, location }, before, priced({ hectares }))).pays;
+      present(worthOfSkipping(surely({ ...law, location }), before, priced({ hectares }))).pays;
     expect(pays(2)).toBe(true);
     expect(pays(400)).toBe(false);
     expect(pays(20)).toBe(true);
@@ -186,8 +189,8 @@ describe("leaving a fill uncaught", () => {
   });
 
   it("is not told where its cost, or that of every number of catches, has no bound", () => {
-    expect(worthOfSkipping({ ...law, df: 1 }, before, pricing)).toBeNull();
+    expect(worthOfSkipping(surely({ ...law, df: 1 }), before, pricing)).toBeNull();
     const unsure = { ...before, scatter: { q: 0.003, nu: 1, own: false } };
-    expect(worthOfSkipping(law, unsure, pricing)).toBeNull();
+    expect(worthOfSkipping(surely(law), unsure, pricing)).toBeNull();
   });
 });

@@ -5,6 +5,7 @@ import { OptionError } from "../../src/errors/errors.ts";
 import { newestFill } from "../../src/model/meters.ts";
 import { estimateOf, fitModel } from "../../src/model/model.ts";
 import { nextCatchCurve, numberOfCatches } from "../../src/model/next-catch.ts";
+import { leastChanceOfSkip } from "../../src/model/skip-chance.ts";
 import { normalQuantile } from "../../src/numeric/distributions/normal.ts";
 import { studentTQuantile } from "../../src/numeric/distributions/student-t.ts";
 import { randomStream } from "../../src/numeric/random.ts";
@@ -528,6 +529,7 @@ describe("what further catches buy", () => {
     const skipped = {
       halfWidth: present(nextFill.interval?.upper) / nextFill.value - 1,
       df: present(nextFill.df),
+      leastChance: leastChanceOfSkip(meter.across.spread),
     };
     expect(result.curve).toEqual(
       nextCatchCurve(

@@ -8,6 +8,8 @@ import { randomStream } from "../../src/numeric/random.ts";
 import { lossOf } from "../../src/questions/cost/loss.ts";
 import { costOptions, priceRules } from "../../src/questions/cost/options.ts";
 import { cost, type Prices } from "../../src/questions/cost.ts";
+import { skippingOptions } from "../../src/questions/skipping/options.ts";
+import { skipping } from "../../src/questions/skipping.ts";
 import { resolve } from "../../src/results/options.ts";
 import { expectedExcess, expectedShortfall } from "../../src/statistics/expected-loss.ts";
 import { aFill } from "../support/catches.ts";
@@ -85,13 +87,60 @@ describe("what catches of every fill cost", () => {
     return 100 * (0.9 * present(expectedExcess(law)) + 1.8 * present(expectedShortfall(law)));
   };
 
-  it("skipping costs the closed form of the law of the next fill", () => {
-    const { meter, result } = ask(season);
+  it("skipping costs the closed form of the law of the next fill where no catch scatter is known", () => {
+    const lone = season.filter(({ catch: number }) => number === 1);
+    const { meter, result } = ask(lone);
+    expect(result.skipping).toEqual({
+      basis: "as measured",
+      withScatter: null,
+      toleranceTold: true,
+    });
     const { value, standardError, df } = meter.across.nextFill;
     expect(result.points[0]?.loss.perHectare).toBeCloseTo(
       loss(present(standardError) / value, present(df)),
       11,
     );
+  });
+
+  it("skipping costs what its mean error does, in the figures of the question of skipping", () => {
+    const response = {
+      kind: "linear",
+      heavyCostPerHectarePerPercent: 1,
+      lightCostPerHectarePerPercent: 1,
+    } as const;
+    for (const [seed, scatter] of [
+      [31, 0.015],
+      [7, 0.08],
+    ] as const) {
+      const catches = inventedFills({ fills: 6, catches: 3, spread: 0.02, scatter }, seed);
+      const { meter, result } = ask(catches, { response });
+      const expected = present(skipping(meter, skippingOptions(model)).expected);
+      expect(result.points[0]?.loss.perHectare).toBeCloseTo(100 * expected.absolute, 12);
+      expect(result.skipping?.basis).toBe(expected.basis);
+      expect(result.skipping?.withScatter?.lossPerHectare ?? null).toBe(
+        expected.absoluteWithScatter === null ? null : 100 * expected.absoluteWithScatter,
+      );
+    }
+  });
+
+  it("skipping has its cautious cost beside it where catch scatter is most of the spread", () => {
+    const calm = inventedFills({ fills: 9, catches: 3, spread: 0.0005, scatter: 0.03 }, 7);
+    const asked = ask(calm, { areaPerFillHectares: 20 });
+    const { points, cheapest } = asked.result;
+    const { lossPerHectare, cheapestCatches } = present(asked.result.skipping?.withScatter);
+    expect(lossPerHectare).toBeGreaterThan(present(points[0]?.loss.perHectare));
+    const totals = points.map(({ totalPerHectare }, i) =>
+      i === 0 ? lossPerHectare : present(totalPerHectare),
+    );
+    expect(totals[present(cheapestCatches)]).toBe(Math.min(...totals));
+    expect(cheapest?.catches).toBe(0);
+    expect(codesOf(asked)).toEqual(["spread-mostly-catch-scatter"]);
+  });
+
+  it("says from which fills nobody knows whether a skipped one keeps the tolerance", () => {
+    const told = (fills: number) => ask(firstFills(fills)).result.skipping?.toleranceTold;
+    expect([3, 4, 5, 6].map(told)).toEqual([false, false, false, true]);
+    expect(ask(firstFills(2)).result.skipping).toBeNull();
   });
 
   it("catches cost that of what scatter and scale leave, on the degrees of freedom that fills lend", async () => {
@@ -176,7 +225,11 @@ describe("the area from which catches pay", () => {
     const half = Math.sqrt(2 / Math.PI);
     // Known law: E max(e, 0) = E max(−e, 0) = σ/√(2π); two catches of every fill.
     const lossOfSigma = (sigma: number) => 100 * 2.7 * (sigma * half * 0.5);
-    const ofSkip = Math.hypot(spread, scatter / Math.sqrt(3)) * Math.sqrt(1 + 1 / fills);
+    // The next fill differs by the spread alone; the mean the drive is left at errs by spread and catches.
+    const ofSkip = Math.hypot(
+      spread,
+      Math.hypot(spread, scatter / Math.sqrt(3)) / Math.sqrt(fills),
+    );
     const truth = 18 / (lossOfSigma(ofSkip) - lossOfSigma(scatter / Math.sqrt(2)));
     const stream = randomStream(51, fills);
     const held = Array.from({ length: 300 }, () => {

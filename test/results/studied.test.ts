@@ -73,4 +73,11 @@ describe("what sentences tell of simulations", () => {
     const unequal = gamesHowell.filter(({ spreads }) => new Set(spreads).size > 1);
     expect(studied.gamesHowell).toEqual(rangeOf(unequal.map((one) => one.anyFalse)));
   });
+
+  it("is what the study of skipping holds", () => {
+    const { alike } = read("skipping-study") as { alike: { boundHolds: number }[] };
+    expect(studied.boundsOfAlikeFills).toBe(
+      rangeOf(alike.map(({ boundHolds }) => boundHolds)).lowest,
+    );
+  });
 });

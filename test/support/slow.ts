@@ -50,6 +50,7 @@ export const leisurely: readonly string[] = [
   "test/bench/study/blocks.test.ts",
   "test/questions/outliers/named-tests.test.ts",
   "test/questions/skipping.test.ts",
+  "test/statistics/without-scatter.test.ts",
   "test/report/sections/drift.test.ts",
   "test/statistics/change-point.test.ts",
   "test/charts/field.test.ts",

@@ -1,8 +1,8 @@
 import { apparentDivision } from "../../../src/data/apparent-division.ts";
 import { makeCatch } from "../../../src/data/make-catch.ts";
 import type { Catch, WrittenWeights } from "../../../src/data/types.ts";
-import { nothingLent } from "../../../src/model/lent-scatter.ts";
 import { estimateFill } from "../../../src/model/fill-estimate.ts";
+import { nothingLent } from "../../../src/model/lent-scatter.ts";
 import { metersOf } from "../../../src/model/meters.ts";
 import { type RandomStream, randomStream } from "../../../src/numeric/random.ts";
 

@@ -26,7 +26,7 @@ export const money: Rule = {
     const { left, states } = season;
     const before = at(states, 0);
     if (season.fills >= fewestFillsToSkip && left !== null)
-      if (worthOfSkipping(left, before, pricing)?.pays === true) return 0;
+      if (worthOfSkipping([{ law: left, weight: 1 }], before, pricing)?.pays === true) return 0;
     const enough = states.findIndex(
       (state) => scatterIsKnown(state) && worthOfNextCatch(state, pricing)?.pays !== true,
     );

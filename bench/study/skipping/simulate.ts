@@ -1,12 +1,11 @@
-import { mean, sampleStandardDeviation } from "simple-statistics";
 import { type RandomStream, randomStream } from "../../../src/numeric/random.ts";
-import { lossOf } from "../../../src/questions/cost/loss.ts";
+import { lossOf, lossWhenSkipping } from "../../../src/questions/cost/loss.ts";
 import { priceRules } from "../../../src/questions/cost/options.ts";
 import { chancesOfError } from "../../../src/questions/skipping/distribution.ts";
 import { resolve } from "../../../src/results/options.ts";
 import { chanceBeyond } from "../../../src/statistics/expected-loss.ts";
-import type { NormalSample } from "../../../src/statistics/normal-sample.ts";
 import { chanceAnyBeyond } from "../../../src/statistics/repeated-exceedance.ts";
+import { type Season, simulatedSeason } from "./season.ts";
 
 /** Seasons of one kind: so many fills of three catches each, the true spread of fills drawn anew for each season. */
 export interface SeasonPlan {
@@ -19,17 +18,14 @@ export interface SeasonPlan {
 
 /** What was said of the next fill after one season, and what was true. */
 export interface SeasonOutcome {
-  /** The chance of an error beyond the limit as stated. */
+  /** The chance of an error beyond the limit as reckoned, also where so small a one is not stated. */
   readonly stated: number;
   /** The same chance for someone who knows the true mean and spread. */
   readonly happened: number;
 }
 
-/** Seasons with one true spread; the drive left at the mean of fills, or at a figure that the fills miss by so much. */
-export interface BoundPlan {
-  readonly fills: number;
-  readonly spread: number;
-  readonly offCentre: number | "mean of fills";
+/** Seasons with one true spread. */
+export interface BoundPlan extends Season {
   readonly limit: number;
 }
 
@@ -52,8 +48,6 @@ export interface RowOutcome {
   readonly happened: number;
 }
 
-const catchScatter = 0.015;
-const catchesPerFill = 3;
 /** Invented: too light costs twice as much as too heavy. */
 const prices = resolve(priceRules, {
   response: {
@@ -71,9 +65,9 @@ export function simulateSeasons(
 ): readonly SeasonOutcome[] {
   const stream = randomStream(seed);
   return Array.from({ length: seasons }, () => {
-    const { spread, setTo, law } = oneSeason(plan, stream);
-    const happened = chanceBeyond(truth(spread, setTo), plan.limit).either;
-    return { stated: chanceBeyond(law, plan.limit).either, happened };
+    const { error, known } = leftAtMean(plan, stream);
+    const happened = chanceBeyond(known, plan.limit).either;
+    return { stated: chanceBeyond(error.law, plan.limit).either, happened };
   });
 }
 
@@ -85,8 +79,8 @@ export function simulateBounds(
 ): readonly BoundOutcome[] {
   const stream = randomStream(seed);
   return Array.from({ length: seasons }, () => {
-    const { law, sample, known } = oneSetting(plan, stream);
-    const [chance] = chancesOfError(law, sample, [plan.limit]);
+    const { error, known } = simulatedSeason(plan, stream);
+    const [chance] = chancesOfError(error, [plan.limit]);
     return {
       bound: chance?.upperBound ?? 0,
       happened: chanceBeyond(known, plan.limit).either,
@@ -102,31 +96,14 @@ export function simulateRanges(
 ): readonly RangeOutcome[] {
   const stream = randomStream(seed);
   return Array.from({ length: seasons }, () => {
-    const { law, sample, known } = oneSetting(plan, stream);
-    const { lowerPerHectare, upperPerHectare } = lossOf(law, prices, sample);
+    const { error, known } = simulatedSeason(plan, stream);
+    const { lowerPerHectare, upperPerHectare } = lossWhenSkipping(error, prices);
     return {
       lower: lowerPerHectare ?? 0,
       upper: upperPerHectare ?? 0,
       happened: lossOf(known, prices).perHectare ?? 0,
     };
   });
-}
-
-function oneSetting({ fills, spread, offCentre }: BoundPlan, stream: RandomStream) {
-  const season = oneSeason({ fills, spreadFrom: spread, spreadTo: spread, limit: 0 }, stream);
-  const setTo = offCentre === "mean of fills" ? season.setTo : 1 / (1 + offCentre);
-  const sample: NormalSample = {
-    mean: season.setTo / setTo - 1,
-    standardDeviation: season.deviation / setTo,
-    n: fills,
-    df: fills - 1,
-  };
-  const law = {
-    location: sample.mean,
-    scale: sample.standardDeviation * Math.sqrt(1 + 1 / fills),
-    df: sample.df,
-  };
-  return { law, sample, known: truth(spread, setTo) };
 }
 
 /** Simulated seasons, followed by several fills without a catch. */
@@ -138,8 +115,9 @@ export function simulateRows(
 ): readonly RowOutcome[] {
   const stream = randomStream(seed);
   return Array.from({ length: seasons }, () => {
-    const { spread, setTo, law } = oneSeason(plan, stream);
-    const one = chanceBeyond(truth(spread, setTo), plan.limit).either;
+    const { error, known } = leftAtMean(plan, stream);
+    const { law } = error;
+    const one = chanceBeyond(known, plan.limit).either;
     const own = law.scale / Math.sqrt(1 + 1 / plan.fills);
     const repeated = { ...law, spread: own, sharedVariance: 1 / plan.fills };
     return {
@@ -149,19 +127,15 @@ export function simulateRows(
   });
 }
 
-function oneSeason({ fills, spreadFrom, spreadTo }: SeasonPlan, stream: RandomStream) {
-  const spread = spreadFrom * (spreadTo / spreadFrom) ** stream.uniform();
-  const ofCatches = catchScatter / Math.sqrt(catchesPerFill);
-  const deliveries = Array.from(
-    { length: fills },
-    () => 1 + spread * stream.normal() + ofCatches * stream.normal(),
-  );
-  const setTo = mean(deliveries);
-  const deviation = sampleStandardDeviation(deliveries);
-  const scale = (deviation * Math.sqrt(1 + 1 / fills)) / setTo;
-  return { spread, setTo, deviation, law: { location: 0, scale, df: fills - 1 } };
+function leftAtMean(plan: SeasonPlan, stream: RandomStream) {
+  const spread = drawnSpread(plan, stream);
+  return simulatedSeason({ fills: plan.fills, spread, offCentre: "mean of fills" }, stream);
 }
 
-function truth(spread: number, setTo: number) {
-  return { location: 1 / setTo - 1, scale: spread / setTo, df: Number.POSITIVE_INFINITY };
+/** A spread log-uniform between the two of the plan. */
+export function drawnSpread(
+  { spreadFrom, spreadTo }: Pick<SeasonPlan, "spreadFrom" | "spreadTo">,
+  stream: RandomStream,
+): number {
+  return spreadFrom * (spreadTo / spreadFrom) ** stream.uniform();
 }

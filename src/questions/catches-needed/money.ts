@@ -5,7 +5,7 @@ import { type KnownState, plannedHalfWidth } from "../../model/known-width.ts";
 import { newestFill } from "../../model/meters.ts";
 import { estimateOf, type MeterModel } from "../../model/model.ts";
 import { type CatchAim, chanceAfter, type NumberOfCatches } from "../../model/next-catch.ts";
-import { nextFillErrorLaw, settingOf } from "../../model/rate-error.ts";
+import { lawsOfExpectation, nextFillError, settingOf } from "../../model/rate-error.ts";
 import { isFlagged } from "../../model/screening/screen-log.ts";
 import {
   type CatchPricing,
@@ -19,8 +19,6 @@ import type { CatchesNeededOptions, Decider, Knowledge, SkipAdvice } from "./res
 
 /** With two fills of its own the mean error of a fill left alone has no bound. */
 const fewestFillsToSkip = 3;
-/** From fewer fills the smallest chances are stated too small (reports/skipping-study.md). */
-const fewestFillsForChance = 6;
 /** Chance of leaving a tolerance that somebody gave, up to which a fill may go uncaught: that of the usual level. */
 const chanceBorne = 0.05;
 /** With nothing found against the next fill being one of the same kind. */
@@ -71,16 +69,20 @@ export function numberThatPays(
 export function skipOf(meter: MeterModel | null, options: CatchesNeededOptions): SkipAdvice | null {
   if (meter === null || !maySpeakForNext(meter, options)) return null;
   const setToKgPerTurn = settingOf(options.assumed, meter).nextKgPerTurn;
-  const law = nextFillErrorLaw(meter.across, setToKgPerTurn);
-  if (law === null) return null;
+  const error = nextFillError(meter.across, setToKgPerTurn);
+  if (error === null) return null;
   const { fills } = meter.across;
   const chanceOff =
-    fills < fewestFillsForChance ? null : chanceBeyond(law, options.tolerance).either;
+    error.leastChance === null ? chanceBeyond(error.law, options.tolerance).either : null;
   const state = stateOfNextFill(meter, options);
   const worth =
     options.prices === null || state === null
       ? null
-      : worthOfSkipping(law, state, pricingAt(meter.turnsPerCatch, options.prices, options));
+      : worthOfSkipping(
+          lawsOfExpectation(error),
+          state,
+          pricingAt(meter.turnsPerCatch, options.prices, options),
+        );
   const decides = options.toleranceFrom === "default" && worth !== null ? "money" : "tolerance";
   const byTolerance = chanceOff !== null && chanceOff <= chanceBorne;
   return {

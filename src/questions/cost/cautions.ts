@@ -1,7 +1,8 @@
 import { priceOfCatch, priceOfSetUp } from "../../model/fill-prices.ts";
 import { stillMoving } from "../../model/history-cautions.ts";
 import type { MeterModel } from "../../model/model.ts";
-import { nextFillErrorLaw } from "../../model/rate-error.ts";
+import { nextFillError } from "../../model/rate-error.ts";
+import { fewestDfToPriceSkip } from "../../model/skip-chance.ts";
 import {
   type Caution,
   type CautionCode,
@@ -11,7 +12,6 @@ import {
 import { missingPrices, productPerPercent } from "./prices.ts";
 import type { CostOptions } from "./result.ts";
 
-const fewestDf = 2;
 /** Five fills of one level. */
 const comfortableDf = 4;
 
@@ -27,16 +27,20 @@ export function costCautions(
   const say = <C extends CautionCode>(code: C, facts: CautionFacts[C]) =>
     found.push(caution(code, { bin, product }, facts));
 
-  const law = nextFillErrorLaw(across, setting);
+  const error = nextFillError(across, setting);
+  const law = error?.law ?? null;
   const missing = missingPrices(prices);
   if (missing.length > 0) say("prices-missing", { missing });
   if (spread.source === "own" && law === null) say("fills-agree-exactly", { fills: spread.fills });
-  else if (law === null || law.df < fewestDf) say("skip-not-priced", { fills, df: spread.df });
+  else if (law === null || law.df < fewestDfToPriceSkip)
+    say("skip-not-priced", { fills, df: spread.df });
   else if (spread.lentBy !== null) say("spread-lent", { ...spread.lentBy, df: spread.df });
   else if (spread.df < comfortableDf) say("few-fills", { fills: spread.fills });
+  if (error?.catchScatter?.isMost && error.law.df >= fewestDfToPriceSkip)
+    say("spread-mostly-catch-scatter", { share: error.catchScatter.share });
   if (prices.response?.kind === "quadratic") {
     say("quadratic-about-best-rate", {});
-    if (law?.df === fewestDf) say("quadratic-needs-more", { df: law.df });
+    if (law?.df === fewestDfToPriceSkip) say("quadratic-needs-more", { df: law.df });
   }
   if (prices.response?.kind === "linear") {
     const heavy = prices.response.heavyCostPerHectarePerPercent;

@@ -1,7 +1,9 @@
 import { expectedLoss } from "../../model/fill-prices.ts";
+import { lawsOfExpectation, type NextFillError } from "../../model/rate-error.ts";
+import { fewestDfToPriceSkip } from "../../model/skip-chance.ts";
 import { type ErrorLaw, expectedExcess, lawAtScaleLimit } from "../../statistics/expected-loss.ts";
 import { generalizedLimit, possibleLaws } from "../../statistics/generalized-interval.ts";
-import type { NormalSample } from "../../statistics/normal-sample.ts";
+import { meanOver, type WeightedLaw } from "../../statistics/without-scatter.ts";
 import { productPerPercent } from "./prices.ts";
 import type { LossOfError, Prices } from "./result.ts";
 
@@ -19,45 +21,45 @@ const limitConfidence = 0.9;
  * 19 %; with it the range holds the truth nearly as often as it says (reports/skipping-study.md).
  */
 const lowerConfidence = 0.95;
-const fewestDf = 2;
 
 /**
- * Expected loss under the response, and the value of product wasted; null where df or prices do not allow it.
- *
- * @param fills  what mean and spread of the error rest on, both then uncertain; null: the location is known, as that of
- *               an error after catching is, and only the spread is uncertain
+ * Expected loss of a centred error, as one after catching is, and the value of product wasted; null where df or prices do
+ * not allow it. The loss grows with the spread, so the χ² limits of the spread are those of the loss.
  */
-export function lossOf(
-  law: ErrorLaw,
-  prices: Prices,
-  fills: NormalSample | null = null,
-): LossOfError {
-  if (law.df < fewestDf) return lossUnknown;
-  const { response } = prices;
-  const heavy = expectedExcess(law);
-  const product = productPerPercent(prices);
-  const money = (one: ErrorLaw) => (response === null ? null : expectedLoss(one, response));
+export function lossOf(law: ErrorLaw, prices: Prices): LossOfError {
+  if (law.df < fewestDfToPriceSkip) return lossUnknown;
   return {
-    perHectare: money(law),
-    ...(fills === null ? rangeByScale(law, money) : rangeByFills(fills, money)),
+    ...expectedUnder([{ law, weight: 1 }], law.df, prices),
+    lowerPerHectare: moneyFor(lawAtScaleLimit(law, 1 - limitConfidence), prices),
+    upperPerHectare: moneyFor(lawAtScaleLimit(law, limitConfidence), prices),
+  };
+}
+
+/** The same of the next fill, skipped: mean and spread of its error are both uncertain. */
+export function lossWhenSkipping(error: NextFillError, prices: Prices): LossOfError {
+  const { law, fills, catchScatter } = error;
+  if (law.df < fewestDfToPriceSkip) return lossUnknown;
+  const possible = possibleLaws(fills, catchScatter).flatMap((one) => moneyFor(one, prices) ?? []);
+  const limit = (confidence: number) =>
+    possible.length === 0 ? null : generalizedLimit(possible, confidence);
+  return {
+    ...expectedUnder(lawsOfExpectation(error), law.df, prices),
+    lowerPerHectare: limit(1 - lowerConfidence),
+    upperPerHectare: limit(limitConfidence),
+  };
+}
+
+/** @param df  behind the spread of the laws: a mean over them may not exist although it does for each */
+function expectedUnder(laws: readonly WeightedLaw[], df: number, prices: Prices) {
+  const heavy = meanOver(laws, expectedExcess);
+  const product = productPerPercent(prices);
+  const infinite = prices.response?.kind === "quadratic" && df <= fewestDfToPriceSkip;
+  return {
+    perHectare: infinite ? null : meanOver(laws, (law) => moneyFor(law, prices)),
     productWastedPerHectare: heavy === null || product === null ? null : 100 * heavy * product,
   };
 }
 
-/** A centred loss grows with the spread, so the χ² limits of the spread are those of the loss. */
-function rangeByScale(law: ErrorLaw, money: (one: ErrorLaw) => number | null) {
-  return {
-    lowerPerHectare: money(lawAtScaleLimit(law, 1 - limitConfidence)),
-    upperPerHectare: money(lawAtScaleLimit(law, limitConfidence)),
-  };
-}
-
-function rangeByFills(fills: NormalSample, money: (one: ErrorLaw) => number | null) {
-  const possible = possibleLaws(fills).flatMap((one) => money(one) ?? []);
-  const limit = (confidence: number) =>
-    possible.length === 0 ? null : generalizedLimit(possible, confidence);
-  return {
-    lowerPerHectare: limit(1 - lowerConfidence),
-    upperPerHectare: limit(limitConfidence),
-  };
+function moneyFor(law: ErrorLaw, { response }: Prices): number | null {
+  return response === null ? null : expectedLoss(law, response);
 }

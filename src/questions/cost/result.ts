@@ -1,3 +1,4 @@
+import type { SpreadBasis } from "../../model/rate-error.ts";
 import type { Caution } from "../../results/caution.ts";
 import type { CostOptions, Prices } from "./options.ts";
 
@@ -26,6 +27,8 @@ export interface Cost {
   readonly setToKgPerTurn: number;
   readonly missing: readonly MissingPrice[];
   readonly points: readonly CostPoint[];
+  /** What the loss at no catch rests on; null: it is not known. */
+  readonly skipping: SkippedLoss | null;
   /** The number of catches with the least total; null: no total is known. */
   readonly cheapest: {
     readonly catches: number;
@@ -41,6 +44,23 @@ export interface Cost {
   /** The smallest of these areas; null: catching does not pay at any area, or it cannot be said. */
   readonly paysFrom: BreakEven | null;
   readonly cautions: readonly Caution[];
+}
+
+/** The loss when skipping, by what it counts as spread of fills. */
+export interface SkippedLoss {
+  /** Catch scatter is taken out of the spread of fills where it is known. */
+  readonly basis: SpreadBasis;
+  /**
+   * By the spread as measured: the cautious figures, where catch scatter is more than half of the variance between fills.
+   * Null: it is not, or the loss would be no larger.
+   */
+  readonly withScatter: {
+    readonly lossPerHectare: number;
+    /** The number of catches with the least total then; null: no total is known. */
+    readonly cheapestCatches: number | null;
+  } | null;
+  /** False: so few fills do not tell whether a skipped one keeps the tolerance, whatever it costs. */
+  readonly toleranceTold: boolean;
 }
 
 /** Expected cost of a rate error, money/ha. */

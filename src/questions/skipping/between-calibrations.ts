@@ -1,3 +1,5 @@
+import type { NextFillError } from "../../model/rate-error.ts";
+import { statedChance } from "../../model/skip-chance.ts";
 import { shareBeyondBound } from "../../statistics/exceedance-bound.ts";
 import { chanceBeyond, type ErrorLaw, lawAtScaleLimit } from "../../statistics/expected-loss.ts";
 import type { NormalSample } from "../../statistics/normal-sample.ts";
@@ -18,25 +20,30 @@ const fillsShown = [1, 2, 3, 4, 5, 6, 8, 10, 12, 15, 20] as const;
  * The bound takes the fills as independent, 1 − (1 − p)^j with p the bound for one fill: what they share can only make
  * "any of j" rarer. Set to the last calibrated fill, the error is centred, so p is that of the spread at its upper limit.
  *
+ * With so few fills that no small chance can be stated none is skipped, whatever the risk accepted: that a tolerance is
+ * kept is more than they tell.
+ *
  * Assumes  fills alike and unrelated: no trend, no wander. With wander the fills soon after a calibration are better and
  *          later ones worse than stated here.
  */
 export function betweenCalibrations(
-  law: ErrorLaw,
-  sample: NormalSample,
+  { law, fills: sample, leastChance: least }: NextFillError,
   { tolerance, acceptedRisk, assumed }: SkippingOptions,
 ): BetweenCalibrations {
   const followsLastFill = assumed.source === "last fill";
   const sharedVariance = followsLastFill ? 1 : 1 / sample.n;
   const one = followsLastFill ? afterLastFill(sample) : law;
-  const risk = chanceAnyBeyond(repeated(one, sharedVariance), tolerance);
+  const reckoned = chanceAnyBeyond(repeated(one, sharedVariance), tolerance);
+  const risk = (count: number) => statedChance(reckoned(count), least);
   const boundOfOne = followsLastFill
     ? chanceBeyond(lawAtScaleLimit(one, boundConfidence), tolerance).either
     : shareBeyondBound(sample, tolerance, boundConfidence);
   // −expm1 keeps the digits of small chances.
   const boundOf = (count: number) => -Math.expm1(count * Math.log1p(-boundOfOne));
   const bound = (count: number) => Math.max(risk(count), boundOf(count));
-  const mostFills = mostWithin(risk, acceptedRisk);
+  const mostOf = (one: (count: number) => number) =>
+    least === null ? mostWithin(one, acceptedRisk) : 0;
+  const mostFills = mostOf(risk);
   return {
     tolerance,
     acceptedRisk,
@@ -47,7 +54,7 @@ export function betweenCalibrations(
       expectedOff: count * risk(1),
     })),
     mostFills,
-    mostFillsByBound: mostWithin(bound, acceptedRisk),
+    mostFillsByBound: mostOf(bound),
     openEnded: mostFills === mostFillsSearched,
   };
 }

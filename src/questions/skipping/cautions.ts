@@ -1,19 +1,18 @@
 import { stillMoving } from "../../model/history-cautions.ts";
 import type { MeterModel } from "../../model/model.ts";
-import type { AssumedSetting, AssumedValue } from "../../model/rate-error.ts";
+import type { AssumedSetting, AssumedValue, NextFillError } from "../../model/rate-error.ts";
 import {
   type Caution,
   type CautionCode,
   type CautionFacts,
   caution,
 } from "../../results/caution.ts";
-import type { ErrorLaw } from "../../statistics/expected-loss.ts";
 
 export interface SkippingFindings {
   /** What fills say of the next one; null: nothing. */
-  readonly law: ErrorLaw | null;
+  readonly error: NextFillError | null;
   /** The same where it is good enough for chances. */
-  readonly distribution: ErrorLaw | null;
+  readonly priced: NextFillError | null;
   readonly setting: AssumedSetting;
   readonly assumed: AssumedValue;
 }
@@ -24,7 +23,7 @@ const comfortableDf = 4;
 /** Everything about skipping that a person should know before relying on it. */
 export function skippingCautions(
   meter: MeterModel,
-  { law, distribution, setting, assumed }: SkippingFindings,
+  { error, priced, setting, assumed }: SkippingFindings,
 ): readonly Caution[] {
   const { across, bin, product } = meter;
   const { fills, spread, nextFill } = across;
@@ -34,10 +33,13 @@ export function skippingCautions(
 
   if (spread.lentBy !== null) say("spread-lent", { ...spread.lentBy, df: spread.df });
   if (fills === 1 && spread.source === "none") say("one-fill", { borrowed: false });
-  if (spread.source === "own" && law === null) say("fills-agree-exactly", { fills: spread.fills });
-  else if (distribution === null) say("skip-not-priced", { fills, df: spread.df });
+  if (spread.source === "own" && error === null)
+    say("fills-agree-exactly", { fills: spread.fills });
+  else if (priced === null) say("skip-not-priced", { fills, df: spread.df });
   else if (spread.source === "own" && spread.df < comfortableDf)
     say("few-fills", { fills: spread.fills });
+  if (priced?.catchScatter?.isMost)
+    say("spread-mostly-catch-scatter", { share: priced.catchScatter.share });
   const { interval } = nextFill;
   const book = setting.nextKgPerTurn;
   if (assumed.source === "book value" && interval?.lower != null && interval.upper !== null)

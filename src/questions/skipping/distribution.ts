@@ -1,5 +1,11 @@
 import type { FillsTogether } from "../../model/across-fills.ts";
-import type { AssumedSetting } from "../../model/rate-error.ts";
+import {
+  type AssumedSetting,
+  basisOfExpectation,
+  lawsOfExpectation,
+  type NextFillError,
+} from "../../model/rate-error.ts";
+import { statedChance } from "../../model/skip-chance.ts";
 import type { Estimate } from "../../results/estimate.ts";
 import { shareBeyondBound } from "../../statistics/exceedance-bound.ts";
 import {
@@ -11,8 +17,8 @@ import {
   expectedShortfall,
 } from "../../statistics/expected-loss.ts";
 import { generalizedLimit, possibleLaws } from "../../statistics/generalized-interval.ts";
-import type { NormalSample } from "../../statistics/normal-sample.ts";
 import { howeToleranceFactor } from "../../statistics/tolerance-interval.ts";
+import { meanOver } from "../../statistics/without-scatter.ts";
 import type {
   ChanceOfError,
   CommonPractice,
@@ -28,28 +34,44 @@ const placesOnDensity = 161;
 const scalesShown = 4;
 const beyondLimit = 1.15;
 
-/** Chances by the law of the next fill, their bounds by the fills themselves. */
+/** Chances by the law of the next fill, their bounds by the fills themselves; none below the least that may be stated. */
 export function chancesOfError(
-  law: ErrorLaw,
-  sample: NormalSample,
+  { law, fills, leastChance: least }: NextFillError,
   limits: readonly number[],
 ): readonly ChanceOfError[] {
   return limits.map((limit) => {
     const { above, below, either } = chanceBeyond(law, limit);
+    const stated = statedChance(either, least);
     // Far out the t tail is the larger of the two; a bound below the chance it bounds would only puzzle.
-    const upperBound = Math.max(either, shareBeyondBound(sample, limit, boundConfidence));
-    return { limit, heavy: above, light: below, either, upperBound };
+    const upperBound = Math.max(stated, shareBeyondBound(fills, limit, boundConfidence));
+    return {
+      limit,
+      heavy: statedChance(above, least),
+      light: statedChance(below, least),
+      either: stated,
+      upperBound,
+    };
   });
 }
 
 /** @returns null when the degrees of freedom leave no mean */
-export function expectedErrorOf(law: ErrorLaw, sample: NormalSample): ExpectedError | null {
-  const heavy = expectedExcess(law);
-  const light = expectedShortfall(law);
-  if (heavy === null || light === null) return null;
-  const possible = possibleLaws(sample).map((one) => expectedAbsolute(one) ?? 0);
-  const absoluteUpperBound = generalizedLimit(possible, boundConfidence);
-  return { heavy, light, absolute: heavy + light, absoluteUpperBound };
+export function expectedErrorOf(error: NextFillError): ExpectedError | null {
+  const laws = lawsOfExpectation(error);
+  const heavy = meanOver(laws, expectedExcess);
+  const light = meanOver(laws, expectedShortfall);
+  const counted = expectedAbsolute(error.law);
+  if (heavy === null || light === null || counted === null) return null;
+  const { fills, catchScatter } = error;
+  const possible = possibleLaws(fills, catchScatter).map((one) => expectedAbsolute(one) ?? 0);
+  const absolute = heavy + light;
+  return {
+    heavy,
+    light,
+    absolute,
+    absoluteUpperBound: generalizedLimit(possible, boundConfidence),
+    basis: basisOfExpectation(error),
+    absoluteWithScatter: catchScatter?.isMost && counted > absolute ? counted : null,
+  };
 }
 
 /** Tolerance interval of the fills' rate errors; null when the fills' spread is not known. */
@@ -73,11 +95,13 @@ export function shareOfFills(
   };
 }
 
+/** @param error  null: too little known for a chance */
 export function commonPracticeOf(
   { interval }: Estimate<"fraction">,
-  law: ErrorLaw | null,
+  error: NextFillError | null,
 ): CommonPractice {
-  const chance = (limit: number) => (law === null ? null : chanceBeyond(law, limit).either);
+  const chance = (limit: number) =>
+    error === null ? null : statedChance(chanceBeyond(error.law, limit).either, error.leastChance);
   const farthest =
     interval === null
       ? null

@@ -1,4 +1,4 @@
-import type { AssumedSetting } from "../../model/rate-error.ts";
+import type { AssumedSetting, SpreadBasis } from "../../model/rate-error.ts";
 import type { Caution } from "../../results/caution.ts";
 import type { Estimate, Interval } from "../../results/estimate.ts";
 import type { ErrorLaw } from "../../statistics/expected-loss.ts";
@@ -22,6 +22,8 @@ export interface Skipping {
   readonly distribution: ErrorLaw | null;
   /** By growing limit; empty: refused. */
   readonly chances: readonly ChanceOfError[];
+  /** The least chance stated of a skipped fill: so few fills tell of none smaller. Null: any, from six own fills of one level on. */
+  readonly leastChance: number | null;
   readonly expected: ExpectedError | null;
   /** Rate errors that hold the share `content` of fills with confidence `level`; about "proportion of fills". */
   readonly shareOfFills: ShareOfFills | null;
@@ -32,7 +34,7 @@ export interface Skipping {
   readonly cautions: readonly Caution[];
 }
 
-/** Chance of a rate error beyond a limit at the next fill. */
+/** Chance of a rate error beyond a limit at the next fill, catch scatter counted as spread of fills. */
 export interface ChanceOfError {
   readonly limit: number;
   /** Too heavy by more than the limit. */
@@ -40,7 +42,7 @@ export interface ChanceOfError {
   /** Too light by more than the limit. */
   readonly light: number;
   readonly either: number;
-  /** The chance of either, as large as mean and spread of the fills leave possible at 90 % confidence. */
+  /** The chance of either, as large as mean and spread of independent fills leave possible at 90 % confidence. */
   readonly upperBound: number;
 }
 
@@ -51,6 +53,13 @@ export interface ExpectedError {
   readonly absolute: number;
   /** Of the absolute error, at 90 % confidence, mean and spread of the fills both uncertain. */
   readonly absoluteUpperBound: number;
+  /** Catch scatter is taken out of the spread of fills where it is known. */
+  readonly basis: SpreadBasis;
+  /**
+   * The absolute error by the spread as measured: the cautious figure, where catch scatter is more than half of the
+   * variance between fills. Null: it is not, or the figure would be no larger.
+   */
+  readonly absoluteWithScatter: number | null;
 }
 
 export interface ShareOfFills {
@@ -85,10 +94,10 @@ export interface BetweenCalibrations {
   readonly tolerance: number;
   readonly acceptedRisk: number;
   readonly points: readonly RiskPoint[];
-  /** Most skipped fills whose risk is accepted; 0: not even one. */
-  readonly mostFills: number;
-  /** The same by the upper bound of the risk, for the cautious. */
+  /** Most skipped fills whose upper bound of the risk is accepted; 0: not even one. */
   readonly mostFillsByBound: number;
+  /** The same by the risk itself. */
+  readonly mostFills: number;
   /** True: the search ended there, the risk would still be accepted. */
   readonly openEnded: boolean;
 }
@@ -98,7 +107,7 @@ export interface RiskPoint {
   readonly fills: number;
   /** Chance that at least one of them is off by more than the tolerance. */
   readonly chanceAny: number;
-  /** What that chance stays below with at least 90 % confidence: 1 − (1 − p)^fills, p the bound for one fill. */
+  /** What that chance stays below with at least 90 % confidence if fills are independent: 1 − (1 − p)^fills, p the bound for one fill. */
   readonly upperBound: number;
   /** Fills of them expected to be off by more than the tolerance. */
   readonly expectedOff: number;

@@ -52,7 +52,8 @@ function knownPoints({ curve }: CatchesNeeded): number {
   return curve.points.filter(({ halfWidth }) => halfWidth !== null).length;
 }
 
-function curveTable(result: CatchesNeeded, { format, catchesNeeded }: Words, id: string) {
+function curveTable(result: CatchesNeeded, words: Words, id: string) {
+  const { format, catchesNeeded } = words;
   const say = catchesNeeded.curve;
   const known = (value: number | null, show: (value: number) => string) =>
     value === null ? catchesNeeded.unknown : show(value);
@@ -81,8 +82,8 @@ function curveTable(result: CatchesNeeded, { format, catchesNeeded }: Words, id:
       {
         heading: say.chanceOff,
         align: "end",
-        cell: ({ chanceOffTolerance }) =>
-          known(chanceOffTolerance, (value) => format.percent(value)),
+        cell: ({ chanceOffTolerance, leastChance }) =>
+          known(chanceOffTolerance, (value) => words.skipping.chanceOf(value, leastChance)),
       },
       { heading: say.basis, cell: ({ basis }) => say.bases[basis] },
     ],

@@ -18,28 +18,33 @@ export function skippingSection(result: Skipping, words: Words, id: string): rea
           say.detail,
           chanceTable(result, words, id),
           riskTable(result, words, id),
-          paragraph(say.assumptions, "small"),
+          paragraph(say.assumptions(result), "small"),
         ),
   );
 }
 
-function chanceTable({ chances }: Skipping, { format, skipping }: Words, id: string) {
+function chanceTable({ chances, leastChance }: Skipping, { format, skipping }: Words, id: string) {
   const say = skipping.chances;
+  const shown = (chance: number) => skipping.chanceOf(chance, leastChance);
   return table({
     id: `${id}-chances`,
     caption: say.caption,
     rows: chances,
     columns: [
       { heading: say.limit, align: "end", cell: ({ limit }) => format.plusMinus(limit) },
-      { heading: say.heavy, align: "end", cell: ({ heavy }) => format.percent(heavy) },
-      { heading: say.light, align: "end", cell: ({ light }) => format.percent(light) },
-      { heading: say.either, align: "end", cell: ({ either }) => format.percent(either) },
       { heading: say.bound, align: "end", cell: ({ upperBound }) => format.percent(upperBound) },
+      { heading: say.either, align: "end", cell: ({ either }) => shown(either) },
+      { heading: say.heavy, align: "end", cell: ({ heavy }) => shown(heavy) },
+      { heading: say.light, align: "end", cell: ({ light }) => shown(light) },
     ],
   });
 }
 
-function riskTable({ betweenCalibrations }: Skipping, { format, skipping }: Words, id: string) {
+function riskTable(
+  { betweenCalibrations, leastChance }: Skipping,
+  { format, skipping }: Words,
+  id: string,
+) {
   const say = skipping.risk;
   return table({
     id: `${id}-in-a-row`,
@@ -47,8 +52,12 @@ function riskTable({ betweenCalibrations }: Skipping, { format, skipping }: Word
     rows: betweenCalibrations?.points ?? [],
     columns: [
       { heading: say.fills, align: "end", cell: ({ fills }) => format.count(fills) },
-      { heading: say.any, align: "end", cell: ({ chanceAny }) => format.percent(chanceAny) },
       { heading: say.bound, align: "end", cell: ({ upperBound }) => format.percent(upperBound) },
+      {
+        heading: say.any,
+        align: "end",
+        cell: ({ chanceAny }) => skipping.chanceOf(chanceAny, leastChance),
+      },
       {
         heading: say.expected,
         align: "end",

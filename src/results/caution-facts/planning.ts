@@ -45,6 +45,8 @@ export interface PlanningCautionFacts {
   readonly "step-leaves-chance": { readonly settingError: number; readonly chance: number };
   // skipping
   readonly "skip-not-priced": { readonly fills: number; readonly df: number };
+  /** Catch scatter is more than half of the variance between fills; 1: as much as there is, or more. */
+  readonly "spread-mostly-catch-scatter": { readonly share: number };
   readonly "book-value-outside": {
     readonly bookKgPerTurn: number;
     readonly lowerKgPerTurn: number;
@@ -72,6 +74,7 @@ export const planningStandings = {
   "tolerance-not-reachable": { severity: "doubt", asks: "to-know" },
   "step-leaves-chance": { severity: "doubt", asks: "to-know" },
   "skip-not-priced": { severity: "doubt", asks: "to-know" },
+  "spread-mostly-catch-scatter": { severity: "note", asks: "to-know" },
   "book-value-outside": { severity: "doubt", asks: "to-know" },
   "prices-missing": { severity: "note", asks: "to-know" },
   "quadratic-about-best-rate": { severity: "note", asks: "to-know" },

@@ -51,6 +51,8 @@ export const cautionsPlanning: typeof english = {
   // skipping
   "skip-not-priced": (fills) =>
     `Aus ${fills === 1 ? "einer Füllung" : "zwei Füllungen"} lässt sich nicht sagen, was es kostet, nicht abzudrehen: Chance und Kosten eines Fehlers brauchen mindestens drei Füllungen, besser fünf.`,
+  "spread-mostly-catch-scatter": (share) =>
+    `Die Streuung der Proben erklärt ${share === null ? "die ganze Varianz" : `${share} der Varianz`} zwischen den Füllungen. Der mittlere Fehler und seine Kosten lassen sie weg und behalten, wie unsicher das Mittel ist; die Chancen zählen sie mit. Mehr Proben je Füllung würden beides trennen.`,
   "book-value-outside": (f) =>
     `Der Tabellenwert von ${f.book} liegt außerhalb des Bandes, in dem die Füllungen dieses Dosierers erwartet werden (${f.band}). Bleibt der Antrieb darauf, liegt Füllung um Füllung in derselben Richtung daneben.`,
   // cost

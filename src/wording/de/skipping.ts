@@ -3,28 +3,41 @@ import { nouns } from "./nouns.ts";
 
 const { fills } = nouns;
 
+/** In the dative, as after "bei". */
+const inARow = (count: number, andMore: boolean) => {
+  if (andMore) return `${count} Füllungen und mehr`;
+  if (count === 0) return "keiner Füllung";
+  return count === 1 ? "einer einzigen Füllung" : `bis zu ${fills(count)}`;
+};
+
 /** What is said of leaving the drive alone. */
 export const skipping: typeof english = {
   labels: {
     heading: "Was es riskiert, nicht abzudrehen",
-    assumptions:
-      "Das nimmt die nächste Füllung als eine weitere gleicher Art: gleiches Produkt, kein Trend, nichts am Dosierer verändert. Wo sich zeitlich nahe Füllungen ähneln, ist die erste Füllung nach dem Abdrehen besser als hier gesagt, und spätere sind schlechter.",
     chances: {
       caption: "Chance eines Mengenfehlers bei der nächsten Füllung",
       limit: "Abweichung über",
       heavy: "Zu viel",
       light: "Zu wenig",
       either: "In beide Richtungen",
-      bound: "Höchstens (90 %)",
+      bound: "Höchstens (90 %, unabhängige Füllungen)",
     },
     risk: {
       caption: "Füllungen in Folge ohne Probe",
       fills: "Füllungen",
       any: "Chance, dass eine weiter als die Toleranz daneben liegt",
-      bound: "Höchstens (90 %)",
+      bound: "Höchstens (90 %, unabhängige Füllungen)",
       expected: "Erwartete Füllungen daneben",
     },
     detail: "Chancen in Zahlen",
+  },
+  assumptions:
+    "Das nimmt die nächste Füllung als eine weitere gleicher Art: gleiches Produkt, kein Trend, nichts am Dosierer verändert. Wo sich zeitlich nahe Füllungen ähneln, ist die erste Füllung nach dem Abdrehen besser als hier gesagt, und spätere sind schlechter.",
+  bases: {
+    "as measured":
+      "Chancen und mittlerer Fehler zählen die Streuung der Proben als Unterschied der Füllungen mit; sie sind daher eher zu groß.",
+    "without catch scatter":
+      "Die Chancen zählen die Streuung der Proben als Unterschied der Füllungen mit; der mittlere Fehler lässt sie weg, nicht aber, wie unsicher das Mittel ist.",
   },
   /** In the dative, as after "bei". */
   assumed: {
@@ -40,16 +53,26 @@ export const skipping: typeof english = {
   error: (f) =>
     `Tank ${f.bin} (${f.product}), Antrieb belassen bei ${f.leftAt}: Der Mengenfehler der nächsten Füllung wird bei ${f.band} erwartet (Vorhersagebereich, ${f.level}).`,
   chance: (f) =>
-    `Die Chance auf mehr als ${f.limit} beträgt ${f.chance} (höchstens ${f.atMost}, mit 90 % Sicherheit); im Mittel liegt die Menge um ${f.onAverage} daneben.`,
+    `Die Chance auf mehr als ${f.limit} beträgt höchstens ${f.atMost} (mit 90 % Sicherheit, für unabhängige Füllungen), gerechnet ${f.chance}.`,
+  chanceTooSmall: (f) =>
+    `Die Chance auf mehr als ${f.limit} beträgt höchstens ${f.atMost} (mit 90 % Sicherheit, für unabhängige Füllungen); eine unter ${f.least} ist aus so wenigen Füllungen nicht zu erkennen.`,
+  leastChance: (least) => `${least}, weniger ist nicht zu erkennen`,
+  leastChanceOnly: (least) =>
+    `Eine Chance unter ${least} wird hier nicht genannt: Dazu braucht es mindestens sechs Füllungen auf einem Niveau.`,
+  onAverage: (error) => `Im Mittel liegt die Menge um ${error} daneben.`,
+  onAverageWithout: (f) =>
+    `Im Mittel liegt die Menge um ${f.error} daneben, wenn die Streuung der Proben nicht als Unterschied der Füllungen zählt; zählt sie mit, um ${f.counted}.`,
+  boundsOfAlikeFills: (holds) =>
+    `Die 90-%-Grenzen gelten für unabhängige Füllungen: Wo sich benachbarte Füllungen ähneln (Korrelation 0,5), trafen sie in Simulationen nur in ${holds} der Fälle zu.`,
   today: (f) =>
     `Wäre der Antrieb bei Füllung ${f.fill} bei ${f.assumed} geblieben, hätte der Mengenfehler ${f.error}${f.band === null ? "" : ` (${f.band})`} betragen.`,
   share: (f) => `${f.content} der Füllungen liegen bei ${f.band}, mit ${f.level} Sicherheit.`,
+  tooFewToSkip: (tolerance) =>
+    `So wenige Füllungen sagen nicht, ob eine Füllung ohne Abdrehen innerhalb von ${tolerance} bleibt: Drehen Sie jede Füllung ab.`,
   noneInARow: (f) =>
-    `Nicht einmal eine Füllung darf ohne Abdrehen bleiben, wenn die Chance, dass eine davon mehr als ${f.tolerance} daneben liegt, höchstens ${f.acceptedRisk} betragen soll: Drehen Sie jede Füllung ab.`,
+    `Schon eine einzige Füllung ohne Abdrehen liegt mit einer Chance von über ${f.acceptedRisk} mehr als ${f.tolerance} daneben: Drehen Sie jede Füllung ab.`,
   inARow: (f) =>
-    `Zwischen zwei Abdrehproben dürfen ${f.openEnded ? `${fills(f.most)} und mehr` : `bis zu ${fills(f.most)}`} in Folge ohne Abdrehen bleiben, wenn die Chance, dass eine davon mehr als ${f.tolerance} daneben liegt, höchstens ${f.acceptedRisk} betragen soll.`,
-  inARowByBound: (count) =>
-    `Nach der Obergrenze des Risikos ${count > 1 ? "sind" : "ist"} es ${count === 0 ? "keine" : fills(count)}.`,
+    `Nicht abgedreht in Folge: Die Chance, dass eine Füllung mehr als ${f.tolerance} daneben liegt, bleibt innerhalb von ${f.acceptedRisk} an der Obergrenze des Risikos (90 %, unabhängige Füllungen) bei ${inARow(f.byBound, f.openEnded && f.most === null)}${f.most === null ? "" : `, gerechnet bei ${inARow(f.most, f.openEnded)}`}.`,
   practice: (f) =>
     `In der Praxis heißt es, nicht abzudrehen koste ${f.figure} Fehler; eine Quelle dafür wurde nicht gefunden${f.isChecked ? "" : ", und diese Füllungen können es nicht prüfen"}.`,
   compared: {

@@ -54,6 +54,9 @@ export const cautionsPlanning = {
   // skipping
   "skip-not-priced": (fills: 1 | 2) =>
     `${fills === 1 ? "One fill" : "Two fills"} cannot price a skip: the chance of an error and its cost need at least three fills, better five.`,
+  /** Null: all of it. */
+  "spread-mostly-catch-scatter": (share: string | null) =>
+    `Catch scatter explains ${share ?? "all"} of the variance between the fills. The average error and its cost leave it out and keep how unsure the mean is; chances still count it. More catches of a fill would tell the two apart.`,
   "book-value-outside": (f: Facts<"book" | "band">) =>
     `The book value of ${f.book} lies outside the band in which this meter's fills are expected (${f.band}). A drive left at it is off in one direction, fill after fill.`,
   // cost

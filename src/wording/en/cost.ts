@@ -39,6 +39,11 @@ export const cost = {
     },
   ) =>
     `Bin ${f.bin} (${f.product}): ${catches(f.count)} of every fill ${f.count === 1 ? "costs" : "cost"} least, ${f.total} for catching and the rate errors that remain${f.nearly === null ? "" : ` (${catches(f.nearly)} within 5 % of that)`}${f.season === null ? "" : `, ${f.season} a season`}${f.skipping === null ? ". What skipping costs cannot be told from these fills" : `; skipping costs ${f.skipping}`}.`,
+  /** Null: the number of catches that costs least stays. */
+  withScatter: (f: { readonly skipping: string; readonly least: number | null }) =>
+    `That leaves catch scatter out of the differences between fills; with it counted, skipping costs ${f.skipping}${f.least === null ? "" : `, and ${catches(f.least)} of every fill ${f.least === 1 ? "costs" : "cost"} least`}.`,
+  toleranceNotTold: (tolerance: string) =>
+    `Whether a skipped fill keeps within ${tolerance} so few fills cannot tell.`,
   neverPays:
     "Catching does not pay at any area: the fills so far tell as much as the catches would.",
   paysFrom: (f: { readonly area: string; readonly count: number }) =>

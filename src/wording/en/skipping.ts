@@ -1,3 +1,4 @@
+import type { SpreadBasis } from "../../model/rate-error.ts";
 import type { Counts, Facts } from "./facts.ts";
 import { nouns } from "./nouns.ts";
 
@@ -6,29 +7,41 @@ const { fills } = nouns;
 type Left = Facts<"bin" | "product" | "leftAt">;
 type Borne = Facts<"tolerance" | "acceptedRisk">;
 
+const inARow = (count: number, andMore: boolean) => {
+  if (andMore) return `${fills(count)} and more`;
+  if (count === 0) return "no fill at all";
+  return count === 1 ? "a single fill" : `up to ${fills(count)}`;
+};
+
 /** What is said of leaving the drive alone. */
 export const skipping = {
   labels: {
     heading: "What skipping calibration risks",
-    assumptions:
-      "This takes the next fill for one more of the same kind: same product, no trend, nothing changed on the meter. Where fills close in time are alike, the first fill after a calibration is better than said here and later ones are worse.",
     chances: {
       caption: "Chance of a rate error at the next fill",
       limit: "Off by more than",
       heavy: "Too heavy",
       light: "Too light",
       either: "Either way",
-      bound: "At most (90 %)",
+      bound: "At most (90 %, independent fills)",
     },
     risk: {
       caption: "Fills in a row without a catch",
       fills: "Fills",
       any: "Chance that any is off by more than the tolerance",
-      bound: "At most (90 %)",
+      bound: "At most (90 %, independent fills)",
       expected: "Fills off, expected",
     },
     detail: "Chances in figures",
   },
+  assumptions:
+    "This takes the next fill for one more of the same kind: same product, no trend, nothing changed on the meter. Where fills close in time are alike, the first fill after a calibration is better than said here and later ones are worse.",
+  bases: {
+    "as measured":
+      "Chances and the average error count the catch scatter of these fills as differences between fills, so they err on the wide side.",
+    "without catch scatter":
+      "Chances count the catch scatter of these fills as differences between fills; the average error leaves it out, but not how unsure the mean is.",
+  } satisfies Record<SpreadBasis, string>,
   /** What the drive is left at. */
   assumed: {
     "book value": "the book value",
@@ -42,18 +55,30 @@ export const skipping = {
     `Bin ${f.bin} (${f.product}), left at ${f.leftAt}: the rate error of the next fill is expected within ${f.band} (${f.level} band); a chance or a cost cannot be given yet.`,
   error: (f: Left & Facts<"band" | "level">) =>
     `Bin ${f.bin} (${f.product}), left at ${f.leftAt}: the rate error of the next fill is expected within ${f.band} (${f.level} band).`,
-  chance: (f: Facts<"limit" | "chance" | "atMost" | "onAverage">) =>
-    `The chance of more than ${f.limit} is ${f.chance} (${f.atMost} at most, with 90 % confidence); on average the rate is off by ${f.onAverage}.`,
+  chance: (f: Facts<"limit" | "chance" | "atMost">) =>
+    `The chance of more than ${f.limit} is ${f.atMost} at most (with 90 % confidence, for independent fills), reckoned ${f.chance}.`,
+  chanceTooSmall: (f: Facts<"limit" | "least" | "atMost">) =>
+    `The chance of more than ${f.limit} is ${f.atMost} at most (with 90 % confidence, for independent fills); one below ${f.least} cannot be known from so few fills.`,
+  leastChance: (least: string) => `${least}, less cannot be known`,
+  leastChanceOnly: (least: string) =>
+    `No chance below ${least} is stated: that takes six fills of one level or more.`,
+  onAverage: (error: string) => `On average the rate is off by ${error}.`,
+  onAverageWithout: (f: Facts<"error" | "counted">) =>
+    `On average the rate is off by ${f.error} with catch scatter left out of the differences between fills, by ${f.counted} with it counted.`,
+  boundsOfAlikeFills: (holds: string) =>
+    `The 90 % bounds are for independent fills: where neighbouring fills are alike (correlation 0.5) simulated ones held only ${holds} of the time.`,
   today: (f: Facts<"assumed" | "error", "band"> & Counts<"fill">) =>
     `Had the drive been left at ${f.assumed} for fill ${f.fill}, the rate error would have been ${f.error}${f.band === null ? "" : ` (${f.band})`}.`,
   share: (f: Facts<"content" | "band" | "level">) =>
     `${f.content} of fills lie within ${f.band}, with ${f.level} confidence.`,
+  tooFewToSkip: (tolerance: string) =>
+    `So few fills cannot tell whether a skipped one keeps within ${tolerance}: calibrate every fill.`,
   noneInARow: (f: Borne) =>
-    `Not even one fill can be skipped keeping the chance of any of them being off by more than ${f.tolerance} within ${f.acceptedRisk}: calibrate every fill.`,
-  inARow: (f: Borne & Counts<"most"> & { readonly openEnded: boolean }) =>
-    `Between calibrations ${f.openEnded ? `${fills(f.most)} and more` : `up to ${fills(f.most)}`} in a row can be skipped keeping the chance of any of them being off by more than ${f.tolerance} within ${f.acceptedRisk}.`,
-  inARowByBound: (count: number) =>
-    `By the upper bound of the risk it is ${count === 0 ? "none" : fills(count)}.`,
+    `Not even one skipped fill keeps the chance of being off by more than ${f.tolerance} within ${f.acceptedRisk}: calibrate every fill.`,
+  inARow: (
+    f: Borne & Counts<"byBound"> & { readonly most: number | null; readonly openEnded: boolean },
+  ) =>
+    `Skipped in a row: the chance of any fill being off by more than ${f.tolerance} stays within ${f.acceptedRisk} for ${inARow(f.byBound, f.openEnded && f.most === null)} at the upper bound of the risk (90 %, independent fills)${f.most === null ? "" : `; reckoned, for ${inARow(f.most, f.openEnded)}`}.`,
   practice: (f: Facts<"figure"> & { readonly isChecked: boolean }) =>
     `Common practice puts the error of skipping at ${f.figure}; no source was found for it${f.isChecked ? "" : ", and these fills cannot check it"}.`,
   /** The farthest end of the band. */

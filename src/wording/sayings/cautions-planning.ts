@@ -62,6 +62,8 @@ export function cautionsPlanningSayings(
     // skipping
     "skip-not-priced": ({ fills }) =>
       fills === 1 || fills === 2 ? say["skip-not-priced"](fills) : labels.spreadTooLittleKnown,
+    "spread-mostly-catch-scatter": ({ share }) =>
+      say["spread-mostly-catch-scatter"](share === 1 ? null : percent(share, 0)),
     "book-value-outside": ({ bookKgPerTurn, lowerKgPerTurn, upperKgPerTurn }) =>
       say["book-value-outside"]({
         book: delivery(bookKgPerTurn),

@@ -2,6 +2,7 @@ import type { BreakEven, Cost } from "../../questions/cost.ts";
 import type { cost as templates } from "../en/cost.ts";
 import type { Format } from "../format.ts";
 import { moneyWords } from "./money.ts";
+import { sentences } from "./sentences.ts";
 
 /** Which sentences are said about the money in rate errors and catches. */
 export function costSayings(format: Format, say: typeof templates) {
@@ -17,6 +18,16 @@ export function costSayings(format: Format, say: typeof templates) {
     if (upperHectares === null) return say.orNoArea(area(lowerHectares));
     const [lower, upper] = [area(lowerHectares), area(upperHectares)];
     return lower === upper ? lower : format.range(lower, upper);
+  };
+  const withScatter = (result: Cost): string | null => {
+    const counted = result.skipping?.withScatter ?? null;
+    if (counted === null) return null;
+    const { lossPerHectare, cheapestCatches } = counted;
+    const stays = cheapestCatches === result.cheapest?.catches;
+    return say.withScatter({
+      skipping: perArea(lossPerHectare, result),
+      least: stays ? null : cheapestCatches,
+    });
   };
 
   return {
@@ -38,7 +49,13 @@ export function costSayings(format: Format, say: typeof templates) {
         season: cheapest.totalPerSeason === null ? null : money(cheapest.totalPerSeason, result),
         skipping: skip === null ? null : perArea(skip, result),
       };
-      return cheapest.catches === 0 ? say.skippingLeast(facts) : say.catchesLeast(facts);
+      return sentences(
+        cheapest.catches === 0 ? say.skippingLeast(facts) : say.catchesLeast(facts),
+        withScatter(result),
+        cheapest.catches === 0 && result.skipping?.toleranceTold === false
+          ? say.toleranceNotTold(format.plusMinus(result.options.tolerance))
+          : null,
+      );
     },
     breakEven: ({ paysFrom, points, breakEvens }: Cost): string | null => {
       if (paysFrom === null) {

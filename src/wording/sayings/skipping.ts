@@ -1,6 +1,7 @@
 import type { AssumedValue } from "../../model/rate-error.ts";
-import type { Skipping } from "../../questions/skipping.ts";
+import type { ChanceOfError, ExpectedError, Skipping } from "../../questions/skipping.ts";
 import type { Interval } from "../../results/estimate.ts";
+import { studied } from "../../results/studied.ts";
 import type { skipping as templates } from "../en/skipping.ts";
 import type { Format } from "../format.ts";
 import { limits } from "./limits.ts";
@@ -15,9 +16,26 @@ export function skippingSayings(format: Format, say: typeof templates) {
   const leftAt = ({ options, setting }: Skipping) =>
     `${assumedWords(options.assumed)}, ${format.value(setting.nextKgPerTurn, "delivery")}`;
 
+  const isLeast = (chance: number, least: number | null): least is number =>
+    least !== null && chance <= least;
+  const chanceOf = (chance: number, least: number | null): string =>
+    isLeast(chance, least) ? say.leastChance(percent(least, 0)) : percent(chance);
+  const onAverage = ({ absolute, absoluteWithScatter }: ExpectedError): string =>
+    absoluteWithScatter === null
+      ? say.onAverage(percent(absolute))
+      : say.onAverageWithout({ error: percent(absolute), counted: percent(absoluteWithScatter) });
+  const chanceOfMore = ({ limit, either, upperBound }: ChanceOfError, least: number | null) => {
+    const facts = { limit: plusMinus(limit), atMost: percent(upperBound) };
+    return isLeast(either, least)
+      ? say.chanceTooSmall({ ...facts, least: percent(least, 0) })
+      : say.chance({ ...facts, chance: percent(either) });
+  };
+
   return {
     ...say.labels,
     leftAt,
+    /** A chance of being off, or that none so small can be known. */
+    chanceOf,
     sentence: (result: Skipping): string => {
       const { bin, product, options, nextFill, chances, expected } = result;
       const band = range(nextFill.interval);
@@ -28,12 +46,8 @@ export function skippingSayings(format: Format, say: typeof templates) {
       if (chance === undefined || expected === null) return say.errorOnly(error);
       return sentences(
         say.error(error),
-        say.chance({
-          limit: plusMinus(chance.limit),
-          chance: percent(chance.either),
-          atMost: percent(chance.upperBound),
-          onAverage: percent(expected.absolute),
-        }),
+        chanceOfMore(chance, result.leastChance),
+        onAverage(expected),
       );
     },
     today: ({ today, options, input }: Skipping): string | null =>
@@ -53,20 +67,23 @@ export function skippingSayings(format: Format, say: typeof templates) {
         ? null
         : say.share({ content: percent(content, 0), band, level: percent(interval.level, 0) });
     },
-    between: ({ betweenCalibrations: risk }: Skipping): string | null => {
+    between: ({ betweenCalibrations: risk, leastChance }: Skipping): string | null => {
       if (risk === null) return null;
       const { mostFills: most, mostFillsByBound: byBound, openEnded } = risk;
-      const borne = {
-        tolerance: plusMinus(risk.tolerance),
-        acceptedRisk: percent(risk.acceptedRisk, 0),
-      };
-      return most === 0
-        ? say.noneInARow(borne)
-        : sentences(
-            say.inARow({ ...borne, most, openEnded }),
-            byBound < most ? say.inARowByBound(byBound) : null,
-          );
+      const tolerance = plusMinus(risk.tolerance);
+      const borne = { tolerance, acceptedRisk: percent(risk.acceptedRisk, 0) };
+      if (leastChance !== null) return say.tooFewToSkip(tolerance);
+      if (most === 0) return say.noneInARow(borne);
+      return say.inARow({ ...borne, byBound, most: byBound < most ? most : null, openEnded });
     },
+    /** What the figures take for granted. */
+    assumptions: ({ expected, leastChance }: Skipping): string =>
+      sentences(
+        say.assumptions,
+        expected === null ? null : say.bases[expected.basis],
+        say.boundsOfAlikeFills(percent(studied.boundsOfAlikeFills, 0)),
+        leastChance === null ? null : say.leastChanceOnly(percent(leastChance, 0)),
+      ),
     practice: ({ commonPractice: said }: Skipping): string =>
       sentences(
         say.practice({
@@ -83,7 +100,9 @@ export function skippingSayings(format: Format, say: typeof templates) {
         say.chartDescription({
           leftAt: leftAt(result),
           chances: result.chances
-            .map(({ limit, either }) => `${plusMinus(limit)}: ${percent(either)}`)
+            .map(
+              ({ limit, either }) => `${plusMinus(limit)}: ${chanceOf(either, result.leastChance)}`,
+            )
             .join("; "),
         }),
       tolerance: (tolerance: number) => say.chartTolerance(plusMinus(tolerance)),

@@ -85,13 +85,14 @@ describe("the rules studied", () => {
         });
         if (!clean) continue;
         const asOne = { fewest: 1, phi: 1 };
-        const stopping = { own: { fewest: 2, phi: 1 }, withOtherBins: asOne, withOtherFills: asOne };
+        const stopping = {
+          own: { fewest: 2, phi: 1 },
+          withOtherBins: asOne,
+          withOtherFills: asOne,
+        };
         const asked = (toleranceFrom: "default" | "option") =>
           afterwards.map((meter) =>
-            catchesNeeded(
-              meter,
-              catchesNeededOptions(model, { prices, toleranceFrom, stopping }),
-            ),
+            catchesNeeded(meter, catchesNeededOptions(model, { prices, toleranceFrom, stopping })),
           );
         const endedAt = (toleranceFrom: "default" | "option") => {
           const ended = asked(toleranceFrom).findIndex(({ standing }) => standing === "enough");

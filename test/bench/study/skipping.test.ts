@@ -1,6 +1,8 @@
 import { mean } from "simple-statistics";
 import { describe, expect, it } from "vitest";
+import { overTrue, simulateExpected } from "../../../bench/study/skipping/expected-error.ts";
 import { simulateBounds, simulateRanges } from "../../../bench/study/skipping/simulate.ts";
+import { present } from "../../support/reference.ts";
 
 const limit = 0.03;
 const settings = ["mean of fills", 0.03, 0.05, -0.08] as const;
@@ -35,4 +37,50 @@ describe("the 80 % range of the loss", () => {
       expect(holds).toBeGreaterThanOrEqual(0.75);
     },
   );
+});
+
+describe("the mean error of a skipped fill", () => {
+  const outcomes = (spreadFrom: number, spreadTo: number, fills: number) =>
+    simulateExpected({ fills, spreadFrom, spreadTo, limit }, 800, 45);
+
+  it.each([6, 9])("of a calm meter is nearer to the truth than before, %i fills", (fills) => {
+    const calm = outcomes(0.005, 0.005, fills);
+    const [before, now] = [overTrue(calm, "asMeasured"), overTrue(calm, "stated")].map(present);
+    expect(before).toBeGreaterThan(1.7);
+    expect(now).toBeLessThan(0.85 * present(before));
+    expect(now).toBeGreaterThan(1.1);
+  });
+
+  it.each([3, 6, 9])("of meters of every kind is not stated too small, %i fills", (fills) => {
+    const mixed = outcomes(0.005, 0.06, fills);
+    expect(overTrue(mixed, "stated")).toBeGreaterThan(1);
+    expect(overTrue(mixed, "stated")).toBeLessThan(present(overTrue(mixed, "asMeasured")));
+  });
+
+  it("claims less than a component by itself would where catch scatter is most of the spread", () => {
+    const scatter = outcomes(0.005, 0.06, 6).filter(({ mostlyScatter }) => mostlyScatter);
+    expect(scatter.length).toBeGreaterThan(100);
+    expect(overTrue(scatter, "byItself")).toBeLessThan(present(overTrue(scatter, "stated")) - 0.05);
+  });
+
+  it("comes with no chance below 5 % from three fills, and chances as reckoned from six", () => {
+    const of = (fills: number) => outcomes(0.005, 0.005, fills);
+    expect(Math.min(...of(3).map(({ chanceStated }) => chanceStated))).toBe(0.05);
+    for (const { chanceReckoned, chanceStated } of of(6)) expect(chanceStated).toBe(chanceReckoned);
+  });
+});
+
+describe("the bound where neighbouring fills are alike", () => {
+  it("holds less often than it says", () => {
+    const plan = { offCentre: "mean of fills", fills: 6, spread: 0.03, limit: 0.05 } as const;
+    const holds = (likeness: number) =>
+      mean(
+        simulateBounds({ ...plan, likeness }, 2_000, 46).map(({ bound, happened }) =>
+          bound >= happened ? 1 : 0,
+        ),
+      );
+    expect(holds(0)).toBeGreaterThan(0.9);
+    expect(holds(0.5)).toBeLessThan(0.89);
+    expect(holds(0.5)).toBeGreaterThan(0.83);
+  });
 });

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { Catch } from "../../../src/data/types.ts";
 import { type FillPrices, fillPricesOf } from "../../../src/model/fill-prices.ts";
 import { fitModel } from "../../../src/model/model.ts";
-import { nextFillErrorLaw } from "../../../src/model/rate-error.ts";
+import { nextFillError } from "../../../src/model/rate-error.ts";
 import { worthOfNextCatch } from "../../../src/model/worth-of-catch.ts";
 import { stateOf } from "../../../src/questions/catches-needed/knowledge.ts";
 import {
@@ -204,7 +204,7 @@ describe("the fill to come", () => {
     expect(present(calm(6).skip?.chanceOff)).toBeLessThan(0.05);
     const wild = ask(fills(8), { prices: present(small) });
     const meter = present(fitModel(fills(8), model).meters[0]);
-    const law = present(nextFillErrorLaw(meter.across, meter.across.nextFill.value));
+    const { law } = present(nextFillError(meter.across, meter.across.nextFill.value));
     expect(wild.skip).toMatchObject({
       decides: "tolerance",
       skips: false,

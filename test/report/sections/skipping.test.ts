@@ -10,6 +10,7 @@ describe("the section on skipping", () => {
   it.each([
     [0, 1],
     [1, 2],
+    [3, 2],
     [6, 2],
   ])("is sound with %i whole fills and %i catches today", (fills, catches) => {
     expectSound(skippingSection(skipped(aLog(fills, catches)), words, "bin-1"));

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { aLog, priced } from "../../support/planning-answers.ts";
 import { present } from "../../support/reference.ts";
+import { inventedFills } from "../../support/simulated-fills.ts";
 import { english } from "../../support/words.ts";
 
 const words = english();
@@ -14,6 +15,31 @@ describe("money, in words", () => {
     expect(plain(say.sentence(priced(season)))).toMatch(
       /^Bin 1 \(wheat\): \d catches of every fill cost least, \d\.\d\d CAD\/ha for catching and the rate errors that remain( \(\d catche?s? within 5 % of that\))?, \d+ CAD a season; skipping costs \d\.\d\d CAD\/ha\.$/,
     );
+  });
+
+  it("names the cautious cost of skipping, and what would then cost least", () => {
+    const calm = inventedFills({ fills: 9, catches: 3, spread: 0.0005, scatter: 0.03 }, 7);
+    const least = priced(calm, { areaPerFillHectares: 10 });
+    expect(least.cheapest?.catches).toBe(0);
+    expect(plain(say.sentence(least))).toMatch(
+      /\. That leaves catch scatter out of the differences between fills; with it counted, skipping costs \d\.\d\d CAD\/ha\.$/,
+    );
+    const then = { lossPerHectare: 2, cheapestCatches: 3 };
+    const skipping = { ...present(least.skipping), withScatter: then };
+    expect(plain(say.sentence({ ...least, skipping }))).toMatch(
+      /skipping costs 2\.00 CAD\/ha, and 3 catches of every fill cost least\.$/,
+    );
+    expect(say.sentence(priced(season))).not.toContain("with it counted");
+  });
+
+  it("does not let money answer for a tolerance that few fills cannot tell of", () => {
+    const few = aLog(4, 0);
+    const least = priced(few, { areaPerFillHectares: 0.5 });
+    expect(least.cheapest?.catches).toBe(0);
+    expect(plain(say.sentence(least))).toMatch(
+      /Whether a skipped fill keeps within ± 3\.0 % so few fills cannot tell\.$/,
+    );
+    expect(say.sentence(priced(few))).not.toContain("so few fills");
   });
 
   it("speaks of acres to those who use them", () => {
