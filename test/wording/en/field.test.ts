@@ -1,7 +1,9 @@
 import { describe, expect, it } from "vitest";
+import { planted } from "../../../data-demo/scenario/season-plan.ts";
 import type { CautionCode } from "../../../src/results/caution.ts";
 import { cautionsField } from "../../../src/wording/en/cautions-field.ts";
 import { cautionsFieldSayings } from "../../../src/wording/sayings/cautions-field.ts";
+import { demo } from "../../support/demo.ts";
 import {
   aCheck,
   budgetOf,
@@ -17,6 +19,8 @@ import {
   wheelDrive,
 } from "../../support/field-answers.ts";
 import { present } from "../../support/reference.ts";
+import { votesInR } from "../../support/votes-in-r.ts";
+import { evalR } from "../../support/webr.ts";
 import { english } from "../../support/words.ts";
 
 const words = english();
@@ -30,13 +34,51 @@ describe("the setting, in words", () => {
     // Rear: 60 ÷ 0.17089 = 351.1 turns/ha, × 12 × 2.2 ÷ 10 000 = 0.9269; step 0.92 puts out 59.55 kg/ha.
     // Front: 140 ÷ 0.41877 = 334.3 turns/ha, × 12 × 7 ÷ 600 = 46.8 turns/min, at 9 km/h 60.2.
     // Middle: 200 ÷ 0.54022 = 370.2 turns/ha, 51.8 and 66.6 turns/min.
-    // Intervals: scipy and jstat, target ÷ (b ± √(t²·SE² + z²·reading²)), scatter relative to each fill's delivery and pooled over the nine fills
-    // without the two catches that have a planted fault.
     expect(said).toEqual([
-      "Bin rear (starter fertiliser), fill 9: 60 kg/ha need a drive ratio of 0.9269 (0.9176 to 0.9364, 95 % interval). The nearest step, 0.92, puts out 59.55 kg/ha, −0.7 %.",
+      "Bin rear (starter fertiliser), fill 9: 60 kg/ha need a drive ratio of 0.9269 (0.9176 to 0.9365, 95 % interval). The nearest step, 0.92, puts out 59.55 kg/ha, −0.7 %.",
       "Bin front (wheat), fill 9: 140 kg/ha need 334.3 turns/ha (331.2 to 337.5, 95 % interval), that is 46.8 turns/min at 7 km/h and 60.2 turns/min at 9 km/h.",
-      "Bin middle (pea), fill 9: 200 kg/ha need 370.2 turns/ha (365.5 to 375, 95 % interval), that is 51.8 turns/min at 7 km/h and 66.6 turns/min at 9 km/h.",
+      "Bin middle (pea), fill 9: 200 kg/ha need 370.2 turns/ha (365.4 to 375.2, 95 % interval), that is 51.8 turns/min at 7 km/h and 66.6 turns/min at 9 km/h.",
     ]);
+    // Intervals: target ÷ (b ± H), the scatter of fill 9 with what the eight others and the two other bins lend, without the two
+    // catches that have a planted fault.
+    const { forgottenTare, miscountedTurn } = planted;
+    const catches = (await demo("season")).log.catches.filter(
+      (row) =>
+        ![forgottenTare, miscountedTurn].some(
+          (one) => one.bin === row.bin && one.fill === row.fill && one.catch === row.catch,
+        ),
+    );
+    const bins = ["rear", "front", "middle"];
+    const limits = await evalR(
+      `${votesInR}
+       q <- function(who) {
+         by.fill <- sapply(split(who, fill[who]), function(i) squares(m[i], turns[i]))
+         d <- length(who) - length(by.fill)
+         c(sum(by.fill) / d, d, length(by.fill))
+       }
+       limits <- function(one, target) {
+         own <- which(bin == one & fill == 9)
+         mine <- q(which(bin == one & fill < 9))
+         rest <- sapply(setdiff(1:3, one), function(k) q(which(bin == k)))
+         prior <- prior.of(together(vote.of.own.fills(mine[1], mine[2], mine[3]),
+                                    vote.of.others(rest[1, ], rest[2, ])))
+         n <- length(own); T <- sum(turns[own]); b <- sum(m[own]) / T
+         known <- moderated(prior, squares(m[own], turns[own]) / (n - 1), n - 1)
+         target / (b * (1 + c(1, -1) * width(known, T, n, 0.02, b)))
+       }
+       c(limits(1, 60 * 12 * 2.2 / 10000), limits(2, 140), limits(3, 200))`,
+      {
+        bin: catches.map((row) => bins.indexOf(row.bin) + 1),
+        fill: catches.map((row) => row.fill),
+        m: catches.map((row) => row.netKg),
+        turns: catches.map((row) => row.turns),
+      },
+    );
+    const told = said.flatMap((text) => {
+      const [, low, high] = present(/\((\S+) to (\S+), 95 % interval\)/.exec(text));
+      return [Number(low), Number(high)];
+    });
+    expect(told).toEqual(limits.map((limit) => Number(limit.toPrecision(4))));
   });
 
   it("speaks in pounds, acres and miles where asked", () => {
