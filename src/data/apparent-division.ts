@@ -32,7 +32,7 @@ export interface ApparentDivision {
  * @param log  its weights as written; a catch without them is taken by the shortest decimal form of its masses in kg
  * @returns    in the unit that most weights were written in (of two as common, the coarser step); null with fewer than two
  *             weights to read from
- * Source      OIML R 76-1 (2006), 4.2.2.1 (scale intervals of 1, 2 or 5 times a power of ten)
+ * Source      OIML R 76-1 (2006), 4.2.2 (scale intervals of 1, 2 or 5 times a power of ten)
  */
 export function apparentDivision(
   log: Pick<CatchLog, "catches" | "written">,
