@@ -58,7 +58,8 @@ export {
   type ModelChoices,
   type ModelOptions,
 } from "./model/model.ts";
-export type { CurvePoint, NextCatchCurve, NumberOfCatches } from "./model/next-catch.ts";
+export type { NumberOfCatches } from "./model/next-catch.ts";
+export type { CurvePoint, NextCatchCurve } from "./model/next-catch-curve.ts";
 export { type AcrossFills, acrossFills } from "./questions/across-fills.ts";
 export { catchesNeededOptions } from "./questions/catches-needed/options.ts";
 export { type CatchesNeeded, catchesNeeded } from "./questions/catches-needed.ts";

@@ -24,27 +24,6 @@ export {
   type ToleranceSample,
 } from "./statistics/tolerance-interval.ts";
 
-// One variance in the light of others of its kind
-
-export type { SpreadPrior } from "./statistics/spread-prior.ts";
-export {
-  type AgainstVote,
-  assumedVote,
-  type EstimatedVariance,
-  logVariance,
-  noVotes,
-  priorOfVote,
-  type SpreadVote,
-  typicalOfVote,
-  unlikeVote,
-  type VoteSums,
-  voteAmongOthers,
-  voteOfOthers,
-  voteOfOwnGroups,
-  votesTogether,
-} from "./statistics/spread-votes.ts";
-export { type SpreadWithin, spreadWithin } from "./statistics/spread-within.ts";
-
 // Several samples: do their means differ, and are they the same within a margin?
 
 export { type OneWayAnova, oneWayAnova } from "./statistics/anova.ts";

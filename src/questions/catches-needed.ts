@@ -4,10 +4,10 @@ import {
   type CatchAim,
   chanceOff,
   leastTurnsForScale,
-  nextCatchCurve,
   numberOfCatches,
   stopsAt,
 } from "../model/next-catch.ts";
+import { nextCatchCurve } from "../model/next-catch-curve.ts";
 import { leastChanceOfSkip } from "../model/skip-chance.ts";
 import { relativeHalfWidth } from "../model/t-estimate.ts";
 import type { WorthOfCatch } from "../model/worth-of-catch.ts";

@@ -39,7 +39,7 @@ export function reportDocument(analysis: Analysis, meta: ReportMeta, words: Word
     ),
     language: format.language,
     words: words.frame,
-    meta: edition === "short" ? shortMeta(analysis, words) : fullMeta(analysis, meta, words),
+    meta: edition === "short" ? shortMeta(analysis, meta, words) : fullMeta(analysis, meta, words),
     blocks: blocks(
       summarySection(analysis, words, edition),
       ...(edition === "short" ? shortBlocks : fullBlocks)(analysis, words, idOf),
@@ -52,13 +52,16 @@ function nameOf({ bin, product }: MeterAnswers): string {
   return `${bin} ${product}`;
 }
 
-/** What everything was held against. */
+/** What was read, and what everything was held against. */
 function shortMeta(
-  { options, toleranceFrom, scaleDivision }: Analysis,
+  { source, options, toleranceFrom, scaleDivision }: Analysis,
+  { setupSource }: ReportMeta,
   { format, report }: Words,
 ): readonly Entry[] {
   const say = report.meta;
   return [
+    { term: say.source, description: source },
+    ...(setupSource === null ? [] : [{ term: say.setup, description: setupSource }]),
     { term: say.level, description: format.percent(options.level, 0) },
     {
       term: say.tolerance,

@@ -15,8 +15,7 @@ interface Layer {
   readonly encoding: { readonly text?: { readonly field: string } };
 }
 
-const layersOf = ({ vconcat }: ChartSpec) =>
-  present((vconcat as readonly { readonly layer: readonly Layer[] }[])[0]).layer;
+const layersOf = (spec: ChartSpec) => spec.layer as readonly Layer[];
 const log = aLog(6, 2);
 
 describe("what each catch buys, drawn", () => {
@@ -81,7 +80,7 @@ describe("what each catch buys, drawn", () => {
   });
 
   it("puts the cost below the curve only where there is one", () => {
-    const views = (spec: ChartSpec) => (spec.vconcat as unknown[]).length;
+    const views = ({ vconcat = [null] }: ChartSpec) => (vconcat as unknown[]).length;
     expect(views(catchesNeededChart(needed(log), words, cost))).toBe(2);
     expect(views(catchesNeededChart(needed(log), words))).toBe(1);
     const unpriced = priced(log, { valueOfHour: null });

@@ -14,11 +14,11 @@ import {
   chanceOff,
   errorAfter,
   leastTurnsForScale,
-  nextCatchCurve,
   numberOfCatches,
   stopsAt,
   widthAllowed,
 } from "../../src/model/next-catch.ts";
+import { nextCatchCurve } from "../../src/model/next-catch-curve.ts";
 import { digits, present } from "../support/reference.ts";
 import { evalR } from "../support/webr.ts";
 

@@ -27,13 +27,14 @@ const parts = [
   "speed-linearity",
   "outlets",
 ];
+const full = { ...meta, edition: "full" } as const;
 let analysis: Analysis;
 let document: ReportDocument;
 
 beforeAll(async () => {
   const { log, setup } = await demo("season");
   analysis = analyse(log, setup);
-  document = reportDocument(analysis, meta, words);
+  document = reportDocument(analysis, full, words);
 });
 
 /** The section about one bin and product, by the beginning of its id. */
@@ -59,7 +60,7 @@ describe("the section about a bin", () => {
   it("leaves out what only some logs have anything for, and says of the others that they are missing", () => {
     const front = present(analysis.meters.find(({ bin }) => bin === "front"));
     const bare = { ...front, skipping: null, fieldCheck: null };
-    const given = reportDocument({ ...analysis, meters: [bare] }, meta, words);
+    const given = reportDocument({ ...analysis, meters: [bare] }, full, words);
     const sections = sectionsOf("bin-front-wheat", given);
     expect(sections.map(({ id }) => id)).not.toContain("bin-front-wheat--field-check");
     expect(sections.find(({ id }) => id === "bin-front-wheat--skipping")).toMatchObject({
@@ -84,7 +85,7 @@ describe("a report", () => {
       { ...front, product: "wheat cost" },
       { ...front, product: "wheat drift" },
     ];
-    const { blocks } = reportDocument({ ...analysis, meters }, meta, words);
+    const { blocks } = reportDocument({ ...analysis, meters }, full, words);
     const names = chartsIn(blocks).map(({ specFile }) => specFile);
     expect(new Set(names).size).toBe(names.length);
   });

@@ -4,7 +4,12 @@ import { stateOfNextFill } from "../../model/known-state.ts";
 import { type KnownState, plannedHalfWidth } from "../../model/known-width.ts";
 import { newestFill } from "../../model/meters.ts";
 import { estimateOf, type MeterModel } from "../../model/model.ts";
-import { type CatchAim, chanceAfter, type NumberOfCatches } from "../../model/next-catch.ts";
+import {
+  asShown,
+  type CatchAim,
+  chanceAfter,
+  type NumberOfCatches,
+} from "../../model/next-catch.ts";
 import { lawsOfExpectation, nextFillError, settingOf } from "../../model/rate-error.ts";
 import { isFlagged } from "../../model/screening/screen-log.ts";
 import {
@@ -53,7 +58,10 @@ export function numberThatPays(
   const { turns, mostCatches } = pricing;
   const further = (catchesThatPay(state, pricing) ?? mostCatches) - state.catches;
   const plan = { further, turns };
-  const [typically, chance] = [plannedHalfWidth(state, plan, aim), chanceAfter(state, plan, aim)];
+  const [typically, chance] = [
+    plannedHalfWidth(state, plan, asShown(aim)),
+    chanceAfter(state, plan, aim),
+  ];
   return typically === null || chance === null
     ? null
     : { ...plan, reaches: aim.tolerance, chance, typically };

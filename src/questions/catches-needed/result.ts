@@ -1,5 +1,6 @@
 import type { LentBy } from "../../model/lent-scatter.ts";
-import type { NextCatchCurve, NumberOfCatches } from "../../model/next-catch.ts";
+import type { NumberOfCatches } from "../../model/next-catch.ts";
+import type { NextCatchCurve } from "../../model/next-catch-curve.ts";
 import type { WorthOfCatch, WorthOfSkipping } from "../../model/worth-of-catch.ts";
 import type { Caution } from "../../results/caution.ts";
 import type { CatchesNeededOptions, StoppingRule, TypicalScatter } from "./options.ts";

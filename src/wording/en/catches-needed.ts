@@ -1,4 +1,4 @@
-import type { CurvePoint } from "../../model/next-catch.ts";
+import type { CurvePoint } from "../../model/next-catch-curve.ts";
 import type { Counts, Facts, Numbers } from "./facts.ts";
 import { type LenderFacts, lenders } from "./lenders.ts";
 import { nouns } from "./nouns.ts";
