@@ -66,7 +66,7 @@ export interface AcrossGround {
 
 /**
  * The mean over fills in order of time is widened so many times: the factor that makes a correlation of 0.5 between
- * neighbouring fills exact, whatever their number from 3 to 12. By simulation; reports/coverage.md
+ * neighbouring fills exact, whatever their number from 3 to 12. By simulation; reports/lending-study.md
  */
 const widenedForLikeness = 1.86;
 /** From so many fills a meter by itself says as much as an assumption would. */
@@ -82,7 +82,8 @@ const mostToAssume = 3;
  * @returns         estimates in kg/turn; standardError and interval null for a lone fill with nobody to lend. One fill says
  *                  nothing of the error of a mean over fills
  * Source           Hahn & Meeker, Statistical Intervals, ch. 4; Smyth 2004 (moderated variance); coverage in
- *                  reports/coverage.md, after changes of level in reports/drift-study.md
+ *                  reports/coverage.md, with what others lend in reports/lending-study.md, after changes of level in
+ *                  reports/drift-study.md
  */
 export function fillsTogether(
   stretches: readonly (readonly Fill[])[],

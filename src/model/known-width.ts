@@ -51,7 +51,7 @@ export interface DeliveryVariance {
  * says.
  *
  * @returns zero for variances of zero, which says that nothing is known, not that all is
- * Source   GUM (JCGM 100:2008) F.2.2, G.4; coverage over scatter ÷ division from 0.05 to 4: reports/coverage.md
+ * Source   GUM (JCGM 100:2008) F.2.2, G.4; coverage over scatter ÷ division from 0.05 to 4: reports/lending-study.md
  */
 export function halfWidthOf(
   { scatter, reading }: DeliveryVariance,

@@ -99,7 +99,7 @@ export interface ScatterPrior extends SpreadPrior {
  *
  * @param scatter  of all the meter's fills, each with the catches that may speak for others
  * @returns        null when nobody can tell
- * Source          Smyth 2004 (moderated variances); coverage of what comes of it: reports/coverage.md
+ * Source          Smyth 2004 (moderated variances); coverage of what comes of it: reports/lending-study.md
  */
 export function scatterPrior(
   { scatterTotals }: Pick<ScatteringFill, "scatterTotals">,

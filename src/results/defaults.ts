@@ -10,7 +10,7 @@ export const defaults = {
   shiftOfInterest: 0.05,
   /**
    * Standard deviation of ln σ between meters, for catch scatter and for how fills differ: 95 % of meters lie within a factor
-   * 2.7 of their middle. Declared, with no real logs behind it; what a wrong one costs: reports/coverage.md.
+   * 2.7 of their middle. Declared, with no real logs behind it; what a wrong one costs: reports/lending-study.md.
    */
   betweenMeters: 0.5,
   /** The same between fills of one meter, for catch scatter: within a factor 1.5. Declared likewise. */

@@ -97,7 +97,7 @@ function levelOf(plan: SeasonPlan, f: number): number {
 }
 
 /** Mean 0, standard deviation 1. */
-function drawn(law: Law, random: RandomStream): number {
+export function drawn(law: Law, random: RandomStream): number {
   switch (law) {
     case "normal":
       return random.normal();
