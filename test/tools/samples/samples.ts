@@ -1,6 +1,7 @@
 import type { ComparisonChoices } from "../../../src/analysis/options.ts";
 import { analyse, reportFiles, version, wordsFor } from "../../../src/index.ts";
 import { readCatchesFile, readSetupFile } from "../../../src/node.ts";
+import type { Edition } from "../../../src/report/editions/edition.ts";
 
 /** A sample report that is kept in reports/, and what it is asked with beyond its setup. */
 export interface Sample {
@@ -13,6 +14,7 @@ export interface Sample {
 export const samples: readonly Sample[] = [
   { name: "season", comparison: {}, whole: true },
   { name: "first-morning", comparison: {}, whole: false },
+  { name: "three-bins", comparison: {}, whole: false },
   {
     name: "product-trial",
     comparison: { blocks: "day", equivalenceMargin: 0.03 },
@@ -21,13 +23,14 @@ export const samples: readonly Sample[] = [
 ];
 
 /** The files of a sample report by name, as the command writes them from the root of the project. */
-export async function sampleFiles({ name, comparison }: Sample) {
+export async function sampleFiles({ name, comparison }: Sample, edition: Edition = "short") {
   const log = await readCatchesFile(`data-demo/${name}/catches.csv`);
   const setup = await readSetupFile(`data-demo/${name}/setup.json`);
   const meta = {
     title: setup.title,
     setupSource: setup.source,
     version,
+    edition,
   };
   return reportFiles(analyse(log, setup, { comparison }), meta, await wordsFor("en", "metric"));
 }
