@@ -85,7 +85,7 @@ Antworten gehen auf die Standardausgabe, alles andere auf die Standardfehlerausg
   leaveOut: "eine Probe weglassen; darf mehrmals angegeben werden",
 
   reportFolder: "Ordner, in den der Bericht geschrieben wird",
-  sheetFolder: "sheet.csv und catch-sheet.html in diesen Ordner schreiben",
+  sheetFolder: "den Probenzettel in diesen Ordner schreiben, als sheet.csv und zum Drucken",
   sheetsFolder: "Ordner, in den die Zettel geschrieben werden",
   replace:
     "auch Dateien überschreiben, die nicht von evencatch sind oder seither geändert wurden; nie solche, die gelesen werden",

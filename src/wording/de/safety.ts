@@ -4,11 +4,11 @@ import type { safety as english } from "../en/safety.ts";
 export const safety: typeof english = {
   /** At the head of whatever sends somebody to a machine. */
   strip: {
-    heading: "Bevor Hände an die Maschine gehen",
+    heading: "Bevor Sie an die Maschine greifen",
     lines: [
       "Motor aus, Schlüssel abgezogen, alles in Ruhe, bevor Sie etwas öffnen, leeren oder hineingreifen.",
       "Ein elektrisch angetriebener Dosierer kann von selbst anlaufen: Niemand steht am Auslauf, bevor die Person am Schalter es freigibt.",
-      "Etikett des Saatguts, Kennzeichnung des Mittels und Betriebsanleitung zuerst; wo sie hiervon abweichen, folgen Sie ihnen.",
+      "Sackanhänger, Etikett und Betriebsanleitung gehen vor; wo sie hiervon abweichen, folgen Sie ihnen.",
     ],
   },
   heading: "Vorsicht bei der Arbeit",

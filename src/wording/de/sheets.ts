@@ -20,7 +20,7 @@ export const sheets: typeof english = {
     },
     catches: {
       title: "Probenzettel",
-      fields: ["Datum", "Waage und ihre Teilung", "Am Schalter", "Am Sack"],
+      fields: ["Datum", "Waage, Teilung", "Am Schalter", "Am Sack"],
       preparation: "Vor der ersten Probe, wenn alles stillsteht",
       bins: {
         caption: "Was in den Tanks ist",

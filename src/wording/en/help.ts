@@ -79,7 +79,7 @@ Answers go to standard output, everything else to standard error.`,
   leaveOut: "leave a catch out; may be given several times",
 
   reportFolder: "folder to write the report into",
-  sheetFolder: "write sheet.csv and catch-sheet.html into this folder",
+  sheetFolder: "write the catch sheet into this folder, as sheet.csv and to print",
   sheetsFolder: "folder to write the sheets into",
   replace:
     "also write over files that are not evencatch's or were changed since; never over files it reads",

@@ -6,7 +6,7 @@ export const safety = {
     lines: [
       "Engine off, key out, everything at rest before you open, empty or reach into anything.",
       "A motor-driven meter can start by itself: nobody at the outlet until the person at the switch says so.",
-      "Seed tag, product label and operator's manual first; where they differ from this, follow them.",
+      "Seed tag, product label and operator's manual come first; where they differ from this, follow them.",
     ],
   },
   heading: "Cautions of the work",

@@ -21,7 +21,7 @@ export const sheets = {
     },
     catches: {
       title: "Catch sheet",
-      fields: ["Date", "Scale and its step", "At the switch", "At the bag"],
+      fields: ["Date", "Scale, step", "At the switch", "At the bag"],
       preparation: "Before the first catch, with everything at rest",
       bins: {
         caption: "What is in the bins",
