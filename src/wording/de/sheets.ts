@@ -21,7 +21,7 @@ export const sheets: typeof english = {
     catches: {
       title: "Probenzettel",
       fields: ["Datum", "Waage, Teilung", "Am Schalter", "Am Sack"],
-      preparation: "Vor der ersten Probe, wenn alles stillsteht",
+      preparation: "Vor der ersten Probe",
       bins: {
         caption: "Was in den Tanks ist",
         bin: "Tank",
@@ -37,7 +37,7 @@ export const sheets: typeof english = {
   prepared: {
     scale:
       "Waage steht fest, ist mit einem bekannten Gewicht geprüft und mit dem leeren Sack auf null gestellt: Tara 0.",
-    bin: "Tank mindestens zu einem Viertel voll, Produkt gesetzt, keine Brücke. Sack hängt am Auslauf.",
+    bin: "Alles steht still, denn die Hände sind am Auslauf: Tank mindestens zu einem Viertel voll, Produkt gesetzt, keine Brücke (von außen gesehen), Sack angehängt.",
     places:
       "Abgesprochen, wer wo steht und auf welches Wort der Dosierer anläuft: eine Person am Schalter, eine am Sack.",
     primed: (turns) =>

@@ -3,10 +3,20 @@ import { nouns } from "./nouns.ts";
 
 const { fills } = nouns;
 
+type Row = Parameters<(typeof english)["inARowByEstimate"]>[0];
+
+/** In the dative, as after "bei". */
+const inARow = ({ most, openEnded }: Row) => {
+  const counted = most === 1 ? fills(most) : `${most} Füllungen`;
+  return openEnded ? `${counted} und mehr` : most === 1 ? counted : `bis zu ${counted}`;
+};
+
 /** What is said of leaving the drive alone. */
 export const skipping: typeof english = {
   labels: {
     heading: "Was es riskiert, nicht abzudrehen",
+    noPermission:
+      "Für gebeiztes Saatgut, Impfmittel, Granulate und Nährstoffe gelten Mengen nach Etikett oder Gesetz: Eine Chance, daneben zu liegen, ist keine Erlaubnis dazu.",
     assumptions:
       "Das nimmt die nächste Füllung als eine weitere gleicher Art: gleiches Produkt, kein Trend, nichts am Dosierer verändert. Wo sich zeitlich nahe Füllungen ähneln, ist die erste Füllung nach dem Abdrehen besser als hier gesagt, und spätere sind schlechter.",
     chances: {
@@ -40,16 +50,17 @@ export const skipping: typeof english = {
   error: (f) =>
     `Tank ${f.bin} (${f.product}), Antrieb belassen bei ${f.leftAt}: Der Mengenfehler der nächsten Füllung wird bei ${f.band} erwartet (Vorhersagebereich, ${f.level}).`,
   chance: (f) =>
-    `Die Chance auf mehr als ${f.limit} beträgt ${f.chance} (höchstens ${f.atMost}, mit 90 % Sicherheit); im Mittel liegt die Menge um ${f.onAverage} daneben.`,
+    `Die Chance auf mehr als ${f.limit} beträgt höchstens ${f.atMost} (mit 90 % Sicherheit; geschätzt ${f.chance}); im Mittel liegt die Menge um ${f.onAverage} daneben.`,
   today: (f) =>
     `Wäre der Antrieb bei Füllung ${f.fill} bei ${f.assumed} geblieben, hätte der Mengenfehler ${f.error}${f.band === null ? "" : ` (${f.band})`} betragen.`,
   share: (f) => `${f.content} der Füllungen liegen bei ${f.band}, mit ${f.level} Sicherheit.`,
   noneInARow: (f) =>
-    `Nicht einmal eine Füllung darf ohne Abdrehen bleiben, wenn die Chance, dass eine davon mehr als ${f.tolerance} daneben liegt, höchstens ${f.acceptedRisk} betragen soll: Drehen Sie jede Füllung ab.`,
+    `Nicht einmal eine Füllung kann ohne Abdrehen bleiben, wenn die Chance, dass eine davon mehr als ${f.tolerance} daneben liegt, höchstens ${f.acceptedRisk} betragen soll: Drehen Sie jede Füllung ab.`,
+  noneByBound: (f) =>
+    `Nach der Obergrenze des Risikos kann nicht einmal eine Füllung ohne Abdrehen bleiben, wenn die Chance, dass eine davon mehr als ${f.tolerance} daneben liegt, höchstens ${f.acceptedRisk} betragen soll: Drehen Sie jede Füllung ab.`,
   inARow: (f) =>
-    `Zwischen zwei Abdrehproben dürfen ${f.openEnded ? `${fills(f.most)} und mehr` : `bis zu ${fills(f.most)}`} in Folge ohne Abdrehen bleiben, wenn die Chance, dass eine davon mehr als ${f.tolerance} daneben liegt, höchstens ${f.acceptedRisk} betragen soll.`,
-  inARowByBound: (count) =>
-    `Nach der Obergrenze des Risikos ${count > 1 ? "sind" : "ist"} es ${count === 0 ? "keine" : fills(count)}.`,
+    `Bei ${inARow(f)} in Folge ohne Abdrehen beträgt die Chance, dass eine davon mehr als ${f.tolerance} daneben liegt, nach der Obergrenze des Risikos höchstens ${f.acceptedRisk}.`,
+  inARowByEstimate: (f) => `Nach der Schätzung allein wäre das bei ${inARow(f)} so.`,
   practice: (f) =>
     `In der Praxis heißt es, nicht abzudrehen koste ${f.figure} Fehler; eine Quelle dafür wurde nicht gefunden${f.isChecked ? "" : ", und diese Füllungen können es nicht prüfen"}.`,
   compared: {

@@ -60,12 +60,12 @@ export function skippingSayings(format: Format, say: typeof templates) {
         tolerance: plusMinus(risk.tolerance),
         acceptedRisk: percent(risk.acceptedRisk, 0),
       };
-      return most === 0
-        ? say.noneInARow(borne)
-        : sentences(
-            say.inARow({ ...borne, most, openEnded }),
-            byBound < most ? say.inARowByBound(byBound) : null,
-          );
+      if (most === 0) return say.noneInARow(borne);
+      const asSurely = { most: byBound, openEnded: openEnded && byBound === most };
+      return sentences(
+        byBound === 0 ? say.noneByBound(borne) : say.inARow({ ...borne, ...asSurely }),
+        byBound < most ? say.inARowByEstimate({ most, openEnded }) : null,
+      );
     },
     practice: ({ commonPractice: said }: Skipping): string =>
       sentences(

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { aLog, skipped } from "../../support/planning-answers.ts";
+import { present } from "../../support/reference.ts";
 import { english } from "../../support/words.ts";
 
 const words = english();
@@ -11,7 +12,7 @@ describe("skipping, in words", () => {
 
   it("gives the band, the chance with its bound, and the mean error", () => {
     expect(plain(say.sentence(skipped(season)))).toMatch(
-      /^Bin 1 \(wheat\), left at the mean of its fills, 0\.\d+ kg\/turn: the rate error of the next fill is expected within −\d\.\d % to \+\d\.\d % \(95 % band\)\. The chance of more than ± 3\.0 % is \d+ % \(\d+ % at most, with 90 % confidence\); on average the rate is off by \d\.\d %\.$/,
+      /^Bin 1 \(wheat\), left at the mean of its fills, 0\.\d+ kg\/turn: the rate error of the next fill is expected within −\d\.\d % to \+\d\.\d % \(95 % band\)\. The chance of more than ± 3\.0 % is at most \d+ % \(90 % confidence; \d+ % by the estimate\); on average the rate is off by \d\.\d %\.$/,
     );
   });
 
@@ -30,12 +31,33 @@ describe("skipping, in words", () => {
     expect(at({ assumed: { source: "fill", fill: 2 } })).toContain("the value of fill 2");
   });
 
+  const betweenOf = (most: { readonly mostFills: number; readonly mostFillsByBound: number }) => {
+    const answer = skipped(season);
+    const risk = present(answer.betweenCalibrations);
+    return plain(say.between({ ...answer, betweenCalibrations: { ...risk, ...most } }));
+  };
+
   it("counts the fills that can be skipped in a row", () => {
     expect(say.between(skipped(season))).toMatch(/^Not even one fill can be skipped/);
     expect(say.between(skipped(season, { acceptedRisk: 0.9 }))).toMatch(
       /^Between calibrations up to \d+ fills? in a row/,
     );
     expect(say.between(skipped(season, {}, 0.5))).toMatch(/50 fills and more/);
+  });
+
+  it("leads with the upper bound and gives no permission", () => {
+    const between = betweenOf({ mostFills: 4, mostFillsByBound: 2 });
+    expect(between).toMatch(
+      /^Between calibrations up to 2 fills .* by the upper bound of the risk/,
+    );
+    expect(between).toMatch(/By the estimate alone it would be up to 4 fills\.$/);
+    expect(betweenOf({ mostFills: 4, mostFillsByBound: 0 })).toMatch(
+      /^By the upper bound of the risk not even one fill .*: calibrate every fill\. By the estimate/,
+    );
+    expect(say.noPermission).toContain("is no permission");
+  });
+
+  it("has nothing to count where a chance is not known", () => {
     expect(say.between(skipped(aLog(0, 2)))).toBeNull();
   });
 
