@@ -84,7 +84,12 @@ function rowTable({ columns, rows, inOrder }: CatchSheetContent, words: Words): 
       }),
     ),
   });
-  return content === null ? null : { ...content, note: sheets.typedAs(columns) };
+  return content === null
+    ? null
+    : {
+        ...content,
+        note: [`${sheets.catches.typedAs} `, { kind: "code", text: columns.join(", ") }],
+      };
 }
 
 /** The planned catches of a trial, in their random order. */

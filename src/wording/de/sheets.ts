@@ -32,6 +32,8 @@ export const sheets: typeof english = {
       },
       caption: "Proben",
       captionInOrder: "Proben, in der Reihenfolge der Arbeit",
+      /** Before the names that the columns have in every language. */
+      typedAs: "Zum Eintippen, die Spalten von catches.csv in dieser Folge:",
     },
   },
   prepared: {
@@ -60,5 +62,4 @@ export const sheets: typeof english = {
     gross: (unit) => `Brutto (${unit})`,
     tare: (unit) => `Tara (${unit})`,
   },
-  typedAs: (f) => `Zum Eintippen, die Spalten von catches.csv in dieser Folge: ${f.columns}.`,
 };

@@ -1,5 +1,3 @@
-import type { Facts } from "./facts.ts";
-
 /** What stands on the sheets to print: one to keep in the cab, one to fill in at the drill. */
 export const sheets = {
   labels: {
@@ -33,6 +31,8 @@ export const sheets = {
       },
       caption: "Catches",
       captionInOrder: "Catches, in the order of work",
+      /** Before the names that the columns have in every language. */
+      typedAs: "To type it in, the columns of catches.csv in this order:",
     },
   },
   prepared: {
@@ -62,6 +62,4 @@ export const sheets = {
     gross: (unit: string) => `Gross (${unit})`,
     tare: (unit: string) => `Tare (${unit})`,
   },
-  typedAs: (f: Facts<"columns">) =>
-    `To type it in, the columns of catches.csv in this order: ${f.columns}.`,
 };

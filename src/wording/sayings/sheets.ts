@@ -22,6 +22,5 @@ export function sheetsSayings(format: Format, say: typeof templates) {
     },
     cell: (value: string | number | null): string =>
       typeof value === "number" ? format.plain(value, 6) : (value ?? ""),
-    typedAs: (columns: readonly string[]): string => say.typedAs({ columns: columns.join(", ") }),
   };
 }
