@@ -129,7 +129,7 @@ const trial: readonly SettingFlag<TrialPlanOptions>[] = [
 ];
 
 const noSetup = toggle("--no-setup", "noSetup");
-const sheet = flag("--sheet <name>", "sheet", asWritten);
+const sheet = flag("--sheet <name>", "workbookSheet", asWritten);
 const replace = toggle("--replace", "replace");
 /** The older name of `--replace`. */
 const force = hidden("--force");
@@ -191,6 +191,19 @@ export const flags = {
     force,
     ...surface,
     toggle("--json", "planJson"),
+  ],
+  sheet: [
+    ...planning,
+    flag("--setup <file>", "setupOfSheet", asWritten),
+    noSetup,
+    flag("--out <dir>", "sheetsFolder", asWritten, "."),
+    ...precision,
+    scale,
+    ...weighting,
+    ...lending,
+    replace,
+    sheet,
+    ...surface,
   ],
   check: [
     flag("--setup <file>", "setupOfCheck", asWritten),

@@ -2,7 +2,9 @@ import { rowsToCsv } from "../data/write-csv.ts";
 import { trialPlanOptions } from "../questions/trial-plan/options.ts";
 import { type TrialPlan, trialPlan } from "../questions/trial-plan.ts";
 import { cautionSentence } from "../report/sections/cautions.ts";
+import { safetyStrip } from "../report/sections/safety-strip.ts";
 import { trialPlanSection } from "../report/sections/trial-plan.ts";
+import { catchSheetFiles, catchSheetOfPlan } from "../report/sheets.ts";
 import type { UnitSystem } from "../wording/format.ts";
 import { wordsFor } from "../wording/languages.ts";
 import type { Words } from "../wording/words.ts";
@@ -33,7 +35,10 @@ export async function planCommand(
   }
   const design = trialPlan(trialPlanOptions({ products, ...trialGiven(flags) }));
   if (flags.out !== undefined) {
-    const files = { "sheet.csv": rowsToCsv(design.rows) };
+    const files = {
+      "sheet.csv": rowsToCsv(design.rows),
+      ...catchSheetFiles(catchSheetOfPlan(design), words),
+    };
     const replace = replaceOf(flags);
     await writeSaying(
       { command: "plan", folder: flags.out, files, inputs: [], replace },
@@ -48,5 +53,8 @@ export async function planCommand(
 
 function inWords(design: TrialPlan, words: Words): string {
   const cautions = design.cautions.map((found) => `- ${cautionSentence(found, words)}`);
-  return [...plainBlocks(trialPlanSection(design, words, "plan")), ...cautions].join("\n");
+  return [
+    ...plainBlocks([safetyStrip(words), ...trialPlanSection(design, words, "plan")]),
+    ...cautions,
+  ].join("\n");
 }

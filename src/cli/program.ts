@@ -9,6 +9,7 @@ import { flags } from "./flags.ts";
 import type { Io } from "./io.ts";
 import { planCommand } from "./plan-command.ts";
 import { reportCommand } from "./report-command.ts";
+import { sheetCommand } from "./sheet-command.ts";
 import { templateCommand } from "./template-command.ts";
 
 /**
@@ -44,6 +45,9 @@ export function program(io: Io, words: Words, ended: (code: ExitCode) => void): 
       .argument(`[${values.products}...]`, help.products)
       .usage(`[options] <${values.product}> <${values.product}>...`)
       .action(async (products, given) => ended(await planCommand(products, given, io))),
+    subcommand("sheet", words)
+      .argument(`[${values.catches}]`, help.catchesOfSheet)
+      .action(async (catches, given) => ended(await sheetCommand(catches, given, io))),
     subcommand("check", words)
       .argument(`<${values.catches}>`, help.catches)
       .action(async (catches, given) => ended(await checkCommand(catches, given, io))),

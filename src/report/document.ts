@@ -61,6 +61,8 @@ export interface Section {
   readonly kind: "section";
   readonly id: string;
   readonly heading: string;
+  /** Before the heading, where the section is about hazards of the work. */
+  readonly sign?: "hazard";
   readonly blocks: readonly Block[];
 }
 

@@ -3,7 +3,8 @@ import type { Drawings } from "./drawings.ts";
 import { htmlBlocks } from "./html/blocks.ts";
 import { definitions } from "./html/definitions.ts";
 import { escapeHtml } from "./html/escape.ts";
-import { checkedScript, contentSecurityPolicy } from "./html/policy.ts";
+import { htmlPage } from "./html/page.ts";
+import { checkedScript } from "./html/policy.ts";
 import { styleSheet } from "./html/style-sheet.ts";
 import { htmlText } from "./html/text.ts";
 import { checkIds } from "./walk.ts";
@@ -30,21 +31,14 @@ export interface HtmlOptions {
 export function renderHtml(document: ReportDocument, options: HtmlOptions): string {
   checkIds(document.blocks);
   const script = options.chartRuntime === undefined ? null : checkedScript(options.chartRuntime);
-  return `<!doctype html>
-<html lang="${escapeHtml(document.language)}">
-<head>
-<meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="${contentSecurityPolicy(styleSheet, script)}">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<meta name="color-scheme" content="light dark">
-<title>${escapeHtml(document.title)}</title>
-<style>${styleSheet}</style>
-</head>
-<body>
-${body(document, options.drawings)}
-${script === null ? "" : `<script>${script}</script>\n`}</body>
-</html>
-`;
+  return htmlPage({
+    language: document.language,
+    title: document.title,
+    colorScheme: "light dark",
+    styleSheet,
+    script,
+    body: body(document, options.drawings),
+  });
 }
 
 function body(document: ReportDocument, drawings: Drawings): string {
@@ -67,8 +61,8 @@ function masthead({ title, subtitle, meta }: ReportDocument): string {
   return `<header class="masthead"><h1>${escapeHtml(title)}</h1>${below}${origin}</header>`;
 }
 
-/** What fits on two screens needs no contents. */
-const fewestToList = 4;
+/** A short report is read from its cards on and needs no contents. */
+const fewestToList = 7;
 
 function contents({ blocks, words }: ReportDocument): string {
   const sections = blocks.filter((block): block is Section => block.kind === "section");

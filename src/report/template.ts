@@ -1,8 +1,10 @@
 import { markdownTable } from "markdown-table";
 import { catchColumns } from "../data/columns.ts";
 import { setupFields } from "../data/setup/json-schema.ts";
+import { safety } from "../wording/en/safety.ts";
 import { template as english } from "../wording/en/template.ts";
 import type { Words } from "../wording/words.ts";
+import type { SafetyWords } from "./sections/safety-strip.ts";
 
 /** What every catch needs, and what most logs keep. */
 const sheetColumns = catchColumns.filter(({ inSheet }) => inSheet).map(({ name }) => name);
@@ -17,18 +19,26 @@ const emptySetup = { scale: {}, cart: {}, bins: [], money: {} };
  * @param words  of the language columns and fields are described in, such as those of `wordsFor`; default: English
  */
 export function templateFiles(
-  words: Pick<Words, "template"> = { template: english },
+  words: Pick<Words, "template"> & SafetyWords = { template: english, report: { safety } },
 ): Readonly<Record<string, string>> {
   return {
     "catches.csv": `${sheetColumns.join(",")}\n`,
     "setup.json": `${JSON.stringify(emptySetup, null, 2)}\n`,
-    "columns.md": columnDescriptions(words.template),
+    "columns.md": columnDescriptions(words),
   };
 }
 
-function columnDescriptions(say: Words["template"]): string {
+function columnDescriptions({
+  template: say,
+  report,
+}: Pick<Words, "template"> & SafetyWords): string {
+  const { strip } = report.safety;
   const { head } = say;
   return `# ${say.heading}
+
+**${strip.heading}**
+
+${strip.lines.map((line) => `- ${line}`).join("\n")}
 
 ## ${say.catches.heading}
 

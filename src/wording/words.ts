@@ -17,6 +17,7 @@ import { productComparisonSayings } from "./sayings/product-comparison.ts";
 import { repeatabilitySayings } from "./sayings/repeatability.ts";
 import { reportSayings } from "./sayings/report.ts";
 import { settingSayings } from "./sayings/setting.ts";
+import { sheetsSayings } from "./sayings/sheets.ts";
 import { skippingSayings } from "./sayings/skipping.ts";
 import { speedLinearitySayings } from "./sayings/speed-linearity.ts";
 import { trialPlanSayings } from "./sayings/trial-plan.ts";
@@ -50,6 +51,7 @@ function everyTopic(say: Language, units: UnitSystem) {
     productComparison: productComparisonSayings(format, say.productComparison),
     explainingVariables: explainingVariablesSayings(format, say.explainingVariables),
     trialPlan: trialPlanSayings(format, say.trialPlan),
+    sheets: sheetsSayings(format, say.sheets),
     problems: problemsSayings(say.problems),
     template: say.template,
     help: say.help,

@@ -2,6 +2,7 @@ import { appendFile, readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { command, demo, filesIn, inFolder } from "../support/command.ts";
+import { english } from "../support/words.ts";
 
 describe("evencatch plan", () => {
   it("writes a sheet that only lacks its masses, the same for the same seed", async () => {
@@ -9,6 +10,12 @@ describe("evencatch plan", () => {
       const { code, out } = await command("plan", "wheat", "pea", "--fills", "4", "--out", folder);
       expect(code).toBe(0);
       expect(out).toContain("2 products, 4 fills of each");
+      const safety = english()
+        .report.safety.strip.lines.map((line) => `- ${line}`)
+        .join("\n");
+      expect(out.startsWith(safety)).toBe(true);
+      const toPrint = await readFile(join(folder, "catch-sheet.html"), "utf8");
+      expect(toPrint.match(/<td[^>]*>(wheat|pea)</g)).toHaveLength(2 + 2 * 4 * 4);
       const sheet = await readFile(join(folder, "sheet.csv"), "utf8");
       const check = await command("check", join(folder, "sheet.csv"));
       expect(check.err).toContain("gross_kg");

@@ -4,12 +4,14 @@ import { describe, expect, it } from "vitest";
 import { catchColumns } from "../../src/data/columns.ts";
 import { checkSetup } from "../../src/data/read-setup.ts";
 import { command, filesIn, fileWith, inFolder } from "../support/command.ts";
+import { english } from "../support/words.ts";
 
 describe("evencatch template", () => {
   it("writes a sheet that only lacks rows, a setup that can be read, and what the columns mean", async () => {
     await inFolder(async (folder) => {
       expect((await command("template", folder)).code).toBe(0);
       expect(await filesIn(folder)).toEqual([
+        "catch-sheet.html",
         "catches.csv",
         "columns.md",
         "evencatch-manifest.json",
@@ -22,6 +24,7 @@ describe("evencatch template", () => {
       const text = await readFile(join(folder, "setup.json"), "utf8");
       expect(checkSetup({ name: "setup.json", text }).ok).toBe(true);
       const columns = await readFile(join(folder, "columns.md"), "utf8");
+      for (const line of english().report.safety.strip.lines) expect(columns).toContain(line);
       for (const { name } of catchColumns) expect(columns).toContain(`\`${name}\``);
     });
   });

@@ -14,6 +14,7 @@ import { settingSection } from "../../src/report/sections/setting.ts";
 import { skippingSection } from "../../src/report/sections/skipping.ts";
 import { trialPlanSection } from "../../src/report/sections/trial-plan.ts";
 import { uncertaintyBudgetSection } from "../../src/report/sections/uncertainty-budget.ts";
+import { catchSheetDocument, catchSheetOfPlan } from "../../src/report/sheets/catch-sheet.ts";
 import { caution } from "../../src/results/caution.ts";
 import type { Words } from "../../src/wording/words.ts";
 import { aCatch, aFill } from "./catches.ts";
@@ -334,6 +335,7 @@ const sections: readonly Occasion[] = [
   part("no density", (words) =>
     explainingVariablesSection(explained(fillsOf("wheat", [0.4, 0.41])), words, "a"),
   ),
+  part("a catch sheet", (words) => catchSheetDocument(catchSheetOfPlan(planned(products)), words)),
   part("a trial plan", (words) => trialPlanSection(planned(products), words, "a")),
   part("a trial plan within blocks", (words) =>
     trialPlanSection(planned({ ...products, analysis: "blocks", reference: "pea" }), words, "a"),

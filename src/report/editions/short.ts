@@ -9,6 +9,7 @@ import type { Block, Entry, Section } from "../document.ts";
 import { questionId } from "../question-sections.ts";
 import { decisionLines } from "../sections/decision.ts";
 import { productComparisonSection } from "../sections/product-comparison.ts";
+import { safetyStrip } from "../sections/safety-strip.ts";
 import { mostUrgentFirst } from "../sections/summary.ts";
 
 /** What a hand needs: the decision at each bin, a sentence for each answer, three pictures at most. */
@@ -18,6 +19,7 @@ export function shortBlocks(
   idOf: (answers: MeterAnswers) => string,
 ): readonly MaybeBlock[] {
   return [
+    safetyStrip(words),
     productsSection(analysis, words),
     ...mostUrgentFirst(analysis.meters).map((answers) =>
       meterSection(answers, analysis, words, idOf(answers)),

@@ -13,7 +13,7 @@ import { keyFigures } from "./cards.ts";
 import { chart } from "./chart.ts";
 import { definitions } from "./definitions.ts";
 import { escapeHtml } from "./escape.ts";
-import { toneIcon, toneOfSeverity } from "./icons.ts";
+import { hazardIcon, toneIcon, toneOfSeverity } from "./icons.ts";
 import { table } from "./table.ts";
 import { htmlText } from "./text.ts";
 
@@ -57,7 +57,7 @@ const deepest = 6;
 function section(block: Section, context: BlockContext): string {
   const { level } = context;
   const inside = htmlBlocks(block.blocks, { ...context, level: Math.min(level + 1, deepest) });
-  const heading = `<h${level} id="${block.id}_heading">${escapeHtml(block.heading)}</h${level}>`;
+  const heading = `<h${level} id="${block.id}_heading">${block.sign === undefined ? "" : hazardIcon}${escapeHtml(block.heading)}</h${level}>`;
   return `<section id="${block.id}" aria-labelledby="${block.id}_heading">\n${heading}\n${inside}\n</section>`;
 }
 

@@ -14,7 +14,17 @@ const shapes: Readonly<Record<Tone, string>> = {
 };
 
 export function toneIcon(tone: Tone): string {
-  return `<svg class="icon" viewBox="0 0 16 16" width="16" height="16" aria-hidden="true" focusable="false">${shapes[tone]}</svg>`;
+  return icon("icon", shapes[tone]);
+}
+
+/** The warning triangle, before a heading that says what it is about. */
+export const hazardIcon = icon(
+  "icon hazard",
+  '<path d="M8 1.2 15.4 14.6H.6Z"/><path class="sign" d="M8 6v4M8 12v.6"/>',
+);
+
+function icon(className: string, shape: string): string {
+  return `<svg class="${className}" viewBox="0 0 16 16" width="16" height="16" aria-hidden="true" focusable="false">${shape}</svg>`;
 }
 
 export const toneOfSeverity: Readonly<Record<Severity, Tone>> = {

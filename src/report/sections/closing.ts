@@ -21,5 +21,8 @@ export function howComputedSection({ input }: Analysis, { report }: Words): Sect
 /** The usual cautions of the work, and to whom this report gives way. */
 export function safetySection({ report }: Words): Section {
   // To whom all this gives way stands in the foot of the report, below everything.
-  return section("cautions-of-the-work", report.safety.heading, list(report.safety.items));
+  return {
+    ...section("cautions-of-the-work", report.safety.heading, list(report.safety.items)),
+    sign: "hazard",
+  };
 }

@@ -11,6 +11,7 @@ export function skippingSection(result: Skipping, words: Words, id: string): rea
     paragraph(say.sentence(result), "lead"),
     chart(id, skippingChart(result, words)),
     list([say.today(result), say.share(result), say.between(result), say.practice(result)]),
+    paragraph(say.noPermission),
     result.chances.length === 0
       ? null
       : details(

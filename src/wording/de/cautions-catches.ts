@@ -64,7 +64,7 @@ export const cautionsCatches: typeof english = {
     `Die beiden Proben dieser Füllung unterschieden sich um ${f.apart} (${f.p}, wenn man die Füllung allein betrachtet); ${byChance(f)}.`,
   // the fill as a whole
   moreThanCanBeTold: (catches) =>
-    `Bei dieser Füllung fallen mehr Proben auf, als sich unter ${catches} auseinanderhalten lassen. Trauen Sie der ganzen Füllung nicht: Suchen Sie eine Ursache, und drehen Sie neu ab.`,
+    `Bei dieser Füllung fallen mehr Proben auf, als sich unter ${catches} auseinanderhalten lassen. Trauen Sie der ganzen Füllung nicht: Suchen Sie eine Ursache, wenn alles stillsteht, bevor Sie in den Dosierer greifen, und drehen Sie neu ab.`,
   oneCatch: "Eine Probe lässt sich nicht für sich beurteilen.",
   tooFew: (f) =>
     `${f.catches} Proben und ${f.alone ? "keine frühere Füllung" : "kaum etwas aus früheren Füllungen"} sind zu wenig, um eine davon zu beurteilen; nur ein Fehler über etwa ${f.gross} würde auffallen. Sie liegen ${f.apart} auseinander.`,

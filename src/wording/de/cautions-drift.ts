@@ -42,14 +42,14 @@ export const cautionsDrift: typeof english = {
     `Einmal am Ende betrachtet zeigen die Füllungen einen Trend oder ein langsames Wandern (${p}), was für das Urteil nicht reicht: Füllungen, die einander ähneln, wenn sie zeitlich nahe liegen, sehen doppelt so oft wie ein Trend aus, wie es der Zufall allein täte, oder noch öfter.`,
   "delivery-settles": {
     catchOrder: (f) =>
-      `Der Austrag spielt sich erst ein: ${f.percent} ${f.less ? "weniger" : "mehr"} mit jeder weiteren Probe einer Füllung (${f.p}). Drehen Sie den Dosierer, bis er gleichmäßig läuft, bevor die erste Probe zählt.`,
+      `Der Austrag spielt sich erst ein: ${f.percent} ${f.less ? "weniger" : "mehr"} mit jeder weiteren Probe einer Füllung (${f.p}). Drehen Sie den Dosierer, ohne dass jemand am Auslauf steht, bis er gleichmäßig läuft, bevor die erste Probe zählt.`,
     binLevel: (f) =>
       `Der Austrag hängt davon ab, wie voll der Tank ist: ${f.percent} ${f.less ? "weniger" : "mehr"} bei vollem Tank als bei leerem (${f.p}, ${f.betweenFills ? "von Füllung zu Füllung" : "innerhalb der Füllungen"}). Drehen Sie bei dem Füllstand ab, mit dem Sie säen.`,
   },
   "scatter-unusual": (f) =>
     `Diese Proben streuen ${f.times}-mal so stark wie üblich (${f.p}). Suchen Sie zuerst nach einer zweifelhaften Probe, dann nach dem, was anders war: Sack, Waage, Umdrehungen, Zeit zwischen den Proben.`,
   "scatter-beyond-usual": (f) =>
-    `Diese Proben streuen ${f.times}-mal so stark wie üblich; das tut von ${f.oneIn} einwandfreien Füllungen eine. Mit einigen davon stimmt etwas nicht, oder mit dem Dosierer: Sehen Sie Sack, Waage, gezählte Umdrehungen und Auslass an, dann drehen Sie neu ab.`,
+    `Diese Proben streuen ${f.times}-mal so stark wie üblich; das tut von ${f.oneIn} einwandfreien Füllungen eine. Mit einigen davon stimmt etwas nicht, oder mit dem Dosierer: Sehen Sie Sack, Waage und gezählte Umdrehungen an, und den Auslauf erst, wenn alles stillsteht, denn ein Dosierer kann von selbst anlaufen; dann drehen Sie neu ab.`,
   "few-scatter-apart": (f) =>
     `Diese drei Proben streuen ${f.times}-mal so stark wie üblich (${f.p}); von zwanzig einwandfreien Füllungen tut das eine. Eine weitere Probe zeigt, ob eine davon danebenlag.`,
   "no-scatter-to-compare": {

@@ -67,7 +67,7 @@ export const cautionsField: typeof english = {
   "field-check-fill-unknown": (f) =>
     `Eine Feldprüfung nennt Füllung ${f.fill}, die keine gültige Probe hat; dafür steht, was irgendeine Füllung dieses Tanks austrägt.`,
   "field-disagrees": (f) =>
-    `Feld und Proben weichen um mehr voneinander ab als ihre Unsicherheiten (normierte Abweichung ${f.error}): Das Feld bekam ${lessOrMore(f)}, als die Proben erwarten lassen. Suchen Sie nach Schlupf, Überlappung oder falscher Fläche, nach Resten im Tank, oder nach einem Dosierer, der im Fahren anders austrägt.`,
+    `Feld und Proben weichen um mehr voneinander ab als ihre Unsicherheiten (normierte Abweichung ${f.error}): Das Feld bekam ${lessOrMore(f)}, als die Proben erwarten lassen. Suchen Sie nach Schlupf, Überlappung oder falscher Fläche, nach Resten im Tank (von außen gesehen: Produkt kann Brücken bilden und nachgeben), oder nach einem Dosierer, der im Fahren anders austrägt.`,
   "field-differs": (f) =>
     `Das Feld bekam ${lessOrMore(f)}, als die Proben erwarten lassen, etwas mehr, als ihre Unsicherheiten erklären (normierte Abweichung ${f.error}; ${f.p} unter allen Feldprüfungen). Machen Sie eine weitere Feldprüfung, bevor Sie eine Ursache suchen.`,
   "field-disagreed-before": (bias) =>
@@ -86,5 +86,5 @@ export const cautionsField: typeof english = {
   "outlets-agree-exactly": (f) =>
     `Die ${f.outlets} Ausläufe stimmen genau überein. Das sagt, dass die Waage grob ist, nicht, dass sie vollkommen gleichmäßig sind.`,
   "outlets-outside-band": (f) =>
-    `Außerhalb von ${f.band}: ${f.outlets === 1 ? "Auslauf" : "Ausläufe"} ${f.names}. Suchen Sie einen verstopften, verschlissenen oder falsch eingestellten.`,
+    `Außerhalb von ${f.band}: ${f.outlets === 1 ? "Auslauf" : "Ausläufe"} ${f.names}. Suchen Sie bei abgestelltem Motor und wenn alles stillsteht, denn dort kommen die Hände an bewegte Teile, einen verstopften, verschlissenen oder falsch eingestellten.`,
 };

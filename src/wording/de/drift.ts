@@ -44,7 +44,7 @@ export const drift: typeof english = {
       "Drehen Sie jede Füllung ab und stellen Sie den Antrieb nach ihren eigenen Proben ein.",
     "set by this fill": "Es gilt der heutige Wert.",
     "look for the cause":
-      "Suchen Sie die Ursache: Verschleiß, Anbackungen oder Feuchte am Dosierer, eine veränderte Einstellung, eine andere Partie des Produkts, Schlupf im Antrieb.",
+      "Suchen Sie die Ursache, bei abgestelltem Motor und wenn alles stillsteht, bevor Sie den Dosierer öffnen, denn er kann von selbst anlaufen: Verschleiß, Anbackungen oder Feuchte am Dosierer, eine veränderte Einstellung, eine andere Partie des Produkts, Schlupf im Antrieb.",
   },
   standsWith: (number) =>
     `Mit insgesamt ${catches(number)} oder mehr, von denen keine zweifelhaft ist, gilt die Füllung, wie sie ist.`,

@@ -14,6 +14,8 @@ Antworten gehen auf die Standardausgabe, alles andere auf die Standardfehlerausg
   report: "Eine Datei mit Proben auswerten: eine Tabelle, ein Satz zu jedem Tank und ein Bericht.",
   enough: "Reichen die Proben von heute, und was brächte die nächste?",
   plan: "Einen Versuch planen: ein Probenzettel in zufälliger Folge und mit Blöcken, und was der Versuch finden kann.",
+  sheet:
+    "Zettel zum Drucken schreiben: einen für die Kabine und einen, der an der Maschine von Hand ausgefüllt wird.",
   check: "Alles nennen, was an einer Datei mit Proben nicht stimmt. Schreibt nichts.",
   template:
     "Einen leeren Probenzettel und eine Setup-Datei schreiben, und was ihre Spalten bedeuten.",
@@ -21,6 +23,7 @@ Antworten gehen auf die Standardausgabe, alles andere auf die Standardfehlerausg
   catches: "Datei mit Proben: .csv, .xlsx oder .json",
   catchesOrTyped:
     "Datei mit Proben, oder die Proben selbst, etwa 6.3 6.5 6.4 oder 20:6.3 10:3.2; ohne wird vor der ersten Probe geplant",
+  catchesOfSheet: "Datei mit Proben: .csv, .xlsx oder .json; ohne sie nur ein leerer Probenzettel",
   products: "zwei oder mehr Produkte",
   templateFolder: "Ordner, in den geschrieben wird",
 
@@ -75,13 +78,15 @@ Antworten gehen auf die Standardausgabe, alles andere auf die Standardfehlerausg
 
   setupOfReport: `Setup-Datei: Waage, Toleranz, Sollmengen, Preise (Vorgabe: ${beside})`,
   setupOfEnough: `Setup-Datei: Waage, Toleranz (Vorgabe: ${beside})`,
+  setupOfSheet: `Setup: Waage, Toleranz, Sollmengen; ohne Proben die Tanks, die genannt werden (Vorgabe: ${beside})`,
   setupOfCheck: `auch diese Setup-Datei gegen die Proben prüfen (Vorgabe: ${beside})`,
   noSetup: "eine setup.json neben den Proben nicht verwenden",
-  sheet: "Blatt einer Arbeitsmappe (Vorgabe: das erste)",
+  workbookSheet: "Blatt einer Arbeitsmappe (Vorgabe: das erste)",
   leaveOut: "eine Probe weglassen; darf mehrmals angegeben werden",
 
   reportFolder: "Ordner, in den der Bericht geschrieben wird",
-  sheetFolder: "sheet.csv in diesen Ordner schreiben",
+  sheetFolder: "den Probenzettel in diesen Ordner schreiben, als sheet.csv und zum Drucken",
+  sheetsFolder: "Ordner, in den die Zettel geschrieben werden",
   replace:
     "auch Dateien überschreiben, die nicht von evencatch sind oder seither geändert wurden; nie solche, die gelesen werden",
   tables: "auch einfache Tabellen schreiben: CSV, JSON, Markdown und LaTeX",

@@ -14,6 +14,8 @@ const inARow = (count: number, andMore: boolean) => {
 export const skipping: typeof english = {
   labels: {
     heading: "Was es riskiert, nicht abzudrehen",
+    noPermission:
+      "Für gebeiztes Saatgut, Impfmittel, Granulate und Nährstoffe gelten Mengen nach Etikett oder Gesetz: Eine Chance, daneben zu liegen, ist keine Erlaubnis dazu.",
     chances: {
       caption: "Chance eines Mengenfehlers bei der nächsten Füllung",
       limit: "Abweichung über",

@@ -66,7 +66,7 @@ export const cautionsCatches = {
     `The two catches of this fill differed by ${f.apart} (${f.p} when the fill is looked at alone); ${byChance(f)}.`,
   // the fill as a whole
   moreThanCanBeTold: (catches: number) =>
-    `More catches of this fill stand out than can be told apart among ${catches}. Do not trust the fill as a whole: look for a cause, and catch again.`,
+    `More catches of this fill stand out than can be told apart among ${catches}. Do not trust the fill as a whole: look for a cause, with everything at rest before you reach into the meter, and catch again.`,
   oneCatch: "One catch cannot be judged by itself.",
   tooFew: (f: Counts<"catches"> & Facts<"apart" | "gross"> & { readonly alone: boolean }) =>
     `${f.catches} catches and ${f.alone ? "no earlier fill" : "hardly anything from earlier fills"} are too few to judge one of them; only an error above about ${f.gross} would show. They lie ${f.apart} apart.`,

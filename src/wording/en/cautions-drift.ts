@@ -48,14 +48,14 @@ export const cautionsDrift = {
     `Looked at once, at the end, the fills show a trend or a slow wander (${p}), which is not enough for the verdict: fills that are alike when close in time look like a trend twice as often as chance alone would make them, or more often still.`,
   "delivery-settles": {
     catchOrder: (f: Change & Facts<"p">) =>
-      `The delivery settles: ${change(f)} with every further catch of a fill (${f.p}). Turn the meter until it runs evenly before the first catch that counts.`,
+      `The delivery settles: ${change(f)} with every further catch of a fill (${f.p}). With nobody at the outlet, turn the meter until it runs evenly before the first catch that counts.`,
     binLevel: (f: Change & Facts<"p"> & { readonly betweenFills: boolean }) =>
       `The delivery goes with how full the bin is: ${change(f)} with a full bin than with an empty one (${f.p}, ${f.betweenFills ? "from fill to fill" : "within fills"}). Catch at the level you drill at.`,
   },
   "scatter-unusual": (f: Facts<"times" | "p">) =>
     `These catches scatter ${f.times} times as much as is usual (${f.p}). Look for a doubtful catch first, then for what was done differently: bag, scale, turns, time between catches.`,
   "scatter-beyond-usual": (f: Facts<"times" | "oneIn">) =>
-    `These catches scatter ${f.times} times as much as is usual; one clean fill in ${f.oneIn} does that. Something was wrong with some of them, or with the meter: look at bag, scale, count of turns and outlet, then catch again.`,
+    `These catches scatter ${f.times} times as much as is usual; one clean fill in ${f.oneIn} does that. Something was wrong with some of them, or with the meter: look at bag, scale, count of turns and, with everything at rest, since a meter can start by itself, at the outlet; then catch again.`,
   "few-scatter-apart": (f: Facts<"times" | "p">) =>
     `These three catches scatter ${f.times} times as much as is usual (${f.p}); one clean fill in twenty does that. One more catch tells whether one of them was off.`,
   "no-scatter-to-compare": {

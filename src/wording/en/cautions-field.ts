@@ -72,7 +72,7 @@ export const cautionsField = {
   "field-check-fill-unknown": (f: Counts<"fill">) =>
     `A field check names fill ${f.fill}, which has no catch that counts; what any fill of this bin delivers stands in for it.`,
   "field-disagrees": (f: Off & Facts<"error">) =>
-    `Field and catches disagree by more than their uncertainties (normalised error ${f.error}): the field got ${lessOrMore(f)} than the catches let expect. Look for wheel slip, overlap or a wrong area, product left in the bin, or a meter that delivers differently under way.`,
+    `Field and catches disagree by more than their uncertainties (normalised error ${f.error}): the field got ${lessOrMore(f)} than the catches let expect. Look for wheel slip, overlap or a wrong area, product left in the bin (looked at from outside: it can bridge and give way), or a meter that delivers differently under way.`,
   "field-differs": (f: Off & Facts<"error" | "p">) =>
     `The field got ${lessOrMore(f)} than the catches let expect, a little more than their uncertainties explain (normalised error ${f.error}; ${f.p} among all field checks). Make another field check before looking for a cause.`,
   "field-disagreed-before": (bias: string) =>
@@ -91,5 +91,5 @@ export const cautionsField = {
   "outlets-agree-exactly": (f: Counts<"outlets">) =>
     `The ${f.outlets} outlets agree exactly, which says that the scale is coarse, not that they are perfectly even.`,
   "outlets-outside-band": (f: Facts<"band" | "names"> & Counts<"outlets">) =>
-    `Outside ${f.band}: ${f.outlets === 1 ? "outlet" : "outlets"} ${f.names}. Look for a blocked, worn or wrongly set one.`,
+    `Outside ${f.band}: ${f.outlets === 1 ? "outlet" : "outlets"} ${f.names}. With engine off and everything at rest, since hands come near moving parts there, look for a blocked, worn or wrongly set one.`,
 };

@@ -60,7 +60,7 @@ export const drift = {
     "catch every fill": "Catch every fill and set the drive from its own catches.",
     "set by this fill": "Today's value is the one that counts.",
     "look for the cause":
-      "Look for the cause: wear, build-up or moisture at the meter, a changed setting, another lot of the product, a drive that slips.",
+      "Look for the cause, engine off and everything at rest before the meter is opened, since it can start by itself: wear, build-up or moisture at the meter, a changed setting, another lot of the product, a drive that slips.",
   } satisfies Record<DriftStep, string>,
   standsWith: (number: number) =>
     `With ${catches(number)} or more in all, none of them doubtful, the fill counts as it stands.`,

@@ -20,6 +20,7 @@ export { productComparison } from "./product-comparison.ts";
 export { repeatability } from "./repeatability.ts";
 export { report } from "./report.ts";
 export { setting } from "./setting.ts";
+export { sheets } from "./sheets.ts";
 export { skipping } from "./skipping.ts";
 export { speedLinearity } from "./speed-linearity.ts";
 export { template } from "./template.ts";

@@ -11,12 +11,14 @@ Answers go to standard output, everything else to standard error.`,
   report: "Analyse a file of catches: a table and a sentence for each bin, and a report.",
   enough: "Are today's catches enough, and what would the next one buy?",
   plan: "Plan a trial: a randomised, blocked catch sheet, and what it can be expected to find.",
+  sheet: "Write sheets to print: one for the cab, and one to fill in by hand at the drill.",
   check: "Say everything that is wrong with a file of catches. Writes nothing.",
   template: "Write an empty catch sheet, a setup file, and what their columns mean.",
 
   catches: "file of catches: .csv, .xlsx or .json",
   catchesOrTyped:
     "file of catches, or the catches themselves, such as 6.3 6.5 6.4 or 20:6.3 10:3.2; left out: plan before any catch",
+  catchesOfSheet: "file of catches: .csv, .xlsx or .json; left out: an empty catch sheet alone",
   products: "two or more products",
   templateFolder: "folder to write into",
 
@@ -70,13 +72,15 @@ Answers go to standard output, everything else to standard error.`,
 
   setupOfReport: `setup: scale, tolerance, targets, prices (default: ${beside})`,
   setupOfEnough: `setup: scale, tolerance (default: ${beside})`,
+  setupOfSheet: `setup: scale, tolerance, targets; without catches, the bins to list (default: ${beside})`,
   setupOfCheck: `check this setup against the catches too (default: ${beside})`,
   noSetup: "leave out a setup.json that lies beside the catches",
-  sheet: "sheet of a workbook (default: the first)",
+  workbookSheet: "sheet of a workbook (default: the first)",
   leaveOut: "leave a catch out; may be given several times",
 
   reportFolder: "folder to write the report into",
-  sheetFolder: "write sheet.csv into this folder",
+  sheetFolder: "write the catch sheet into this folder, as sheet.csv and to print",
+  sheetsFolder: "folder to write the sheets into",
   replace:
     "also write over files that are not evencatch's or were changed since; never over files it reads",
   tables: "write tidy tables too: CSV, JSON, Markdown and LaTeX",

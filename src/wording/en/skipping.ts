@@ -17,6 +17,8 @@ const inARow = (count: number, andMore: boolean) => {
 export const skipping = {
   labels: {
     heading: "What skipping calibration risks",
+    noPermission:
+      "Treated seed, inoculants, granular products and nutrients have rates set by label or law: a chance of being off is no permission to be.",
     chances: {
       caption: "Chance of a rate error at the next fill",
       limit: "Off by more than",

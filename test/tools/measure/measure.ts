@@ -14,6 +14,7 @@ export async function countPage(
   const page = await browser.newPage({ viewport: phone });
   await page.setContent(html);
   const seen = await page.evaluate(() => ({
+    // biome-ignore lint/performance/useDomNodeTextContent: what is folded away is not seen
     words: document.body.innerText.split(/\s+/).filter((part) => /[\p{L}\p{N}]/u.test(part)).length,
     height: document.documentElement.scrollHeight,
     firstAction: document.querySelector(".call")?.getBoundingClientRect().bottom ?? 0,

@@ -32,6 +32,7 @@ describe("skipping, in words", () => {
   });
 
   it("leads with the upper bound of fills in a row, and allows nothing", () => {
+    expect(say.noPermission).toContain("is no permission");
     const inARow = (given: Parameters<typeof skipped>[1], tolerance?: number) =>
       plain(say.between(skipped(season, given, tolerance)));
     expect(inARow({})).toMatch(

@@ -52,6 +52,12 @@ main > section { margin-top: 3.75rem; }
 main > section:first-child { margin-top: 0; }
 section > :last-child { margin-bottom: 0; }
 
+@media screen and (max-width: 40rem) {
+  main > section { margin-top: 2.25rem; }
+  .page { padding-block: 1.5rem 2rem; }
+  .masthead::after { margin-top: 1rem; }
+}
+
 @media screen and (min-width: 68rem) {
   .page:has(> .contents) { display: grid; grid-template-columns: 11rem minmax(0, 1fr); gap: 0 3rem; }
   .contents ol { position: sticky; top: 2rem; flex-direction: column; gap: 0.1rem; border-inline-start: 1.5px solid var(--rule); padding-inline-start: 1rem; }
