@@ -100,7 +100,7 @@ function curveLayers(
     {
       // One place names the dashed line: its end, where the lines lie apart from the labels of the first points.
       data: { values: assured.slice(-1) },
-      mark: { type: "text", style: "remark", dy: -14, align: "right" },
+      mark: { type: "text", style: "remark", dy: 14, align: "right" },
       encoding: { x, y: y("halfWidth"), text: { field: "basis" } },
     },
     {

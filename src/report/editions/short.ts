@@ -1,5 +1,6 @@
 import type { Analysis, MeterAnswers } from "../../analysis/analyse.ts";
 import { catchesNeededChart } from "../../charts/catches-needed.ts";
+import type { ChartSpec } from "../../charts/chart-spec.ts";
 import { deliveryPerTurnChart } from "../../charts/delivery.ts";
 import { driftChart } from "../../charts/drift.ts";
 import type { Question } from "../../results/question.ts";
@@ -18,6 +19,7 @@ export function shortBlocks(
   words: Words,
   idOf: (answers: MeterAnswers) => string,
 ): readonly MaybeBlock[] {
+  const { short } = words.report;
   return [
     safetyStrip(words),
     productsSection(analysis, words),
@@ -26,10 +28,16 @@ export function shortBlocks(
     ),
     section(
       "how-to-read",
-      words.report.short.heading,
-      ...words.report.short.howToRead.map((text) => paragraph(text)),
+      short.heading,
+      paragraph(short.confidence),
+      analysis.meters.some(isLentTo) ? paragraph(short.lending) : null,
+      paragraph(short.edition),
     ),
   ];
+}
+
+function isLentTo({ delivery, acrossFills }: MeterAnswers): boolean {
+  return delivery.byItself !== null || acrossFills?.byItself != null;
 }
 
 function meterSection(
@@ -44,10 +52,8 @@ function meterSection(
   return section(
     id,
     words.report.bin(answers.bin, answers.product),
-    paragraph(
-      [{ kind: "strong", text: lines.action }, lines.sure === null ? "" : ` ${lines.sure}`],
-      "lead",
-    ),
+    // How sure it is stands on the card.
+    paragraph([{ kind: "strong", text: lines.action }], "lead"),
     paragraph(words.delivery.twoLines(answers.delivery)),
     list(lines.why),
     definitions(answers, words),
@@ -148,14 +154,21 @@ function chartsOf(answers: MeterAnswers, words: Words, id: string): readonly May
     looksAtCatches
       ? chart(
           `${questionId(id, "delivery")}-per-turn`,
-          deliveryPerTurnChart(delivery, words, standingOut),
+          low(deliveryPerTurnChart(delivery, words, standingOut)),
         )
       : null,
-    !inTime ? null : chart(questionId(id, "drift"), driftChart(drift, words)),
+    !inTime ? null : chart(questionId(id, "drift"), low(driftChart(drift, words))),
     catchesNeeded === null || known.length < fewestPointsDrawn
       ? null
       : chart(questionId(id, "catchesNeeded"), catchesNeededChart(catchesNeeded, words, null)),
   ];
+}
+
+/** As low as still tells the points apart: on a phone every picture is a screen less far down. */
+const lowHeight = 200;
+
+function low(spec: ChartSpec): ChartSpec {
+  return "vconcat" in spec ? spec : { ...spec, height: lowHeight };
 }
 
 /** The comparison's answer and its first picture; the rest stands in the full edition. */

@@ -35,11 +35,12 @@ export const report: typeof english = {
     },
     short: {
       heading: "So ist das zu lesen",
-      howToRead: [
+      confidence:
         "± ist ein Vertrauensbereich mit dem oben genannten Niveau: Würde jeder Tank immer wieder so abgedreht und gerechnet, träfe dieser Anteil der Bereiche zu. Er handelt vom Zufall, nicht von Fehlern.",
+      lending:
         "Tanks leihen einander, wie stark Proben streuen und wie sehr sich Füllungen unterscheiden, nie, was sie austragen. Dass sich Dosierer so ähnlich sind, wie hier gerechnet wird, ist angenommen; echte Aufzeichnungen stehen noch nicht dahinter. Wo ein Tank neu oder verschlissen ist, sehen Sie auf die Angabe für ihn allein.",
+      edition:
         "Das ist die kurze Ausgabe. Jede Antwort mit Zahlen, Diagrammen und Hinweisen: --edition full.",
-      ],
     },
     leftOut: {
       heading: "Weggelassene Proben",

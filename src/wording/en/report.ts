@@ -35,11 +35,12 @@ export const report = {
     },
     short: {
       heading: "How to read this",
-      howToRead: [
+      confidence:
         "± is an interval with the confidence at the top: if every bin were caught and reckoned so again and again, so many of the intervals would hold what the fill really delivers. It is about chance, not about mistakes.",
+      lending:
         "Bins lend each other how much catches scatter and how much fills differ, never what they deliver. That meters are as alike as this takes them to be is assumed; no real logs stand behind it yet. Look at a bin by itself where it is new or worn.",
+      edition:
         "This is the short edition. Every answer with its figures, charts and cautions: --edition full.",
-      ],
     },
     leftOut: {
       heading: "Catches left out",

@@ -20,6 +20,8 @@ a:hover { text-decoration-thickness: 0.14em; }
 code { font-family: ui-monospace, "Liberation Mono", monospace; font-size: 0.9em; background: var(--neutral-soft); padding: 0.1em 0.35em; border-radius: 0.25rem; }
 :focus-visible { outline: 3px solid var(--accent); outline-offset: 3px; border-radius: 3px; }
 main:focus { outline: none; }
+#safety-strip h2 { font-size: 1.1875rem; margin-bottom: 0.5rem; }
+#safety-strip li { font-size: 0.9375rem; line-height: 1.45; margin-bottom: 0.15rem; }
 .lead { font-size: 1.25rem; line-height: 1.5; }
 .small { font-size: 0.9375rem; color: var(--muted); }
 
