@@ -17,4 +17,6 @@ export const studied = {
   },
   /** reports/outlier-study.json: false flags with an explanation more than a thousand times likelier than bad luck, at most. */
   convincing: { normal: 0.05, heavyTails: 0.17 },
+  /** reports/decision-study.json: reports in which nothing is wrong that look alarmed; what the study holds itself to. */
+  cleanReports: { bins: 3, fills: 6, atMost: 0.1 },
 } as const;
