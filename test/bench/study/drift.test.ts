@@ -8,10 +8,10 @@ import {
 } from "../../../bench/study/drift/decision.ts";
 import { historyWith, over, togetherBy } from "../../../bench/study/drift/judge.ts";
 import { twoByNine } from "../../../bench/study/drift/library.ts";
-import type { DriftStudy } from "../../../bench/study/drift/page.ts";
 import { lastingRows, nextFillRows, steadyRows } from "../../../bench/study/drift/plans.ts";
 import { rateTable, type Way } from "../../../bench/study/drift/rates.ts";
 import { settlingTable } from "../../../bench/study/drift/settling.ts";
+import type { DriftStudy } from "../../../bench/study/drift/tables.ts";
 import { togetherTable } from "../../../bench/study/drift/together.ts";
 import { verdictOn } from "../../../bench/study/support/claims.ts";
 import { usualBorrowing } from "../../../src/model/lenders.ts";
