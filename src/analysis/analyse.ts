@@ -8,6 +8,11 @@ import { type CatchesNeeded, catchesNeeded } from "../questions/catches-needed.t
 import { type Cost, cost } from "../questions/cost.ts";
 import { deliveryWithoutError } from "../questions/delivery/without-error.ts";
 import { type Delivery, delivery } from "../questions/delivery.ts";
+import {
+  falseAlarmsOf,
+  falseAlarmsTogether,
+  type LogFalseAlarms,
+} from "../questions/drift/rates.ts";
 import { type Drift, drift } from "../questions/drift.ts";
 import { type FieldCheck, fieldCheck } from "../questions/field-check.ts";
 import { type Outlets, outlets } from "../questions/outlets.ts";
@@ -83,6 +88,8 @@ export interface Analysis {
   readonly meters: readonly MeterAnswers[];
   /** Products side by side; null where there is nothing to compare. */
   readonly products: ProductAnswers | null;
+  /** How often meters that are all steady have one or another called moved; null: fewer than two were asked. */
+  readonly falseAlarms: LogFalseAlarms | null;
   /** About the file as a whole; each answer carries its own. */
   readonly cautions: readonly Caution[];
 }
@@ -123,6 +130,9 @@ export function analyse(
       leftOut: log.catches.filter(({ leftOut }) => leftOut !== null),
     },
     products: productAnswers(model, resolved.comparison),
+    falseAlarms: falseAlarmsTogether(
+      model.meters.filter(({ history }) => history.status !== "not asked").map(falseAlarmsOf),
+    ),
     meters: model.meters.map((meter) =>
       answersAbout(meter, { model, options: resolved, toleranceFrom: from, log, setup }),
     ),

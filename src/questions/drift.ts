@@ -23,7 +23,7 @@ import { againstEarlier } from "./drift/as-they-came.ts";
 import { type ByName, byName } from "./drift/by-name.ts";
 import { driftCautions } from "./drift/cautions.ts";
 import { changesOf, type DriftShift, type DriftTrend } from "./drift/changes.ts";
-import { type DriftPower, type FalseAlarms, falseAlarms, powerOf } from "./drift/rates.ts";
+import { type DriftPower, type FalseAlarms, falseAlarmsOf, powerOf } from "./drift/rates.ts";
 import { type ScoreCharts, scoreCharts } from "./drift/score-charts.ts";
 import { type SettlingTest, settlingTests } from "./drift/settling.ts";
 import { type DriftStep, nextSteps } from "./drift/verdict.ts";
@@ -92,8 +92,9 @@ export interface Drift {
     readonly lower: number;
     readonly upper: number;
   };
+  /** Of a meter like this one, its spread told by its own fills only or by others too. */
   readonly falseAlarms: FalseAlarms;
-  /** Null after a change was found, below 4 fills, and where nothing is known of it. */
+  /** Null after a change was found, below 4 fills, and without any spread. */
   readonly power: DriftPower | null;
   /** Explanation, looked at once, at the end: it never changes the verdict. Null below 5 fills. */
   readonly trend: DriftTrend | null;
@@ -119,9 +120,9 @@ export interface Drift {
  * @param meters   all meters of the log, to know what else was in the bin; those of other bins are passed over
  * @returns        sizes as fractions, with intervals; verdict and steps as literal words
  * Null when       as the fields say; fills that agree exactly leave nothing to judge by (caution fills-agree-exactly)
- * Assumes         near-normal fills of one spread, which earlier levels share. A steady meter is called moved, trending or
- *                 differing in 1 of 20 seasons of 12 fills, more often where neighbouring fills are alike:
- *                 reports/drift-study.md
+ * Assumes         near-normal fills of one spread, which earlier levels share, and about which other meters tell where they
+ *                 lend. A steady meter is called moved, trending or differing in 1 of 20 seasons of 12 fills, more often where
+ *                 neighbouring fills are alike or differ more than those of the meters that lend: reports/drift-study.md
  * Source          Hawkins 1977, JASA 72, 180; Worsley 1986, Biometrika 73, 91; Jeffreys 1961, Theory of Probability, 5.2;
  *                 Quesenberry 1991, J. Quality Technology 23, 213; Holm 1979
  */
@@ -159,7 +160,7 @@ export function drift(
       lower: center * (1 - tolerance),
       upper: center * (1 + tolerance),
     },
-    falseAlarms,
+    falseAlarms: falseAlarmsOf(meter),
     power: powerOf(meter, shiftOfInterest),
     ...explained,
     scoreCharts: scoreCharts(fills, againstEarlier(deliveries, level)),

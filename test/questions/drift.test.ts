@@ -259,11 +259,6 @@ describe("what drift would have found", () => {
     expect(power.chance).toBeCloseTo(at3 + (spreads - 3) * (at4 - at3), 10);
   });
 
-  it("is a bound outside the table, for large shifts", () => {
-    expect(present(at(0.005)).bound).toBe("about");
-    expect(present(at(0.2)).bound).toBe("at least");
-  });
-
   it("is not said after a change was found, nor while a fill differs", () => {
     expect(at(0.05, [...worked, 0.3148, 0.3201])).toBeNull();
     expect(at(0.05, [...steady.slice(0, 6), 0.37])).toBeNull();

@@ -22,6 +22,16 @@ describe("what sentences tell of simulations", () => {
     expect(studied.catchesAsFills).toEqual(rangeOf(rates));
   });
 
+  it("is what the decision study holds itself to, and keeps", () => {
+    const { clean } = read("decision-study") as {
+      clean: { fills: number; errors: string; claimed: number | null; alarmed: number }[];
+    };
+    const { fills, atMost } = studied.cleanReports;
+    const cell = clean.find((one) => one.fills === fills && one.errors === "normal");
+    expect(cell?.claimed).toBe(atMost);
+    expect(cell?.alarmed).toBeLessThanOrEqual(atMost);
+  });
+
   it("is what the outlier study holds", () => {
     const { otherErrors, unlike, falseFlags } = read("outlier-study") as {
       otherErrors: { errors: string; fills: number; logAsFamily: number }[];

@@ -1,56 +1,34 @@
-import { fitModel, type MeterModel } from "../../../src/model/model.ts";
-import { randomStream } from "../../../src/numeric/random.ts";
-import { drift } from "../../../src/questions/drift.ts";
+import type { MeterHistory } from "../../../src/model/history.ts";
+import { powerOf } from "../../../src/questions/drift/rates.ts";
 import { present } from "../../../test/support/reference.ts";
-import { fillsBefore, type Season, type SeasonPlan, seasonOf, usualSeason } from "./season.ts";
-
-const level = 0.95;
-const options = { level, tolerance: 0.05, scaleDivisionKg: null };
-
-function meterOf({ catches }: Season): MeterModel {
-  return present(fitModel(catches, options).meters[0]);
-}
-
-/** Every season of a plan, reduced to what is counted. */
-function over<T>(
-  given: Partial<SeasonPlan>,
-  seasons: number,
-  seed: number,
-  count: (season: Season, plan: SeasonPlan) => T,
-): readonly T[] {
-  const plan = { ...usualSeason, ...given };
-  const random = randomStream(seed);
-  return Array.from({ length: seasons }, () => count(seasonOf(plan, random), plan));
-}
-
-function share(list: readonly boolean[]): number {
-  return list.filter((one) => one).length / Math.max(1, list.length);
-}
-
-const alarming = ["differs", "moved", "trending"];
-
-/** Place of the first fill with which something was found, from 1; null: nothing was. */
-function firstAlarm({ history }: MeterModel): number | null {
-  const place = history.steps.findIndex(({ outcome }) => alarming.includes(outcome));
-  return place === -1 ? null : place + 1;
-}
+import {
+  type AskedPlan,
+  type AskedSeason,
+  firstAlarm,
+  historyWith,
+  middle,
+  over,
+  share,
+  togetherBy,
+} from "./judge.ts";
+import { fillsBefore, usualSeason } from "./season.ts";
 
 /** How often something has been found by a number of fills in a season without any change, asked after every fill. */
-export interface AlarmCell extends Partial<SeasonPlan> {
+export interface AlarmCell extends AskedPlan {
   /** By these fills, in their order. */
   readonly by: readonly { readonly fills: number; readonly share: number }[];
 }
 
 export function alarmTable(
-  plans: readonly Partial<SeasonPlan>[],
+  plans: readonly AskedPlan[],
   byFills: readonly number[],
   seasons: number,
   seed: number,
 ): readonly AlarmCell[] {
   return plans.map((plan, i) => {
     const longest = Math.max(...byFills);
-    const first = over({ ...plan, fills: longest }, seasons, seed + i, (season) =>
-      firstAlarm(meterOf(season)),
+    const first = over({ ...plan, fills: longest }, seasons, seed + i, ({ meter, outside }) =>
+      firstAlarm(historyWith(meter, outside)),
     );
     return {
       ...plan,
@@ -63,7 +41,7 @@ export function alarmTable(
 }
 
 /** What becomes of a change, asked after every fill. */
-export interface FoundCell extends Partial<SeasonPlan> {
+export interface FoundCell extends AskedPlan {
   /** Found by the last fill, within three fills of the change, and with its first fill. */
   readonly found: number;
   readonly withinThree: number;
@@ -78,14 +56,12 @@ export interface FoundCell extends Partial<SeasonPlan> {
 }
 
 export function foundTable(
-  plans: readonly Partial<SeasonPlan>[],
+  plans: readonly AskedPlan[],
   seasons: number,
   seed: number,
 ): readonly FoundCell[] {
   return plans.map((plan, i) => {
-    const found = over({ fills: 12, ...plan }, seasons, seed + i, (season, whole) =>
-      whatWasFound(meterOf(season), whole),
-    );
+    const found = over(plan, seasons, seed + i, whatWasFound);
     const changes = found.flatMap(({ since }) => since ?? []);
     const truth = fillsBefore({ ...usualSeason, fills: 12, ...plan }) + 1;
     return {
@@ -101,11 +77,12 @@ export function foundTable(
   });
 }
 
-function whatWasFound(meter: MeterModel, plan: SeasonPlan) {
-  const { steps, changes } = meter.history;
+function whatWasFound({ meter, outside, plan }: AskedSeason) {
+  const history = historyWith(meter, outside);
+  const { steps, changes } = history;
   const interval = changes.at(-1)?.size.interval ?? null;
   return {
-    first: firstAlarm(meter),
+    first: firstAlarm(history),
     atOnce: steps[fillsBefore(plan)]?.outcome === "differs",
     sizeHeld:
       interval === null
@@ -117,7 +94,7 @@ function whatWasFound(meter: MeterModel, plan: SeasonPlan) {
 }
 
 /** Whether the band for the next fill holds its true delivery, by stretches and by all fills as one. */
-export interface NextFillCell extends Partial<SeasonPlan> {
+export interface NextFillCell extends AskedPlan {
   readonly covered: number;
   /** Median relative half-width. */
   readonly halfWidth: number;
@@ -129,18 +106,18 @@ export interface NextFillCell extends Partial<SeasonPlan> {
 }
 
 export function nextFillTable(
-  plans: readonly Partial<SeasonPlan>[],
+  plans: readonly AskedPlan[],
   seasons: number,
   seed: number,
 ): readonly NextFillCell[] {
   return plans.map((plan, i) => {
-    const all = over({ fills: 12, ...plan }, seasons, seed + i, (season) => {
-      const meter = meterOf(season);
-      const asOne = present(fitModel(season.catches, options, { asked: "never" }).meters[0]);
+    const all = over(plan, seasons, seed + i, (season) => {
+      const history = historyWith(season.meter, season.outside);
+      const asOne = historyWith(season.meter, null, { asked: "never" });
       return {
-        byStretches: bandOf(meter, season),
-        asOne: bandOf(asOne, season),
-        alarmed: firstAlarm(meter) !== null,
+        byStretches: bandOf(history, season),
+        asOne: bandOf(asOne, { ...season, outside: null }),
+        alarmed: firstAlarm(history) !== null,
       };
     });
     const alarmed = all.filter((one) => one.alarmed);
@@ -156,21 +133,21 @@ export function nextFillTable(
   });
 }
 
-function bandOf({ across }: MeterModel, { nextDelivery }: Season) {
-  const { value, interval } = across.nextFill;
+function bandOf(history: MeterHistory, { outside, nextDelivery }: AskedSeason) {
+  const { value, interval } = togetherBy(history, outside).nextFill;
   const half = present(present(interval).upper) - value;
   return { holds: Math.abs(nextDelivery - value) <= half, halfWidth: half / value };
 }
 
-function middle(values: readonly number[]): number {
-  return values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)] ?? 0;
-}
-
-/** What a steady meter is told it would have found, against what is found of such a shift. */
-export interface StatedPowerCell {
+/** A season of so many fills, and the shift that is asked about. */
+export interface ShiftAsked extends AskedPlan {
   readonly fills: number;
   readonly spread: number;
   readonly shift: number;
+}
+
+/** What a steady meter is told it would have found, against what is found of such a shift. */
+export interface StatedPowerCell extends ShiftAsked {
   /** Mean of the chances stated on steady seasons that say one. */
   readonly stated: number;
   /** Share of steady seasons that say one. */
@@ -179,23 +156,22 @@ export interface StatedPowerCell {
 }
 
 export function statedPowerTable(
-  cells: readonly Pick<StatedPowerCell, "fills" | "spread" | "shift">[],
+  plans: readonly ShiftAsked[],
   seasons: number,
   seed: number,
 ): readonly StatedPowerCell[] {
-  return cells.map(({ fills, spread, shift }, i) => {
-    const powers = over({ fills, spread }, seasons, seed + 2 * i, (season) => {
-      const meter = meterOf(season);
-      return drift(meter, { ...options, shiftOfInterest: shift }).power;
+  return plans.map((plan, i) => {
+    const steady = { ...plan, shift: 0 };
+    const powers = over(steady, seasons, seed + 2 * i, ({ meter, outside }) => {
+      const history = historyWith(meter, outside);
+      return powerOf({ history, across: togetherBy(history, outside) }, plan.shift);
     }).flatMap((power) => power ?? []);
     const from = (powers[0]?.fillsBefore ?? 0) + 1;
-    const found = over({ fills, spread, shift, from }, seasons, seed + 2 * i + 1, (season) =>
-      firstAlarm(meterOf(season)),
+    const found = over({ ...plan, from }, seasons, seed + 2 * i + 1, ({ meter, outside }) =>
+      firstAlarm(historyWith(meter, outside)),
     );
     return {
-      fills,
-      spread,
-      shift,
+      ...plan,
       stated: powers.reduce((sum, { chance }) => sum + chance / powers.length, 0),
       said: powers.length / seasons,
       happened: share(found.map((place) => place !== null && place >= from)),

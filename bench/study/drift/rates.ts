@@ -4,7 +4,7 @@ import { againstEarlier } from "../../../src/questions/drift/as-they-came.ts";
 import { byName } from "../../../src/questions/drift/by-name.ts";
 import { changesOf } from "../../../src/questions/drift/changes.ts";
 import { scoreCharts } from "../../../src/questions/drift/score-charts.ts";
-import { type SeasonPlan, seasonFills, usualSeason } from "./season.ts";
+import { type SeasonPlan, seasonOf, usualSeason } from "./season.ts";
 
 /** Ways of looking once, at the end, each by the name the page gives it. They explain; none decides. */
 export const ways = [
@@ -39,7 +39,7 @@ export function rateTable(
     const random = randomStream(seed, cell);
     const counts = Object.fromEntries(ways.map((way) => [way, 0])) as Record<Way, number>;
     for (let season = 0; season < seasons; season++) {
-      const found = findings(seasonFills(plan, random));
+      const found = findings(seasonOf(plan, random).meter.fills);
       for (const way of ways) if (found[way]) counts[way]++;
     }
     const rates = Object.fromEntries(ways.map((way) => [way, counts[way] / seasons])) as Record<

@@ -1,7 +1,5 @@
-import type { Catch } from "../../../src/data/types.ts";
-import { type Fill, metersOf } from "../../../src/model/meters.ts";
+import type { Fill, Meter } from "../../../src/model/meters.ts";
 import type { RandomStream } from "../../../src/numeric/random.ts";
-import { aCatch } from "../../../test/support/catches.ts";
 
 /** How the deliveries of fills scatter about their level, with the same standard deviation. */
 export type Law = "normal" | "heavy tails" | "skewed";
@@ -54,40 +52,62 @@ export function fillsBefore({ fills, from }: Pick<SeasonPlan, "fills" | "from">)
 
 /** A season and what its next fill would truly deliver, kg/turn. */
 export interface Season {
-  readonly catches: readonly Catch[];
+  readonly meter: Meter;
   readonly nextDelivery: number;
 }
 
-export function seasonOf(plan: SeasonPlan, random: RandomStream): Season {
-  const { correlation, spread, law } = plan;
+/** @param next  errors of the fills about their level, one after another, of mean 0 and standard deviation 1 */
+export function seasonOf(
+  plan: SeasonPlan,
+  random: RandomStream,
+  next: () => number = fillErrors(plan, random),
+): Season {
+  const deliveryOf = (f: number) => {
+    const level = levelOf(plan, f);
+    return delivery * (level + plan.spread * next() * (plan.spreadGrows ? level : 1));
+  };
+  const fills = Array.from({ length: plan.fills }, (_, f) => {
+    const ofFill = deliveryOf(f);
+    const catches =
+      typeof plan.catches === "number" ? plan.catches : random.integer(...plan.catches);
+    const error = (delivery * plan.scatter * random.normal()) / Math.sqrt(catches);
+    return fillOf(f + 1, ofFill + error, catches);
+  });
+  return {
+    meter: { bin: "1", product: "wheat", fills },
+    nextDelivery: deliveryOf(plan.fills),
+  };
+}
+
+export function fillErrors(
+  { law, correlation }: Pick<SeasonPlan, "law" | "correlation">,
+  random: RandomStream,
+): () => number {
   let wander = drawn(law, random);
-  const next = () => {
+  return () => {
     const now = wander;
     wander = correlation * wander + Math.sqrt(1 - correlation ** 2) * drawn(law, random);
     return now;
   };
-  const deliveryOf = (f: number) => {
-    const level = levelOf(plan, f);
-    return delivery * (level + spread * next() * (plan.spreadGrows ? level : 1));
-  };
-  const catches = Array.from({ length: plan.fills }, (_, f) => {
-    const ofFill = deliveryOf(f);
-    const count = typeof plan.catches === "number" ? plan.catches : random.integer(...plan.catches);
-    return Array.from({ length: count }, (_, c) =>
-      aCatch({
-        fill: f + 1,
-        catch: c + 1,
-        turns,
-        netKg: ofFill * turns + delivery * turns * plan.scatter * random.normal(),
-      }),
-    );
-  }).flat();
-  return { catches, nextDelivery: deliveryOf(plan.fills) };
 }
 
-/** Fills of one season. */
-export function seasonFills(plan: SeasonPlan, random: RandomStream): readonly Fill[] {
-  return metersOf(seasonOf(plan, random).catches)[0]?.fills ?? [];
+/** A fill by what it delivers and how many catches say so: the order of fills asks for no more. */
+function fillOf(fill: number, ofFill: number, catches: number): Fill {
+  const total = catches * turns;
+  const totals = { catches, turns: total, massKg: ofFill * total, scatterSum: 0 };
+  return {
+    bin: "1",
+    product: "wheat",
+    fill,
+    takenAt: null,
+    catches: [],
+    weighings: [],
+    leftOut: [],
+    totals,
+    notLent: [],
+    scatterTotals: totals,
+    delivery: ofFill,
+  };
 }
 
 function levelOf(plan: SeasonPlan, f: number): number {

@@ -47,7 +47,10 @@ export function knowledgeOf(meter: MeterModel | null, options: CatchesNeededOpti
   };
 }
 
-/** Who lends decides with how few catches a width may be trusted, and how much it is widened for being stopped on. */
+/**
+ * Who lends decides with how few catches a width may be trusted, and how much it is widened for being stopped on. One earlier
+ * fill with nobody beside it says no more than other bins do.
+ */
 export function stoppingRule(
   { lentBy }: Pick<Knowledge, "lentBy">,
   { stopping, phi }: Pick<CatchesNeededOptions, "stopping" | "phi">,
@@ -55,7 +58,7 @@ export function stoppingRule(
   const rule =
     lentBy === null
       ? stopping.own
-      : lentBy.fills > 0
+      : lentBy.fills > 0 && lentBy.fills + lentBy.meters > 1
         ? stopping.withOtherFills
         : stopping.withOtherBins;
   return phi === null ? rule : { ...rule, phi };

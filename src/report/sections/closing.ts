@@ -4,8 +4,8 @@ import { list, paragraph, section } from "../blocks.ts";
 import type { Section } from "../document.ts";
 
 /** How everything was computed, and which catches were left out by whom. */
-export function howComputedSection({ input }: Analysis, { report }: Words): Section {
-  const { about, leftOut } = report;
+export function howComputedSection({ input, falseAlarms }: Analysis, words: Words): Section {
+  const { about, leftOut } = words.report;
   const items = input.leftOut.map((row) =>
     leftOut.item(row.bin, row.fill, row.catch, row.row, row.leftOut ?? ""),
   );
@@ -13,6 +13,7 @@ export function howComputedSection({ input }: Analysis, { report }: Words): Sect
     "how-computed",
     about.heading,
     ...about.paragraphs.map((text) => paragraph(text)),
+    falseAlarms === null ? null : paragraph(words.drift.falseAlarmsTogether(falseAlarms)),
     paragraph([{ kind: "strong", text: leftOut.heading }]),
     list(items) ?? paragraph(leftOut.none),
   );

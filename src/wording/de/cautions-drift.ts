@@ -29,7 +29,7 @@ export const cautionsDrift: typeof english = {
   "no-change-point-yet": (f) =>
     `${fills(f.fills)}: Ob und wann sich der Austrag verschoben hat, lässt sich ab der ${ordinal(f.needed)} Füllung prüfen.`,
   "fills-agree-exactly": (f) =>
-    `Alle ${f.fills} Füllungen stimmen bis auf die letzte Stelle überein. Das sagt, dass die Waage grob ist, nicht, dass der Dosierer vollkommen ist; ob sich etwas verschoben hat, lässt sich nicht prüfen.`,
+    `Alle ${f.fills} Füllungen stimmen bis auf die letzte Stelle überein. Das sagt, dass die Waage grob ist, nicht, dass der Dosierer vollkommen ist; ob sich etwas verschoben hat, können sie für sich nicht sagen.`,
   "product-changed": (f) =>
     `Vor ${f.beforeFills === 1 ? "Füllung" : "den Füllungen"} ${f.fills} war etwas anderes im Tank: ${f.products}. Alle Füllungen zählen trotzdem als eine Reihe; wurde der Dosierer dabei geöffnet oder verändert, geben Sie es beim Tank an (starts_afresh).`,
   "product-order-unknown": () =>

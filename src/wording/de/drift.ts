@@ -1,6 +1,7 @@
 import type { drift as english } from "../en/drift.ts";
 import { driftCharts } from "./drift-charts.ts";
 import { driftDetail } from "./drift-detail.ts";
+import { lenders } from "./lenders.ts";
 import { nouns } from "./nouns.ts";
 
 const { catches, change, earlierFills, fills } = nouns;
@@ -31,9 +32,10 @@ export const drift: typeof english = {
     `Tank ${f.bin} (${f.product}): Jede Füllung gibt ${f.less ? "weniger" : "mehr"} als die vorige, etwa ${f.percent} je Füllung über ${fills(f.fills)}${f.range === null ? "" : `, Vertrauensbereich (${f.level}) ${f.range}`}: ein Trend oder ein langsames Wandern. Frühere Füllungen sagen nichts mehr über die nächste.`,
   wouldHaveShown: (f) =>
     `Eine bleibende Verschiebung um ${f.shift} seit Füllung ${f.since} hätte sich bis jetzt in ${f.logs} gezeigt.`,
-  bounds: { about: "etwa", "at least": "mindestens", "at most": "höchstens" },
+  needNotHaveShown: (f) =>
+    `Eine bleibende Verschiebung um ${f.shift} seit Füllung ${f.since} müsste sich bis jetzt noch nicht gezeigt haben.`,
+  bounds: { about: "etwa", "at least": "mindestens" },
   logs: (f) => `${f.bound} ${f.count} von ${f.of} solchen Aufzeichnungen`,
-  hardlyAnyLog: "kaum einer solchen Aufzeichnung",
   nearlyEveryLog: "fast jeder solchen Aufzeichnung",
   steps: {
     "collect fills":
@@ -50,9 +52,15 @@ export const drift: typeof english = {
     `Mit insgesamt ${catches(number)} oder mehr, von denen keine zweifelhaft ist, gilt die Füllung, wie sie ist.`,
   meanSince: (f) => `Seit Füllung ${f.since} beträgt der Austrag im Mittel ${f.mean}.`,
   falseAlarms: (f) =>
-    `Nach jeder Füllung gefragt, heißt ein stetiger Dosierer in einer von ${f.oneIn} Saisons mit ${f.fills} Füllungen verschoben oder anders; öfter, wenn die Füllungen von selbst langsam wandern (in einer von ${f.oneInAlike} bei einer Ähnlichkeit von ${f.correlation} von Füllung zu Füllung).`,
-  restsOn: (spread) =>
-    `Was sich bis jetzt gezeigt hätte, ist mit einem typischen Unterschied von ${spread} zwischen den Füllungen dieses Dosierers gerechnet.`,
+    `Nach jeder Füllung gefragt, heißt ein stetiger Dosierer in einer von ${f.oneIn} Saisons mit ${f.fills} Füllungen verschoben oder anders; öfter, wenn die Füllungen von selbst langsam wandern (in einer von ${f.oneInAlike} bei einer Ähnlichkeit von ${f.correlation} von Füllung zu Füllung)${f.wilder === null ? "" : `, oder wenn sich die Füllungen dieses Dosierers stärker unterscheiden als das, womit verglichen wird (in einer von ${f.wilder.oneIn} beim ${f.wilder.times}-Fachen)`}.`,
+  falseAlarmsTogether: (f) =>
+    `Ob sich der Austrag verschoben hat, wird bei jedem der ${f.meters} Dosierer für sich gefragt: Sind alle stetig, heißt in einer von ${f.oneIn} Saisons mit ${f.fills} Füllungen der eine oder andere verschoben oder anders.`,
+  cleanReports: (f) =>
+    `Von Berichten über ${f.bins} Tanks nach ${fills(f.fills)}, in denen nichts falsch ist, rät höchstens einer von ${f.oneIn} zum Nachsehen, nennt einen Dosierer verschoben oder meldet etwas Ernstes; mehr, wo ab und zu eine Wägung weit danebenliegt.`,
+  restsOn: (f) =>
+    f.lentBy === null
+      ? `Was sich bis jetzt gezeigt hätte, ist mit einem typischen Unterschied von ${f.spread} zwischen den Füllungen dieses Dosierers gerechnet.`
+      : `Was sich bis jetzt gezeigt hätte, ist mit einem typischen Unterschied von ${f.spread} zwischen den Füllungen gerechnet, nach denen dieses Dosierers und nach ${lenders(f.lentBy)}; gerechnet ist so, als sprächen nur die eigenen, und das ist vorsichtig.`,
   limits: (f) =>
     `Die gezeichneten Niveaus kommen aus den Füllungen selbst und sagen, was bei diesem Dosierer üblich ist; die Toleranzlinien (± ${f.tolerance} um ${f.center}) kommen aus dem, was gewollt ist. Eine Füllung kann üblich sein und doch daneben, oder unüblich und doch gut genug.`,
   table: {

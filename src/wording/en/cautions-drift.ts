@@ -35,7 +35,7 @@ export const cautionsDrift = {
   "no-change-point-yet": (f: Waiting) =>
     `${fills(f.fills)}: whether the meter shifted, and when, can be tested from the ${ordinal(f.needed)} fill on.`,
   "fills-agree-exactly": (f: Counts<"fills">) =>
-    `All ${f.fills} fills agree to the last digit. That says that the scale is coarse, not that the meter is perfect; whether it moved cannot be tested.`,
+    `All ${f.fills} fills agree to the last digit. That says that the scale is coarse, not that the meter is perfect; by themselves they cannot tell whether it moved.`,
   "product-changed": (f: Facts<"products" | "fills"> & Counts<"beforeFills">) =>
     `The bin held ${f.products} before ${f.beforeFills === 1 ? "fill" : "fills"} ${f.fills}. All fills count as one row all the same; if the meter was opened or changed then, say so in the setup (bins, starts_afresh).`,
   "product-order-unknown": () =>

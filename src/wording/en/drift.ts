@@ -3,6 +3,7 @@ import type { Drift, DriftStretch } from "../../questions/drift.ts";
 import { driftCharts } from "./drift-charts.ts";
 import { driftDetail } from "./drift-detail.ts";
 import type { Change, Counts, Facts } from "./facts.ts";
+import { type LenderFacts, lenders } from "./lenders.ts";
 import { nouns } from "./nouns.ts";
 
 const { catches, change, earlierFills, fills } = nouns;
@@ -48,10 +49,11 @@ export const drift = {
     `Bin ${f.bin} (${f.product}): each fill gives ${f.less ? "less" : "more"} than the last, about ${f.percent} a fill over ${fills(f.fills)}${f.range === null ? "" : `, ${f.level} interval ${f.range}`}: a trend or a slow wander. Earlier fills no longer tell the next.`,
   wouldHaveShown: (f: Facts<"shift" | "logs"> & Counts<"since">) =>
     `A lasting shift of ${f.shift} since fill ${f.since} would have shown by now in ${f.logs}.`,
-  bounds: { about: "about", "at least": "at least", "at most": "at most" },
+  needNotHaveShown: (f: Facts<"shift"> & Counts<"since">) =>
+    `A lasting shift of ${f.shift} since fill ${f.since} need not have shown by now.`,
+  bounds: { about: "about", "at least": "at least" },
   logs: (f: Facts<"bound"> & Counts<"count" | "of">) =>
     `${f.bound} ${f.count} of ${f.of} such logs`,
-  hardlyAnyLog: "hardly any such log",
   nearlyEveryLog: "nearly every such log",
   steps: {
     "collect fills": "Keep the log going: every fill counts, even with one or two catches.",
@@ -66,10 +68,22 @@ export const drift = {
     `With ${catches(number)} or more in all, none of them doubtful, the fill counts as it stands.`,
   meanSince: (f: Facts<"mean"> & Counts<"since">) =>
     `Since fill ${f.since} the fills average ${f.mean}.`,
-  falseAlarms: (f: Facts<"oneIn" | "oneInAlike" | "correlation"> & Counts<"fills">) =>
-    `Asked after every fill, a steady meter is called moved or different once in ${f.oneIn} seasons of ${f.fills} fills; more often if fills drift slowly by themselves (one in ${f.oneInAlike} at a likeness of ${f.correlation} from fill to fill).`,
-  restsOn: (spread: string) =>
-    `What would have shown by now rests on a typical spread of ${spread} between this meter's fills.`,
+  falseAlarms: (
+    f: Facts<"oneIn" | "oneInAlike" | "correlation"> &
+      Counts<"fills"> & {
+        /** Null: no other bin lends. */
+        readonly wilder: Facts<"oneIn" | "times"> | null;
+      },
+  ) =>
+    `Asked after every fill, a steady meter is called moved or different once in ${f.oneIn} seasons of ${f.fills} fills; more often if fills drift slowly by themselves (one in ${f.oneInAlike} at a likeness of ${f.correlation} from fill to fill)${f.wilder === null ? "" : `, or if this meter's fills differ more than what it is compared with (one in ${f.wilder.oneIn} at ${f.wilder.times} times as much)`}.`,
+  falseAlarmsTogether: (f: Facts<"oneIn"> & Counts<"meters" | "fills">) =>
+    `Whether a meter has moved is asked of each of the ${f.meters} by itself: where all of them are steady, one or another is called moved or different once in ${f.oneIn} seasons of ${f.fills} fills.`,
+  cleanReports: (f: Facts<"oneIn"> & Counts<"bins" | "fills">) =>
+    `Of reports on ${f.bins} bins after ${fills(f.fills)} in which nothing is wrong, at most one in ${f.oneIn} asks to look first, calls a meter moved or names something serious; more where a weighing is now and then far off.`,
+  restsOn: (f: Facts<"spread"> & { readonly lentBy: LenderFacts | null }) =>
+    f.lentBy === null
+      ? `What would have shown by now rests on a typical spread of ${f.spread} between this meter's fills.`
+      : `What would have shown by now rests on a typical spread of ${f.spread} between fills, told by this meter's own and by ${lenders(f.lentBy)}; it is worked out as if its own spoke alone, which is cautious.`,
   limits: (f: Facts<"tolerance" | "center">) =>
     `The levels drawn come from the fills themselves and say what is usual for this meter; the tolerance lines (± ${f.tolerance} about ${f.center}) come from what is wanted. A fill can be usual and still off, or unusual and still good enough.`,
   table: {

@@ -1,7 +1,8 @@
-import type { DriftPower } from "../../questions/drift/rates.ts";
+import type { DriftPower, FalseAlarms, LogFalseAlarms } from "../../questions/drift/rates.ts";
 import type { DriftStep } from "../../questions/drift/verdict.ts";
 import type { Drift } from "../../questions/drift.ts";
 import type { Estimate } from "../../results/estimate.ts";
+import { studied } from "../../results/studied.ts";
 import type { drift as templates } from "../en/drift.ts";
 import type { Format } from "../format.ts";
 import { change } from "./change.ts";
@@ -12,7 +13,8 @@ import { oneIn } from "./one-in.ts";
 import { sentences } from "./sentences.ts";
 
 const tenths = 10;
-const rounding = { about: Math.round, "at least": Math.floor, "at most": Math.ceil };
+const { cleanReports: clean } = studied;
+const rounding = { about: Math.round, "at least": Math.floor };
 
 /** Which sentences are said about whether a meter has moved over its fills. */
 export function driftSayings(format: Format, say: typeof templates) {
@@ -27,21 +29,21 @@ export function driftSayings(format: Format, say: typeof templates) {
     range: limits(interval, format.signedPercent, format),
   });
   /** In tenths, because nobody knows such a chance more closely. */
-  const logs = ({ chance, bound }: DriftPower): string => {
+  const logs = ({ chance, bound }: DriftPower): string | null => {
     const count = rounding[bound](tenths * chance);
-    if (count === 0) return say.hardlyAnyLog;
+    if (count === 0) return null;
     return count === tenths
       ? say.nearlyEveryLog
       : say.logs({ bound: say.bounds[bound], count, of: tenths });
   };
-  const wouldHaveShown = ({ power }: Drift): string | null =>
-    power === null
-      ? null
-      : say.wouldHaveShown({
-          shift: chosen(power.shift),
-          since: power.sinceFill,
-          logs: logs(power),
-        });
+  const wouldHaveShown = ({ power }: Drift): string | null => {
+    if (power === null) return null;
+    const facts = { shift: chosen(power.shift), since: power.sinceFill };
+    const shown = logs(power);
+    return shown === null
+      ? say.needNotHaveShown(facts)
+      : say.wouldHaveShown({ ...facts, logs: shown });
+  };
   const who = ({ bin, product }: Drift) => ({ bin, product });
   const inForce = (result: Drift) => {
     const stretch = result.stretches.at(-1);
@@ -85,6 +87,25 @@ export function driftSayings(format: Format, say: typeof templates) {
     const { perFill, fills } = result.trending;
     return say.trending({ ...who(result), ...sized(perFill, result), fills });
   };
+  const alarms = ({ fills, season, alike, wilder }: FalseAlarms): string =>
+    say.falseAlarms({
+      fills,
+      oneIn: oneIn(season, format),
+      oneInAlike: oneIn(alike.season, format),
+      correlation: format.plain(alike.correlation),
+      wilder:
+        wilder === null
+          ? null
+          : { oneIn: oneIn(wilder.season, format), times: format.plain(wilder.times) },
+    });
+  const restsOn = ({ relativeSpread, lentBy }: DriftPower): string =>
+    say.restsOn({
+      spread: format.percent(relativeSpread),
+      lentBy:
+        lentBy === null
+          ? null
+          : { fills: false, meters: lentBy.meters, assumed: lentBy.from === "assumption" },
+    });
 
   return {
     ...say.labels,
@@ -123,15 +144,12 @@ export function driftSayings(format: Format, say: typeof templates) {
     falseAlarms: ({ falseAlarms, verdict, power }: Drift): string | null =>
       verdict === "not asked"
         ? null
-        : sentences(
-            say.falseAlarms({
-              fills: falseAlarms.fills,
-              oneIn: oneIn(falseAlarms.season, format),
-              oneInAlike: oneIn(falseAlarms.alike.season, format),
-              correlation: format.plain(falseAlarms.alike.correlation),
-            }),
-            power === null ? null : say.restsOn(format.percent(power.relativeSpread)),
-          ),
+        : sentences(alarms(falseAlarms), power === null ? null : restsOn(power)),
+    falseAlarmsTogether: ({ meters, fills, season }: LogFalseAlarms): string =>
+      sentences(
+        say.falseAlarmsTogether({ meters, fills, oneIn: oneIn(season, format) }),
+        say.cleanReports({ ...clean, oneIn: oneIn(clean.atMost, format) }),
+      ),
     limits: ({ options, toleranceLines }: Drift): string =>
       say.limits({
         tolerance: chosen(options.tolerance),

@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import { beforeAll, describe, expect, it } from "vitest";
+import { analyse } from "../../../src/analysis/analyse.ts";
 import { driftChart } from "../../../src/charts/drift.ts";
 import { readCatches } from "../../../src/data/read-catches.ts";
 import type { CatchLog } from "../../../src/data/types.ts";
@@ -8,6 +9,7 @@ import { fitModel } from "../../../src/model/model.ts";
 import { type Drift, type DriftOptions, drift } from "../../../src/questions/drift.ts";
 import { repeatability } from "../../../src/questions/repeatability.ts";
 import type { Block } from "../../../src/report/document.ts";
+import { reportDocument } from "../../../src/report/report.ts";
 import { driftSection } from "../../../src/report/sections/drift.ts";
 import { repeatabilitySection } from "../../../src/report/sections/repeatability.ts";
 import { chartsIn, checkIds } from "../../../src/report/walk.ts";
@@ -97,10 +99,27 @@ describe("sections on drift and repeatability", () => {
     const text = textOf(driftSection(driftOfBin("front", "none"), words, "front"));
     expect(text).toMatch(/steady so far, over 9 fills/);
     expect(text).toMatch(
-      /A lasting shift of 5\s% since fill 5 would have shown by now in about \d of 10 such logs/,
+      /A lasting shift of 5\s% since fill 5 would have shown by now in at least \d of 10 such logs/,
     );
     expect(text).toMatch(/called moved or different once in 20 seasons of 12 fills/);
     expect(text).toMatch(/one in 4 at a likeness of 0\.6/);
+    expect(text).toMatch(/told by this meter's own and by 2 other bins/);
+  });
+
+  it("say of a report of several bins once how often any of them is not let be", () => {
+    const { catches } = present(logs.get("season"));
+    const textIn = (rows: CatchLog["catches"]) =>
+      textOf(
+        reportDocument(
+          analyse({ ...present(logs.get("season")), catches: rows }),
+          { title: null, setupSource: null, version: "0.0.0" },
+          words,
+        ).blocks,
+      );
+    const once = /one or another is called moved or different once in (\d+) seasons/g;
+    // Three bins at 0.05 each: 1 − 0.95³ = 0.143.
+    expect([...textIn(catches).matchAll(once)].map(([, oneIn]) => oneIn)).toEqual(["7"]);
+    expect(textIn(catches.filter(({ bin }) => bin === "front"))).not.toMatch(once);
   });
 
   it("keep what looks once, at the end, to the detail, and say that it decides nothing", () => {
