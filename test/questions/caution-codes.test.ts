@@ -28,12 +28,11 @@ const meterOf = (catches: readonly Catch[]) => present(fitModel(catches, options
 
 const ofDelivery = (catches: readonly Catch[]) =>
   delivery(meterOf(catches), { ...options, varianceLaw: "proportional" }).cautions;
-const ofUnscaled = (catches: readonly Catch[]) =>
-  delivery(meterOf(catches), {
-    ...options,
-    scaleDivisionKg: null,
-    varianceLaw: "proportional",
-  }).cautions;
+const ofUnscaled = (catches: readonly Catch[]) => {
+  const unscaled = { ...options, scaleDivisionKg: null };
+  const meter = present(fitModel(catches, unscaled).meters[0]);
+  return delivery(meter, { ...unscaled, varianceLaw: "proportional" }).cautions;
+};
 const ofCoarse = (catches: readonly Catch[]) =>
   catchesNeeded(
     present(fitModel(catches, { ...options, scaleDivisionKg: 0.3 }).meters[0]),
@@ -270,6 +269,14 @@ const cases: readonly Case[] = [
     raised: fill(1, [6, 6, 6]),
     facts: {},
     not: fill(1, [6, 6.02, 6]),
+  },
+  {
+    code: "zero-scatter-unscaled",
+    when: "a catch stands alone after fills whose catches agree exactly, which lend nothing without a division",
+    of: ofUnscaled,
+    raised: [...fill(1, [6, 6, 6]), ...fill(2, [6.1])],
+    facts: {},
+    not: [...fill(1, [6, 6.02, 6]), ...fill(2, [6.1])],
   },
   {
     code: "zero-scatter",

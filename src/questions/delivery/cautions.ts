@@ -79,15 +79,14 @@ function aboutDisagreement(
   return [say("two-disagree", { relativeDifference, pValue: pairPValue ?? 0, remarks }, apart)];
 }
 
-function aboutNumberOfCatches({ fill, scatter, level }: DeliveryFindings, say: Say): Caution[] {
+function aboutNumberOfCatches(findings: DeliveryFindings, say: Say): Caution[] {
+  const { fill, scatter, level } = findings;
   const n = fill.catches.length;
   const found: Caution[] = [];
-  if (n === 1)
-    found.push(
-      scatter.source === "none"
-        ? say("one-catch", {})
-        : say("one-catch-lent", { df: scatter.df, lentBy: scatter.lentBy }),
-    );
+  if (n === 1 && scatter.source !== "none")
+    found.push(say("one-catch-lent", { df: scatter.df, lentBy: scatter.lentBy }));
+  if (n === 1 && scatter.source === "none" && !otherFillsAgreeExactly(findings))
+    found.push(say("one-catch", {}));
   if (n === 2 && scatter.source === "own")
     found.push(say("two-catches", { widthFactor: studentTQuantile((1 + level) / 2, 1) }));
   const outlets = new Set(fill.weighings.flatMap(({ outlet }) => outlet ?? []));
@@ -123,12 +122,15 @@ function aboutScale(findings: DeliveryFindings, say: Say): Caution[] {
   return found;
 }
 
-/** Those of the fill, or, for a catch alone, those of earlier fills that lend it their scatter. */
-function catchesAgreeExactly({ fill, scatter, estimated }: DeliveryFindings): boolean {
-  const { estimate, variance } = estimated;
-  if (fill.catches.length === 1)
-    return scatter.source !== "none" && isDust(Math.sqrt(variance.model ?? 0), estimate.value);
-  return estimated.fit.points.every(({ fitted, residual }) => isDust(residual, fitted));
+/** Those of the fill, or, for a catch alone, those of the other fills, which then have nothing to lend. */
+function catchesAgreeExactly(findings: DeliveryFindings): boolean {
+  if (findings.fill.catches.length === 1) return otherFillsAgreeExactly(findings);
+  return findings.estimated.fit.points.every(({ fitted, residual }) => isDust(residual, fitted));
+}
+
+/** Whether nothing is lent although other fills have catches to compare: no scatter at all, and no division to put for it. */
+function otherFillsAgreeExactly({ scatter, lent }: DeliveryFindings): boolean {
+  return scatter.source === "none" && lent.df > 0;
 }
 
 function aboutScatter({ lent, estimated }: DeliveryFindings, say: Say): Caution[] {

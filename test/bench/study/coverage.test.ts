@@ -16,6 +16,7 @@ const promises: readonly Cell[] = [
   find("this fill, pooled scatter", "1 catch, 4 earlier fills of 3"),
   find("next catch", "2 catches, 4 earlier fills of 3"),
   find("mean over fills", "4 fills of 3, fill-to-fill 3 %"),
+  find("mean over fills", "6 fills of 3, each like the one before by 0.3"),
   find("mean over fills, REML", "4 fills of 2 to 10, fill-to-fill 3 %"),
   find("next fill", "4 fills of 3, fill-to-fill 3 %"),
   find("catch scatter", "6 fills of 3, fill-to-fill 1 %"),
