@@ -1,14 +1,10 @@
 import { allCautions } from "../analysis/all-cautions.ts";
 import { analyse, type MeterAnswers } from "../analysis/analyse.ts";
 import type { Action } from "../analysis/decision.ts";
-import { type AnalysisOptions, resolveOptions } from "../analysis/options.ts";
-import { modelChoices, planningOptions } from "../analysis/resolved-setup.ts";
-import type { Setup } from "../data/setup.ts";
+import { planBeforeAnyCatch, plansForNextFill } from "../analysis/next-fill.ts";
 import { checkSetupAgainst } from "../data/setup-against.ts";
-import type { CatchLog } from "../data/types.ts";
-import { fitModel } from "../model/model.ts";
 import { readCatchesFile, readSetupFile } from "../node.ts";
-import { type CatchesNeeded, catchesNeeded } from "../questions/catches-needed.ts";
+import type { CatchesNeeded } from "../questions/catches-needed.ts";
 import { resultJson } from "../report/json.ts";
 import { catchesNeededSection } from "../report/sections/catches-needed.ts";
 import { cautionSentence } from "../report/sections/cautions.ts";
@@ -71,7 +67,7 @@ async function decisions(
   const setup = await setupFor(path, flags, words, io);
   if (setup !== null) tell(checkSetupAgainst(setup, log), words, io);
   const options = analysisGiven(flags);
-  if (flags.next) return plansForNextFill(log, setup, options, words);
+  if (flags.next) return planned(plansForNextFill(log, setup, options), words);
   const analysis = analyse(log, setup, options);
   const texts = analysis.meters.map((answers) =>
     [
@@ -103,27 +99,10 @@ function tell(found: readonly Caution[], words: Words, io: Io): void {
   for (const one of found) io.err(cautionSentence(one, words));
 }
 
-/** Plans the fill still to come; nothing is decided about it before its first catch. */
-function plansForNextFill(
-  log: CatchLog,
-  setup: Setup | null,
-  options: Partial<AnalysisOptions>,
-  words: Words,
-): Answered {
-  const resolved = resolveOptions(options, setup);
-  const { meters } = fitModel(log.catches, resolved, modelChoices(resolved, setup));
-  const asked = { ...planningOptions(resolved, setup), fill: "next" } as const;
-  return planned(
-    meters.map((meter) => catchesNeeded(meter, asked)),
-    words,
-  );
-}
-
 async function plan(flags: EnoughFlags, words: Words, io: Io): Promise<Answered> {
   const setup = typeof flags.setup === "string" ? await readSetupFile(flags.setup) : null;
   if (setup !== null) tell(setup.cautions, words, io);
-  const options = resolveOptions(analysisGiven(flags), setup);
-  return planned([catchesNeeded(null, planningOptions(options, setup))], words);
+  return planned([planBeforeAnyCatch(setup, analysisGiven(flags))], words);
 }
 
 function planned(results: readonly CatchesNeeded[], words: Words): Answered {

@@ -164,6 +164,12 @@ export const flags = {
     ...surface,
     toggle("--json", "planJson"),
   ],
+  page: [
+    flag("--setup <file>", "setupOfPage", asWritten),
+    flag("--out <file>", "pageFile", asWritten, "evencatch.html"),
+    replace,
+    ...surface,
+  ],
   check: [
     flag("--setup <file>", "setupOfCheck", asWritten),
     noSetup,

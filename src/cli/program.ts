@@ -7,6 +7,7 @@ import { enoughCommand } from "./enough-command.ts";
 import type { ExitCode } from "./exit-codes.ts";
 import { flags } from "./flags.ts";
 import type { Io } from "./io.ts";
+import { pageCommand } from "./page-command.ts";
 import { planCommand } from "./plan-command.ts";
 import { reportCommand } from "./report-command.ts";
 import { templateCommand } from "./template-command.ts";
@@ -44,6 +45,7 @@ export function program(io: Io, words: Words, ended: (code: ExitCode) => void): 
       .argument(`[${values.products}...]`, help.products)
       .usage(`[options] <${values.product}> <${values.product}>...`)
       .action(async (products, given) => ended(await planCommand(products, given, io))),
+    subcommand("page", words).action(async (given) => ended(await pageCommand(given, io))),
     subcommand("check", words)
       .argument(`<${values.catches}>`, help.catches)
       .action(async (catches, given) => ended(await checkCommand(catches, given, io))),

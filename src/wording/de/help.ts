@@ -14,6 +14,7 @@ Antworten gehen auf die Standardausgabe, alles andere auf die Standardfehlerausg
   report: "Eine Datei mit Proben auswerten: eine Tabelle, ein Satz zu jedem Tank und ein Bericht.",
   enough: "Reichen die Proben von heute, und was brächte die nächste?",
   plan: "Einen Versuch planen: ein Probenzettel in zufälliger Folge und mit Blöcken, und was der Versuch finden kann.",
+  page: "Eine Seite schreiben, die an der Drillmaschine antwortet, am Telefon und ohne Netz.",
   check: "Alles nennen, was an einer Datei mit Proben nicht stimmt. Schreibt nichts.",
   template:
     "Einen leeren Probenzettel und eine Setup-Datei schreiben, und was ihre Spalten bedeuten.",
@@ -63,11 +64,14 @@ Antworten gehen auf die Standardausgabe, alles andere auf die Standardfehlerausg
   setupOfReport: `Setup-Datei: Waage, Toleranz, Sollmengen, Preise (Vorgabe: ${beside})`,
   setupOfEnough: `Setup-Datei: Waage, Toleranz (Vorgabe: ${beside})`,
   setupOfCheck: `auch diese Setup-Datei gegen die Proben prüfen (Vorgabe: ${beside})`,
+  setupOfPage:
+    "Setup-Datei, mit der die Seite beginnt: Waage, Toleranz, Mengen, Preise (Vorgabe: keine)",
   noSetup: "eine setup.json neben den Proben nicht verwenden",
   sheet: "Blatt einer Arbeitsmappe (Vorgabe: das erste)",
   leaveOut: "eine Probe weglassen; darf mehrmals angegeben werden",
 
   reportFolder: "Ordner, in den der Bericht geschrieben wird",
+  pageFile: "Datei, in die die Seite geschrieben wird",
   sheetFolder: "sheet.csv in diesen Ordner schreiben",
   replace:
     "auch Dateien überschreiben, die nicht von evencatch sind oder seither geändert wurden; nie solche, die gelesen werden",
