@@ -131,7 +131,6 @@ export const page: typeof english = {
       },
       choices: {
         units: { metric: "metrisch", us: "US-Einheiten" },
-        mass: { kg: "kg", g: "g", lb: "lb", oz: "oz" },
         weighing: { net: "netto", gross: "brutto und Tara" },
         keys: { big: "große, auf der Seite", device: "die des Geräts" },
         drive: {
@@ -143,7 +142,7 @@ export const page: typeof english = {
     },
     sheet: {
       heading: "Blatt für die Kabine",
-      columns: { bin: "Tank", set: "Zu tun", error: "±", why: "Warum", space: "Notizen" },
+      columns: { bin: "Tank", set: "Zu tun", why: "Warum", space: "Notizen" },
       again:
         "Wieder abdrehen, wenn das Produkt wechselt, der Tank befüllt wird, eine Saison beginnt oder ein Dosierer offen war.",
     },

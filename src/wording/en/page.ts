@@ -131,7 +131,6 @@ export const page = {
       },
       choices: {
         units: { metric: "metric", us: "US" },
-        mass: { kg: "kg", g: "g", lb: "lb", oz: "oz" },
         weighing: { net: "net", gross: "gross and tare" },
         keys: { big: "big, on the page", device: "of the device" },
         drive: {
@@ -143,7 +142,7 @@ export const page = {
     },
     sheet: {
       heading: "Cab sheet",
-      columns: { bin: "Bin", set: "To do", error: "±", why: "Why", space: "Notes" },
+      columns: { bin: "Bin", set: "To do", why: "Why", space: "Notes" },
       again:
         "Catch again when the product changes, the bin is filled, a season begins, or a meter was opened.",
     },

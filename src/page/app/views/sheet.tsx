@@ -19,7 +19,7 @@ export function Sheet({ session }: { readonly session: Session }) {
       <table>
         <thead>
           <tr>
-            {[columns.bin, columns.set, columns.error, columns.why, columns.space].map(
+            {[columns.bin, columns.set, page.figures.error, columns.why, columns.space].map(
               (heading) => (
                 <th key={heading} scope="col">
                   {heading}
