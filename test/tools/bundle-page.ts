@@ -1,7 +1,7 @@
 import { mkdir, writeFile } from "node:fs/promises";
 import { join, relative } from "node:path";
 import { fileURLToPath } from "node:url";
-import { build, type Metafile } from "esbuild";
+import { build, type Metafile, type Plugin } from "esbuild";
 import { at } from "../../src/errors/at.ts";
 import { pageTopics } from "../../src/wording/words.ts";
 import { notices } from "./notices.ts";
@@ -13,6 +13,20 @@ const languages = {
   en: "./src/wording/en/english.ts",
   de: "./src/wording/de/german.ts",
 } as const;
+
+/**
+ * Errors speak English by themselves. On a page in another language nobody reads that, so they speak its words there, which
+ * have the same shape, and the page does not carry both.
+ */
+const ownProblems = (language: keyof typeof languages): Plugin => ({
+  name: "problems in the language of the page",
+  setup: ({ onResolve }) => {
+    if (language === "en") return;
+    onResolve({ filter: /\/en\/problems\.ts$/ }, () => ({
+      path: join(root, "src", "wording", language, "problems.ts"),
+    }));
+  },
+});
 
 export interface BundledPage {
   readonly code: string;
@@ -39,6 +53,7 @@ start({ ${topics} });`,
     target: "es2022",
     // Notices are gathered from the packages themselves; few carry them in their code.
     legalComments: "none",
+    plugins: [ownProblems(language)],
     charset: "utf8",
     write: false,
     metafile: true,

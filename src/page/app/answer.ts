@@ -93,8 +93,8 @@ function planOf(
 }
 
 /**
- * What catches cost and save in a bin, for after the answer is on the screen: it simulates, and none of its findings can ask
- * for a look or a catch.
+ * What catches cost and save in a bin, for after the answer is on the screen: it takes longer, and none of its findings can
+ * ask for a look or a catch.
  */
 export function costOf({ bin, product }: PageBin, { decisions }: PageAnswers): Cost | null {
   const about = decisions?.about;

@@ -2,7 +2,8 @@ import { computed, effect, signal } from "@preact/signals";
 import type { Setup } from "../../data/setup.ts";
 import type { MassUnit } from "../../data/types.ts";
 import type { Cost } from "../../questions/cost.ts";
-import { type PageLanguage, pageWordsIn } from "../../wording/words.ts";
+import { type DecisionLines, decisionLines } from "../../report/sections/decision.ts";
+import { type PageLanguage, type PageWords, pageWordsIn } from "../../wording/words.ts";
 import type { Given } from "../given.ts";
 import { answersOf, type BinAnswer, checkEntry, costOf, type PageAnswers } from "./answer.ts";
 import { type Cells, changed } from "./cells.ts";
@@ -32,6 +33,7 @@ export function startSession(language: PageLanguage, given: Given) {
     const typed = machine.value.units?.text;
     return pageWordsIn(language, typed === "us" || typed === "metric" ? typed : units.value);
   });
+  const mark = computed(() => words.value.format.plain(1.5).replaceAll(/\d/g, ""));
   const massUnit = computed<MassUnit>(() => {
     const typed = machine.value.mass?.text;
     const usual = words.value.format.units === "us" ? "lb" : "kg";
@@ -51,6 +53,9 @@ export function startSession(language: PageLanguage, given: Given) {
     const { bins } = answers.value;
     return bins.find((one) => one.bin.bin === tab.value) ?? bins[0] ?? null;
   });
+
+  /** The decisions in words, made once for all that show them. */
+  const lines = computed(() => linesOf(answers.value, words.value));
 
   let store: Store | null = null;
   let early: readonly PageEvent[] = [];
@@ -110,6 +115,7 @@ export function startSession(language: PageLanguage, given: Given) {
     machine,
     words,
     massUnit,
+    mark,
     both,
     answers,
     tab,
@@ -148,6 +154,8 @@ export function startSession(language: PageLanguage, given: Given) {
       if (rows.length === 0) void askToKeep();
       return [];
     },
+    /** Null: nothing is decided before the first catch that counts. */
+    linesOf: (answer: BinAnswer): DecisionLines | null => lines.value.get(answer) ?? null,
     /** Null: no prices are given, or it is not worked out yet. */
     costOf: ({ bin: of }: BinAnswer): Cost | null =>
       costs.value.of === answers.value ? (costs.value.bins.get(of.bin) ?? null) : null,
@@ -188,6 +196,20 @@ function newId(): string {
 
 function isMassUnit(text: string | undefined): text is MassUnit {
   return text === "kg" || text === "g" || text === "lb" || text === "oz";
+}
+
+function linesOf(
+  { bins, decisions }: PageAnswers,
+  words: PageWords,
+): ReadonlyMap<BinAnswer, DecisionLines> {
+  if (decisions === null) return new Map();
+  return new Map(
+    bins.flatMap((answer) =>
+      answer.answers === null
+        ? []
+        : [[answer, decisionLines(answer.answers, decisions, words)] as const],
+    ),
+  );
 }
 
 function hasPrices(setup: Setup | null): boolean {

@@ -71,7 +71,8 @@ export async function openStore(
   };
 }
 
-function open(): Promise<IDBPDatabase<Schema>> {
+/** Async, since a browser that denies it may throw at once. */
+async function open(): Promise<IDBPDatabase<Schema>> {
   return openDB<Schema>(name, 1, {
     upgrade: (database) => {
       database.createObjectStore("events", { autoIncrement: true });

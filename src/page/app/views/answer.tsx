@@ -1,4 +1,4 @@
-import { decisionLines } from "../../../report/sections/decision.ts";
+import { useSignal } from "@preact/signals";
 import type { BinAnswer } from "../answer.ts";
 import { goTo } from "../route.ts";
 import type { Session } from "../session.ts";
@@ -50,10 +50,8 @@ function Planned({ session, answer: { plan, catches } }: Props) {
 
 function Decided({ session, answer }: Props) {
   const { answers } = answer;
-  const words = session.words.value;
-  const { decisions } = session.answers.value;
-  if (answers === null || decisions === null) return null;
-  const lines = decisionLines(answers, decisions, words);
+  const lines = session.linesOf(answer);
+  if (answers === null || lines === null) return null;
   const [first] = [...lines.why, lines.sure].filter((line) => line !== null);
   return (
     <>
@@ -64,18 +62,34 @@ function Decided({ session, answer }: Props) {
         </p>
         <Figures session={session} answers={answers} />
       </div>
-      {first === undefined ? null : <p>{first}</p>}
+      {first === undefined ? null : <Reason key={first} text={first} />}
     </>
+  );
+}
+
+/** The strongest reason: the beginning of it, so that the keys stay under the thumb, and all of it for a tap. */
+function Reason({ text }: { readonly text: string }) {
+  const open = useSignal(false);
+  return (
+    <button
+      type="button"
+      class={open.value ? "reason" : "reason short"}
+      aria-expanded={open.value}
+      onClick={() => {
+        open.value = !open.value;
+      }}
+    >
+      <span>{text}</span>
+    </button>
   );
 }
 
 /** How sure it is and what lies behind it, under what is typed: the keys keep their place. */
 export function Beneath({ session, answer }: Props) {
   const words = session.words.value;
-  const { decisions } = session.answers.value;
   const { answers } = answer;
-  if (answers === null || decisions === null) return null;
-  const lines = decisionLines(answers, decisions, words);
+  const lines = session.linesOf(answer);
+  if (answers === null || lines === null) return null;
   const cost = session.costOf(answer);
   const said = [
     lines.why.length === 0 ? null : lines.sure,

@@ -2,9 +2,9 @@ import { useSignal } from "@preact/signals";
 import type { DataIssue } from "../../../errors/data-issue.ts";
 import { cautionSentence } from "../../../report/sections/cautions.ts";
 import type { Cells } from "../cells.ts";
+import { plain, written } from "../decimal.ts";
 import { close } from "../route.ts";
 import type { Session } from "../session.ts";
-import { plain } from "./entry.tsx";
 import { Field } from "./field.tsx";
 import { findingsAt } from "./findings.ts";
 import { Panel } from "./panel.tsx";
@@ -35,7 +35,9 @@ export function CatchForm({
     catches.some((one) => one.id === id),
   );
   const found = answer === undefined ? [] : findingsAt(answer, row);
-  const value = (name: string) => drafts.value[name] ?? cells[name] ?? "";
+  const value = (name: string) =>
+    drafts.value[name] ??
+    (figures.test(name) ? written(cells[name] ?? "", session.mark.value) : (cells[name] ?? ""));
   const write = (name: string) => (text: string) => {
     drafts.value = { ...drafts.value, [name]: text };
   };

@@ -1,5 +1,6 @@
 import type { BinAnswer } from "../answer.ts";
 import { massIn, type PageRow } from "../cells.ts";
+import { written } from "../decimal.ts";
 import { goTo } from "../route.ts";
 import type { Session } from "../session.ts";
 import { findingsAt } from "./findings.ts";
@@ -39,6 +40,7 @@ function CatchLine({
 }) {
   const { page } = session.words.value;
   const { cells } = row;
+  const figure = (text: string) => written(text, session.mark.value);
   const mass = massIn(cells, "gross") ?? massIn(cells, "net");
   const out = cells.exclude !== undefined;
   const flagged = findingsAt(answer, row).some(({ asks }) => asks === "look-first");
@@ -49,8 +51,8 @@ function CatchLine({
       onClick={() => goTo({ is: "catch", row: row.id })}
     >
       <strong>{page.catchOf(cells.catch ?? "")}</strong>
-      <span>{page.catchTurns(cells.turns ?? "")}</span>
-      <span class="mass">{mass === null ? "" : `${mass.text}\u00a0${mass.unit}`}</span>
+      <span>{page.catchTurns(figure(cells.turns ?? ""))}</span>
+      <span class="mass">{mass === null ? "" : `${figure(mass.text)}\u00a0${mass.unit}`}</span>
       {out ? <em>{page.leftOut}</em> : flagged ? <em>{page.look}</em> : <em />}
       <span aria-hidden="true">›</span>
     </button>

@@ -3,6 +3,7 @@ import { useEffect, useRef } from "preact/hooks";
 import type { DataIssue } from "../../../errors/data-issue.ts";
 import type { BinAnswer } from "../answer.ts";
 import { type Cells, type MassKind, massHeader, massIn } from "../cells.ts";
+import { plain, written } from "../decimal.ts";
 import type { Session } from "../session.ts";
 import { Keys } from "./keys.tsx";
 
@@ -37,7 +38,8 @@ export function Entry({
     issues.value = [];
   }, [bin.bin]);
 
-  const textOf = (name: Name) => drafts.value[name] ?? kept(name, before);
+  const textOf = (name: Name) =>
+    drafts.value[name] ?? written(kept(name, before), session.mark.value);
   const write = (name: Name, text: string) => {
     drafts.value = { ...drafts.value, [name]: text };
     issues.value = [];
@@ -113,19 +115,14 @@ export function Entry({
       )}
       {big ? (
         <Keys
-          words={session.words.value}
+          page={page}
+          mark={session.mark.value}
           press={(key) => write(active.value, `${textOf(active.value)}${key}`)}
           erase={() => write(active.value, textOf(active.value).slice(0, -1))}
         />
       ) : null}
     </form>
   );
-}
-
-/** A comma between digits is a decimal mark here, as nobody writes thousands on a scale. */
-export function plain(text: string): string {
-  const trimmed = text.trim();
-  return /^[^.,]*,[^.,]*$/.test(trimmed) ? trimmed.replace(",", ".") : trimmed;
 }
 
 /** This moment as a file of catches writes it: local, to the minute. */

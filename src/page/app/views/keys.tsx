@@ -8,16 +8,17 @@ const rows = [
 
 /** Keys for a finger in a glove, in place of the device's. */
 export function Keys({
-  words: { page, format },
+  page,
+  mark,
   press,
   erase,
 }: {
-  readonly words: PageWords;
+  readonly page: PageWords["page"];
+  /** Decimal mark of the reader; both are understood. */
+  readonly mark: string;
   readonly press: (key: string) => void;
   readonly erase: () => void;
 }) {
-  // As the reader writes it; both marks are understood.
-  const mark = format.plain(1.5).replaceAll(/\d/g, "");
   const key = (text: string, name = text) => (
     <button
       key={text}

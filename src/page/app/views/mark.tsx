@@ -1,21 +1,20 @@
 import type { Action } from "../../../analysis/decision.ts";
 import type { Tone } from "../../../report/document.ts";
-import { decisionLines } from "../../../report/sections/decision.ts";
 import type { BinAnswer } from "../answer.ts";
 import type { Session } from "../session.ts";
 
 /** What a bin asks for, in a sign. */
-export function markOf(session: Session, { answers }: BinAnswer) {
-  const { decisions } = session.answers.value;
-  const { page } = session.words.value;
-  const nothing: { readonly tone: Tone; readonly words: string; readonly action: Action | null } = {
-    tone: "neutral",
-    words: page.noCatches,
-    action: null,
-  };
-  if (answers === null || decisions === null) return nothing;
-  const { mark, tone } = decisionLines(answers, decisions, session.words.value);
-  return { tone, words: mark, action: answers.decision?.action ?? null };
+export function markOf(session: Session, answer: BinAnswer): BinMark {
+  const lines = session.linesOf(answer);
+  return lines === null
+    ? { tone: "neutral", words: session.words.value.page.noCatches, action: null }
+    : { tone: lines.tone, words: lines.mark, action: answer.answers?.decision?.action ?? null };
+}
+
+interface BinMark {
+  readonly tone: Tone;
+  readonly words: string;
+  readonly action: Action | null;
 }
 
 const signs: Readonly<Record<Action | "none", string>> = {

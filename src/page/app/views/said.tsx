@@ -1,4 +1,3 @@
-import { decisionLines } from "../../../report/sections/decision.ts";
 import type { BinAnswer } from "../answer.ts";
 import type { Session } from "../session.ts";
 
@@ -12,9 +11,8 @@ export function Said({
 }) {
   const { answers } = answer;
   const words = session.words.value;
-  const { decisions } = session.answers.value;
-  if (answers === null || decisions === null) return null;
-  const lines = decisionLines(answers, decisions, words);
+  const lines = session.linesOf(answer);
+  if (answers === null || lines === null) return null;
   const { delivery, catchesNeeded, setting } = answers;
   const cost = session.costOf(answer);
   const said = [

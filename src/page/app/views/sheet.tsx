@@ -1,4 +1,3 @@
-import { decisionLines } from "../../../report/sections/decision.ts";
 import type { Session } from "../session.ts";
 import { now } from "./entry.tsx";
 
@@ -6,7 +5,6 @@ import { now } from "./entry.tsx";
 export function Sheet({ session }: { readonly session: Session }) {
   const words = session.words.value;
   const { page } = words;
-  const { decisions } = session.answers.value;
   const { columns } = page.sheet;
   return (
     <div class="sheet">
@@ -29,11 +27,9 @@ export function Sheet({ session }: { readonly session: Session }) {
           </tr>
         </thead>
         <tbody>
-          {session.answers.value.bins.map(({ bin, answers }) => {
-            const lines =
-              answers === null || decisions === null
-                ? null
-                : decisionLines(answers, decisions, words);
+          {session.answers.value.bins.map((answer) => {
+            const { bin, answers } = answer;
+            const lines = session.linesOf(answer);
             return (
               <tr key={bin.bin}>
                 <th scope="row">

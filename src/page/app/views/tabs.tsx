@@ -1,6 +1,4 @@
 import { useEffect, useRef } from "preact/hooks";
-import { decisionLines } from "../../../report/sections/decision.ts";
-import type { BinAnswer } from "../answer.ts";
 import { goTo } from "../route.ts";
 import type { Session } from "../session.ts";
 import { Mark, markOf } from "./mark.tsx";
@@ -12,7 +10,7 @@ export function Tabs({ session }: { readonly session: Session }) {
   const seen = useRef(new Map<string, string>());
   const lines = session.answers.value.bins.map((answer) => ({
     answer,
-    line: lineOf(session, answer),
+    line: session.linesOf(answer)?.action ?? "",
   }));
   useEffect(() => {
     for (const { answer, line } of lines)
@@ -56,11 +54,4 @@ export function Tabs({ session }: { readonly session: Session }) {
       </button>
     </nav>
   );
-}
-
-function lineOf(session: Session, { answers }: BinAnswer): string {
-  const { decisions } = session.answers.value;
-  return answers === null || decisions === null
-    ? ""
-    : decisionLines(answers, decisions, session.words.value).action;
 }
