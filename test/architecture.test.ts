@@ -19,6 +19,17 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
   analysis: ["questions", "model", "statistics", "results", "units", "data", "errors"],
   wording: ["analysis", "questions", "model", "statistics", "results", "units", "data", "errors"],
   charts: ["wording", "analysis", "questions", "model", "results"],
+  page: [
+    "report",
+    "wording",
+    "analysis",
+    "questions",
+    "model",
+    "results",
+    "units",
+    "data",
+    "errors",
+  ],
   report: ["charts", "wording", "analysis", "questions", "model", "results", "data", "errors"],
 };
 
@@ -49,7 +60,7 @@ interface Import {
 }
 
 const files = readdirSync(source, { recursive: true, encoding: "utf8" })
-  .filter((name) => name.endsWith(".ts"))
+  .filter((name) => /\.tsx?$/.test(name))
   .sort();
 const imports = files.flatMap(importsOf);
 const own = imports.filter(({ to }) => !to.startsWith("npm:"));

@@ -110,7 +110,7 @@ describe("a finding", () => {
 
 describe("an option that a setup may give", () => {
   it("stands in the setup and where it becomes an option of a question", () => {
-    expect(placesOf(sources, /capacityKg/, /^$/)).toEqual([
+    expect(placesOf(sources, /capacityKg/, /^page\//)).toEqual([
       "analysis/resolved-setup.ts",
       "data/setup/machine.ts",
     ]);

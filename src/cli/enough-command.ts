@@ -2,15 +2,13 @@ import { InvalidArgumentError } from "commander";
 import { allCautions } from "../analysis/all-cautions.ts";
 import { analyse, type MeterAnswers } from "../analysis/analyse.ts";
 import type { Action } from "../analysis/decision.ts";
-import { type AnalysisOptions, resolveOptions, toleranceFrom } from "../analysis/options.ts";
-import { modelChoices, type PlanningGround, planningOptions } from "../analysis/resolved-setup.ts";
+import { planBeforeAnyCatch, plansForNextFill } from "../analysis/next-fill.ts";
 import { type ScaleDivision, scaleDivisionOf } from "../analysis/scale-division.ts";
 import type { Setup } from "../data/setup.ts";
 import { checkSetupAgainst } from "../data/setup-against.ts";
 import type { CatchLog } from "../data/types.ts";
-import { fitModel } from "../model/model.ts";
 import { readCatchesFile, readSetupFile } from "../node.ts";
-import { type CatchesNeeded, catchesNeeded } from "../questions/catches-needed.ts";
+import type { CatchesNeeded } from "../questions/catches-needed.ts";
 import { resultJson } from "../report/json.ts";
 import { catchesNeededSection } from "../report/sections/catches-needed.ts";
 import { cautionSentence } from "../report/sections/cautions.ts";
@@ -124,7 +122,12 @@ async function decisions(
 ): Promise<Answered> {
   if (setup !== null) tell(checkSetupAgainst(setup, log), words, io);
   const options = analysisGiven(flags);
-  if (flags.next) return plansForNextFill(log, setup, options, words);
+  if (flags.next)
+    return planned(
+      plansForNextFill(log, setup, options),
+      scaleDivisionOf(options.scaleDivisionKg, setup, log),
+      words,
+    );
   const analysis = analyse(log, setup, options);
   const texts = analysis.meters.map((answers) =>
     [
@@ -156,43 +159,15 @@ function tell(found: readonly Caution[], words: Words, io: Io): void {
   for (const one of found) io.err(cautionSentence(one, words));
 }
 
-/** Plans the fill still to come; nothing is decided about it before its first catch. */
-function plansForNextFill(
-  log: CatchLog,
-  setup: Setup | null,
-  options: Partial<AnalysisOptions>,
-  words: Words,
-): Answered {
-  const resolved = resolveOptions(options, setup, log);
-  const { meters } = fitModel(log.catches, resolved, modelChoices(resolved, setup));
-  const ground = groundOf(resolved, options, setup);
-  return planned(
-    meters.map((meter) =>
-      catchesNeeded(meter, { ...planningOptions(ground, meter), fill: "next" }),
-    ),
-    scaleDivisionOf(options.scaleDivisionKg, setup, log),
-    words,
-  );
-}
-
 async function plan(flags: EnoughFlags, words: Words, io: Io): Promise<Answered> {
   const setup = typeof flags.setup === "string" ? await readSetupFile(flags.setup) : null;
   if (setup !== null) tell(setup.cautions, words, io);
   const given = analysisGiven(flags);
-  const ground = groundOf(resolveOptions(given, setup), given, setup);
   return planned(
-    [catchesNeeded(null, planningOptions(ground, null))],
+    [planBeforeAnyCatch(setup, given)],
     scaleDivisionOf(given.scaleDivisionKg, setup, null),
     words,
   );
-}
-
-function groundOf(
-  options: AnalysisOptions,
-  given: Partial<AnalysisOptions>,
-  setup: Setup | null,
-): PlanningGround {
-  return { options, toleranceFrom: toleranceFrom(given, setup), setup };
 }
 
 function planned(

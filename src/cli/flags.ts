@@ -203,6 +203,11 @@ export const flags = {
     ...lending,
     replace,
     sheet,
+  ],
+  page: [
+    flag("--setup <file>", "setupOfPage", asWritten),
+    flag("--out <file>", "pageFile", asWritten, "evencatch.html"),
+    replace,
     ...surface,
   ],
   check: [

@@ -26,6 +26,8 @@ export interface Output {
   readonly inputs: readonly string[];
   /** Also write over files that evencatch did not write, or that were changed since. */
   readonly replace: boolean;
+  /** Each file stands by itself: those of the last time stay, though they are not written again. Default: they go. */
+  readonly standAlone?: boolean;
 }
 
 /** The output cannot be written without losing something, or not at all. Nothing was written. */
@@ -51,8 +53,13 @@ export async function writeOutput(output: Output, say: Say): Promise<readonly st
   if (refused.length > 0)
     throw new OutputError([say.nothingWritten(folder), ...refused].join("\n"));
 
-  const { stale, kept } = await leftOver(output, old, inputs);
-  const ofOthers = Object.entries(old).filter(([, entry]) => entry.command !== command);
+  const { standAlone = false } = output;
+  const { stale, kept } = standAlone
+    ? { stale: [], kept: [] }
+    : await leftOver(output, old, inputs);
+  const ofOthers = Object.entries(old).filter(
+    ([, entry]) => standAlone || entry.command !== command,
+  );
   try {
     await replaceAll(folder, files, stale, {
       [manifestName]: manifestText({

@@ -7,6 +7,7 @@ import { enoughCommand } from "./enough-command.ts";
 import type { ExitCode } from "./exit-codes.ts";
 import { flags } from "./flags.ts";
 import type { Io } from "./io.ts";
+import { pageCommand } from "./page-command.ts";
 import { planCommand } from "./plan-command.ts";
 import { reportCommand } from "./report-command.ts";
 import { sheetCommand } from "./sheet-command.ts";
@@ -48,6 +49,7 @@ export function program(io: Io, words: Words, ended: (code: ExitCode) => void): 
     subcommand("sheet", words)
       .argument(`[${values.catches}]`, help.catchesOfSheet)
       .action(async (catches, given) => ended(await sheetCommand(catches, given, io))),
+    subcommand("page", words).action(async (given) => ended(await pageCommand(given, io))),
     subcommand("check", words)
       .argument(`<${values.catches}>`, help.catches)
       .action(async (catches, given) => ended(await checkCommand(catches, given, io))),

@@ -1,12 +1,7 @@
 import type { DataIssue } from "../errors/data-issue.ts";
 import { DataError, OptionError } from "../errors/errors.ts";
-import { readCsv } from "./csv.ts";
-import { decodeText } from "./decode.ts";
-import { findColumns } from "./headers.ts";
-import { type Checked, dataIssue, failed, type Place, passed } from "./issues.ts";
-import { readJson } from "./json.ts";
-import { asOneBin } from "./one-bin.ts";
-import { readRows } from "./rows.ts";
+import { type Checked, failed } from "./issues.ts";
+import { checkTable, readTextTable } from "./read-text.ts";
 import {
   type CatchSource,
   type FileFormat,
@@ -15,10 +10,8 @@ import {
   tooLarge,
   unknownType,
 } from "./source.ts";
-import { suspicions } from "./suspicions.ts";
 import type { Table } from "./table.ts";
-import { checkTogether } from "./together.ts";
-import type { CatchLog, MassUnit, WrittenWeights } from "./types.ts";
+import type { CatchLog } from "./types.ts";
 import { readXlsx } from "./xlsx.ts";
 
 export interface ReadOptions {
@@ -67,7 +60,7 @@ export async function checkCatches(
   checkOptions(options, format);
   const table = await readTable(source, format, options.sheet);
   if (!table.ok) return table;
-  const log = readLog(table.value, source.name);
+  const log = checkTable(table.value, source.name);
   return log.ok ? { ok: true, log: log.value } : log;
 }
 
@@ -86,49 +79,9 @@ async function readTable(
 ): Promise<Checked<Table>> {
   const { name } = source;
   if (format === null) return failed([unknownType(name)]);
-  const size = "bytes" in source ? source.bytes.length : source.text.length;
-  if (size > largestBytes[format]) return failed([tooLarge(name, format, size)]);
-  if (format === "xlsx") {
-    const bytes = "bytes" in source ? source.bytes : new TextEncoder().encode(source.text);
-    return readXlsx(name, bytes, sheet);
-  }
-  const text = decodeText(source, format === "csv" ? "table" : "list");
-  if (!text.ok) return text;
-  return format === "csv" ? readCsv(name, text.value) : readJson(name, text.value);
-}
-
-function readLog(table: Table, source: string): Checked<CatchLog> {
-  const place: Place = { source, rowKind: table.rowKind };
-  if (table.rows.length === 0) {
-    return failed(table.issues.length === 0 ? [noRows(place)] : table.issues);
-  }
-  const oneBin = asOneBin(table);
-  const whole = oneBin?.table ?? table;
-  const { columns, issues: headerIssues } = findColumns(whole, place);
-  const rows = readRows(whole, columns, place);
-  const identities = rows.flatMap(({ identity }) => identity ?? []);
-  const rowIssues = [
-    ...table.issues,
-    ...rows.flatMap((row) => row.issues),
-    ...checkTogether(identities, columns, place),
-  ].sort((one, other) => (one.row ?? 0) - (other.row ?? 0));
-  const issues = [...headerIssues, ...rowIssues];
-  if (issues.length > 0) return failed(issues);
-  const catches = rows.flatMap((row) => row.catch ?? []);
-  const written = rows.flatMap((row) => row.written ?? []);
-  const massUnit = usualUnit(written);
-  const cautions = [...(oneBin === null ? [] : [oneBin.note]), ...suspicions(catches, massUnit)];
-  return passed({ source, massUnit, catches, written, cautions });
-}
-
-function usualUnit(written: readonly WrittenWeights[]): MassUnit {
-  const counts = new Map<MassUnit, number>();
-  for (const { unit } of written) counts.set(unit, (counts.get(unit) ?? 0) + 1);
-  const [most] = [...counts].reduce((one, other) => (other[1] > one[1] ? other : one));
-  return most;
-}
-
-function noRows(place: Place): DataIssue {
-  const problem = place.rowKind === "entry" ? "no-entries" : "no-rows";
-  return dataIssue(place, { problem, facts: {} });
+  if (format !== "xlsx") return readTextTable(source, format);
+  const bytes = "bytes" in source ? source.bytes : new TextEncoder().encode(source.text);
+  return bytes.length > largestBytes.xlsx
+    ? failed([tooLarge(name, format, bytes.length)])
+    : readXlsx(name, bytes, sheet);
 }

@@ -53,7 +53,7 @@ export function catchesToCsv(catches: readonly Catch[]): string {
 }
 
 /** One catch under the headers of a file of catches, in the order of an empty sheet. */
-function catchRow(row: Catch): PlainRow {
+export function catchRow(row: Catch): PlainRow {
   const cells = catchColumns.map((column) => [column.name, cellOf(row, column)]);
   return { ...Object.fromEntries(cells), ...row.extra };
 }

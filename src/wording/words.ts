@@ -12,6 +12,7 @@ import { explainingVariablesSayings } from "./sayings/explaining-variables.ts";
 import { fieldCheckSayings } from "./sayings/field-check.ts";
 import { outletsSayings } from "./sayings/outlets.ts";
 import { outliersSayings } from "./sayings/outliers.ts";
+import { pageSayings } from "./sayings/page.ts";
 import { problemsSayings } from "./sayings/problems.ts";
 import { productComparisonSayings } from "./sayings/product-comparison.ts";
 import { repeatabilitySayings } from "./sayings/repeatability.ts";
@@ -26,23 +27,54 @@ import { uncertaintyBudgetSayings } from "./sayings/uncertainty-budget.ts";
 /** How everything is said in one language: flat templates. English sets their shape; what another one lacks does not compile. */
 export interface Language extends Readonly<typeof english> {}
 
-function everyTopic(say: Language, units: UnitSystem) {
+/** The topics of a language that the page at the drill speaks; it carries no others. */
+export const pageTopics = [
+  "tag",
+  "numbers",
+  "safety",
+  "cautions",
+  "decision",
+  "delivery",
+  "setting",
+  "catchesNeeded",
+  "cost",
+  "problems",
+  "page",
+] as const satisfies readonly (keyof Language)[];
+
+export type PageLanguage = Pick<Language, (typeof pageTopics)[number]>;
+
+/** What is said at the drill, in one language and one system of units: a part of `Words`. */
+export function pageWordsIn(say: PageLanguage, units: UnitSystem) {
   const format: Format = formatFor(say.tag, units, say.numbers);
-  const frame: FrameWords = say.frame;
   return {
     format,
-    frame,
-    report: reportSayings(format, say.report, say.decision.who),
+    safety: say.safety,
     cautions: cautionsSayings(format, say.cautions),
     decision: decisionSayings(format, say.decision),
     delivery: deliverySayings(format, say.delivery),
     setting: settingSayings(format, say.setting),
     catchesNeeded: catchesNeededSayings(format, say.catchesNeeded),
+    cost: costSayings(format, say.cost),
+    problems: problemsSayings(say.problems),
+    page: pageSayings(format, say.page),
+  };
+}
+
+export type PageWords = ReturnType<typeof pageWordsIn>;
+
+function everyTopic(say: Language, units: UnitSystem) {
+  const page = pageWordsIn(say, units);
+  const { format } = page;
+  const frame: FrameWords = say.frame;
+  return {
+    ...page,
+    frame,
+    report: reportSayings(format, say.report, say.decision.who),
     outliers: outliersSayings(format, say.outliers),
     drift: driftSayings(format, say.drift),
     acrossFills: acrossFillsSayings(format, say.acrossFills),
     skipping: skippingSayings(format, say.skipping),
-    cost: costSayings(format, say.cost),
     repeatability: repeatabilitySayings(format, say.repeatability),
     uncertaintyBudget: uncertaintyBudgetSayings(format, say.uncertaintyBudget),
     fieldCheck: fieldCheckSayings(format, say.fieldCheck),
@@ -52,7 +84,6 @@ function everyTopic(say: Language, units: UnitSystem) {
     explainingVariables: explainingVariablesSayings(format, say.explainingVariables),
     trialPlan: trialPlanSayings(format, say.trialPlan),
     sheets: sheetsSayings(format, say.sheets),
-    problems: problemsSayings(say.problems),
     template: say.template,
     help: say.help,
     usage: say.usage,

@@ -29,7 +29,10 @@ function cautionItem(found: Caution, words: Words): CautionItem {
 }
 
 /** A caution as a sentence in the language of the words. */
-export function cautionSentence<C extends CautionCode>(found: CautionOf<C>, words: Words): string {
+export function cautionSentence<C extends CautionCode>(
+  found: CautionOf<C>,
+  words: Pick<Words, "cautions">,
+): string {
   return words.cautions[found.code](found.facts, found.where);
 }
 

@@ -1,10 +1,13 @@
-import type { Analysis, MeterAnswers } from "../../analysis/analyse.ts";
+import type { Analysis, DecidedBin } from "../../analysis/analyse.ts";
 import { causesToFind, type Decision, reasonsEnough } from "../../analysis/decision.ts";
 import { type Caution, type CautionCode, endingsOf, isAbout } from "../../results/caution.ts";
 import type { DecisionWords } from "../../wording/sayings/decision.ts";
-import type { Words } from "../../wording/words.ts";
+import type { Words as EveryWord } from "../../wording/words.ts";
 import type { Tone } from "../document.ts";
 import { cautionSentence } from "./cautions.ts";
+
+/** What is needed to say a decision. */
+type Words = Pick<EveryWord, "cautions" | "catchesNeeded" | "decision" | "delivery">;
 
 /** The decision about one bin in words: every surface takes its lines from here. */
 export interface DecisionLines {
@@ -26,7 +29,7 @@ export interface DecisionLines {
  * @param analysis  for findings about the file, and where the tolerance comes from
  */
 export function decisionLines(
-  answers: MeterAnswers,
+  answers: DecidedBin,
   analysis: Pick<Analysis, "cautions" | "toleranceFrom">,
   words: Words,
 ): DecisionLines {
@@ -59,7 +62,7 @@ export function decisionLines(
 /** The findings that made the decision, and the serious ones beside it, each with its sentence once. */
 function findingsOf(
   { reasons, also }: Decision,
-  answers: MeterAnswers,
+  answers: DecidedBin,
   ofFile: readonly Caution[],
 ): readonly Caution[] {
   const here = hereOf(answers, ofFile);
@@ -73,7 +76,7 @@ function findingsOf(
 
 /** What was found of the fill in the bin, by its answers and in the file. */
 function hereOf(
-  { cautions, delivery }: MeterAnswers,
+  { cautions, delivery }: DecidedBin,
   ofFile: readonly Caution[],
 ): readonly Caution[] {
   return [...ofFile, ...cautions].filter((found) => isAbout(found, delivery));
@@ -111,7 +114,7 @@ function lookWords([first]: readonly Caution[], { looks, lookAtCatches }: Decisi
 }
 
 function sureWords(
-  { delivery, catchesNeeded }: MeterAnswers,
+  { delivery, catchesNeeded }: DecidedBin,
   { action, catches }: Decision,
   toleranceFrom: Analysis["toleranceFrom"],
   words: Words,
@@ -137,7 +140,7 @@ function sureWords(
 
 /** What another catch is worth, where it bears on what is to be done; as a reason of its own it is told with the others. */
 function worthWords(
-  { catchesNeeded }: MeterAnswers,
+  { catchesNeeded }: DecidedBin,
   { action }: Decision,
   words: Words,
 ): readonly string[] {
@@ -157,7 +160,7 @@ function whyWords(found: Caution, words: Words): string {
 }
 
 function answeredWords(
-  one: MeterAnswers["answered"][number],
+  one: DecidedBin["answered"][number],
   here: readonly Caution[],
   words: Words,
 ): readonly string[] {

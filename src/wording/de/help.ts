@@ -16,6 +16,7 @@ Antworten gehen auf die Standardausgabe, alles andere auf die Standardfehlerausg
   plan: "Einen Versuch planen: ein Probenzettel in zufälliger Folge und mit Blöcken, und was der Versuch finden kann.",
   sheet:
     "Zettel zum Drucken schreiben: einen für die Kabine und einen, der an der Maschine von Hand ausgefüllt wird.",
+  page: "Eine Seite schreiben, die an der Drillmaschine antwortet, am Telefon und ohne Netz.",
   check: "Alles nennen, was an einer Datei mit Proben nicht stimmt. Schreibt nichts.",
   template:
     "Einen leeren Probenzettel und eine Setup-Datei schreiben, und was ihre Spalten bedeuten.",
@@ -80,6 +81,8 @@ Antworten gehen auf die Standardausgabe, alles andere auf die Standardfehlerausg
   setupOfEnough: `Setup-Datei: Waage, Toleranz (Vorgabe: ${beside})`,
   setupOfSheet: `Setup: Waage, Toleranz, Sollmengen; ohne Proben die Tanks, die genannt werden (Vorgabe: ${beside})`,
   setupOfCheck: `auch diese Setup-Datei gegen die Proben prüfen (Vorgabe: ${beside})`,
+  setupOfPage:
+    "Setup-Datei, mit der die Seite beginnt: Waage, Toleranz, Mengen, Preise (Vorgabe: keine)",
   noSetup: "eine setup.json neben den Proben nicht verwenden",
   workbookSheet: "Blatt einer Arbeitsmappe (Vorgabe: das erste)",
   leaveOut: "eine Probe weglassen; darf mehrmals angegeben werden",
@@ -87,6 +90,7 @@ Antworten gehen auf die Standardausgabe, alles andere auf die Standardfehlerausg
   reportFolder: "Ordner, in den der Bericht geschrieben wird",
   sheetFolder: "den Probenzettel in diesen Ordner schreiben, als sheet.csv und zum Drucken",
   sheetsFolder: "Ordner, in den die Zettel geschrieben werden",
+  pageFile: "Datei, in die die Seite geschrieben wird",
   replace:
     "auch Dateien überschreiben, die nicht von evencatch sind oder seither geändert wurden; nie solche, die gelesen werden",
   tables: "auch einfache Tabellen schreiben: CSV, JSON, Markdown und LaTeX",

@@ -1,12 +1,14 @@
 import type { DataIssue } from "../../errors/data-issue.ts";
 import type { OptionError } from "../../errors/errors.ts";
-import { issuesText, issueText, type ProblemTemplates } from "../../errors/issue-text.ts";
+import { issuesText, issueText, type ProblemTemplates, saidOf } from "../../errors/issue-text.ts";
 import { neededText, receivedText } from "../../errors/option-text.ts";
 
 /** What is said of a file that cannot be used, or of an option, as an error says it by itself in English. */
 export function problemsSayings(say: ProblemTemplates) {
   return {
     text: (issue: DataIssue): string => issueText(issue, say),
+    /** What was found, needed and is to be done, where the place is before one's eyes. */
+    parts: (issue: DataIssue) => saidOf(issue, say),
     ofFile: (source: string, issues: readonly DataIssue[]): string =>
       issuesText(source, issues, say),
     /** Of what an option may be, that which recurs; anything else as the error says it, in English. */

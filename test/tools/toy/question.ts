@@ -60,12 +60,12 @@ export const lines: readonly Line[] = [
   ),
   line(
     "analysis/analyse.ts",
-    "readonly drift: Drift",
+    "readonly outlets: Outlets",
     "readonly heaviestCatch: HeaviestCatch | null;",
   ),
   line(
     "analysis/analyse.ts",
-    'drift: ask("drift"',
+    'outlets: ask("outlets"',
     'heaviestCatch: ask("heaviestCatch", () => heaviestCatch(meter)),',
   ),
   line(

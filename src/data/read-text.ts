@@ -1,0 +1,73 @@
+import type { DataIssue } from "../errors/data-issue.ts";
+import { readCsv } from "./csv.ts";
+import { decodeText } from "./decode.ts";
+import { findColumns } from "./headers.ts";
+import { type Checked, dataIssue, failed, type Place, passed } from "./issues.ts";
+import { readJson } from "./json.ts";
+import { asOneBin } from "./one-bin.ts";
+import { readRows } from "./rows.ts";
+import { type CatchSource, type FileFormat, formatOf, largestBytes, tooLarge } from "./source.ts";
+import { suspicions } from "./suspicions.ts";
+import type { Table } from "./table.ts";
+import { checkTogether } from "./together.ts";
+import type { CatchLog, MassUnit, WrittenWeights } from "./types.ts";
+
+/** A file whose text is the table itself: everything but a workbook. */
+export type TextFormat = Exclude<FileFormat, "xlsx">;
+
+/**
+ * Catches from text at once, for where nothing may be waited for and no workbook can come: the twin of `checkCatches`.
+ *
+ * @param source  name and content; by an ending .json a list, else a table
+ */
+export function checkText(source: CatchSource): Checked<CatchLog> {
+  const table = readTextTable(source, formatOf(source.name) === "json" ? "json" : "csv");
+  return table.ok ? checkTable(table.value, source.name) : table;
+}
+
+/** The table in a text file. */
+export function readTextTable(source: CatchSource, format: TextFormat): Checked<Table> {
+  const { name } = source;
+  const size = "bytes" in source ? source.bytes.length : source.text.length;
+  if (size > largestBytes[format]) return failed([tooLarge(name, format, size)]);
+  const text = decodeText(source, format === "csv" ? "table" : "list");
+  if (!text.ok) return text;
+  return format === "csv" ? readCsv(name, text.value) : readJson(name, text.value);
+}
+
+/** The catches of a table, or everything that is wrong with it. */
+export function checkTable(table: Table, source: string): Checked<CatchLog> {
+  const place: Place = { source, rowKind: table.rowKind };
+  if (table.rows.length === 0) {
+    return failed(table.issues.length === 0 ? [noRows(place)] : table.issues);
+  }
+  const oneBin = asOneBin(table);
+  const whole = oneBin?.table ?? table;
+  const { columns, issues: headerIssues } = findColumns(whole, place);
+  const rows = readRows(whole, columns, place);
+  const identities = rows.flatMap(({ identity }) => identity ?? []);
+  const rowIssues = [
+    ...table.issues,
+    ...rows.flatMap((row) => row.issues),
+    ...checkTogether(identities, columns, place),
+  ].sort((one, other) => (one.row ?? 0) - (other.row ?? 0));
+  const issues = [...headerIssues, ...rowIssues];
+  if (issues.length > 0) return failed(issues);
+  const catches = rows.flatMap((row) => row.catch ?? []);
+  const written = rows.flatMap((row) => row.written ?? []);
+  const massUnit = usualUnit(written);
+  const cautions = [...(oneBin === null ? [] : [oneBin.note]), ...suspicions(catches, massUnit)];
+  return passed({ source, massUnit, catches, written, cautions });
+}
+
+function usualUnit(written: readonly WrittenWeights[]): MassUnit {
+  const counts = new Map<MassUnit, number>();
+  for (const { unit } of written) counts.set(unit, (counts.get(unit) ?? 0) + 1);
+  const [most] = [...counts].reduce((one, other) => (other[1] > one[1] ? other : one));
+  return most;
+}
+
+function noRows(place: Place): DataIssue {
+  const problem = place.rowKind === "entry" ? "no-entries" : "no-rows";
+  return dataIssue(place, { problem, facts: {} });
+}

@@ -1,0 +1,104 @@
+import {
+  type DecidedBin,
+  type Decisions,
+  decideBins,
+  questionsOf,
+} from "../../analysis/decided-bin.ts";
+import { planBeforeAnyCatch, plansForNextFill } from "../../analysis/next-fill.ts";
+import { checkText } from "../../data/read-text.ts";
+import type { Setup } from "../../data/setup.ts";
+import type { CatchLog } from "../../data/types.ts";
+import type { DataIssue } from "../../errors/data-issue.ts";
+import type { CatchesNeeded } from "../../questions/catches-needed.ts";
+import { type Cost, cost } from "../../questions/cost.ts";
+import { type Cells, csvOf, type PageRow } from "./cells.ts";
+import { catchesIn, type PageBin, type PageLog } from "./log.ts";
+
+/** The answer about one bin; everything in it is an answer of the library. */
+export interface BinAnswer {
+  readonly bin: PageBin;
+  /** Catches of the fill that is in the bin. */
+  readonly catches: readonly PageRow[];
+  /** Null before the first catch of the fill, or where every catch of the bin is left out. */
+  readonly answers: DecidedBin | null;
+  /** What the fill is likely to need, before its first catch. */
+  readonly plan: CatchesNeeded | null;
+}
+
+export interface PageAnswers {
+  readonly bins: readonly BinAnswer[];
+  /** Null before the first catch that counts. */
+  readonly decisions: Decisions | null;
+  /** Why the catches cannot be read; empty as a rule, since each was checked when it came. */
+  readonly issues: readonly DataIssue[];
+}
+
+/** The name of the file of catches, under which they are read too. */
+export const fileName = "catches.csv";
+
+/** The catches as the reader reads the file that they leave in. */
+export function readRows(rows: readonly PageRow[]) {
+  return checkText({ name: fileName, text: csvOf(rows) });
+}
+
+/** One catch by itself, refused in the words for a field; it gets its number when it is taken. */
+export function checkEntry(cells: Cells) {
+  return checkText({ name: "catch.json", text: JSON.stringify([{ ...cells, catch: "1" }]) });
+}
+
+/**
+ * The answers about every bin of the log, from the file of catches that the log would leave as.
+ *
+ * @param setup  as typed and given; null: none
+ */
+export function answersOf(log: PageLog, setup: Setup | null): PageAnswers {
+  const read = log.rows.length === 0 ? null : readRows(log.rows);
+  if (read !== null && !read.ok) return { bins: [], decisions: null, issues: read.issues };
+  const counted = read?.value.catches.some(({ leftOut }) => leftOut === null) ?? false;
+  const file = counted && read !== null ? read.value : null;
+  const decisions = file === null ? null : decideBins(file, setup);
+  return {
+    bins: log.bins.map((bin) => answerOf(bin, log, { file, decisions, setup })),
+    decisions,
+    issues: [],
+  };
+}
+
+function answerOf(
+  bin: PageBin,
+  log: PageLog,
+  about: {
+    readonly file: CatchLog | null;
+    readonly decisions: Decisions | null;
+    readonly setup: Setup | null;
+  },
+): BinAnswer {
+  const catches = catchesIn(log, bin);
+  const answers = catches.length === 0 ? null : answersAbout(bin, about.decisions);
+  return { bin, catches, answers, plan: answers === null ? planOf(bin, about) : null };
+}
+
+function answersAbout({ bin, product }: PageBin, decisions: Decisions | null) {
+  return decisions?.bins.find((one) => one.bin === bin && one.product === product) ?? null;
+}
+
+function planOf(
+  { bin, product }: PageBin,
+  { file, setup }: { readonly file: CatchLog | null; readonly setup: Setup | null },
+): CatchesNeeded {
+  const plans = file === null ? [] : plansForNextFill(file, setup);
+  return (
+    plans.find((plan) => plan.bin === bin && plan.product === product) ?? planBeforeAnyCatch(setup)
+  );
+}
+
+/**
+ * What catches cost and save in a bin, for after the answer is on the screen: it takes longer, and none of its findings can
+ * ask for a look or a catch.
+ */
+export function costOf({ bin, product }: PageBin, { decisions }: PageAnswers): Cost | null {
+  const about = decisions?.about;
+  const meter = about?.model.meters.find((one) => one.bin === bin && one.product === product);
+  if (about === undefined || meter === undefined) return null;
+  return cost(meter, questionsOf(meter, about).cost);
+}

@@ -1,0 +1,222 @@
+import { computed, effect, signal } from "@preact/signals";
+import type { Setup } from "../../data/setup.ts";
+import type { MassUnit } from "../../data/types.ts";
+import type { Cost } from "../../questions/cost.ts";
+import { type DecisionLines, decisionLines } from "../../report/sections/decision.ts";
+import { type PageLanguage, type PageWords, pageWordsIn } from "../../wording/words.ts";
+import type { Given } from "../given.ts";
+import { answersOf, type BinAnswer, checkEntry, costOf, type PageAnswers } from "./answer.ts";
+import { type Cells, changed } from "./cells.ts";
+import { type Action, lastToUndo, type PageEvent, standing } from "./events.ts";
+import { logOf } from "./log.ts";
+import { typedSetup } from "./setup.ts";
+import { askToKeep, openStore, type Storage, type Store } from "./store.ts";
+
+/** Everything the page holds, and what can be done with it. What is shown follows from it by itself. */
+export type Session = ReturnType<typeof startSession>;
+
+/** Quiet after the last change before anything is asked that takes long. */
+const quietMs = 600;
+
+export function startSession(language: PageLanguage, given: Given) {
+  const events = signal<readonly PageEvent[]>([]);
+  const storage = signal<Storage>("opening");
+  const chosen = signal<string | null>(null);
+  const logs = computed(() => logsOf(events.value));
+  const last = computed(() => events.value.findLast((event) => event.log !== null)?.log ?? null);
+  const current = computed(() => chosen.value ?? last.value);
+  const ownEvents = computed(() => events.value.filter(({ log }) => log === current.value));
+  const log = computed(() => logOf(ownEvents.value));
+  const machine = computed(() => log.value.machine);
+  const units = computed(() => (machine.value.units?.text === "us" ? "us" : given.units));
+  const words = computed(() => {
+    const typed = machine.value.units?.text;
+    return pageWordsIn(language, typed === "us" || typed === "metric" ? typed : units.value);
+  });
+  const mark = computed(() => words.value.format.plain(1.5).replaceAll(/\d/g, ""));
+  const massUnit = computed<MassUnit>(() => {
+    const typed = machine.value.mass?.text;
+    const usual = words.value.format.units === "us" ? "lb" : "kg";
+    return isMassUnit(typed) ? typed : usual;
+  });
+  const both = computed(() => typedSetup(given.setup, machine.value, log.value.bins));
+  const setup = computed(() => both.value?.setup ?? null);
+  const answers = computed(() => answersOf(log.value, setup.value));
+  /** What was asked afterwards, by bin, and of which answers. */
+  const costs = signal<{
+    readonly of: PageAnswers | null;
+    readonly bins: ReadonlyMap<string, Cost>;
+  }>({ of: null, bins: new Map() });
+
+  const tab = signal<string | null>(null);
+  const bin = computed<BinAnswer | null>(() => {
+    const { bins } = answers.value;
+    return bins.find((one) => one.bin.bin === tab.value) ?? bins[0] ?? null;
+  });
+
+  /** The decisions in words, made once for all that show them. */
+  const lines = computed(() => linesOf(answers.value, words.value));
+
+  let store: Store | null = null;
+  let early: readonly PageEvent[] = [];
+  const keep = (added: readonly PageEvent[]) => {
+    if (store === null) early = [...early, ...added];
+    else store.append(added);
+  };
+  /** Does what a person did, at once; it is kept in the background. */
+  const act = (...actions: readonly Action[]) => {
+    const started = current.value ?? newId();
+    const first: readonly Action[] = current.value === null ? [{ kind: "log-started" }] : [];
+    const added = [...first, ...actions].map((action) => eventOf(action, started));
+    chosen.value = started;
+    events.value = [...events.value, ...added];
+    keep(added);
+  };
+
+  const ready = openStore(
+    (kept) => {
+      // What is not kept yet comes last, as it was done last.
+      const known = new Set(kept.map(({ id }) => id));
+      events.value = [...kept, ...events.value.filter(({ id }) => !known.has(id))];
+    },
+    (state) => {
+      storage.value = state;
+    },
+  ).then((opened) => {
+    store = opened;
+    if (early.length > 0) store.append(early);
+    early = [];
+  });
+
+  effect(() => {
+    const of = answers.value;
+    const waiting = hasPrices(setup.value) ? [...of.bins] : [];
+    const one = () => {
+      const next = waiting.shift();
+      if (next === undefined) return;
+      const found = next.answers === null ? null : costOf(next.bin, of);
+      const before = costs.peek();
+      const bins = new Map(before.of === of ? before.bins : []);
+      if (found !== null) bins.set(next.bin.bin, found);
+      costs.value = { of, bins };
+      timer = setTimeout(one);
+    };
+    let timer = setTimeout(one, quietMs);
+    return () => clearTimeout(timer);
+  });
+
+  return {
+    given,
+    events,
+    storage,
+    logs,
+    current,
+    log,
+    machine,
+    words,
+    massUnit,
+    mark,
+    both,
+    answers,
+    tab,
+    bin,
+    ready,
+    undoable: computed(() => lastToUndo(ownEvents.value)),
+    safetyRead: computed(() => lastRead(events.value)),
+    act,
+    undo: () => {
+      const last = lastToUndo(ownEvents.peek());
+      if (last !== null) act({ kind: "undone", event: last.id });
+    },
+    openLog: (id: string) => {
+      chosen.value = id;
+      tab.value = null;
+    },
+    startLog: (...actions: readonly Action[]) => {
+      chosen.value = newId();
+      tab.value = null;
+      act({ kind: "log-started" }, ...actions);
+    },
+    readSafety: () => {
+      const read = { ...eventOf({ kind: "safety-read" }, ""), log: null };
+      events.value = [...events.value, read];
+      keep([read]);
+    },
+    /** Adds a catch, or changes one; what the reader would refuse is not done. Returns its problems. */
+    putCatch: (row: string | null, cells: Cells) => {
+      const { rows } = log.peek();
+      const id = row ?? newId();
+      const [before] = rows.filter((one) => one.id === id);
+      const read = checkEntry(before === undefined ? cells : changed(before.cells, cells));
+      if (!read.ok) return read.issues;
+      const kind = before === undefined ? "catch-added" : "catch-changed";
+      act({ kind, row: id, cells });
+      if (rows.length === 0) void askToKeep();
+      return [];
+    },
+    /** Null: nothing is decided before the first catch that counts. */
+    linesOf: (answer: BinAnswer): DecisionLines | null => lines.value.get(answer) ?? null,
+    /** Null: no prices are given, or it is not worked out yet. */
+    costOf: ({ bin: of }: BinAnswer): Cost | null =>
+      costs.value.of === answers.value ? (costs.value.bins.get(of.bin) ?? null) : null,
+  };
+}
+
+export interface KeptLog {
+  readonly id: string;
+  readonly at: string;
+  readonly catches: number;
+}
+
+function logsOf(events: readonly PageEvent[]): readonly KeptLog[] {
+  const byLog = new Map<string, PageEvent[]>();
+  for (const event of events)
+    if (event.log !== null) byLog.set(event.log, [...(byLog.get(event.log) ?? []), event]);
+  // The log that somebody worked on last comes last.
+  const last = (id: string) => events.findLastIndex(({ log }) => log === id);
+  return [...byLog]
+    .map(([id, own]) => ({ id, at: own[0]?.at ?? "", catches: logOf(own).rows.length }))
+    .sort((a, b) => last(a.id) - last(b.id));
+}
+
+function lastRead(events: readonly PageEvent[]): string | null {
+  return standing(events).findLast(({ action }) => action.kind === "safety-read")?.at ?? null;
+}
+
+function eventOf(action: Action, log: string): PageEvent {
+  return { id: newId(), log, at: new Date().toISOString(), action };
+}
+
+/** Drawn where a page without a secure connection may draw too. */
+function newId(): string {
+  return [...crypto.getRandomValues(new Uint32Array(4))]
+    .map((part) => part.toString(36).padStart(7, "0"))
+    .join("");
+}
+
+function isMassUnit(text: string | undefined): text is MassUnit {
+  return text === "kg" || text === "g" || text === "lb" || text === "oz";
+}
+
+function linesOf(
+  { bins, decisions }: PageAnswers,
+  words: PageWords,
+): ReadonlyMap<BinAnswer, DecisionLines> {
+  if (decisions === null) return new Map();
+  return new Map(
+    bins.flatMap((answer) =>
+      answer.answers === null
+        ? []
+        : [[answer, decisionLines(answer.answers, decisions, words)] as const],
+    ),
+  );
+}
+
+function hasPrices(setup: Setup | null): boolean {
+  return (
+    setup !== null &&
+    [setup.money, ...setup.bins.map(({ money }) => money)].some(
+      (money) => money !== null && Object.values(money).some((price) => price !== null),
+    )
+  );
+}

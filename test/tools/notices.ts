@@ -1,0 +1,39 @@
+import { readdir, readFile } from "node:fs/promises";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import type { Metafile } from "esbuild";
+
+const root = fileURLToPath(new URL("../../", import.meta.url));
+
+/** The licence texts of all packages in a bundle, each text once, under the packages that have it. */
+export async function notices(metafile: Metafile): Promise<string> {
+  const byText = new Map<string, string[]>();
+  for (const folder of packageFolders(metafile)) {
+    const text = await licenceText(folder);
+    byText.set(text, [...(byText.get(text) ?? []), await nameAndVersion(folder)]);
+  }
+  return [...byText].map(([text, names]) => `${names.join(", ")}\n\n${text}`).join("\n\n----\n\n");
+}
+
+function packageFolders(metafile: Metafile): readonly string[] {
+  const folders = Object.keys(metafile.inputs).flatMap((path) => {
+    const folder = /^(?:.*\/)?node_modules\/(?:@[^/]+\/)?[^/]+/.exec(path)?.[0];
+    return folder === undefined ? [] : [join(root, folder)];
+  });
+  return [...new Set(folders)].sort();
+}
+
+async function nameAndVersion(folder: string): Promise<string> {
+  const { name, version } = JSON.parse(await readFile(join(folder, "package.json"), "utf8"));
+  return `${name} ${version}`;
+}
+
+async function licenceText(folder: string): Promise<string> {
+  const file = (await readdir(folder)).find((name) => /^licen[cs]e/i.test(name));
+  if (file !== undefined) {
+    const text = await readFile(join(folder, file), "utf8");
+    return text.replaceAll("*/", "* /").replaceAll("\r", "").trim();
+  }
+  const { license, author } = JSON.parse(await readFile(join(folder, "package.json"), "utf8"));
+  return `${license}, ${typeof author === "string" ? author : (author?.name ?? "its authors")}`;
+}
