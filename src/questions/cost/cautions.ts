@@ -7,6 +7,7 @@ import {
   type CautionFacts,
   caution,
 } from "../../results/caution.ts";
+import { fewestDfForSquare } from "./loss.ts";
 import { missingPrices, productPerPercent } from "./prices.ts";
 import type { CostOptions } from "./result.ts";
 
@@ -35,7 +36,8 @@ export function costCautions(
   else if (spread.df < comfortableDf) say("few-fills", { fills: spread.fills });
   if (prices.response?.kind === "quadratic") {
     say("quadratic-about-best-rate", {});
-    if (law?.df === fewestDf) say("quadratic-needs-more", { df: law.df });
+    if (law !== null && law.df >= fewestDf && law.df < fewestDfForSquare)
+      say("quadratic-needs-more", { df: law.df });
   }
   if (prices.response?.kind === "linear") {
     const heavy = prices.response.heavyCostPerHectarePerPercent;

@@ -26,6 +26,11 @@ const limitConfidence = 0.9;
  */
 const lowerConfidence = 0.95;
 const fewestDf = 2;
+/**
+ * For the mean of a square, ν/(ν − 2) times that of a known spread: at 2 it is infinite, and a lent spread may know hardly
+ * more than 2.
+ */
+export const fewestDfForSquare = 3;
 
 /**
  * Expected loss under the response, and the value of product wasted; null where df or prices do not allow it.
@@ -74,7 +79,7 @@ function rangeByFills(fills: NormalSample, money: (one: ErrorLaw) => number | nu
  */
 function expectedLoss(law: ErrorLaw, response: MoneyResponse): number | null {
   if (response.kind === "quadratic") {
-    const square = expectedSquare(law);
+    const square = law.df < fewestDfForSquare ? null : expectedSquare(law);
     return square === null
       ? null
       : response.curvaturePerHectarePerPercentSquared * 100 ** 2 * square;
