@@ -203,6 +203,7 @@ export const flags = {
     ...lending,
     replace,
     sheet,
+    ...surface,
   ],
   page: [
     flag("--setup <file>", "setupOfPage", asWritten),

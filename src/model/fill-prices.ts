@@ -74,16 +74,22 @@ function priceOfTime(minutes: number | null, valueOfHour: number | null): number
 }
 
 /**
+ * For the mean of a square, ν/(ν − 2) times that of a known spread: at 2 it is infinite, and a lent spread may know hardly
+ * more than 2.
+ */
+export const fewestDfForSquare = 3;
+
+/**
  * What a rate error of this law costs on average, money/ha. Linear: so much for each percent on either side. Quadratic:
  * curvature times the square of the percent, equal on both sides about the economically best rate; product saved and
  * product wasted are inside.
  *
- * @returns null: without bound, on 1 degree of freedom or fewer (2 with a quadratic response)
+ * @returns null: without bound, on 1 degree of freedom or fewer (below 3 with a quadratic response)
  * Source   Berger, Statistical Decision Theory (expected loss)
  */
 export function expectedLoss(law: ErrorLaw, response: MoneyResponse): number | null {
   if (response.kind === "quadratic") {
-    const square = expectedSquare(law);
+    const square = law.df < fewestDfForSquare ? null : expectedSquare(law);
     return square === null
       ? null
       : response.curvaturePerHectarePerPercentSquared * 100 ** 2 * square;

@@ -7,7 +7,7 @@ import {
   plannedHalfWidth,
 } from "./known-width.ts";
 import { asShown, type CatchAim, chanceAfter, chanceOff } from "./next-catch.ts";
-import { fewestDfToPriceSkip, statedChance } from "./skip-chance.ts";
+import { canPriceSkip, statedChance } from "./skip-chance.ts";
 
 /** Where one number of catches leads. */
 export interface CurvePoint {
@@ -40,6 +40,8 @@ export interface SkippedFill {
   /** Relative half-width of the band for the next fill. */
   readonly halfWidth: number;
   readonly df: number;
+  /** Of these, the meter's own. */
+  readonly ownDf: number;
   /** The least chance that may be stated of it; null: any. */
   readonly leastChance: number | null;
 }
@@ -88,7 +90,7 @@ function pointAfter(state: KnownState, plan: Plan, aim: CatchAim): CurvePoint {
 
 /** The chance is the one that skipping is asked for, and no more is said of it than there. */
 function skippedPoint(skipped: SkippedFill | null, aim: CatchAim): CurvePoint {
-  const priced = skipped !== null && skipped.df >= fewestDfToPriceSkip ? skipped : null;
+  const priced = skipped !== null && canPriceSkip(skipped) ? skipped : null;
   const leastChance = priced?.leastChance ?? null;
   return {
     catches: 0,

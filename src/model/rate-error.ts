@@ -141,6 +141,8 @@ export interface NextFillError {
   readonly catchScatter: CatchScatterInside | null;
   /** The least chance that may be stated of it; null: any. */
   readonly leastChance: number | null;
+  /** Degrees of freedom of the spread that are this meter's own. */
+  readonly ownDf: number;
 }
 
 export interface CatchScatterInside extends InnerScatter {
@@ -170,6 +172,7 @@ export function nextFillError(
     fills: { mean: location, standardDeviation: deviation / setTo, n: fills, df: spread.df },
     catchScatter: between === null ? null : scatterInside(between, deviation, setTo),
     leastChance: leastChanceOfSkip(spread),
+    ownDf: spread.ownDf,
   };
 }
 

@@ -2,6 +2,13 @@ import type { FillSpread } from "./fill-spread.ts";
 
 /** With two fills, Student's t on one degree of freedom has no mean: neither a chance nor an expected error is stated. */
 export const fewestDfToPriceSkip = 2;
+/**
+ * Whether a chance or an expected error of a skipped fill may be stated: from three own fills on, whatever others lend.
+ */
+export function canPriceSkip({ ownDf }: { readonly ownDf: number }): boolean {
+  return ownDf >= fewestDfToPriceSkip;
+}
+
 /** Six fills of one level. */
 const fewestOwnDfForSmallChances = 5;
 const leastFromFewFills = 0.05;

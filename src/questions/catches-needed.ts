@@ -184,5 +184,10 @@ function skippedFill(meter: MeterModel | null) {
   const halfWidth = relativeHalfWidth(nextFill);
   return halfWidth === null || nextFill.df === null
     ? null
-    : { halfWidth, df: nextFill.df, leastChance: leastChanceOfSkip(spread) };
+    : {
+        halfWidth,
+        df: nextFill.df,
+        ownDf: spread.ownDf,
+        leastChance: leastChanceOfSkip(spread),
+      };
 }

@@ -1,7 +1,7 @@
 import { newestFill } from "../model/meters.ts";
 import { estimateOf, type MeterModel, type ModelOptions } from "../model/model.ts";
 import { asRateError, nextFillError, settingOf } from "../model/rate-error.ts";
-import { fewestDfToPriceSkip } from "../model/skip-chance.ts";
+import { canPriceSkip } from "../model/skip-chance.ts";
 import type { Estimate } from "../results/estimate.ts";
 import { requireModelOptions } from "../results/options.ts";
 import { betweenCalibrations } from "./skipping/between-calibrations.ts";
@@ -64,7 +64,7 @@ export function skipping(meter: MeterModel, options: SkippingOptions): Skipping 
     "rate error at the next fill",
   );
   const error = nextFillError(across, setting.nextKgPerTurn);
-  const priced = error !== null && error.law.df >= fewestDfToPriceSkip ? error : null;
+  const priced = error !== null && canPriceSkip(error) ? error : null;
   const distribution = priced?.law ?? null;
   const limits = [...new Set([...options.limits, options.tolerance])].sort((a, b) => a - b);
   return {

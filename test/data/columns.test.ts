@@ -66,7 +66,16 @@ describe("a column that is only recorded", () => {
 
   // Beside table, type and words stand only questions that make something of the figures.
   it.each([
-    ["moisture_pct", ["data/columns.ts", "questions/trial-plan/sheet.ts", "wording/de/columns.ts"]],
+    [
+      "moisture_pct",
+      [
+        "data/columns.ts",
+        "questions/trial-plan/sheet.ts",
+        "wording/de/columns.ts",
+        "wording/de/sheets.ts",
+        "wording/en/sheets.ts",
+      ],
+    ],
     [
       "moisturePercent",
       ["data/columns.ts", "data/types.ts", "questions/explaining-variables/records.ts"],

@@ -308,7 +308,7 @@ describe("the turns that a scale needs", () => {
 });
 
 describe("the next-catch curve", () => {
-  const skipped = { halfWidth: 0.06, df: 4, leastChance: 0.05 };
+  const skipped = { halfWidth: 0.06, df: 4, ownDf: 4, leastChance: 0.05 };
 
   it("has the earlier fills, the catches made, and every further one, by the one half-width", () => {
     const stopping = { ...aim, phi: 1.05, settingError: 0.004 };
@@ -350,7 +350,9 @@ describe("the next-catch curve", () => {
 
   it("says no more of the earlier fills alone than skipping does", () => {
     const skip = (df: number, leastChance: number | null) =>
-      present(nextCatchCurve(before, { halfWidth, df, leastChance }, 20, aim, 2).points[0]);
+      present(
+        nextCatchCurve(before, { halfWidth, df, ownDf: df, leastChance }, 20, aim, 2).points[0],
+      );
     const halfWidth = aim.tolerance / 4;
     expect(chanceOff(halfWidth, 4, aim)).toBeLessThan(0.05);
     expect(skip(4, 0.05)).toMatchObject({ chanceOffTolerance: 0.05, leastChance: 0.05 });

@@ -530,6 +530,7 @@ describe("what further catches buy", () => {
     const skipped = {
       halfWidth: present(nextFill.interval?.upper) / nextFill.value - 1,
       df: present(nextFill.df),
+      ownDf: meter.across.spread.ownDf,
       leastChance: leastChanceOfSkip(meter.across.spread),
     };
     expect(result.curve).toEqual(

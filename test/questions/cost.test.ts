@@ -363,6 +363,14 @@ describe("too few fills", () => {
     const lent = ask([...first, ...others.flat()]);
     expect(codesOf(lent)).toEqual(["spread-lent"]);
     expect(lent.result.points[0]?.loss.perHectare).toBeGreaterThan(0);
+    // The mean of a square on hardly more than 2 degrees of freedom is hundreds of times what is likely: it is not given.
+    const squared = ask([...first, ...others.flat()], { response: quadratic });
+    expect(squared.result.points[0]?.loss.perHectare).toBeNull();
+    expect(squared.result.points[0]?.loss.upperPerHectare).toBeGreaterThan(0);
+    expect(codesOf(squared)).toContain("quadratic-needs-more");
+    const second = ask([...firstFills(2), ...others.flat()], { response: quadratic });
+    expect(second.result.points[0]?.loss.perHectare).toBeGreaterThan(0);
+    expect(codesOf(second)).not.toContain("quadratic-needs-more");
     const byOne = ask([...first, ...present(others[0])]);
     expect(codesOf(byOne)).toEqual(["skip-not-priced"]);
     expect(byOne.result.points[0]?.loss.perHectare).toBeNull();

@@ -1,8 +1,8 @@
-import { priceOfCatch, priceOfSetUp } from "../../model/fill-prices.ts";
+import { fewestDfForSquare, priceOfCatch, priceOfSetUp } from "../../model/fill-prices.ts";
 import { stillMoving } from "../../model/history-cautions.ts";
 import type { MeterModel } from "../../model/model.ts";
 import { nextFillError } from "../../model/rate-error.ts";
-import { fewestDfToPriceSkip } from "../../model/skip-chance.ts";
+import { canPriceSkip } from "../../model/skip-chance.ts";
 import {
   type Caution,
   type CautionCode,
@@ -29,18 +29,19 @@ export function costCautions(
 
   const error = nextFillError(across, setting);
   const law = error?.law ?? null;
+  const canPrice = error !== null && canPriceSkip(error);
   const missing = missingPrices(prices);
   if (missing.length > 0) say("prices-missing", { missing });
   if (spread.source === "own" && law === null) say("fills-agree-exactly", { fills: spread.fills });
-  else if (law === null || law.df < fewestDfToPriceSkip)
-    say("skip-not-priced", { fills, df: spread.df });
+  else if (!canPrice) say("skip-not-priced", { fills, df: spread.df });
   else if (spread.lentBy !== null) say("spread-lent", { ...spread.lentBy, df: spread.df });
   else if (spread.df < comfortableDf) say("few-fills", { fills: spread.fills });
-  if (error?.catchScatter?.isMost && error.law.df >= fewestDfToPriceSkip)
+  if (error?.catchScatter?.isMost && canPrice)
     say("spread-mostly-catch-scatter", { share: error.catchScatter.share });
   if (prices.response?.kind === "quadratic") {
     say("quadratic-about-best-rate", {});
-    if (law?.df === fewestDfToPriceSkip) say("quadratic-needs-more", { df: law.df });
+    if (law !== null && canPrice && law.df < fewestDfForSquare)
+      say("quadratic-needs-more", { df: law.df });
   }
   if (prices.response?.kind === "linear") {
     const heavy = prices.response.heavyCostPerHectarePerPercent;

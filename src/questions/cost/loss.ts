@@ -1,6 +1,6 @@
-import { expectedLoss } from "../../model/fill-prices.ts";
+import { expectedLoss, fewestDfForSquare } from "../../model/fill-prices.ts";
 import { lawsOfExpectation, type NextFillError } from "../../model/rate-error.ts";
-import { fewestDfToPriceSkip } from "../../model/skip-chance.ts";
+import { canPriceSkip, fewestDfToPriceSkip } from "../../model/skip-chance.ts";
 import { type ErrorLaw, expectedExcess, lawAtScaleLimit } from "../../statistics/expected-loss.ts";
 import { generalizedLimit, possibleLaws } from "../../statistics/generalized-interval.ts";
 import { meanOver, type WeightedLaw } from "../../statistics/without-scatter.ts";
@@ -38,7 +38,7 @@ export function lossOf(law: ErrorLaw, prices: Prices): LossOfError {
 /** The same of the next fill, skipped: mean and spread of its error are both uncertain. */
 export function lossWhenSkipping(error: NextFillError, prices: Prices): LossOfError {
   const { law, fills, catchScatter } = error;
-  if (law.df < fewestDfToPriceSkip) return lossUnknown;
+  if (!canPriceSkip(error)) return lossUnknown;
   const possible = possibleLaws(fills, catchScatter).flatMap((one) => moneyFor(one, prices) ?? []);
   const limit = (confidence: number) =>
     possible.length === 0 ? null : generalizedLimit(possible, confidence);
@@ -53,7 +53,7 @@ export function lossWhenSkipping(error: NextFillError, prices: Prices): LossOfEr
 function expectedUnder(laws: readonly WeightedLaw[], df: number, prices: Prices) {
   const heavy = meanOver(laws, expectedExcess);
   const product = productPerPercent(prices);
-  const infinite = prices.response?.kind === "quadratic" && df <= fewestDfToPriceSkip;
+  const infinite = prices.response?.kind === "quadratic" && df < fewestDfForSquare;
   return {
     perHectare: infinite ? null : meanOver(laws, (law) => moneyFor(law, prices)),
     productWastedPerHectare: heavy === null || product === null ? null : 100 * heavy * product,
