@@ -13,6 +13,7 @@ import { lines, ownFiles } from "./tools/toy/question.ts";
 
 const sources = sourcesIn(join(root, "src"));
 const meta = { title: null, setupSource: null, version: "0" };
+const full = { ...meta, edition: "full" } as const;
 
 describe("a new question", () => {
   it("is its own files and a line a layer, and is then asked, said and shown", async () => {
@@ -26,7 +27,7 @@ describe("a new question", () => {
         import(join(source, "wording", "de", "german.ts")),
       ]);
       const log = await readCatchesFile(join(root, "data-demo/first-morning/catches.csv"));
-      const document = report.reportDocument(own.analyse(log), meta, own.wordsIn(de));
+      const document = report.reportDocument(own.analyse(log), full, own.wordsIn(de));
       expect(renderMarkdown(document)).toMatch(
         /Die schwerste Probe\n+Die schwerste Probe wiegt 6,/,
       );
@@ -76,7 +77,7 @@ describe("a new language", () => {
       decision: { ...english.decision, setDelivery: (delivery) => `Régler ${delivery}` },
     };
     const log = await readCatchesFile(join(root, "data-demo/first-morning/catches.csv"));
-    const text = renderMarkdown(reportDocument(analyse(log), meta, wordsIn(french)));
+    const text = renderMarkdown(reportDocument(analyse(log), full, wordsIn(french)));
     expect(text).toContain("Débit par tour");
     expect(text).toContain("Le doseur a-t-il bougé ?");
     expect(text).toContain("Régler 0,3233");

@@ -17,6 +17,8 @@ export interface ReportDocument {
   readonly meta: readonly Entry[];
   readonly blocks: readonly Block[];
   readonly footer?: Text;
+  /** False where it is short enough to be read from its cards on. Default true. */
+  readonly hasContents?: boolean;
 }
 
 /** Plain words, or words with marks inside. Never markup: writers escape everything. */

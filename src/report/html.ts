@@ -61,12 +61,9 @@ function masthead({ title, subtitle, meta }: ReportDocument): string {
   return `<header class="masthead"><h1>${escapeHtml(title)}</h1>${below}${origin}</header>`;
 }
 
-/** A short report is read from its cards on and needs no contents. */
-const fewestToList = 7;
-
-function contents({ blocks, words }: ReportDocument): string {
+function contents({ blocks, words, hasContents = true }: ReportDocument): string {
   const sections = blocks.filter((block): block is Section => block.kind === "section");
-  if (sections.length < fewestToList) return "";
+  if (!hasContents) return "";
   const links = sections.map(
     ({ id, heading }) => `<li><a href="#${id}">${escapeHtml(heading)}</a></li>`,
   );

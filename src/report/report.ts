@@ -45,6 +45,7 @@ export function reportDocument(analysis: Analysis, meta: ReportMeta, words: Word
       ...(edition === "short" ? shortBlocks : fullBlocks)(analysis, words, idOf),
     ),
     footer: report.safety.deferral,
+    hasContents: edition === "full",
   };
 }
 

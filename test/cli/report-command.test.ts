@@ -8,7 +8,7 @@ const season = ["report", demo("season/catches.csv"), "--setup", demo("season/se
 describe("evencatch report", () => {
   it("prints a table and a sentence for each bin, and writes every kind of file", async () => {
     await inFolder(async (folder) => {
-      const { code, out, err } = await command(...season, "--out", folder);
+      const { code, out, err } = await command(...season, "--out", folder, "--edition", "full");
       expect(code).toBe(0);
       for (const bin of ["front", "middle", "rear"]) expect(out).toContain(`Bin ${bin} (`);
       expect(err).toBe(`Report: ${join(folder, "report.html")}`);

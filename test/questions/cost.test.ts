@@ -354,27 +354,19 @@ describe("too few fills", () => {
     ).toBeGreaterThan(0);
   });
 
-  it("one fill borrows from other bins, or prices nothing about skipping", () => {
+  it("prices nothing about skipping before three fills of its own, whatever other bins lend", () => {
     const others = ["2", "3"].map((bin) =>
       inventedFills({ fills: 9, catches: 3, spread: 0.03, scatter: 0.01, bin }, Number(bin)),
     );
-    const first = firstFills(1);
-    // Two bins of nine fills lend 2.003 degrees of freedom, one of them 1.6.
-    const lent = ask([...first, ...others.flat()]);
-    expect(codesOf(lent)).toEqual(["spread-lent"]);
-    expect(lent.result.points[0]?.loss.perHectare).toBeGreaterThan(0);
-    // The mean of a square on hardly more than 2 degrees of freedom is hundreds of times what is likely: it is not given.
-    const squared = ask([...first, ...others.flat()], { response: quadratic });
-    expect(squared.result.points[0]?.loss.perHectare).toBeNull();
-    expect(squared.result.points[0]?.loss.upperPerHectare).toBeGreaterThan(0);
-    expect(codesOf(squared)).toContain("quadratic-needs-more");
-    const second = ask([...firstFills(2), ...others.flat()], { response: quadratic });
-    expect(second.result.points[0]?.loss.perHectare).toBeGreaterThan(0);
-    expect(codesOf(second)).not.toContain("quadratic-needs-more");
-    const byOne = ask([...first, ...present(others[0])]);
-    expect(codesOf(byOne)).toEqual(["skip-not-priced"]);
-    expect(byOne.result.points[0]?.loss.perHectare).toBeNull();
-    expect(codesOf(ask(first))).toEqual(["skip-not-priced"]);
+    for (const fills of [1, 2]) {
+      const lent = ask([...firstFills(fills), ...others.flat()]);
+      expect(codesOf(lent)).toEqual(["skip-not-priced"]);
+      expect(lent.result.points[0]?.loss.perHectare).toBeNull();
+    }
+    const third = ask([...firstFills(3), ...others.flat()], { response: quadratic });
+    expect(third.result.points[0]?.loss.perHectare).toBeGreaterThan(0);
+    expect(codesOf(third)).not.toContain("quadratic-needs-more");
+    expect(codesOf(ask(firstFills(1)))).toEqual(["skip-not-priced"]);
   });
 
   it("fills that agree exactly price no skip", () => {

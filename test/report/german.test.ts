@@ -11,7 +11,12 @@ import { englishIn } from "../support/bilingual.ts";
 import { demo } from "../support/demo.ts";
 import { faultsOf } from "../support/vega-lite.ts";
 
-const meta = { title: "Frühjahr", setupSource: "setup.json", version: "1" };
+const meta = {
+  title: "Frühjahr",
+  setupSource: "setup.json",
+  version: "1",
+  edition: "full",
+} as const;
 
 describe("a report in German", () => {
   let document: ReportDocument;

@@ -3,6 +3,7 @@ import type { ChartSpec } from "../../src/charts/chart-spec.ts";
 import { readCatchesFile, readSetupFile } from "../../src/node.ts";
 import type { ReportDocument } from "../../src/report/document.ts";
 import { drawCharts } from "../../src/report/drawings.ts";
+import type { Edition } from "../../src/report/editions/edition.ts";
 import { renderHtml } from "../../src/report/html.ts";
 import { renderMarkdown } from "../../src/report/markdown.ts";
 import { reportDocument } from "../../src/report/report.ts";
@@ -18,7 +19,7 @@ export interface DemoReport {
   readonly markdown: string;
 }
 
-export async function demoReport(name: string): Promise<DemoReport> {
+export async function demoReport(name: string, edition: Edition = "full"): Promise<DemoReport> {
   const log = await readCatchesFile(demo(`${name}/catches.csv`));
   const setup = await readSetupFile(demo(`${name}/setup.json`));
   const analysis = analyse(log, setup);
@@ -27,7 +28,8 @@ export async function demoReport(name: string): Promise<DemoReport> {
     setupSource: "setup.json",
 
     version: "0",
-  };
+    edition,
+  } as const;
   const document = reportDocument(analysis, meta, await wordsFor("en", "metric"));
   const warnings: string[] = [];
   const drawings = await drawCharts(document, { onWarning: (warning) => warnings.push(warning) });

@@ -3,6 +3,7 @@ import { decide } from "../../src/analysis/decision.ts";
 import { answerTable, decisionText, groundText } from "../../src/cli/answer-table.ts";
 import { readSetup } from "../../src/data/read-setup.ts";
 import type { Catch, CatchLog } from "../../src/data/types.ts";
+import { editions } from "../../src/report/editions/edition.ts";
 import { reportDocument } from "../../src/report/report.ts";
 import { catchesNeededSection } from "../../src/report/sections/catches-needed.ts";
 import { costSection } from "../../src/report/sections/cost.ts";
@@ -119,7 +120,7 @@ function report(name: string, analysis: Analysis): Occasion {
   return {
     name,
     say: (words) => {
-      reportDocument(analysis, meta, words);
+      for (const edition of editions) reportDocument(analysis, { ...meta, edition }, words);
       answerTable(analysis, words);
       for (const answers of analysis.meters) decisionText(answers, analysis, words);
       groundText(analysis, words);

@@ -3,7 +3,7 @@ import { catchesNeededChart } from "../../charts/catches-needed.ts";
 import type { ChartSpec } from "../../charts/chart-spec.ts";
 import { deliveryPerTurnChart } from "../../charts/delivery.ts";
 import { driftChart } from "../../charts/drift.ts";
-import type { Question } from "../../results/question.ts";
+import { type Question, questions } from "../../results/question.ts";
 import type { Words } from "../../wording/words.ts";
 import { blocks, chart, list, type MaybeBlock, paragraph, section } from "../blocks.ts";
 import type { Block, Entry, Section } from "../document.ts";
@@ -32,6 +32,19 @@ export function shortBlocks(
       paragraph(short.confidence),
       analysis.meters.some(isLentTo) ? paragraph(short.lending) : null,
       paragraph(short.edition),
+      ...leftOutOf(analysis, words),
+    ),
+  ];
+}
+
+/** Catches that a person left out: what a report rests on is told in every edition. */
+function leftOutOf({ input }: Analysis, { report }: Words): readonly MaybeBlock[] {
+  if (input.leftOut.length === 0) return [];
+  const { heading, item } = report.leftOut;
+  return [
+    paragraph([{ kind: "strong", text: heading }]),
+    list(
+      input.leftOut.map((row) => item(row.bin, row.fill, row.catch, row.row, row.leftOut ?? "")),
     ),
   ];
 }
@@ -71,13 +84,12 @@ interface ShortAnswer<Q extends Question> {
   readonly silent?: true;
 }
 
-const shortAnswers: { readonly [Q in Question]: ShortAnswer<Q> | null } = {
-  delivery: null,
+/** What is not here stands in the full edition only. */
+const shortAnswers: { readonly [Q in Question]?: ShortAnswer<Q> } = {
   setting: {
     isAnswered: ({ target }) => target !== null,
     sentence: (answer, { setting }) => setting.sentence(answer),
   },
-  catchesNeeded: null,
   outliers: {
     isAnswered: ({ today, disagree }) => today.standingOut.length > 0 || disagree !== null,
     sentence: (answer, { outliers }) => outliers.sentence(answer),
@@ -99,18 +111,14 @@ const shortAnswers: { readonly [Q in Question]: ShortAnswer<Q> | null } = {
     isAnswered: ({ cheapest }) => cheapest !== null,
     sentence: (answer, { cost }) => cost.sentence(answer),
   },
-  repeatability: null,
-  uncertaintyBudget: null,
   fieldCheck: {
     isAnswered: () => true,
     sentence: (answer, { fieldCheck }) => fieldCheck.sentence(answer),
     silent: true,
   },
-  speedLinearity: null,
-  outlets: null,
 };
 
-const inOrder = Object.keys(shortAnswers) as readonly Question[];
+const inOrder: readonly Question[] = questions.map(({ name }) => name);
 
 /** The sentence that answers a question; null: there is no answer, or the decision has said it. */
 function sentenceOf<Q extends Question>(
@@ -119,8 +127,8 @@ function sentenceOf<Q extends Question>(
   words: Words,
 ): string | null {
   const answer: MeterAnswers[Q] = answers[question];
-  const short: ShortAnswer<Q> | null = shortAnswers[question];
-  if (answer === null || short === null || !short.isAnswered(answer)) return null;
+  const short: ShortAnswer<Q> | undefined = shortAnswers[question];
+  if (answer === null || short === undefined || !short.isAnswered(answer)) return null;
   return words.report.short.brief(short.sentence(answer, words), answers);
 }
 
@@ -136,7 +144,9 @@ function definitions(answers: MeterAnswers, words: Words): Block | null {
 function unanswered(answers: MeterAnswers, words: Words): readonly Question[] {
   return inOrder.filter((question) => {
     const short = shortAnswers[question];
-    return short !== null && short.silent !== true && sentenceOf(question, answers, words) === null;
+    return (
+      short !== undefined && short.silent !== true && sentenceOf(question, answers, words) === null
+    );
   });
 }
 
