@@ -10,15 +10,15 @@ export const studied = {
   catchesAsFills: { lowest: 0.57, highest: 0.87 },
   /** reports/outlier-study.json: clean logs of 6 and 12 fills that raise a flag. */
   flags: {
-    heavyTails: { lowest: 0.23, highest: 0.34 },
-    turnsSquared: { lowest: 0.06, highest: 0.2 },
+    heavyTails: { lowest: 0.14, highest: 0.18 },
+    turnsSquared: { lowest: 0.02, highest: 0.07 },
     /** Clean fills among earlier ones that scatter unlike one another, where 5 % is meant. */
-    unlikeFills: { lowest: 0.07, highest: 0.12 },
+    unlikeFills: { lowest: 0.05, highest: 0.09 },
   },
   /** reports/skipping-study.json: how often a 90 % bound of a chance holds at least, neighbouring fills correlated by .5. */
   boundsOfAlikeFills: 0.87,
-  /** reports/outlier-study.json: false flags with an explanation more than a thousand times likelier than bad luck, at most. */
-  convincing: { normal: 0.05, heavyTails: 0.17 },
+  /** reports/outlier-study.json: false flags with an explanation more than a thousand times likelier than bad luck, at most; where none was seen, the 95 % bound 3 ÷ n. */
+  convincing: { normal: 0.06, heavyTails: 0.11 },
   /** reports/blocks-study.json: trials in complete blocks without any true difference that find one, at 95 %. */
   blocks: {
     /** One spread pooled over the products: where they spread alike, and where the widest spreads four times as much. */

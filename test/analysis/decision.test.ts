@@ -288,7 +288,7 @@ describe("money", () => {
     const { lines } = await decided(states["enough by money"]);
     expect(lines).toMatchObject({ tone: "fine", mark: "Set" });
     expect(lines.sure).toBe(
-      "0.3233 kg/turn, within ± 5.0 %, which is assumed (by itself ± 3.9 %).",
+      "0.3233 kg/turn, within ± 5.0 %, which is assumed (worked out: ± 3.9 %).",
     );
     expect(lines.why).toEqual(["Another catch costs 4.00 CAD and saves about 1.01 CAD: go."]);
   });
@@ -311,7 +311,7 @@ describe("money", () => {
 
   it("speaks beside a tolerance that somebody gave, whichever way that decides", async () => {
     const { lines } = await decided(states["a tolerance beside money"]);
-    expect(lines.sure).toBe("0.3233 kg/turn, within your ± 5.0 % (by itself ± 3.9 %).");
+    expect(lines.sure).toBe("0.3233 kg/turn, within your ± 5.0 % (worked out: ± 3.9 %).");
     expect(lines.why).toEqual(["One more catch, 4.00 CAD, is worth about 1.01 CAD."]);
     const state = states["a tolerance beside money"];
     const short = await decided({ ...state, setup: { ...state.setup, tolerance_percent: 3 } });
@@ -485,7 +485,7 @@ describe("what is in the bin", () => {
     expect(answers.decision).toMatchObject({
       action: "catch-more",
       reasons: ["newest-fill-left-out"],
-      catches: { further: 1, turns: 20 },
+      catches: { further: 2, turns: 20 },
     });
   });
 
