@@ -125,12 +125,22 @@ function Figures({
       </div>
       <div>
         <dt>{page.figures.error}</dt>
-        <dd>{words.delivery.plusMinus(delivery) ?? page.unknown}</dd>
+        <dd>{words.delivery.plusMinus(delivery) ?? <Unknown words={page.unknown} />}</dd>
       </div>
       <div>
         <dt>{page.figures.next}</dt>
-        <dd>{next === null ? page.unknown : format.plusMinus(next)}</dd>
+        <dd>{next === null ? <Unknown words={page.unknown} /> : format.plusMinus(next)}</dd>
       </div>
     </dl>
+  );
+}
+
+/** A stroke for the eye, which has little room; the words for who hears it. */
+function Unknown({ words }: { readonly words: string }) {
+  return (
+    <>
+      <span aria-hidden="true">–</span>
+      <span class="unseen">{words}</span>
+    </>
   );
 }

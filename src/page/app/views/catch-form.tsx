@@ -31,9 +31,7 @@ export function CatchForm({
         <p>{page.noCatches}</p>
       </Panel>
     );
-  const answer = session.answers.value.bins.find(({ catches }) =>
-    catches.some((one) => one.id === id),
-  );
+  const answer = session.all.value.find(({ catches }) => catches.some((one) => one.id === id));
   const found = answer === undefined ? [] : findingsAt(answer, row);
   const value = (name: string) =>
     drafts.value[name] ??

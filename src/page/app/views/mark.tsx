@@ -4,9 +4,9 @@ import type { BinAnswer } from "../answer.ts";
 import type { Session } from "../session.ts";
 
 /** What a bin asks for, in a sign. */
-export function markOf(session: Session, answer: BinAnswer): BinMark {
-  const lines = session.linesOf(answer);
-  return lines === null
+export function markOf(session: Session, answer: BinAnswer | undefined): BinMark {
+  const lines = answer === undefined ? null : session.linesOf(answer);
+  return answer === undefined || lines === null
     ? { tone: "neutral", words: session.words.value.page.noCatches, action: null }
     : { tone: lines.tone, words: lines.mark, action: answer.answers?.decision?.action ?? null };
 }

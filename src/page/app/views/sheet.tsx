@@ -27,7 +27,7 @@ export function Sheet({ session }: { readonly session: Session }) {
           </tr>
         </thead>
         <tbody>
-          {session.answers.value.bins.map((answer) => {
+          {session.all.value.map((answer) => {
             const { bin, answers } = answer;
             const lines = session.linesOf(answer);
             return (

@@ -8,21 +8,23 @@ export function Tabs({ session }: { readonly session: Session }) {
   const { page } = session.words.value;
   const open = session.bin.value?.bin.bin;
   const seen = useRef(new Map<string, string>());
-  const lines = session.answers.value.bins.map((answer) => ({
-    answer,
-    line: session.linesOf(answer)?.action ?? "",
-  }));
+  // Bins are there at once, and their marks when they are known; the one in sight is known first.
+  const shown = session.bin.value;
+  const lines = session.log.value.bins.map(({ bin, product }) => {
+    const answer =
+      shown?.bin.bin === bin ? shown : session.all.value.find((one) => one.bin.bin === bin);
+    const line = answer === undefined ? null : (session.linesOf(answer)?.action ?? "");
+    return { bin, product, answer, line };
+  });
   useEffect(() => {
-    for (const { answer, line } of lines)
-      if (answer.bin.bin === open || !seen.current.has(answer.bin.bin))
-        seen.current.set(answer.bin.bin, line);
+    for (const { bin, line } of lines)
+      if (line !== null && (bin === open || !seen.current.has(bin))) seen.current.set(bin, line);
   });
   return (
     <nav class="tabs" aria-label={page.bins}>
-      {lines.map(({ answer, line }) => {
-        const { bin, product } = answer.bin;
+      {lines.map(({ bin, product, answer, line }) => {
         const is = markOf(session, answer);
-        const isNew = bin !== open && (seen.current.get(bin) ?? line) !== line;
+        const isNew = bin !== open && line !== null && (seen.current.get(bin) ?? line) !== line;
         return (
           <button
             key={bin}
