@@ -28,7 +28,7 @@ export function answering({ log, setup, words, tab }: Asked) {
     const open = bins.find((one) => one.bin === tab.value) ?? bins[0];
     return open === undefined ? null : answers.value.of(open);
   });
-  const all = signal<readonly BinAnswer[]>([]);
+  const all = signal<readonly SaidAnswer[]>([]);
   const costs = signal<Costs>({ of: null, bins: new Map() });
   /** Of these answers and in these words; each said once for all that show it. */
   const said = computed(() => ({
@@ -37,12 +37,22 @@ export function answering({ log, setup, words, tab }: Asked) {
     lines: new Map<BinAnswer, DecisionLines>(),
   }));
 
+  const linesOf = (answer: BinAnswer): DecisionLines | null => {
+    const { grounds, words: say, lines } = said.value;
+    if (answer.answers === null || grounds === null) return null;
+    const found = lines.get(answer) ?? decisionLines(answer.answers, grounds, say);
+    lines.set(answer, found);
+    return found;
+  };
+
   effect(() => {
     const of = answers.value;
+    // Said anew in other words, too; what is done later is not followed.
+    words.value;
     const { bins } = log.peek();
     const others = bins.map((one) => () => void of.of(one));
     const show = () => {
-      all.value = bins.map(of.of);
+      all.value = bins.map((one) => ({ answer: of.of(one), lines: linesOf(of.of(one)) }));
     };
     const priced = hasPrices(setup.peek()) ? bins : [];
     const prices = priced.map(({ bin: name }, i) => () => {
@@ -66,17 +76,17 @@ export function answering({ log, setup, words, tab }: Asked) {
     /** What is wrong with the catches; nothing, as a rule. */
     issues: computed(() => answers.value.issues),
     /** Null: nothing is decided before the first catch that counts. */
-    linesOf: (answer: BinAnswer): DecisionLines | null => {
-      const { grounds, words: say, lines } = said.value;
-      if (answer.answers === null || grounds === null) return null;
-      const found = lines.get(answer) ?? decisionLines(answer.answers, grounds, say);
-      lines.set(answer, found);
-      return found;
-    },
+    linesOf,
     /** Null: no prices are given, or it is not worked out yet. */
     costOf: ({ bin: { bin: name } }: BinAnswer): Cost | null =>
       costs.value.of === answers.value ? (costs.value.bins.get(name) ?? null) : null,
   };
+}
+
+/** An answer with its decision in words; null: nothing is decided yet. */
+export interface SaidAnswer {
+  readonly answer: BinAnswer;
+  readonly lines: DecisionLines | null;
 }
 
 interface Costs {

@@ -8,7 +8,7 @@ import { type Cells, changed } from "./cells.ts";
 import { type Action, lastToUndo, type PageEvent, standing } from "./events.ts";
 import { logOf } from "./log.ts";
 import { typedSetup } from "./setup.ts";
-import { askToKeep, openStore, type Storage, type Store } from "./store.ts";
+import { openStore, type Storage, type Store } from "./store.ts";
 
 /** Everything the page holds, and what can be done with it. What is shown follows from it by itself. */
 export type Session = ReturnType<typeof startSession>;
@@ -115,7 +115,7 @@ export function startSession(language: PageLanguage, given: Given) {
       if (!read.ok) return read.issues;
       const kind = before === undefined ? "catch-added" : "catch-changed";
       act({ kind, row: id, cells });
-      if (rows.length === 0) void askToKeep();
+      if (rows.length === 0) void store?.askToKeep();
       return [];
     },
   };

@@ -1,4 +1,5 @@
 import { useEffect, useRef } from "preact/hooks";
+import type { SaidAnswer } from "../answering.ts";
 import { goTo } from "../route.ts";
 import type { Session } from "../session.ts";
 import { Mark, markOf } from "./mark.tsx";
@@ -11,20 +12,25 @@ export function Tabs({ session }: { readonly session: Session }) {
   // Bins are there at once, and their marks when they are known; the one in sight is known first.
   const shown = session.bin.value;
   const lines = session.log.value.bins.map(({ bin, product }) => {
-    const answer =
-      shown?.bin.bin === bin ? shown : session.all.value.find((one) => one.bin.bin === bin);
-    const line = answer === undefined ? null : (session.linesOf(answer)?.action ?? "");
-    return { bin, product, answer, line };
+    const said =
+      shown?.bin.bin === bin
+        ? { answer: shown, lines: session.linesOf(shown) }
+        : session.all.value.find(({ answer }) => answer.bin.bin === bin);
+    return { bin, product, said };
   });
   useEffect(() => {
-    for (const { bin, line } of lines)
-      if (line !== null && (bin === open || !seen.current.has(bin))) seen.current.set(bin, line);
+    for (const { bin, said } of lines)
+      if (said !== undefined && (bin === open || !seen.current.has(bin)))
+        seen.current.set(bin, lineOf(said));
   });
   return (
     <nav class="tabs" aria-label={page.bins}>
-      {lines.map(({ bin, product, answer, line }) => {
-        const is = markOf(session, answer);
-        const isNew = bin !== open && line !== null && (seen.current.get(bin) ?? line) !== line;
+      {lines.map(({ bin, product, said }) => {
+        const is = markOf(session, said);
+        const isNew =
+          bin !== open &&
+          said !== undefined &&
+          (seen.current.get(bin) ?? lineOf(said)) !== lineOf(said);
         return (
           <button
             key={bin}
@@ -56,4 +62,8 @@ export function Tabs({ session }: { readonly session: Session }) {
       </button>
     </nav>
   );
+}
+
+function lineOf({ lines }: SaidAnswer): string {
+  return lines?.action ?? "";
 }

@@ -1,18 +1,18 @@
 import { join } from "node:path";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { analyse } from "../../src/analysis/analyse.ts";
-import type { Decision } from "../../src/analysis/decision.ts";
-import { readCatches } from "../../src/data/read-catches.ts";
-import { readSetup } from "../../src/data/read-setup.ts";
-import { answersOf } from "../../src/page/app/answer.ts";
-import { csvOf } from "../../src/page/app/cells.ts";
-import { logOf, type PageLog } from "../../src/page/app/log.ts";
-import { typedSetup } from "../../src/page/app/setup.ts";
-import { decisionLines } from "../../src/report/sections/decision.ts";
-import { command, fileWith, inFolder } from "../support/command.ts";
-import { eventsOf, mornings } from "../support/mornings.ts";
-import { wordsBy } from "../support/words.ts";
+import { analyse } from "../../../src/analysis/analyse.ts";
+import type { Decision } from "../../../src/analysis/decision.ts";
+import { readCatches } from "../../../src/data/read-catches.ts";
+import { readSetup } from "../../../src/data/read-setup.ts";
+import { answersOf } from "../../../src/page/app/answer.ts";
+import { csvOf } from "../../../src/page/app/cells.ts";
+import { logOf, type PageLog } from "../../../src/page/app/log.ts";
+import { typedSetup } from "../../../src/page/app/setup.ts";
+import { decisionLines } from "../../../src/report/sections/decision.ts";
+import { command, fileWith, inFolder } from "../../support/command.ts";
+import { eventsOf, mornings } from "../../support/mornings.ts";
+import { wordsBy } from "../../support/words.ts";
 
 /** What the page answers, and what it hands over. */
 function pageOf(log: PageLog) {
