@@ -159,7 +159,7 @@ describe("a season's log", () => {
     await person.press(say.ofBin);
     await person.press(say.newFillOf);
     expect(await person.action()).toBe(say.nothingTyped);
-    expect(await page.locator(".told").first().textContent()).toMatch(/the next fill/);
+    expect(await page.locator(".reason").textContent()).toMatch(/the next fill/);
     expect(findings).toEqual(noFindings);
   });
 });

@@ -4,7 +4,7 @@ import { type PageLanguage, pageWordsIn } from "../../wording/words.ts";
 import type { Given } from "../given.ts";
 import { checkEntry } from "./answer.ts";
 import { answering } from "./answering.ts";
-import { type Cells, changed } from "./cells.ts";
+import { type Cells, changed, massIn } from "./cells.ts";
 import { type Action, lastToUndo, type PageEvent, standing } from "./events.ts";
 import { logOf } from "./log.ts";
 import { typedSetup } from "./setup.ts";
@@ -32,7 +32,10 @@ export function startSession(language: PageLanguage, given: Given) {
   const massUnit = computed<MassUnit>(() => {
     const typed = machine.value.mass?.text;
     const usual = words.value.format.units === "us" ? "lb" : "kg";
-    return isMassUnit(typed) ? typed : usual;
+    if (isMassUnit(typed)) return typed;
+    // The scale of the catch before is mostly that of the next.
+    const last = log.value.rows.at(-1)?.cells ?? {};
+    return (massIn(last, "gross") ?? massIn(last, "net"))?.unit ?? usual;
   });
   const both = computed(() => typedSetup(given.setup, machine.value, log.value.bins));
   const setup = computed(() => both.value?.setup ?? null);

@@ -40,10 +40,11 @@ function Planned({ session, answer: { plan, catches } }: Props) {
           <span>{catches.length > 0 ? page.nothingCounts : page.nothingTyped}</span>
         </p>
       </div>
-      <div class="told">
-        {plan === null ? null : <p>{say.sentence(plan)}</p>}
-        {plan === null || say.basis(plan) === null ? null : <p>{say.basis(plan)}</p>}
-      </div>
+      {plan === null ? null : (
+        <Reason
+          text={[say.sentence(plan), say.basis(plan)].filter((one) => one !== null).join(" ")}
+        />
+      )}
     </>
   );
 }
