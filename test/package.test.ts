@@ -52,15 +52,19 @@ describe("the tarball", () => {
   packageTest("holds what was compiled and its papers, nothing else", ({ home }) => {
     const files = filesBelow(home);
     const papers = ["CHANGELOG.md", "LICENSE", "README.md", "package.json", "reports/reference.md"];
-    const runtime = "dist/report/interactive/runtime.txt";
+    const scripts = [
+      "dist/page/runtime-de.txt",
+      "dist/page/runtime-en.txt",
+      "dist/report/interactive/runtime.txt",
+    ];
     const code = files.filter((file) => file.endsWith(".js"));
     const types = code.map((file) => file.replace(/\.js$/, ".d.ts"));
-    expect(files).toEqual([...code, ...types, runtime, ...papers].sort());
-    expect(code.filter((file) => /bundle|interactive/.test(file))).toEqual([]);
+    expect(files).toEqual([...code, ...types, ...scripts, ...papers].sort());
+    expect(code.filter((file) => /bundle|interactive|page\/app/.test(file))).toEqual([]);
   });
 
   packageTest("is small", async ({ tarball, home }) => {
-    // The chart runtime of the interactive report is 0.3 MB of it, code and comments are the rest. Twice as much would
+    // The chart runtime of the interactive report is 0.3 MB of it and the page 0.3 MB more, code and comments are the rest. Twice as much would
     // mean that something slipped in.
     holdSize("tarball", (await stat(tarball)).size, 1400);
     // Without the data frames, whose own dependencies are 270 MB and stay optional.

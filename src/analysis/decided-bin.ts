@@ -98,34 +98,34 @@ export function questionsOf(
   return questionOptions({ options, toleranceFrom: from, setup, massUnit: log.massUnit }, meter);
 }
 
-/** The decisions of an analysis without its answers to the questions that decide nothing. */
-export interface Decisions {
-  readonly options: AnalysisOptions;
+/** What the decisions of a log are made with, and said with beside their answers. */
+export interface DecisionGrounds {
   readonly toleranceFrom: ToleranceFrom;
-  readonly bins: readonly DecidedBin[];
   /** About the file as a whole; each bin carries its own. */
   readonly cautions: readonly Caution[];
-  /** What all of it was asked with. */
   readonly about: Questioning;
 }
 
 /**
- * What to do about every bin of a log, as `analyse` decides it, asking no more than that takes: where an answer is wanted
- * while a finger is still on the key.
+ * Reads a log for decisions on its bins one by one, as `analyse` decides them, asking no more than that takes: where an
+ * answer is wanted while a finger is still on the key.
  *
  * @param log    catches as read
  * @param setup  as read; null: none
  * @throws       OptionError as `analyse` does
  */
-export function decideBins(log: CatchLog, setup: Setup | null): Decisions {
+export function decisionGrounds(log: CatchLog, setup: Setup | null): DecisionGrounds {
   const about = questioning(log, setup, {});
-  return {
-    options: about.options,
-    toleranceFrom: about.toleranceFrom,
-    bins: about.model.meters.map((meter) => decidedWith(meter, about, () => ({}))),
-    cautions: cautionsOfFile(about),
-    about,
-  };
+  return { toleranceFrom: about.toleranceFrom, cautions: cautionsOfFile(about), about };
+}
+
+/** What to do about one bin and product, and why; null where none of its catches counts. */
+export function decidedBin(
+  { about }: DecisionGrounds,
+  { bin, product }: Pick<DecidedBin, "bin" | "product">,
+): DecidedBin | null {
+  const meter = about.model.meters.find((one) => one.bin === bin && one.product === product);
+  return meter === undefined ? null : decidedWith(meter, about, () => ({}));
 }
 
 /** Answers about a meter by their names; each may carry findings. */

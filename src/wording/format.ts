@@ -69,8 +69,9 @@ const significantWithoutError = 4;
 const smallestP = 0.001;
 
 export function formatFor(language: string, units: UnitSystem, words: FormatWords): Format {
+  const numberFormat = numberFormats(language);
   const written = (value: number, options: Intl.NumberFormatOptions) =>
-    new Intl.NumberFormat(language, options)
+    numberFormat(options)
       .format(Object.is(value, -0) ? 0 : value)
       .replace("-", minus);
   const decimals = (value: number, digits: number, least = digits) =>
@@ -142,6 +143,17 @@ export function formatFor(language: string, units: UnitSystem, words: FormatWord
     list: (items) => new Intl.ListFormat(language, { type: "conjunction" }).format(items),
     either: (items) => new Intl.ListFormat(language, { type: "disjunction" }).format(items),
     date: (iso) => dateWords(iso, language),
+  };
+}
+
+/** Formats of one language, each made once: making one takes longer than a hundred uses of it. */
+function numberFormats(language: string) {
+  const made = new Map<string, Intl.NumberFormat>();
+  return (options: Intl.NumberFormatOptions): Intl.NumberFormat => {
+    const key = JSON.stringify(options);
+    const format = made.get(key) ?? new Intl.NumberFormat(language, options);
+    made.set(key, format);
+    return format;
   };
 }
 

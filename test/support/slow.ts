@@ -1,6 +1,6 @@
 /** Test files that take more than ten seconds on two cores, the longest first, each with what the time buys. */
 export const slow: Readonly<Record<string, string>> = {
-  "test/page/answer.test.ts": "200 invented mornings on the page and as a report",
+  "test/page/app/answer.test.ts": "200 invented mornings on the page and as a report",
   "test/page/drill.test.ts": "mornings typed into the page in a browser",
   "test/notebooks.test.ts": "runs and type-checks every notebook in a process of its own",
   "test/one-voice.test.ts": "150 invented logs on every surface in both languages",

@@ -5,6 +5,7 @@ import { readSetup } from "../../../src/data/read-setup.ts";
 import type { Block, KeyFigure, Section, Text } from "../../../src/report/document.ts";
 import { renderMarkdown } from "../../../src/report/markdown.ts";
 import { reportDocument } from "../../../src/report/report.ts";
+import { mostUrgentFirst } from "../../../src/report/sections/summary.ts";
 import * as german from "../../../src/wording/de/german.ts";
 import * as english from "../../../src/wording/en/english.ts";
 import { wordsIn } from "../../../src/wording/words.ts";
@@ -42,7 +43,7 @@ export async function analysisOf(log: InventedLog): Promise<Analysis> {
 
 export function surfacesOf(analysis: Analysis): readonly Surfaces[] {
   const spoken = languages.map(({ language, words }) => {
-    const meta = { title: null, setupSource: null, version: "0" };
+    const meta = { title: null, setupSource: null, version: "0", edition: "full" } as const;
     const document = reportDocument(analysis, meta, words);
     const cards = document.blocks
       .flatMap((block) => (block.kind === "section" ? block.blocks : []))
@@ -52,13 +53,14 @@ export function surfacesOf(analysis: Analysis): readonly Surfaces[] {
     );
     return { language, words, document, cards, sections };
   });
+  const urgent = mostUrgentFirst(analysis.meters);
   return analysis.meters.map((answers, i) => ({
     answers,
     said: spoken.map(({ language, words, document, cards, sections }) => ({
       language,
       terminal: decisionText(answers, analysis, words),
       table: answerTable({ ...analysis, meters: [answers] }, words),
-      card: cardText(cards[i]),
+      card: cardText(cards[urgent.indexOf(answers)]),
       section: leadOf(sections[i]),
       everything: renderMarkdown({
         ...document,

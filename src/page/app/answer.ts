@@ -1,7 +1,8 @@
 import {
   type DecidedBin,
-  type Decisions,
-  decideBins,
+  type DecisionGrounds,
+  decidedBin,
+  decisionGrounds,
   questionsOf,
 } from "../../analysis/decided-bin.ts";
 import { planBeforeAnyCatch, plansForNextFill } from "../../analysis/next-fill.ts";
@@ -26,9 +27,10 @@ export interface BinAnswer {
 }
 
 export interface PageAnswers {
-  readonly bins: readonly BinAnswer[];
+  /** The answer about a bin of the log, worked out when it is asked for first, so that the bin in sight need not wait. */
+  readonly of: (bin: PageBin) => BinAnswer;
   /** Null before the first catch that counts. */
-  readonly decisions: Decisions | null;
+  readonly grounds: DecisionGrounds | null;
   /** Why the catches cannot be read; empty as a rule, since each was checked when it came. */
   readonly issues: readonly DataIssue[];
 }
@@ -47,20 +49,24 @@ export function checkEntry(cells: Cells) {
 }
 
 /**
- * The answers about every bin of the log, from the file of catches that the log would leave as.
+ * The answers about the bins of the log, from the file of catches that the log would leave as.
  *
  * @param setup  as typed and given; null: none
  */
 export function answersOf(log: PageLog, setup: Setup | null): PageAnswers {
   const read = log.rows.length === 0 ? null : readRows(log.rows);
-  if (read !== null && !read.ok) return { bins: [], decisions: null, issues: read.issues };
-  const counted = read?.value.catches.some(({ leftOut }) => leftOut === null) ?? false;
-  const file = counted && read !== null ? read.value : null;
-  const decisions = file === null ? null : decideBins(file, setup);
+  const file =
+    read?.ok && read.value.catches.some(({ leftOut }) => leftOut === null) ? read.value : null;
+  const grounds = file === null ? null : decisionGrounds(file, setup);
+  const known = new Map<PageBin, BinAnswer>();
   return {
-    bins: log.bins.map((bin) => answerOf(bin, log, { file, decisions, setup })),
-    decisions,
-    issues: [],
+    grounds,
+    issues: read === null || read.ok ? [] : read.issues,
+    of: (bin) => {
+      const answer = known.get(bin) ?? answerOf(bin, log, { file, grounds, setup });
+      known.set(bin, answer);
+      return answer;
+    },
   };
 }
 
@@ -69,17 +75,14 @@ function answerOf(
   log: PageLog,
   about: {
     readonly file: CatchLog | null;
-    readonly decisions: Decisions | null;
+    readonly grounds: DecisionGrounds | null;
     readonly setup: Setup | null;
   },
 ): BinAnswer {
   const catches = catchesIn(log, bin);
-  const answers = catches.length === 0 ? null : answersAbout(bin, about.decisions);
+  const { grounds } = about;
+  const answers = catches.length === 0 || grounds === null ? null : decidedBin(grounds, bin);
   return { bin, catches, answers, plan: answers === null ? planOf(bin, about) : null };
-}
-
-function answersAbout({ bin, product }: PageBin, decisions: Decisions | null) {
-  return decisions?.bins.find((one) => one.bin === bin && one.product === product) ?? null;
 }
 
 function planOf(
@@ -96,8 +99,8 @@ function planOf(
  * What catches cost and save in a bin, for after the answer is on the screen: it takes longer, and none of its findings can
  * ask for a look or a catch.
  */
-export function costOf({ bin, product }: PageBin, { decisions }: PageAnswers): Cost | null {
-  const about = decisions?.about;
+export function costOf({ bin, product }: PageBin, { grounds }: PageAnswers): Cost | null {
+  const about = grounds?.about;
   const meter = about?.model.meters.find((one) => one.bin === bin && one.product === product);
   if (about === undefined || meter === undefined) return null;
   return cost(meter, questionsOf(meter, about).cost);

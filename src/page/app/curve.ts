@@ -26,6 +26,8 @@ export const size = { width: 360, height: 230, left: 44, right: 12, top: 14, bot
 /** Wider ones are left out of the drawing, which would show nothing of the others. */
 const tolerancesShown = 4;
 const room = 1.15;
+/** Catches that the drawing has room for at least. */
+const fewestShown = 3;
 
 /** Null: no half-width is known. */
 export function drawnCurve({ points }: NextCatchCurve, tolerance: number): DrawnCurve | null {
@@ -35,7 +37,7 @@ export function drawnCurve({ points }: NextCatchCurve, tolerance: number): Drawn
       : [{ point, halfWidth: point.halfWidth }],
   );
   if (known.length === 0) return null;
-  const most = Math.max(1, ...points.map(({ catches }) => catches));
+  const most = Math.max(fewestShown, ...points.map(({ catches }) => catches));
   const top =
     room * known.reduce((widest, { halfWidth }) => Math.max(widest, halfWidth), tolerance);
   const x = (catches: number) =>

@@ -1,22 +1,17 @@
-import { computed, effect, signal } from "@preact/signals";
-import type { Setup } from "../../data/setup.ts";
+import { computed, signal } from "@preact/signals";
 import type { MassUnit } from "../../data/types.ts";
-import type { Cost } from "../../questions/cost.ts";
-import { type DecisionLines, decisionLines } from "../../report/sections/decision.ts";
-import { type PageLanguage, type PageWords, pageWordsIn } from "../../wording/words.ts";
+import { type PageLanguage, pageWordsIn } from "../../wording/words.ts";
 import type { Given } from "../given.ts";
-import { answersOf, type BinAnswer, checkEntry, costOf, type PageAnswers } from "./answer.ts";
-import { type Cells, changed } from "./cells.ts";
+import { checkEntry } from "./answer.ts";
+import { answering } from "./answering.ts";
+import { type Cells, changed, massIn } from "./cells.ts";
 import { type Action, lastToUndo, type PageEvent, standing } from "./events.ts";
 import { logOf } from "./log.ts";
 import { typedSetup } from "./setup.ts";
-import { askToKeep, openStore, type Storage, type Store } from "./store.ts";
+import { openStore, type Storage, type Store } from "./store.ts";
 
 /** Everything the page holds, and what can be done with it. What is shown follows from it by itself. */
 export type Session = ReturnType<typeof startSession>;
-
-/** Quiet after the last change before anything is asked that takes long. */
-const quietMs = 600;
 
 export function startSession(language: PageLanguage, given: Given) {
   const events = signal<readonly PageEvent[]>([]);
@@ -37,25 +32,15 @@ export function startSession(language: PageLanguage, given: Given) {
   const massUnit = computed<MassUnit>(() => {
     const typed = machine.value.mass?.text;
     const usual = words.value.format.units === "us" ? "lb" : "kg";
-    return isMassUnit(typed) ? typed : usual;
+    if (isMassUnit(typed)) return typed;
+    // The scale of the catch before is mostly that of the next.
+    const last = log.value.rows.at(-1)?.cells ?? {};
+    return (massIn(last, "gross") ?? massIn(last, "net"))?.unit ?? usual;
   });
   const both = computed(() => typedSetup(given.setup, machine.value, log.value.bins));
   const setup = computed(() => both.value?.setup ?? null);
-  const answers = computed(() => answersOf(log.value, setup.value));
-  /** What was asked afterwards, by bin, and of which answers. */
-  const costs = signal<{
-    readonly of: PageAnswers | null;
-    readonly bins: ReadonlyMap<string, Cost>;
-  }>({ of: null, bins: new Map() });
-
   const tab = signal<string | null>(null);
-  const bin = computed<BinAnswer | null>(() => {
-    const { bins } = answers.value;
-    return bins.find((one) => one.bin.bin === tab.value) ?? bins[0] ?? null;
-  });
-
-  /** The decisions in words, made once for all that show them. */
-  const lines = computed(() => linesOf(answers.value, words.value));
+  const found = answering({ log, setup, words, tab });
 
   let store: Store | null = null;
   let early: readonly PageEvent[] = [];
@@ -88,23 +73,6 @@ export function startSession(language: PageLanguage, given: Given) {
     early = [];
   });
 
-  effect(() => {
-    const of = answers.value;
-    const waiting = hasPrices(setup.value) ? [...of.bins] : [];
-    const one = () => {
-      const next = waiting.shift();
-      if (next === undefined) return;
-      const found = next.answers === null ? null : costOf(next.bin, of);
-      const before = costs.peek();
-      const bins = new Map(before.of === of ? before.bins : []);
-      if (found !== null) bins.set(next.bin.bin, found);
-      costs.value = { of, bins };
-      timer = setTimeout(one);
-    };
-    let timer = setTimeout(one, quietMs);
-    return () => clearTimeout(timer);
-  });
-
   return {
     given,
     events,
@@ -117,9 +85,8 @@ export function startSession(language: PageLanguage, given: Given) {
     massUnit,
     mark,
     both,
-    answers,
     tab,
-    bin,
+    ...found,
     ready,
     undoable: computed(() => lastToUndo(ownEvents.value)),
     safetyRead: computed(() => lastRead(events.value)),
@@ -151,14 +118,9 @@ export function startSession(language: PageLanguage, given: Given) {
       if (!read.ok) return read.issues;
       const kind = before === undefined ? "catch-added" : "catch-changed";
       act({ kind, row: id, cells });
-      if (rows.length === 0) void askToKeep();
+      if (rows.length === 0) void store?.askToKeep();
       return [];
     },
-    /** Null: nothing is decided before the first catch that counts. */
-    linesOf: (answer: BinAnswer): DecisionLines | null => lines.value.get(answer) ?? null,
-    /** Null: no prices are given, or it is not worked out yet. */
-    costOf: ({ bin: of }: BinAnswer): Cost | null =>
-      costs.value.of === answers.value ? (costs.value.bins.get(of.bin) ?? null) : null,
   };
 }
 
@@ -196,27 +158,4 @@ function newId(): string {
 
 function isMassUnit(text: string | undefined): text is MassUnit {
   return text === "kg" || text === "g" || text === "lb" || text === "oz";
-}
-
-function linesOf(
-  { bins, decisions }: PageAnswers,
-  words: PageWords,
-): ReadonlyMap<BinAnswer, DecisionLines> {
-  if (decisions === null) return new Map();
-  return new Map(
-    bins.flatMap((answer) =>
-      answer.answers === null
-        ? []
-        : [[answer, decisionLines(answer.answers, decisions, words)] as const],
-    ),
-  );
-}
-
-function hasPrices(setup: Setup | null): boolean {
-  return (
-    setup !== null &&
-    [setup.money, ...setup.bins.map(({ money }) => money)].some(
-      (money) => money !== null && Object.values(money).some((price) => price !== null),
-    )
-  );
 }

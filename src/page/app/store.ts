@@ -15,6 +15,8 @@ export type Storage = "opening" | "kept" | "may-go" | "denied" | "full";
 export interface Store {
   /** Appends; those that could not be kept before are tried again first. */
   readonly append: (events: readonly PageEvent[]) => void;
+  /** Asks the browser not to clear what is kept; some ask the person, so it is done after the first catch. */
+  readonly askToKeep: () => Promise<void>;
   readonly close: () => void;
 }
 
@@ -33,10 +35,11 @@ export async function openStore(
   const database = await open().catch(() => null);
   if (database === null) {
     state("denied");
-    return { append: () => {}, close: () => {} };
+    return { append: () => {}, askToKeep: async () => {}, close: () => {} };
   }
   const others = channel();
   const tell = async () => heard(await database.getAll("events"));
+  let safe: Storage = await durability();
   let waiting: readonly PageEvent[] = [];
   let work: Promise<void> = Promise.resolve();
 
@@ -47,7 +50,7 @@ export async function openStore(
       const { store, done } = database.transaction("events", "readwrite");
       await Promise.all([...batch.map((event) => store.add(event)), done]);
       waiting = waiting.filter((event) => !batch.includes(event));
-      state(await durability());
+      state(safe);
       others?.postMessage("more");
     } catch {
       state("full");
@@ -57,12 +60,21 @@ export async function openStore(
   others?.addEventListener("message", () => {
     work = work.then(tell).catch(() => {});
   });
-  await tell().catch(() => state("denied"));
-  state(await durability());
+  await tell().catch(() => {
+    safe = "denied";
+  });
+  state(safe);
   return {
     append: (events) => {
       waiting = [...waiting, ...events];
       work = work.then(write);
+    },
+    askToKeep: async () => {
+      await storageOf(navigator)
+        ?.persist?.()
+        .catch(() => false);
+      safe = await durability();
+      if (waiting.length === 0) state(safe);
     },
     close: () => {
       others?.close();
@@ -90,14 +102,13 @@ function channel(): BroadcastChannel | null {
 }
 
 async function durability(): Promise<Storage> {
-  // Only where the page came over an encrypted connection, or from this device, can a browser be asked.
-  const { storage } = navigator as { readonly storage?: StorageManager };
-  const lasting = (await storage?.persisted?.().catch(() => false)) ?? false;
-  return lasting ? "kept" : "may-go";
+  const lasting = await storageOf(navigator)
+    ?.persisted?.()
+    .catch(() => false);
+  return lasting === true ? "kept" : "may-go";
 }
 
-/** Asks the browser not to clear what is kept; some ask the person, so it is done after the first catch. */
-export async function askToKeep(): Promise<void> {
-  const { storage } = navigator as { readonly storage?: StorageManager };
-  await storage?.persist?.().catch(() => false);
+/** Only where the page came over an encrypted connection, or from this device, can a browser be asked. */
+function storageOf({ storage }: { readonly storage?: StorageManager }): StorageManager | undefined {
+  return storage;
 }

@@ -11,13 +11,14 @@ export const answer = `
 .now.problem { background: var(--problem-soft); color: var(--problem); }
 .now.neutral { background: var(--neutral-soft); color: var(--neutral); }
 .action { display: flex; gap: 0.6rem; font-size: clamp(1.4rem, 6.2vw, 1.9rem); line-height: 1.2; font-weight: 700; letter-spacing: -0.01em; overflow-wrap: break-word; }
+.problem .action { font-size: clamp(1.25rem, 5.4vw, 1.75rem); }
 .action .mark { color: inherit; width: 1.25em; height: 1.25em; }
 .figures { display: grid; grid-template-columns: minmax(0, max-content) repeat(2, minmax(0, 1fr)); gap: 1rem; color: var(--ink); }
 .figures div { display: flex; flex-direction: column; justify-content: space-between; }
 .figures dt { font-size: 0.8125rem; color: var(--ink); line-height: 1.2; }
 .figures dd { font-size: clamp(1rem, 4.4vw, 1.25rem); font-weight: 650; line-height: 1.25; font-variant-numeric: tabular-nums; overflow-wrap: normal; }
 .reason { border: 0; background: none; padding: 0.2rem 0; text-align: start; border-radius: 0.3rem; user-select: text; -webkit-user-select: text; }
-.reason.short span { display: -webkit-box; -webkit-box-orient: vertical; -webkit-line-clamp: 3; line-clamp: 3; overflow: hidden; }
+.reason.short span { display: -webkit-box; -webkit-box-orient: vertical; -webkit-line-clamp: 2; line-clamp: 2; overflow: hidden; }
 .told { display: grid; gap: 0.4rem; }
 
 .entry { display: grid; gap: 0.5rem; }
@@ -27,7 +28,7 @@ export const answer = `
 input[type="text"] { width: 100%; min-width: 0; background: var(--panel); color: var(--ink); border: 2px solid var(--muted); border-radius: 0.6rem; padding: 0.3rem 0.7rem; }
 input[aria-invalid="true"] { border-color: var(--problem); }
 .fields .active input { border-color: var(--accent); box-shadow: inset 0 0 0 1px var(--accent); }
-.keys { display: grid; grid-template-columns: repeat(3, minmax(0, 1fr)) minmax(0, 1.35fr); grid-auto-rows: 3.75rem; gap: 0.4rem; }
+.keys { display: grid; grid-template-columns: repeat(3, minmax(0, 1fr)) minmax(0, 1.35fr); grid-auto-rows: 3.5rem; gap: 0.35rem; }
 .keys button { font-size: 1.6rem; font-weight: 600; padding: 0; }
 .keys button:nth-child(n+1):nth-child(-n+3) { grid-row: 1; } .keys button:nth-child(n+4):nth-child(-n+6) { grid-row: 2; }
 .keys button:nth-child(n+7):nth-child(-n+9) { grid-row: 3; } .keys button:nth-child(10) { grid-row: 4; grid-column: 1; }
@@ -37,11 +38,12 @@ input[aria-invalid="true"] { border-color: var(--problem); }
 
 .catches ul { display: grid; gap: 0.4rem; margin-top: 0.4rem; }
 .catches li button { width: 100%; display: grid; grid-template-columns: auto auto 1fr auto auto; gap: 0.6rem; align-items: center; text-align: start; }
-@media (min-width: 56rem) { .reason.short span { -webkit-line-clamp: 12; line-clamp: 12; } }
+@media (min-width: 48rem) { .reason.short span { -webkit-line-clamp: 12; line-clamp: 12; } }
 .catches .mass { text-align: end; font-weight: 650; font-variant-numeric: tabular-nums; }
 .catches em { font-style: normal; font-size: 0.875rem; color: var(--attention); }
 .catches .flagged { border: 2px solid var(--attention); background: var(--attention-soft); }
 .catches .out { color: var(--muted); }
 .catches .out .mass { text-decoration: line-through; font-weight: 400; }
 .catches .out em { color: inherit; }
+@media (max-height: 32rem) { .now position: static; }
 `;

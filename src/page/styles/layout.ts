@@ -59,10 +59,10 @@ main > *, .hand > *, .eye > * { min-width: 0; }
 }
 .bar button { padding-inline: 0.3rem; font-size: 0.9375rem; }
 
-@media (min-width: 56rem) {
+@media (min-width: 48rem) {
   main:not(.panel) { max-width: 72rem; padding-inline: 1.5rem; }
   .safety { max-width: 72rem; padding-inline: 1.5rem; }
-  .columns { grid-template-columns: minmax(0, 30rem) minmax(0, 1fr); gap: 2rem; }
+  .columns { grid-template-columns: repeat(2, minmax(0, 1fr)); gap: clamp(1rem, 3vw, 2.5rem); }
   .bar { justify-content: center; grid-template-columns: repeat(3, minmax(8rem, 12rem)); }
 }
 `;

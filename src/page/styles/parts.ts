@@ -1,6 +1,6 @@
 /** The curve, folded sentences, and the parts that open over the drill. */
 export const parts = `
-.curve svg { display: block; width: 100%; height: auto; background: var(--panel); border: 1px solid var(--rule); border-radius: 0.7rem; margin-top: 0.4rem; touch-action: pan-y; cursor: crosshair; }
+.curve svg { display: block; width: 100%; max-width: 34rem; height: auto; background: var(--panel); border: 1px solid var(--rule); border-radius: 0.7rem; margin-top: 0.4rem; touch-action: pan-y; cursor: crosshair; }
 .curve text { fill: var(--muted); font-size: 12px; }
 .curve path { fill: none; }
 .axes path { stroke: var(--rule); }

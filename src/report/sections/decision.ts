@@ -2,12 +2,9 @@ import type { Analysis, DecidedBin } from "../../analysis/analyse.ts";
 import { causesToFind, type Decision, reasonsEnough } from "../../analysis/decision.ts";
 import { type Caution, type CautionCode, endingsOf, isAbout } from "../../results/caution.ts";
 import type { DecisionWords } from "../../wording/sayings/decision.ts";
-import type { Words as EveryWord } from "../../wording/words.ts";
+import type { Words } from "../../wording/words.ts";
 import type { Tone } from "../document.ts";
 import { cautionSentence } from "./cautions.ts";
-
-/** What is needed to say a decision. */
-type Words = Pick<EveryWord, "cautions" | "catchesNeeded" | "decision" | "delivery">;
 
 /** The decision about one bin in words: every surface takes its lines from here. */
 export interface DecisionLines {
@@ -31,7 +28,7 @@ export interface DecisionLines {
 export function decisionLines(
   answers: DecidedBin,
   analysis: Pick<Analysis, "cautions" | "toleranceFrom">,
-  words: Words,
+  words: Pick<Words, "cautions" | "catchesNeeded" | "decision" | "delivery">,
 ): DecisionLines {
   const say = words.decision;
   const { decision } = answers;
@@ -117,7 +114,7 @@ function sureWords(
   { delivery, catchesNeeded }: DecidedBin,
   { action, catches }: Decision,
   toleranceFrom: Analysis["toleranceFrom"],
-  words: Words,
+  words: Pick<Words, "decision" | "delivery">,
 ): string | null {
   const say = words.decision;
   const value = words.delivery.value(delivery);
@@ -142,7 +139,7 @@ function sureWords(
 function worthWords(
   { catchesNeeded }: DecidedBin,
   { action }: Decision,
-  words: Words,
+  words: Pick<Words, "catchesNeeded" | "decision">,
 ): readonly string[] {
   if (catchesNeeded === null) return [];
   const { decides, standing } = catchesNeeded;
@@ -153,7 +150,7 @@ function worthWords(
   return action === "set" && spared !== null ? [words.decision.go(spared)] : [];
 }
 
-function whyWords(found: Caution, words: Words): string {
+function whyWords(found: Caution, words: Pick<Words, "cautions" | "decision">): string {
   const sentence = cautionSentence(found, words);
   const endings = endingsOf(found.code);
   return endings.length === 0 ? sentence : `${sentence} ${words.decision.ends(endings)}`;
@@ -162,7 +159,7 @@ function whyWords(found: Caution, words: Words): string {
 function answeredWords(
   one: DecidedBin["answered"][number],
   here: readonly Caution[],
-  words: Words,
+  words: Pick<Words, "cautions" | "decision">,
 ): readonly string[] {
   const found = here.find(({ code }) => code === one.code);
   return found === undefined ? [] : [words.decision.answered(one, cautionSentence(found, words))];

@@ -8,7 +8,8 @@ export function problemsSayings(say: ProblemTemplates) {
   return {
     text: (issue: DataIssue): string => issueText(issue, say),
     /** What was found, needed and is to be done, where the place is before one's eyes. */
-    parts: (issue: DataIssue) => saidOf(issue, say),
+    parts: (issue: DataIssue): Readonly<Record<"found" | "expected" | "remedy", string>> =>
+      saidOf(issue, say),
     ofFile: (source: string, issues: readonly DataIssue[]): string =>
       issuesText(source, issues, say),
     /** Of what an option may be, that which recurs; anything else as the error says it, in English. */

@@ -40,10 +40,11 @@ function Planned({ session, answer: { plan, catches } }: Props) {
           <span>{catches.length > 0 ? page.nothingCounts : page.nothingTyped}</span>
         </p>
       </div>
-      <div class="told">
-        {plan === null ? null : <p>{say.sentence(plan)}</p>}
-        {plan === null || say.basis(plan) === null ? null : <p>{say.basis(plan)}</p>}
-      </div>
+      {plan === null ? null : (
+        <Reason
+          text={[say.sentence(plan), say.basis(plan)].filter((one) => one !== null).join(" ")}
+        />
+      )}
     </>
   );
 }
@@ -123,12 +124,22 @@ function Figures({
       </div>
       <div>
         <dt>{page.figures.error}</dt>
-        <dd>{words.delivery.plusMinus(delivery) ?? page.unknown}</dd>
+        <dd>{words.delivery.plusMinus(delivery) ?? <Unknown words={page.unknown} />}</dd>
       </div>
       <div>
         <dt>{page.figures.next}</dt>
-        <dd>{next === null ? page.unknown : format.plusMinus(next)}</dd>
+        <dd>{next === null ? <Unknown words={page.unknown} /> : format.plusMinus(next)}</dd>
       </div>
     </dl>
+  );
+}
+
+/** A stroke for the eye, which has little room; the words for who hears it. */
+function Unknown({ words }: { readonly words: string }) {
+  return (
+    <>
+      <span aria-hidden="true">–</span>
+      <span class="unseen">{words}</span>
+    </>
   );
 }

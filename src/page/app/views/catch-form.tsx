@@ -31,9 +31,9 @@ export function CatchForm({
         <p>{page.noCatches}</p>
       </Panel>
     );
-  const answer = session.answers.value.bins.find(({ catches }) =>
+  const answer = session.all.value.find(({ answer: { catches } }) =>
     catches.some((one) => one.id === id),
-  );
+  )?.answer;
   const found = answer === undefined ? [] : findingsAt(answer, row);
   const value = (name: string) =>
     drafts.value[name] ??

@@ -1,14 +1,18 @@
 import type { Action } from "../../../analysis/decision.ts";
 import type { Tone } from "../../../report/document.ts";
-import type { BinAnswer } from "../answer.ts";
+import type { SaidAnswer } from "../answering.ts";
 import type { Session } from "../session.ts";
 
 /** What a bin asks for, in a sign. */
-export function markOf(session: Session, answer: BinAnswer): BinMark {
-  const lines = session.linesOf(answer);
+export function markOf(session: Session, said: SaidAnswer | undefined): BinMark {
+  const lines = said?.lines ?? null;
   return lines === null
     ? { tone: "neutral", words: session.words.value.page.noCatches, action: null }
-    : { tone: lines.tone, words: lines.mark, action: answer.answers?.decision?.action ?? null };
+    : {
+        tone: lines.tone,
+        words: lines.mark,
+        action: said?.answer.answers?.decision?.action ?? null,
+      };
 }
 
 interface BinMark {

@@ -67,6 +67,11 @@ function Drill({ session }: { readonly session: Session }) {
   return (
     <Main session={session}>
       <Tabs session={session} />
+      {session.issues.value.length === 0 ? null : (
+        <p class="error" role="alert">
+          {session.issues.value.map((issue) => session.words.value.problems.text(issue)).join(" ")}
+        </p>
+      )}
       <div class="columns">
         <div class="hand">
           <Answer session={session} answer={answer} />

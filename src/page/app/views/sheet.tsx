@@ -27,9 +27,8 @@ export function Sheet({ session }: { readonly session: Session }) {
           </tr>
         </thead>
         <tbody>
-          {session.answers.value.bins.map((answer) => {
+          {session.all.value.map(({ answer, lines }) => {
             const { bin, answers } = answer;
-            const lines = session.linesOf(answer);
             return (
               <tr key={bin.bin}>
                 <th scope="row">

@@ -1,4 +1,5 @@
 import { useEffect, useRef } from "preact/hooks";
+import type { SaidAnswer } from "../answering.ts";
 import { goTo } from "../route.ts";
 import type { Session } from "../session.ts";
 import { Mark, markOf } from "./mark.tsx";
@@ -8,21 +9,28 @@ export function Tabs({ session }: { readonly session: Session }) {
   const { page } = session.words.value;
   const open = session.bin.value?.bin.bin;
   const seen = useRef(new Map<string, string>());
-  const lines = session.answers.value.bins.map((answer) => ({
-    answer,
-    line: session.linesOf(answer)?.action ?? "",
-  }));
+  // Bins are there at once, and their marks when they are known; the one in sight is known first.
+  const shown = session.bin.value;
+  const lines = session.log.value.bins.map(({ bin, product }) => {
+    const said =
+      shown?.bin.bin === bin
+        ? { answer: shown, lines: session.linesOf(shown) }
+        : session.all.value.find(({ answer }) => answer.bin.bin === bin);
+    return { bin, product, said };
+  });
   useEffect(() => {
-    for (const { answer, line } of lines)
-      if (answer.bin.bin === open || !seen.current.has(answer.bin.bin))
-        seen.current.set(answer.bin.bin, line);
+    for (const { bin, said } of lines)
+      if (said !== undefined && (bin === open || !seen.current.has(bin)))
+        seen.current.set(bin, lineOf(said));
   });
   return (
     <nav class="tabs" aria-label={page.bins}>
-      {lines.map(({ answer, line }) => {
-        const { bin, product } = answer.bin;
-        const is = markOf(session, answer);
-        const isNew = bin !== open && (seen.current.get(bin) ?? line) !== line;
+      {lines.map(({ bin, product, said }) => {
+        const is = markOf(session, said);
+        const isNew =
+          bin !== open &&
+          said !== undefined &&
+          (seen.current.get(bin) ?? lineOf(said)) !== lineOf(said);
         return (
           <button
             key={bin}
@@ -54,4 +62,8 @@ export function Tabs({ session }: { readonly session: Session }) {
       </button>
     </nav>
   );
+}
+
+function lineOf({ lines }: SaidAnswer): string {
+  return lines?.action ?? "";
 }

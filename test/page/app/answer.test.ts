@@ -1,25 +1,25 @@
 import { join } from "node:path";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { analyse } from "../../src/analysis/analyse.ts";
-import type { Decision } from "../../src/analysis/decision.ts";
-import { readCatches } from "../../src/data/read-catches.ts";
-import { readSetup } from "../../src/data/read-setup.ts";
-import { answersOf } from "../../src/page/app/answer.ts";
-import { csvOf } from "../../src/page/app/cells.ts";
-import { logOf, type PageLog } from "../../src/page/app/log.ts";
-import { typedSetup } from "../../src/page/app/setup.ts";
-import { decisionLines } from "../../src/report/sections/decision.ts";
-import { command, fileWith, inFolder } from "../support/command.ts";
-import { eventsOf, mornings } from "../support/mornings.ts";
-import { wordsBy } from "../support/words.ts";
+import { analyse } from "../../../src/analysis/analyse.ts";
+import type { Decision } from "../../../src/analysis/decision.ts";
+import { readCatches } from "../../../src/data/read-catches.ts";
+import { readSetup } from "../../../src/data/read-setup.ts";
+import { answersOf } from "../../../src/page/app/answer.ts";
+import { csvOf } from "../../../src/page/app/cells.ts";
+import { logOf, type PageLog } from "../../../src/page/app/log.ts";
+import { typedSetup } from "../../../src/page/app/setup.ts";
+import { decisionLines } from "../../../src/report/sections/decision.ts";
+import { command, fileWith, inFolder } from "../../support/command.ts";
+import { eventsOf, mornings } from "../../support/mornings.ts";
+import { wordsBy } from "../../support/words.ts";
 
 /** What the page answers, and what it hands over. */
 function pageOf(log: PageLog) {
   const both = typedSetup(null, log.machine, log.bins);
-  const { bins, decisions, issues } = answersOf(log, both?.setup ?? null);
+  const { of, grounds, issues } = answersOf(log, both?.setup ?? null);
   expect(issues).toEqual([]);
-  return { bins, decisions, csv: csvOf(log.rows), setup: both };
+  return { bins: log.bins.map(of), grounds, csv: csvOf(log.rows), setup: both };
 }
 
 /** A decision without what is only worth knowing: the page asks no question that decides nothing. */
@@ -34,11 +34,11 @@ describe("the page's answer", () => {
     await fc.assert(
       fc.asyncProperty(mornings, async (actions) => {
         const log = logOf(eventsOf(actions));
-        const { bins, decisions, csv, setup } = pageOf(log);
+        const { bins, grounds, csv, setup } = pageOf(log);
         const read = await readCatches({ name: "catches.csv", text: csv });
         const counted = read.catches.filter(({ leftOut }) => leftOut === null);
-        expect(counted.length > 0).toBe(decisions !== null);
-        if (decisions === null) return;
+        expect(counted.length > 0).toBe(grounds !== null);
+        if (grounds === null) return;
         const analysis = analyse(
           read,
           setup === null
@@ -57,7 +57,7 @@ describe("the page's answer", () => {
           for (const words of [wordsBy.en, wordsBy.de]) {
             const failed = one.cautions.some(({ code }) => code === "not-computed");
             if (!failed)
-              expect(decisionLines(answers, decisions, words)).toEqual(
+              expect(decisionLines(answers, grounds, words)).toEqual(
                 decisionLines(one, analysis, words),
               );
           }
@@ -85,8 +85,8 @@ describe("the page's answer", () => {
 
   it("before the first catch is a plan, and nothing is decided", () => {
     const log = logOf(eventsOf([{ kind: "bin-added", bin: "1", product: "wheat" }]));
-    const { bins, decisions } = pageOf(log);
-    expect(decisions).toBeNull();
+    const { bins, grounds } = pageOf(log);
+    expect(grounds).toBeNull();
     expect(bins[0]?.answers).toBeNull();
     expect(bins[0]?.plan?.needed?.further).toBeGreaterThan(1);
   });

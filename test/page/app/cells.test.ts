@@ -1,9 +1,9 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { checkText } from "../../src/data/read-text.ts";
-import type { Catch, CatchLog } from "../../src/data/types.ts";
-import { cellsOf, csvOf } from "../../src/page/app/cells.ts";
-import { demo } from "../support/command.ts";
+import { checkText } from "../../../src/data/read-text.ts";
+import type { Catch, CatchLog } from "../../../src/data/types.ts";
+import { cellsOf, csvOf } from "../../../src/page/app/cells.ts";
+import { demo } from "../../support/command.ts";
 
 function read(text: string): CatchLog {
   const found = checkText({ name: "catches.csv", text });

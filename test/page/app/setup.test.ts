@@ -1,12 +1,12 @@
 import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { checkSetup, readSetup } from "../../src/data/read-setup.ts";
-import { logOf } from "../../src/page/app/log.ts";
-import { type SetupBoth, typedSetup } from "../../src/page/app/setup.ts";
-import { isAllowed, type MachineField, machineFields } from "../../src/page/app/typed.ts";
-import { demo } from "../support/command.ts";
-import { eventsOf, settings, settingsOf } from "../support/mornings.ts";
+import { checkSetup, readSetup } from "../../../src/data/read-setup.ts";
+import { logOf } from "../../../src/page/app/log.ts";
+import { type SetupBoth, typedSetup } from "../../../src/page/app/setup.ts";
+import { isAllowed, type MachineField, machineFields } from "../../../src/page/app/typed.ts";
+import { demo } from "../../support/command.ts";
+import { eventsOf, settings, settingsOf } from "../../support/mornings.ts";
 
 const text = readFileSync(demo("season/setup.json"), "utf8");
 const season: SetupBoth = {

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type Action, lastToUndo, type PageEvent, standing } from "../../src/page/app/events.ts";
-import { catchesIn, logOf } from "../../src/page/app/log.ts";
-import { added, eventsOf, mornings } from "../support/mornings.ts";
+import { type Action, lastToUndo, type PageEvent, standing } from "../../../src/page/app/events.ts";
+import { catchesIn, logOf } from "../../../src/page/app/log.ts";
+import { added, eventsOf, mornings } from "../../support/mornings.ts";
 
 const wheat: Action = { kind: "bin-added", bin: "1", product: "wheat" };
 const caught = (row: string, kg: string, fill = "1") =>
