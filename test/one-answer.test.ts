@@ -70,7 +70,7 @@ async function expectEverywhere(
 
       const report = await command("report", ...files, "--out", out, ...flags);
       const terminal = plain(report.out);
-      const asked = plain((await command("enough", ...files, ...flags)).out);
+      const asked = plain((await command("enough", ...files, ...flags, "--detail")).out);
       for (const text of [terminal, asked]) {
         expect(text).toContain(`: ${lines.action}\n`);
         expect(text).toContain(lines.sure);
