@@ -175,7 +175,7 @@ describe("the same answer, wherever it is read", () => {
     expect(await countsAnywhere(catches, null)).toEqual(["One more catch of 40 turns"]);
   });
 
-  it("one catch after fills whose catches agreed exactly, on a scale of 0.1 kg by their digits: its steps are the band", async () => {
+  it("one catch after fills whose catches agreed exactly, on a scale of 0.1 kg by their digits: its steps and few degrees of freedom make the band", async () => {
     const catches = catchesOf(
       { fill: 1, masses: [6.4, 6.4, 6.4] },
       { fill: 2, masses: [6.5, 6.5, 6.5] },
@@ -187,12 +187,12 @@ describe("the same answer, wherever it is read", () => {
         action: "Set 0.3250 kg/turn",
         // 1.96·0.1/√6·1/20 over 0.325 kg/turn.
         sure: "0.3250 kg/turn, within ± 5.0 %, which is assumed (worked out: ± 2.3 %).",
-        enough: "known within ± 1.2 % after 1 catch, enough for the tolerance of ± 5.0 %.",
+        enough: "known within ± 2.3 % after 1 catch, enough for the tolerance of ± 5.0 %.",
       },
       de: {
         action: "0,3250 kg/U einstellen",
         sure: "0,3250 kg/U, innerhalb von ± 5,0 %, die angenommen sind (errechnet: ± 2,3 %).",
-        enough: "auf ± 1,2 % bekannt nach 1 Probe, genug für die Toleranz von ± 5,0 %.",
+        enough: "auf ± 2,3 % bekannt nach 1 Probe, genug für die Toleranz von ± 5,0 %.",
       },
     });
   });
