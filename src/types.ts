@@ -33,7 +33,7 @@ export type { FillsTogether, OtherBand } from "./model/across-fills.ts";
 export type { PooledScatter } from "./model/catch-scatter.ts";
 export type { ComparisonScale } from "./model/comparison-design.ts";
 export type { StandingTest } from "./model/constant-mass.ts";
-export type { Disagreement, Hull } from "./model/doubted-estimate.ts";
+export type { Disagreement, Hull, OtherLine } from "./model/doubted-estimate.ts";
 export type { DriveGeometry, TurnsSet } from "./model/drive.ts";
 export type { FillVariance } from "./model/fill-estimate.ts";
 export type { FillGap } from "./model/fill-order.ts";
@@ -55,7 +55,7 @@ export type {
   MeterRecord,
   OutsideVote,
 } from "./model/lenders.ts";
-export type { ChosenScatter, LentBy, MeterScatter } from "./model/lent-scatter.ts";
+export type { ChosenScatter, MeterScatter } from "./model/lent-scatter.ts";
 export type { Fill, Meter } from "./model/meters.ts";
 export type {
   AssumedSetting,
@@ -74,6 +74,8 @@ export type { CatchPlace, CatchScatter, FillPoint } from "./questions/across-fil
 export type {
   CatchesNeededChoices,
   CatchesNeededOptions,
+  StoppingRule,
+  StoppingRules,
   TypicalScatter,
 } from "./questions/catches-needed/options.ts";
 export type {
@@ -163,6 +165,7 @@ export type {
   Practice,
   RelativeScatter,
   ScatterComparison,
+  UsualScatter,
 } from "./questions/repeatability/scatter.ts";
 export type { SettingChoices, SettingOptions } from "./questions/setting/options.ts";
 export type {
@@ -227,8 +230,10 @@ export type {
   Tone,
 } from "./report/document.ts";
 export type { Drawing, Drawings } from "./report/drawings.ts";
+export type { Edition } from "./report/editions/edition.ts";
 export type { HtmlOptions } from "./report/html.ts";
 export type { LatexTableOptions, PlainTableOptions } from "./report/plain-tables.ts";
+export type { SafetyWords } from "./report/sections/safety-strip.ts";
 export type { Fit } from "./report/svg/fit-spec.ts";
 export type { SvgOptions } from "./report/svg.ts";
 export type { CatchRemark } from "./results/catch-remark.ts";
@@ -243,8 +248,9 @@ export type {
   PairFacts,
   SuspectFacts,
 } from "./results/caution-facts/outliers.ts";
-export type { PlanningCautionFacts } from "./results/caution-facts/planning.ts";
+export type { CatchInMoney, PlanningCautionFacts } from "./results/caution-facts/planning.ts";
 export type { ProductCautionFacts } from "./results/caution-facts/products.ts";
+export type { LentBy } from "./results/lent-by.ts";
 export type { Mishap } from "./results/mishap.ts";
 export type { Question } from "./results/question.ts";
 export type { ComparisonMethod } from "./statistics/comparison-layout.ts";
@@ -262,6 +268,8 @@ export type { LastingShift, NewestValue } from "./statistics/shift-evidence.ts";
 export type { SeriesOutcome, SeriesStep } from "./statistics/shift-replay.ts";
 export type { Pair, SpreadLaw } from "./statistics/simultaneous.ts";
 export type { CurvatureTest, ParallelLackOfFit } from "./statistics/slope-shape.ts";
+export type { SpreadPrior } from "./statistics/spread-prior.ts";
+export type { EstimatedVariance, SpreadVote } from "./statistics/spread-votes.ts";
 export type { CompatibleUnit, ConvertibleUnit, Dimension, UnitOf } from "./units/factors.ts";
 export type { Quantity } from "./wording/format.ts";
 export type { FrameWords } from "./wording/frame.ts";

@@ -39,6 +39,7 @@ describe("a new question", () => {
       await addLines(source, lines.slice(0, 1));
       expect(await filesWithErrors(source)).toEqual([
         "analysis/analyse.ts",
+        "report/editions/short.ts",
         "report/question-sections.ts",
         "wording/de/questions.ts",
         "wording/en/questions.ts",

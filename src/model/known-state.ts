@@ -1,6 +1,7 @@
+import type { LentBy } from "../results/lent-by.ts";
 import type { FillEstimate } from "./doubted-estimate.ts";
 import type { KnownState } from "./known-width.ts";
-import { type ChosenScatter, chooseScatter, type LentBy } from "./lent-scatter.ts";
+import { type ChosenScatter, chooseScatter } from "./lent-scatter.ts";
 import type { Fill } from "./meters.ts";
 import type { MeterModel, ModelOptions } from "./model.ts";
 import { noTotals } from "./totals.ts";

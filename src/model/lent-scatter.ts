@@ -1,6 +1,7 @@
 import { fUpperTail } from "../numeric/distributions/f.ts";
 import { isDust } from "../numeric/rounding-dust.ts";
 import { defaults } from "../results/defaults.ts";
+import type { LentBy } from "../results/lent-by.ts";
 import type { SpreadPrior } from "../statistics/spread-prior.ts";
 import {
   type AgainstVote,
@@ -17,16 +18,6 @@ import type { OutsideVote } from "./lenders.ts";
 import type { Fill } from "./meters.ts";
 import { readingVariance } from "./reading.ts";
 import type { FillTotals } from "./totals.ts";
-
-/** Who lends a fill its scatter. */
-export interface LentBy {
-  /** Other fills of the same meter. */
-  readonly fills: number;
-  /** Other meters. */
-  readonly meters: number;
-  /** True where a typical scatter was taken for granted. */
-  readonly assumed: boolean;
-}
 
 /** The scatter a fill's interval rests on, and who spoke for it. */
 export interface ChosenScatter {

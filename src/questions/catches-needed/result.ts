@@ -1,8 +1,8 @@
-import type { LentBy } from "../../model/lent-scatter.ts";
 import type { NumberOfCatches } from "../../model/next-catch.ts";
 import type { NextCatchCurve } from "../../model/next-catch-curve.ts";
 import type { WorthOfCatch, WorthOfSkipping } from "../../model/worth-of-catch.ts";
 import type { Caution } from "../../results/caution.ts";
+import type { LentBy } from "../../results/lent-by.ts";
 import type { CatchesNeededOptions, StoppingRule, TypicalScatter } from "./options.ts";
 import type { TrialSplits, TurnsPlan } from "./plans.ts";
 

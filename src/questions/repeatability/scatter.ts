@@ -1,8 +1,9 @@
 import { type PooledScatter, standardDeviationInterval } from "../../model/catch-scatter.ts";
-import type { LentBy, ScatterPrior } from "../../model/lent-scatter.ts";
+import type { ScatterPrior } from "../../model/lent-scatter.ts";
 import { fLowerTail, fUpperTail } from "../../numeric/distributions/f.ts";
 import { isDust } from "../../numeric/rounding-dust.ts";
 import type { Estimate } from "../../results/estimate.ts";
+import type { LentBy } from "../../results/lent-by.ts";
 
 /** Scatter of a catch of typical turns, relative to its mass. */
 export interface RelativeScatter {

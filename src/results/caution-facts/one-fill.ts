@@ -1,14 +1,5 @@
+import type { LentBy } from "../lent-by.ts";
 import type { Standing } from "../severity.ts";
-
-/** Who lends a spread to a bin. */
-export interface Lenders {
-  /** Other fills of the bin. */
-  readonly fills: number;
-  /** Other bins. */
-  readonly meters: number;
-  /** True where a typical figure was taken for granted. */
-  readonly assumed: boolean;
-}
 
 export interface ConstantMassFacts {
   readonly constantKg: number;
@@ -23,7 +14,7 @@ export interface ConstantMassFacts {
 export interface OneFillCautionFacts {
   // one fill
   readonly "one-catch": Record<string, never>;
-  readonly "one-catch-lent": { readonly df: number; readonly lentBy: Lenders };
+  readonly "one-catch-lent": { readonly df: number; readonly lentBy: LentBy };
   readonly "two-catches": { readonly widthFactor: number };
   readonly "few-degrees-of-freedom": { readonly df: number };
   readonly "zero-scatter": { readonly divisionKg: number };

@@ -1,7 +1,7 @@
 import type { Standing } from "../severity.ts";
 
 /** What one catch more costs and is expected to save, money. */
-interface CatchInMoney {
+export interface CatchInMoney {
   readonly costs: number;
   readonly saves: number;
   /** null: not named. */

@@ -166,13 +166,13 @@ describe("cautions about catches", () => {
 test("a false flag is not denied, and when the rate holds is said where it is said", () => {
   const result = today([6.02, 6.44, 5.95, 6.0]);
   expect(spaced(say.explanationNote)).toContain(
-    "in up to 5 % of false flags, and in up to 17 % of",
+    "in up to 6 % of false flags, and in up to 11 % of",
   );
   const family = spaced(say.family(result));
   expect(family).toContain("a clean newest fill raises a flag 5 % of the time (1 % one that asks");
   expect(family).toContain("holds for normal errors with scatter in proportion to turns");
   expect(family).toContain(
-    "23 % to 34 % of the time, and 6 % to 20 % where scatter follows turns squared",
+    "14 % to 18 % of the time, and 2 % to 7 % where scatter follows turns squared",
   );
 });
 
