@@ -13,7 +13,7 @@ number <- function(x) paste(formatC(x, digits = 15, format = "g", width = 1), co
 cat(sprintf('{
  "name": "Inverse trigamma function and squeezed variances, by limma",
  "source": "computed: R %s.%s, limma %s; test/reference/generate/squeezed-variances.R",
- "tolerance": "limma ends Newton's method at a step below 1e-8",
+ "tolerance": "limma ends its Newton steps at a step below 1e-8",
  "data": { "y": [%s], "variance": [%s], "df": [%s] },
  "trigammaInverse": [%s],
  "squeezeVar": { "prior_variance": %s, "prior_df": %s, "squeezed": [%s] }
