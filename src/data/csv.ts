@@ -2,13 +2,13 @@ import Papa from "papaparse";
 import type { DataIssue } from "../errors/data-issue.ts";
 import { countKnown } from "./header-names.ts";
 import { type Checked, dataIssue, failed, type Place, passed } from "./issues.ts";
-import { isBlank, type Table, type TableRow } from "./table.ts";
+import { cellText, isBlank, type Table, type TableRow } from "./table.ts";
 
 /** No row of catches is a tenth as long; a longer one is another kind of file, and would only waste memory. */
 export const longestLine = 1_000_000;
 
 /** Separators in order of preference, should two fit the header equally well. */
-const separators = [",", ";", "\t"] as const;
+export const separators = [",", ";", "\t"] as const;
 
 /**
  * A table from comma, semicolon or tab separated text. The separator is the one that finds most known columns in
@@ -16,19 +16,13 @@ const separators = [",", ";", "\t"] as const;
  */
 export function readCsv(name: string, text: string): Checked<Table> {
   const place: Place = { source: name, rowKind: "row" };
-  const long = longLine(text);
-  if (long !== null) return failed([lineTooLong({ ...place, rowKind: "line", row: long })]);
-  const { separator, body } = separatorOf(text.replace(/\r\n?/g, "\n"));
-  const parsed = Papa.parse<string[]>(body, { delimiter: separator, newline: "\n" });
-  const quotes = parsed.errors.find(({ type }) => type === "Quotes");
-  if (quotes !== undefined) {
-    const row = { ...place, row: (quotes.row ?? 0) + 1 };
-    return failed([dataIssue(row, { problem: "quote-stray", facts: {} }, '"')]);
-  }
-  const [header, ...rows] = parsed.data
-    .map((cells, index) => ({ number: index + 1, cells }))
-    .filter(({ cells }) => !cells.every(isBlank));
-  const headers = header?.cells.map((cell) => cell.trim()) ?? [];
+  const lines = checkedLines(place, text);
+  if (!lines.ok) return lines;
+  const { separator, body } = separatorOf(lines.value);
+  const cells = splitCells(place, body, separator);
+  if (!cells.ok) return cells;
+  const [header, ...rows] = cells.value;
+  const headers = header?.cells.map((cell) => cellText(cell)) ?? [];
   const isTooWide = ({ cells }: TableRow) => !cells.slice(headers.length).every(isBlank);
   return passed({
     headers,
@@ -42,10 +36,36 @@ export function readCsv(name: string, text: string): Checked<Table> {
   });
 }
 
+/** Text whose lines end in line feeds, none of them longer than any line of catches. */
+export function checkedLines(place: Place, text: string): Checked<string> {
+  const long = longLine(text);
+  return long === null
+    ? passed(text.replace(/\r\n?/g, "\n"))
+    : failed([lineTooLong({ ...place, rowKind: "line", row: long })]);
+}
+
+/** Rows with anything in them, parted by this separator. */
+export function splitCells(
+  place: Place,
+  body: string,
+  separator: string,
+): Checked<readonly TableRow[]> {
+  const parsed = Papa.parse<string[]>(body, { delimiter: separator, newline: "\n" });
+  const quotes = parsed.errors.find(({ type }) => type === "Quotes");
+  if (quotes !== undefined) {
+    const row = { ...place, row: (quotes.row ?? 0) + 1 };
+    return failed([dataIssue(row, { problem: "quote-stray", facts: {} }, '"')]);
+  }
+  return passed(
+    parsed.data
+      .map((cells, index) => ({ number: index + 1, cells }))
+      .filter(({ cells }) => !cells.every(isBlank)),
+  );
+}
+
 function separatorOf(text: string): { readonly separator: string; readonly body: string } {
-  // Spreadsheets write this line for one another and do not count it as a row.
-  const told = /^sep=([,;\t])\n/i.exec(text);
-  if (told?.[1] !== undefined) return { separator: told[1], body: text.slice(told[0].length) };
+  const told = toldSeparator(text);
+  if (told !== null) return told;
   const firstLine = /\S[^\n]*/.exec(text)?.[0] ?? "";
   const split = separators.map((separator) => {
     const cells = Papa.parse<string[]>(firstLine, { delimiter: separator }).data[0] ?? [];
@@ -55,6 +75,12 @@ function separatorOf(text: string): { readonly separator: string; readonly body:
     (other.known - one.known || other.cells - one.cells) > 0 ? other : one,
   );
   return { separator: best.separator, body: text };
+}
+
+/** The separator that spreadsheets write in a line for one another, which they do not count as a row. */
+export function toldSeparator(text: string): { separator: string; body: string } | null {
+  const told = /^sep=([,;\t])\n/i.exec(text);
+  return told?.[1] === undefined ? null : { separator: told[1], body: text.slice(told[0].length) };
 }
 
 /** Number of the first line above the limit; null when there is none. */
@@ -79,7 +105,13 @@ export function lineTooLong(place: Place): DataIssue {
   return dataIssue(place, { problem: "line-too-long", facts: { most: longestLine } });
 }
 
-function tooManyCells(place: Place, row: TableRow, columns: number, separator: string): DataIssue {
+/** The issue for a row that goes on behind the last header. */
+export function tooManyCells(
+  place: Place,
+  row: TableRow,
+  columns: number,
+  separator: string,
+): DataIssue {
   const cells = row.cells.length;
   return dataIssue(
     { ...place, row: row.number },

@@ -14,6 +14,8 @@ export interface Place {
   readonly rowKind: RowKind;
   readonly row?: number;
   readonly column?: string;
+  /** Where the first row lies that the facts name, if in another file. */
+  readonly firstSource?: string;
 }
 
 /**
@@ -28,6 +30,7 @@ export function dataIssue(place: Place, problem: Problem, received = ""): DataIs
     rowKind: place.rowKind,
     row: place.row ?? null,
     column: place.column ?? null,
+    ...(place.firstSource === undefined ? {} : { firstSource: place.firstSource }),
     received: shortValue(received),
   };
   const { expected, remedy, text } = saidOf(found, english);

@@ -13,6 +13,8 @@ export interface SheetContent {
   readonly merged: readonly Merged[];
   /** Formulas by row and column, as `cellKey` names them. Their stored values stand in the rows. */
   readonly formulas: ReadonlyMap<string, string>;
+  /** Cells, named so too, that show a hundred times their figure with a percent sign. */
+  readonly percents: ReadonlySet<string>;
 }
 
 export interface Merged {
@@ -73,6 +75,7 @@ const sheetColumns = 16_384;
 /** From the cells that exist. Null when one lies outside any sheet. */
 function contentOf(library: Library, sheet: WorkSheet, readCell: ReadCell): SheetContent | null {
   const formulas = new Map<string, string>();
+  const percents = new Set<string>();
   const cellsByRow = new Map<number, Cell[]>();
   for (const address of Object.keys(sheet)) {
     // What is not a cell, such as the range of the sheet, has a name with an exclamation mark.
@@ -83,8 +86,9 @@ function contentOf(library: Library, sheet: WorkSheet, readCell: ReadCell): Shee
     const cells = cellsByRow.get(row) ?? [];
     cells[column] = readCell(sheet[address]);
     cellsByRow.set(row, cells);
-    const formula: unknown = sheet[address].f;
+    const { f: formula, z: format, t: type } = sheet[address];
     if (typeof formula === "string") formulas.set(cellKey(row + 1, column), formula);
+    if (type === "n" && String(format).endsWith("%")) percents.add(cellKey(row + 1, column));
   }
   const rows = [...cellsByRow]
     .map(([row, cells]) => ({ number: row + 1, cells }))
@@ -96,7 +100,7 @@ function contentOf(library: Library, sheet: WorkSheet, readCell: ReadCell): Shee
       columns: [s.c, e.c],
     }),
   );
-  return { rows, merged, formulas };
+  return { rows, merged, formulas, percents };
 }
 
 function cellReader(library: Library, book: WorkBook): ReadCell {

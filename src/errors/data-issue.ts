@@ -13,6 +13,8 @@ export interface IssueOf<K extends ProblemKey> extends ProblemOf<K> {
   readonly row: number | null;
   /** Column as the file spells it, or the path within a setup; null when no single one is meant. */
   readonly column: string | null;
+  /** File in which the first row lies that the facts name; left out: in the same. */
+  readonly firstSource?: string;
   /** What was found, shortened when long. */
   readonly received: string;
   readonly expected: string;

@@ -1,3 +1,4 @@
+import { at } from "./at.ts";
 import type { DataIssue, IssueOf, RowKind } from "./data-issue.ts";
 import type { OptionTemplates } from "./option-text.ts";
 import type { Problem, ProblemFacts, ProblemKey } from "./problems.ts";
@@ -14,6 +15,10 @@ export interface ProblemTemplates {
   readonly summary: (problems: number) => string;
   /** Closes a list that does not name all. */
   readonly more: (problems: number) => string;
+  /** Behind what was found first, where other rows have something else. */
+  readonly andOthers: (found: string) => string;
+  /** Behind rows, where there are many: how many times. */
+  readonly times: (f: { readonly rows: string; readonly count: number }) => string;
   /** Of a file without problems. */
   readonly none: (catches: number) => string;
   /** Stands before what is suspicious, but no problem. */
@@ -25,6 +30,7 @@ export interface PlaceNouns {
   readonly row: string;
   readonly column: string;
   readonly cell: string;
+  readonly rows: string;
   /** With their article, as the object of a sentence. */
   readonly theRow: string;
   readonly theColumn: string;
@@ -52,7 +58,7 @@ interface Said {
 
 type Spoken<K extends ProblemKey> = Pick<
   IssueOf<K>,
-  "problem" | "facts" | "received" | "source" | "rowKind" | "row" | "column"
+  "problem" | "facts" | "received" | "source" | "rowKind" | "row" | "column" | "firstSource"
 >;
 
 /**
@@ -67,18 +73,30 @@ export function issueText<K extends ProblemKey>(issue: Spoken<K>, say: ProblemTe
 export function saidOf<K extends ProblemKey>(
   issue: Spoken<K>,
   say: ProblemTemplates,
+  alike: Alike = alone,
 ): Said & { readonly text: string } {
-  const { problem, facts, received, rowKind } = issue;
+  const { problem, facts, received, rowKind, firstSource } = issue;
   const { found, expected, remedy } = say.problems[problem];
-  const at = say.nouns[rowKind];
+  const nouns = say.nouns[rowKind];
+  const at = firstSource === undefined ? nouns : { ...nouns, row: `${firstSource}, ${nouns.row}` };
   const named = found === undefined ? null : phrase(found, facts, at);
   const said = {
     found: shortPhrase(named ?? (received === "" ? say.nothing : say.quoted(received))),
     expected: shortPhrase(phrase(expected, facts, at)),
     remedy: shortPhrase(phrase(remedy, facts, at)),
   };
-  return { ...said, text: say.text({ where: whereOf(issue, at), ...said }) };
+  const shown = alike.others ? { ...said, found: say.andOthers(said.found) } : said;
+  const where = whereOf(issue, nouns, alike.rows, say);
+  return { ...said, text: say.text({ where, ...shown }) };
 }
+
+/** Rows that have the same problem, and whether something else was found in some of them. */
+interface Alike {
+  readonly rows: readonly number[];
+  readonly others: boolean;
+}
+
+const alone: Alike = { rows: [], others: false };
 
 function phrase<Facts, Words>(
   one: Phrase<Facts, Words>,
@@ -88,10 +106,19 @@ function phrase<Facts, Words>(
   return typeof one === "string" ? one : one(facts, at);
 }
 
-function whereOf<K extends ProblemKey>({ source, row, column }: Spoken<K>, at: PlaceNouns): string {
+function whereOf<K extends ProblemKey>(
+  { source, row, column }: Spoken<K>,
+  at: PlaceNouns,
+  rows: readonly number[],
+  say: ProblemTemplates,
+): string {
+  const several = rows.length > 1;
+  const where = several
+    ? say.times({ rows: `${at.rows} ${rowRanges(rows)}`, count: rows.length })
+    : `${at.row} ${row}`;
   return [
     printable(source),
-    ...(row === null ? [] : [`${at.row} ${row}`]),
+    ...(row === null ? [] : [where]),
     ...(column === null ? [] : [`${at.column} ${shortValue(column)}`]),
   ].join(", ");
 }
@@ -105,10 +132,60 @@ export function issuesText(
   issues: readonly DataIssue[],
   say: ProblemTemplates,
 ): string {
-  const shown = issues.slice(0, issuesShown).map((issue) => issueText(issue, say));
-  const left = issues.length - shown.length;
-  const lines = left > 0 ? [...shown, say.more(left)] : shown;
+  const groups = groupsOf(issues);
+  const shown = groups.slice(0, issuesShown);
+  const left = groups.slice(issuesShown).reduce((sum, group) => sum + group.length, 0);
+  const texts = shown.map((group) => groupText(group, say));
+  const lines = left > 0 ? [...texts, say.more(left)] : texts;
   return `${source}: ${say.summary(issues.length)}\n${lines.join("\n")}`;
+}
+
+/** Every problem once: those that are the same but for their row are one line with all its rows. */
+export function groupedTexts(
+  issues: readonly DataIssue[],
+  say: ProblemTemplates,
+): readonly string[] {
+  return groupsOf(issues).map((group) => groupText(group, say));
+}
+
+function groupsOf(issues: readonly DataIssue[]): readonly (readonly DataIssue[])[] {
+  const groups = new Map<string, DataIssue[]>();
+  issues.forEach((issue, i) => {
+    const { problem, facts, source, column, row, firstSource } = issue;
+    const key = JSON.stringify([
+      problem,
+      facts,
+      source,
+      column,
+      firstSource,
+      row === null ? i : "",
+    ]);
+    const group = groups.get(key);
+    if (group === undefined) groups.set(key, [issue]);
+    else group.push(issue);
+  });
+  return [...groups.values()];
+}
+
+function groupText(group: readonly DataIssue[], say: ProblemTemplates): string {
+  const first = at(group, 0);
+  const rows = [...new Set(group.flatMap(({ row }) => row ?? []))];
+  const others = group.some(({ received }) => received !== first.received);
+  return saidOf(first, say, { rows, others }).text;
+}
+
+const rangesShown = 6;
+
+/** Rows as one writes them: 5, 7–9; the first of many. */
+export function rowRanges(rows: readonly number[]): string {
+  const ranges: [number, number][] = [];
+  for (const row of rows.toSorted((a, b) => a - b)) {
+    const last = ranges.at(-1);
+    if (last !== undefined && row <= last[1] + 1) last[1] = row;
+    else ranges.push([row, row]);
+  }
+  const texts = ranges.map(([from, to]) => (from === to ? `${from}` : `${from}–${to}`));
+  return [...texts.slice(0, rangesShown), ...(texts.length > rangesShown ? ["…"] : [])].join(", ");
 }
 
 const longestValue = 40;

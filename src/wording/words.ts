@@ -10,6 +10,7 @@ import { deliverySayings } from "./sayings/delivery.ts";
 import { driftSayings } from "./sayings/drift.ts";
 import { explainingVariablesSayings } from "./sayings/explaining-variables.ts";
 import { fieldCheckSayings } from "./sayings/field-check.ts";
+import { importedSayings } from "./sayings/imported.ts";
 import { outletsSayings } from "./sayings/outlets.ts";
 import { outliersSayings } from "./sayings/outliers.ts";
 import { pageSayings } from "./sayings/page.ts";
@@ -84,6 +85,7 @@ function everyTopic(say: Language, units: UnitSystem) {
     explainingVariables: explainingVariablesSayings(format, say.explainingVariables),
     trialPlan: trialPlanSayings(format, say.trialPlan),
     sheets: sheetsSayings(format, say.sheets),
+    imported: importedSayings(say.imported),
     template: say.template,
     help: say.help,
     usage: say.usage,

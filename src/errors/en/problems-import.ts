@@ -1,0 +1,44 @@
+import type { Phrases } from "../issue-text.ts";
+import type { ImportProblems } from "../problems/import.ts";
+
+const quoted = (names: readonly string[]) => names.map((name) => `"${name}"`).join(", ");
+
+/** What is asked of a file of somebody's own. */
+export const importProblems: Phrases<ImportProblems> = {
+  "header-not-found": {
+    found: "no row that names columns",
+    expected: "a row with a name for turns and for a mass",
+    remedy: "Say what your names mean, such as `--map Revs=turns --map Weight=net_kg`.",
+  },
+  "columns-alike": {
+    found: (f) => `${quoted(f.headers)}, which all may be ${f.name}`,
+    expected: "to know which one is meant",
+    remedy: (f) => `Answer with \`--map "${f.headers[0]}=${f.name}"\`, or another of them.`,
+  },
+  "weight-kind": {
+    expected: "to know whether the container was weighed with it",
+    remedy: (f) =>
+      `Answer with \`--map "${f.header}=net_${f.unit ?? "kg"}"\` where it was not, else with gross_${f.unit ?? "kg"}${f.unit === null ? "; g, lb or oz stand in place of kg where the scale shows them" : ""}.`,
+  },
+  "mass-unit-open": {
+    expected: "to know its unit",
+    remedy: (f) =>
+      `Answer with \`--map "${f.header}=${f.kind}_kg"\`, or with g, lb or oz in place of kg.`,
+  },
+  "column-open": {
+    found: (f) =>
+      f.headers.length === 0 ? "no column for it" : `no column for it among ${quoted(f.headers)}`,
+    expected: (f) => `to know the ${f.name} of each catch`,
+    remedy: (f) =>
+      `Answer with \`--map "Header=${f.name}"\`, or with \`--set ${f.name}=…\` where it is the same for all.`,
+  },
+  "dates-two-ways": {
+    expected: "to know whether the day or the month stands first",
+    remedy:
+      "Answer with `--dates dmy` or `--dates mdy`. Until then the catches are read without these dates.",
+  },
+  "blank-below": {
+    expected: (f, at) => `to know whether it is the same as in ${at.row} ${f.writtenRow}`,
+    remedy: (f) => `If so, answer with \`--fill-down ${f.name}\`; if not, fill ${f.name} in.`,
+  },
+};
