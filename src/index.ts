@@ -25,6 +25,8 @@ export { settingChart } from "./charts/setting.ts";
 export { skippingChart } from "./charts/skipping.ts";
 export { speedLinearityChart } from "./charts/speed-linearity.ts";
 export { uncertaintyBudgetChart } from "./charts/uncertainty-budget.ts";
+export { importCatches } from "./data/import/import-catches.ts";
+export type { Imported, ImportOptions } from "./data/import/result.ts";
 export { type LeaveOutKey, leaveOut } from "./data/leave-out.ts";
 export { type CatchEssentials, makeCatch } from "./data/make-catch.ts";
 export {
@@ -34,6 +36,7 @@ export {
   readCatches,
 } from "./data/read-catches.ts";
 export { checkSetup, readSetup, type SetupCheck } from "./data/read-setup.ts";
+export { checkCatchesTogether, readCatchesTogether } from "./data/read-together.ts";
 export { setupJsonSchema } from "./data/setup/json-schema.ts";
 export type { Setup } from "./data/setup.ts";
 export { checkSetupAgainst } from "./data/setup-against.ts";

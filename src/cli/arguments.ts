@@ -88,6 +88,35 @@ export function parseCatchKey(
   return [...earlier, { bin: match[1], fill: Number(match[2]), catch: Number(match[3]) }];
 }
 
+/** "revs=turns", given for each header; the last "=" counts, since a header may hold one. */
+export function parsePair(
+  text: string,
+  say: Needed,
+  earlier: Readonly<Record<string, string>> = {},
+): Readonly<Record<string, string>> {
+  const [, name = "", value = ""] = /^(.+)=(.+)$/s.exec(text) ?? [];
+  if (name.trim() === "" || value.trim() === "") throw new InvalidArgumentError(say.pair);
+  return { ...earlier, [name.trim()]: value.trim() };
+}
+
+/** One more of what may be given several times. */
+export function parseMore(text: string, _: Needed, earlier: readonly string[] = []): string[] {
+  return [...earlier, text];
+}
+
+/** "12" or "April:12" → a row, of all sheets or of one. */
+export function parseRows(
+  text: string,
+  say: Needed,
+  earlier: readonly SheetRow[] = [],
+): SheetRow[] {
+  const [, sheet, row] = /^(?:(.+):)?(\d+)$/s.exec(text.trim()) ?? [];
+  if (row === undefined) throw new InvalidArgumentError(say.row);
+  return [...earlier, { row: Number(row), ...(sheet === undefined ? {} : { sheet }) }];
+}
+
+type SheetRow = { readonly sheet?: string; readonly row: number };
+
 /** From the least grave. */
 export const severities: readonly Severity[] = ["note", "doubt", "serious"];
 

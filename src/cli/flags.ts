@@ -1,6 +1,8 @@
 import type { OptionValues } from "commander";
 import type { AnalysisOptions, ComparisonChoices } from "../analysis/options.ts";
 import { massUnits } from "../data/column-kinds.ts";
+import { dateOrders } from "../data/import/local-dates.ts";
+import type { ImportOptions } from "../data/import/result.ts";
 import type { CatchesNeededChoices } from "../questions/catches-needed/options.ts";
 import type { TrialPlanOptions } from "../questions/trial-plan/options.ts";
 import { editions } from "../report/editions/edition.ts";
@@ -12,7 +14,10 @@ import {
   parseCatchKey,
   parseChance,
   parseMass,
+  parseMore,
+  parsePair,
   parsePercent,
+  parseRows,
   severities,
 } from "./arguments.ts";
 import {
@@ -128,6 +133,17 @@ const trial: readonly SettingFlag<TrialPlanOptions>[] = [
   sets(choice("--unit <unit>", "trialUnit", massUnits, "kg"), (massUnit) => ({ massUnit })),
 ];
 
+/** Answers to what `import` asks. */
+const imported: readonly SettingFlag<ImportOptions>[] = [
+  sets(flag("--map <header=column>", "importMap", parsePair), (map) => ({ map })),
+  sets(flag("--set <column=value>", "importSet", parsePair), (set) => ({ set })),
+  sets(choice("--dates <order>", "importDates", dateOrders), (dates) => ({ dates })),
+  sets(choice("--decimal <mark>", "importDecimal", ["comma", "point"]), (decimal) => ({ decimal })),
+  sets(flag("--fill-down <column>", "importFillDown", parseMore), (fillDown) => ({ fillDown })),
+  sets(flag("--aside <row>", "importAside", parseRows), (aside) => ({ aside })),
+  sets(flag("--sheet <name>", "importSheets", parseMore), (sheets) => ({ sheets })),
+];
+
 const noSetup = toggle("--no-setup", "noSetup");
 const sheet = flag("--sheet <name>", "workbookSheet", asWritten);
 const replace = toggle("--replace", "replace");
@@ -218,8 +234,20 @@ export const flags = {
     language,
     toggle("--json", "findingsJson"),
   ],
+  import: [
+    flag("--out <file>", "importFile", asWritten, "catches.csv"),
+    ...imported,
+    replace,
+    language,
+    toggle("--json", "importJson"),
+  ],
   template: [replace, force, language],
 };
+
+/** The answers that `import` was given. */
+export function importGiven(values: OptionValues): ImportOptions {
+  return given(imported, values);
+}
 
 /** What `report` or `enough` were told of an analysis; the rest stays with setup and default. */
 export function analysisGiven(values: OptionValues): Partial<AnalysisOptions> {

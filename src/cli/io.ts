@@ -1,9 +1,12 @@
+import { buffer } from "node:stream/consumers";
 import { createColors } from "picocolors";
 
 /** Where a command speaks: answers on stdout, everything else on stderr. */
 export interface Io {
   readonly out: (text: string) => void;
   readonly err: (text: string) => void;
+  /** All of standard input; left out: nobody feeds it. */
+  readonly stdin?: () => Promise<Uint8Array>;
   /** Colours of stdout and stderr; plain when it is no terminal or NO_COLOR is set. */
   readonly outColors: Colors;
   readonly errColors: Colors;
@@ -20,6 +23,7 @@ export function terminalIo(): Io {
   return {
     out: (text) => process.stdout.write(`${text}\n`),
     err: (text) => process.stderr.write(`${text}\n`),
+    stdin: async () => new Uint8Array(await buffer(process.stdin)),
     outColors: createColors(process.stdout.isTTY === true && !plain),
     errColors: createColors(process.stderr.isTTY === true && !plain),
   };

@@ -6,6 +6,7 @@ import { helpWords, refusalWords } from "./commander-words.ts";
 import { enoughCommand } from "./enough-command.ts";
 import type { ExitCode } from "./exit-codes.ts";
 import { flags } from "./flags.ts";
+import { importCommand } from "./import-command.ts";
 import type { Io } from "./io.ts";
 import { pageCommand } from "./page-command.ts";
 import { planCommand } from "./plan-command.ts";
@@ -53,6 +54,9 @@ export function program(io: Io, words: Words, ended: (code: ExitCode) => void): 
     subcommand("check", words)
       .argument(`<${values.catches}>`, help.catches)
       .action(async (catches, given) => ended(await checkCommand(catches, given, io))),
+    subcommand("import", words)
+      .argument(`<${values.sources}...>`, help.sources)
+      .action(async (files, given) => ended(await importCommand(files, given, io))),
     subcommand("template", words)
       .argument(`[${values.dir}]`, help.templateFolder, ".")
       .action(async (dir, given) => ended(await templateCommand(dir, given, io))),

@@ -44,3 +44,25 @@ export function failed(issues: readonly DataIssue[]): { ok: false; issues: reado
 export function passed<T>(value: T): { ok: true; value: T } {
   return { ok: true, value };
 }
+
+/**
+ * A problem between rows that were read as one table, where its rows came from.
+ *
+ * @param originOf  source and row of a row of that table
+ */
+export function whereItCameFrom(
+  issue: DataIssue,
+  originOf: (row: number) => Required<Pick<Place, "source" | "row">> | undefined,
+  column: string | null = issue.column,
+): DataIssue {
+  const origin = issue.row === null ? undefined : originOf(issue.row);
+  if (origin === undefined) return issue;
+  const place: Place = { ...origin, rowKind: "row", ...(column === null ? {} : { column }) };
+  const { facts, received } = issue;
+  if (!("firstRow" in facts)) return dataIssue(place, issue, received);
+  const first = originOf(facts.firstRow) ?? origin;
+  // The same facts but for the row, which counts in the file it lies in.
+  const moved = { ...issue, facts: { ...facts, firstRow: first.row } } as DataIssue;
+  const elsewhere = first.source === origin.source ? {} : { firstSource: first.source };
+  return dataIssue({ ...place, ...elsewhere }, moved, received);
+}

@@ -32,10 +32,7 @@ const smallestMass = 1e-6;
  * @param leftOut  a catch that is left out may have a net mass of zero, such as when nothing came
  */
 export function readMass(reading: RowReading, leftOut: boolean): RowMass | null {
-  const { row, columns } = reading;
-  const filled = columns.mass.filter(
-    ({ kind, index }) => kind !== "division" && !isBlank(row.cells[index]),
-  );
+  const filled = filledMasses(reading);
   const units = [...new Set(filled.map(({ unit }) => unit))];
   const [unit] = units;
   if (unit === undefined) return noMass(reading);
@@ -62,7 +59,7 @@ export function readMass(reading: RowReading, leftOut: boolean): RowMass | null 
   };
   return {
     written: {
-      row: row.number,
+      row: reading.row.number,
       unit,
       gross: asWritten("gross"),
       tare: asWritten("tare"),
@@ -72,6 +69,17 @@ export function readMass(reading: RowReading, leftOut: boolean): RowMass | null 
     grossKg: inKg(gross),
     tareKg: inKg(tare),
   };
+}
+
+/** Whether any mass is written in a row. */
+export function hasMass(reading: RowReading): boolean {
+  return filledMasses(reading).length > 0;
+}
+
+function filledMasses({ row, columns }: RowReading): readonly MassColumn[] {
+  return columns.mass.filter(
+    ({ kind, index }) => kind !== "division" && !isBlank(row.cells[index]),
+  );
 }
 
 /** Step of the scale in kg; it may be in another unit than the masses, as in net_kg and division_g. */

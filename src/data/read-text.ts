@@ -1,9 +1,10 @@
 import type { DataIssue } from "../errors/data-issue.ts";
 import { readCsv } from "./csv.ts";
 import { decodeText } from "./decode.ts";
-import { findColumns } from "./headers.ts";
+import { type FoundColumns, findColumns } from "./headers.ts";
 import { type Checked, dataIssue, failed, type Place, passed } from "./issues.ts";
 import { readJson } from "./json.ts";
+import { missedCautions } from "./missed.ts";
 import { asOneBin } from "./one-bin.ts";
 import { readRows } from "./rows.ts";
 import { type CatchSource, type FileFormat, formatOf, largestBytes, tooLarge } from "./source.ts";
@@ -55,12 +56,32 @@ export function checkTable(table: Table, source: string): Checked<CatchLog> {
   if (issues.length > 0) return failed(issues);
   const catches = rows.flatMap((row) => row.catch ?? []);
   const written = rows.flatMap((row) => row.written ?? []);
+  const missed = rows.flatMap((row) => row.missed ?? []);
+  // Nothing was weighed: a log of catches that all were spilled answers no question.
+  if (catches.length === 0)
+    return failed(missed.map(({ row }) => massMissing({ ...place, row }, columns)));
   const massUnit = usualUnit(written);
-  const cautions = [...(oneBin === null ? [] : [oneBin.note]), ...suspicions(catches, massUnit)];
-  return passed({ source, massUnit, catches, written, cautions });
+  const cautions = [
+    ...(oneBin === null ? [] : [oneBin.note]),
+    ...suspicions(catches, massUnit),
+    ...missedCautions(missed),
+  ];
+  return passed({
+    source,
+    massUnit,
+    catches,
+    written,
+    ...(missed.length > 0 ? { missed } : {}),
+    cautions,
+  });
 }
 
-function usualUnit(written: readonly WrittenWeights[]): MassUnit {
+function massMissing(place: Place, { mass }: FoundColumns): DataIssue {
+  const column = mass.find(({ kind }) => kind !== "division")?.header ?? "net_kg";
+  return dataIssue({ ...place, column }, { problem: "mass-missing", facts: {} });
+}
+
+export function usualUnit(written: readonly WrittenWeights[]): MassUnit {
   const counts = new Map<MassUnit, number>();
   for (const { unit } of written) counts.set(unit, (counts.get(unit) ?? 0) + 1);
   const [most] = [...counts].reduce((one, other) => (other[1] > one[1] ? other : one));

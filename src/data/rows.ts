@@ -9,10 +9,10 @@ import {
 import { leftOutField, numberField, type RowReading, recordedField, textField } from "./fields.ts";
 import type { FoundColumns } from "./headers.ts";
 import type { Place } from "./issues.ts";
-import { readDivision, readMass } from "./mass.ts";
+import { hasMass, readDivision, readMass } from "./mass.ts";
 import { type DecimalMarks, decimalMarks } from "./numbers.ts";
 import { type Cell, cellText, type Table, type TableRow } from "./table.ts";
-import type { Catch, WrittenWeights } from "./types.ts";
+import type { Catch, MissedCatch, WrittenWeights } from "./types.ts";
 
 /** What tells one catch from another. Known even when the rest of the row cannot be used. */
 export type CatchIdentity = Pick<Catch, "row" | "bin" | "product" | "fill" | "catch" | "outlet">;
@@ -21,6 +21,8 @@ export interface ReadRow {
   readonly identity: CatchIdentity | null;
   readonly catch: Catch | null;
   readonly written: WrittenWeights | null;
+  /** Instead of a catch, where it has no mass and is left out; else null. */
+  readonly missed: MissedCatch | null;
   readonly issues: readonly DataIssue[];
 }
 
@@ -33,6 +35,15 @@ export function readRows(table: Table, columns: FoundColumns, place: Place): rea
 function readRow(row: TableRow, columns: FoundColumns, marks: DecimalMarks, place: Place): ReadRow {
   const reading: RowReading = { row, columns, marks, place, issues: [] };
   const identity = readIdentity(reading);
+  const missed = missedReason(reading);
+  if (missed !== null)
+    return {
+      identity,
+      catch: null,
+      written: null,
+      missed: missedOf(identity, missed),
+      issues: reading.issues,
+    };
   const turns = numberField(reading, "turns");
   const leftOut = leftOutField(reading);
   const mass = readMass(reading, leftOut !== undefined);
@@ -41,7 +52,7 @@ function readRow(row: TableRow, columns: FoundColumns, marks: DecimalMarks, plac
   const { issues } = reading;
   const written = mass?.written ?? null;
   if (identity === null || turns === null || mass === null || issues.length > 0) {
-    return { identity, catch: null, written, issues };
+    return { identity, catch: null, written, missed: null, issues };
   }
   const { netKg, grossKg, tareKg } = mass;
   const extra = readExtra(row, columns);
@@ -50,8 +61,21 @@ function readRow(row: TableRow, columns: FoundColumns, marks: DecimalMarks, plac
     identity,
     catch: { ...weighed, ...recorded, leftOut: leftOut ?? null, extra },
     written,
+    missed: null,
     issues,
   };
+}
+
+/** Why a catch without a mass is left out; null: it has a mass, or is not left out, or nobody says why. */
+function missedReason(reading: RowReading): string | null {
+  if (hasMass(reading)) return null;
+  const looked: RowReading = { ...reading, issues: [] };
+  const reason = leftOutField(looked);
+  return looked.issues.length === 0 ? (reason ?? null) : null;
+}
+
+function missedOf(identity: CatchIdentity | null, reason: string): MissedCatch | null {
+  return identity === null ? null : { ...identity, reason };
 }
 
 function readIdentity(reading: RowReading): CatchIdentity | null {

@@ -1,7 +1,7 @@
 import type { DataIssue } from "../../errors/data-issue.ts";
 import { DataError } from "../../errors/errors.ts";
 import { spelled } from "../header-names.ts";
-import { type Checked, dataIssue, failed, passed } from "../issues.ts";
+import { type Checked, dataIssue, failed, passed, whereItCameFrom } from "../issues.ts";
 import { checkText } from "../read-text.ts";
 import type { CatchSource } from "../source.ts";
 import type { CatchLog } from "../types.ts";
@@ -108,32 +108,14 @@ function readTogether(
   const read = checkText({ name: `${source}.csv`, text: rowsToCsv(rows) });
   if (read.ok) return passed({ ...read.value, source });
   const origins = sheets.flatMap((sheet) => sheet.rows.map(({ number }) => ({ sheet, number })));
-  return failed(read.issues.map((issue) => whereItCameFrom(issue, origins)));
-}
-
-interface Origin {
-  readonly sheet: SheetImport;
-  readonly number: number;
-}
-
-function whereItCameFrom(issue: DataIssue, origins: readonly Origin[]): DataIssue {
   // The header of the clean table is its row 1.
-  const originOf = (row: number) => origins[row - 2];
-  const origin = issue.row === null ? undefined : originOf(issue.row);
-  if (origin === undefined) return issue;
-  const { sheet, number } = origin;
-  const place = { ...sheet.grid.place, row: number };
-  const column =
-    issue.column === null ? undefined : (sheet.headerOf.get(issue.column) ?? issue.column);
-  const at = column === undefined ? place : { ...place, column };
-  if (!("firstRow" in issue.facts)) return dataIssue(at, issue, issue.received);
-  const first = originOf(issue.facts.firstRow);
-  const firstSource = first?.sheet.grid.place.source;
-  // The same facts but for the row, which counts in the file it lies in.
-  const moved = { ...issue, facts: { ...issue.facts, firstRow: first?.number ?? 0 } } as DataIssue;
-  return dataIssue(
-    firstSource === undefined || firstSource === place.source ? at : { ...at, firstSource },
-    moved,
-    issue.received,
-  );
+  const originOf = (row: number) => {
+    const origin = origins[row - 2];
+    return origin === undefined
+      ? undefined
+      : { source: origin.sheet.grid.place.source, row: origin.number };
+  };
+  const headerIn = ({ row, column }: DataIssue) =>
+    column === null ? null : (origins[(row ?? 0) - 2]?.sheet.headerOf.get(column) ?? column);
+  return failed(read.issues.map((issue) => whereItCameFrom(issue, originOf, headerIn(issue))));
 }

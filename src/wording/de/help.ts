@@ -17,11 +17,15 @@ Antworten gehen auf die Standardausgabe, alles andere auf die Standardfehlerausg
   sheet:
     "Zettel zum Drucken schreiben: einen für die Kabine und einen, der an der Maschine von Hand ausgefüllt wird.",
   page: "Eine Seite schreiben, die an der Drillmaschine antwortet, am Telefon und ohne Netz.",
+  import:
+    "Aus Tabellen, wie Sie sie führen, eine saubere Datei mit Proben machen. Fragt, was sich nicht wissen lässt.",
   check: "Alles nennen, was an einer Datei mit Proben nicht stimmt. Schreibt nichts.",
   template:
     "Einen leeren Probenzettel und eine Setup-Datei schreiben, und was ihre Spalten bedeuten.",
 
   catches: "Datei mit Proben: .csv, .xlsx oder .json",
+  sources:
+    "Tabellen, wie Sie sie führen: .csv, .tsv, .txt, .xlsx, Ordner damit, oder - für die Standardeingabe",
   catchesOrTyped:
     "Datei mit Proben, oder die Proben selbst, etwa 6.3 6.5 6.4 oder 20:6.3 10:3.2; ohne wird vor der ersten Probe geplant",
   catchesOfSheet: "Datei mit Proben: .csv, .xlsx oder .json; ohne sie nur ein leerer Probenzettel",
@@ -87,6 +91,19 @@ Antworten gehen auf die Standardausgabe, alles andere auf die Standardfehlerausg
   workbookSheet: "Blatt einer Arbeitsmappe (Vorgabe: das erste)",
   leaveOut: "eine Probe weglassen; darf mehrmals angegeben werden",
 
+  importFile:
+    "Datei, in die die sauberen Proben geschrieben werden; daneben steht, was angenommen wurde",
+  importMap:
+    "was ein Spaltenname bedeutet, etwa „Umdr=turns“ oder „Gewicht=net_kg“; - lässt die Spalte weg; „sheet“ und „file“ sind die Namen von Blatt und Datei",
+  importSet: "Wert einer Spalte, wo die Datei keinen hat, etwa „product=Weizen“",
+  importDates: "Reihenfolge bei einem Datum nur aus Zahlen",
+  importDecimal: "was vor den Nachkommastellen steht",
+  importFillDown:
+    "Spalte, deren leere Zellen dasselbe bedeuten wie die darüber; darf mehrmals angegeben werden",
+  importAside: "Zeile, die keine Probe ist, etwa 12 oder April:12; darf mehrmals angegeben werden",
+  importSheets:
+    "Blatt einer Arbeitsmappe, das gelesen wird; darf mehrmals angegeben werden (Vorgabe: alle)",
+  importJson: "als JSON ausgeben, was angenommen, gefragt und beiseitegelegt wurde",
   reportFolder: "Ordner, in den der Bericht geschrieben wird",
   sheetFolder: "den Probenzettel in diesen Ordner schreiben, als sheet.csv und zum Drucken",
   sheetsFolder: "Ordner, in den die Zettel geschrieben werden",

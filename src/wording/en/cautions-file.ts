@@ -4,6 +4,11 @@ import { questions } from "./questions.ts";
 
 type Failed = Facts<"reason"> & { readonly question: Question };
 
+interface FilesRead {
+  readonly files: readonly string[];
+  readonly firstRows: readonly number[];
+}
+
 /** Cautions about what file and setup give away. */
 export const cautionsFile = {
   labels: {
@@ -22,6 +27,10 @@ export const cautionsFile = {
     `"${questions[f.question]}" could not be computed (${f.reason}). Everything else was. That is a fault of the program: please report it with the file.`,
   "needed-not-computed": (f: Failed) =>
     `"${questions[f.question]}" could not be computed (${f.reason}), and it is needed to say what to set. That is a fault of the program: please report it with the file.`,
+  "catch-without-mass": (f: Facts<"reason">) =>
+    `This catch is left out and has no mass (${f.reason}). It stands in the log and counts for nothing.`,
+  "files-read-together": (f: FilesRead) =>
+    `The catches come from ${f.files.length} files, and rows are counted through them: ${f.files.map((file, i) => `${file} from row ${f.firstRows[i]}`).join(", ")}.`,
   "one-bin-taken": (f: Counts<"catches">) =>
     `The catches name no bin, product or fill, so ${f.catches === 1 ? "it is" : "all of them are"} taken for the first fill of one bin.`,
   "turns-all-equal": (f: Facts<"turns", "tare">) =>

@@ -13,10 +13,13 @@ Answers go to standard output, everything else to standard error.`,
   plan: "Plan a trial: a randomised, blocked catch sheet, and what it can be expected to find.",
   sheet: "Write sheets to print: one for the cab, and one to fill in by hand at the drill.",
   page: "Write a page that answers at the drill, on a phone, without a network.",
+  import: "Make one clean file of catches from sheets as you keep them. Asks what it cannot know.",
   check: "Say everything that is wrong with a file of catches. Writes nothing.",
   template: "Write an empty catch sheet, a setup file, and what their columns mean.",
 
   catches: "file of catches: .csv, .xlsx or .json",
+  sources:
+    "sheets as you keep them: .csv, .tsv, .txt, .xlsx, folders of them, or - for standard input",
   catchesOrTyped:
     "file of catches, or the catches themselves, such as 6.3 6.5 6.4 or 20:6.3 10:3.2; left out: plan before any catch",
   catchesOfSheet: "file of catches: .csv, .xlsx or .json; left out: an empty catch sheet alone",
@@ -80,6 +83,17 @@ Answers go to standard output, everything else to standard error.`,
   workbookSheet: "sheet of a workbook (default: the first)",
   leaveOut: "leave a catch out; may be given several times",
 
+  importFile: "file to write the clean catches into; what was assumed is written beside it",
+  importMap:
+    'what a header means, such as "revs=turns" or "Weight=net_kg"; - leaves it out; "sheet" and "file" are their names',
+  importSet: 'a column\'s value where the file has none, such as "product=wheat"',
+  importDates: "order of dates that are numbers alone",
+  importDecimal: "what stands before decimals",
+  importFillDown:
+    "column whose blank cells are the same as the one above; may be given several times",
+  importAside: "row that is no catch, such as 12 or April:12; may be given several times",
+  importSheets: "sheet of a workbook to read; may be given several times (default: all)",
+  importJson: "print what was assumed, asked and set aside as JSON",
   reportFolder: "folder to write the report into",
   sheetFolder: "write the catch sheet into this folder, as sheet.csv and to print",
   sheetsFolder: "folder to write the sheets into",

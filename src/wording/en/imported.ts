@@ -78,7 +78,7 @@ export const imported = {
     readonly setAside: number;
     readonly file: string;
   }) =>
-    `${f.catches === 1 ? "1 catch" : `${f.catches} catches`} written to ${f.file}; ${f.assumed} assumptions, ${f.setAside} rows set aside. Read what was assumed before you use them.`,
+    `${f.catches === 1 ? "1 catch" : `${f.catches} catches`} written to ${f.file}; ${f.assumed === 1 ? "1 assumption" : `${f.assumed} assumptions`}, ${f.setAside === 1 ? "1 row" : `${f.setAside} rows`} set aside. Read what was assumed before you use them.`,
   listed: (file: string) => `Listed in ${file}`,
   notYet: (f: { readonly questions: number }) =>
     `Nothing was written: ${f.questions === 1 ? "1 question is" : `${f.questions} questions are`} open. Answer and run the command again; --help names all answers.`,
