@@ -4,10 +4,11 @@ import { analyse, type MeterAnswers } from "../analysis/analyse.ts";
 import type { Action } from "../analysis/decision.ts";
 import { planBeforeAnyCatch, plansForNextFill } from "../analysis/next-fill.ts";
 import { type ScaleDivision, scaleDivisionOf } from "../analysis/scale-division.ts";
+import { readCatchesTogether } from "../data/read-together.ts";
 import type { Setup } from "../data/setup.ts";
 import { checkSetupAgainst } from "../data/setup-against.ts";
 import type { CatchLog } from "../data/types.ts";
-import { readCatchesFile, readSetupFile } from "../node.ts";
+import { readSetupFile } from "../node.ts";
 import type { CatchesNeeded } from "../questions/catches-needed.ts";
 import { resultJson } from "../report/json.ts";
 import { catchesNeededSection } from "../report/sections/catches-needed.ts";
@@ -22,6 +23,7 @@ import { analysisGiven, setupGiven } from "./flags.ts";
 import { readOptions, type SetupFlags, setupFor } from "./input.ts";
 import type { Io } from "./io.ts";
 import { plainBlocks } from "./plain-blocks.ts";
+import { sourcesOf } from "./sources.ts";
 import { isTypedCatch, readTypedCatches } from "./typed-catches.ts";
 import { withTypedSetup } from "./typed-setup.ts";
 
@@ -95,9 +97,8 @@ async function asked(
     const setup = withTypedSetup(given, typedSetup, log.catches);
     return { log, setup, readAs: [words.command.readAs(caughtWords(log, words))] };
   }
-  if (args.length > 1) throw new InvalidArgumentError(needed.typedCatch(file));
-  const log = await readCatchesFile(file, readOptions(flags));
-  const setup = withTypedSetup(await setupFor(file, flags, words, io), typedSetup, log.catches);
+  const log = await readCatchesTogether(await sourcesOf(args, io), readOptions(flags));
+  const setup = withTypedSetup(await setupFor(args, flags, words, io), typedSetup, log.catches);
   return { log, setup, readAs: [] };
 }
 

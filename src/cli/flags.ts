@@ -241,6 +241,17 @@ export const flags = {
     language,
     toggle("--json", "importJson"),
   ],
+  add: [
+    flag("--bin <name>", "addBin", asWritten),
+    flag("--product <name>", "addProduct", asWritten),
+    flag("--fill <n>", "addFill", parseAmount),
+    toggle("--new-fill", "addNewFill"),
+    flag("--turns <n>", "addTurns", parseAmount),
+    flag("--tare <n>", "addTare", asWritten),
+    flag("--set <column=value>", "addSet", parsePair),
+    toggle("--again", "addAgain"),
+    language,
+  ],
   template: [replace, force, language],
 };
 

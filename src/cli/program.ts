@@ -1,6 +1,7 @@
 import { Command } from "commander";
 import { version } from "../version.ts";
 import type { Words } from "../wording/words.ts";
+import { addCommand } from "./add-command.ts";
 import { checkCommand } from "./check-command.ts";
 import { helpWords, refusalWords } from "./commander-words.ts";
 import { enoughCommand } from "./enough-command.ts";
@@ -38,7 +39,7 @@ export function program(io: Io, words: Words, ended: (code: ExitCode) => void): 
     .addHelpText("after", help.afterwards);
   for (const command of [
     subcommand("report", words)
-      .argument(`<${values.catches}>`, help.catches)
+      .argument(`<${values.catches}...>`, help.catchesOfReport)
       .action(async (catches, given) => ended(await reportCommand(catches, given, io))),
     subcommand("enough", words)
       .argument(`[${values.catches}...]`, help.catchesOrTyped)
@@ -57,6 +58,10 @@ export function program(io: Io, words: Words, ended: (code: ExitCode) => void): 
     subcommand("import", words)
       .argument(`<${values.sources}...>`, help.sources)
       .action(async (files, given) => ended(await importCommand(files, given, io))),
+    subcommand("add", words)
+      .argument(`<${values.file}>`, help.addFile)
+      .argument(`<${values.catches}...>`, help.addCatches)
+      .action(async (file, catches, given) => ended(await addCommand(file, catches, given, io))),
     subcommand("template", words)
       .argument(`[${values.dir}]`, help.templateFolder, ".")
       .action(async (dir, given) => ended(await templateCommand(dir, given, io))),

@@ -75,7 +75,10 @@ function between(first: string, last: string): readonly string[] {
 const signals = ["SIGINT", "SIGTERM", "SIGHUP"] as const;
 
 /** Does the work; a signal that ends the process takes what is unfinished with it. */
-async function uninterrupted(unfinished: ReadonlySet<string>, work: () => Promise<void>) {
+export async function uninterrupted<T>(
+  unfinished: ReadonlySet<string>,
+  work: () => Promise<T>,
+): Promise<T> {
   const leave = (signal: NodeJS.Signals) => {
     for (const path of unfinished) {
       try {
@@ -89,7 +92,7 @@ async function uninterrupted(unfinished: ReadonlySet<string>, work: () => Promis
   };
   for (const signal of signals) process.on(signal, leave);
   try {
-    await work();
+    return await work();
   } finally {
     for (const signal of signals) process.off(signal, leave);
   }

@@ -3,8 +3,8 @@ import { allCautions } from "../analysis/all-cautions.ts";
 import { type Analysis, analyse } from "../analysis/analyse.ts";
 import { tidyTables } from "../analysis/tidy-tables.ts";
 import { type LeaveOutKey, leaveOut } from "../data/leave-out.ts";
+import { readCatchesTogether } from "../data/read-together.ts";
 import type { CatchLog } from "../data/types.ts";
-import { readCatchesFile } from "../node.ts";
 import type { Edition } from "../report/editions/edition.ts";
 import { reportFiles } from "../report/files.ts";
 import { tableFiles } from "../report/table-files.ts";
@@ -20,6 +20,7 @@ import { analysisGiven } from "./flags.ts";
 import { readOptions, type SetupFlags, setupFor } from "./input.ts";
 import type { Io } from "./io.ts";
 import { type ReplaceFlags, replaceOf, writeSaying } from "./output-flags.ts";
+import { sourcesOf } from "./sources.ts";
 
 /** Flags that set no option of the analysis. */
 export interface ReportFlags extends ReplaceFlags, SetupFlags {
@@ -36,11 +37,15 @@ export interface ReportFlags extends ReplaceFlags, SetupFlags {
 }
 
 /** `evencatch report`: table and sentences on stdout, the report's files in a folder. */
-export async function reportCommand(path: string, flags: ReportFlags, io: Io): Promise<ExitCode> {
+export async function reportCommand(
+  paths: readonly string[],
+  flags: ReportFlags,
+  io: Io,
+): Promise<ExitCode> {
   const words = await wordsFor(flags.language, flags.units);
-  const read = await readCatchesFile(path, readOptions(flags));
+  const read = await readCatchesTogether(await sourcesOf(paths, io), readOptions(flags));
   const log = withoutLeftOut(read, flags.leaveOut ?? [], words);
-  const setup = await setupFor(path, flags, words, io);
+  const setup = await setupFor(paths, flags, words, io);
   const analysis = analyse(log, setup, analysisGiven(flags));
 
   const files = await reportFiles(
@@ -59,7 +64,7 @@ export async function reportCommand(path: string, flags: ReportFlags, io: Io): P
       command: "report",
       folder: flags.out,
       files: { ...files, ...(flags.tables ? tableFiles(tidyTables(log, analysis, setup)) : {}) },
-      inputs: [path, ...(setup === null ? [] : [setup.source])],
+      inputs: [...paths, ...(setup === null ? [] : [setup.source])],
       replace: replaceOf(flags),
     },
     words,

@@ -1,4 +1,5 @@
 import { InvalidArgumentError } from "commander";
+import type { NewCatch } from "../data/append/mass-cells.ts";
 import { massUnits } from "../data/column-kinds.ts";
 import { readCatches } from "../data/read-catches.ts";
 import type { CatchLog, MassUnit } from "../data/types.ts";
@@ -37,6 +38,19 @@ export function readTypedCatches(
   const [unit = defaults.unit] = units.size === 1 ? units : (["kg"] as const);
   const lines = rows.map((row) => [row.turns, row.unit === unit ? row.mass : inKg(row)].join(";"));
   return readCatches({ name: "typed.csv", text: [`turns;net_${unit}`, ...lines].join("\n") });
+}
+
+/** Catches to be added to a file, whose unit counts where none is typed. */
+export function newCatches(
+  catches: readonly string[],
+  turns: number | undefined,
+  say: Needed,
+): readonly NewCatch[] {
+  return catches.map((argument) => {
+    const own = /[a-z]+$/i.test(argument.trim());
+    const parts = partsOf(argument, { turns, unit: "kg" }, say);
+    return { ...parts, unit: own ? parts.unit : null };
+  });
 }
 
 interface Parts {

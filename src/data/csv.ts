@@ -63,7 +63,8 @@ export function splitCells(
   );
 }
 
-function separatorOf(text: string): { readonly separator: string; readonly body: string } {
+/** The separator that finds most columns in the first row, and the text without the line that tells it. */
+export function separatorOf(text: string): { readonly separator: string; readonly body: string } {
   const told = toldSeparator(text);
   if (told !== null) return told;
   const firstLine = /\S[^\n]*/.exec(text)?.[0] ?? "";

@@ -14,6 +14,13 @@ export const command: typeof english = {
     `Setup-Datei: ${file}, neben den Proben gefunden (--no-setup verwendet sie nicht)`,
   readAs: (caught) =>
     `Gelesen als: ${caught.map(({ turns, mass }) => `${turns} Umdrehungen ${mass}`).join(", ")}.`,
+  added: (f) =>
+    f.bin === null
+      ? "Eine Probe angefügt."
+      : `Angefügt: Tank ${f.bin} (${f.product}), Füllung ${f.fill}, Probe ${f.catch}.`,
+  locked: (f) =>
+    `${f.file}: Nichts wurde angefügt, denn seit zehn Sekunden arbeitet ein anderer Befehl daran. Läuft keiner, löschen Sie ${f.lock}, und versuchen Sie es noch einmal.`,
+  cannotAdd: (f) => `${f.file}: Nichts wurde angefügt (${f.why}).`,
   tooFewProducts: (only) =>
     `Ein Versuch vergleicht zwei oder mehr Produkte, zum Beispiel: evencatch plan Weizen Gerste. Angegeben ist ${only === null ? "keines" : `nur „${only}“`}.`,
   kept: (f) =>

@@ -19,6 +19,7 @@ Antworten gehen auf die Standardausgabe, alles andere auf die Standardfehlerausg
   page: "Eine Seite schreiben, die an der Drillmaschine antwortet, am Telefon und ohne Netz.",
   import:
     "Aus Tabellen, wie Sie sie führen, eine saubere Datei mit Proben machen. Fragt, was sich nicht wissen lässt.",
+  add: "Die Proben von heute ans Ende einer Datei mit Proben anfügen, ganz oder gar nicht.",
   check: "Alles nennen, was an einer Datei mit Proben nicht stimmt. Schreibt nichts.",
   template:
     "Einen leeren Probenzettel und eine Setup-Datei schreiben, und was ihre Spalten bedeuten.",
@@ -26,8 +27,10 @@ Antworten gehen auf die Standardausgabe, alles andere auf die Standardfehlerausg
   catches: "Datei mit Proben: .csv, .xlsx oder .json",
   sources:
     "Tabellen, wie Sie sie führen: .csv, .tsv, .txt, .xlsx, Ordner damit, oder - für die Standardeingabe",
+  catchesOfReport:
+    "Dateien mit Proben, gelesen als eine: .csv, .xlsx oder .json, oder - für die Standardeingabe",
   catchesOrTyped:
-    "Datei mit Proben, oder die Proben selbst, etwa 6.3 6.5 6.4 oder 20:6.3 10:3.2; ohne wird vor der ersten Probe geplant",
+    "Dateien mit Proben, oder die Proben selbst, etwa 6.3 6.5 6.4 oder 20:6.3 10:3.2; ohne wird vor der ersten Probe geplant",
   catchesOfSheet: "Datei mit Proben: .csv, .xlsx oder .json; ohne sie nur ein leerer Probenzettel",
   products: "zwei oder mehr Produkte",
   templateFolder: "Ordner, in den geschrieben wird",
@@ -94,7 +97,7 @@ Antworten gehen auf die Standardausgabe, alles andere auf die Standardfehlerausg
   importFile:
     "Datei, in die die sauberen Proben geschrieben werden; daneben steht, was angenommen wurde",
   importMap:
-    "was ein Spaltenname bedeutet, etwa „Umdr=turns“ oder „Gewicht=net_kg“; - lässt die Spalte weg; „sheet“ und „file“ sind die Namen von Blatt und Datei",
+    "was ein Spaltenname bedeutet, etwa „Gewicht=net_kg“; - lässt die Spalte weg; „sheet“ und „file“ sind die Namen von Blatt und Datei",
   importSet: "Wert einer Spalte, wo die Datei keinen hat, etwa „product=Weizen“",
   importDates: "Reihenfolge bei einem Datum nur aus Zahlen",
   importDecimal: "was vor den Nachkommastellen steht",
@@ -104,6 +107,17 @@ Antworten gehen auf die Standardausgabe, alles andere auf die Standardfehlerausg
   importSheets:
     "Blatt einer Arbeitsmappe, das gelesen wird; darf mehrmals angegeben werden (Vorgabe: alle)",
   importJson: "als JSON ausgeben, was angenommen, gefragt und beiseitegelegt wurde",
+  addFile: "Datei mit Proben, an die angefügt wird: .csv, .tsv oder .txt",
+  addCatches:
+    "Umdrehungen und Masse, etwa 20:6.3 20:6.5, in der Einheit der Datei, wenn keine dabeisteht",
+  addBin: "Tank, aus dem sie sind (Vorgabe: der einzige der Datei)",
+  addProduct: "was darin ist (Vorgabe: wie in seiner neuesten Füllung)",
+  addFill: "Nummer der Füllung (Vorgabe: die neueste des Tanks)",
+  addNewFill: "der Tank wurde neu gefüllt: die nächste Nummer",
+  addTurns: "Umdrehungen der Proben, die ihre nicht nennen",
+  addTare: "Masse des leeren Behälters, wenn die Datei Brutto und Tara führt",
+  addSet: "Wert einer anderen Spalte, etwa „operator=A“",
+  addAgain: "auch anfügen, was in der Füllung schon zuletzt steht",
   reportFolder: "Ordner, in den der Bericht geschrieben wird",
   sheetFolder: "den Probenzettel in diesen Ordner schreiben, als sheet.csv und zum Drucken",
   sheetsFolder: "Ordner, in den die Zettel geschrieben werden",

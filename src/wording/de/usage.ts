@@ -77,7 +77,20 @@ export const usage: typeof english = {
     typedTurns: (found) =>
       `„${found}“ sagt nicht, wie viele Umdrehungen es waren: Fügen Sie --turns 20 für alle an, oder schreiben Sie 20:${found}.`,
     typedAndFile: (f) =>
-      `„${f.typed}“ ist eine Probe und „${f.file}“ eine Datei: Geben Sie eine Datei an oder nur Proben.`,
+      `„${f.typed}“ ist eine Probe und „${f.file}“ eine Datei: Geben Sie Dateien an oder nur Proben.`,
+    addBin: (names) =>
+      names.length === 0
+        ? "Die Datei hat noch keine Proben: Nennen Sie Tank und Produkt, etwa --bin 1 und --product Weizen."
+        : `Nennen Sie den Tank: --bin ${names.join(" oder --bin ")}, oder einen neuen.`,
+    addProduct: (bin) =>
+      `Aus Tank ${bin} gibt es noch keine Probe: Sagen Sie, was darin ist, etwa --product Weizen.`,
+    addNewFill: (f) =>
+      `In dieser Füllung von Tank ${f.bin} ist ${f.held}: Geben Sie --new-fill an, wenn etwas anderes eingefüllt wurde.`,
+    addTare:
+      "Die Datei führt Brutto und Tara: Sagen Sie, was der leere Behälter wiegt, etwa --tare 0.42; 0, wenn die Waage mit ihm auf null gestellt wurde.",
+    addColumn: (name) => `Die Datei hat keine Spalte ${name}.`,
+    addAgain: (catches) =>
+      `Diese ${catches} Proben sind schon die neuesten ihrer Füllung. Nichts wurde angefügt; --again fügt sie noch einmal an.`,
     pair: "Nötig sind zwei Namen mit „=“ dazwischen, etwa „Umdr=turns“.",
     row: "Nötig ist die Nummer einer Zeile, etwa 12, oder mit ihrem Blatt „April:12“.",
     catch: "Nötig sind Tank, Füllung und Probe, etwa „rear:4:2“.",

@@ -15,6 +15,13 @@ export const command = {
   /** Catches that were typed, as they were understood. */
   readAs: (caught: readonly Facts<"turns" | "mass">[]) =>
     `Read as: ${caught.map(({ turns, mass }) => `${turns} turns ${mass}`).join(", ")}.`,
+  added: (f: Facts<never, "bin" | "product" | "fill" | "catch">) =>
+    f.bin === null
+      ? "Added a catch."
+      : `Added: bin ${f.bin} (${f.product}), fill ${f.fill}, catch ${f.catch}.`,
+  locked: (f: Facts<"file" | "lock">) =>
+    `${f.file}: nothing was added, since another command has been at it for ten seconds. If none is running, delete ${f.lock} and try again.`,
+  cannotAdd: (f: Facts<"file" | "why">) => `${f.file}: nothing was added (${f.why}).`,
   tooFewProducts: (only: string | null) =>
     `A trial needs two or more products to compare, such as: evencatch plan wheat barley. Found ${only === null ? "none" : `only "${only}"`}.`,
   kept: (f: Facts<"folder" | "names">) =>

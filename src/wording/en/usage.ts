@@ -90,7 +90,20 @@ export const usage = {
     typedTurns: (found: string) =>
       `"${found}" does not say how many turns it took: add --turns 20 for all, or write 20:${found}.`,
     typedAndFile: (f: { readonly typed: string; readonly file: string }) =>
-      `"${f.typed}" is a catch and "${f.file}" is a file: give one file, or catches alone.`,
+      `"${f.typed}" is a catch and "${f.file}" is a file: give files, or catches alone.`,
+    addBin: (names: readonly string[]) =>
+      names.length === 0
+        ? "The file has no catches yet: say which bin these are from, such as --bin 1, and --product wheat."
+        : `Say which bin these are from: --bin ${names.join(" or --bin ")}, or a new one.`,
+    addProduct: (bin: string) =>
+      `Nothing was caught from bin ${bin} yet: say what is in it, such as --product wheat.`,
+    addNewFill: (f: { readonly bin: string; readonly held: string }) =>
+      `This fill of bin ${f.bin} holds ${f.held}: add --new-fill if the bin was filled with something else.`,
+    addTare:
+      "The file keeps gross and tare: say what the empty container weighs, such as --tare 0.42; 0 if the scale was set to zero with it.",
+    addColumn: (name: string) => `The file has no column ${name}.`,
+    addAgain: (catches: number) =>
+      `These ${catches} catches are the newest of their fill already. Nothing was added; --again adds them once more.`,
     pair: 'It must be two names with "=" between them, such as "revs=turns".',
     row: 'It must be the number of a row, such as 12, or with its sheet "April:12".',
     catch: 'It must name bin, fill and catch, such as "rear:4:2".',
