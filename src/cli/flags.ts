@@ -1,7 +1,6 @@
 import type { OptionValues } from "commander";
 import type { AnalysisOptions, ComparisonChoices } from "../analysis/options.ts";
 import { massUnits } from "../data/column-kinds.ts";
-import { dateOrders } from "../data/import/local-dates.ts";
 import type { ImportOptions } from "../data/import/result.ts";
 import type { CatchesNeededChoices } from "../questions/catches-needed/options.ts";
 import type { TrialPlanOptions } from "../questions/trial-plan/options.ts";
@@ -14,10 +13,7 @@ import {
   parseCatchKey,
   parseChance,
   parseMass,
-  parseMore,
-  parsePair,
   parsePercent,
-  parseRows,
   severities,
 } from "./arguments.ts";
 import {
@@ -31,6 +27,7 @@ import {
   sets,
   toggle,
 } from "./flag.ts";
+import { adding, answers } from "./own-sheet-flags.ts";
 import { parseQuantity, parseSpan } from "./quantities.ts";
 import type { TypedSetup } from "./typed-setup.ts";
 
@@ -133,17 +130,6 @@ const trial: readonly SettingFlag<TrialPlanOptions>[] = [
   sets(choice("--unit <unit>", "trialUnit", massUnits, "kg"), (massUnit) => ({ massUnit })),
 ];
 
-/** Answers to what `import` asks. */
-const imported: readonly SettingFlag<ImportOptions>[] = [
-  sets(flag("--map <header=column>", "importMap", parsePair), (map) => ({ map })),
-  sets(flag("--set <column=value>", "importSet", parsePair), (set) => ({ set })),
-  sets(choice("--dates <order>", "importDates", dateOrders), (dates) => ({ dates })),
-  sets(choice("--decimal <mark>", "importDecimal", ["comma", "point"]), (decimal) => ({ decimal })),
-  sets(flag("--fill-down <column>", "importFillDown", parseMore), (fillDown) => ({ fillDown })),
-  sets(flag("--aside <row>", "importAside", parseRows), (aside) => ({ aside })),
-  sets(flag("--sheet <name>", "importSheets", parseMore), (sheets) => ({ sheets })),
-];
-
 const noSetup = toggle("--no-setup", "noSetup");
 const sheet = flag("--sheet <name>", "workbookSheet", asWritten);
 const replace = toggle("--replace", "replace");
@@ -236,28 +222,18 @@ export const flags = {
   ],
   import: [
     flag("--out <file>", "importFile", asWritten, "catches.csv"),
-    ...imported,
+    ...answers,
     replace,
     language,
     toggle("--json", "importJson"),
   ],
-  add: [
-    flag("--bin <name>", "addBin", asWritten),
-    flag("--product <name>", "addProduct", asWritten),
-    flag("--fill <n>", "addFill", parseAmount),
-    toggle("--new-fill", "addNewFill"),
-    flag("--turns <n>", "addTurns", parseAmount),
-    flag("--tare <n>", "addTare", asWritten),
-    flag("--set <column=value>", "addSet", parsePair),
-    toggle("--again", "addAgain"),
-    language,
-  ],
+  add: [...adding, language],
   template: [replace, force, language],
 };
 
 /** The answers that `import` was given. */
 export function importGiven(values: OptionValues): ImportOptions {
-  return given(imported, values);
+  return given(answers, values);
 }
 
 /** What `report` or `enough` were told of an analysis; the rest stays with setup and default. */

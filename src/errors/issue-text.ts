@@ -1,5 +1,5 @@
-import { at } from "./at.ts";
 import type { DataIssue, IssueOf, RowKind } from "./data-issue.ts";
+import { type Alike, alone, groupsOf, type Rows, rowRanges } from "./issue-groups.ts";
 import type { OptionTemplates } from "./option-text.ts";
 import type { Problem, ProblemFacts, ProblemKey } from "./problems.ts";
 
@@ -73,7 +73,7 @@ export function issueText<K extends ProblemKey>(issue: Spoken<K>, say: ProblemTe
 export function saidOf<K extends ProblemKey>(
   issue: Spoken<K>,
   say: ProblemTemplates,
-  alike: Alike = alone,
+  alike: Rows = alone,
 ): Said & { readonly text: string } {
   const { problem, facts, received, rowKind, firstSource } = issue;
   const { found, expected, remedy } = say.problems[problem];
@@ -89,14 +89,6 @@ export function saidOf<K extends ProblemKey>(
   const where = whereOf(issue, nouns, alike.rows, say);
   return { ...said, text: say.text({ where, ...shown }) };
 }
-
-/** Rows that have the same problem, and whether something else was found in some of them. */
-interface Alike {
-  readonly rows: readonly number[];
-  readonly others: boolean;
-}
-
-const alone: Alike = { rows: [], others: false };
 
 function phrase<Facts, Words>(
   one: Phrase<Facts, Words>,
@@ -134,7 +126,7 @@ export function issuesText(
 ): string {
   const groups = groupsOf(issues);
   const shown = groups.slice(0, issuesShown);
-  const left = groups.slice(issuesShown).reduce((sum, group) => sum + group.length, 0);
+  const left = groups.slice(issuesShown).reduce((sum, group) => sum + group.count, 0);
   const texts = shown.map((group) => groupText(group, say));
   const lines = left > 0 ? [...texts, say.more(left)] : texts;
   return `${source}: ${say.summary(issues.length)}\n${lines.join("\n")}`;
@@ -148,44 +140,8 @@ export function groupedTexts(
   return groupsOf(issues).map((group) => groupText(group, say));
 }
 
-function groupsOf(issues: readonly DataIssue[]): readonly (readonly DataIssue[])[] {
-  const groups = new Map<string, DataIssue[]>();
-  issues.forEach((issue, i) => {
-    const { problem, facts, source, column, row, firstSource } = issue;
-    const key = JSON.stringify([
-      problem,
-      facts,
-      source,
-      column,
-      firstSource,
-      row === null ? i : "",
-    ]);
-    const group = groups.get(key);
-    if (group === undefined) groups.set(key, [issue]);
-    else group.push(issue);
-  });
-  return [...groups.values()];
-}
-
-function groupText(group: readonly DataIssue[], say: ProblemTemplates): string {
-  const first = at(group, 0);
-  const rows = [...new Set(group.flatMap(({ row }) => row ?? []))];
-  const others = group.some(({ received }) => received !== first.received);
-  return saidOf(first, say, { rows, others }).text;
-}
-
-const rangesShown = 6;
-
-/** Rows as one writes them: 5, 7–9; the first of many. */
-export function rowRanges(rows: readonly number[]): string {
-  const ranges: [number, number][] = [];
-  for (const row of rows.toSorted((a, b) => a - b)) {
-    const last = ranges.at(-1);
-    if (last !== undefined && row <= last[1] + 1) last[1] = row;
-    else ranges.push([row, row]);
-  }
-  const texts = ranges.map(([from, to]) => (from === to ? `${from}` : `${from}–${to}`));
-  return [...texts.slice(0, rangesShown), ...(texts.length > rangesShown ? ["…"] : [])].join(", ");
+function groupText({ first, ...rows }: Alike, say: ProblemTemplates): string {
+  return saidOf(first, say, rows).text;
 }
 
 const longestValue = 40;

@@ -1,4 +1,8 @@
+import { writeFile } from "node:fs/promises";
 import { join } from "node:path";
+import { createColors } from "picocolors";
+import { addCommand } from "../../src/cli/add-command.ts";
+import { importCatches } from "../../src/data/import/import-catches.ts";
 import { makeCatch } from "../../src/data/make-catch.ts";
 import { checkCatches, type ReadOptions } from "../../src/data/read-catches.ts";
 import { checkSetup } from "../../src/data/read-setup.ts";
@@ -20,7 +24,7 @@ export type Refused = () => Promise<readonly DataIssue[]>;
  * @param folder  of files that are there; what lies in `forbidden` may not be opened, what lies in `odd` cannot be
  */
 export function refusedFor(folder: string): Readonly<Record<ProblemKey, readonly Refused[]>> {
-  return { ...files(folder), ...tables, ...programs, ...setups };
+  return { ...files(folder), ...tables, ...imports, ...programs, ...setups };
 }
 
 function files(folder: string) {
@@ -46,6 +50,7 @@ function files(folder: string) {
     "utf16-unmarked": [file("season.csv", bytes(0x62, 0, 0x69, 0, 0x6e, 0))],
     "binary-file": [file("season.csv", bytes(0x62, 0x69, 0x6e, 0x0a, 0x0a, 0))],
     "not-utf8": [file("season.csv", bytes(0x62, 0x0a, 0xe9))],
+    "not-appendable": [addedTo(join(folder, "log.json"))],
     "line-too-long": [table("season.csv", "1".repeat(1_000_001))],
     "quote-stray": [rows('"rear,oats,1,1,20,5.89')],
     "too-many-cells": [rows("rear,oats,1,1,20,5,89"), rows("rear;oats;1;1;20;5,89;7", ";")],
@@ -141,6 +146,53 @@ const tables = {
   "bin-spelt-twice": [rows("rear,oats,1,1,20,5.89\nRear,oats,1,2,20,5.93")],
   "product-spelt-twice": [rows("rear,oats,1,1,20,5.89\nrear,Oats,2,1,20,5.93")],
 } satisfies Partial<Record<ProblemKey, readonly Refused[]>>;
+
+/** What is asked when a sheet of somebody's own is imported. */
+const imports = {
+  "header-not-found": [own("foo;bar", "20;6,3")],
+  "columns-alike": [
+    own("Tank;Sorte;Kultur;Füllung;Probe;Umdr.;Netto kg", "1;Kurz;Hafer;1;1;20;6,3"),
+  ],
+  "weight-kind": [
+    own("Tank;Produkt;Füllung;Probe;Umdr.;Gewicht kg", "1;Hafer;1;1;20;6,3"),
+    own("Tank;Produkt;Füllung;Probe;Umdr.;Gewicht", "1;Hafer;1;1;20;6,3"),
+  ],
+  "mass-unit-open": [own("Tank;Produkt;Füllung;Probe;Umdr.;Netto", "1;Hafer;1;1;20;6,3")],
+  "column-open": [
+    own("Tank;Füllung;Probe;Umdr.;Netto kg", "1;1;1;20;6,3"),
+    own("Tank;Füllung;Probe;Umdr.;Netto kg;Schlag", "1;1;1;20;6,3;Nord"),
+  ],
+  "dates-two-ways": [
+    own("Tank;Produkt;Füllung;Probe;Umdr.;Netto kg;Datum", "1;Hafer;1;1;20;6,3;03/04/2026"),
+  ],
+  "blank-below": [
+    own("Tank;Produkt;Füllung;Probe;Umdr.;Netto kg", "1;Hafer;1;1;20;6,3", "1;Hafer;1;2;;6,4"),
+  ],
+} satisfies Partial<Record<ProblemKey, readonly Refused[]>>;
+
+function own(...lines: readonly string[]): Refused {
+  return async () => (await importCatches([{ name: "heft.csv", text: lines.join("\n") }])).asked;
+}
+
+/** A catch added by the command to a file of this name. */
+function addedTo(path: string): Refused {
+  return async () => {
+    await writeFile(path, "[]");
+    try {
+      await addCommand(path, ["20:6.3"], { language: "en" }, silent);
+    } catch (error) {
+      if (error instanceof DataError) return error.issues;
+    }
+    return [];
+  };
+}
+
+const silent = {
+  out: () => {},
+  err: () => {},
+  outColors: createColors(false),
+  errColors: createColors(false),
+};
 
 const programs = {
   "frame-column-missing": [frame(["row"], [])],

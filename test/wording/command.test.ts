@@ -16,6 +16,9 @@ const lines: Readonly<Record<Exclude<keyof Say, "inTheWay" | "ownFault">, (say: 
   kept: (say) => say.kept({ folder: "f/g", names }),
   nothingWritten: (say) => say.nothingWritten("f/g"),
   cannotWrite: (say) => say.cannotWrite({ folder: "f/g", why: "EACCES" }),
+  added: (say) => say.added({ bin: "1", product: "Raps", fill: "12", catch: "20" }),
+  locked: (say) => say.locked({ file: "f/g", lock: "f/g.lock" }),
+  cannotAdd: (say) => say.cannotAdd({ file: "f/g", why: "EACCES" }),
   andMore: (say) => say.andMore({ names, more: 12 }),
 };
 const facts =
@@ -28,6 +31,11 @@ const said: readonly (readonly [string, inEnglish: string, inGerman: string])[] 
   ...keysOf(en.inTheWay).map(
     (key) => [key, en.inTheWay[key](inTheWay), de.inTheWay[key](inTheWay)] as const,
   ),
+  [
+    "added to a file of one bin",
+    en.added({ bin: null, product: null, fill: null, catch: null }),
+    de.added({ bin: null, product: null, fill: null, catch: null }),
+  ],
   ["no product", en.tooFewProducts(null), de.tooFewProducts(null)],
   ["own fault", en.ownFault, de.ownFault],
 ];

@@ -5,7 +5,7 @@ import type {
   Imported,
   SetAside,
 } from "../../data/import/result.ts";
-import { rowRanges } from "../../errors/issue-text.ts";
+import { rowRanges } from "../../errors/issue-groups.ts";
 import type { imported as templates } from "../en/imported.ts";
 
 /** What an import tells of itself. */

@@ -1,0 +1,32 @@
+import { dateOrders } from "../data/import/local-dates.ts";
+import type { ImportOptions } from "../data/import/result.ts";
+import { parseAmount, parseMore, parsePair, parseRows } from "./arguments.ts";
+import { asWritten, choice, type Flag, flag, type SettingFlag, sets, toggle } from "./flag.ts";
+
+/** Answers to what `import` asks. */
+export const answers: readonly SettingFlag<ImportOptions>[] = [
+  sets(flag("--map <header=column>", "importMap", parsePair), (map) => ({ map })),
+  sets(flag("--set <column=value>", "importSet", parsePair), (set) => ({ set })),
+  sets(choice("--dates <order>", "importDates", dateOrders), (dates) => ({ dates })),
+  sets(choice("--decimal <mark>", "importDecimal", ["comma", "point"]), (decimal) => ({ decimal })),
+  sets(flag("--fill-down <column>", "importFillDown", parseMore), (fillDown) => ({ fillDown })),
+  sets(flag("--aside <row>", "importAside", parseRows), (aside) => ({ aside })),
+  sets(flag("--sheet <name>", "importSheets", parseMore), (sheets) => ({ sheets })),
+];
+
+/** Where catches that are added belong. */
+export const adding: readonly (
+  | Flag<string>
+  | Flag<number>
+  | Flag<boolean>
+  | Flag<Readonly<Record<string, string>>>
+)[] = [
+  flag("--bin <name>", "addBin", asWritten),
+  flag("--product <name>", "addProduct", asWritten),
+  flag("--fill <n>", "addFill", parseAmount),
+  toggle("--new-fill", "addNewFill"),
+  flag("--turns <n>", "addTurns", parseAmount),
+  flag("--tare <n>", "addTare", asWritten),
+  flag("--set <column=value>", "addSet", parsePair),
+  toggle("--again", "addAgain"),
+];
