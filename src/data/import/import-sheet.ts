@@ -39,7 +39,11 @@ export function importSheet(
     const { words, rows } = grid.windows1252;
     for (const row of rows) notes.assume("windows-1252", { words }, row);
   }
-  const untold = answers.map.size === 0 && answers.set.size === 0 && answers.fillDown.size === 0;
+  const untold =
+    answers.options.decimal === undefined &&
+    answers.map.size === 0 &&
+    answers.set.size === 0 &&
+    answers.fillDown.size === 0;
   const asIs = untold && !answers.options.aside?.length ? asItStands(grid, notes) : null;
   return asIs ?? asOwnSheet(grid, answers, meaningOf, counted, notes);
 }
@@ -87,7 +91,7 @@ function asOwnSheet(
   const kept = sheetRows(grid, head, uses, all, notes);
   const cells = kept.map((row) => cleanCells(row, uses, answers, notes));
   const rows = numbered(cleanDates(cells, uses, answers, notes), counted, notes);
-  askColumns(rows, uses, notes);
+  askColumns(rows, uses, grid.sheet !== null, notes);
   const headerOf = headersOf(rows, uses);
   const tooWide = wide.map((row) =>
     tooManyCells(grid.place, row, head.headers.length, grid.separator ?? ","),
@@ -96,7 +100,10 @@ function asOwnSheet(
   if (blocking.length + tooWide.length > 0)
     return { ...nothing, problems: [...blocking, ...tooWide] };
   if (rows.length === 0) return { ...nothing, problems: [] };
-  return { ...nothing, ...checkedRows(grid, head, rows, headerOf) };
+  // What was told is written with a point by now.
+  const marked =
+    answers.options.decimal === undefined ? grid : { ...grid, decimalMark: "point" as const };
+  return { ...nothing, ...checkedRows(marked, head, rows, headerOf) };
 }
 
 /** The rows as the reader of catches finds them, with their figures pointed; or what it finds wrong, as the sheet calls it. */
@@ -166,12 +173,17 @@ function namesOfPlace({ sheet, source }: Grid, { map }: Answers) {
 }
 
 /** Asks for what every catch must have and no column has. */
-function askColumns(rows: readonly RowTexts[], uses: readonly Use[], notes: Notes): void {
+function askColumns(
+  rows: readonly RowTexts[],
+  uses: readonly Use[],
+  sheets: boolean,
+  notes: Notes,
+): void {
   if (rows.length === 0) return;
   const has = (name: string) => rows.some(({ texts }) => texts.has(name));
   const headers = uses.flatMap(({ kind, header }) => (kind === "own" ? header : []));
   const open = (name: string) =>
-    notes.ask({ problem: "column-open", facts: { name, headers } }, name, "");
+    notes.ask({ problem: "column-open", facts: { name, headers, sheets } }, name, "");
   const names = ["bin", "product", "fill"];
   if (names.some(has) || has("catch") || headers.length > 0)
     for (const name of names) if (!has(name)) open(name);

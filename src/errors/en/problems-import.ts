@@ -30,7 +30,7 @@ export const importProblems: Phrases<ImportProblems> = {
       f.headers.length === 0 ? "no column for it" : `no column for it among ${quoted(f.headers)}`,
     expected: (f) => `to know the ${f.name} of each catch`,
     remedy: (f) =>
-      `Answer with \`--map "Header=${f.name}"\`, or with \`--set ${f.name}=…\` where it is the same for all.`,
+      `Answer with \`--map "Header=${f.name}"\`, or with \`--set ${f.name}=…\` where it is the same for all${f.sheets ? `, or with \`--map sheet=${f.name}\` where the name of the sheet says it` : ""}.`,
   },
   "dates-two-ways": {
     expected: "to know whether the day or the month stands first",

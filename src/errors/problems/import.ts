@@ -8,8 +8,12 @@ export interface ImportProblems {
   /** Nothing says whether the container was weighed too; null: the unit is open as well. */
   readonly "weight-kind": { readonly header: string; readonly unit: string | null };
   readonly "mass-unit-open": { readonly header: string; readonly kind: string };
-  /** No header means this column; these have no meaning that is known. */
-  readonly "column-open": { readonly name: string; readonly headers: readonly string[] };
+  /** No header means this column; these have no meaning that is known. Where there are sheets, their names may. */
+  readonly "column-open": {
+    readonly name: string;
+    readonly headers: readonly string[];
+    readonly sheets: boolean;
+  };
   readonly "dates-two-ways": NoFacts;
   /** Written once, and blank in the rows below. */
   readonly "blank-below": { readonly name: string; readonly writtenRow: number };

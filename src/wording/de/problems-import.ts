@@ -33,7 +33,7 @@ export const importProblems: Phrases<ImportProblems> = {
         : `keine Spalte dafür unter ${quoted(f.headers)}`,
     expected: (f) => `zu wissen, was bei jeder Probe „${f.name}“ ist`,
     remedy: (f) =>
-      `Antworten Sie mit \`--map "Header=${f.name}"\`, oder mit \`--set ${f.name}=…\`, wenn es bei allen dasselbe ist.`,
+      `Antworten Sie mit \`--map "Header=${f.name}"\`, oder mit \`--set ${f.name}=…\`, wenn es bei allen dasselbe ist${f.sheets ? `, oder mit \`--map sheet=${f.name}\`, wenn der Name des Blattes es sagt` : ""}.`,
   },
   "dates-two-ways": {
     expected: "zu wissen, ob Tag oder Monat zuerst steht",

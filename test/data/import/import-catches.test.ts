@@ -1,0 +1,275 @@
+import { readFile } from "node:fs/promises";
+import { join } from "node:path";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { importCatches } from "../../../src/data/import/import-catches.ts";
+import type { ImportOptions } from "../../../src/data/import/result.ts";
+import { makeCatch } from "../../../src/data/make-catch.ts";
+import { readCatches } from "../../../src/data/read-catches.ts";
+import { catchesToCsv, rowsToCsv } from "../../../src/data/write-csv.ts";
+import { catchesMeant, ownSheets } from "../../tools/make-own-sheets.ts";
+
+const own = (...lines: readonly string[]) => [{ name: "heft.csv", text: lines.join("\n") }];
+const head = "Tank;Produkt;Füllung;Probe;Umdr.;Netto (kg)";
+
+/** Answers to all that is asked of a file. */
+const answers: Readonly<Record<string, ImportOptions>> = {
+  "abdrehbuch.xlsx": {},
+  "bins.xlsx": { map: { "Weight (lb)": "net_lb", sheet: "bin" }, dates: "dmy" },
+  "saatgut.txt": {},
+};
+
+describe.each(Object.keys(ownSheets))("the invented file %s", (name) => {
+  const source = async () => {
+    const bytes = await readFile(join(import.meta.dirname, "sheets", name));
+    return [{ name, bytes: new Uint8Array(bytes) }];
+  };
+
+  it("is read by nothing but answers to what is asked, to every catch that was meant", async () => {
+    const { log, asked } = await importCatches(await source(), answers[name]);
+    expect(asked).toEqual([]);
+    const read = log?.catches.map((row) => [row.bin, row.product, row.fill, row.catch, row.turns]);
+    expect(read).toEqual(catchesMeant[name]?.map((row) => row.slice(0, 5)));
+    log?.catches.forEach(({ netKg }, i) => {
+      expect(netKg).toBeCloseTo(catchesMeant[name]?.[i]?.[5] ?? Number.NaN, 9);
+    });
+  });
+
+  it("gives a clean file that is the same when it is imported again, with nothing assumed", async () => {
+    const first = await importCatches(await source(), answers[name]);
+    const text = rowsToCsv(first.catches);
+    const again = await importCatches([{ name: "clean.csv", text }]);
+    expect(rowsToCsv(again.catches)).toBe(text);
+    expect([again.assumed, again.asked, again.setAside]).toEqual([[], [], []]);
+  });
+});
+
+describe("the invented files", () => {
+  it("ask what could be read two ways, and have no log until it is answered", async () => {
+    const bytes = new Uint8Array(await readFile(join(import.meta.dirname, "sheets", "bins.xlsx")));
+    const { log, catches, asked } = await importCatches([{ name: "bins.xlsx", bytes }]);
+    expect([log, catches]).toEqual([null, []]);
+    expect(new Set(asked.map(({ problem }) => problem))).toEqual(
+      new Set(["weight-kind", "column-open", "dates-two-ways"]),
+    );
+  });
+
+  it("say once what was assumed, with rows, and set aside what is no catch", async () => {
+    const bytes = new Uint8Array(
+      await readFile(join(import.meta.dirname, "sheets", "abdrehbuch.xlsx")),
+    );
+    const { assumed, setAside, log } = await importCatches([{ name: "abdrehbuch.xlsx", bytes }]);
+    const facts = assumed.map(({ kind, facts }) => JSON.stringify([kind, facts]));
+    expect(new Set(facts).size).toBe(facts.length);
+    expect(assumed).toContainEqual(
+      expect.objectContaining({ kind: "filled-down", count: 3, rows: [7, 8, 11] }),
+    );
+    expect(setAside.map(({ row, why }) => `${row} ${why}`)).toEqual([
+      "1 title",
+      "2 title",
+      "9 mean",
+      "12 total",
+      "1 other-sheet",
+    ]);
+    expect(log?.missed).toMatchObject([{ fill: 1, catch: 3, reason: "verschüttet" }]);
+  });
+});
+
+const meant = fc.record({
+  bin: fc.constantFrom("1", "rear"),
+  fill: fc.integer({ min: 1, max: 3 }),
+  turns: fc.integer({ min: 5, max: 60 }),
+  netKg: fc.integer({ min: 100, max: 9_999 }).map((grams) => grams / 1000),
+  note: fc.constantFrom(null, "after rain", "a; b, c"),
+  takenAt: fc.constantFrom(null, "2026-04-12", "2026-04-12T07:30"),
+  meterRpm: fc.constantFrom(null, 30, 32.5),
+});
+
+const logs = fc
+  .array(meant, { minLength: 1, maxLength: 12 })
+  .map((rows) =>
+    rows.map((row, i) =>
+      makeCatch({ ...row, product: row.bin === "1" ? "oats" : "peas", catch: i + 1 }),
+    ),
+  );
+
+describe("a clean file", () => {
+  it("is itself when it is imported, and assumes nothing", async () => {
+    await fc.assert(
+      fc.asyncProperty(logs, async (catches) => {
+        const text = catchesToCsv(catches);
+        const source = { name: "catches.csv", text };
+        const imported = await importCatches([source]);
+        expect([imported.assumed, imported.asked, imported.setAside]).toEqual([[], [], []]);
+        const read = await readCatches(source);
+        expect(imported.log?.catches).toEqual(read.catches);
+        expect(rowsToCsv(imported.catches)).toBe(text);
+      }),
+      { numRuns: 60 },
+    );
+  });
+});
+
+describe("a sheet of somebody's own", () => {
+  const lines = [
+    "Tank;Produkt;Füllung;Umdr.;Netto (kg);Datum;Schlag",
+    "1;Hafer;1;20;6,30;12.4.2026;Nord",
+    ";;;20;6,35;;",
+    ";;2;40;12,60;13.4.2026;Süd",
+    "2;Erbsen;1;20;8,10;;",
+    ";Mittel;;;8,10;;",
+  ].map((line) => line.split(";"));
+
+  it("means the same whatever the order of its columns", async () => {
+    const usual = await importCatches(own(...lines.map((cells) => cells.join(";"))));
+    expect(usual.log?.catches).toHaveLength(4);
+    const orders = fc.shuffledSubarray([0, 1, 2, 3, 4, 5, 6], { minLength: 7 });
+    await fc.assert(
+      fc.asyncProperty(orders, async (order) => {
+        const shuffled = lines.map((cells) => order.map((i) => cells[i]).join(";"));
+        const { catches, asked } = await importCatches(own(...shuffled));
+        expect(asked).toEqual([]);
+        expect(rowsToCsv(catches)).toBe(rowsToCsv(usual.catches));
+      }),
+      { numRuns: 40 },
+    );
+  });
+
+  it("is asked for a fill where a new bin leaves it blank, and not given the old one", async () => {
+    const { log, asked } = await importCatches(
+      own(head, "1;Hafer;3;1;20;6,3", "2;Hafer;;1;20;6,4"),
+    );
+    expect(log).toBeNull();
+    expect(asked.map(({ row, column, problem }) => [row, column, problem])).toEqual([
+      [3, "Füllung", "value-missing"],
+    ]);
+  });
+
+  it("does not cost a catch for a date that cannot be read", async () => {
+    const { log, catches, assumed } = await importCatches(
+      own(`${head};Datum`, "1;Hafer;1;1;20;6,3;nach Ostern", "1;Hafer;1;2;20;6,4;31.02.2026"),
+    );
+    expect(log?.catches.map(({ takenAt }) => takenAt)).toEqual([null, null]);
+    expect(catches[0]).toMatchObject({ "Datum as written": "nach Ostern" });
+    expect(assumed.find(({ kind }) => kind === "dates-left-out")?.rows).toEqual([2, 3]);
+  });
+
+  it("never takes a figure for thousands or decimals by guess", async () => {
+    const rows = [head, "1;Hafer;1;1;20;6,300", "1;Hafer;1;2;20;6,400"];
+    // A leading digit before one mark and three digits may be thousands.
+    const open = await importCatches(own(...rows));
+    expect([open.log, open.asked[0]?.problem]).toEqual([null, "decimal-ambiguous"]);
+    const told = await importCatches(own(...rows), { decimal: "comma" });
+    expect(told.log?.catches.map(({ netKg }) => netKg)).toEqual([6.3, 6.4]);
+    const points = await importCatches(
+      own(head, "1;Hafer;1;1;20;1.234,5", "1;Hafer;1;2;20;1.234,6"),
+    );
+    expect(points.log?.catches[0]?.netKg).toBe(1234.5);
+  });
+
+  it("asks about turns that are written once, and takes an answer", async () => {
+    const rows = [head, "1;Hafer;1;1;20;6,3", "1;Hafer;1;2;;6,4"];
+    const { asked } = await importCatches(own(...rows));
+    expect(asked.map(({ problem, row }) => [problem, row])).toEqual([["blank-below", 3]]);
+    const told = await importCatches(own(...rows), { fillDown: ["turns"] });
+    expect(told.log?.catches.map(({ turns }) => turns)).toEqual([20, 20]);
+  });
+
+  it("reads the day from the one date that settles it, and asks where none does", async () => {
+    const dated = (...days: readonly string[]) =>
+      own(`${head};Datum`, ...days.map((day, i) => `1;Hafer;1;${i + 1};20;6,3;${day}`));
+    const settled = await importCatches(dated("03/04/2026", "25/04/2026"));
+    expect(settled.log?.catches.map(({ takenAt }) => takenAt)).toEqual([
+      "2026-04-03",
+      "2026-04-25",
+    ]);
+    const american = await importCatches(dated("03/04/2026", "04/25/2026"));
+    expect(american.log?.catches[0]?.takenAt).toBe("2026-03-04");
+    const both = await importCatches(dated("25/04/2026", "04/25/2026", "03/04/2026"));
+    expect(both.asked.map(({ row }) => row)).toEqual([4]);
+    expect(both.log?.catches.map(({ takenAt }) => takenAt?.slice(5) ?? null)).toEqual([
+      "04-25",
+      "04-25",
+      null,
+    ]);
+  });
+
+  it("finds a mean without a word by its figure, and a row that is told to be none", async () => {
+    const rows = [head, "1;Hafer;1;1;20;6,3", ";;;2;20;6,5", ";;;;;6,4"];
+    const { log, setAside } = await importCatches(own(...rows));
+    expect(log?.catches).toHaveLength(2);
+    expect(setAside).toMatchObject([{ row: 4, why: "mean" }]);
+    const told = await importCatches(own(...rows), { aside: [{ row: 3 }] });
+    expect(told.setAside).toContainEqual(expect.objectContaining({ row: 3, why: "told" }));
+  });
+
+  it("names file, row and column as it spells them, in every problem", async () => {
+    const { asked } = await importCatches(own("", "Heft", head, "1;Hafer;1;1;zwanzig;6,3"));
+    expect(asked.map(({ text }) => text)).toEqual([
+      'heft.csv, row 4, column Umdr.: found "zwanzig"; needed a number from 0.001 to 1000000, in turns. Write the figure alone, without unit, spaces or thousands separators, or delete the row.',
+    ]);
+  });
+
+  it("refuses a line that goes on behind its head, since a comma has cut a figure in two", async () => {
+    const { log, asked } = await importCatches([
+      { name: "a.csv", text: "tank,crop,fill,rep,revs,net kg\n1,oats,1,1,20,6,3" },
+    ]);
+    expect([log, asked.map(({ problem, row }) => [problem, row])]).toEqual([
+      null,
+      [["too-many-cells", 2]],
+    ]);
+  });
+
+  it("is refused with a typed error where it is no table at all, or an answer names no column", async () => {
+    const broken = { name: "a.xlsx", bytes: new Uint8Array([0x50, 0x4b, 3, 4, 9]) };
+    await expect(importCatches([broken])).rejects.toThrow("not a whole .xlsx workbook");
+    await expect(importCatches(own(head), { map: { Tank: "tonk" } })).rejects.toMatchObject({
+      name: "OptionError",
+      option: "map",
+    });
+    const strange = { name: "a.csv", bytes: new Uint8Array([0x62, 0x3b, 0x81, 0x0a]) };
+    await expect(importCatches([strange])).rejects.toThrow("UTF-8");
+  });
+
+  it("is never read with a figure that the file does not hold, whatever is in it", async () => {
+    const cell = fc.constantFrom(
+      "",
+      "1",
+      "Hafer",
+      "6,3",
+      "6.300",
+      "20 U",
+      "Mittel",
+      '"',
+      "12/04/26",
+      "-",
+      "x",
+    );
+    const rows = fc.array(fc.array(cell, { minLength: 6, maxLength: 6 }), { maxLength: 6 });
+    await fc.assert(
+      fc.asyncProperty(rows, async (cells) => {
+        const text = cells.map((row) => row.map((one) => (one === '"' ? '""""' : one)).join(";"));
+        const { log, asked } = await importCatches(own(head, ...text));
+        if (log === null) expect(asked.length).toBeGreaterThan(0);
+        else for (const { netKg } of log.catches) expect([6.3, 1]).toContain(netKg);
+      }),
+      { numRuns: 150 },
+    );
+  });
+});
+
+describe("several files", () => {
+  it("are one table, and what is wrong between them is told where it lies", async () => {
+    const csv = (name: string, ...rows: readonly string[]) => ({
+      name,
+      text: [head, ...rows].join("\n"),
+    });
+    const { log, asked } = await importCatches([
+      csv("a.csv", "1;Hafer;1;1;20;6,3"),
+      csv("b.csv", "", "1;Hafer;1;1;20;6,4"),
+    ]);
+    expect(log).toBeNull();
+    expect(asked[0]?.text).toContain("b.csv, row 3, column Probe: found catch 1 of bin 1");
+    expect(asked[0]?.text).toContain("first in a.csv, row 2");
+  });
+});
