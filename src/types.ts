@@ -5,6 +5,15 @@ export type { ComparisonChoices } from "./analysis/options.ts";
 export type { ProductAnswers } from "./analysis/products.ts";
 export type { ScaleDivision } from "./analysis/scale-division.ts";
 export type { ApparentDivision } from "./data/apparent-division.ts";
+export type { DateOrder } from "./data/import/local-dates.ts";
+export type {
+  AsideReason,
+  Assumed,
+  AssumedFacts,
+  AssumedKind,
+  AssumedOf,
+  SetAside,
+} from "./data/import/result.ts";
 export type { SetupSource } from "./data/read-setup.ts";
 export type { BinSetup, SeedSetup, TargetRate } from "./data/setup/bin.ts";
 export type { DriveSetup, GroundWheelSetup, MotorSetup } from "./data/setup/drive.ts";
@@ -20,7 +29,7 @@ export type {
 export type { AnsweredSetup } from "./data/setup/schema.ts";
 export type { Measured, Span } from "./data/setup/values.ts";
 export type { Cell } from "./data/table.ts";
-export type { WrittenWeights } from "./data/types.ts";
+export type { MissedCatch, WrittenWeights } from "./data/types.ts";
 export type { IssueOf, RowKind } from "./errors/data-issue.ts";
 export type { NoFacts } from "./errors/problems/facts.ts";
 export type { FileProblems } from "./errors/problems/file.ts";

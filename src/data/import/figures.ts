@@ -29,6 +29,7 @@ export function figureIn(text: string): CellFigure | null {
   const unit = unitText === undefined ? null : unitIn(unitText);
   if (unitText !== undefined && unit === null) return null;
   const group = grouped.find(({ form }) => form.test(number));
+  if (group === undefined && /[.,].*[.,]/.test(number)) return null;
   return {
     number: group === undefined ? number : number.replace(group.mark, ""),
     unit,

@@ -36,7 +36,8 @@ export function readLocalDate(text: string, order: DateOrder | null): DateRead {
   const [date] = dates;
   if (date === undefined) return { is: "no-date" };
   if (dates.length > 1) return { is: "two-ways" };
-  return { is: "date", date: date + time, iso: false };
+  const whole = readDate(date + time);
+  return whole === null ? { is: "no-date" } : { is: "date", date: whole, iso: false };
 }
 
 /** Which order the dates of a column have among themselves; null when none settles it, or two disagree. */
@@ -83,7 +84,9 @@ function partsOf(text: string): { readonly day: string; readonly time: string | 
     /^(?<day>.*?\d)(?:,? |T)(?<time>\d{1,2}[:.]\d\d(?:[:.]\d\d)?)(?: ?(?<after>\p{L}[\p{L}']*))?$/u.exec(
       whole,
     )?.groups;
-  const day = (match?.day ?? whole).replace(weekday, "");
+  const day = (match?.day ?? whole).replace(weekday, (word) =>
+    monthOf.has(bare(word)) ? word : "",
+  );
   if (match === undefined) return { day, time: "" };
   if (match.after !== undefined && !oClock.has(bare(match.after))) return { day, time: null };
   return { day, time: timeOf(match.time ?? "") };

@@ -91,7 +91,7 @@ export const usage: typeof english = {
     addColumn: (name) => `Die Datei hat keine Spalte ${name}.`,
     addAgain: (catches) =>
       `Diese ${catches} Proben sind schon die neuesten ihrer Füllung. Nichts wurde angefügt; --again fügt sie noch einmal an.`,
-    pair: "Nötig sind zwei Namen mit „=“ dazwischen, etwa „Umdr=turns“.",
+    pair: "Nötig sind zwei Namen mit „=“ dazwischen, etwa „Gewicht=net_kg“.",
     row: "Nötig ist die Nummer einer Zeile, etwa 12, oder mit ihrem Blatt „April:12“.",
     catch: "Nötig sind Tank, Füllung und Probe, etwa „rear:4:2“.",
   },
