@@ -28,6 +28,17 @@ const ownProblems = (language: keyof typeof languages): Plugin => ({
   },
 });
 
+/** Nothing is imported at the drill, so nothing is asked of a sheet there. */
+const nothingImported: Plugin = {
+  name: "no questions of imports",
+  setup: ({ onLoad }) => {
+    onLoad({ filter: /\/problems-import\.ts$/ }, () => ({
+      contents: "export const importProblems = {};",
+      loader: "ts",
+    }));
+  },
+};
+
 export interface BundledPage {
   readonly code: string;
   readonly metafile: Metafile;
@@ -53,7 +64,7 @@ start({ ${topics} });`,
     target: "es2022",
     // Notices are gathered from the packages themselves; few carry them in their code.
     legalComments: "none",
-    plugins: [ownProblems(language)],
+    plugins: [ownProblems(language), nothingImported],
     charset: "utf8",
     write: false,
     metafile: true,
