@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import { gzipSync } from "node:zlib";
 import { beforeAll, describe, expect, it } from "vitest";
 import { pageFile } from "../../src/page/page-file.ts";
@@ -41,6 +42,20 @@ describe.each(["en", "de"])("the page in the language %s", (language) => {
       `  page, ${language}: ${pageIn(language).length} bytes, ${byteLength} compressed, at most 150000\n`,
     );
     expect(byteLength).toBeLessThanOrEqual(150_000);
+  });
+
+  it("has no sentences about products compared, and nothing that could ask for one", () => {
+    const facts = readFileSync("src/results/caution-facts/products.ts", "utf8");
+    const codes = [...facts.matchAll(/readonly "([a-z-]+)"/g)].map(([, code]) => code);
+    const files = filesOf(language).filter((file) => file.startsWith("src/"));
+    const asking = files.filter((file) => {
+      const source = readFileSync(file, "utf8");
+      return codes.some((code) => source.includes(`caution("${code}"`));
+    });
+    expect(codes.length).toBeGreaterThan(10);
+    expect(asking).toEqual([]);
+    const ofProducts = { en: "intervals are wide on purpose", de: "sind mit Absicht weit" };
+    expect(bundled(language).code.includes(ofProducts[language as "en" | "de"])).toBe(false);
   });
 
   it("carries no schema library, no charts, no workbooks and no data frames", () => {

@@ -28,6 +28,19 @@ const ownProblems = (language: keyof typeof languages): Plugin => ({
   },
 });
 
+/** The page compares no products, so it need not speak of findings about them. */
+const withoutProducts: Plugin = {
+  name: "no words about products compared",
+  setup: ({ onLoad }) => {
+    onLoad({ filter: /wording\/(en|de)\/cautions-products\.ts$/ }, () => ({
+      contents: "export const cautionsProducts = {};",
+    }));
+    onLoad({ filter: /sayings\/cautions-products\.ts$/ }, () => ({
+      contents: "export const cautionsProductsSayings = () => ({});",
+    }));
+  },
+};
+
 export interface BundledPage {
   readonly code: string;
   readonly metafile: Metafile;
@@ -53,7 +66,7 @@ start({ ${topics} });`,
     target: "es2022",
     // Notices are gathered from the packages themselves; few carry them in their code.
     legalComments: "none",
-    plugins: [ownProblems(language)],
+    plugins: [ownProblems(language), withoutProducts],
     charset: "utf8",
     write: false,
     metafile: true,
