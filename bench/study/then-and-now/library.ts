@@ -14,10 +14,7 @@ export interface Library {
     meters: readonly object[],
   ) => { readonly verdict: string };
   readonly delivery: (meter: object, options: object) => { readonly estimate: present.Estimate };
-  readonly acrossFills: (
-    meter: object,
-    options: object,
-  ) => { readonly nextFill: present.Estimate };
+  readonly acrossFills: (meter: object, options: object) => { readonly nextFill: present.Estimate };
 }
 
 interface Fitted {
