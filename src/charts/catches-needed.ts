@@ -1,8 +1,9 @@
 import type { CatchesNeeded } from "../questions/catches-needed.ts";
 import type { Cost } from "../questions/cost.ts";
 import type { Words } from "../wording/words.ts";
+import { catchesCostLayers, totalsOf } from "./catches-cost.ts";
 import type { ChartSpec } from "./chart-spec.ts";
-import { cheapestKey, cheapestLayer } from "./cheapest.ts";
+import { cheapestKey } from "./cheapest.ts";
 import { hints } from "./hints.ts";
 import { type KeyEntry, keyed, keyLayer, uprightShape } from "./key.ts";
 import { baseSpec, chartStyles, stackedSpec } from "./theme.ts";
@@ -51,7 +52,7 @@ export function catchesNeededChart(
   return stackedSpec(about, [
     // One key for both views.
     curve(cost.cheapest === null ? [] : cheapestKey(words)),
-    { height: heights.cost, layer: costLayers(totals, cost, words, x) },
+    { height: heights.cost, layer: catchesCostLayers(totals, cost, words, x) },
   ]);
 }
 
@@ -206,56 +207,6 @@ interface Layer {
   readonly data: { readonly values: readonly object[] };
   readonly mark: object;
   readonly encoding: object;
-}
-
-interface Total {
-  readonly catches: number;
-  readonly total: number;
-  readonly label: string;
-}
-
-function totalsOf(cost: Cost, words: Words, most: number): readonly Total[] {
-  const perArea = words.format.convert(1, "area", 1);
-  return cost.points.flatMap(({ catches, totalPerHectare }) =>
-    totalPerHectare === null || catches > most
-      ? []
-      : [
-          {
-            catches,
-            total: totalPerHectare / perArea,
-            label: words.cost.perArea(totalPerHectare, cost),
-          },
-        ],
-  );
-}
-
-function costLayers(
-  totals: readonly Total[],
-  cost: Cost,
-  words: Words,
-  x: object,
-): readonly object[] {
-  const say = words.cost.chart;
-  const y = {
-    field: "total",
-    type: "quantitative",
-    title: say.cost(cost),
-    scale: { zero: true },
-  };
-  const least = totals.filter(({ catches }) => catches === cost.cheapest?.catches);
-  const said = hints([
-    { field: "catches", title: say.catches },
-    { field: "label", title: say.cost(cost) },
-  ]);
-  return [
-    line(totals, "estimate", x, y),
-    {
-      data: { values: totals },
-      mark: { type: "point", style: "observation" },
-      encoding: { x, y, ...said },
-    },
-    ...(least.length > 0 ? [cheapestLayer(least, x, y)] : []),
-  ];
 }
 
 function line(values: readonly object[], style: string, x: object, y: object): Layer {

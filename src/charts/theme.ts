@@ -167,7 +167,7 @@ export const chartConfig: ChartSpec = {
     rowPadding: 4,
     offset: 12,
     // From the left edge of the drawing, not of the plot, which long names of rows push to the right.
-    layout: { top: { anchor: "start", frame: "bounds" } },
+    layout: { expr: "{top: {anchor: 'start', frame: 'bounds'}}" },
   },
   text: { font, fontSize: 12.5, color: color.ink },
   range: { category: lightSeries },

@@ -1,8 +1,8 @@
+import type { charts } from "../en/charts.ts";
 import type { Format } from "../format.ts";
-import type { Language } from "../words.ts";
 
 /** The keys of the charts, with every figure made words. */
-export function chartsSayings(format: Format, say: Language["charts"]) {
+export function chartsSayings(format: Format, say: typeof charts) {
   const whole = (said: (share: string) => string) => (share: number) =>
     said(format.percent(share, 0));
   const around = (said: (share: string) => string) => (share: number) =>
