@@ -88,6 +88,19 @@ export function parseCatchKey(
   return [...earlier, { bin: match[1], fill: Number(match[2]), catch: Number(match[3]) }];
 }
 
+/** What a chart can be drawn as, beside its specification. */
+export const chartFormats = ["svg", "png"] as const;
+export type ChartFormat = (typeof chartFormats)[number];
+
+/** "svg,png" → each format once. */
+export function parseChartFormats(text: string, say: Needed): readonly ChartFormat[] {
+  const asked = text.split(",").map((one) => one.trim().toLowerCase());
+  const known = chartFormats.filter((format) => asked.includes(format));
+  if (known.length < new Set(asked).size)
+    throw new InvalidArgumentError(say.someOf(chartFormats.join(", ")));
+  return known;
+}
+
 /** From the least grave. */
 export const severities: readonly Severity[] = ["note", "doubt", "serious"];
 

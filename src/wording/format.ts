@@ -66,6 +66,8 @@ const noBreak = "\u00a0";
 const minus = "\u2212";
 const significantWithoutError = 4;
 /** Below this a p-value is only said to be below it. */
+/** What is left of a difference of equal numbers. */
+const dust = 1e-12;
 const smallestP = 0.001;
 
 export function formatFor(language: string, units: UnitSystem, words: FormatWords): Format {
@@ -133,7 +135,8 @@ export function formatFor(language: string, units: UnitSystem, words: FormatWord
       const size = percent(Math.abs(fraction), digits);
       return isNothing(size) ? size : `${fraction < 0 ? minus : "+"}${size}`;
     },
-    plain: (value, significant = 3) => written(value, { maximumSignificantDigits: significant }),
+    plain: (value, significant = 3) =>
+      written(Math.abs(value) < dust ? 0 : value, { maximumSignificantDigits: significant }),
     count: (value) => written(value, {}),
     pValue: (p) =>
       p < smallestP ? `p${narrowSpace}${smallP}` : `p${narrowSpace}=${narrowSpace}${pNumber(p)}`,

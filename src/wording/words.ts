@@ -4,6 +4,7 @@ import type { FrameWords } from "./frame.ts";
 import { acrossFillsSayings } from "./sayings/across-fills.ts";
 import { catchesNeededSayings } from "./sayings/catches-needed.ts";
 import { cautionsSayings } from "./sayings/cautions.ts";
+import { chartsSayings } from "./sayings/charts.ts";
 import { costSayings } from "./sayings/cost.ts";
 import { decisionSayings } from "./sayings/decision.ts";
 import { deliverySayings } from "./sayings/delivery.ts";
@@ -71,6 +72,7 @@ function everyTopic(say: Language, units: UnitSystem) {
     ...page,
     frame,
     report: reportSayings(format, say.report, say.decision.who),
+    charts: chartsSayings(format, say.charts),
     outliers: outliersSayings(format, say.outliers),
     drift: driftSayings(format, say.drift),
     acrossFills: acrossFillsSayings(format, say.acrossFills),

@@ -54,6 +54,7 @@ describe("the named styles", () => {
     ["observation", "point", `fill="${lightPalette.point}"`],
     ["flagged", "point", `stroke="${lightPalette.flagged}"`],
     ["earlier", "point", `stroke="${lightPalette.earlier}"`],
+    ["interval", "rule", `stroke="${lightPalette.earlier}"`],
     ["reference", "rule", `stroke="${lightPalette.reference}"`],
     ["reference-label", "text", `fill="${lightPalette.reference}"`],
     ["remark", "text", `fill="${lightPalette.muted}"`],
@@ -63,7 +64,7 @@ describe("the named styles", () => {
   });
 
   test("are all tried above", () => {
-    expect(Object.keys(chartConfig.style ?? {})).toHaveLength(10);
+    expect(Object.keys(chartConfig.style ?? {})).toHaveLength(11);
   });
 
   test("tell a doubted point from a good one by shape as well", async () => {

@@ -1,6 +1,8 @@
 import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
+import { chartPng } from "../../src/cli/chart-png.ts";
+import { manifestName, sha256Of } from "../../src/cli/manifest.ts";
 import { command, demo, filesIn, fileWith, inFolder, processOf } from "../support/command.ts";
 
 const season = ["report", demo("season/catches.csv"), "--setup", demo("season/setup.json")];
@@ -16,6 +18,47 @@ describe("evencatch report", () => {
       expect(files).toEqual(expect.arrayContaining(["report.html", "report.json", "report.md"]));
       expect(files.filter((name) => name.endsWith(".vl.json")).length).toBeGreaterThanOrEqual(12);
     });
+  });
+
+  it.each(["short", "full"])(
+    "draws every chart of the %s edition beside its specification",
+    async (edition) => {
+      await inFolder(async (folder) => {
+        const flags = ["--out", folder, "--edition", edition, "--language", "de"];
+        const morning = ["report", demo("first-morning/catches.csv"), ...flags];
+        expect((await command(...morning, "--charts", "svg,png")).code).toBe(0);
+        const files = await filesIn(folder);
+        const ending = (suffix: string) =>
+          files
+            .filter((name) => name.endsWith(suffix))
+            .map((name) => name.slice(0, -suffix.length));
+        const drawn = ending(".vl.json");
+        expect(drawn.length).toBeGreaterThan(1);
+        expect(ending(".svg")).toEqual(drawn);
+        expect(ending(".png")).toEqual(drawn);
+        const written = JSON.parse(await readFile(join(folder, manifestName), "utf8")).files;
+        for (const name of drawn) {
+          const svg = await readFile(join(folder, `${name}.svg`), "utf8");
+          expect(svg).toMatch(/^<svg xmlns=.*font-weight="600"[^>]*>[^<]*Tank .*<\/svg>\n$/s);
+          const png = await readFile(join(folder, `${name}.png`));
+          expect(png.subarray(1, 4).toString("latin1")).toBe("PNG");
+          expect(written[`${name}.png`].sha256).toBe(sha256Of(png));
+        }
+
+        expect((await command(...morning, "--charts", "svg")).code).toBe(0);
+        const left = await filesIn(folder);
+        expect(left.some((name) => name.endsWith(".svg"))).toBe(true);
+        expect(left.filter((name) => name.endsWith(".png"))).toEqual([]);
+      });
+    },
+  );
+
+  it("draws letters: a picture with words differs from the same without", async () => {
+    const picture = (inside: string) =>
+      chartPng(`<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 90 40">${inside}</svg>`);
+    const word = '<text x="5" y="20" font-family="system-ui, sans-serif">ä kg</text>';
+    expect(Buffer.from(await picture(word)).equals(await picture(""))).toBe(false);
+    expect(Buffer.from(await picture(word)).equals(await picture(word))).toBe(true);
   });
 
   it("prints the whole analysis as JSON when asked, the same as report.json", async () => {

@@ -74,7 +74,7 @@ export const delivery: typeof english = {
     perTurnTitle: (f) => `Austrag je Umdrehung jeder Probe, Tank ${f.bin}, Füllung ${f.fill}`,
     turns: "Umdrehungen des Dosierers",
     mass: (unit) => `Nettomasse (${unit})`,
-    perTurn: (unit) => `Austrag je Umdrehung (${unit})`,
+    perTurn: (unit) => `Austrag (${unit})`,
   },
   chartDescription: (f) =>
     `${catches(f.catches)}: Nettomasse gegen Umdrehungen des Dosierers, mit der Geraden durch null bei ${f.value}${bands(f)}.`,

@@ -4,6 +4,7 @@ import type { FormatWords } from "../format.ts";
 export { acrossFills } from "./across-fills.ts";
 export { catchesNeeded } from "./catches-needed.ts";
 export * as cautions from "./cautions.ts";
+export { charts } from "./charts.ts";
 export { command } from "./command.ts";
 export { cost } from "./cost.ts";
 export { decision } from "./decision.ts";

@@ -93,6 +93,7 @@ Antworten gehen auf die Standardausgabe, alles andere auf die Standardfehlerausg
   pageFile: "Datei, in die die Seite geschrieben wird",
   replace:
     "auch Dateien überschreiben, die nicht von evencatch sind oder seither geändert wurden; nie solche, die gelesen werden",
+  charts: "jedes Diagramm neben seiner Beschreibung auch als Bild schreiben: svg, png oder svg,png",
   tables: "auch einfache Tabellen schreiben: CSV, JSON, Markdown und LaTeX",
   edition: "wie viel der Bericht zeigt: was die Hand braucht oder alles",
   interactive: "Diagramme, die auf den Mauszeiger antworten (größere HTML-Datei)",

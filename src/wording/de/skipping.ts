@@ -85,10 +85,7 @@ export const skipping: typeof english = {
   chart: {
     title: (f) => `Mengenfehler der nächsten Füllung, wenn nicht abgedreht wird, Tank ${f.bin}`,
     error: "Mengenfehler (%; über null: mehr als gewollt)",
-    today: "diese Füllung, nach ihren Proben",
-    intended: "wie gewollt",
   },
   chartDescription: (f) =>
     `Dichte des Mengenfehlers, wenn der Antrieb belassen wird bei ${f.leftAt}. Chance auf mehr als ${f.chances}.`,
-  chartTolerance: (tolerance) => `Toleranz ${tolerance}`,
 };

@@ -27,6 +27,7 @@ export const usage: typeof english = {
     column: "Spalte",
     dir: "Ordner",
     file: "Datei",
+    formats: "Formate",
     "kg/m³": "kg/m³",
     length: "Länge",
     law: "Art",
@@ -55,6 +56,7 @@ export const usage: typeof english = {
   },
   needed: {
     choice: (choices) => `Möglich sind ${choices}.`,
+    someOf: (choices) => `Möglich sind ${choices}, auch mehrere mit Komma dazwischen.`,
     twoReadings: (f) =>
       `Das lässt sich auf zwei Arten lesen: Schreiben Sie ${f.decimal} oder ${f.thousands}.`,
     percent: "Nötig ist ein Wert über 0 % und unter 100 %, etwa „3%“.",

@@ -157,8 +157,6 @@ export const catchesNeeded = {
   chart: {
     catches: "Catches of the fill",
     halfWidth: "Known within ± (%)",
-    tolerance: "tolerance",
-    pays: "another no longer pays",
     planned: "expected",
     "earlier fills": "earlier fills alone",
     made: "so far",
@@ -167,5 +165,4 @@ export const catchesNeeded = {
     `What each catch buys${f.bin === null ? "" : `, bin ${f.bin}`}${f.fill === null ? "" : `, fill ${f.fill}`}`,
   chartDescription: (f: Facts<"level" | "chance" | "tolerance" | "halfWidths">) =>
     `Half-width of the ${f.level} interval for the fill's delivery against its number of catches, expected and not exceeded with a chance of ${f.chance}, with the tolerance of ${f.tolerance}. ${f.halfWidths}.`,
-  chartAssured: (chance: string) => `with a chance of ${chance}`,
 };

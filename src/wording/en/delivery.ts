@@ -82,7 +82,7 @@ export const delivery = {
     perTurnTitle: (f: OfFill) => `What each catch delivered per turn, bin ${f.bin}, fill ${f.fill}`,
     turns: "Meter turns",
     mass: (unit: string) => `Net mass (${unit})`,
-    perTurn: (unit: string) => `Delivery per turn (${unit})`,
+    perTurn: (unit: string) => `Delivery (${unit})`,
   },
   chartDescription: (f: Drawn) =>
     `${catches(f.catches)}: net mass against meter turns, with the line through zero at ${f.value}${bands(f)}.`,

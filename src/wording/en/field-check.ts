@@ -57,6 +57,7 @@ export const fieldCheck = {
     "This is what the moving field does; it is no part of catch scatter, and more catches do not change it.",
   chart: {
     check: "Field check",
+    kind: "What it is",
     rate: (unit: string) => `Rate (${unit})`,
     kinds: {
       field: "found in the field",

@@ -86,6 +86,7 @@ Answers go to standard output, everything else to standard error.`,
   pageFile: "file to write the page into",
   replace:
     "also write over files that are not evencatch's or were changed since; never over files it reads",
+  charts: "draw every chart beside its specification too: svg, png or svg,png",
   tables: "write tidy tables too: CSV, JSON, Markdown and LaTeX",
   edition: "how much the report shows: what a hand needs, or all of it",
   interactive: "charts that answer the pointer (a larger HTML file)",

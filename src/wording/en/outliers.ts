@@ -95,8 +95,9 @@ export const outliers = {
     `catch ${f.catch} (row ${f.row}: ${f.reason})`,
   chart: {
     fill: "Fill",
-    statistic: "Standard errors from the others",
-    delivery: (unit: string) => `Delivery per turn (${unit})`,
+    statistic: "Standard errors away",
+    delivery: (unit: string) => `Delivery (${unit})`,
+    catches: "Rests on",
     all: "all catches",
     without: (one: number) => `without catch ${one}`,
   },

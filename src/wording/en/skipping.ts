@@ -92,10 +92,7 @@ export const skipping = {
   chart: {
     title: (f: Facts<"bin">) => `Rate error at the next fill when skipped, bin ${f.bin}`,
     error: "Rate error (%; above zero: heavier than intended)",
-    today: "this fill, by its catches",
-    intended: "as intended",
   },
   chartDescription: (f: Facts<"leftAt" | "chances">) =>
     `Density of the rate error when the drive is left at ${f.leftAt}. Chance beyond ${f.chances}.`,
-  chartTolerance: (tolerance: string) => `tolerance ${tolerance}`,
 };

@@ -33,6 +33,7 @@ export const usage = {
     column: "column",
     dir: "dir",
     file: "file",
+    formats: "formats",
     "kg/m³": "kg/m³",
     length: "length",
     law: "law",
@@ -67,6 +68,8 @@ export const usage = {
   },
   needed: {
     choice: (choices: string) => `Allowed choices are ${choices}.`,
+    /** Of these one, or more with a comma between. */
+    someOf: (choices: string) => `It must be one or more of ${choices}, with a comma between.`,
     twoReadings: (f: { readonly decimal: string; readonly thousands: string }) =>
       `It can be read in two ways: write ${f.decimal} or ${f.thousands}.`,
     percent: 'It must be above 0 % and below 100 %, such as "3%".',

@@ -105,7 +105,6 @@ export function skippingSayings(format: Format, say: typeof templates) {
             )
             .join("; "),
         }),
-      tolerance: (tolerance: number) => say.chartTolerance(plusMinus(tolerance)),
     },
   };
 }
