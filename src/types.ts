@@ -48,6 +48,7 @@ export type {
   TrendingFills,
 } from "./model/history-findings.ts";
 export type { Plan } from "./model/known-width.ts";
+export type { ChanceOutsideLaw, LawfulRates } from "./model/lawful-rates.ts";
 export type {
   AssumedSpreads,
   Borrow,
@@ -57,6 +58,7 @@ export type {
 } from "./model/lenders.ts";
 export type { ChosenScatter, MeterScatter } from "./model/lent-scatter.ts";
 export type { Fill, Meter } from "./model/meters.ts";
+export type { MissingForMass } from "./model/rate-as-mass.ts";
 export type {
   AssumedSetting,
   AssumedValue,
@@ -169,6 +171,7 @@ export type {
 } from "./questions/repeatability/scatter.ts";
 export type { SettingChoices, SettingOptions } from "./questions/setting/options.ts";
 export type {
+  LawfulSetting,
   MeterSpeedNeeded,
   MissingForSetting,
   NearestSteps,
@@ -179,10 +182,13 @@ export type {
 export type { SkippingChoices, SkippingOptions } from "./questions/skipping/options.ts";
 export type {
   BetweenCalibrations,
+  BoundedChance,
   ChanceOfError,
   CommonPractice,
   DensityPoint,
   ExpectedError,
+  LawfulAim,
+  LawfulWhenSkipped,
   RiskPoint,
   ShareOfFills,
 } from "./questions/skipping/result.ts";

@@ -1,8 +1,10 @@
 import { type BinSetup, binSetup, type FieldCheckSetup, type Setup } from "../data/setup.ts";
 import type { MassUnit } from "../data/types.ts";
 import { fillPricesOf } from "../model/fill-prices.ts";
+import { isLawSet, lawfulRates } from "../model/lawful-rates.ts";
 import type { Meter } from "../model/meters.ts";
 import { type ModelChoices, modelOptionsOf } from "../model/model.ts";
+import { rateAsMass } from "../model/rate-as-mass.ts";
 import type { AssumedValue } from "../model/rate-error.ts";
 import {
   type CatchesNeededOptions,
@@ -13,7 +15,7 @@ import { fieldCheckOptions } from "../questions/field-check/options.ts";
 import { outletsOptions } from "../questions/outlets/options.ts";
 import { outliersOptions } from "../questions/outliers/options.ts";
 import { settingOptions } from "../questions/setting/options.ts";
-import { skippingOptions } from "../questions/skipping/options.ts";
+import { type LawfulAim, skippingOptions } from "../questions/skipping/options.ts";
 import { uncertaintyBudgetOptions } from "../questions/uncertainty-budget/options.ts";
 import { defaults } from "../results/defaults.ts";
 import { known, resolve, type ToleranceFrom } from "../results/options.ts";
@@ -65,11 +67,13 @@ export function questionOptions(ground: Ground, meter: Pick<Meter, "bin" | "prod
       ...drive,
       ...known({
         target: entry?.targetRate,
+        lowestRate: entry?.lowestRate,
+        highestRate: entry?.highestRate,
         seed: entry?.seed,
         speedKmPerH: setup?.cart.speedKmPerH,
       }),
     }),
-    skipping: skippingOptions(plain, assumed),
+    skipping: skippingOptions(plain, { ...assumed, ...known({ lawful: lawfulAim(entry) }) }),
     speedLinearity: plain,
     uncertaintyBudget: uncertaintyBudgetOptions(plain, {
       ...drive,
@@ -98,6 +102,7 @@ export function planningOptions(
       heaviestCatchKg: setup?.scale.capacityKg,
       prices: fillPricesOf(resolve(priceRules, pricesGiven(setup, entry))),
       assumed: assumedValue(entry),
+      lawfulRates: entry !== null && isLawSet(entry) ? "given" : null,
     }),
     ...options.planning,
   });
@@ -137,6 +142,14 @@ function assumedValue(entry: BinSetup | null): AssumedValue | null {
   if (source !== "book value") return { source };
   const book = entry?.bookValueKgPerTurn;
   return book == null ? null : { source, kgPerTurn: book.value };
+}
+
+/** What label or law sets, beside the target as mass; null: nothing. */
+function lawfulAim(entry: BinSetup | null): LawfulAim | null {
+  const byLaw = entry === null ? null : lawfulRates(entry, entry.seed);
+  if (entry === null || byLaw === null) return null;
+  const target = entry.targetRate === null ? null : rateAsMass(entry.targetRate, entry.seed).rate;
+  return { ...byLaw.rates, targetKgPerHa: target?.value ?? null };
 }
 
 function targetMass(entry: BinSetup | null): number | null {

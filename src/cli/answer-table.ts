@@ -37,10 +37,10 @@ export function answerTable(analysis: Analysis, words: Words): string {
 
 /** What to do at one bin, how sure that is, by itself and with what others lend, and why: the lines `report` and `enough` print alike. */
 export function decisionText(answers: MeterAnswers, analysis: Analysis, words: Words): string {
-  const { action, sure, why } = decisionLines(answers, analysis, words);
+  const { action, sure, why, doNotSkip } = decisionLines(answers, analysis, words);
   const who = words.decision.who(answers.bin, answers.product, answers.delivery.fill);
-  const lines = [sure, words.delivery.twoLines(answers.delivery)].filter((line) => line !== null);
-  return [`${who}: ${action}`, ...lines, ...why].join("\n  ");
+  const lines = [sure, words.delivery.twoLines(answers.delivery), ...why, doNotSkip];
+  return [`${who}: ${action}`, ...lines.filter((line) => line !== null)].join("\n  ");
 }
 
 /** What everything rests on beside the catches: the tolerance, and the scale's division where nobody stated it. */

@@ -1,7 +1,7 @@
 import type { BinSetup } from "./setup/bin.ts";
 import type { Setup } from "./setup/schema.ts";
 
-export type { BinSetup, SeedSetup, TargetRate } from "./setup/bin.ts";
+export { amountOf, type BinSetup, type SeedSetup, type TargetRate } from "./setup/bin.ts";
 export type { DriveSetup } from "./setup/drive.ts";
 export type { FieldCheckSetup } from "./setup/field-check.ts";
 export type { MoneyResponse } from "./setup/money.ts";

@@ -11,6 +11,7 @@ import { deliverySayings } from "./sayings/delivery.ts";
 import { driftSayings } from "./sayings/drift.ts";
 import { explainingVariablesSayings } from "./sayings/explaining-variables.ts";
 import { fieldCheckSayings } from "./sayings/field-check.ts";
+import { lawfulSayings } from "./sayings/lawful.ts";
 import { outletsSayings } from "./sayings/outlets.ts";
 import { outliersSayings } from "./sayings/outliers.ts";
 import { pageSayings } from "./sayings/page.ts";
@@ -37,6 +38,7 @@ export const pageTopics = [
   "decision",
   "delivery",
   "setting",
+  "lawful",
   "catchesNeeded",
   "cost",
   "problems",
@@ -55,6 +57,7 @@ export function pageWordsIn(say: PageLanguage, units: UnitSystem) {
     decision: decisionSayings(format, say.decision),
     delivery: deliverySayings(format, say.delivery),
     setting: settingSayings(format, say.setting),
+    lawful: lawfulSayings(format, say.lawful),
     catchesNeeded: catchesNeededSayings(format, say.catchesNeeded),
     cost: costSayings(format, say.cost),
     problems: problemsSayings(say.problems),

@@ -181,6 +181,17 @@ const setups = {
   "setup-no-step": [setup({ bins: [{ bin: "rear", drive: { kind: "ground-wheel", steps: [] } }] })],
   "setup-step-names": [setup({ bins: [{ bin: "rear", drive }] })],
   "setup-bin-twice": [setup({ bins: [{ bin: "rear" }, { bin: "rear" }] })],
+  "setup-rates-reversed": [
+    setup({
+      bins: [
+        {
+          bin: "rear",
+          lowest_rate: { value: 140, unit: "kg/ha" },
+          highest_rate: { value: 120, unit: "kg/ha" },
+        },
+      ],
+    }),
+  ],
   "setup-no-book-value": [setup({ bins: [{ bin: "rear", assumed: "book value" }] })],
   "setup-figure-missing": [setup({ cart: { slip_standard_uncertainty_percent: 1 } })],
   "setup-more-left-than-filled": [setup({ field_checks: [field] })],

@@ -86,6 +86,10 @@ export interface BinSetup {
   /** null: whatever product is in the bin. */
   readonly product: string | null;
   readonly targetRate: TargetRate | null;
+  /** The least that label or law lets be put out; null: not given. */
+  readonly lowestRate: TargetRate | null;
+  /** The most of it. */
+  readonly highestRate: TargetRate | null;
   readonly bookValueKgPerTurn: Measured | null;
   /** What the drive is set for without a catch. */
   readonly assumed: "book value" | "last fill" | "average of fills" | null;
@@ -97,12 +101,42 @@ export interface BinSetup {
   readonly money: BinMoneySetup | null;
 }
 
+/** Rates of two kinds can be told apart in mass only, which takes the seed: what to set is answered then. */
+function inOrder(lowest: TargetRate | null, highest: TargetRate | null): boolean {
+  if (lowest === null || highest === null || lowest.kind !== highest.kind) return true;
+  return amountOf(lowest) <= amountOf(highest);
+}
+
+/** How much is wanted, in the unit of its kind. */
+export function amountOf(rate: TargetRate): number {
+  switch (rate.kind) {
+    case "mass":
+      return rate.kgPerHectare;
+    case "seeds":
+      return rate.seedsPerM2;
+    case "plants":
+      return rate.plantsPerM2;
+  }
+}
+
 /** @internal */
 export const bin = entryOf<BinSetup>(
   {
     bin: needed("bin", name, "Bin as the catches name it; must be given in each entry", "1"),
     product: optional("product", text, "Product, when the entry is for this product only", "wheat"),
     targetRate: optional("target_rate", targetRate, "Rate wanted", quantity(120, "kg/ha")),
+    lowestRate: optional(
+      "lowest_rate",
+      targetRate,
+      "Lowest rate by label or law, where there is one",
+      quantity(100, "kg/ha"),
+    ),
+    highestRate: optional(
+      "highest_rate",
+      targetRate,
+      "Highest rate by label or law, where there is one",
+      quantity(135, "kg/ha"),
+    ),
     bookValueKgPerTurn: optional(
       "book_value",
       measured("delivery", "kg/turn"),
@@ -138,6 +172,11 @@ export const bin = entryOf<BinSetup>(
           assumed !== "book value" || bookValueKgPerTurn !== null,
         at: "assumed",
         need: { problem: "setup-no-book-value", facts: {} },
+      },
+      {
+        holds: ({ lowestRate, highestRate }) => inOrder(lowestRate, highestRate),
+        at: "lowest_rate",
+        need: { problem: "setup-rates-reversed", facts: {} },
       },
     ],
   },

@@ -80,6 +80,11 @@ export const setupProblems: Phrases<SetupProblems> = {
     expected: 'a book_value beside "book value"',
     remedy: "Give the book_value as well, or assume something else.",
   },
+  "setup-rates-reversed": {
+    found,
+    expected: "no more than highest_rate",
+    remedy: "Give the lower of the two rates of label or law as lowest_rate.",
+  },
   "setup-figure-missing": {
     found,
     expected: (f) => `${f.key} beside it`,

@@ -23,6 +23,7 @@ export interface SetupNeeds {
   readonly "setup-step-names": NoFacts;
   readonly "setup-bin-twice": NoFacts;
   readonly "setup-no-book-value": NoFacts;
+  readonly "setup-rates-reversed": NoFacts;
   readonly "setup-figure-missing": { readonly key: string };
   readonly "setup-more-left-than-filled": NoFacts;
 }

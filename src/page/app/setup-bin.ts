@@ -105,6 +105,8 @@ const emptyBin = (bin: string): BinSetup => ({
   bin,
   product: null,
   targetRate: null,
+  lowestRate: null,
+  highestRate: null,
   bookValueKgPerTurn: null,
   assumed: null,
   turnsPerHectare: null,

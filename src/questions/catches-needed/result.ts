@@ -48,7 +48,7 @@ export interface CatchesNeeded {
    * is needed, or nobody can tell.
    */
   readonly needed: NumberOfCatches | null;
-  /** Whether the fill to come may go uncaught; null: the fills so far cannot say. */
+  /** Whether the fill to come may go uncaught; null: the fills so far cannot say, or label or law sets rates. */
   readonly skip: SkipAdvice | null;
   /** Chance that the rate is off by more than the tolerance with the drive set now; null: unknown. */
   readonly chanceOffTolerance: number | null;

@@ -10,7 +10,6 @@ import type { Block, Entry, Section } from "../document.ts";
 import { questionId } from "../question-sections.ts";
 import { decisionLines } from "../sections/decision.ts";
 import { productComparisonSection } from "../sections/product-comparison.ts";
-import { safetyStrip } from "../sections/safety-strip.ts";
 import { mostUrgentFirst } from "../sections/summary.ts";
 
 /** What a hand needs: the decision at each bin, a sentence for each answer, three pictures at most. */
@@ -21,7 +20,6 @@ export function shortBlocks(
 ): readonly MaybeBlock[] {
   const { short } = words.report;
   return [
-    safetyStrip(words),
     productsSection(analysis, words),
     ...mostUrgentFirst(analysis.meters).map((answers) =>
       meterSection(answers, analysis, words, idOf(answers)),
@@ -31,6 +29,9 @@ export function shortBlocks(
       short.heading,
       paragraph(short.confidence),
       analysis.meters.some(isLentTo) ? paragraph(short.lending) : null,
+      analysis.meters.some(({ skipping }) => skipping?.distribution != null)
+        ? paragraph(words.skipping.noPermission)
+        : null,
       paragraph(short.edition),
       ...leftOutOf(analysis, words),
     ),
@@ -68,7 +69,7 @@ function meterSection(
     // How sure it is stands on the card.
     paragraph([{ kind: "strong", text: lines.action }], "lead"),
     paragraph(words.delivery.twoLines(answers.delivery)),
-    list(lines.why),
+    list([...lines.why, lines.doNotSkip]),
     definitions(answers, words),
     ...chartsOf(answers, words, id),
     missing.length === 0 ? null : paragraph(short.unanswered(missing), "small"),
@@ -105,7 +106,10 @@ const shortAnswers: { readonly [Q in Question]?: ShortAnswer<Q> } = {
   },
   skipping: {
     isAnswered: ({ distribution }) => distribution !== null,
-    sentence: (answer, { skipping }) => skipping.sentence(answer),
+    sentence: (answer, { lawful, skipping }) =>
+      [skipping.sentence(answer), lawful.skipped(answer, skipping.chanceOf)]
+        .filter((one) => one !== null)
+        .join(" "),
   },
   cost: {
     isAnswered: ({ cheapest }) => cheapest !== null,

@@ -1,4 +1,5 @@
 import type { cautionsField as english } from "../en/cautions-field.ts";
+import { lawful } from "./lawful.ts";
 import { setting } from "./setting.ts";
 import { uncertaintyBudget } from "./uncertainty-budget.ts";
 
@@ -9,6 +10,7 @@ const lessOrMore = (f: Off) => `${f.off} ${f.less ? "weniger" : "mehr"}`;
 /** Cautions about the way from delivery to the drive, to the field, and to the outlets. */
 export const cautionsField: typeof english = {
   labels: {
+    lawful,
     setting: setting.missing,
     leftOut: uncertaintyBudget.leftOut,
     figures: { filled: "eingefüllte Masse", left: "Restmasse", area: "Fläche" },
@@ -25,6 +27,12 @@ export const cautionsField: typeof english = {
     "Der Schlupf des Antriebsrads ist nicht angegeben und zählt als null. Ein Rad, das auf 3 % des Weges rutscht, bringt 3 % weniger aus, als eingestellt ist: Messen Sie seinen Weg bei der Arbeit, beladen, Schare im Boden.",
   "target-out-of-reach": (f) =>
     `Die Sollmenge von ${f.target} liegt außerhalb dessen, was dieser Antrieb mit diesem Austrag ausbringen kann: ${f.reach}. Es bräuchte eine andere Dosierwalze oder eine andere Arbeitsgeschwindigkeit.`,
+  "rate-against-law": (f) =>
+    f.of === "target"
+      ? `Die Sollmenge von ${f.rate} verstößt gegen Etikett oder Gesetz: ${f.limits}. Nehmen Sie eine Sollmenge, die das einhält.`
+      : `Die nächstgelegene Stufe bringt ${f.rate} aus und verstößt gegen Etikett oder Gesetz: ${f.limits}. Nehmen Sie eine Sollmenge, deren Stufe das einhält.`,
+  "rate-may-break-law": (f) =>
+    `Nach diesen Proben eingestellt, kann die Menge gegen Etikett oder Gesetz verstoßen (${f.limits}): ${f.chance}; ${f.borne} wären hinnehmbar. Drehen Sie weiter ab, oder rücken Sie die Sollmenge weiter nach innen.`,
   "no-step-within-tolerance": (f) =>
     `Auch die nächstgelegene Stufe liegt um ${f.error} daneben, mehr als die Toleranz von ${f.tolerance}.`,
   "drive-set-off": (f) =>

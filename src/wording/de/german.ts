@@ -14,6 +14,7 @@ export { explainingVariables } from "./explaining-variables.ts";
 export { fieldCheck } from "./field-check.ts";
 export { frame } from "./frame.ts";
 export { help } from "./help.ts";
+export { lawful } from "./lawful.ts";
 export { outlets } from "./outlets.ts";
 export { outliers } from "./outliers.ts";
 export { page } from "./page.ts";

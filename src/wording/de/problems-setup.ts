@@ -84,6 +84,11 @@ export const setupProblems: Phrases<SetupProblems> = {
     expected: 'ein book_value neben "book value"',
     remedy: "Geben Sie auch book_value an, oder nehmen Sie etwas anderes an.",
   },
+  "setup-rates-reversed": {
+    found,
+    expected: "höchstens so viel wie highest_rate",
+    remedy: "Geben Sie die kleinere der beiden Mengen nach Etikett oder Gesetz als lowest_rate an.",
+  },
   "setup-figure-missing": {
     found,
     expected: (f) => `daneben ${f.key}`,

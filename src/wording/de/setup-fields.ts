@@ -33,6 +33,8 @@ export const setupFields: Readonly<Record<string, Told>> = {
   "bins[].bin": ["Tank, wie er bei den Proben heißt; muss in jedem Eintrag angegeben sein"],
   "bins[].product": ["Produkt, wenn der Eintrag nur für dieses gilt", "Weizen"],
   "bins[].target_rate": ["Sollmenge"],
+  "bins[].lowest_rate": ["Niedrigste Menge nach Etikett oder Gesetz, wo es eine gibt"],
+  "bins[].highest_rate": ["Höchste Menge nach Etikett oder Gesetz, wo es eine gibt"],
   "bins[].book_value": ["Austrag, der ohne Probe angenommen wird (Tabellenwert)"],
   "bins[].assumed": [
     "Worauf der Antrieb ohne Probe eingestellt wird: auf den Tabellenwert, den Wert der vorigen Füllung oder das Mittel der früheren Füllungen",

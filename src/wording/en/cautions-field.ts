@@ -1,4 +1,5 @@
 import type { Counts, Facts } from "./facts.ts";
+import { lawful } from "./lawful.ts";
 import { setting } from "./setting.ts";
 import { uncertaintyBudget } from "./uncertainty-budget.ts";
 
@@ -9,6 +10,7 @@ const lessOrMore = (f: Off) => `${f.off} ${f.less ? "less" : "more"}`;
 /** Cautions about the way from delivery to the drive, to the field, and to the outlets. */
 export const cautionsField = {
   labels: {
+    lawful,
     setting: setting.missing as Readonly<Record<string, string>>,
     leftOut: uncertaintyBudget.leftOut,
     /** Figures of a field check. */
@@ -30,6 +32,12 @@ export const cautionsField = {
     "Slip of the drive wheel is not given and counts as none. A wheel that slips by 3 % of the way puts out 3 % less than it is set for: measure its travel in work, loaded, openers in the ground.",
   "target-out-of-reach": (f: Facts<"target" | "reach">) =>
     `The target of ${f.target} lies outside what this drive can put out with this delivery: ${f.reach}. Another roller or another working speed would be needed.`,
+  "rate-against-law": (f: Facts<"rate" | "limits"> & { readonly of: "target" | "step" }) =>
+    f.of === "target"
+      ? `The target of ${f.rate} breaks what label or law sets: ${f.limits}. Aim for a rate that keeps it.`
+      : `The nearest step puts out ${f.rate} and breaks what label or law sets: ${f.limits}. Aim for a rate whose step keeps it.`,
+  "rate-may-break-law": (f: Facts<"limits" | "chance" | "borne">) =>
+    `Set by these catches, the rate may break what label or law sets (${f.limits}): ${f.chance}, and ${f.borne} would be borne. Catch more, or aim farther inside.`,
   "no-step-within-tolerance": (f: Facts<"error" | "tolerance">) =>
     `Even the nearest step is off by ${f.error}, more than the tolerance of ${f.tolerance}.`,
   "drive-set-off": (f: Off & Facts<"tolerance">) =>

@@ -44,6 +44,8 @@ export const decision = {
     "delivery-not-told-from-zero": () => "the delivery is not told from zero",
     "target-out-of-reach": (f: Facts<"target" | "reach">) =>
       `the drive cannot put out ${f.target}; it reaches ${f.reach}`,
+    "rate-against-law": (f: Facts<"rate"> & { readonly of: "target" | "step" }) =>
+      `${f.of === "target" ? "the target" : "the nearest step"}, ${f.rate}, breaks label or law`,
     "no-step-within-tolerance": (off: string) => `the nearest step of the drive is ${off} off`,
     "field-disagrees": (f: Facts<"off"> & { readonly less: boolean }) =>
       `the field got ${f.off} ${f.less ? "less" : "more"} than the catches let expect`,

@@ -106,6 +106,8 @@ function looksSayings(format: Format, say: (typeof templates)["looks"]): Looks {
           format.value(highestKgPerHa, "rate"),
         ),
       }),
+    "rate-against-law": ({ rateKgPerHa, of }) =>
+      say["rate-against-law"]({ rate: format.value(rateKgPerHa, "rate"), of }),
     "no-step-within-tolerance": ({ rateError }) => say["no-step-within-tolerance"](off(rateError)),
     "field-disagrees": ({ bias }) => say["field-disagrees"]({ off: off(bias), less: bias < 0 }),
   };

@@ -20,6 +20,11 @@ const silent = { catch: 2, note: null, operator: null, checked: null, extra: { L
 
 /** A fact under every name that some caution reads; each sentence passes over what it does not know. */
 const many = {
+  above: 0.08,
+  below: 0.012,
+  borne: 0.05,
+  of: "target",
+  rateKgPerHa: 152,
   addedUp: true,
   against: "bin level",
   band: 0.05,
@@ -147,6 +152,8 @@ const many = {
 /** Nothing known, one of each, and the other side of every fork. */
 const few = {
   ...many,
+  below: null,
+  of: "step",
   addedUp: false,
   against: "catch order",
   beforeFills: [4],
@@ -197,6 +204,7 @@ const few = {
 
 const none = {
   ...few,
+  above: null,
   from: "assumption",
   lentBy: { fills: 0, meters: 0, assumed: true },
   meters: 0,
