@@ -6,7 +6,7 @@ export type { ProductAnswers } from "./analysis/products.ts";
 export type { ScaleDivision } from "./analysis/scale-division.ts";
 export type { ApparentDivision } from "./data/apparent-division.ts";
 export type { SetupSource } from "./data/read-setup.ts";
-export type { BinSetup, SeedSetup, TargetRate } from "./data/setup/bin.ts";
+export type { BinSetup, SeedSetup } from "./data/setup/bin.ts";
 export type { DriveSetup, GroundWheelSetup, MotorSetup } from "./data/setup/drive.ts";
 export type { FieldCheckSetup } from "./data/setup/field-check.ts";
 export type { CartSetup, ScaleSetup } from "./data/setup/machine.ts";
@@ -20,6 +20,7 @@ export type {
 export type { AnsweredSetup } from "./data/setup/schema.ts";
 export type { Measured, Span } from "./data/setup/values.ts";
 export type { Cell } from "./data/table.ts";
+export type { TargetRate } from "./data/target-rate.ts";
 export type { WrittenWeights } from "./data/types.ts";
 export type { IssueOf, RowKind } from "./errors/data-issue.ts";
 export type { NoFacts } from "./errors/problems/facts.ts";

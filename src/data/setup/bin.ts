@@ -1,5 +1,6 @@
 import * as z from "zod";
 import { convert, findUnit, unitsOf } from "../../units/convert.ts";
+import { amountOf, type TargetRate } from "../target-rate.ts";
 import { type DriveSetup, drive } from "./drive.ts";
 import { entryOf, needed, optional, optionalEntry, withUncertainty } from "./field.ts";
 import { type BinMoneySetup, binMoney } from "./money.ts";
@@ -19,11 +20,6 @@ import {
   text,
   wholeFrom1,
 } from "./values.ts";
-
-export type TargetRate =
-  | { readonly kind: "mass"; readonly kgPerHectare: number }
-  | { readonly kind: "seeds"; readonly seedsPerM2: number }
-  | { readonly kind: "plants"; readonly plantsPerM2: number };
 
 const perArea = [...unitsOf("seeds"), ...unitsOf("plants")];
 const rateUnit = messageOf({
@@ -105,18 +101,6 @@ export interface BinSetup {
 function inOrder(lowest: TargetRate | null, highest: TargetRate | null): boolean {
   if (lowest === null || highest === null || lowest.kind !== highest.kind) return true;
   return amountOf(lowest) <= amountOf(highest);
-}
-
-/** How much is wanted, in the unit of its kind. */
-export function amountOf(rate: TargetRate): number {
-  switch (rate.kind) {
-    case "mass":
-      return rate.kgPerHectare;
-    case "seeds":
-      return rate.seedsPerM2;
-    case "plants":
-      return rate.plantsPerM2;
-  }
 }
 
 /** @internal */
