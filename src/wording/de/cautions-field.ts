@@ -1,7 +1,7 @@
 import type { cautionsField as english } from "../en/cautions-field.ts";
 import { lawful } from "./lawful.ts";
 import { setting } from "./setting.ts";
-import { uncertaintyBudget } from "./uncertainty-budget.ts";
+import { leftOut } from "./uncertainty-sources.ts";
 
 type Off = Pick<Parameters<(typeof english)["drive-set-off"]>[0], "off" | "less">;
 
@@ -12,7 +12,7 @@ export const cautionsField: typeof english = {
   labels: {
     lawful,
     setting: setting.missing,
-    leftOut: uncertaintyBudget.leftOut,
+    leftOut,
     figures: { filled: "eingefüllte Masse", left: "Restmasse", area: "Fläche" },
     noRateHeld:
       "Keine Menge lässt sich bei jeder Arbeitsgeschwindigkeit halten: Die Drehzahlen des Antriebs liegen für so verschiedene Geschwindigkeiten zu nahe beieinander.",

@@ -1,16 +1,5 @@
 import type { uncertaintyBudget as english } from "../en/uncertainty-budget.ts";
-
-const sources: typeof english.sources = {
-  "catch scatter": "Streuung der Proben",
-  "reading gross": "Ablesen der Waage, brutto",
-  "reading tare": "Ablesen der Waage, Tara",
-  "scale error": "geprüfter Fehler der Waage",
-  "turn count": "Zählen der Umdrehungen",
-  "fill to fill": "Unterschied zwischen Füllungen",
-  "working width": "Arbeitsbreite und Überlappung",
-  "wheel travel": "Weg des Rads je Umdrehung",
-  slip: "Schlupf des Antriebsrads",
-};
+import { leftOut, sources } from "./uncertainty-sources.ts";
 
 /** What is said of how uncertain the applied rate is, and why. */
 export const uncertaintyBudget: typeof english = {
@@ -32,11 +21,7 @@ export const uncertaintyBudget: typeof english = {
     },
   },
   sources,
-  leftOut: {
-    ...sources,
-    drive: "der Antrieb (nicht angegeben)",
-    "speed measure": "die Geschwindigkeitsmessung des Antriebs",
-  },
+  leftOut,
   laws: { t: "t-Verteilung", normal: "normal", rectangular: "rechteckig" },
   valueFor: {
     "this fill": "dieser Füllung",

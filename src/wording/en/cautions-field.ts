@@ -1,7 +1,7 @@
 import type { Counts, Facts } from "./facts.ts";
 import { lawful } from "./lawful.ts";
 import { setting } from "./setting.ts";
-import { uncertaintyBudget } from "./uncertainty-budget.ts";
+import { leftOut } from "./uncertainty-sources.ts";
 
 type Off = Facts<"off"> & { readonly less: boolean };
 
@@ -12,7 +12,7 @@ export const cautionsField = {
   labels: {
     lawful,
     setting: setting.missing as Readonly<Record<string, string>>,
-    leftOut: uncertaintyBudget.leftOut,
+    leftOut,
     /** Figures of a field check. */
     figures: {
       filled: "the mass filled in",

@@ -1,17 +1,5 @@
-import type { BudgetSource, LeftOut } from "../../questions/uncertainty-budget.ts";
 import type { Counts, Facts } from "./facts.ts";
-
-const sources: Readonly<Record<BudgetSource, string>> = {
-  "catch scatter": "catch scatter",
-  "reading gross": "reading the scale, gross",
-  "reading tare": "reading the scale, tare",
-  "scale error": "tested error of the scale",
-  "turn count": "counting turns",
-  "fill to fill": "difference between fills",
-  "working width": "working width and overlap",
-  "wheel travel": "wheel travel per turn",
-  slip: "slip of the drive wheel",
-};
+import { leftOut, sources } from "./uncertainty-sources.ts";
 
 /** What is said of how uncertain the applied rate is, and why. */
 export const uncertaintyBudget = {
@@ -34,11 +22,7 @@ export const uncertaintyBudget = {
   },
   sources,
   /** What a budget may leave out, as a person names it. */
-  leftOut: {
-    ...sources,
-    drive: "the drive (not given)",
-    "speed measure": "the drive's own measure of speed",
-  } satisfies Record<LeftOut, string>,
+  leftOut,
   laws: { t: "Student's t", normal: "normal", rectangular: "rectangular" },
   valueFor: {
     "this fill": "this fill",
