@@ -24,9 +24,9 @@ export const cautionsField: typeof english = {
   "delivery-not-told-from-zero": () =>
     "Die Proben sind so wenige oder streuen so stark, dass sich kein Austrag bis hinab zu null ausschließen lässt; die Einstellung hat daher keine obere Grenze. Nehmen Sie mehr Proben, bevor Sie den Antrieb einstellen.",
   "slip-not-given": () =>
-    "Der Schlupf des Antriebsrads ist nicht angegeben und zählt als null. Ein Rad, das auf 3 % des Weges rutscht, bringt 3 % weniger aus, als eingestellt ist: Messen Sie seinen Weg bei der Arbeit, beladen, Schare im Boden.",
+    "Der Schlupf des Antriebsrads ist nicht angegeben und zählt als null. Ein Rad, das auf 3 % des Weges rutscht, bringt 3 % weniger aus, als eingestellt ist: Messen Sie seinen Weg bei der Arbeit, beladen, Schare im Boden, und niemand geht neben der fahrenden Maschine.",
   "target-out-of-reach": (f) =>
-    `Die Sollmenge von ${f.target} liegt außerhalb dessen, was dieser Antrieb mit diesem Austrag ausbringen kann: ${f.reach}. Es bräuchte eine andere Dosierwalze oder eine andere Arbeitsgeschwindigkeit.`,
+    `Die Sollmenge von ${f.target} liegt außerhalb dessen, was dieser Antrieb mit diesem Austrag ausbringen kann: ${f.reach}. Es bräuchte eine andere Dosierwalze, bei Stillstand eingesetzt, oder eine andere Arbeitsgeschwindigkeit.`,
   "rate-against-law": (f) =>
     f.of === "target"
       ? `Die Sollmenge von ${f.rate} verstößt gegen Etikett oder Gesetz: ${f.limits}. Nehmen Sie eine Sollmenge, die das einhält.`
@@ -75,7 +75,7 @@ export const cautionsField: typeof english = {
   "field-check-fill-unknown": (f) =>
     `Eine Feldprüfung nennt Füllung ${f.fill}, die keine gültige Probe hat; dafür steht, was irgendeine Füllung dieses Tanks austrägt.`,
   "field-disagrees": (f) =>
-    `Feld und Proben weichen um mehr voneinander ab als ihre Unsicherheiten (normierte Abweichung ${f.error}): Das Feld bekam ${lessOrMore(f)}, als die Proben erwarten lassen. Suchen Sie nach Schlupf, Überlappung oder falscher Fläche, nach Resten im Tank (von außen gesehen: Produkt kann Brücken bilden und nachgeben), oder nach einem Dosierer, der im Fahren anders austrägt.`,
+    `Feld und Proben weichen um mehr voneinander ab als ihre Unsicherheiten (normierte Abweichung ${f.error}): Das Feld bekam ${lessOrMore(f)}, als die Proben erwarten lassen. Suchen Sie nach Schlupf, Überlappung oder falscher Fläche, nach Resten im Tank (von außen gesehen: Produkt kann Brücken bilden und nachgeben und wird nie von innen gelöst), oder nach einem Dosierer, der im Fahren anders austrägt.`,
   "field-differs": (f) =>
     `Das Feld bekam ${lessOrMore(f)}, als die Proben erwarten lassen, etwas mehr, als ihre Unsicherheiten erklären (normierte Abweichung ${f.error}; ${f.p} unter allen Feldprüfungen). Machen Sie eine weitere Feldprüfung, bevor Sie eine Ursache suchen.`,
   "field-disagreed-before": (bias) =>
@@ -90,7 +90,7 @@ export const cautionsField: typeof english = {
   "outlet-grades-from-memory": () =>
     "Die Noten sind die, mit denen Prüfstellen der Prärie die Ausläufe pneumatischer Drillmaschinen bewerten, aus dem Gedächtnis. Sie vergleichen Ausläufe untereinander und sagen nichts über die Streuung der Proben.",
   "outlets-caught-once": () =>
-    "Jeder Auslauf wurde einmal aufgefangen; ein Teil der Unterschiede ist daher Streuung der Proben. Fangen Sie einige zweimal auf, um zu sehen, wie viel.",
+    "Jeder Auslauf wurde einmal aufgefangen; ein Teil der Unterschiede ist daher Streuung der Proben. Fangen Sie einige zweimal auf, um zu sehen, wie viel; Säcke an- und abhängen, wenn alles stillsteht.",
   "outlets-agree-exactly": (f) =>
     `Die ${f.outlets} Ausläufe stimmen genau überein. Das sagt, dass die Waage grob ist, nicht, dass sie vollkommen gleichmäßig sind.`,
   "outlets-outside-band": (f) =>

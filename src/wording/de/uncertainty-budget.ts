@@ -45,8 +45,9 @@ export const uncertaintyBudget: typeof english = {
     "fill to fill": "Drehen Sie jede Füllung ab, statt einen älteren Wert zu behalten.",
     "working width":
       "Messen Sie die Breite zwischen den Fahrten auf dem Feld, Überlappung eingeschlossen.",
-    "wheel travel": "Messen Sie den Weg über mehr Umdrehungen, beladen, auf dem Feld.",
-    slip: "Zählen Sie die Radumdrehungen über eine gemessene Strecke bei der Arbeit, Schare im Boden.",
+    "wheel travel":
+      "Messen Sie den Weg über mehr Umdrehungen, beladen, auf dem Feld, und niemand geht neben der fahrenden Maschine.",
+    slip: "Zählen Sie die Radumdrehungen über eine gemessene Strecke bei der Arbeit, Schare im Boden, und niemand geht neben der fahrenden Maschine.",
   },
   combined: (f) =>
     `Kombinierte Standardunsicherheit ${f.combined} der Menge, ${f.df === null ? "gut bekannt" : `effektive Freiheitsgrade ${f.df} (Welch-Satterthwaite; Proben und ihre Ablesungen zählen als eine Quelle, mit den Freiheitsgraden der Proben)`}; Erweiterungsfaktor ${f.coverage}.`,

@@ -15,9 +15,9 @@ export const lawful = {
   onceSetUnknown: "How likely the rate breaks that once set cannot be said.",
   /** The upper bound leads. */
   skipped: (f: Facts<"limits" | "atMost" | "chance">) =>
-    `Do not skip: label or law sets ${f.limits}. Uncaught, the chance that the next fill breaks that is ${f.atMost} at most (with 90 % confidence, for independent fills), reckoned ${f.chance}.`,
+    `Do not skip: uncaught, the next fill breaks label or law (${f.limits}) with a chance of ${f.atMost} at most (90 % confidence, independent fills), reckoned ${f.chance}.`,
   skippedUnknown: (limits: string) =>
-    `Do not skip: label or law sets ${limits}. How likely the next fill breaks that uncaught cannot be said.`,
+    `Do not skip: how likely the next fill breaks label or law (${limits}) uncaught cannot be said.`,
   /** A rate whose mass takes seed figures that are not given. */
   unknownLimits: "rates whose mass cannot be reckoned without the seed figures",
 };

@@ -45,8 +45,9 @@ export const uncertaintyBudget = {
     "turn count": "Stop on the mark, and turn more turns a catch.",
     "fill to fill": "Catch every fill instead of keeping an older value.",
     "working width": "Measure the width between passes in the field, overlap included.",
-    "wheel travel": "Measure the travel over more turns, loaded, in the field.",
-    slip: "Count the wheel's turns over a measured distance in work, openers in the ground.",
+    "wheel travel":
+      "Measure the travel over more turns, loaded, in the field, nobody beside the machine while it moves.",
+    slip: "Count the wheel's turns over a measured distance in work, openers in the ground, nobody beside the machine while it moves.",
   },
   combined: (f: Facts<"combined" | "coverage", "df">) =>
     `Combined standard uncertainty ${f.combined} of the rate, ${f.df === null ? "known well" : `effective degrees of freedom ${f.df} (Welch–Satterthwaite; catches and their readings count as one source, on the catches' own)`}; coverage factor ${f.coverage}.`,
