@@ -11,6 +11,7 @@ import {
   parseAmounts,
   parseCatchKey,
   parseChance,
+  parseKey,
   parseMass,
   parsePercent,
   severities,
@@ -130,6 +131,7 @@ const trial: readonly SettingFlag<TrialPlanOptions>[] = [
 
 const noSetup = toggle("--no-setup", "noSetup");
 const sheet = flag("--sheet <name>", "workbookSheet", asWritten);
+const keys = flag("--key <key=name>", "keys", parseKey);
 const replace = toggle("--replace", "replace");
 /** The older name of `--replace`. */
 const force = hidden("--force");
@@ -162,6 +164,7 @@ export const flags = {
     replace,
     toggle("--tables", "tables"),
     sheet,
+    keys,
     flag("--leave-out <bin:fill:catch>", "leaveOut", parseCatchKey),
     ...surface,
     choice("--edition <name>", "edition", editions, "short"),
@@ -181,6 +184,7 @@ export const flags = {
     toggle("--next", "next"),
     ...budgets,
     sheet,
+    keys,
     ...surface,
     toggle("--json", "answersJson"),
   ],
@@ -203,6 +207,7 @@ export const flags = {
     ...lending,
     replace,
     sheet,
+    keys,
     ...surface,
   ],
   page: [
@@ -215,6 +220,7 @@ export const flags = {
     flag("--setup <file>", "setupOfCheck", asWritten),
     noSetup,
     sheet,
+    keys,
     language,
     toggle("--json", "findingsJson"),
   ],

@@ -17,15 +17,14 @@ import { answerTable, decisionText, groundText } from "./answer-table.ts";
 import { chartRuntime } from "./chart-runtime.ts";
 import { type ExitCode, exitCodeOf } from "./exit-codes.ts";
 import { analysisGiven } from "./flags.ts";
-import { readOptions, type SetupFlags, setupFor } from "./input.ts";
+import { type ReadFlags, readOptions, type SetupFlags, setupFor } from "./input.ts";
 import type { Io } from "./io.ts";
 import { type ReplaceFlags, replaceOf, writeSaying } from "./output-flags.ts";
 
 /** Flags that set no option of the analysis. */
-export interface ReportFlags extends ReplaceFlags, SetupFlags {
+export interface ReportFlags extends ReplaceFlags, ReadFlags, SetupFlags {
   readonly out: string;
   readonly tables?: boolean;
-  readonly sheet?: string;
   readonly leaveOut?: readonly LeaveOutKey[];
   readonly units: UnitSystem;
   readonly language: string;

@@ -17,6 +17,7 @@ import { deliveriesOf, type Meter } from "../model/meters.ts";
 import { estimateOf, type MeterModel, type ModelOptions } from "../model/model.ts";
 import type { Caution } from "../results/caution.ts";
 import type { Estimate } from "../results/estimate.ts";
+import type { FillName } from "../results/fill-name.ts";
 import { requireModelOptions } from "../results/options.ts";
 import { mean } from "../statistics/summary.ts";
 import { againstEarlier } from "./drift/as-they-came.ts";
@@ -35,7 +36,7 @@ export interface DriftOptions extends ModelOptions {
 
 /** One fill in the order of time. */
 export interface DriftFill {
-  readonly fill: number;
+  readonly fill: FillName;
   readonly takenAt: string | null;
   readonly catches: number;
   /** Interval about this fill's delivery. */
@@ -48,8 +49,8 @@ export interface DriftFill {
 
 /** Fills of one level. */
 export interface DriftStretch {
-  readonly from: number;
-  readonly to: number;
+  readonly from: FillName;
+  readonly to: FillName;
   readonly fills: number;
   readonly begins: Stretch["begins"];
   /** Mean of their deliveries, kg/turn. */

@@ -118,6 +118,9 @@ describe("a setup", () => {
     expect(bin).toEqual({
       bin: "1",
       product: "wheat",
+      machine: null,
+      farm: null,
+      season: null,
       targetRate: { kind: "plants", plantsPerM2: 322.9173125012917 },
       bookValueKgPerTurn: { value: 0.4, standardUncertainty: 0.008 },
       assumed: "book value",
@@ -201,6 +204,9 @@ describe("a setup", () => {
     expect(setup.money).toMatchObject({ currency: "EUR", valueOfHour: 90, areaHectares: null });
     expect(setup.fieldChecks).toEqual([
       {
+        machine: null,
+        farm: null,
+        season: null,
         bin: "1",
         product: null,
         fill: 2,
@@ -221,9 +227,10 @@ describe("a setup", () => {
         { code: "constant-mass", bin: "rear", fill: 3, note: "bag weighed" },
       ],
     });
+    const anywhere = { machine: null, farm: null, season: null };
     expect(setup.answered).toEqual([
-      { code: "field-disagrees", bin: "1", fill: null, note: "area measured again" },
-      { code: "constant-mass", bin: "rear", fill: 3, note: "bag weighed" },
+      { ...anywhere, code: "field-disagrees", bin: "1", fill: null, note: "area measured again" },
+      { ...anywhere, code: "constant-mass", bin: "rear", fill: 3, note: "bag weighed" },
     ]);
   });
 
@@ -253,6 +260,13 @@ describe("a setup", () => {
   });
 });
 
+const meterIn = (bin: string, product: string, machine: string | null = null) => ({
+  farm: null,
+  machine,
+  bin,
+  product,
+});
+
 describe("binSetup", () => {
   const setup = read({
     bins: [
@@ -262,8 +276,8 @@ describe("binSetup", () => {
   });
 
   it("prefers the entry that names the product, then the one for the bin", () => {
-    expect(binSetup(setup, "1", "wheat")?.turnsPerHectare).toBe(310);
-    expect(binSetup(setup, "1", "oats")?.turnsPerHectare).toBe(300);
-    expect(binSetup(setup, "2", "wheat")).toBeNull();
+    expect(binSetup(setup, meterIn("1", "wheat"))?.turnsPerHectare).toBe(310);
+    expect(binSetup(setup, meterIn("1", "oats"))?.turnsPerHectare).toBe(300);
+    expect(binSetup(setup, meterIn("2", "wheat"))).toBeNull();
   });
 });

@@ -4,6 +4,7 @@ import { type DriveSetup, drive } from "./drive.ts";
 import { entryOf, needed, optional, optionalEntry, withUncertainty } from "./field.ts";
 import { type BinMoneySetup, binMoney } from "./money.ts";
 import { messageOf } from "./needs.ts";
+import { farm, machine, type SetupPlace, season } from "./place.ts";
 import {
   above0,
   atLeast0,
@@ -81,10 +82,11 @@ const seed = entryOf<SeedSetup>({
   ),
 });
 
-export interface BinSetup {
-  readonly bin: string;
-  /** null: whatever product is in the bin. */
-  readonly product: string | null;
+export interface BinSetup extends SetupPlace {
+  /** null: this bin of every machine. */
+  readonly machine: string | null;
+  /** null: this bin on every farm. */
+  readonly farm: string | null;
   readonly targetRate: TargetRate | null;
   readonly bookValueKgPerTurn: Measured | null;
   /** What the drive is set for without a catch. */
@@ -92,6 +94,8 @@ export interface BinSetup {
   readonly turnsPerHectare: number | null;
   /** Fill before which the meter was opened or changed, so that fills before it are of another level; null: none. */
   readonly startsAfresh: number | null;
+  /** Its season. */
+  readonly season: string | null;
   readonly drive: DriveSetup | null;
   readonly seed: SeedSetup | null;
   readonly money: BinMoneySetup | null;
@@ -102,6 +106,8 @@ export const bin = entryOf<BinSetup>(
   {
     bin: needed("bin", name, "Bin as the catches name it; must be given in each entry", "1"),
     product: optional("product", text, "Product, when the entry is for this product only", "wheat"),
+    machine,
+    farm,
     targetRate: optional("target_rate", targetRate, "Rate wanted", quantity(120, "kg/ha")),
     bookValueKgPerTurn: optional(
       "book_value",
@@ -127,6 +133,7 @@ export const bin = entryOf<BinSetup>(
       "Fill before which the meter was opened, cleaned or changed: fills before it say nothing of its level now",
       6,
     ),
+    season,
     drive: optionalEntry("drive", drive),
     seed: optionalEntry("seed", seed),
     money: optionalEntry("money", binMoney),

@@ -6,6 +6,7 @@ import { type FieldCheckSetup, fieldCheck } from "./field-check.ts";
 import { type CartSetup, cart, type ScaleSetup, scale } from "./machine.ts";
 import { type MoneySetup, money } from "./money.ts";
 import { messageOf } from "./needs.ts";
+import { farm, leavesOpen, machine, season } from "./place.ts";
 import { list, name, oneOf, percentage, text, textError, wholeFrom1 } from "./values.ts";
 
 /**
@@ -41,8 +42,13 @@ export interface Setup {
 export interface AnsweredSetup {
   readonly code: CautionCode;
   readonly bin: string;
+  /** null: this bin of every machine. */
+  readonly machine: string | null;
+  /** null: this bin on every farm. */
+  readonly farm: string | null;
   /** null: whichever fill is in the bin. */
   readonly fill: number | null;
+  readonly season: string | null;
   readonly note: string;
 }
 
@@ -60,23 +66,23 @@ const answered = entryOf<AnsweredSetup>({
     "field-disagrees",
   ),
   bin: needed("bin", name, "Bin it is about; must be given", "1"),
+  machine,
+  farm,
   fill: optional("fill", wholeFrom1, "Fill it is about; every fill where left out", 1),
+  season,
   note: needed("note", text, "What you found; must be given", "area measured again"),
 });
 
-/** Two entries for the same bin and product would leave open which of them counts. */
+/** Two entries that hold for the same bin and product of a machine would leave open which of them counts. */
 function eachOnce(bins: readonly BinSetup[], context: z.RefinementCtx): void {
-  const seen = new Set<string>();
-  bins.forEach(({ bin, product }, index) => {
-    const key = JSON.stringify([bin, product]);
-    if (seen.has(key)) {
+  bins.forEach((entry, index) => {
+    if (bins.slice(0, index).some((earlier) => leavesOpen(earlier, entry, bins))) {
       context.addIssue({
         code: "custom",
         message: messageOf({ problem: "setup-bin-twice", facts: {} }),
         path: [index, "bin"],
       });
     }
-    seen.add(key);
   });
 }
 

@@ -55,17 +55,28 @@ export interface TableProblems {
     readonly catch: number;
     readonly bin: string;
     readonly product: string;
-    readonly fill: number;
+    /** Its number, or number/season. */
+    readonly fill: number | string;
     readonly outlet: string | null;
     readonly firstRow: number;
   };
   readonly "two-products-in-fill": {
     readonly product: string;
     readonly bin: string;
-    readonly fill: number;
+    /** Its number, or number/season. */
+    readonly fill: number | string;
     readonly first: string;
     readonly firstRow: number;
   };
+  /** A column that tells meters or fills apart is filled in some rows only. */
+  readonly "key-missing": {
+    readonly header: string;
+    readonly named: string;
+    readonly firstRow: number;
+  };
+  readonly "farm-spelt-twice": { readonly first: string; readonly firstRow: number };
+  readonly "machine-spelt-twice": { readonly first: string; readonly firstRow: number };
+  readonly "season-spelt-twice": { readonly first: string; readonly firstRow: number };
   readonly "bin-spelt-twice": { readonly first: string; readonly firstRow: number };
   readonly "product-spelt-twice": { readonly first: string; readonly firstRow: number };
 }
@@ -114,6 +125,10 @@ export const tableCodes = {
   "net-not-above-0": "out-of-range",
   "catch-repeated": "duplicate-catch",
   "two-products-in-fill": "two-products-in-fill",
+  "key-missing": "value-missing",
+  "farm-spelt-twice": "two-spellings",
+  "machine-spelt-twice": "two-spellings",
+  "season-spelt-twice": "two-spellings",
   "bin-spelt-twice": "two-spellings",
   "product-spelt-twice": "two-spellings",
 } as const satisfies Readonly<Record<keyof TableProblems, string>>;

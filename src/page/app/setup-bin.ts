@@ -101,14 +101,20 @@ function responseOf({
   };
 }
 
+/** The page knows of one machine. */
+const onePlace = (bin: string, product: string) => ({ bin, product, machine: null, farm: null });
+
 const emptyBin = (bin: string): BinSetup => ({
   bin,
   product: null,
+  machine: null,
+  farm: null,
   targetRate: null,
   bookValueKgPerTurn: null,
   assumed: null,
   turnsPerHectare: null,
   startsAfresh: null,
+  season: null,
   drive: null,
   seed: null,
   money: null,
@@ -120,7 +126,7 @@ function withEntry(
   product: string,
   change: (old: BinSetup) => BinSetup,
 ): readonly BinSetup[] {
-  const old = entryFor(bins, bin, product);
+  const old = entryFor(bins, onePlace(bin, product));
   if (old === null) return [...bins, change(emptyBin(bin))];
   return bins.map((one) => (one === old ? change(one) : one));
 }
@@ -142,7 +148,7 @@ function withFileEntry(
     bin: String(one.bin),
     product: typeof one.product === "string" ? one.product : null,
   }));
-  const old = entryFor(named, bin, product);
+  const old = entryFor(named, onePlace(bin, product));
   if (old === null) return [...bins, { bin, ...change }];
   return bins.map((one, i) => (named[i] === old ? merged(one, change) : one));
 }

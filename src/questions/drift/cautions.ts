@@ -7,6 +7,8 @@ import {
   type CautionFacts,
   caution,
 } from "../../results/caution.ts";
+import type { FillName } from "../../results/fill-name.ts";
+import { known } from "../../results/options.ts";
 import { type Changes, fewestForShift, fewestForTrend } from "./changes.ts";
 import type { SettlingTest } from "./settling.ts";
 
@@ -19,7 +21,7 @@ export interface DriftFindings {
   readonly level: number;
 }
 
-type Say = <C extends CautionCode>(code: C, facts: CautionFacts[C], fill?: number) => Caution;
+type Say = <C extends CautionCode>(code: C, facts: CautionFacts[C], fill?: FillName) => Caution;
 
 /** Everything about a season's fills that a person should know before relying on the verdict. */
 export function driftCautions(findings: DriftFindings): readonly Caution[] {
@@ -55,6 +57,7 @@ function aboutLevels({ meter }: DriftFindings, say: Say): Caution[] {
       : [
           say("moved-since", {
             sinceFill: moved.since.fill,
+            ...known({ season: moved.season }),
             fillsSince: moved.fillsSince,
             change: moved.size.value,
             lower: moved.size.interval?.lower ?? null,

@@ -1,3 +1,4 @@
+import type { FillName } from "../fill-name.ts";
 import type { Standing } from "../severity.ts";
 
 /** About changes: from fill to fill, within a fill, and of the scatter. */
@@ -20,7 +21,9 @@ export interface DriftCautionFacts {
     readonly usualCatches: number;
   };
   readonly "moved-since": {
-    readonly sinceFill: number;
+    readonly sinceFill: FillName;
+    /** Season that this fill begins; left out: it begins none, or the log has one. */
+    readonly season?: string;
     readonly fillsSince: number;
     /** Relative to the mean of the fills before, with its interval. */
     readonly change: number;
@@ -41,7 +44,7 @@ export interface DriftCautionFacts {
     /** Relative to the mean of the earlier fills of its level. */
     readonly difference: number;
     /** Fill that was back. */
-    readonly backWith: number;
+    readonly backWith: FillName;
   };
   readonly "no-trend-yet": { readonly fills: number; readonly needed: number };
   readonly "no-change-point-yet": { readonly fills: number; readonly needed: number };
@@ -49,7 +52,7 @@ export interface DriftCautionFacts {
   readonly "product-changed": {
     readonly otherProducts: readonly string[];
     /** First fills after another product. */
-    readonly beforeFills: readonly number[];
+    readonly beforeFills: readonly FillName[];
   };
   readonly "product-order-unknown": Record<string, never>;
   readonly "fill-numbers-against-dates": Record<string, never>;

@@ -1,3 +1,4 @@
+import type { FillName } from "../fill-name.ts";
 import type { Question } from "../question.ts";
 import type { Standing } from "../severity.ts";
 
@@ -7,7 +8,7 @@ export interface FileCautionFacts {
   readonly "catch-far-from-fellows": { readonly timesMedian: number };
   readonly "unit-looks-wrong": { readonly unit: string; readonly medianKgPerTurn: number };
   /** The newest fill of the file has no catch that counts; what is answered is the fill before. */
-  readonly "newest-fill-left-out": { readonly leftOutFill: number };
+  readonly "newest-fill-left-out": { readonly leftOutFill: FillName };
   /** A question failed; everything else was answered. */
   readonly "not-computed": { readonly question: Question; readonly reason: string };
   readonly "needed-not-computed": { readonly question: Question; readonly reason: string };

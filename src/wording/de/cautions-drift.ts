@@ -1,7 +1,7 @@
 import type { cautionsDrift as english } from "../en/cautions-drift.ts";
 import { nouns } from "./nouns.ts";
 
-const { change, earlierFills, fills } = nouns;
+const { beginning, change, earlierFills, fills } = nouns;
 
 const ordinals: Readonly<Record<number, string>> = { 4: "vierten", 5: "fünften", 6: "sechsten" };
 const ordinal = (count: number) => ordinals[count] ?? `${count}.`;
@@ -19,7 +19,7 @@ export const cautionsDrift: typeof english = {
   "fill-differs-confirmed": (f) =>
     `Der Austrag dieser Füllung ist ${change(f)} als der ${earlierFills(f.earlierFills)}, bestätigt durch ${f.catches} Proben, wo ${f.usualCatches} üblich sind. Stellen Sie danach ein, und suchen Sie die Ursache.`,
   "moved-since": (f) =>
-    `Seit Füllung ${f.sinceFill} ist der Austrag etwa ${change(f)}${f.range === null ? "" : ` (${f.range})`}. Es gilt der heutige Wert; suchen Sie die Ursache.`,
+    `Seit ${beginning(f)} ist der Austrag etwa ${change(f)}${f.range === null ? "" : ` (${f.range})`}. Es gilt der heutige Wert; suchen Sie die Ursache.`,
   trending: (f) =>
     `Noch in Bewegung: Jede Füllung gibt ${f.less ? "weniger" : "mehr"} als die vorige (etwa ${f.percent} je Füllung über ${f.fills} Füllungen). Frühere Füllungen sagen nichts mehr über die nächste: Drehen Sie jede Füllung ab.`,
   "stood-apart": (f) =>

@@ -1,7 +1,7 @@
 import type { Change, Counts, Facts, Numbered } from "./facts.ts";
-import { nouns } from "./nouns.ts";
+import { type Beginning, nouns } from "./nouns.ts";
 
-const { change, earlierFills, fills } = nouns;
+const { beginning, change, earlierFills, fills } = nouns;
 
 /** So many fills, and the first number of them at which something can be tested. */
 type Waiting = Counts<"fills" | "needed">;
@@ -24,8 +24,8 @@ export const cautionsDrift = {
     f: Change & Counts<"earlierFills" | "catches"> & Facts<"usualCatches">,
   ) =>
     `This fill delivers ${change(f)} than ${earlierFills(f.earlierFills)}, confirmed by ${f.catches} catches where ${f.usualCatches} are usual. Set by it, and look for the cause.`,
-  "moved-since": (f: Change & Counts<"sinceFill"> & Facts<never, "range">) =>
-    `This meter has given about ${change(f)} since fill ${f.sinceFill}${f.range === null ? "" : ` (${f.range})`}. Today's value is the one that counts; look for the cause.`,
+  "moved-since": (f: Change & Beginning & Facts<never, "range">) =>
+    `This meter has given about ${change(f)} since ${beginning(f)}${f.range === null ? "" : ` (${f.range})`}. Today's value is the one that counts; look for the cause.`,
   trending: (f: Change & Counts<"fills">) =>
     `Still moving: each fill gives ${f.less ? "less" : "more"} than the last (about ${f.percent} a fill over ${f.fills} fills). Earlier fills no longer tell the next: catch every fill.`,
   "stood-apart": (f: Change & Counts<"backWith">) =>

@@ -1,3 +1,4 @@
+import type { FillName } from "../../results/fill-name.ts";
 import type { Question } from "../../results/question.ts";
 import type { Counts, Facts } from "./facts.ts";
 import { questions } from "./questions.ts";
@@ -16,7 +17,7 @@ export const cautionsFile = {
     `This catch delivers ${times} times what its fellows do per turn. Look for a slipped decimal point, another unit or miscounted turns. Nothing was changed.`,
   "unit-looks-wrong": (f: Facts<"unit" | "delivery">) =>
     `Read as ${f.unit}, the meter delivers ${f.delivery}, which is unusual. Check that the mass columns really are in ${f.unit}.`,
-  "newest-fill-left-out": (f: { readonly leftOutFill: number; readonly fill: number | null }) =>
+  "newest-fill-left-out": (f: { readonly leftOutFill: FillName; readonly fill: FillName | null }) =>
     `Every catch of fill ${f.leftOutFill} is left out, so nothing is known of it; the figures here are those of fill ${f.fill}.`,
   "not-computed": (f: Failed) =>
     `"${questions[f.question]}" could not be computed (${f.reason}). Everything else was. That is a fault of the program: please report it with the file.`,

@@ -30,10 +30,11 @@ export function cautionsDriftSayings(
         ...change(difference, format),
         usualCatches: format.plain(usualCatches),
       }),
-    "moved-since": ({ sinceFill, change: moved, lower, upper }) =>
+    "moved-since": ({ sinceFill, season = null, change: moved, lower, upper }) =>
       say["moved-since"]({
         ...change(moved, format),
-        sinceFill,
+        since: sinceFill,
+        season,
         range: limits({ lower, upper }, format.signedPercent, format),
       }),
     trending: ({ perFill, fills }) => say.trending({ ...change(perFill, format), fills }),
