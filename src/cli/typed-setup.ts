@@ -51,8 +51,8 @@ function isAlso(one: BinSetup, other: BinSetup): boolean {
   return (
     one.bin === other.bin &&
     one.product === other.product &&
-    one.machine === other.machine &&
-    one.farm === other.farm
+    (one.machine ?? null) === (other.machine ?? null) &&
+    (one.farm ?? null) === (other.farm ?? null)
   );
 }
 

@@ -39,7 +39,10 @@ export function entryFor<E extends SetupPlace>(entries: readonly E[], meter: Met
  * @param several  whether the log holds several seasons
  */
 export function namesFill(
-  { fill, season = null }: { readonly fill: number | null; readonly season?: string | null },
+  {
+    fill,
+    season = null,
+  }: { readonly fill: number | null; readonly season?: string | null | undefined },
   of: { readonly number: number; readonly season: string | null },
   several: boolean,
 ): boolean {

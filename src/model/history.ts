@@ -83,7 +83,7 @@ export interface MeterHistory {
 export interface FreshStart extends SetupPlace {
   readonly fill: number;
   /** Its season; null or left out: the log has one. */
-  readonly season?: string | null;
+  readonly season?: string | null | undefined;
 }
 
 /** How the history of a meter is to be read; everything optional. */

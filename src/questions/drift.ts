@@ -118,7 +118,8 @@ export interface Drift {
  * @param meter    one bin × product of a fitted model
  * @param options  tolerance for the tolerance lines; level of sizes' intervals and of the explaining tests;
  *                 shiftOfInterest as its comment says
- * @param meters   all meters of the log, to know what else was in the bin; those of other bins are passed over
+ * @param meters   all meters of the log, to know what else was in the bin, and of how many it is asked whether a
+ *                 column splits their fills
  * @returns        sizes as fractions, with intervals; verdict and steps as literal words
  * Null when       as the fields say; fills that agree exactly leave nothing to judge by (caution fills-agree-exactly)
  * Assumes         near-normal fills of one spread, which earlier levels share, and about which other meters tell where they
@@ -167,7 +168,14 @@ export function drift(
     scoreCharts: scoreCharts(fills, againstEarlier(deliveries, level)),
     byName: byName(fills),
     settling,
-    cautions: driftCautions({ meter, order, explained, settling, level }),
+    cautions: driftCautions({
+      meter,
+      order,
+      explained,
+      settling,
+      level,
+      meters: Math.max(1, meters.length),
+    }),
   };
 }
 

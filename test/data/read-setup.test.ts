@@ -118,9 +118,6 @@ describe("a setup", () => {
     expect(bin).toEqual({
       bin: "1",
       product: "wheat",
-      machine: null,
-      farm: null,
-      season: null,
       targetRate: { kind: "plants", plantsPerM2: 322.9173125012917 },
       bookValueKgPerTurn: { value: 0.4, standardUncertainty: 0.008 },
       assumed: "book value",
@@ -204,9 +201,6 @@ describe("a setup", () => {
     expect(setup.money).toMatchObject({ currency: "EUR", valueOfHour: 90, areaHectares: null });
     expect(setup.fieldChecks).toEqual([
       {
-        machine: null,
-        farm: null,
-        season: null,
         bin: "1",
         product: null,
         fill: 2,
@@ -227,10 +221,9 @@ describe("a setup", () => {
         { code: "constant-mass", bin: "rear", fill: 3, note: "bag weighed" },
       ],
     });
-    const anywhere = { machine: null, farm: null, season: null };
     expect(setup.answered).toEqual([
-      { ...anywhere, code: "field-disagrees", bin: "1", fill: null, note: "area measured again" },
-      { ...anywhere, code: "constant-mass", bin: "rear", fill: 3, note: "bag weighed" },
+      { code: "field-disagrees", bin: "1", fill: null, note: "area measured again" },
+      { code: "constant-mass", bin: "rear", fill: 3, note: "bag weighed" },
     ]);
   });
 

@@ -29,9 +29,6 @@ const fill = aFill([
 function check(given: Partial<FieldCheckSetup> = {}): FieldCheckSetup {
   return {
     bin: "1",
-    machine: null,
-    farm: null,
-    season: null,
     product: "wheat",
     fill: 1,
     date: null,

@@ -91,9 +91,6 @@ export function budgetOf(
 export function aCheck(leftKg: number, given: Partial<FieldCheckSetup> = {}): FieldCheckSetup {
   return {
     bin: "1",
-    machine: null,
-    farm: null,
-    season: null,
     product: "wheat",
     fill: 2,
     date: "2026-04-12",

@@ -83,10 +83,6 @@ const seed = entryOf<SeedSetup>({
 });
 
 export interface BinSetup extends SetupPlace {
-  /** null: this bin of every machine. */
-  readonly machine: string | null;
-  /** null: this bin on every farm. */
-  readonly farm: string | null;
   readonly targetRate: TargetRate | null;
   readonly bookValueKgPerTurn: Measured | null;
   /** What the drive is set for without a catch. */
@@ -95,7 +91,7 @@ export interface BinSetup extends SetupPlace {
   /** Fill before which the meter was opened or changed, so that fills before it are of another level; null: none. */
   readonly startsAfresh: number | null;
   /** Its season. */
-  readonly season: string | null;
+  readonly season?: string | null | undefined;
   readonly drive: DriveSetup | null;
   readonly seed: SeedSetup | null;
   readonly money: BinMoneySetup | null;

@@ -14,10 +14,9 @@ import {
 
 /** Product used over an area drilled. */
 export interface FieldCheckSetup extends SetupPlace {
-  readonly machine: string | null;
-  readonly farm: string | null;
   readonly fill: number | null;
-  readonly season: string | null;
+  /** Of that fill, where the catches hold several. */
+  readonly season?: string | null | undefined;
   readonly date: string | null;
   readonly filledKg: Measured;
   readonly leftKg: Measured;

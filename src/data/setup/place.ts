@@ -1,4 +1,4 @@
-import { optional } from "./field.ts";
+import { optionalKey } from "./field.ts";
 import { text } from "./values.ts";
 
 /** Where an entry of a setup holds: in a bin, of one product, machine or farm only where it names one. */
@@ -7,9 +7,9 @@ export interface SetupPlace {
   /** null: whatever product is in the bin. */
   readonly product: string | null;
   /** Null or left out: this bin of every machine. */
-  readonly machine?: string | null;
+  readonly machine?: string | null | undefined;
   /** Null or left out: this bin on every farm. */
-  readonly farm?: string | null;
+  readonly farm?: string | null | undefined;
 }
 
 /** What may narrow an entry about a bin. */
@@ -44,7 +44,7 @@ export function leavesOpen(
 }
 
 /** @internal */
-export const machine = optional(
+export const machine = optionalKey(
   "machine",
   text,
   "Machine, when the entry is for this one only; every machine's bin of that name where left out",
@@ -52,7 +52,7 @@ export const machine = optional(
 );
 
 /** @internal */
-export const farm = optional(
+export const farm = optionalKey(
   "farm",
   text,
   "Farm, when the entry is for this one only; every farm's where left out",
@@ -60,7 +60,7 @@ export const farm = optional(
 );
 
 /** @internal */
-export const season = optional(
+export const season = optionalKey(
   "season",
   text,
   "Season of that fill, needed where the catches hold several",

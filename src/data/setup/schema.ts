@@ -6,7 +6,7 @@ import { type FieldCheckSetup, fieldCheck } from "./field-check.ts";
 import { type CartSetup, cart, type ScaleSetup, scale } from "./machine.ts";
 import { type MoneySetup, money } from "./money.ts";
 import { messageOf } from "./needs.ts";
-import { farm, leavesOpen, machine, season } from "./place.ts";
+import { farm, leavesOpen, machine, type SetupPlace, season } from "./place.ts";
 import { list, name, oneOf, percentage, text, textError, wholeFrom1 } from "./values.ts";
 
 /**
@@ -39,16 +39,12 @@ export interface Setup {
   readonly cautions: readonly Caution[];
 }
 
-export interface AnsweredSetup {
+export interface AnsweredSetup extends Omit<SetupPlace, "product"> {
   readonly code: CautionCode;
-  readonly bin: string;
-  /** null: this bin of every machine. */
-  readonly machine: string | null;
-  /** null: this bin on every farm. */
-  readonly farm: string | null;
   /** null: whichever fill is in the bin. */
   readonly fill: number | null;
-  readonly season: string | null;
+  /** Of that fill, where the catches hold several. */
+  readonly season?: string | null | undefined;
   readonly note: string;
 }
 

@@ -11,6 +11,7 @@ import type { FillName } from "../../results/fill-name.ts";
 import { known } from "../../results/options.ts";
 import { type Changes, fewestForShift, fewestForTrend } from "./changes.ts";
 import type { SettlingTest } from "./settling.ts";
+import { splittingColumns } from "./splitting-columns.ts";
 
 export interface DriftFindings {
   readonly meter: MeterModel;
@@ -19,6 +20,8 @@ export interface DriftFindings {
   readonly explained: Changes;
   readonly settling: readonly SettlingTest[];
   readonly level: number;
+  /** Meters of the log that are asked this. */
+  readonly meters: number;
 }
 
 type Say = <C extends CautionCode>(code: C, facts: CautionFacts[C], fill?: FillName) => Caution;
@@ -104,8 +107,10 @@ function aboutNumberOfFills({ meter, explained }: DriftFindings, say: Say): Caut
 }
 
 function explaining(findings: DriftFindings, say: Say): Caution[] {
-  const { meter, explained, settling, level } = findings;
-  const found: Caution[] = [];
+  const { meter, explained, settling, level, meters } = findings;
+  const found: Caution[] = splittingColumns(meter.fills, meter.history, meters).map((facts) =>
+    say("column-splits-fills", facts),
+  );
   const { trend } = explained;
   const { status, changes } = meter.history;
   // A step looks like a slope as well: where a change was found, that explains it.

@@ -69,6 +69,19 @@ export interface DriftCautionFacts {
     readonly change: number;
     readonly pValue: number;
   };
+  /** Fills of one name in a column deliver apart from those of another. */
+  readonly "column-splits-fills": {
+    /** As the file heads them; several where they part the fills in the same way. */
+    readonly columns: readonly string[];
+    /** Names, in the first of the columns, of the fills that deliver least and most. */
+    readonly low: string;
+    readonly high: string;
+    /** Of the highest, relative to the lowest. */
+    readonly difference: number;
+    readonly pValue: number;
+    /** First fill of a change of level that was found where the column changed; null: none was. */
+    readonly explainsSince: FillName | null;
+  };
   // repeatability
   readonly "scatter-unusual": {
     /** Scatter today ÷ what is usual. */
@@ -105,6 +118,7 @@ export const driftStandings = {
   "gaps-between-fills": { severity: "note", asks: "to-know" },
   "trend-or-wander": { severity: "note", asks: "to-know" },
   "delivery-settles": { severity: "doubt", asks: "to-know" },
+  "column-splits-fills": { severity: "doubt", asks: "to-know" },
   "scatter-unusual": { severity: "doubt", asks: "to-know" },
   "scatter-beyond-usual": {
     severity: "serious",

@@ -46,6 +46,8 @@ export const cautionsDrift: typeof english = {
     binLevel: (f) =>
       `Der Austrag hängt davon ab, wie voll der Tank ist: ${f.percent} ${f.less ? "weniger" : "mehr"} bei vollem Tank als bei leerem (${f.p}, ${f.betweenFills ? "von Füllung zu Füllung" : "innerhalb der Füllungen"}). Drehen Sie bei dem Füllstand ab, mit dem Sie säen.`,
   },
+  "column-splits-fills": (f) =>
+    `Die Füllungen trennen sich nach ${f.columns}: Bei „${f.high}“ ist der Austrag ${f.percent} höher als bei „${f.low}“ (${f.p}).${f.explainsSince === null ? "" : ` Das erklärt die Veränderung seit Füllung ${f.explainsSince} so gut wie der Dosierer.`} Nehmen Sie in einer Füllung Proben auf beide Arten, bevor es am Dosierer liegen soll.`,
   "scatter-unusual": (f) =>
     `Diese Proben streuen ${f.times}-mal so stark wie üblich (${f.p}). Suchen Sie zuerst nach einer zweifelhaften Probe, dann nach dem, was anders war: Sack, Waage, Umdrehungen, Zeit zwischen den Proben.`,
   "scatter-beyond-usual": (f) =>

@@ -1,3 +1,4 @@
+import type { FillName } from "../../results/fill-name.ts";
 import type { Change, Counts, Facts, Numbered } from "./facts.ts";
 import { type Beginning, nouns } from "./nouns.ts";
 
@@ -52,6 +53,12 @@ export const cautionsDrift = {
     binLevel: (f: Change & Facts<"p"> & { readonly betweenFills: boolean }) =>
       `The delivery goes with how full the bin is: ${change(f)} with a full bin than with an empty one (${f.p}, ${f.betweenFills ? "from fill to fill" : "within fills"}). Catch at the level you drill at.`,
   },
+  "column-splits-fills": (
+    f: Facts<"columns" | "low" | "high" | "percent" | "p"> & {
+      readonly explainsSince: FillName | null;
+    },
+  ) =>
+    `The fills go apart by ${f.columns}: with "${f.high}" this meter gives ${f.percent} more than with "${f.low}" (${f.p}).${f.explainsSince === null ? "" : ` That explains the change since fill ${f.explainsSince} as well as the meter does.`} Catch one fill both ways before the meter is blamed.`,
   "scatter-unusual": (f: Facts<"times" | "p">) =>
     `These catches scatter ${f.times} times as much as is usual (${f.p}). Look for a doubtful catch first, then for what was done differently: bag, scale, turns, time between catches.`,
   "scatter-beyond-usual": (f: Facts<"times" | "oneIn">) =>

@@ -53,6 +53,15 @@ export function cautionsDriftSayings(
           ...(longestPauseDays === null ? [] : [gaps.longestPause(days(longestPauseDays))]),
         ].join("; "),
       ),
+    "column-splits-fills": ({ columns, low, high, difference, pValue, explainsSince }) =>
+      say["column-splits-fills"]({
+        columns: format.list(columns),
+        low,
+        high,
+        percent: format.percent(difference),
+        p: format.pValue(pValue),
+        explainsSince,
+      }),
     "trend-or-wander": ({ pValue }) => say["trend-or-wander"](format.pValue(pValue)),
     "delivery-settles": ({ scope, against, change: found, pValue }) => {
       const facts = { ...change(found, format), p: format.pValue(pValue) };
