@@ -76,8 +76,11 @@ function splitsOf(fills: readonly Fill[]): readonly Split[] {
     const usable = levels.length >= 2 && levels.length <= mostLevels;
     if (!usable || levels.some((level) => level.fills.length < fewestFillsOfLevel)) continue;
     const way = JSON.stringify(levels.map((level) => level.fills.map(({ fill }) => fill)));
-    const columns = [...(splits.get(way)?.columns ?? []), column];
-    splits.set(way, { columns, levels });
+    const same = splits.get(way);
+    splits.set(way, {
+      columns: [...(same?.columns ?? []), column],
+      levels: same?.levels ?? levels,
+    });
   }
   return [...splits.values()];
 }
