@@ -196,6 +196,14 @@ const setups = {
   "setup-no-step": [setup({ bins: [{ bin: "rear", drive: { kind: "ground-wheel", steps: [] } }] })],
   "setup-step-names": [setup({ bins: [{ bin: "rear", drive }] })],
   "setup-bin-twice": [setup({ bins: [{ bin: "rear" }, { bin: "rear" }] })],
+  "setup-bin-open": [
+    setup({
+      bins: [
+        { bin: "rear", product: "oats" },
+        { bin: "rear", machine: "north" },
+      ],
+    }),
+  ],
   "setup-no-book-value": [setup({ bins: [{ bin: "rear", assumed: "book value" }] })],
   "setup-figure-missing": [setup({ cart: { slip_standard_uncertainty_percent: 1 } })],
   "setup-more-left-than-filled": [setup({ field_checks: [field] })],

@@ -19,6 +19,14 @@ export function narrowingsOf(entry: SetupPlace) {
   return narrowings.filter((name) => entry[name] != null);
 }
 
+/** Whether two entries hold for the very same. */
+export function isOfSame(one: SetupPlace, other: SetupPlace): boolean {
+  return (
+    one.bin === other.bin &&
+    narrowings.every((name) => (one[name] ?? null) === (other[name] ?? null))
+  );
+}
+
 /**
  * Whether two entries can hold for one meter while neither says more than the other about where it does, so that nobody can
  * tell which is meant. A third one that says all that the two say settles it.

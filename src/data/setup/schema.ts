@@ -6,7 +6,7 @@ import { type FieldCheckSetup, fieldCheck } from "./field-check.ts";
 import { type CartSetup, cart, type ScaleSetup, scale } from "./machine.ts";
 import { type MoneySetup, money } from "./money.ts";
 import { messageOf } from "./needs.ts";
-import { farm, leavesOpen, machine, type SetupPlace, season } from "./place.ts";
+import { farm, isOfSame, leavesOpen, machine, type SetupPlace, season } from "./place.ts";
 import { list, name, oneOf, percentage, text, textError, wholeFrom1 } from "./values.ts";
 
 /**
@@ -72,10 +72,12 @@ const answered = entryOf<AnsweredSetup>({
 /** Two entries that hold for the same bin and product of a machine would leave open which of them counts. */
 function eachOnce(bins: readonly BinSetup[], context: z.RefinementCtx): void {
   bins.forEach((entry, index) => {
-    if (bins.slice(0, index).some((earlier) => leavesOpen(earlier, entry, bins))) {
+    const other = bins.slice(0, index).find((earlier) => leavesOpen(earlier, entry, bins));
+    if (other !== undefined) {
+      const problem = isOfSame(other, entry) ? "setup-bin-twice" : "setup-bin-open";
       context.addIssue({
         code: "custom",
-        message: messageOf({ problem: "setup-bin-twice", facts: {} }),
+        message: messageOf({ problem, facts: {} }),
         path: [index, "bin"],
       });
     }
