@@ -61,7 +61,7 @@ export const catchColumns = [
     name: "farm",
     field: "farm",
     alsoCalled: ["Betrieb"],
-    description: "Farm, where the file holds several; if it is used, it is filled in every row",
+    description: "Farm, where the file holds several; then in every row",
     example: "Hill Farm",
   },
   {
@@ -69,8 +69,7 @@ export const catchColumns = [
     name: "machine",
     field: "machine",
     alsoCalled: ["Maschine"],
-    description:
-      "Drill or cart, where the file holds several: bin 1 of two machines is two meters; if it is used, it is filled in every row",
+    description: "Drill or cart, where the file holds several; then in every row",
     example: "north",
   },
   {
@@ -79,7 +78,7 @@ export const catchColumns = [
     field: "season",
     alsoCalled: ["Saison"],
     description:
-      "Season, where the file holds several: a year, or a name with a year in it; if it is used, it is filled in every row",
+      "Season, by year or a name with the year in it, where the file holds several; then in every row",
     example: "2026",
   },
   {

@@ -21,9 +21,7 @@ export function checkTogether(
     ...keysMissing(rows, columns, under),
     ...twins(rows, names, under("catch")),
     ...mixedFills(rows, names, under("product")),
-    ...twoSpellings(rows, "farm", under("farm")),
-    ...twoSpellings(rows, "machine", under("machine")),
-    ...twoSpellings(rows, "season", under("season")),
+    ...keyColumns.flatMap((name) => twoSpellings(rows, name, under(name))),
     ...twoSpellings(rows, "bin", under("bin")),
     ...twoSpellings(rows, "product", under("product")),
   ];
@@ -102,16 +100,20 @@ function twoSpellings(
   name: "bin" | "product" | KeyColumn,
   place: Place,
 ): readonly DataIssue[] {
+  const isKey = name !== "bin" && name !== "product";
   const named = rows.flatMap((row) => {
     const text = row[name];
     return text === null ? [] : { row, text };
   });
+  const seen = ({ text, row }: (typeof named)[number]) => ({ first: text, firstRow: row.row });
   return laterOnes(named, ({ text }) => [text.toLowerCase()])
     .filter(({ row, first }) => row.text !== first.text)
     .map(({ row: { row, text }, first }) =>
       dataIssue(
         { ...place, row: row.row },
-        { problem: `${name}-spelt-twice`, facts: { first: first.text, firstRow: first.row.row } },
+        isKey
+          ? { problem: "key-spelt-twice", facts: { ...seen(first), header: place.column ?? name } }
+          : { problem: `${name}-spelt-twice`, facts: seen(first) },
         text,
       ),
     );

@@ -4,7 +4,8 @@ import { type DriveSetup, drive } from "./drive.ts";
 import { entryOf, needed, optional, optionalEntry, withUncertainty } from "./field.ts";
 import { type BinMoneySetup, binMoney } from "./money.ts";
 import { messageOf } from "./needs.ts";
-import { farm, machine, type SetupPlace, season } from "./place.ts";
+import type { SetupPlace } from "./place.ts";
+import { farm, machine, season } from "./place-fields.ts";
 import {
   above0,
   atLeast0,

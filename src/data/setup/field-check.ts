@@ -1,5 +1,6 @@
 import { entryOf, needed, optional } from "./field.ts";
-import { farm, machine, type SetupPlace, season } from "./place.ts";
+import type { SetupPlace } from "./place.ts";
+import { farm, machine, season } from "./place-fields.ts";
 import {
   atLeast0,
   date,

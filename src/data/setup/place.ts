@@ -1,6 +1,3 @@
-import { optionalKey } from "./field.ts";
-import { text } from "./values.ts";
-
 /** Where an entry of a setup holds: in a bin, of one product, machine or farm only where it names one. */
 export interface SetupPlace {
   readonly bin: string;
@@ -50,27 +47,3 @@ export function leavesOpen(
     entry.bin === one.bin && both.every((name) => entry[name] === (one[name] ?? other[name]));
   return both.length === ours.length || !all.some(said);
 }
-
-/** @internal */
-export const machine = optionalKey(
-  "machine",
-  text,
-  "Machine, when the entry is for this one only; every machine's bin of that name where left out",
-  "north",
-);
-
-/** @internal */
-export const farm = optionalKey(
-  "farm",
-  text,
-  "Farm, when the entry is for this one only; every farm's where left out",
-  "Hill Farm",
-);
-
-/** @internal */
-export const season = optionalKey(
-  "season",
-  text,
-  "Season of that fill, needed where the catches hold several",
-  "2026",
-);

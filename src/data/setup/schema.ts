@@ -6,7 +6,8 @@ import { type FieldCheckSetup, fieldCheck } from "./field-check.ts";
 import { type CartSetup, cart, type ScaleSetup, scale } from "./machine.ts";
 import { type MoneySetup, money } from "./money.ts";
 import { messageOf } from "./needs.ts";
-import { farm, isOfSame, leavesOpen, machine, type SetupPlace, season } from "./place.ts";
+import { isOfSame, leavesOpen, type SetupPlace } from "./place.ts";
+import { farm, machine, season } from "./place-fields.ts";
 import { list, name, oneOf, percentage, text, textError, wholeFrom1 } from "./values.ts";
 
 /**

@@ -179,20 +179,10 @@ export const tableProblems: Phrases<TableProblems> = {
       `a ${f.header} in every row, since ${at.row} ${f.firstRow} names "${f.named}"`,
     remedy: (f) => `Fill in ${f.header} in every row, or in none.`,
   },
-  "farm-spelt-twice": {
+  "key-spelt-twice": {
     expected: (f, at) =>
       `"${f.first}" as in ${at.row} ${f.firstRow}, or a name that differs in more than capitals`,
-    remedy: "Spell each farm in one way throughout.",
-  },
-  "machine-spelt-twice": {
-    expected: (f, at) =>
-      `"${f.first}" as in ${at.row} ${f.firstRow}, or a name that differs in more than capitals`,
-    remedy: "Spell each machine in one way throughout.",
-  },
-  "season-spelt-twice": {
-    expected: (f, at) =>
-      `"${f.first}" as in ${at.row} ${f.firstRow}, or a name that differs in more than capitals`,
-    remedy: "Spell each season in one way throughout.",
+    remedy: (f) => `Spell each ${f.header} in one way throughout.`,
   },
   "bin-spelt-twice": {
     expected: (f, at) =>

@@ -74,9 +74,11 @@ export interface TableProblems {
     readonly named: string;
     readonly firstRow: number;
   };
-  readonly "farm-spelt-twice": { readonly first: string; readonly firstRow: number };
-  readonly "machine-spelt-twice": { readonly first: string; readonly firstRow: number };
-  readonly "season-spelt-twice": { readonly first: string; readonly firstRow: number };
+  readonly "key-spelt-twice": {
+    readonly header: string;
+    readonly first: string;
+    readonly firstRow: number;
+  };
   readonly "bin-spelt-twice": { readonly first: string; readonly firstRow: number };
   readonly "product-spelt-twice": { readonly first: string; readonly firstRow: number };
 }
@@ -126,9 +128,7 @@ export const tableCodes = {
   "catch-repeated": "duplicate-catch",
   "two-products-in-fill": "two-products-in-fill",
   "key-missing": "value-missing",
-  "farm-spelt-twice": "two-spellings",
-  "machine-spelt-twice": "two-spellings",
-  "season-spelt-twice": "two-spellings",
+  "key-spelt-twice": "two-spellings",
   "bin-spelt-twice": "two-spellings",
   "product-spelt-twice": "two-spellings",
 } as const satisfies Readonly<Record<keyof TableProblems, string>>;

@@ -35,6 +35,14 @@ export interface FileCautionFacts {
     readonly name: string;
     readonly instead: string;
   };
+  /** The setup names a machine, farm or season that no catch names; `instead` is what may be meant, null: nothing is like it. */
+  readonly "setup-key-not-caught": {
+    readonly key: "machine" | "farm" | "season";
+    readonly name: string;
+    readonly instead: string | null;
+  };
+  /** The setup names a fill by its number alone, and the catches hold several seasons. */
+  readonly "setup-season-missing": { readonly number: number };
   /** A name of an earlier version, and its name now, both as one writes them in the file. */
   readonly "old-name": { readonly was: string; readonly now: string };
 }
@@ -57,5 +65,7 @@ export const fileStandings = {
   "turns-all-equal": { severity: "note", asks: "to-know" },
   "division-read-from-digits": { severity: "note", asks: "to-know" },
   "setup-name-not-caught": { severity: "note", asks: "to-know" },
+  "setup-key-not-caught": { severity: "doubt", asks: "to-know" },
+  "setup-season-missing": { severity: "doubt", asks: "to-know" },
   "old-name": { severity: "note", asks: "to-know" },
 } as const satisfies Readonly<Record<keyof FileCautionFacts, Standing>>;

@@ -4,16 +4,13 @@ import type { Column } from "../../data/column-kinds.ts";
 export const columns: Readonly<
   Record<Column["name"], readonly [meaning: string, example?: string]>
 > = {
-  farm: [
-    "Betrieb, wenn die Datei mehrere enthält; wird die Spalte benutzt, so in jeder Zeile",
-    "Hof Berg",
-  ],
+  farm: ["Betrieb, wenn die Datei mehrere enthält; dann in jeder Zeile", "Hof Berg"],
   machine: [
-    "Drille oder Wagen, wenn die Datei mehrere enthält: Tank 1 zweier Maschinen sind zwei Dosierer; wird die Spalte benutzt, so in jeder Zeile",
+    "Drillmaschine oder Wagen, wenn die Datei mehrere enthält; dann in jeder Zeile",
     "Nord",
   ],
   season: [
-    "Saison, wenn die Datei mehrere enthält: ein Jahr, oder ein Name mit einer Jahreszahl; wird die Spalte benutzt, so in jeder Zeile",
+    "Saison, als Jahr oder Name mit Jahreszahl, wenn die Datei mehrere enthält; dann in jeder Zeile",
   ],
   bin: ["Tank, mit Nummer oder Namen"],
   product: ["Was im Tank ist, immer gleich geschrieben", "Weizen"],

@@ -187,20 +187,10 @@ export const tableProblems: Phrases<TableProblems> = {
       `ein Eintrag unter ${f.header} in jeder Zeile, denn ${at.row} ${f.firstRow} nennt „${f.named}“`,
     remedy: (f) => `Füllen Sie ${f.header} in jeder Zeile aus oder in keiner.`,
   },
-  "farm-spelt-twice": {
+  "key-spelt-twice": {
     expected: (f, at) =>
       `„${f.first}“ wie in ${at.row} ${f.firstRow}, oder ein Name, der sich in mehr als Groß- und Kleinschreibung unterscheidet`,
-    remedy: "Schreiben Sie jeden Betrieb überall gleich.",
-  },
-  "machine-spelt-twice": {
-    expected: (f, at) =>
-      `„${f.first}“ wie in ${at.row} ${f.firstRow}, oder ein Name, der sich in mehr als Groß- und Kleinschreibung unterscheidet`,
-    remedy: "Schreiben Sie jede Maschine überall gleich.",
-  },
-  "season-spelt-twice": {
-    expected: (f, at) =>
-      `„${f.first}“ wie in ${at.row} ${f.firstRow}, oder ein Name, der sich in mehr als Groß- und Kleinschreibung unterscheidet`,
-    remedy: "Schreiben Sie jede Saison überall gleich.",
+    remedy: (f) => `Schreiben Sie jeden Namen unter ${f.header} überall gleich.`,
   },
   "bin-spelt-twice": {
     expected: (f, at) =>
