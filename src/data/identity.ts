@@ -7,7 +7,7 @@ export type BinPlace = Pick<Catch, "farm" | "machine" | "bin">;
 export type MeterPlace = BinPlace & Pick<Catch, "product">;
 
 /** What makes a fill of any product: the bin's number for it, within its season. */
-export type FillPlace = BinPlace & Pick<Catch, "season" | "fill">;
+export type FillingPlace = BinPlace & Pick<Catch, "season" | "fill">;
 
 /** The same for rows of one bin, and for no others. */
 export function binKey({ farm, machine, bin }: BinPlace): string {
@@ -20,7 +20,7 @@ export function meterKey(row: MeterPlace): string {
 }
 
 /** The same for rows of one filling of a bin, and for no others. */
-export function fillKey(row: FillPlace): string {
+export function fillKey(row: FillingPlace): string {
   return JSON.stringify([binKey(row), row.season, row.fill]);
 }
 
