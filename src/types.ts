@@ -1,10 +1,13 @@
 /* Types met behind the names of index.ts, so that each can be imported by its own. */
-export type { DecidedBin, NoDecision } from "./analysis/analyse.ts";
+export type { DecidedBin, LeftOutCatch, NoDecision } from "./analysis/analyse.ts";
 export type { DecisiveAnswers } from "./analysis/decided-bin.ts";
 export type { ComparisonChoices } from "./analysis/options.ts";
 export type { ProductAnswers } from "./analysis/products.ts";
 export type { ScaleDivision } from "./analysis/scale-division.ts";
 export type { ApparentDivision } from "./data/apparent-division.ts";
+export type { KeyColumn } from "./data/column-kinds.ts";
+export type { GivenKeys } from "./data/given-keys.ts";
+export type { BinPlace } from "./data/identity.ts";
 export type { SetupSource } from "./data/read-setup.ts";
 export type { BinSetup, SeedSetup } from "./data/setup/bin.ts";
 export type { DriveSetup, GroundWheelSetup, MotorSetup } from "./data/setup/drive.ts";
@@ -17,6 +20,7 @@ export type {
   MoneySetup,
   QuadraticResponse,
 } from "./data/setup/money.ts";
+export type { SetupPlace } from "./data/setup/place.ts";
 export type { AnsweredSetup } from "./data/setup/schema.ts";
 export type { Measured, Span } from "./data/setup/values.ts";
 export type { Cell } from "./data/table.ts";
@@ -257,6 +261,7 @@ export type {
 } from "./results/caution-facts/outliers.ts";
 export type { CatchInMoney, PlanningCautionFacts } from "./results/caution-facts/planning.ts";
 export type { ProductCautionFacts } from "./results/caution-facts/products.ts";
+export type { FillName } from "./results/fill-name.ts";
 export type { LentBy } from "./results/lent-by.ts";
 export type { Mishap } from "./results/mishap.ts";
 export type { Question } from "./results/question.ts";

@@ -1,3 +1,5 @@
+import type { KeyColumn } from "../data/column-kinds.ts";
+import { logNames } from "../data/log-names.ts";
 import type { Setup } from "../data/setup.ts";
 import type { Catch, CatchLog } from "../data/types.ts";
 import type { MeterModel } from "../model/model.ts";
@@ -14,6 +16,8 @@ import { type Skipping, skipping } from "../questions/skipping.ts";
 import { type SpeedLinearity, speedLinearity } from "../questions/speed-linearity.ts";
 import { type UncertaintyBudget, uncertaintyBudget } from "../questions/uncertainty-budget.ts";
 import type { Caution } from "../results/caution.ts";
+import type { FillName } from "../results/fill-name.ts";
+import { known } from "../results/options.ts";
 import type { Question } from "../results/question.ts";
 import type { Asking } from "./asking.ts";
 import {
@@ -45,6 +49,13 @@ export interface MeterAnswers extends DecidedBin {
   readonly cautions: readonly Caution[];
 }
 
+/** A catch that a person left out, its bin and fill as every surface calls them. */
+export interface LeftOutCatch
+  extends Omit<Catch, "fill" | KeyColumn>,
+    Partial<Readonly<Record<KeyColumn, string>>> {
+  readonly fill: FillName;
+}
+
 /** Every answer about a file of catches; what reports are written from. */
 export interface Analysis {
   readonly kind: "analysis";
@@ -57,7 +68,7 @@ export interface Analysis {
     readonly fills: number;
     /** First and last time the file gives; null when it gives none. */
     readonly period: { readonly first: string; readonly last: string } | null;
-    readonly leftOut: readonly Catch[];
+    readonly leftOut: readonly LeftOutCatch[];
   };
   readonly meters: readonly MeterAnswers[];
   /** Products side by side; null where there is nothing to compare. */
@@ -97,7 +108,7 @@ export function analyse(
       catches: log.catches.length,
       fills: model.meters.reduce((count, { fills }) => count + fills.length, 0),
       period: periodOf(log.catches),
-      leftOut: log.catches.filter(({ leftOut }) => leftOut !== null),
+      leftOut: leftOutCatches(log.catches),
     },
     products: productAnswers(model, resolved.comparison),
     falseAlarms: falseAlarmsTogether(
@@ -126,6 +137,18 @@ function furtherAnswers(
     skipping: ask("skipping", () => skipping(meter, asked.skipping)),
     cost: ask("cost", () => cost(meter, asked.cost)),
   };
+}
+
+function leftOutCatches(catches: readonly Catch[]): readonly LeftOutCatch[] {
+  const names = logNames(catches);
+  return catches
+    .filter(({ leftOut }) => leftOut !== null)
+    .map(({ farm, machine, season, ...row }) => ({
+      ...row,
+      ...known({ farm, machine, season }),
+      bin: names.bin({ farm, machine, bin: row.bin }),
+      fill: names.fill({ season, fill: row.fill }),
+    }));
 }
 
 function periodOf(catches: readonly Catch[]): Analysis["input"]["period"] {

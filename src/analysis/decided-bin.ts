@@ -2,6 +2,7 @@ import type { Setup } from "../data/setup.ts";
 import { checkSetupAgainst } from "../data/setup-against.ts";
 import type { CatchLog } from "../data/types.ts";
 import { OptionError } from "../errors/errors.ts";
+import { newestFill } from "../model/meters.ts";
 import { fitModel, type MeterModel, type Model } from "../model/model.ts";
 import { type CatchesNeeded, catchesNeeded } from "../questions/catches-needed.ts";
 import { deliveryWithoutError } from "../questions/delivery/without-error.ts";
@@ -12,6 +13,7 @@ import { type Outliers, outliers } from "../questions/outliers.ts";
 import { type Repeatability, repeatability } from "../questions/repeatability.ts";
 import { type Setting, setting } from "../questions/setting.ts";
 import type { Caution } from "../results/caution.ts";
+import { known } from "../results/options.ts";
 import { type Asking, askingFor } from "./asking.ts";
 import { type AnsweredFinding, answeredFindings, type Decision, decide } from "./decision.ts";
 import { isInTheBin } from "./in-the-bin.ts";
@@ -43,7 +45,12 @@ export interface DecisiveAnswers {
 
 /** What to do about one bin and product, with the answers it is decided by. Null: could not be computed. */
 export interface DecidedBin extends DecisiveAnswers {
+  /** As the catches name it; bin/machine or bin/farm where the log holds several. */
   readonly bin: string;
+  /** Left out where the log names none. */
+  readonly farm?: string;
+  /** Left out where the log names none. */
+  readonly machine?: string;
   readonly product: string;
   /** What to do now; null where `noDecision` says why. */
   readonly decision: Decision | null;
@@ -155,9 +162,14 @@ export function decidedWith<Further extends Answers<Extract<keyof Further, strin
     ...cautionsIn(others),
     ...asking.failures(),
   ];
-  const ground = { ...decisive, findings: [...log.cautions, ...cautions], setup };
+  const subject = {
+    place: { ...meter.place, product: meter.product },
+    newest: newestFill(meter),
+  };
+  const ground = { ...decisive, about: subject, findings: [...log.cautions, ...cautions], setup };
   return {
     bin: meter.bin,
+    ...known({ farm: meter.place.farm, machine: meter.place.machine }),
     product: meter.product,
     decision: isIn ? decide(ground) : null,
     noDecision: isIn ? null : "another product is in the bin",

@@ -1,4 +1,10 @@
-import { type BinSetup, binSetup, type FieldCheckSetup, type Setup } from "../data/setup.ts";
+import {
+  type BinSetup,
+  binSetup,
+  type FieldCheckSetup,
+  holdsFor,
+  type Setup,
+} from "../data/setup.ts";
 import type { MassUnit } from "../data/types.ts";
 import { fillPricesOf } from "../model/fill-prices.ts";
 import { isLawSet, lawfulRates } from "../model/lawful-rates.ts";
@@ -38,7 +44,7 @@ export interface Ground extends PlanningGround {
  *
  * @throws OptionError for a value that cannot be meant
  */
-export function questionOptions(ground: Ground, meter: Pick<Meter, "bin" | "product">) {
+export function questionOptions(ground: Ground, meter: Pick<Meter, "place" | "product">) {
   const { options, setup, massUnit } = ground;
   const entry = entryAbout(meter, setup);
   const plain = modelOptionsOf(options);
@@ -92,7 +98,7 @@ export function questionOptions(ground: Ground, meter: Pick<Meter, "bin" | "prod
  */
 export function planningOptions(
   { options, toleranceFrom, setup }: PlanningGround,
-  meter: Pick<Meter, "bin" | "product"> | null,
+  meter: Pick<Meter, "place" | "product"> | null,
 ): CatchesNeededOptions {
   const entry = meter === null ? null : entryAbout(meter, setup);
   return catchesNeededOptions(options, {
@@ -113,18 +119,19 @@ export function modelChoices(
   { drift, borrow, library, assumedSpread, assumedScatter }: AnalysisOptions,
   setup: Setup | null,
 ): ModelChoices {
-  const startsAfresh = (setup?.bins ?? []).flatMap(({ bin, product, startsAfresh: fill }) =>
-    fill === null ? [] : [{ bin, product, fill }],
-  );
+  const startsAfresh = (setup?.bins ?? []).flatMap(({ startsAfresh: fill, ...entry }) => {
+    const { bin, product, machine, farm, season } = entry;
+    return fill === null ? [] : [{ bin, product, fill, ...known({ machine, farm, season }) }];
+  });
   const assumed = { spread: assumedSpread, scatter: assumedScatter };
   return { asked: drift, startsAfresh, borrowing: { borrow, library, assumed } };
 }
 
 function entryAbout(
-  { bin, product }: Pick<Meter, "bin" | "product">,
+  { place, product }: Pick<Meter, "place" | "product">,
   setup: Setup | null,
 ): BinSetup | null {
-  return setup === null ? null : binSetup(setup, bin, product);
+  return setup === null ? null : binSetup(setup, { ...place, product });
 }
 
 /** What the setup says of prices: for every bin, and for this one. */
@@ -159,11 +166,10 @@ function targetMass(entry: BinSetup | null): number | null {
 /** A check that names no product belongs to whatever is in the bin. Dated checks come in order of time, the others last. */
 function fieldChecks(
   { fieldChecks: all }: Setup,
-  { bin, product }: Pick<Meter, "bin" | "product">,
+  { place, product }: Pick<Meter, "place" | "product">,
 ) {
   const last = "9999";
-  const ofMeter = (check: FieldCheckSetup) =>
-    check.bin === bin && (check.product === null || check.product === product);
+  const ofMeter = (check: FieldCheckSetup) => holdsFor(check, { ...place, product });
   const checks = all
     .filter(ofMeter)
     .sort((a, b) => ((a.date ?? last) < (b.date ?? last) ? -1 : a.date === b.date ? 0 : 1));

@@ -14,7 +14,7 @@ export function answerTable(analysis: Analysis, words: Words): string {
       columns: [
         { heading: say.bin, cell: ({ bin }) => bin },
         { heading: say.product, cell: ({ product }) => product },
-        { heading: say.fill, align: "end", cell: ({ delivery }) => format.count(delivery.fill) },
+        { heading: say.fill, align: "end", cell: ({ delivery }) => format.fill(delivery.fill) },
         {
           heading: say.catches,
           align: "end",

@@ -13,26 +13,26 @@ import { resultJson } from "../report/json.ts";
 import { catchesNeededSection } from "../report/sections/catches-needed.ts";
 import { cautionSentence } from "../report/sections/cautions.ts";
 import type { Caution } from "../results/caution.ts";
+import type { FillName } from "../results/fill-name.ts";
 import type { UnitSystem } from "../wording/format.ts";
 import { wordsFor } from "../wording/languages.ts";
 import type { Words } from "../wording/words.ts";
 import { decisionText, groundText } from "./answer-table.ts";
 import { type ExitCode, exitCodeOf, exitCodes } from "./exit-codes.ts";
 import { analysisGiven, setupGiven } from "./flags.ts";
-import { readOptions, type SetupFlags, setupFor } from "./input.ts";
+import { type ReadFlags, readOptions, type SetupFlags, setupFor } from "./input.ts";
 import type { Io } from "./io.ts";
 import { plainBlocks } from "./plain-blocks.ts";
 import { isTypedCatch, readTypedCatches } from "./typed-catches.ts";
 import { withTypedSetup } from "./typed-setup.ts";
 
 /** Flags that set no option of the analysis. */
-export interface EnoughFlags extends SetupFlags {
+export interface EnoughFlags extends ReadFlags, SetupFlags {
   readonly detail?: boolean;
   readonly minutes?: number;
   readonly trialBudget?: number;
   readonly turns?: number;
   readonly next?: boolean;
-  readonly sheet?: string;
   readonly units: UnitSystem;
   readonly language: string;
   readonly json?: boolean;
@@ -44,7 +44,7 @@ interface EnoughAnswer
   /** null: planned before any catch. */
   readonly bin: string | null;
   readonly product: string | null;
-  readonly fill: number | null;
+  readonly fill: FillName | null;
 }
 
 /** `evencatch enough`: whether today's catches are enough, or how many to plan when there are none yet. */

@@ -12,6 +12,7 @@ import {
   parseCatchKey,
   parseChance,
   parseChartFormats,
+  parseKey,
   parseMass,
   parsePercent,
   severities,
@@ -131,6 +132,7 @@ const trial: readonly SettingFlag<TrialPlanOptions>[] = [
 
 const noSetup = toggle("--no-setup", "noSetup");
 const sheet = flag("--sheet <name>", "workbookSheet", asWritten);
+const keys = flag("--key <key=name>", "keys", parseKey);
 const replace = toggle("--replace", "replace");
 /** The older name of `--replace`. */
 const force = hidden("--force");
@@ -164,6 +166,7 @@ export const flags = {
     toggle("--tables", "tables"),
     flag("--charts <formats>", "charts", parseChartFormats),
     sheet,
+    keys,
     flag("--leave-out <bin:fill:catch>", "leaveOut", parseCatchKey),
     ...surface,
     choice("--edition <name>", "edition", editions, "short"),
@@ -183,6 +186,7 @@ export const flags = {
     toggle("--next", "next"),
     ...budgets,
     sheet,
+    keys,
     ...surface,
     toggle("--json", "answersJson"),
   ],
@@ -205,6 +209,7 @@ export const flags = {
     ...lending,
     replace,
     sheet,
+    keys,
     ...surface,
   ],
   page: [
@@ -217,6 +222,7 @@ export const flags = {
     flag("--setup <file>", "setupOfCheck", asWritten),
     noSetup,
     sheet,
+    keys,
     language,
     toggle("--json", "findingsJson"),
   ],

@@ -1,5 +1,6 @@
 import { stat } from "node:fs/promises";
 import { basename, dirname, join } from "node:path";
+import type { GivenKeys } from "../data/given-keys.ts";
 import type { ReadOptions } from "../data/read-catches.ts";
 import type { Setup } from "../data/setup.ts";
 import { readSetupFile } from "../node.ts";
@@ -41,6 +42,15 @@ function exists(path: string): Promise<boolean> {
   );
 }
 
-export function readOptions(flags: { readonly sheet?: string }): ReadOptions {
-  return flags.sheet === undefined ? {} : { sheet: flags.sheet };
+/** How a command is told to read its file of catches. */
+export interface ReadFlags {
+  readonly sheet?: string;
+  readonly key?: GivenKeys;
+}
+
+export function readOptions({ sheet, key }: ReadFlags): ReadOptions {
+  return {
+    ...(sheet === undefined ? {} : { sheet }),
+    ...(key === undefined ? {} : { keys: key }),
+  };
 }

@@ -21,17 +21,16 @@ import { chartPng } from "./chart-png.ts";
 import { chartRuntime } from "./chart-runtime.ts";
 import { type ExitCode, exitCodeOf } from "./exit-codes.ts";
 import { analysisGiven } from "./flags.ts";
-import { readOptions, type SetupFlags, setupFor } from "./input.ts";
+import { type ReadFlags, readOptions, type SetupFlags, setupFor } from "./input.ts";
 import type { Io } from "./io.ts";
 import type { Files } from "./manifest.ts";
 import { type ReplaceFlags, replaceOf, writeSaying } from "./output-flags.ts";
 
 /** Flags that set no option of the analysis. */
-export interface ReportFlags extends ReplaceFlags, SetupFlags {
+export interface ReportFlags extends ReplaceFlags, ReadFlags, SetupFlags {
   readonly out: string;
   readonly tables?: boolean;
   readonly charts?: readonly ChartFormat[];
-  readonly sheet?: string;
   readonly leaveOut?: readonly LeaveOutKey[];
   readonly units: UnitSystem;
   readonly language: string;

@@ -7,14 +7,13 @@ import { wordsFor } from "../wording/languages.ts";
 import type { Words } from "../wording/words.ts";
 import { type ExitCode, exitCodes } from "./exit-codes.ts";
 import { analysisGiven } from "./flags.ts";
-import { readOptions, type SetupFlags, setupFor } from "./input.ts";
+import { type ReadFlags, readOptions, type SetupFlags, setupFor } from "./input.ts";
 import type { Io } from "./io.ts";
 import { type ReplaceFlags, replaceOf, writeSaying } from "./output-flags.ts";
 
 /** Flags that set no option of the analysis. */
-export interface SheetFlags extends ReplaceFlags, SetupFlags {
+export interface SheetFlags extends ReplaceFlags, ReadFlags, SetupFlags {
   readonly out: string;
-  readonly sheet?: string;
   readonly units: UnitSystem;
   readonly language: string;
 }

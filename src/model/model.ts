@@ -25,7 +25,7 @@ import {
   usualBorrowing,
 } from "./lenders.ts";
 import { type MeterScatter, seenVariance } from "./lent-scatter.ts";
-import { type Fill, type Meter, metersOf, newestFill } from "./meters.ts";
+import { type Fill, type Meter, metersOf, newestFill, withinSeasons } from "./meters.ts";
 import { scattersOf } from "./screening/lending.ts";
 import { isFlagged, type MeterScreening, screenLog } from "./screening/screen-log.ts";
 import { type WithAllCatches, withAllCatches } from "./with-all-catches.ts";
@@ -149,7 +149,8 @@ export function fitModel(
 
 /**
  * What a meter can tell others. Its fills' spread is that within levels found with its own fills only: what others lend
- * comes back to them by no detour.
+ * comes back to them by no detour. A level that lasts over seasons lends the spread within each of them: what changed in the
+ * winter between is no difference of fills.
  */
 function recordOf(
   { product }: Meter,
@@ -161,7 +162,7 @@ function recordOf(
     product,
     scatter: seenVariance(relative, df, floor),
     spread: lentSpread(
-      stretches.map(({ fills }) => fills),
+      stretches.flatMap(({ fills }) => withinSeasons(fills)),
       divisionKg,
     ),
   };

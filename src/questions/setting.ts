@@ -4,6 +4,7 @@ import { lawfulRates } from "../model/lawful-rates.ts";
 import type { Meter } from "../model/meters.ts";
 import { rateAsMass } from "../model/rate-as-mass.ts";
 import { type Derived, derived, derivedEstimate, perDelivery } from "../model/worked-out.ts";
+import type { FillName } from "../results/fill-name.ts";
 import { requireModelOptions } from "../results/options.ts";
 import { meterSpeed } from "../units/rates.ts";
 import type { Delivery } from "./delivery/result.ts";
@@ -119,7 +120,7 @@ function meterSpeedsNeeded(
   });
 }
 
-function speedsCaught(meter: Meter, fill: number): Span | null {
+function speedsCaught(meter: Meter, fill: FillName): Span | null {
   const speeds = meter.fills
     .filter((one) => one.fill === fill)
     .flatMap(({ catches }) => catches.flatMap(({ meterRpm }) => meterRpm ?? []));

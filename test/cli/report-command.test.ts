@@ -88,6 +88,59 @@ describe("evencatch report", () => {
     });
   });
 
+  it("tells two machines and two seasons apart, on the terminal, in the report and in its tables", async () => {
+    await inFolder(async (folder) => {
+      const rows = ["north,2025", "north,2026", "south,2026"].flatMap((keys) =>
+        [5.9, 6, 6.1].map((kg, i) => `${keys},1,wheat,1,${i + 1},20,${kg}`),
+      );
+      const header = "machine,season,bin,product,fill,catch,turns,net_kg";
+      const catches = await fileWith(folder, "catches.csv", [header, ...rows].join("\n"));
+      const flags = ["--tables", "--leave-out", "1/north:1/2026:3"];
+      const { out } = await command("report", catches, "--out", join(folder, "out"), ...flags);
+      expect(out).toContain("Bin 1/north (wheat), fill 1/2026");
+      expect(out).toContain("Bin 1/south (wheat), fill 1/2026");
+      const html = await readFile(join(folder, "out", "report.html"), "utf8");
+      expect(html).toContain("Bin 1/north, fill 1/2026, catch 3");
+      const ids = [...html.matchAll(/ id="([^"]+)"/g)].map(([, id]) => id);
+      expect(new Set(ids).size).toBe(ids.length);
+      const json = JSON.parse(await readFile(join(folder, "out", "report.json"), "utf8"));
+      expect(json.meters).toMatchObject([
+        { bin: "1/north", machine: "north", delivery: { fill: "1/2026" } },
+        { bin: "1/south", machine: "south", delivery: { fill: "1/2026" } },
+      ]);
+      const table = await readFile(join(folder, "out", "tables", "catches.csv"), "utf8");
+      expect(table.split("\n").slice(0, 2)).toEqual([
+        expect.stringMatching(/^machine,season,bin,product,fill,catch,/),
+        expect.stringMatching(/^north,2025,1,wheat,1,1,/),
+      ]);
+    });
+  });
+
+  it("takes a machine or season for all rows, and refuses what is none", async () => {
+    await inFolder(async (folder) => {
+      const catches = await fileWith(
+        folder,
+        "catches.csv",
+        "bin,product,fill,catch,turns,net_kg\n1,wheat,1,1,20,5.9\n1,wheat,1,2,20,6",
+      );
+      const flags = ["--key", "season=2026", "--key", "machine=north", "--json"];
+      const { code, out } = await command(
+        "report",
+        catches,
+        "--out",
+        join(folder, "out"),
+        ...flags,
+      );
+      expect(code).toBe(0);
+      // Of one machine and one season: named for programs, and not in words.
+      expect(JSON.parse(out).meters).toMatchObject([
+        { bin: "1", machine: "north", delivery: { fill: 1 } },
+      ]);
+      const refused = await command("report", catches, "--key", "field=Hill");
+      expect(refused.err).toContain("It must be farm, machine or season with its name");
+    });
+  });
+
   it("ends with 1 on cautions only when asked", async () => {
     await inFolder(async (folder) => {
       const catches = await fileWith(

@@ -110,7 +110,11 @@ async function aFailedQuestion(): Promise<Occasion> {
   const facts = { question: "setting", reason: "a reason" } as const;
   const failure = caution("needed-not-computed", { bin, product }, facts);
   const cautions = [...answers.cautions, failure];
-  const ground = { ...answers, setting: null, findings: cautions, setup: null };
+  const about = {
+    place: { farm: null, machine: null, bin, product },
+    newest: { fill: answers.delivery.fill, number: 1, season: null },
+  };
+  const ground = { ...answers, about, setting: null, findings: cautions, setup: null };
   const failed = { ...answers, setting: null, cautions, decision: decide(ground) };
   return report("a failed question", { ...analysis, meters: [failed] });
 }

@@ -138,6 +138,12 @@ const tables = {
     entries([good, good]),
   ],
   "two-products-in-fill": [rows("rear,oats,1,1,20,5.89\nrear,peas,1,2,20,5.93")],
+  "key-missing": [
+    under(`machine,${header}`, "north,rear,oats,1,1,20,5.89\n,rear,oats,1,2,20,5.93"),
+  ],
+  "key-spelt-twice": [
+    under(`machine,${header}`, "North,rear,oats,1,1,20,5.89\nnorth,rear,oats,1,2,20,5.93"),
+  ],
   "bin-spelt-twice": [rows("rear,oats,1,1,20,5.89\nRear,oats,1,2,20,5.93")],
   "product-spelt-twice": [rows("rear,oats,1,1,20,5.89\nrear,Oats,2,1,20,5.93")],
 } satisfies Partial<Record<ProblemKey, readonly Refused[]>>;
@@ -189,6 +195,14 @@ const setups = {
           lowest_rate: { value: 140, unit: "kg/ha" },
           highest_rate: { value: 120, unit: "kg/ha" },
         },
+      ],
+    }),
+  ],
+  "setup-bin-open": [
+    setup({
+      bins: [
+        { bin: "rear", product: "oats" },
+        { bin: "rear", machine: "north" },
       ],
     }),
   ],

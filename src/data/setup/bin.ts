@@ -5,6 +5,8 @@ import { type DriveSetup, drive } from "./drive.ts";
 import { entryOf, needed, optional, optionalEntry, withUncertainty } from "./field.ts";
 import { type BinMoneySetup, binMoney } from "./money.ts";
 import { messageOf } from "./needs.ts";
+import type { SetupPlace } from "./place.ts";
+import { farm, machine, season } from "./place-fields.ts";
 import {
   above0,
   atLeast0,
@@ -77,10 +79,7 @@ const seed = entryOf<SeedSetup>({
   ),
 });
 
-export interface BinSetup {
-  readonly bin: string;
-  /** null: whatever product is in the bin. */
-  readonly product: string | null;
+export interface BinSetup extends SetupPlace {
   readonly targetRate: TargetRate | null;
   /** The least that label or law lets be put out; null: not given. */
   readonly lowestRate: TargetRate | null;
@@ -92,6 +91,8 @@ export interface BinSetup {
   readonly turnsPerHectare: number | null;
   /** Fill before which the meter was opened or changed, so that fills before it are of another level; null: none. */
   readonly startsAfresh: number | null;
+  /** Its season. */
+  readonly season?: string | null | undefined;
   readonly drive: DriveSetup | null;
   readonly seed: SeedSetup | null;
   readonly money: BinMoneySetup | null;
@@ -108,6 +109,8 @@ export const bin = entryOf<BinSetup>(
   {
     bin: needed("bin", name, "Bin as the catches name it; must be given in each entry", "1"),
     product: optional("product", text, "Product, when the entry is for this product only", "wheat"),
+    machine,
+    farm,
     targetRate: optional("target_rate", targetRate, "Rate wanted", quantity(120, "kg/ha")),
     lowestRate: optional(
       "lowest_rate",
@@ -145,6 +148,7 @@ export const bin = entryOf<BinSetup>(
       "Fill before which the meter was opened, cleaned or changed: fills before it say nothing of its level now",
       6,
     ),
+    season,
     drive: optionalEntry("drive", drive),
     seed: optionalEntry("seed", seed),
     money: optionalEntry("money", binMoney),

@@ -38,6 +38,16 @@ export function optional<S extends z.ZodType>(
   return optionalEntry(key, schema.meta({ description, example }));
 }
 
+/** A value the file may leave out: then it is left out of the setup too. */
+export function optionalKey<S extends z.ZodType>(
+  ...[key, schema, description, example]: Key<S>
+): Field<z.output<S> | undefined> {
+  return {
+    keys: { [key]: schema.optional().meta({ description, example }) },
+    read: (found) => valueAt<S>(found, key),
+  };
+}
+
 /** A value without which its entry means nothing. */
 export function needed<S extends z.ZodType>(
   ...[key, schema, description, example]: Key<S>
@@ -101,7 +111,7 @@ export function withUncertainty(
  * @param unread  fields that are allowed and mean nothing to us
  */
 export function entryOf<T>(
-  fields: { readonly [K in keyof T]: Field<T[K]> },
+  fields: { readonly [K in keyof T]-?: Field<T[K]> },
   {
     rules = [],
     unread = [],
@@ -114,7 +124,10 @@ export function entryOf<T>(
   // A field for each name of T, and nothing else.
   const read = (found: Found) =>
     Object.fromEntries(
-      Object.entries(byName).map(([name, field]) => [name, field.read(found)]),
+      Object.entries(byName).flatMap(([name, field]) => {
+        const value = field.read(found);
+        return value === undefined ? [] : [[name, value]];
+      }),
     ) as T;
   const allowed = [...Object.values(byName), ...unread];
   const keys = Object.fromEntries(allowed.flatMap((field) => Object.entries(field.keys)));

@@ -6,6 +6,8 @@ import { type FieldCheckSetup, fieldCheck } from "./field-check.ts";
 import { type CartSetup, cart, type ScaleSetup, scale } from "./machine.ts";
 import { type MoneySetup, money } from "./money.ts";
 import { messageOf } from "./needs.ts";
+import { isOfSame, leavesOpen, type SetupPlace } from "./place.ts";
+import { farm, machine, season } from "./place-fields.ts";
 import { list, name, oneOf, percentage, text, textError, wholeFrom1 } from "./values.ts";
 
 /**
@@ -38,11 +40,12 @@ export interface Setup {
   readonly cautions: readonly Caution[];
 }
 
-export interface AnsweredSetup {
+export interface AnsweredSetup extends Omit<SetupPlace, "product"> {
   readonly code: CautionCode;
-  readonly bin: string;
   /** null: whichever fill is in the bin. */
   readonly fill: number | null;
+  /** Of that fill, where the catches hold several. */
+  readonly season?: string | null | undefined;
   readonly note: string;
 }
 
@@ -60,23 +63,25 @@ const answered = entryOf<AnsweredSetup>({
     "field-disagrees",
   ),
   bin: needed("bin", name, "Bin it is about; must be given", "1"),
+  machine,
+  farm,
   fill: optional("fill", wholeFrom1, "Fill it is about; every fill where left out", 1),
+  season,
   note: needed("note", text, "What you found; must be given", "area measured again"),
 });
 
-/** Two entries for the same bin and product would leave open which of them counts. */
+/** Two entries that hold for the same bin and product of a machine would leave open which of them counts. */
 function eachOnce(bins: readonly BinSetup[], context: z.RefinementCtx): void {
-  const seen = new Set<string>();
-  bins.forEach(({ bin, product }, index) => {
-    const key = JSON.stringify([bin, product]);
-    if (seen.has(key)) {
+  bins.forEach((entry, index) => {
+    const other = bins.slice(0, index).find((earlier) => leavesOpen(earlier, entry, bins));
+    if (other !== undefined) {
+      const problem = isOfSame(other, entry) ? "setup-bin-twice" : "setup-bin-open";
       context.addIssue({
         code: "custom",
-        message: messageOf({ problem: "setup-bin-twice", facts: {} }),
+        message: messageOf({ problem, facts: {} }),
         path: [index, "bin"],
       });
     }
-    seen.add(key);
   });
 }
 

@@ -75,6 +75,12 @@ export const setupProblems: Phrases<SetupProblems> = {
     expected: "one entry for each bin, or for each bin and product",
     remedy: "Join the two entries, or delete one.",
   },
+  "setup-bin-open": {
+    found,
+    expected: "one entry that counts, where two hold for the same bin",
+    remedy:
+      "One names the product and the other machine or farm: add an entry that names all of them, or name the same in both.",
+  },
   "setup-no-book-value": {
     found,
     expected: 'a book_value beside "book value"',

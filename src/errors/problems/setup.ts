@@ -22,6 +22,7 @@ export interface SetupNeeds {
   readonly "setup-no-step": NoFacts;
   readonly "setup-step-names": NoFacts;
   readonly "setup-bin-twice": NoFacts;
+  readonly "setup-bin-open": NoFacts;
   readonly "setup-no-book-value": NoFacts;
   readonly "setup-rates-reversed": NoFacts;
   readonly "setup-figure-missing": { readonly key: string };

@@ -101,6 +101,9 @@ function responseOf({
   };
 }
 
+/** The page knows of one machine. */
+const onePlace = (bin: string, product: string) => ({ bin, product, machine: null, farm: null });
+
 const emptyBin = (bin: string): BinSetup => ({
   bin,
   product: null,
@@ -122,7 +125,7 @@ function withEntry(
   product: string,
   change: (old: BinSetup) => BinSetup,
 ): readonly BinSetup[] {
-  const old = entryFor(bins, bin, product);
+  const old = entryFor(bins, onePlace(bin, product));
   if (old === null) return [...bins, change(emptyBin(bin))];
   return bins.map((one) => (one === old ? change(one) : one));
 }
@@ -144,7 +147,7 @@ function withFileEntry(
     bin: String(one.bin),
     product: typeof one.product === "string" ? one.product : null,
   }));
-  const old = entryFor(named, bin, product);
+  const old = entryFor(named, onePlace(bin, product));
   if (old === null) return [...bins, { bin, ...change }];
   return bins.map((one, i) => (named[i] === old ? merged(one, change) : one));
 }

@@ -5,6 +5,7 @@ import type { MissingForMass } from "../../model/rate-as-mass.ts";
 import type { WorkedOut } from "../../model/worked-out.ts";
 import type { Caution } from "../../results/caution.ts";
 import type { Estimate } from "../../results/estimate.ts";
+import type { FillName } from "../../results/fill-name.ts";
 import type { SettingOptions } from "./options.ts";
 
 export type { SettingOptions };
@@ -77,7 +78,7 @@ export interface Setting {
   readonly kind: "setting";
   readonly bin: string;
   readonly product: string;
-  readonly fill: number;
+  readonly fill: FillName;
   readonly options: SettingOptions;
   /** Delivery per turn it rests on. */
   readonly delivery: Estimate<"kg/turn">;

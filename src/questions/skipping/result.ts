@@ -1,6 +1,7 @@
 import type { AssumedSetting, SpreadBasis } from "../../model/rate-error.ts";
 import type { Caution } from "../../results/caution.ts";
 import type { Estimate, Interval } from "../../results/estimate.ts";
+import type { FillName } from "../../results/fill-name.ts";
 import type { ErrorLaw } from "../../statistics/expected-loss.ts";
 import type { LawfulAim, SkippingOptions } from "./options.ts";
 
@@ -12,7 +13,11 @@ export interface Skipping {
   readonly bin: string;
   readonly product: string;
   readonly options: SkippingOptions;
-  readonly input: { readonly fills: number; readonly catches: number; readonly newestFill: number };
+  readonly input: {
+    readonly fills: number;
+    readonly catches: number;
+    readonly newestFill: FillName;
+  };
   readonly setting: AssumedSetting;
   /** Of the newest fill had it not been caught; about "rate error today"; null: nothing to leave the drive at. */
   readonly today: Estimate<"fraction"> | null;

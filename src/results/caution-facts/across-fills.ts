@@ -1,3 +1,4 @@
+import type { FillName } from "../fill-name.ts";
 import type { Standing } from "../severity.ts";
 
 /** About several fills and the one that follows. */
@@ -21,7 +22,7 @@ export interface AcrossFillsCautionFacts {
   readonly "fills-are-not-catches": { readonly timesTooNarrow: number };
   /** The level of the next fill rests on the newest fills only, its spread on more. */
   readonly "fills-since-change": {
-    readonly sinceFill: number;
+    readonly sinceFill: FillName;
     readonly fills: number;
     readonly spreadFills: number;
   };

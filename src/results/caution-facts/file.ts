@@ -1,3 +1,4 @@
+import type { FillName } from "../fill-name.ts";
 import type { Question } from "../question.ts";
 import type { Standing } from "../severity.ts";
 
@@ -7,7 +8,7 @@ export interface FileCautionFacts {
   readonly "catch-far-from-fellows": { readonly timesMedian: number };
   readonly "unit-looks-wrong": { readonly unit: string; readonly medianKgPerTurn: number };
   /** The newest fill of the file has no catch that counts; what is answered is the fill before. */
-  readonly "newest-fill-left-out": { readonly leftOutFill: number };
+  readonly "newest-fill-left-out": { readonly leftOutFill: FillName };
   /** A question failed; everything else was answered. */
   readonly "not-computed": { readonly question: Question; readonly reason: string };
   readonly "needed-not-computed": { readonly question: Question; readonly reason: string };
@@ -34,6 +35,14 @@ export interface FileCautionFacts {
     readonly name: string;
     readonly instead: string;
   };
+  /** The setup names a machine, farm or season that no catch names; `instead` is what may be meant, null: nothing is like it. */
+  readonly "setup-key-not-caught": {
+    readonly key: "machine" | "farm" | "season";
+    readonly name: string;
+    readonly instead: string | null;
+  };
+  /** The setup names a fill by its number alone, and the catches hold several seasons. */
+  readonly "setup-season-missing": { readonly number: number };
   /** A name of an earlier version, and its name now, both as one writes them in the file. */
   readonly "old-name": { readonly was: string; readonly now: string };
 }
@@ -56,5 +65,7 @@ export const fileStandings = {
   "turns-all-equal": { severity: "note", asks: "to-know" },
   "division-read-from-digits": { severity: "note", asks: "to-know" },
   "setup-name-not-caught": { severity: "note", asks: "to-know" },
+  "setup-key-not-caught": { severity: "doubt", asks: "to-know" },
+  "setup-season-missing": { severity: "doubt", asks: "to-know" },
   "old-name": { severity: "note", asks: "to-know" },
 } as const satisfies Readonly<Record<keyof FileCautionFacts, Standing>>;

@@ -1,6 +1,8 @@
 import type { cautionsFile as english } from "../en/cautions-file.ts";
 import { questions } from "./questions.ts";
 
+const keys = { machine: "die Maschine", farm: "den Betrieb", season: "die Saison" };
+
 /** Cautions about what file and setup give away. */
 export const cautionsFile: typeof english = {
   labels: {
@@ -27,6 +29,10 @@ export const cautionsFile: typeof english = {
     `Ihre Gewichte gehen in Schritten von ${step}; das gilt hier als Teilung der Waage. Ist sie eine andere, geben Sie sie in den Einstellungen an (scale, division).`,
   "setup-name-not-caught": (f) =>
     `Zum Produkt „${f.name}“ der Einstellungen gibt es im Tank ${f.bin} keine Proben; ist „${f.instead}“ gemeint? Wenn ja, schreiben Sie den Namen wie bei den Proben.`,
+  "setup-key-not-caught": (f) =>
+    `Die Einstellungen nennen zum Tank ${f.bin} ${keys[f.key]} „${f.name}“, aber keine Probe nennt diesen Namen; der Eintrag zählt daher nicht${f.instead === null ? ". Nennen Sie ihn bei den Proben, oder lassen Sie ihn in den Einstellungen weg." : `. Ist „${f.instead}“ gemeint? Wenn ja, schreiben Sie den Namen wie bei den Proben.`}`,
+  "setup-season-missing": (f) =>
+    `Die Einstellungen nennen Füllung ${f.number} im Tank ${f.bin}, und die Proben stammen aus mehreren Saisons: Geben Sie dort die Saison an (season). Bis dahin gilt der Eintrag für keine davon.`,
   "old-name": (f) =>
     `In der Setup-Datei heißt ${f.was} jetzt ${f.now}. Der alte Name wurde noch verstanden; schreiben Sie künftig den neuen.`,
 };

@@ -84,6 +84,7 @@ Antworten gehen auf die Standardausgabe, alles andere auf die Standardfehlerausg
   setupOfPage:
     "Setup-Datei, mit der die Seite beginnt: Waage, Toleranz, Mengen, Preise (Vorgabe: keine)",
   noSetup: "eine setup.json neben den Proben nicht verwenden",
+  keys: "Betrieb (farm), Maschine (machine) oder Saison (season) aller Zeilen, wenn die Datei keine solche Spalte hat; darf für jede angegeben werden",
   workbookSheet: "Blatt einer Arbeitsmappe (Vorgabe: das erste)",
   leaveOut: "eine Probe weglassen; darf mehrmals angegeben werden",
 

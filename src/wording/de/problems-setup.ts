@@ -79,6 +79,12 @@ export const setupProblems: Phrases<SetupProblems> = {
     expected: "ein Eintrag je Tank, oder je Tank und Produkt",
     remedy: "Fassen Sie die beiden Einträge zusammen, oder löschen Sie einen.",
   },
+  "setup-bin-open": {
+    found,
+    expected: "ein Eintrag, der zählt, wo zwei für denselben Tank gelten",
+    remedy:
+      "Einer nennt das Produkt, der andere Maschine oder Betrieb: Ergänzen Sie einen Eintrag, der alles nennt, oder nennen Sie in beiden dasselbe.",
+  },
   "setup-no-book-value": {
     found,
     expected: 'ein book_value neben "book value"',

@@ -28,6 +28,7 @@ export const usage: typeof english = {
     dir: "Ordner",
     file: "Datei",
     formats: "Formate",
+    "key=name": "Schlüssel=Name",
     "kg/m³": "kg/m³",
     length: "Länge",
     law: "Art",
@@ -74,6 +75,7 @@ export const usage: typeof english = {
       `„${found}“ sagt nicht, wie viele Umdrehungen es waren: Fügen Sie --turns 20 für alle an, oder schreiben Sie 20:${found}.`,
     typedAndFile: (f) =>
       `„${f.typed}“ ist eine Probe und „${f.file}“ eine Datei: Geben Sie eine Datei an oder nur Proben.`,
+    key: "Es muss farm, machine oder season mit dem Namen sein, etwa „machine=Nord“ oder „season=2026“.",
     catch: "Nötig sind Tank, Füllung und Probe, etwa „rear:4:2“.",
   },
 };

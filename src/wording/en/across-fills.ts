@@ -1,3 +1,4 @@
+import type { FillName } from "../../results/fill-name.ts";
 import type { Counts, Facts, Numbered, Numbers } from "./facts.ts";
 import { nouns } from "./nouns.ts";
 
@@ -15,7 +16,7 @@ export const acrossFills = {
       Facts<"mean" | "next" | "level" | "halfWidth"> &
       Counts<"fills"> & {
         /** First fill of the level in force; null: all fills are of it. */
-        readonly since: number | null;
+        readonly since: FillName | null;
       },
   ) =>
     `Bin ${f.bin} (${f.product}): ${f.mean} on average over ${f.fills === 1 ? "its one fill" : fills(f.fills)}${f.since === null ? "" : ` since fill ${f.since}`}; the next fill should deliver ${f.next} (${f.level} band), which is ${f.halfWidth}.`,

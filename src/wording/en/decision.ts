@@ -1,5 +1,6 @@
 import type { ToleranceFrom } from "../../analysis/options.ts";
 import type { Ending } from "../../results/caution.ts";
+import type { FillName } from "../../results/fill-name.ts";
 import type { Question } from "../../results/question.ts";
 import { anotherCatch, numberWords } from "./catches-needed.ts";
 import type { Facts } from "./facts.ts";
@@ -28,7 +29,7 @@ export const decision = {
     unknown: "not known",
   },
   looks: {
-    "catch-far-from-fellows": (f: Facts<"named" | "times"> & { readonly fill: number | null }) =>
+    "catch-far-from-fellows": (f: Facts<"named" | "times"> & { readonly fill: FillName | null }) =>
       `catch ${f.named} of fill ${f.fill} is ${f.times} times its fellows`,
     "unit-looks-wrong": (f: Facts<"unit">) => `masses in ${f.unit} give an unusual delivery`,
     "needed-not-computed": (f: { readonly question: Question }) =>

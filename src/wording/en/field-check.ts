@@ -1,4 +1,5 @@
 import type { PredictedRate } from "../../questions/field-check.ts";
+import type { FillName } from "../../results/fill-name.ts";
 import type { Counts, Facts, Numbers } from "./facts.ts";
 
 type Correction = Counts<"checks"> & Facts<"factor">;
@@ -26,7 +27,7 @@ export const fieldCheck = {
       unknown: "not known",
     },
   },
-  fill: (fill: number) => `fill ${fill}`,
+  fill: (fill: FillName) => `fill ${fill}`,
   check: (place: number) => `check ${place}`,
   noCheck: (f: Facts<"bin" | "product">) => `Bin ${f.bin} (${f.product}): no field check.`,
   sentence: (f: Facts<"bin" | "product" | "check" | "rate", "compared">) =>

@@ -77,6 +77,7 @@ Answers go to standard output, everything else to standard error.`,
   setupOfCheck: `check this setup against the catches too (default: ${beside})`,
   setupOfPage: "setup the page starts with: scale, tolerance, targets, prices (default: none)",
   noSetup: "leave out a setup.json that lies beside the catches",
+  keys: "farm, machine or season of all rows, for a file without that column; may be given for each",
   workbookSheet: "sheet of a workbook (default: the first)",
   leaveOut: "leave a catch out; may be given several times",
 

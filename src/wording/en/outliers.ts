@@ -1,5 +1,6 @@
 import type { NoNamedTest } from "../../questions/outliers/named-tests.ts";
 import type { CatchVerdict } from "../../questions/outliers.ts";
+import type { FillName } from "../../results/fill-name.ts";
 import type { Counts, Facts, Numbers } from "./facts.ts";
 import { mishaps } from "./mishaps.ts";
 import { nouns } from "./nouns.ts";
@@ -123,5 +124,5 @@ export const outliers = {
     verdict: "Verdict",
     unknown: "–",
   },
-  tableCaption: (fill: number) => `Catches of fill ${fill} against each other`,
+  tableCaption: (fill: FillName) => `Catches of fill ${fill} against each other`,
 };

@@ -1,4 +1,5 @@
 import type { SpreadBasis } from "../../model/rate-error.ts";
+import type { FillName } from "../../results/fill-name.ts";
 import type { Counts, Facts } from "./facts.ts";
 import { nouns } from "./nouns.ts";
 
@@ -50,7 +51,7 @@ export const skipping = {
     "last fill": "the previous fill's value",
     "average of fills": "the mean of its fills",
   },
-  valueOfFill: (fill: number) => `the value of fill ${fill}`,
+  valueOfFill: (fill: FillName) => `the value of fill ${fill}`,
   errorUnknown: (f: Left) =>
     `Bin ${f.bin} (${f.product}), left at ${f.leftAt}: how far off the next fill would be cannot be told from these fills.`,
   errorOnly: (f: Left & Facts<"band" | "level">) =>

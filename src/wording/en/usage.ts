@@ -34,6 +34,7 @@ export const usage = {
     dir: "dir",
     file: "file",
     formats: "formats",
+    "key=name": "key=name",
     "kg/m³": "kg/m³",
     length: "length",
     law: "law",
@@ -88,6 +89,7 @@ export const usage = {
       `"${found}" does not say how many turns it took: add --turns 20 for all, or write 20:${found}.`,
     typedAndFile: (f: { readonly typed: string; readonly file: string }) =>
       `"${f.typed}" is a catch and "${f.file}" is a file: give one file, or catches alone.`,
+    key: 'It must be farm, machine or season with its name, such as "machine=north" or "season=2026".',
     catch: 'It must name bin, fill and catch, such as "rear:4:2".',
   },
 };

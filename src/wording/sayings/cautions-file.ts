@@ -32,5 +32,7 @@ export function cautionsFileSayings(
       what === "bin"
         ? labels.binNotCaught({ name, instead })
         : say["setup-name-not-caught"]({ name, instead, bin }),
+    "setup-key-not-caught": (facts, { bin }) => say["setup-key-not-caught"]({ ...facts, bin }),
+    "setup-season-missing": ({ number }, { bin }) => say["setup-season-missing"]({ number, bin }),
   };
 }
