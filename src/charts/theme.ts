@@ -75,7 +75,6 @@ export interface RoleStyle {
   readonly shape?: string;
   readonly size?: number;
   readonly fontSize?: number;
-  readonly fontWeight?: number;
 }
 
 /** The roles. Each differs from its neighbours in more than colour. */
@@ -102,7 +101,6 @@ export const chartStyles = {
   },
   interval: { color: color.earlier, strokeWidth: 1.75 },
   reference: { color: color.reference, strokeWidth: 1.75, strokeDash: [8, 4] },
-  "reference-label": { color: color.reference, fontSize: 12, fontWeight: 600 },
   remark: { color: color.muted, fontSize: 12 },
 } as const satisfies Readonly<Record<string, RoleStyle>>;
 

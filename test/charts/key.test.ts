@@ -10,9 +10,7 @@ const points = {
   mark: { type: "point", style: "observation" },
   encoding: { x: { field: "a", type: "quantitative" }, y: { field: "b", type: "quantitative" } },
 };
-const roles = (Object.keys(chartStyles) as ChartRole[]).filter(
-  (role) => role !== "remark" && role !== "reference-label",
-);
+const roles = (Object.keys(chartStyles) as ChartRole[]).filter((role) => role !== "remark");
 const entries = roles.flatMap((role) => keyed(role, `words of ${role}`));
 const spec = {
   ...baseSpec({ title: "One", description: "One thing." }),

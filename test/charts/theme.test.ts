@@ -56,7 +56,6 @@ describe("the named styles", () => {
     ["earlier", "point", `stroke="${lightPalette.earlier}"`],
     ["interval", "rule", `stroke="${lightPalette.earlier}"`],
     ["reference", "rule", `stroke="${lightPalette.reference}"`],
-    ["reference-label", "text", `fill="${lightPalette.reference}"`],
     ["remark", "text", `fill="${lightPalette.muted}"`],
   ])("%s gives a %s its colour", async (style, type, attribute) => {
     const svg = await drawn({ type, style, ...(type === "text" ? { text: "word" } : {}) });
@@ -64,7 +63,7 @@ describe("the named styles", () => {
   });
 
   test("are all tried above", () => {
-    expect(Object.keys(chartConfig.style ?? {})).toHaveLength(11);
+    expect(Object.keys(chartConfig.style ?? {})).toHaveLength(10);
   });
 
   test("tell a doubted point from a good one by shape as well", async () => {

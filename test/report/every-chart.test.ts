@@ -19,7 +19,7 @@ beforeAll(async () => {
     full.set(nameOf(set, language), await demoReport(set, "full", language));
     short.set(nameOf(set, language), await demoReport(set, "short", language));
   }
-}, 120_000);
+}, 300_000);
 
 const roles: Readonly<Record<string, RoleStyle>> = chartStyles;
 const unbroken = [1, 0];
