@@ -2,6 +2,7 @@ import { mkdir, writeFile } from "node:fs/promises";
 import { join, relative } from "node:path";
 import { fileURLToPath } from "node:url";
 import { build, type Metafile, type Plugin } from "esbuild";
+import { minifySync } from "rolldown/utils";
 import { at } from "../../src/errors/at.ts";
 import { pageTopics } from "../../src/wording/words.ts";
 import { notices } from "./notices.ts";
@@ -73,10 +74,13 @@ start({ ${topics} });`,
     logLevel: "silent",
   });
   const { metafile } = result;
-  return {
-    code: `/*\n${await notices(metafile)}\n*/\n${at(result.outputFiles, 0).text}`,
-    metafile,
-  };
+  // A second minifier saves three parts in a hundred of what a phone loads.
+  const { code, errors } = minifySync("page.js", at(result.outputFiles, 0).text, {
+    compress: { target: "es2022" },
+    mangle: true,
+  });
+  if (errors.length > 0) throw new Error(`The page cannot be minified: ${String(errors[0])}`);
+  return { code: `/*\n${await notices(metafile)}\n*/\n${code}`, metafile };
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
