@@ -3,7 +3,7 @@ import { basename, dirname, resolve } from "node:path";
 import { lineTooLong, longestLine } from "./data/csv.ts";
 import { type Checked, dataIssue, failed, type Place, passed } from "./data/issues.ts";
 import { type CatchCheck, checkCatches, type ReadOptions } from "./data/read-catches.ts";
-import { checkSetup, type SetupCheck } from "./data/read-setup.ts";
+import type { SetupCheck } from "./data/read-setup.ts";
 import type { Setup } from "./data/setup.ts";
 import { formatOf, largestBytes, tooLarge, unknownType } from "./data/source.ts";
 import type { CatchLog } from "./data/types.ts";
@@ -42,7 +42,10 @@ export async function readSetupFile(path: string): Promise<Setup> {
 /** As checkSetup, for a path. */
 export async function checkSetupFile(path: string): Promise<SetupCheck> {
   const bytes = await load(path);
-  return bytes.ok ? checkSetup({ name: path, bytes: bytes.value }) : bytes;
+  if (!bytes.ok) return bytes;
+  // The schema of a setup is large beside the rest of reading, and most catches that are typed come without one.
+  const { checkSetup } = await import("./data/read-setup.ts");
+  return checkSetup({ name: path, bytes: bytes.value });
 }
 
 /** Looks at kind and size before reading, so that a wrong file of any size is answered at once. */

@@ -3,7 +3,7 @@ import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { readNotebook, wholeText } from "../notebooks/support/notebook-file.ts";
-import { decisionText } from "../src/cli/answer-table.ts";
+import { decisionText } from "../src/cli/decision-text.ts";
 import { drawCharts } from "../src/report/drawings.ts";
 import { editions } from "../src/report/editions/edition.ts";
 import { renderHtml } from "../src/report/html.ts";

@@ -135,6 +135,39 @@ export function decidedBin(
   return meter === undefined ? null : decidedWith(meter, about, () => ({}));
 }
 
+/** The decisions on every bin of a log, and what they are said with. */
+export interface DecidedLog {
+  readonly options: AnalysisOptions;
+  readonly toleranceFrom: ToleranceFrom;
+  readonly scaleDivision: ScaleDivision;
+  readonly meters: readonly DecidedBin[];
+  /** About the file as a whole; each bin carries its own. */
+  readonly cautions: readonly Caution[];
+}
+
+/**
+ * What to do about every bin and product of a log, as `analyse` decides it, asking no more than that takes.
+ *
+ * @param log    catches as read
+ * @param setup  as read; null: none
+ * @param given  options over it, as for `analyse`
+ * @throws       OptionError as `analyse` does
+ */
+export function decidedLog(
+  log: CatchLog,
+  setup: Setup | null,
+  given: Partial<AnalysisOptions>,
+): DecidedLog {
+  const about = questioning(log, setup, given);
+  return {
+    options: about.options,
+    toleranceFrom: about.toleranceFrom,
+    scaleDivision: about.scaleDivision,
+    meters: about.model.meters.map((meter) => decidedWith(meter, about, () => ({}))),
+    cautions: cautionsOfFile(about),
+  };
+}
+
 /** Answers about a meter by their names; each may carry findings. */
 type Answers<K extends string> = {
   readonly [Name in K]: { readonly cautions: readonly Caution[] } | null;

@@ -1,6 +1,7 @@
 import { type Analysis, analyse } from "../../src/analysis/analyse.ts";
 import { decide } from "../../src/analysis/decision.ts";
-import { answerTable, decisionText, groundText } from "../../src/cli/answer-table.ts";
+import { answerTable } from "../../src/cli/answer-table.ts";
+import { decisionText, groundText } from "../../src/cli/decision-text.ts";
 import { readSetup } from "../../src/data/read-setup.ts";
 import type { Catch, CatchLog } from "../../src/data/types.ts";
 import { editions } from "../../src/report/editions/edition.ts";

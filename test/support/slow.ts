@@ -35,6 +35,7 @@ export const replacing: readonly string[] = [
 export const leisurely: readonly string[] = [
   "test/one-answer.test.ts",
   "test/cli/plan-command.test.ts",
+  "test/cli/loaded.test.ts",
   "test/bench/study/lending.test.ts",
   "test/cli/output.test.ts",
   "test/cli/enough-command.test.ts",

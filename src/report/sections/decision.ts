@@ -51,7 +51,8 @@ export function decisionLines(
     sure: sureWords(answers, decision, analysis.toleranceFrom, words),
     why: [
       ...worthWords(answers, decision, words),
-      ...findings.map((found) => whyWords(found, words)),
+      // One finding may come from several questions.
+      ...new Set(findings.map((found) => whyWords(found, words))),
       ...answers.answered.flatMap((one) =>
         answeredWords(one, hereOf(answers, analysis.cautions), words),
       ),
