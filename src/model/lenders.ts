@@ -1,3 +1,4 @@
+import { sameName } from "../data/spreads/classes.ts";
 import { defaults } from "../results/defaults.ts";
 import {
   addVotes,
@@ -16,7 +17,8 @@ import {
  * `spread` of its fills, within levels; `scatter` of a one-turn catch, in turns. Null: it cannot tell.
  */
 export interface MeterRecord {
-  readonly product: string;
+  /** Of a library: the class of its product; null: none is told, and the meter speaks for any product as other bins do. */
+  readonly product: string | null;
   readonly spread: EstimatedVariance | null;
   readonly scatter: EstimatedVariance | null;
 }
@@ -73,7 +75,9 @@ export function lendersOf(records: readonly MeterRecord[], kind: Kind): Lenders 
   for (const record of records) {
     const vote = partOf(record[kind]);
     all = addVotes(all, vote);
-    ofProduct.set(record.product, addVotes(ofProduct.get(record.product) ?? noVotes, vote));
+    if (record.product === null) continue;
+    const product = sameName(record.product);
+    ofProduct.set(product, addVotes(ofProduct.get(product) ?? noVotes, vote));
   }
   return { all, ofProduct };
 }
@@ -90,7 +94,8 @@ export function voteOfOtherMeters(
   kind: Kind,
 ): OutsideVote | null {
   const mine = partOf(own[kind]);
-  const same = withoutVotes(ofProduct.get(own.product) ?? noVotes, mine);
+  const product = own.product === null ? null : ofProduct.get(sameName(own.product));
+  const same = product == null ? noVotes : withoutVotes(product, mine);
   const sameProduct = same.count >= fewestOfProduct;
   const others = sameProduct ? same : withoutVotes(all, mine);
   const vote = voteOfOthers(others, defaults.betweenMeters);
