@@ -211,6 +211,16 @@ export const flags = {
     replace,
     ...surface,
   ],
+  spreads: [
+    flag("--out <file>", "spreadsFile", asWritten, "spreads.json"),
+    flag("--classes <file>", "classes", asWritten),
+    toggle("--sha256", "sha256"),
+    flag("--setup <file>", "setupOfSpreads", asWritten),
+    noSetup,
+    sheet,
+    replace,
+    language,
+  ],
   check: [
     flag("--setup <file>", "setupOfCheck", asWritten),
     noSetup,

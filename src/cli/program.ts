@@ -11,6 +11,7 @@ import { pageCommand } from "./page-command.ts";
 import { planCommand } from "./plan-command.ts";
 import { reportCommand } from "./report-command.ts";
 import { sheetCommand } from "./sheet-command.ts";
+import { spreadsCommand } from "./spreads-command.ts";
 import { templateCommand } from "./template-command.ts";
 
 /**
@@ -50,6 +51,9 @@ export function program(io: Io, words: Words, ended: (code: ExitCode) => void): 
       .argument(`[${values.catches}]`, help.catchesOfSheet)
       .action(async (catches, given) => ended(await sheetCommand(catches, given, io))),
     subcommand("page", words).action(async (given) => ended(await pageCommand(given, io))),
+    subcommand("spreads", words)
+      .argument(`<${values.catches}...>`, help.catchesToPool)
+      .action(async (catches, given) => ended(await spreadsCommand(catches, given, io))),
     subcommand("check", words)
       .argument(`<${values.catches}>`, help.catches)
       .action(async (catches, given) => ended(await checkCommand(catches, given, io))),
