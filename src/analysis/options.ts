@@ -17,6 +17,7 @@ import {
   orNull,
   resolve,
   type ToleranceFrom,
+  text,
   varianceLaws,
 } from "../results/options.ts";
 import { scaleDivisionOf } from "./scale-division.ts";
@@ -46,6 +47,8 @@ const analysisRules = {
   borrow: option(usualBorrowing.borrow, listed<Borrow>(["other bins", "none"])),
   /** Records of meters of other logs, which lend as other bins do. */
   library: option([], libraryRule),
+  /** Name of the file they come from, to be told in the report; null: none. */
+  libraryFrom: option(null, orNull(text)),
   /** Taken for granted where no other bin speaks: of fills, and of a catch of 20 turns; null: nothing. */
   assumedSpread: option(null, orNull(fraction)),
   assumedScatter: option(null, orNull(fraction)),

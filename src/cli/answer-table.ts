@@ -1,5 +1,6 @@
 import type { Analysis, MeterAnswers } from "../analysis/analyse.ts";
 import { grid } from "../report/blocks.ts";
+import { cautionSentence } from "../report/sections/cautions.ts";
 import { decisionLines } from "../report/sections/decision.ts";
 import type { Words } from "../wording/words.ts";
 import { plainTable } from "./plain-blocks.ts";
@@ -43,14 +44,18 @@ export function decisionText(answers: MeterAnswers, analysis: Analysis, words: W
   return [`${who}: ${action}`, ...lines, ...why].join("\n  ");
 }
 
-/** What everything rests on beside the catches: the tolerance, and the scale's division where nobody stated it. */
+/** What everything rests on beside the catches: the tolerance, the scale's division where nobody stated it, and a library. */
 export function groundText(
-  { options, toleranceFrom, scaleDivision }: Analysis,
-  { decision }: Words,
+  { options, toleranceFrom, scaleDivision, cautions }: Analysis,
+  words: Words,
 ): string {
+  const { decision } = words;
   const division = decision.division(scaleDivision);
   return [
     decision.tolerance(options.tolerance, toleranceFrom),
     ...(division === null ? [] : [division]),
+    ...cautions
+      .filter(({ code }) => code === "library-lends" || code === "library-not-read")
+      .map((found) => cautionSentence(found, words)),
   ].join("\n");
 }

@@ -19,14 +19,14 @@ import type { Words } from "../wording/words.ts";
 import { decisionText, groundText } from "./answer-table.ts";
 import { type ExitCode, exitCodeOf, exitCodes } from "./exit-codes.ts";
 import { analysisGiven, setupGiven } from "./flags.ts";
-import { readOptions, type SetupFlags, setupFor } from "./input.ts";
+import { type LibraryFlags, libraryFor, readOptions, type SetupFlags, setupFor } from "./input.ts";
 import type { Io } from "./io.ts";
 import { plainBlocks } from "./plain-blocks.ts";
 import { isTypedCatch, readTypedCatches } from "./typed-catches.ts";
 import { withTypedSetup } from "./typed-setup.ts";
 
 /** Flags that set no option of the analysis. */
-export interface EnoughFlags extends SetupFlags {
+export interface EnoughFlags extends SetupFlags, LibraryFlags {
   readonly detail?: boolean;
   readonly minutes?: number;
   readonly trialBudget?: number;
@@ -121,7 +121,7 @@ async function decisions(
   io: Io,
 ): Promise<Answered> {
   if (setup !== null) tell(checkSetupAgainst(setup, log), words, io);
-  const options = analysisGiven(flags);
+  const options = { ...analysisGiven(flags), ...(await libraryFor(flags, setup)) };
   if (flags.next)
     return planned(
       plansForNextFill(log, setup, options),
@@ -162,7 +162,7 @@ function tell(found: readonly Caution[], words: Words, io: Io): void {
 async function plan(flags: EnoughFlags, words: Words, io: Io): Promise<Answered> {
   const setup = typeof flags.setup === "string" ? await readSetupFile(flags.setup) : null;
   if (setup !== null) tell(setup.cautions, words, io);
-  const given = analysisGiven(flags);
+  const given = { ...analysisGiven(flags), ...(await libraryFor(flags, setup)) };
   return planned(
     [planBeforeAnyCatch(setup, given)],
     scaleDivisionOf(given.scaleDivisionKg, setup, null),

@@ -128,6 +128,7 @@ const trial: readonly SettingFlag<TrialPlanOptions>[] = [
   sets(choice("--unit <unit>", "trialUnit", massUnits, "kg"), (massUnit) => ({ massUnit })),
 ];
 
+const library = flag("--library <file>", "library", asWritten);
 const noSetup = toggle("--no-setup", "noSetup");
 const sheet = flag("--sheet <name>", "workbookSheet", asWritten);
 const replace = toggle("--replace", "replace");
@@ -158,6 +159,7 @@ export const flags = {
     ...precision,
     ...weighting,
     ...lending,
+    library,
     ...comparison,
     replace,
     toggle("--tables", "tables"),
@@ -177,6 +179,7 @@ export const flags = {
     scale,
     ...typedSetup,
     ...lending,
+    library,
     toggle("--detail", "detail"),
     toggle("--next", "next"),
     ...budgets,
@@ -201,12 +204,14 @@ export const flags = {
     scale,
     ...weighting,
     ...lending,
+    library,
     replace,
     sheet,
     ...surface,
   ],
   page: [
     flag("--setup <file>", "setupOfPage", asWritten),
+    library,
     flag("--out <file>", "pageFile", asWritten, "evencatch.html"),
     replace,
     ...surface,

@@ -17,12 +17,19 @@ import { answerTable, decisionText, groundText } from "./answer-table.ts";
 import { chartRuntime } from "./chart-runtime.ts";
 import { type ExitCode, exitCodeOf } from "./exit-codes.ts";
 import { analysisGiven } from "./flags.ts";
-import { readOptions, type SetupFlags, setupFor } from "./input.ts";
+import {
+  inputsOf,
+  type LibraryFlags,
+  libraryFor,
+  readOptions,
+  type SetupFlags,
+  setupFor,
+} from "./input.ts";
 import type { Io } from "./io.ts";
 import { type ReplaceFlags, replaceOf, writeSaying } from "./output-flags.ts";
 
 /** Flags that set no option of the analysis. */
-export interface ReportFlags extends ReplaceFlags, SetupFlags {
+export interface ReportFlags extends ReplaceFlags, SetupFlags, LibraryFlags {
   readonly out: string;
   readonly tables?: boolean;
   readonly sheet?: string;
@@ -41,7 +48,10 @@ export async function reportCommand(path: string, flags: ReportFlags, io: Io): P
   const read = await readCatchesFile(path, readOptions(flags));
   const log = withoutLeftOut(read, flags.leaveOut ?? [], words);
   const setup = await setupFor(path, flags, words, io);
-  const analysis = analyse(log, setup, analysisGiven(flags));
+  const analysis = analyse(log, setup, {
+    ...analysisGiven(flags),
+    ...(await libraryFor(flags, setup)),
+  });
 
   const files = await reportFiles(
     analysis,
@@ -59,7 +69,7 @@ export async function reportCommand(path: string, flags: ReportFlags, io: Io): P
       command: "report",
       folder: flags.out,
       files: { ...files, ...(flags.tables ? tableFiles(tidyTables(log, analysis, setup)) : {}) },
-      inputs: [path, ...(setup === null ? [] : [setup.source])],
+      inputs: [path, ...inputsOf(flags, setup)],
       replace: replaceOf(flags),
     },
     words,

@@ -53,6 +53,8 @@ export interface OutsideVote extends SpreadVote {
   readonly from: "other bins" | "assumption";
   /** Meters that speak; 0 for an assumption. */
   readonly meters: number;
+  /** Those of a library among them; left out: none. */
+  readonly library?: number;
   /** True when only meters with the same product were asked, because there are two or more. */
   readonly sameProduct: boolean;
 }
@@ -64,12 +66,22 @@ type Kind = "spread" | "scatter";
 export interface Lenders {
   readonly all: VoteSums;
   readonly ofProduct: ReadonlyMap<string, VoteSums>;
+  /** Of the library alone. */
+  readonly library: Pick<Lenders, "all" | "ofProduct">;
 }
 
 const fewestOfProduct = 2;
 
 /** Sums up what meters say of one kind of spread. */
-export function lendersOf(records: readonly MeterRecord[], kind: Kind): Lenders {
+export function lendersOf(
+  records: readonly MeterRecord[],
+  kind: Kind,
+  library: readonly MeterRecord[] = [],
+): Lenders {
+  return { ...sumsOf([...records, ...library], kind), library: sumsOf(library, kind) };
+}
+
+function sumsOf(records: readonly MeterRecord[], kind: Kind): Pick<Lenders, "all" | "ofProduct"> {
   const ofProduct = new Map<string, VoteSums>();
   let all = noVotes;
   for (const record of records) {
@@ -89,17 +101,20 @@ export function lendersOf(records: readonly MeterRecord[], kind: Kind): Lenders 
  * @returns    null where no other meter can tell
  */
 export function voteOfOtherMeters(
-  { all, ofProduct }: Lenders,
+  { all, ofProduct, library }: Lenders,
   own: MeterRecord,
   kind: Kind,
 ): OutsideVote | null {
   const mine = partOf(own[kind]);
-  const product = own.product === null ? null : ofProduct.get(sameName(own.product));
-  const same = product == null ? noVotes : withoutVotes(product, mine);
+  const product = own.product === null ? "" : sameName(own.product);
+  const same = withoutVotes(ofProduct.get(product) ?? noVotes, mine);
   const sameProduct = same.count >= fewestOfProduct;
   const others = sameProduct ? same : withoutVotes(all, mine);
   const vote = voteOfOthers(others, defaults.betweenMeters);
-  return vote === null ? null : { ...vote, from: "other bins", meters: others.count, sameProduct };
+  if (vote === null) return null;
+  const { count } = sameProduct ? (library.ofProduct.get(product) ?? noVotes) : library.all;
+  const ofLibrary = count > 0 ? { library: count } : {};
+  return { ...vote, from: "other bins", meters: others.count, ...ofLibrary, sameProduct };
 }
 
 /**
@@ -128,7 +143,7 @@ export function outsideVotes(
     stated === null ? null : kind === "scatter" ? perTurnVariance(stated) : stated ** 2;
   const assumption = variance === null ? null : voteOfAssumption(variance);
   if (borrow === "none") return records.map(() => assumption);
-  const lenders = lendersOf([...records, ...library], kind);
+  const lenders = lendersOf(records, kind, library);
   return records.map((own) => voteOfOtherMeters(lenders, own, kind) ?? assumption);
 }
 

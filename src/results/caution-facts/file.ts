@@ -27,7 +27,19 @@ export interface FileCautionFacts {
     readonly weights: number;
     readonly different: number;
   };
+  /**
+   * Meters of a library lend to the log: so many records of fills and of catches, from a file where one is named. `assumed`:
+   * how far a meter lies from the middle, as a factor, is declared and not measured.
+   */
+  readonly "library-lends": {
+    readonly from: string | null;
+    readonly spreads: number;
+    readonly scatters: number;
+    readonly assumedFactor: number;
+  };
   // the setup
+  /** The setup names a library, and nobody gave its records. */
+  readonly "library-not-read": { readonly name: string };
   /** `instead` is the name in the catches that may be meant. */
   readonly "setup-name-not-caught": {
     readonly what: "bin" | "product";
@@ -55,6 +67,8 @@ export const fileStandings = {
   "one-bin-taken": { severity: "note", asks: "to-know" },
   "turns-all-equal": { severity: "note", asks: "to-know" },
   "division-read-from-digits": { severity: "note", asks: "to-know" },
+  "library-lends": { severity: "note", asks: "to-know" },
+  "library-not-read": { severity: "note", asks: "to-know" },
   "setup-name-not-caught": { severity: "note", asks: "to-know" },
   "old-name": { severity: "note", asks: "to-know" },
 } as const satisfies Readonly<Record<keyof FileCautionFacts, Standing>>;

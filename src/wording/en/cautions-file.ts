@@ -28,6 +28,10 @@ export const cautionsFile = {
     `All catches have ${f.turns} turns, so a tare left in every catch cannot be seen${f.tare === null ? "" : `; it would make the delivery ${f.tare} too high`}. Mix two turn levels, the longer twice the shorter, once a season.`,
   "division-read-from-digits": (step: string) =>
     `Your weights end in steps of ${step}; taken as the scale's division. If it is another, give it in the setup (scale, division).`,
+  "library-lends": (f: Facts<"factor", "from"> & Counts<"spreads" | "scatters">) =>
+    `${f.from === null ? "A library of other meters" : `The library ${f.from}`} lends how much fills differ (${f.spreads === 1 ? "1 meter" : `${f.spreads} meters`}) and how much catches scatter (${f.scatters === 1 ? "1 meter" : `${f.scatters} meters`}), as other bins do; what a bin delivers only its own catches say. That 95 in 100 meters lie within a factor ${f.factor} of the middle is assumed, not measured.`,
+  "library-not-read": (f: Facts<"name">) =>
+    `The setup names the library of spreads ${f.name}, which was not read, so nothing is borrowed from it. Give its records as the option library.`,
   "setup-name-not-caught": (f: Facts<"name" | "instead", "bin">) =>
     `Product "${f.name}" of the setup has no catches in bin ${f.bin}; did you mean "${f.instead}"? If so, spell it as the catches do.`,
   "old-name": (f: Facts<"was" | "now">) =>
