@@ -89,11 +89,12 @@ export function cautionsOfFile({
   setup,
   scaleDivision,
   options,
+  model,
 }: Questioning): readonly Caution[] {
   return [
     ...log.cautions,
     ...divisionCautions(scaleDivision),
-    ...libraryCautions(options, setup),
+    ...libraryCautions(options, setup, model),
     ...(setup === null ? [] : checkSetupAgainst(setup, log)),
   ];
 }

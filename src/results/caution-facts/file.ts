@@ -28,11 +28,12 @@ export interface FileCautionFacts {
     readonly different: number;
   };
   /**
-   * Meters of a library lend to the log: so many records of fills and of catches, from a file where one is named. `assumed`:
-   * how far a meter lies from the middle, as a factor, is declared and not measured.
+   * A library was given: so many of its meters lend the spread of fills, and so many the scatter of catches, to the bin that
+   * most lend to; none of either where bins of the same product speak alone. How far a meter lies from the middle, as a
+   * factor, is declared and not measured.
    */
   readonly "library-lends": {
-    readonly from: string | null;
+    readonly file: string | null;
     readonly spreads: number;
     readonly scatters: number;
     readonly assumedFactor: number;

@@ -4,6 +4,8 @@ import { questions } from "./questions.ts";
 /** Cautions about what file and setup give away. */
 export const cautionsFile: typeof english = {
   labels: {
+    libraryLendsNothing: (file) =>
+      `${file === null ? "Die Bibliothek anderer Dosierer" : `Die Bibliothek ${file}`} leiht hier nichts: In zwei oder mehr Ihrer eigenen Tanks ist dasselbe Produkt, und nur diese werden gefragt.`,
     binNotCaught: (f) =>
       `Zum Tank „${f.name}“ der Einstellungen gibt es keine Proben; ist „${f.instead}“ gemeint? Wenn ja, schreiben Sie den Namen wie bei den Proben.`,
     weightsAlike: (step) =>
@@ -26,7 +28,7 @@ export const cautionsFile: typeof english = {
   "division-read-from-digits": (step) =>
     `Ihre Gewichte gehen in Schritten von ${step}; das gilt hier als Teilung der Waage. Ist sie eine andere, geben Sie sie in den Einstellungen an (scale, division).`,
   "library-lends": (f) =>
-    `${f.from === null ? "Eine Bibliothek anderer Dosierer" : `Die Bibliothek ${f.from}`} leiht, wie sehr sich Füllungen unterscheiden (${f.spreads} Dosierer) und wie stark Proben streuen (${f.scatters} Dosierer), so wie andere Tanks es tun; was ein Tank austrägt, sagen nur seine eigenen Proben. Dass 95 von 100 Dosierern innerhalb des Faktors ${f.factor} um die Mitte liegen, ist angenommen, nicht gemessen.`,
+    `${f.file === null ? "Eine Bibliothek anderer Dosierer" : `Die Bibliothek ${f.file}`} leiht, wie sehr sich Füllungen unterscheiden (${f.spreads} Dosierer) und wie stark Proben streuen (${f.scatters} Dosierer), so wie andere Tanks es tun; was ein Tank austrägt, sagen nur seine eigenen Proben. Dass 95 von 100 Dosierern innerhalb des Faktors ${f.factor} um die Mitte liegen, ist angenommen, nicht gemessen.`,
   "library-not-read": (f) =>
     `In den Einstellungen steht die Bibliothek der Streuungen ${f.name}; sie wurde nicht gelesen, also wird nichts aus ihr geliehen. Geben Sie ihre Einträge als Option library an.`,
   "setup-name-not-caught": (f) =>
