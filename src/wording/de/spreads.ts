@@ -32,6 +32,8 @@ export const spreads: typeof english = {
     `- ${named(f)}: weggelassen, denn ${f.bins === 1 ? "es ist nur 1 Tank" : `es sind nur ${f.bins} Tanks`}; eine Klasse braucht ${f.needed}, damit kein einzelner Dosierer erkennbar ist.`,
   factor: (f) =>
     `${about[f.name][0]}: 95 von 100 innerhalb des Faktors ${f.factor} um die Mitte (Standardabweichung des Logarithmus ${f.estimate}, ${f.level}-Bereich ${f.from} bis ${f.to}, aus ${f.sources} ${about[f.name][1]}). Der festgelegte Wert ${f.declared}, ein Faktor ${f.declaredFactor}, ${judged(f.differs)}`,
+  alike: (f) =>
+    `${about[f.name][0]}: nicht verschiedener, als es der Zufall macht, was nicht heißt, dass alle gleich sind (Standardabweichung des Logarithmus, ${f.level}-Bereich ${f.from} bis ${f.to}, aus ${f.sources} ${about[f.name][1]}). Der festgelegte Wert ${f.declared}, ein Faktor ${f.declaredFactor}, ${judged(f.differs)}`,
   size: (f) =>
     `${about[f.name][0]}: ${f.estimate} (${f.level}-Bereich ${f.from} bis ${f.to}, aus ${f.sources} ${about[f.name][1]}). Der festgelegte Wert ${f.declared} ${judged(f.differs)}`,
   notEstimated: (needed) =>

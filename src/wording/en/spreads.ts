@@ -33,6 +33,9 @@ export const spreads = {
   /** Of a factor: 95 in 100 lie within it either way. */
   factor: (f: Estimated & Facts<"factor" | "declaredFactor">) =>
     `${about[f.name][0]}: 95 in 100 within a factor ${f.factor} of the middle (standard deviation of the logarithm ${f.estimate}, ${f.level} interval ${f.from} to ${f.to}, from ${f.sources} ${about[f.name][1]}). The declared ${f.declared}, a factor ${f.declaredFactor}, ${judged(f)}`,
+  /** Estimated as none. */
+  alike: (f: Estimated & Facts<"declaredFactor">) =>
+    `${about[f.name][0]}: no more unlike than chance makes them, which does not say that they are alike (standard deviation of the logarithm ${f.level} interval ${f.from} to ${f.to}, from ${f.sources} ${about[f.name][1]}). The declared ${f.declared}, a factor ${f.declaredFactor}, ${judged(f)}`,
   size: (f: Estimated) =>
     `${about[f.name][0]}: ${f.estimate} (${f.level} interval ${f.from} to ${f.to}, from ${f.sources} ${about[f.name][1]}). The declared ${f.declared} ${judged(f)}`,
   notEstimated: (needed: number) =>

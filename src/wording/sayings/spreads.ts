@@ -22,9 +22,11 @@ export function spreadsSayings(format: Format, say: typeof templates) {
       declared: written(declared),
       level: format.percent(level, 0),
     };
-    return isSize
-      ? say.size(facts)
-      : say.factor({ ...facts, factor: factor(estimate), declaredFactor: factor(declared) });
+    if (isSize) return say.size(facts);
+    const declaredFactor = factor(declared);
+    return estimate === 0
+      ? say.alike({ ...facts, declaredFactor })
+      : say.factor({ ...facts, factor: factor(estimate), declaredFactor });
   };
   return {
     made: say.made,
