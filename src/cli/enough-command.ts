@@ -162,7 +162,9 @@ function tell(found: readonly Caution[], words: Words, io: Io): void {
 async function plan(flags: EnoughFlags, words: Words, io: Io): Promise<Answered> {
   const setup = typeof flags.setup === "string" ? await readSetupFile(flags.setup) : null;
   if (setup !== null) tell(setup.cautions, words, io);
-  const given = { ...analysisGiven(flags), ...(await libraryFor(flags, setup)) };
+  const borrowed = await libraryFor(flags, setup);
+  if (borrowed.library !== undefined) io.err(words.command.libraryWaits);
+  const given = { ...analysisGiven(flags), ...borrowed };
   return planned(
     [planBeforeAnyCatch(setup, given)],
     scaleDivisionOf(given.scaleDivisionKg, setup, null),

@@ -74,6 +74,18 @@ describe("a library of spreads", () => {
     });
   });
 
+  it("is said to wait for the first catch where a plan is made before any", async () => {
+    await inFolder(async (folder) => {
+      const { library } = await farm(folder);
+      const [without, borrowing] = [
+        await command("enough"),
+        await command("enough", "--library", library),
+      ];
+      expect(borrowing).toMatchObject({ code: 0, out: without.out });
+      expect(borrowing.err).toContain("The library lends from the first catch on");
+    });
+  });
+
   it("that cannot be used is refused, by the flag and by the setup", async () => {
     await inFolder(async (folder) => {
       const { log } = await farm(folder, { library: "lost.json" });
