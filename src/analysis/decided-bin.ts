@@ -17,6 +17,7 @@ import { known } from "../results/options.ts";
 import { type Asking, askingFor } from "./asking.ts";
 import { type AnsweredFinding, answeredFindings, type Decision, decide } from "./decision.ts";
 import { isInTheBin } from "./in-the-bin.ts";
+import { libraryCautions } from "./library-cautions.ts";
 import { newestFillLeftOut } from "./newest-fill-left-out.ts";
 import {
   type AnalysisOptions,
@@ -90,10 +91,17 @@ export function questioning(
   };
 }
 
-export function cautionsOfFile({ log, setup, scaleDivision }: Questioning): readonly Caution[] {
+export function cautionsOfFile({
+  log,
+  setup,
+  scaleDivision,
+  options,
+  model,
+}: Questioning): readonly Caution[] {
   return [
     ...log.cautions,
     ...divisionCautions(scaleDivision),
+    ...libraryCautions(options, setup, model),
     ...(setup === null ? [] : checkSetupAgainst(setup, log)),
   ];
 }
@@ -119,10 +127,15 @@ export interface DecisionGrounds {
  *
  * @param log    catches as read
  * @param setup  as read; null: none
+ * @param given  options that count before the setup, as `analyse` takes them; default: none
  * @throws       OptionError as `analyse` does
  */
-export function decisionGrounds(log: CatchLog, setup: Setup | null): DecisionGrounds {
-  const about = questioning(log, setup, {});
+export function decisionGrounds(
+  log: CatchLog,
+  setup: Setup | null,
+  given: Partial<AnalysisOptions> = {},
+): DecisionGrounds {
+  const about = questioning(log, setup, given);
   return { toleranceFrom: about.toleranceFrom, cautions: cautionsOfFile(about), about };
 }
 

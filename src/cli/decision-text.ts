@@ -1,4 +1,5 @@
 import type { DecidedBin, DecidedLog } from "../analysis/decided-bin.ts";
+import { cautionSentence } from "../report/sections/cautions.ts";
 import { decisionLines } from "../report/sections/decision.ts";
 import type { Words } from "../wording/words.ts";
 
@@ -10,14 +11,18 @@ export function decisionText(answers: DecidedBin, log: DecidedLog, words: Words)
   return [`${who}: ${action}`, ...lines.filter((line) => line !== null)].join("\n  ");
 }
 
-/** What everything rests on beside the catches: the tolerance, and the scale's division where nobody stated it. */
+/** What everything rests on beside the catches: the tolerance, the scale's division where nobody stated it, and a library. */
 export function groundText(
-  { options, toleranceFrom, scaleDivision }: DecidedLog,
-  { decision }: Words,
+  { options, toleranceFrom, scaleDivision, cautions }: DecidedLog,
+  words: Words,
 ): string {
+  const { decision } = words;
   const division = decision.division(scaleDivision);
   return [
     decision.tolerance(options.tolerance, toleranceFrom),
     ...(division === null ? [] : [division]),
+    ...cautions
+      .filter(({ code }) => code === "library-lends" || code === "library-not-read")
+      .map((found) => cautionSentence(found, words)),
   ].join("\n");
 }

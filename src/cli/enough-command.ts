@@ -18,13 +18,20 @@ import type { Words } from "../wording/words.ts";
 import { decisionText, groundText } from "./decision-text.ts";
 import { type ExitCode, exitCodeOf, exitCodes } from "./exit-codes.ts";
 import { analysisGiven, setupGiven } from "./flags.ts";
-import { type ReadFlags, readOptions, type SetupFlags, setupFor } from "./input.ts";
+import {
+  type LibraryFlags,
+  libraryFor,
+  type ReadFlags,
+  readOptions,
+  type SetupFlags,
+  setupFor,
+} from "./input.ts";
 import type { Io } from "./io.ts";
 import { isTypedCatch, readTypedCatches } from "./typed-catches.ts";
 import type { TypedSetup } from "./typed-setup.ts";
 
 /** Flags that set no option of the analysis. */
-export interface EnoughFlags extends ReadFlags, SetupFlags {
+export interface EnoughFlags extends ReadFlags, SetupFlags, LibraryFlags {
   readonly detail?: boolean;
   readonly minutes?: number;
   readonly trialBudget?: number;
@@ -129,7 +136,7 @@ async function decisions(
   io: Io,
 ): Promise<Answered> {
   if (setup !== null) tell(checkSetupAgainst(setup, log), words, io);
-  const options = analysisGiven(flags);
+  const options = { ...analysisGiven(flags), ...(await libraryFor(flags, setup)) };
   if (flags.next)
     return planned(
       plansForNextFill(log, setup, options),
@@ -184,7 +191,9 @@ function tell(found: readonly Caution[], words: Words, io: Io): void {
 async function plan(flags: EnoughFlags, words: Words, io: Io): Promise<Answered> {
   const setup = typeof flags.setup === "string" ? await readSetupFile(flags.setup) : null;
   if (setup !== null) tell(setup.cautions, words, io);
-  const given = analysisGiven(flags);
+  const borrowed = await libraryFor(flags, setup);
+  if (borrowed.library !== undefined) io.err(words.command.libraryWaits);
+  const given = { ...analysisGiven(flags), ...borrowed };
   return planned(
     [planBeforeAnyCatch(setup, given)],
     scaleDivisionOf(given.scaleDivisionKg, setup, null),

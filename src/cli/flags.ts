@@ -130,6 +130,7 @@ const trial: readonly SettingFlag<TrialPlanOptions>[] = [
   sets(choice("--unit <unit>", "trialUnit", massUnits, "kg"), (massUnit) => ({ massUnit })),
 ];
 
+const library = flag("--library <file>", "library", asWritten);
 const noSetup = toggle("--no-setup", "noSetup");
 const sheet = flag("--sheet <name>", "workbookSheet", asWritten);
 const keys = flag("--key <key=name>", "keys", parseKey);
@@ -161,6 +162,7 @@ export const flags = {
     ...precision,
     ...weighting,
     ...lending,
+    library,
     ...comparison,
     replace,
     toggle("--tables", "tables"),
@@ -182,6 +184,7 @@ export const flags = {
     scale,
     ...typedSetup,
     ...lending,
+    library,
     toggle("--detail", "detail"),
     toggle("--next", "next"),
     ...budgets,
@@ -207,6 +210,7 @@ export const flags = {
     scale,
     ...weighting,
     ...lending,
+    library,
     replace,
     sheet,
     keys,
@@ -214,9 +218,20 @@ export const flags = {
   ],
   page: [
     flag("--setup <file>", "setupOfPage", asWritten),
+    library,
     flag("--out <file>", "pageFile", asWritten, "evencatch.html"),
     replace,
     ...surface,
+  ],
+  spreads: [
+    flag("--out <file>", "spreadsFile", asWritten, "spreads.json"),
+    flag("--classes <file>", "classes", asWritten),
+    toggle("--sha256", "sha256"),
+    flag("--setup <file>", "setupOfSpreads", asWritten),
+    noSetup,
+    sheet,
+    replace,
+    language,
   ],
   check: [
     flag("--setup <file>", "setupOfCheck", asWritten),

@@ -1,9 +1,11 @@
 import { stat } from "node:fs/promises";
-import { basename, dirname, join } from "node:path";
+import { basename, dirname, isAbsolute, join } from "node:path";
+import type { AnalysisOptions } from "../analysis/options.ts";
+import { libraryRecords } from "../analysis/spread-library.ts";
 import type { GivenKeys } from "../data/given-keys.ts";
 import type { ReadOptions } from "../data/read-catches.ts";
 import type { Setup } from "../data/setup.ts";
-import { readSetupFile } from "../node.ts";
+import { readSetupFile, readSpreadLibraryFile } from "../node.ts";
 import type { Words } from "../wording/words.ts";
 import type { Io } from "./io.ts";
 
@@ -33,6 +35,39 @@ export async function setupFor(
   if (basename(catches) === setupBeside || !(await exists(beside))) return null;
   io.err(say.setupFound(beside));
   return readSetupFile(beside);
+}
+
+/** Where a command is told to borrow from. */
+export interface LibraryFlags {
+  readonly library?: string;
+}
+
+/**
+ * The library asked for, or the one that the setup names, which lies beside it, as options of an analysis; none: no options.
+ *
+ * @throws DataError when it cannot be used
+ */
+export async function libraryFor(
+  { library }: LibraryFlags,
+  setup: Setup | null,
+): Promise<Pick<Partial<AnalysisOptions>, "library" | "libraryFrom">> {
+  const path = library ?? libraryBeside(setup);
+  if (path === null) return {};
+  return {
+    library: libraryRecords(await readSpreadLibraryFile(path)),
+    libraryFrom: basename(path),
+  };
+}
+
+function libraryBeside(setup: Setup | null): string | null {
+  if (setup?.library == null) return null;
+  return isAbsolute(setup.library) ? setup.library : join(dirname(setup.source), setup.library);
+}
+
+/** Files of the library and the setup, which are never written over. */
+export function inputsOf({ library }: LibraryFlags, setup: Setup | null): readonly string[] {
+  const path = library ?? libraryBeside(setup);
+  return [...(setup === null ? [] : [setup.source]), ...(path === null ? [] : [path])];
 }
 
 function exists(path: string): Promise<boolean> {

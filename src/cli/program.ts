@@ -59,6 +59,12 @@ export function program(io: Io, words: Words, ended: (code: ExitCode) => void): 
       const { pageCommand } = await import("./page-command.ts");
       ended(await pageCommand(given, io));
     }),
+    subcommand("spreads", words)
+      .argument(`<${values.catches}...>`, help.catchesToPool)
+      .action(async (catches, given) => {
+        const { spreadsCommand } = await import("./spreads-command.ts");
+        ended(await spreadsCommand(catches, given, io));
+      }),
     subcommand("check", words)
       .argument(`<${values.catches}>`, help.catches)
       .action(async (catches, given) => {

@@ -22,13 +22,21 @@ import { chartRuntime } from "./chart-runtime.ts";
 import { decisionText, groundText } from "./decision-text.ts";
 import { type ExitCode, exitCodeOf } from "./exit-codes.ts";
 import { analysisGiven } from "./flags.ts";
-import { type ReadFlags, readOptions, type SetupFlags, setupFor } from "./input.ts";
+import {
+  inputsOf,
+  type LibraryFlags,
+  libraryFor,
+  type ReadFlags,
+  readOptions,
+  type SetupFlags,
+  setupFor,
+} from "./input.ts";
 import type { Io } from "./io.ts";
 import type { Files } from "./manifest.ts";
 import { type ReplaceFlags, replaceOf, writeSaying } from "./output-flags.ts";
 
 /** Flags that set no option of the analysis. */
-export interface ReportFlags extends ReplaceFlags, ReadFlags, SetupFlags {
+export interface ReportFlags extends ReplaceFlags, ReadFlags, SetupFlags, LibraryFlags {
   readonly out: string;
   readonly tables?: boolean;
   readonly charts?: readonly ChartFormat[];
@@ -47,7 +55,10 @@ export async function reportCommand(path: string, flags: ReportFlags, io: Io): P
   const read = await readCatchesFile(path, readOptions(flags));
   const log = withoutLeftOut(read, flags.leaveOut ?? [], words);
   const setup = await setupFor(path, flags, words, io);
-  const analysis = analyse(log, setup, analysisGiven(flags));
+  const analysis = analyse(log, setup, {
+    ...analysisGiven(flags),
+    ...(await libraryFor(flags, setup)),
+  });
 
   const meta = {
     title: setup?.title ?? null,
@@ -67,7 +78,7 @@ export async function reportCommand(path: string, flags: ReportFlags, io: Io): P
         ...pictures,
         ...(flags.tables ? tableFiles(tidyTables(log, analysis, setup)) : {}),
       },
-      inputs: [path, ...(setup === null ? [] : [setup.source])],
+      inputs: [path, ...inputsOf(flags, setup)],
       replace: replaceOf(flags),
     },
     words,

@@ -25,6 +25,7 @@ import {
   usualBorrowing,
 } from "./lenders.ts";
 import { type MeterScatter, seenVariance } from "./lent-scatter.ts";
+import { libraryRule } from "./library-rule.ts";
 import { type Fill, type Meter, metersOf, newestFill, withinSeasons } from "./meters.ts";
 import { scattersOf } from "./screening/lending.ts";
 import { isFlagged, type MeterScreening, screenLog } from "./screening/screen-log.ts";
@@ -98,6 +99,7 @@ export function fitModel(
   const options = resolveModelOptions(given);
   const { level, scaleDivisionKg: divisionKg } = options;
   const { borrowing = usualBorrowing, ...history } = choices;
+  libraryRule("library", borrowing.library);
   const screened = screenLog(metersOf(catches), { divisionKg, borrowing });
   const scatters = scattersOf(
     screened.map(({ meter }) => meter),

@@ -23,6 +23,7 @@ import { settingSayings } from "./sayings/setting.ts";
 import { sheetsSayings } from "./sayings/sheets.ts";
 import { skippingSayings } from "./sayings/skipping.ts";
 import { speedLinearitySayings } from "./sayings/speed-linearity.ts";
+import { spreadsSayings } from "./sayings/spreads.ts";
 import { trialPlanSayings } from "./sayings/trial-plan.ts";
 import { uncertaintyBudgetSayings } from "./sayings/uncertainty-budget.ts";
 
@@ -89,6 +90,7 @@ function everyTopic(say: Language, units: UnitSystem) {
     explainingVariables: explainingVariablesSayings(format, say.explainingVariables),
     trialPlan: trialPlanSayings(format, say.trialPlan),
     sheets: sheetsSayings(format, say.sheets),
+    spreads: spreadsSayings(format, say.spreads),
     template: say.template,
     help: say.help,
     usage: say.usage,

@@ -17,6 +17,7 @@ describe("a setup", () => {
       borrow: null,
       assumedSpread: null,
       assumedScatter: null,
+      library: null,
       scale: { divisionKg: null, capacityKg: null, testedError: null },
       cart: {
         workingWidthM: null,

@@ -69,6 +69,11 @@ export function optionalEntry<S extends z.ZodType>(
   };
 }
 
+/** An entry, or a list of them, without which the file means nothing. */
+export function neededEntry<S extends z.ZodType>(key: string, entry: S): Field<z.output<S>> {
+  return { keys: { [key]: entry }, read: (found) => valueAt<S>(found, key) };
+}
+
 /** An entry, or a list of them, that is as good as empty where the file leaves it out. */
 export function entryOrEmpty<S extends z.ZodType>(
   key: string,

@@ -29,6 +29,8 @@ export interface Setup {
   /** Taken for granted where no other bin speaks: relative standard deviation of fills, and of a catch of 20 turns. */
   readonly assumedSpread: number | null;
   readonly assumedScatter: number | null;
+  /** File with a library of spreads, beside the setup; who reads files passes its records to the analysis. */
+  readonly library: string | null;
   readonly scale: ScaleSetup;
   readonly cart: CartSetup;
   readonly bins: readonly BinSetup[];
@@ -129,6 +131,12 @@ export const setupSchema = entryOf<Omit<Setup, "source" | "cautions">>(
       percentage(0.1, 50),
       "How much a catch of 20 turns scatters (standard deviation), taken for granted where no other bin tells it",
       1.5,
+    ),
+    library: optional(
+      "library",
+      text,
+      "File with a library of spreads of other meters, beside this file: its meters lend as other bins do",
+      "spreads.json",
     ),
     scale: entryOrEmpty("scale", scale, {}),
     cart: entryOrEmpty("cart", cart, {}),

@@ -27,6 +27,11 @@ export const setupProblems: Phrases<SetupProblems> = {
     expected: (f) => `a percentage from ${f.low} to ${f.high}`,
     remedy: likeThis,
   },
+  "setup-between": {
+    found,
+    expected: (f) => `a number from ${f.low} to ${f.high}`,
+    remedy: likeThis,
+  },
   "setup-whole-from-1": { found, expected: "a whole number from 1", remedy: likeThis },
   "setup-whole-up-to": {
     found,
@@ -58,6 +63,11 @@ export const setupProblems: Phrases<SetupProblems> = {
     found,
     expected: "the code of a finding, such as field-disagrees",
     remedy: likeThis,
+  },
+  "setup-version": {
+    found,
+    expected: (f) => `version ${f.newest} of the format`,
+    remedy: "Update evencatch if the file is newer, or have it written anew.",
   },
   "setup-span-reversed": {
     found,

@@ -12,6 +12,8 @@ export interface AcrossFillsCautionFacts {
     readonly from: "other bins" | "assumption";
     /** Bins that lend. */
     readonly meters: number;
+    /** Meters of a library among them; left out: none. */
+    readonly library?: number;
     /** Only those with the same product were asked. */
     readonly sameProduct: boolean;
     readonly df: number;

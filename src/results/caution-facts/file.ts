@@ -28,7 +28,20 @@ export interface FileCautionFacts {
     readonly weights: number;
     readonly different: number;
   };
+  /**
+   * A library was given: so many of its meters lend the spread of fills, and so many the scatter of catches, to the bin that
+   * most lend to; none of either where bins of the same product speak alone. How far a meter lies from the middle, as a
+   * factor, is declared and not measured.
+   */
+  readonly "library-lends": {
+    readonly file: string | null;
+    readonly spreads: number;
+    readonly scatters: number;
+    readonly assumedFactor: number;
+  };
   // the setup
+  /** The setup names a library, and nobody gave its records. */
+  readonly "library-not-read": { readonly name: string };
   /** `instead` is the name in the catches that may be meant. */
   readonly "setup-name-not-caught": {
     readonly what: "bin" | "product";
@@ -64,6 +77,8 @@ export const fileStandings = {
   "one-bin-taken": { severity: "note", asks: "to-know" },
   "turns-all-equal": { severity: "note", asks: "to-know" },
   "division-read-from-digits": { severity: "note", asks: "to-know" },
+  "library-lends": { severity: "note", asks: "to-know" },
+  "library-not-read": { severity: "note", asks: "to-know" },
   "setup-name-not-caught": { severity: "note", asks: "to-know" },
   "setup-key-not-caught": { severity: "doubt", asks: "to-know" },
   "setup-season-missing": { severity: "doubt", asks: "to-know" },

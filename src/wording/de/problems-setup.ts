@@ -31,6 +31,11 @@ export const setupProblems: Phrases<SetupProblems> = {
     expected: (f) => `eine Prozentzahl von ${decimal(f.low)} bis ${decimal(f.high)}`,
     remedy: likeThis,
   },
+  "setup-between": {
+    found,
+    expected: (f) => `eine Zahl von ${decimal(f.low)} bis ${decimal(f.high)}`,
+    remedy: likeThis,
+  },
   "setup-whole-from-1": { found, expected: "eine ganze Zahl ab 1", remedy: likeThis },
   "setup-whole-up-to": {
     found,
@@ -62,6 +67,12 @@ export const setupProblems: Phrases<SetupProblems> = {
     found,
     expected: "der Code eines Befundes, zum Beispiel field-disagrees",
     remedy: likeThis,
+  },
+  "setup-version": {
+    found,
+    expected: (f) => `Version ${f.newest} des Formats`,
+    remedy:
+      "Bringen Sie evencatch auf den neuesten Stand, wenn die Datei neuer ist, oder lassen Sie sie neu schreiben.",
   },
   "setup-span-reversed": {
     found,

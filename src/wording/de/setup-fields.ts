@@ -15,6 +15,9 @@ export const setupFields: Readonly<Record<string, Told>> = {
   assumed_scatter_percent: [
     "Streuung einer Probe von 20 Umdrehungen (Standardabweichung), die gelten soll, wo kein anderer Tank etwas sagt",
   ],
+  library: [
+    "Datei mit einer Bibliothek der Streuungen anderer Dosierer, neben dieser Datei: Sie leihen wie andere Tanks",
+  ],
   "scale.division": [
     "Teilung der Waage; wo sie fehlt, wird sie aus den Ziffern der Gewichte abgelesen",
   ],

@@ -8,6 +8,8 @@ type Failed = Facts<"reason"> & { readonly question: Question };
 /** Cautions about what file and setup give away. */
 export const cautionsFile = {
   labels: {
+    libraryLendsNothing: (file: string | null) =>
+      `${file === null ? "The library of other meters" : `The library ${file}`} lends nothing here: two or more of your own bins hold the same product, and they alone are asked.`,
     binNotCaught: (f: Facts<"name" | "instead">) =>
       `Bin "${f.name}" of the setup has no catches; did you mean "${f.instead}"? If so, spell it as the catches do.`,
     weightsAlike: (step: string) =>
@@ -29,6 +31,10 @@ export const cautionsFile = {
     `All catches have ${f.turns} turns, so a tare left in every catch cannot be seen${f.tare === null ? "" : `; it would make the delivery ${f.tare} too high`}. Mix two turn levels, the longer twice the shorter, once a season.`,
   "division-read-from-digits": (step: string) =>
     `Your weights end in steps of ${step}; taken as the scale's division. If it is another, give it in the setup (scale, division).`,
+  "library-lends": (f: Facts<"factor", "file"> & Counts<"spreads" | "scatters">) =>
+    `${f.file === null ? "A library of other meters" : `The library ${f.file}`} lends how much fills differ (${f.spreads === 1 ? "1 meter" : `${f.spreads} meters`}) and how much catches scatter (${f.scatters === 1 ? "1 meter" : `${f.scatters} meters`}), as other bins do; what a bin delivers only its own catches say. That 95 in 100 meters lie within a factor ${f.factor} of the middle is assumed, not measured.`,
+  "library-not-read": (f: Facts<"name">) =>
+    `The setup names the library of spreads ${f.name}, which was not read, so nothing is borrowed from it. Give its records as the option library.`,
   "setup-name-not-caught": (f: Facts<"name" | "instead", "bin">) =>
     `Product "${f.name}" of the setup has no catches in bin ${f.bin}; did you mean "${f.instead}"? If so, spell it as the catches do.`,
   "setup-key-not-caught": (

@@ -28,6 +28,10 @@ export function cautionsFileSayings(
         ? labels.weightsAlike(step)
         : say["division-read-from-digits"](step);
     },
+    "library-lends": ({ file, spreads, scatters, assumedFactor }) =>
+      spreads + scatters === 0
+        ? labels.libraryLendsNothing(file)
+        : say["library-lends"]({ file, spreads, scatters, factor: format.plain(assumedFactor, 2) }),
     "setup-name-not-caught": ({ what, name, instead }, { bin }) =>
       what === "bin"
         ? labels.binNotCaught({ name, instead })

@@ -9,6 +9,7 @@ import type { Format } from "../format.ts";
 import { change } from "./change.ts";
 import { driftChartsSayings } from "./drift-charts.ts";
 import { driftDetailSayings } from "./drift-detail.ts";
+import { otherMeters } from "./lenders.ts";
 import { limits } from "./limits.ts";
 import { oneIn } from "./one-in.ts";
 import { sentences } from "./sentences.ts";
@@ -110,7 +111,7 @@ export function driftSayings(format: Format, say: typeof templates) {
       lentBy:
         lentBy === null
           ? null
-          : { fills: false, meters: lentBy.meters, assumed: lentBy.from === "assumption" },
+          : { fills: false, ...otherMeters(lentBy), assumed: lentBy.from === "assumption" },
     });
 
   return {
