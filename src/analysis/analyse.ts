@@ -20,17 +20,10 @@ import type { FillName } from "../results/fill-name.ts";
 import { known } from "../results/options.ts";
 import type { Question } from "../results/question.ts";
 import type { Asking } from "./asking.ts";
-import {
-  cautionsOfFile,
-  type DecidedBin,
-  type DecisiveAnswers,
-  decidedWith,
-  type Questioning,
-  questioning,
-  questionsOf,
-} from "./decided-bin.ts";
+import { type DecidedBin, type DecisiveAnswers, decidedWith } from "./decided-bin.ts";
 import type { AnalysisOptions, ToleranceFrom } from "./options.ts";
 import { type ProductAnswers, productAnswers } from "./products.ts";
+import { cautionsOfFile, type Questioning, questioning, questionsOf } from "./questioning.ts";
 import type { ScaleDivision } from "./scale-division.ts";
 
 export type { DecidedBin, NoDecision } from "./decided-bin.ts";

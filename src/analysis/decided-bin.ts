@@ -1,9 +1,7 @@
 import type { Setup } from "../data/setup.ts";
-import { checkSetupAgainst } from "../data/setup-against.ts";
 import type { CatchLog } from "../data/types.ts";
-import { OptionError } from "../errors/errors.ts";
 import { newestFill } from "../model/meters.ts";
-import { fitModel, type MeterModel, type Model } from "../model/model.ts";
+import type { MeterModel } from "../model/model.ts";
 import { type CatchesNeeded, catchesNeeded } from "../questions/catches-needed.ts";
 import { deliveryWithoutError } from "../questions/delivery/without-error.ts";
 import { type Delivery, delivery } from "../questions/delivery.ts";
@@ -17,16 +15,10 @@ import { known } from "../results/options.ts";
 import { type Asking, askingFor } from "./asking.ts";
 import { type AnsweredFinding, answeredFindings, type Decision, decide } from "./decision.ts";
 import { isInTheBin } from "./in-the-bin.ts";
-import { libraryCautions } from "./library-cautions.ts";
 import { newestFillLeftOut } from "./newest-fill-left-out.ts";
-import {
-  type AnalysisOptions,
-  resolveOptions,
-  type ToleranceFrom,
-  toleranceFrom,
-} from "./options.ts";
-import { modelChoices, questionOptions } from "./resolved-setup.ts";
-import { divisionCautions, type ScaleDivision, scaleDivisionOf } from "./scale-division.ts";
+import type { AnalysisOptions, ToleranceFrom } from "./options.ts";
+import { cautionsOfFile, type Questioning, questioning, questionsOf } from "./questioning.ts";
+import type { ScaleDivision } from "./scale-division.ts";
 
 /** Why a meter has no decision. */
 export type NoDecision = "another product is in the bin";
@@ -59,58 +51,6 @@ export interface DecidedBin extends DecisiveAnswers {
   /** Findings that the setup answers, with the notes given there. */
   readonly answered: readonly AnsweredFinding[];
   readonly cautions: readonly Caution[];
-}
-
-/** What the questions about a meter are asked with. */
-export interface Questioning {
-  readonly model: Model;
-  readonly options: AnalysisOptions;
-  readonly toleranceFrom: ToleranceFrom;
-  readonly scaleDivision: ScaleDivision;
-  readonly log: CatchLog;
-  readonly setup: Setup | null;
-}
-
-/** @throws OptionError for an option that is unknown or out of range, or when every catch is left out */
-export function questioning(
-  log: CatchLog,
-  setup: Setup | null,
-  given: Partial<AnalysisOptions>,
-): Questioning {
-  const options = resolveOptions(given, setup, log);
-  const model = fitModel(log.catches, options, modelChoices(options, setup));
-  if (model.meters.length === 0)
-    throw new OptionError("leave-out", "every catch", "such that at least one catch counts");
-  return {
-    model,
-    options,
-    toleranceFrom: toleranceFrom(given, setup),
-    scaleDivision: scaleDivisionOf(given.scaleDivisionKg, setup, log),
-    log,
-    setup,
-  };
-}
-
-export function cautionsOfFile({
-  log,
-  setup,
-  scaleDivision,
-  options,
-  model,
-}: Questioning): readonly Caution[] {
-  return [
-    ...log.cautions,
-    ...divisionCautions(scaleDivision),
-    ...libraryCautions(options, setup, model),
-    ...(setup === null ? [] : checkSetupAgainst(setup, log)),
-  ];
-}
-
-export function questionsOf(
-  meter: MeterModel,
-  { options, toleranceFrom: from, setup, log }: Questioning,
-) {
-  return questionOptions({ options, toleranceFrom: from, setup, massUnit: log.massUnit }, meter);
 }
 
 /** What the decisions of a log are made with, and said with beside their answers. */

@@ -17,6 +17,7 @@ import {
   parsePercent,
   severities,
 } from "./arguments.ts";
+import { budgets } from "./budget-flags.ts";
 import {
   asWritten,
   choice,
@@ -38,28 +39,6 @@ const planning: readonly SettingFlag<CatchesNeededChoices>[] = [
   sets(flag("--heaviest-catch <mass>", "heaviestCatch", parseMass), (heaviestCatchKg) => ({
     heaviestCatchKg,
   })),
-];
-
-/** What may be spent; the flags that follow either count only with it. */
-const budgets: readonly SettingFlag<CatchesNeededChoices>[] = [
-  sets(
-    flag("--minutes <n>", "minutes", parseAmount),
-    (minutes, { minutesPerCatch, turnsPerMinute, longestTurns }) => ({
-      time: { minutes, minutesPerCatch, turnsPerMinute, longestTurns, proportionalScatter: 0 },
-    }),
-  ),
-  flag("--minutes-per-catch <n>", "minutesPerCatch", parseAmount, 1.5),
-  flag("--turns-per-minute <n>", "turnsPerMinute", parseAmount, 30),
-  flag("--longest-turns <n>", "longestTurns", parseAmount, 60),
-  sets(
-    flag("--trial-budget <n>", "trialBudget", parseAmount),
-    (budget, { costPerFill: perFill, costPerCatch: perCatch, costPerTurn: perTurn }) => ({
-      trial: { budget, perFill, perCatch, perTurn, perExtraLevel: 0 },
-    }),
-  ),
-  flag("--cost-per-fill <n>", "costPerFill", parseAmount, 30),
-  flag("--cost-per-catch <n>", "costPerCatch", parseAmount, 3),
-  flag("--cost-per-turn <n>", "costPerTurn", parseAmount, 0.03),
 ];
 
 const precision: readonly SettingFlag<AnalysisOptions>[] = [

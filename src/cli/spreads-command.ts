@@ -1,6 +1,6 @@
 import { readFile } from "node:fs/promises";
 import { basename, dirname } from "node:path";
-import { questioning } from "../analysis/decided-bin.ts";
+import { questioning } from "../analysis/questioning.ts";
 import { type ClassLeftOut, spreadLibrary } from "../analysis/spread-library.ts";
 import type { Setup } from "../data/setup.ts";
 import { fewestBins, fewestToEstimate } from "../data/spreads/limits.ts";

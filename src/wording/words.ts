@@ -80,7 +80,7 @@ function everyTopic(say: Language, units: UnitSystem) {
     outliers: outliersSayings(format, say.outliers),
     drift: driftSayings(format, say.drift),
     acrossFills: acrossFillsSayings(format, say.acrossFills),
-    skipping: skippingSayings(format, say.skipping),
+    skipping: skippingSayings(format, say.skipping, say.lawful),
     repeatability: repeatabilitySayings(format, say.repeatability),
     uncertaintyBudget: uncertaintyBudgetSayings(format, say.uncertaintyBudget),
     fieldCheck: fieldCheckSayings(format, say.fieldCheck),

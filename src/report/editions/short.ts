@@ -106,10 +106,8 @@ const shortAnswers: { readonly [Q in Question]?: ShortAnswer<Q> } = {
   },
   skipping: {
     isAnswered: ({ distribution }) => distribution !== null,
-    sentence: (answer, { lawful, skipping }) =>
-      [skipping.sentence(answer), lawful.skipped(answer, skipping.chanceOf)]
-        .filter((one) => one !== null)
-        .join(" "),
+    sentence: (answer, { skipping }) =>
+      [skipping.sentence(answer), skipping.law(answer)].filter((one) => one !== null).join(" "),
   },
   cost: {
     isAnswered: ({ cheapest }) => cheapest !== null,

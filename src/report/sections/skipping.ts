@@ -11,7 +11,7 @@ export function skippingSection(result: Skipping, words: Words, id: string): rea
     paragraph(say.sentence(result), "lead"),
     chart(id, skippingChart(result, words)),
     list([
-      words.lawful.skipped(result, say.chanceOf),
+      say.law(result),
       say.today(result),
       say.share(result),
       say.between(result),

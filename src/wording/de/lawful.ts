@@ -12,9 +12,5 @@ export const lawful: typeof english = {
   onceSet: (chance) => `Nach diesen Proben eingestellt: ${chance}.`,
   onceSetUnknown:
     "Wie leicht die Menge nach dem Einstellen dagegen verstößt, lässt sich nicht sagen.",
-  skipped: (f) =>
-    `Drehen Sie jede Füllung ab: Ohne Abdrehen verstößt die nächste mit einer Chance von höchstens ${f.atMost} gegen Etikett oder Gesetz (${f.limits}; 90 % Sicherheit, unabhängige Füllungen), gerechnet ${f.chance}.`,
-  skippedUnknown: (limits) =>
-    `Drehen Sie jede Füllung ab: Wie leicht die nächste ohne Abdrehen gegen Etikett oder Gesetz verstößt (${limits}), lässt sich nicht sagen.`,
   unknownLimits: "Mengen, deren Masse sich ohne die Angaben zum Saatgut nicht rechnen lässt",
 };

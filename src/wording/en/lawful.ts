@@ -13,11 +13,6 @@ export const lawful = {
   /** Once set by the catches so far. */
   onceSet: (chance: string) => `Set by these catches, ${chance}.`,
   onceSetUnknown: "How likely the rate breaks that once set cannot be said.",
-  /** The upper bound leads. */
-  skipped: (f: Facts<"limits" | "atMost" | "chance">) =>
-    `Do not skip: uncaught, the next fill breaks label or law (${f.limits}) with a chance of ${f.atMost} at most (90 % confidence, independent fills), reckoned ${f.chance}.`,
-  skippedUnknown: (limits: string) =>
-    `Do not skip: how likely the next fill breaks label or law (${limits}) uncaught cannot be said.`,
   /** A rate whose mass takes seed figures that are not given. */
   unknownLimits: "rates whose mass cannot be reckoned without the seed figures",
 };

@@ -82,6 +82,11 @@ export const skipping = {
     f: Borne & Counts<"byBound"> & { readonly most: number | null; readonly openEnded: boolean },
   ) =>
     `Skipped in a row: the chance of any fill being off by more than ${f.tolerance} stays within ${f.acceptedRisk} for ${inARow(f.byBound, f.openEnded && f.most === null)} at the upper bound of the risk (90 %, independent fills)${f.most === null ? "" : `; reckoned, for ${inARow(f.most, f.openEnded)}`}.`,
+  /** The upper bound leads. */
+  law: (f: Facts<"limits" | "atMost" | "chance">) =>
+    `Do not skip: uncaught, the next fill breaks label or law (${f.limits}) with a chance of ${f.atMost} at most (90 % confidence, independent fills), reckoned ${f.chance}.`,
+  lawUnknown: (limits: string) =>
+    `Do not skip: how likely the next fill breaks label or law (${limits}) uncaught cannot be said.`,
   practice: (f: Facts<"figure"> & { readonly isChecked: boolean }) =>
     `Common practice puts the error of skipping at ${f.figure}; no source was found for it${f.isChecked ? "" : ", and these fills cannot check it"}.`,
   /** The farthest end of the band. */

@@ -1,6 +1,5 @@
 import type { ChanceOutsideLaw, LawfulRates } from "../../model/lawful-rates.ts";
 import type { Setting } from "../../questions/setting.ts";
-import type { Skipping } from "../../questions/skipping.ts";
 import type { lawful as templates } from "../en/lawful.ts";
 import type { Format } from "../format.ts";
 import { sentences } from "./sentences.ts";
@@ -35,21 +34,6 @@ export function lawfulSayings(format: Format, say: typeof templates) {
         say.doNotSkip(limits(lawful)),
         told === null ? say.onceSetUnknown : say.onceSet(told),
       );
-    },
-    /** @param chanceOf  a chance, or that none so small can be known */
-    skipped: (
-      { lawful, leastChance }: Skipping,
-      chanceOf: (chance: number, least: number | null) => string,
-    ): string | null => {
-      if (lawful === null) return null;
-      const { either } = lawful;
-      return either === null
-        ? say.skippedUnknown(limits(lawful))
-        : say.skipped({
-            limits: limits(lawful),
-            atMost: format.percent(either.upperBound),
-            chance: chanceOf(either.chance, leastChance),
-          });
     },
   };
 }
