@@ -14,31 +14,52 @@ const built = "dist/cli/main.js";
 const ofSeason = [`${season}/catches.csv`, "--setup", `${season}/setup.json`];
 const report = ["report", ...ofSeason, "--out", folder];
 
-/** Prints the milliseconds of one analysis in a process that has done nothing before it. */
+/** Seconds on the clock, and of all processors together, which a busy machine lengthens less. */
+interface Taken {
+  readonly clock: number;
+  readonly processors: number;
+}
+
+/** Prints the seconds of one analysis in a process that has done nothing before it. */
 const analysis = `
 import { analyse } from "./dist/index.js";
 import { readCatchesFile, readSetupFile } from "./dist/node.js";
 const log = await readCatchesFile("${season}/catches.csv");
 const setup = await readSetupFile("${season}/setup.json");
-const from = performance.now();
+const [from, used] = [performance.now(), process.cpuUsage()];
 analyse(log, setup);
-console.log(performance.now() - from);`;
+const { user, system } = process.cpuUsage(used);
+console.log((performance.now() - from) / 1e3, user / 1e6, system / 1e6);`;
 
-/** Seconds of a process from its start to its end. */
+/** Node does not tell what a child used; the shell's `time` does. */
+const timed = `TIMEFORMAT="%R %U %S"; time "$@" > /dev/null 2> /dev/null`;
 const ofProcess =
   (command: string, ...args: readonly string[]) =>
   () => {
-    const from = performance.now();
-    execFileSync(command, args, { stdio: "ignore" });
-    return (performance.now() - from) / 1000;
+    const env = { ...process.env, LC_ALL: "C" };
+    const run = spawnSync("bash", ["-c", timed, "bash", command, ...args], {
+      encoding: "utf8",
+      env,
+    });
+    if (run.status !== 0)
+      throw new Error(`${[command, ...args].join(" ")} ended with ${run.status}`);
+    return takenOf(run.stderr);
   };
 const ofNode = (...args: readonly string[]) => ofProcess(process.execPath, ...args);
 const ofAnalysis = () =>
-  Number(execFileSync(process.execPath, ["--input-type=module", "-e", analysis])) / 1000;
+  takenOf(execFileSync(process.execPath, ["--input-type=module", "-e", analysis]).toString());
+
+function takenOf(text: string): Taken {
+  const [clock = Number.NaN, user = Number.NaN, system = Number.NaN] = text
+    .trim()
+    .split(/\s+/)
+    .map(Number);
+  return { clock, processors: user + system };
+}
 
 const bare = "node -e 0";
 const hasR = spawnSync("Rscript", ["--version"]).status === 0;
-const measured: Readonly<Record<string, () => number>> = {
+const measured: Readonly<Record<string, () => Taken>> = {
   [bare]: ofNode("-e", "0"),
   ...(hasR
     ? {
@@ -62,14 +83,19 @@ const measured: Readonly<Record<string, () => number>> = {
   "the analysis alone": ofAnalysis,
 };
 
-const seconds = Object.keys(measured).map((name) => ({ name, taken: [] as number[] }));
+const names = Object.keys(measured);
+const taken = new Map(names.map((name) => [name, [] as Taken[]]));
 for (let run = 0; run < runs; run++)
-  for (const { name, taken } of seconds) taken.push(measured[name]?.() ?? Number.NaN);
+  for (const [name, once] of Object.entries(measured)) taken.get(name)?.push(once());
 
-const bareSeconds = median(seconds.find(({ name }) => name === bare)?.taken ?? []);
-console.log(`median of ${runs} runs, each with its ratio to ${bare}`);
-for (const { name, taken } of seconds) {
-  const middle = median(taken);
-  const ratio = (middle / bareSeconds).toFixed(1);
-  console.log(`${name.padEnd(44)} ${middle.toFixed(3)} s  ${ratio.padStart(5)}`);
-}
+const medianOf = (name: string, what: keyof Taken) =>
+  median((taken.get(name) ?? []).map((one) => one[what]));
+const shown = (name: string, what: keyof Taken) => {
+  const seconds = medianOf(name, what);
+  const ratio = (seconds / medianOf(bare, what)).toFixed(1);
+  return `${seconds.toFixed(3)} s ${ratio.padStart(5)}`;
+};
+console.log(`median of ${runs} runs, and its ratio to that of ${bare}`);
+console.log(`${"".padEnd(42)}   on the clock      of processors`);
+for (const name of names)
+  console.log(`${name.padEnd(42)} ${shown(name, "clock")}    ${shown(name, "processors")}`);
