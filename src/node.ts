@@ -6,8 +6,8 @@ import { type CatchCheck, checkCatches, type ReadOptions } from "./data/read-cat
 import type { SetupCheck } from "./data/read-setup.ts";
 import type { Setup } from "./data/setup.ts";
 import { formatOf, largestBytes, tooLarge, unknownType } from "./data/source.ts";
-import { type ProductClasses, readProductClasses } from "./data/spreads/classes.ts";
-import { checkSpreadLibrary, type SpreadLibraryCheck } from "./data/spreads/read.ts";
+import type { ProductClasses } from "./data/spreads/classes.ts";
+import type { SpreadLibraryCheck } from "./data/spreads/read.ts";
 import type { SpreadLibrary } from "./data/spreads/schema.ts";
 import type { CatchLog } from "./data/types.ts";
 import type { DataIssue } from "./errors/data-issue.ts";
@@ -61,13 +61,16 @@ export async function readSpreadLibraryFile(path: string): Promise<SpreadLibrary
 /** As checkSpreadLibrary, for a path. */
 export async function checkSpreadLibraryFile(path: string): Promise<SpreadLibraryCheck> {
   const bytes = await load(path);
-  return bytes.ok ? checkSpreadLibrary({ name: path, bytes: bytes.value }) : bytes;
+  if (!bytes.ok) return bytes;
+  const { checkSpreadLibrary } = await import("./data/spreads/read.ts");
+  return checkSpreadLibrary({ name: path, bytes: bytes.value });
 }
 
 /** Classes of products in a file on disk. As readProductClasses, for a path. Throws DataError. */
 export async function readProductClassesFile(path: string): Promise<ProductClasses> {
   const bytes = await load(path);
   if (!bytes.ok) throw new DataError(path, bytes.issues);
+  const { readProductClasses } = await import("./data/spreads/classes.ts");
   return readProductClasses({ name: path, bytes: bytes.value });
 }
 

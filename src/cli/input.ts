@@ -1,11 +1,10 @@
 import { stat } from "node:fs/promises";
 import { basename, dirname, isAbsolute, join } from "node:path";
 import type { AnalysisOptions } from "../analysis/options.ts";
-import { libraryRecords } from "../analysis/spread-library.ts";
 import type { GivenKeys } from "../data/given-keys.ts";
 import type { ReadOptions } from "../data/read-catches.ts";
 import type { Setup } from "../data/setup.ts";
-import { readSetupFile, readSpreadLibraryFile } from "../node.ts";
+import { readSetupFile } from "../node.ts";
 import type { Words } from "../wording/words.ts";
 import type { Io } from "./io.ts";
 
@@ -53,6 +52,11 @@ export async function libraryFor(
 ): Promise<Pick<Partial<AnalysisOptions>, "library" | "libraryFrom">> {
   const path = library ?? libraryBeside(setup);
   if (path === null) return {};
+  // The reader checks by a schema, which is slow to load and seldom needed.
+  const [{ libraryRecords }, { readSpreadLibraryFile }] = await Promise.all([
+    import("../analysis/spread-library.ts"),
+    import("../node.ts"),
+  ]);
   return {
     library: libraryRecords(await readSpreadLibraryFile(path)),
     libraryFrom: basename(path),

@@ -18,12 +18,14 @@ const target = join("dist", "cli");
  */
 const seldom = [
   "analysis/analyse.ts",
+  "analysis/spread-library.ts",
   "cli/catches-needed-text.ts",
   "cli/check-command.ts",
   "cli/page-command.ts",
   "cli/plan-command.ts",
   "cli/report-command.ts",
   "cli/sheet-command.ts",
+  "cli/spreads-command.ts",
   "cli/template-command.ts",
 ];
 

@@ -29,15 +29,18 @@ const ownProblems = (language: keyof typeof languages): Plugin => ({
   },
 });
 
-/** The page compares no products, so it need not speak of findings about them. */
-const withoutProducts: Plugin = {
-  name: "no words about products compared",
+/** The page compares no products and reads no setup file, so it need not speak of what is found in either. */
+const neverAsked: Plugin = {
+  name: "no words about what is never asked",
   setup: ({ onLoad }) => {
     onLoad({ filter: /wording\/(en|de)\/cautions-products\.ts$/ }, () => ({
       contents: "export const cautionsProducts = {};",
     }));
     onLoad({ filter: /sayings\/cautions-products\.ts$/ }, () => ({
       contents: "export const cautionsProductsSayings = () => ({});",
+    }));
+    onLoad({ filter: /(errors\/en|wording\/de)\/problems-setup\.ts$/ }, () => ({
+      contents: "export const setupProblems = {};",
     }));
   },
 };
@@ -67,7 +70,7 @@ start({ ${topics} });`,
     target: "es2022",
     // Notices are gathered from the packages themselves; few carry them in their code.
     legalComments: "none",
-    plugins: [ownProblems(language), withoutProducts],
+    plugins: [ownProblems(language), neverAsked],
     charset: "utf8",
     write: false,
     metafile: true,
