@@ -20,9 +20,14 @@ export interface SchemaGuide {
   readonly keysAt: (path: Path) => readonly string[];
 }
 
+/** @internal */
 type Node = z.core.JSONSchema.JSONSchema;
 
-/** The guide to a schema, made when it is first asked for: a file without faults never needs it. */
+/**
+ * The guide to a schema, made when it is first asked for: a file without faults never needs it.
+ *
+ * @internal
+ */
 export function guideTo(schema: z.ZodType): SchemaGuide {
   let whole: Node | null = null;
   let fields: readonly SetupField[] | null = null;
