@@ -17,21 +17,14 @@ import { wordsFor } from "../wording/languages.ts";
 import type { Words } from "../wording/words.ts";
 import { decisionText, groundText } from "./decision-text.ts";
 import { type ExitCode, exitCodeOf, exitCodes } from "./exit-codes.ts";
-import { analysisGiven, setupGiven } from "./flags.ts";
-import {
-  type LibraryFlags,
-  libraryFor,
-  type ReadFlags,
-  readOptions,
-  type SetupFlags,
-  setupFor,
-} from "./input.ts";
+import { setupGiven } from "./flags.ts";
+import { type LogFlags, optionsFor, readOptions, setupFor } from "./input.ts";
 import type { Io } from "./io.ts";
 import { isTypedCatch, readTypedCatches } from "./typed-catches.ts";
 import type { TypedSetup } from "./typed-setup.ts";
 
 /** Flags that set no option of the analysis. */
-export interface EnoughFlags extends ReadFlags, SetupFlags, LibraryFlags {
+export interface EnoughFlags extends LogFlags {
   readonly detail?: boolean;
   readonly minutes?: number;
   readonly trialBudget?: number;
@@ -136,7 +129,7 @@ async function decisions(
   io: Io,
 ): Promise<Answered> {
   if (setup !== null) tell(checkSetupAgainst(setup, log), words, io);
-  const options = { ...analysisGiven(flags), ...(await libraryFor(flags, setup)) };
+  const options = await optionsFor(flags, setup);
   if (flags.next)
     return planned(
       plansForNextFill(log, setup, options),
@@ -191,9 +184,8 @@ function tell(found: readonly Caution[], words: Words, io: Io): void {
 async function plan(flags: EnoughFlags, words: Words, io: Io): Promise<Answered> {
   const setup = typeof flags.setup === "string" ? await readSetupFile(flags.setup) : null;
   if (setup !== null) tell(setup.cautions, words, io);
-  const borrowed = await libraryFor(flags, setup);
-  if (borrowed.library !== undefined) io.err(words.command.libraryWaits);
-  const given = { ...analysisGiven(flags), ...borrowed };
+  const given = await optionsFor(flags, setup);
+  if (given.library !== undefined) io.err(words.command.libraryWaits);
   return planned(
     [planBeforeAnyCatch(setup, given)],
     scaleDivisionOf(given.scaleDivisionKg, setup, null),

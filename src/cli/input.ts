@@ -4,8 +4,9 @@ import type { AnalysisOptions } from "../analysis/options.ts";
 import type { GivenKeys } from "../data/given-keys.ts";
 import type { ReadOptions } from "../data/read-catches.ts";
 import type { Setup } from "../data/setup.ts";
-import { readSetupFile } from "../node.ts";
+import { readSetupFile, readSpreadLibraryFile } from "../node.ts";
 import type { Words } from "../wording/words.ts";
+import { analysisGiven } from "./flags.ts";
 import type { Io } from "./io.ts";
 
 /** Where a command is told to take its setup from: a file, false for none, nothing for the one beside the catches. */
@@ -52,11 +53,8 @@ export async function libraryFor(
 ): Promise<Pick<Partial<AnalysisOptions>, "library" | "libraryFrom">> {
   const path = library ?? libraryBeside(setup);
   if (path === null) return {};
-  // The reader checks by a schema, which is slow to load and seldom needed.
-  const [{ libraryRecords }, { readSpreadLibraryFile }] = await Promise.all([
-    import("../analysis/spread-library.ts"),
-    import("../node.ts"),
-  ]);
+  // Seldom asked for, and a short answer loads no more than it needs.
+  const { libraryRecords } = await import("../analysis/spread-library.ts");
   return {
     library: libraryRecords(await readSpreadLibraryFile(path)),
     libraryFrom: basename(path),
@@ -92,4 +90,15 @@ export function readOptions({ sheet, key }: ReadFlags): ReadOptions {
     ...(sheet === undefined ? {} : { sheet }),
     ...(key === undefined ? {} : { keys: key }),
   };
+}
+
+/** How a command is told what an analysis of catches rests on besides them. */
+export interface LogFlags extends ReadFlags, SetupFlags, LibraryFlags {}
+
+/** Options of an analysis as the flags say them, and the library that lends to it. */
+export async function optionsFor(
+  flags: LogFlags,
+  setup: Setup | null,
+): Promise<Partial<AnalysisOptions>> {
+  return { ...analysisGiven(flags), ...(await libraryFor(flags, setup)) };
 }

@@ -21,22 +21,13 @@ import { chartPng } from "./chart-png.ts";
 import { chartRuntime } from "./chart-runtime.ts";
 import { decisionText, groundText } from "./decision-text.ts";
 import { type ExitCode, exitCodeOf } from "./exit-codes.ts";
-import { analysisGiven } from "./flags.ts";
-import {
-  inputsOf,
-  type LibraryFlags,
-  libraryFor,
-  type ReadFlags,
-  readOptions,
-  type SetupFlags,
-  setupFor,
-} from "./input.ts";
+import { inputsOf, type LogFlags, optionsFor, readOptions, setupFor } from "./input.ts";
 import type { Io } from "./io.ts";
 import type { Files } from "./manifest.ts";
 import { type ReplaceFlags, replaceOf, writeSaying } from "./output-flags.ts";
 
 /** Flags that set no option of the analysis. */
-export interface ReportFlags extends ReplaceFlags, ReadFlags, SetupFlags, LibraryFlags {
+export interface ReportFlags extends ReplaceFlags, LogFlags {
   readonly out: string;
   readonly tables?: boolean;
   readonly charts?: readonly ChartFormat[];
@@ -55,10 +46,7 @@ export async function reportCommand(path: string, flags: ReportFlags, io: Io): P
   const read = await readCatchesFile(path, readOptions(flags));
   const log = withoutLeftOut(read, flags.leaveOut ?? [], words);
   const setup = await setupFor(path, flags, words, io);
-  const analysis = analyse(log, setup, {
-    ...analysisGiven(flags),
-    ...(await libraryFor(flags, setup)),
-  });
+  const analysis = analyse(log, setup, await optionsFor(flags, setup));
 
   const meta = {
     title: setup?.title ?? null,

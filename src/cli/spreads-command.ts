@@ -12,15 +12,14 @@ import { version } from "../version.ts";
 import { wordsFor } from "../wording/languages.ts";
 import type { Words } from "../wording/words.ts";
 import { type ExitCode, exitCodes } from "./exit-codes.ts";
-import { readOptions, type SetupFlags, setupFor } from "./input.ts";
+import { type ReadFlags, readOptions, type SetupFlags, setupFor } from "./input.ts";
 import type { Io } from "./io.ts";
 import { sha256Of } from "./manifest.ts";
 import { type ReplaceFlags, replaceOf, writeSaying } from "./output-flags.ts";
 
-export interface SpreadsFlags extends ReplaceFlags, SetupFlags {
+export interface SpreadsFlags extends ReplaceFlags, ReadFlags, SetupFlags {
   readonly out: string;
   readonly classes?: string;
-  readonly sheet?: string;
   readonly sha256?: boolean;
   readonly language: string;
 }

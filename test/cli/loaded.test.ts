@@ -80,7 +80,7 @@ describe("the bundled command", () => {
   it("opens few files for a short answer, the same as from a clone", async () => {
     const { out, files } = await loadedBy([main, ...typed]);
     expect(out).toBe((await fromClone(...typed)).out);
-    expect(files.length).toBeLessThanOrEqual(22);
+    expect(files.length).toBeLessThanOrEqual(20);
     expect(files.filter((file) => file.includes("node_modules"))).toEqual([]);
     expect(files.filter((file) => /seldom|german|read-setup/.test(file))).toEqual([]);
   });
