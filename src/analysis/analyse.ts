@@ -1,5 +1,4 @@
 import type { KeyColumn } from "../data/column-kinds.ts";
-import { logNames } from "../data/log-names.ts";
 import type { Setup } from "../data/setup.ts";
 import type { Catch, CatchLog } from "../data/types.ts";
 import type { MeterModel } from "../model/model.ts";
@@ -101,7 +100,7 @@ export function analyse(
       catches: log.catches.length,
       fills: model.meters.reduce((count, { fills }) => count + fills.length, 0),
       period: periodOf(log.catches),
-      leftOut: leftOutCatches(log.catches),
+      leftOut: leftOutCatches(about),
     },
     products: productAnswers(model, resolved.comparison),
     falseAlarms: falseAlarmsTogether(
@@ -132,9 +131,8 @@ function furtherAnswers(
   };
 }
 
-function leftOutCatches(catches: readonly Catch[]): readonly LeftOutCatch[] {
-  const names = logNames(catches);
-  return catches
+function leftOutCatches({ log, names }: Questioning): readonly LeftOutCatch[] {
+  return log.catches
     .filter(({ leftOut }) => leftOut !== null)
     .map(({ farm, machine, season, ...row }) => ({
       ...row,

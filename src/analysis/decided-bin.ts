@@ -136,9 +136,9 @@ export function decidedWith<Further extends Answers<Extract<keyof Further, strin
   about: Questioning,
   further: (asking: Asking, meter: MeterModel, today: Delivery, about: Questioning) => Further,
 ): DecidedBin & Further {
-  const { model, log, setup } = about;
+  const { model, log, names, setup } = about;
   const asking = askingFor(meter);
-  const leftOut = newestFillLeftOut(meter, log);
+  const leftOut = newestFillLeftOut(meter, log, names);
   const isIn = isInTheBin(meter, model.meters);
   const decisive = decisiveAnswers(asking, meter, !isIn || leftOut.length > 0, about);
   const others = further(asking, meter, decisive.delivery, about);

@@ -1,15 +1,18 @@
 import { isSameMeter } from "../data/identity.ts";
-import { logNames } from "../data/log-names.ts";
+import type { LogNames } from "../data/log-names.ts";
 import type { CatchLog } from "../data/types.ts";
 import { type Meter, newestFill } from "../model/meters.ts";
 import { bySeasonAndNumber } from "../model/time-order.ts";
 import { type Caution, caution } from "../results/caution.ts";
 
 /** A newest fill whose every catch is left out: what is answered is the fill before, which must not go unsaid. */
-export function newestFillLeftOut(meter: Meter, log: CatchLog): readonly Caution[] {
+export function newestFillLeftOut(
+  meter: Meter,
+  log: CatchLog,
+  names: LogNames,
+): readonly Caution[] {
   const { bin, product, place } = meter;
   const newest = newestFill(meter);
-  const names = logNames(log.catches);
   const last = log.catches
     .filter((row) => isSameMeter(row, { ...place, product }))
     .map((row) => ({

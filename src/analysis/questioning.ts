@@ -1,3 +1,4 @@
+import { type LogNames, logNames } from "../data/log-names.ts";
 import type { Setup } from "../data/setup.ts";
 import { checkSetupAgainst } from "../data/setup-against.ts";
 import type { CatchLog } from "../data/types.ts";
@@ -21,6 +22,7 @@ export interface Questioning {
   readonly toleranceFrom: ToleranceFrom;
   readonly scaleDivision: ScaleDivision;
   readonly log: CatchLog;
+  readonly names: LogNames;
   readonly setup: Setup | null;
 }
 
@@ -40,6 +42,7 @@ export function questioning(
     toleranceFrom: toleranceFrom(given, setup),
     scaleDivision: scaleDivisionOf(given.scaleDivisionKg, setup, log),
     log,
+    names: logNames(log.catches),
     setup,
   };
 }

@@ -25,5 +25,10 @@ export function fillKey(row: FillingPlace): string {
 }
 
 export function isSameMeter(one: MeterPlace, other: MeterPlace): boolean {
-  return meterKey(one) === meterKey(other);
+  return (
+    one.bin === other.bin &&
+    one.product === other.product &&
+    one.machine === other.machine &&
+    one.farm === other.farm
+  );
 }
