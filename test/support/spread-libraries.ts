@@ -1,4 +1,4 @@
-import type { SpreadLibrary, SpreadRecord } from "../../src/data/spreads/schema.ts";
+import type { ReEstimate, SpreadLibrary, SpreadRecord } from "../../src/data/spreads/schema.ts";
 
 /** A meter of a library, with figures of no meter in particular. */
 export const aSpreadRecord: SpreadRecord = {
@@ -8,6 +8,18 @@ export const aSpreadRecord: SpreadRecord = {
   scatter: { variance: 0.0045, df: 10 },
   fills: 5,
   catches: 15,
+};
+
+/** A declared constant that logs bear out. */
+export const aReEstimate: ReEstimate = {
+  name: "between_meters_spread",
+  declared: 0.5,
+  estimate: 0.41,
+  from: 0.3,
+  to: 0.55,
+  sources: 34,
+  differs: false,
+  said: null,
 };
 
 /** A small library with everything that one may hold. */
@@ -30,17 +42,6 @@ export const aSpreadLibrary: SpreadLibrary = {
   ],
   estimates: {
     level: 0.95,
-    constants: [
-      {
-        name: "between_meters_spread",
-        declared: 0.5,
-        estimate: 0.41,
-        from: 0.3,
-        to: 0.55,
-        sources: 34,
-        differs: false,
-        said: "The declared 0.5 fits.",
-      },
-    ],
+    constants: [{ ...aReEstimate, said: "The declared 0.5 fits." }],
   },
 };

@@ -1,25 +1,15 @@
 import { describe, expect, it } from "vitest";
 import type { ReEstimate } from "../../../src/data/spreads/schema.ts";
 import { englishIn, numbersIn } from "../../support/bilingual.ts";
-import { aSpreadLibrary } from "../../support/spread-libraries.ts";
+import { aReEstimate, aSpreadLibrary } from "../../support/spread-libraries.ts";
 import { english, german } from "../../support/words.ts";
 
-const between: ReEstimate = {
-  name: "between_meters_spread",
-  declared: 0.5,
-  estimate: 0.41,
-  from: 0.3,
-  to: 0.55,
-  sources: 34,
-  differs: false,
-  said: null,
-};
 const constants: readonly ReEstimate[] = [
-  between,
-  { ...between, name: "between_meters_scatter", to: 0.45, differs: true },
-  { ...between, name: "between_fills_scatter", declared: 0.2, estimate: 0, from: 0 },
+  aReEstimate,
+  { ...aReEstimate, name: "between_meters_scatter", to: 0.45, differs: true },
+  { ...aReEstimate, name: "between_fills_scatter", declared: 0.2, estimate: 0, from: 0 },
   {
-    ...between,
+    ...aReEstimate,
     name: "typical_spread",
     declared: 0.03,
     estimate: 0.021,
@@ -27,7 +17,14 @@ const constants: readonly ReEstimate[] = [
     to: 0.025,
     differs: true,
   },
-  { ...between, name: "typical_scatter", declared: 0.015, estimate: 0.014, from: 0.011, to: 0.018 },
+  {
+    ...aReEstimate,
+    name: "typical_scatter",
+    declared: 0.015,
+    estimate: 0.014,
+    from: 0.011,
+    to: 0.018,
+  },
 ];
 const said = (one: ReEstimate) =>
   english()
