@@ -1,3 +1,4 @@
+import type { KeyColumn } from "../data/column-kinds.ts";
 import type { Setup } from "../data/setup.ts";
 import type { Catch, CatchLog } from "../data/types.ts";
 import type { MeterModel } from "../model/model.ts";
@@ -14,19 +15,14 @@ import { type Skipping, skipping } from "../questions/skipping.ts";
 import { type SpeedLinearity, speedLinearity } from "../questions/speed-linearity.ts";
 import { type UncertaintyBudget, uncertaintyBudget } from "../questions/uncertainty-budget.ts";
 import type { Caution } from "../results/caution.ts";
+import type { FillName } from "../results/fill-name.ts";
+import { known } from "../results/options.ts";
 import type { Question } from "../results/question.ts";
 import type { Asking } from "./asking.ts";
-import {
-  cautionsOfFile,
-  type DecidedBin,
-  type DecisiveAnswers,
-  decidedWith,
-  type Questioning,
-  questioning,
-  questionsOf,
-} from "./decided-bin.ts";
+import { type DecidedBin, type DecisiveAnswers, decidedWith } from "./decided-bin.ts";
 import type { AnalysisOptions, ToleranceFrom } from "./options.ts";
 import { type ProductAnswers, productAnswers } from "./products.ts";
+import { cautionsOfFile, type Questioning, questioning, questionsOf } from "./questioning.ts";
 import type { ScaleDivision } from "./scale-division.ts";
 
 export type { DecidedBin, NoDecision } from "./decided-bin.ts";
@@ -45,6 +41,13 @@ export interface MeterAnswers extends DecidedBin {
   readonly cautions: readonly Caution[];
 }
 
+/** A catch that a person left out, its bin and fill as every surface calls them. */
+export interface LeftOutCatch
+  extends Omit<Catch, "fill" | KeyColumn>,
+    Partial<Readonly<Record<KeyColumn, string>>> {
+  readonly fill: FillName;
+}
+
 /** Every answer about a file of catches; what reports are written from. */
 export interface Analysis {
   readonly kind: "analysis";
@@ -57,7 +60,7 @@ export interface Analysis {
     readonly fills: number;
     /** First and last time the file gives; null when it gives none. */
     readonly period: { readonly first: string; readonly last: string } | null;
-    readonly leftOut: readonly Catch[];
+    readonly leftOut: readonly LeftOutCatch[];
   };
   readonly meters: readonly MeterAnswers[];
   /** Products side by side; null where there is nothing to compare. */
@@ -97,7 +100,7 @@ export function analyse(
       catches: log.catches.length,
       fills: model.meters.reduce((count, { fills }) => count + fills.length, 0),
       period: periodOf(log.catches),
-      leftOut: log.catches.filter(({ leftOut }) => leftOut !== null),
+      leftOut: leftOutCatches(about),
     },
     products: productAnswers(model, resolved.comparison),
     falseAlarms: falseAlarmsTogether(
@@ -126,6 +129,17 @@ function furtherAnswers(
     skipping: ask("skipping", () => skipping(meter, asked.skipping)),
     cost: ask("cost", () => cost(meter, asked.cost)),
   };
+}
+
+function leftOutCatches({ log, names }: Questioning): readonly LeftOutCatch[] {
+  return log.catches
+    .filter(({ leftOut }) => leftOut !== null)
+    .map(({ farm, machine, season, ...row }) => ({
+      ...row,
+      ...known({ farm, machine, season }),
+      bin: names.bin({ farm, machine, bin: row.bin }),
+      fill: names.fill({ season, fill: row.fill }),
+    }));
 }
 
 function periodOf(catches: readonly Catch[]): Analysis["input"]["period"] {

@@ -1,8 +1,7 @@
 import type { Setup } from "../data/setup.ts";
-import { checkSetupAgainst } from "../data/setup-against.ts";
 import type { CatchLog } from "../data/types.ts";
-import { OptionError } from "../errors/errors.ts";
-import { fitModel, type MeterModel, type Model } from "../model/model.ts";
+import { newestFill } from "../model/meters.ts";
+import type { MeterModel } from "../model/model.ts";
 import { type CatchesNeeded, catchesNeeded } from "../questions/catches-needed.ts";
 import { deliveryWithoutError } from "../questions/delivery/without-error.ts";
 import { type Delivery, delivery } from "../questions/delivery.ts";
@@ -12,18 +11,14 @@ import { type Outliers, outliers } from "../questions/outliers.ts";
 import { type Repeatability, repeatability } from "../questions/repeatability.ts";
 import { type Setting, setting } from "../questions/setting.ts";
 import type { Caution } from "../results/caution.ts";
+import { known } from "../results/options.ts";
 import { type Asking, askingFor } from "./asking.ts";
 import { type AnsweredFinding, answeredFindings, type Decision, decide } from "./decision.ts";
 import { isInTheBin } from "./in-the-bin.ts";
 import { newestFillLeftOut } from "./newest-fill-left-out.ts";
-import {
-  type AnalysisOptions,
-  resolveOptions,
-  type ToleranceFrom,
-  toleranceFrom,
-} from "./options.ts";
-import { modelChoices, questionOptions } from "./resolved-setup.ts";
-import { divisionCautions, type ScaleDivision, scaleDivisionOf } from "./scale-division.ts";
+import type { AnalysisOptions, ToleranceFrom } from "./options.ts";
+import { cautionsOfFile, type Questioning, questioning, questionsOf } from "./questioning.ts";
+import type { ScaleDivision } from "./scale-division.ts";
 
 /** Why a meter has no decision. */
 export type NoDecision = "another product is in the bin";
@@ -43,7 +38,12 @@ export interface DecisiveAnswers {
 
 /** What to do about one bin and product, with the answers it is decided by. Null: could not be computed. */
 export interface DecidedBin extends DecisiveAnswers {
+  /** As the catches name it; bin/machine or bin/farm where the log holds several. */
   readonly bin: string;
+  /** Left out where the log names none. */
+  readonly farm?: string;
+  /** Left out where the log names none. */
+  readonly machine?: string;
   readonly product: string;
   /** What to do now; null where `noDecision` says why. */
   readonly decision: Decision | null;
@@ -51,51 +51,6 @@ export interface DecidedBin extends DecisiveAnswers {
   /** Findings that the setup answers, with the notes given there. */
   readonly answered: readonly AnsweredFinding[];
   readonly cautions: readonly Caution[];
-}
-
-/** What the questions about a meter are asked with. */
-export interface Questioning {
-  readonly model: Model;
-  readonly options: AnalysisOptions;
-  readonly toleranceFrom: ToleranceFrom;
-  readonly scaleDivision: ScaleDivision;
-  readonly log: CatchLog;
-  readonly setup: Setup | null;
-}
-
-/** @throws OptionError for an option that is unknown or out of range, or when every catch is left out */
-export function questioning(
-  log: CatchLog,
-  setup: Setup | null,
-  given: Partial<AnalysisOptions>,
-): Questioning {
-  const options = resolveOptions(given, setup, log);
-  const model = fitModel(log.catches, options, modelChoices(options, setup));
-  if (model.meters.length === 0)
-    throw new OptionError("leave-out", "every catch", "such that at least one catch counts");
-  return {
-    model,
-    options,
-    toleranceFrom: toleranceFrom(given, setup),
-    scaleDivision: scaleDivisionOf(given.scaleDivisionKg, setup, log),
-    log,
-    setup,
-  };
-}
-
-export function cautionsOfFile({ log, setup, scaleDivision }: Questioning): readonly Caution[] {
-  return [
-    ...log.cautions,
-    ...divisionCautions(scaleDivision),
-    ...(setup === null ? [] : checkSetupAgainst(setup, log)),
-  ];
-}
-
-export function questionsOf(
-  meter: MeterModel,
-  { options, toleranceFrom: from, setup, log }: Questioning,
-) {
-  return questionOptions({ options, toleranceFrom: from, setup, massUnit: log.massUnit }, meter);
 }
 
 /** What the decisions of a log are made with, and said with beside their answers. */
@@ -112,10 +67,15 @@ export interface DecisionGrounds {
  *
  * @param log    catches as read
  * @param setup  as read; null: none
+ * @param given  options that count before the setup, as `analyse` takes them; default: none
  * @throws       OptionError as `analyse` does
  */
-export function decisionGrounds(log: CatchLog, setup: Setup | null): DecisionGrounds {
-  const about = questioning(log, setup, {});
+export function decisionGrounds(
+  log: CatchLog,
+  setup: Setup | null,
+  given: Partial<AnalysisOptions> = {},
+): DecisionGrounds {
+  const about = questioning(log, setup, given);
   return { toleranceFrom: about.toleranceFrom, cautions: cautionsOfFile(about), about };
 }
 
@@ -126,6 +86,39 @@ export function decidedBin(
 ): DecidedBin | null {
   const meter = about.model.meters.find((one) => one.bin === bin && one.product === product);
   return meter === undefined ? null : decidedWith(meter, about, () => ({}));
+}
+
+/** The decisions on every bin of a log, and what they are said with. */
+export interface DecidedLog {
+  readonly options: AnalysisOptions;
+  readonly toleranceFrom: ToleranceFrom;
+  readonly scaleDivision: ScaleDivision;
+  readonly meters: readonly DecidedBin[];
+  /** About the file as a whole; each bin carries its own. */
+  readonly cautions: readonly Caution[];
+}
+
+/**
+ * What to do about every bin and product of a log, as `analyse` decides it, asking no more than that takes.
+ *
+ * @param log    catches as read
+ * @param setup  as read; null: none
+ * @param given  options over it, as for `analyse`
+ * @throws       OptionError as `analyse` does
+ */
+export function decidedLog(
+  log: CatchLog,
+  setup: Setup | null,
+  given: Partial<AnalysisOptions>,
+): DecidedLog {
+  const about = questioning(log, setup, given);
+  return {
+    options: about.options,
+    toleranceFrom: about.toleranceFrom,
+    scaleDivision: about.scaleDivision,
+    meters: about.model.meters.map((meter) => decidedWith(meter, about, () => ({}))),
+    cautions: cautionsOfFile(about),
+  };
 }
 
 /** Answers about a meter by their names; each may carry findings. */
@@ -143,9 +136,9 @@ export function decidedWith<Further extends Answers<Extract<keyof Further, strin
   about: Questioning,
   further: (asking: Asking, meter: MeterModel, today: Delivery, about: Questioning) => Further,
 ): DecidedBin & Further {
-  const { model, log, setup } = about;
+  const { model, log, names, setup } = about;
   const asking = askingFor(meter);
-  const leftOut = newestFillLeftOut(meter, log);
+  const leftOut = newestFillLeftOut(meter, log, names);
   const isIn = isInTheBin(meter, model.meters);
   const decisive = decisiveAnswers(asking, meter, !isIn || leftOut.length > 0, about);
   const others = further(asking, meter, decisive.delivery, about);
@@ -155,9 +148,14 @@ export function decidedWith<Further extends Answers<Extract<keyof Further, strin
     ...cautionsIn(others),
     ...asking.failures(),
   ];
-  const ground = { ...decisive, findings: [...log.cautions, ...cautions], setup };
+  const subject = {
+    place: { ...meter.place, product: meter.product },
+    newest: newestFill(meter),
+  };
+  const ground = { ...decisive, about: subject, findings: [...log.cautions, ...cautions], setup };
   return {
     bin: meter.bin,
+    ...known({ farm: meter.place.farm, machine: meter.place.machine }),
     product: meter.product,
     decision: isIn ? decide(ground) : null,
     noDecision: isIn ? null : "another product is in the bin",

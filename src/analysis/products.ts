@@ -1,4 +1,5 @@
 import { OptionError } from "../errors/errors.ts";
+import { sharesBin } from "../model/meters.ts";
 import type { Model } from "../model/model.ts";
 import { explainingVariablesOptions } from "../questions/explaining-variables/options.ts";
 import {
@@ -53,8 +54,8 @@ export function productAnswers(model: Model, choices: ComparisonChoices): Produc
 function thoseThatSharedABin(model: Model): Model {
   const shared = new Set(
     model.meters
-      .filter(({ bin, product }) =>
-        model.meters.some((other) => other.bin === bin && other.product !== product),
+      .filter((meter) =>
+        model.meters.some((other) => sharesBin(other, meter) && other.product !== meter.product),
       )
       .map(({ product }) => product),
   );

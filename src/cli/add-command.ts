@@ -1,6 +1,8 @@
 import { InvalidArgumentError } from "commander";
-import { type AddedRow, type Appended, appendCatches } from "../data/append/append-catches.ts";
-import type { Belonging, Missing } from "../data/append/belonging.ts";
+import { type Appended, appendCatches } from "../data/append/append-catches.ts";
+import type { Belonging } from "../data/append/belonging.ts";
+import type { Missing } from "../data/append/missing.ts";
+import type { GivenKeys } from "../data/given-keys.ts";
 import { dataIssue } from "../data/issues.ts";
 import { formatOf } from "../data/source.ts";
 import { DataError } from "../errors/errors.ts";
@@ -10,8 +12,8 @@ import type { Words } from "../wording/words.ts";
 import { type ExitCode, exitCodes } from "./exit-codes.ts";
 import type { Io } from "./io.ts";
 import { changeLocked, LockedError } from "./locked-file.ts";
+import { newCatches } from "./new-catches.ts";
 import { OutputError } from "./output.ts";
-import { newCatches } from "./typed-catches.ts";
 
 export interface AddFlags {
   readonly bin?: string;
@@ -21,6 +23,7 @@ export interface AddFlags {
   readonly turns?: number;
   readonly tare?: string;
   readonly set?: Readonly<Record<string, string>>;
+  readonly key?: GivenKeys;
   readonly again?: boolean;
   readonly language: string;
 }
@@ -44,7 +47,7 @@ export async function addCommand(
     appendCatches(path, bytes, catches, belonging(flags)),
   );
   if (!added.ok) throw new InvalidArgumentError(missingText(added.missing, words));
-  io.out(added.rows.map((row) => words.command.added(rowWords(row))).join("\n"));
+  io.out(added.rows.map((row) => words.command.added(row)).join("\n"));
   return exitCodes.fine;
 }
 
@@ -71,14 +74,14 @@ async function appended(
   }
 }
 
-function belonging({ bin, product, fill, newFill, tare, set, again }: AddFlags): Belonging {
+function belonging({ bin, product, fill, newFill, tare, set, key, again }: AddFlags): Belonging {
   const asked = newFill === true ? ("next" as const) : fill;
   return {
     ...(bin === undefined ? {} : { bin }),
     ...(product === undefined ? {} : { product }),
     ...(asked === undefined ? {} : { fill: asked }),
     ...(tare === undefined ? {} : { tare }),
-    ...(set === undefined ? {} : { set }),
+    set: { ...set, ...key },
     takenAt: today(),
     again: again === true,
   };
@@ -103,11 +106,11 @@ function missingText(missing: Missing, { usage: { needed } }: Words): string {
       return needed.addTare;
     case "column":
       return needed.addColumn(missing.name);
+    case "key":
+      return needed.addKey({ key: missing.name, names: missing.names });
+    case "spilled":
+      return needed.addSpilled;
     case "again":
       return needed.addAgain(missing.catches);
   }
-}
-
-function rowWords({ bin, product, fill, catch: number }: AddedRow) {
-  return { bin, product, fill, catch: number };
 }

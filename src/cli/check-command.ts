@@ -4,11 +4,10 @@ import { checkCatchesFile } from "../node.ts";
 import { cautionSentence } from "../report/sections/cautions.ts";
 import { wordsFor } from "../wording/languages.ts";
 import { type ExitCode, exitCodes } from "./exit-codes.ts";
-import { readOptions, type SetupFlags, setupFor } from "./input.ts";
+import { type ReadFlags, readOptions, type SetupFlags, setupFor } from "./input.ts";
 import type { Io } from "./io.ts";
 
-export interface CheckFlags extends SetupFlags {
-  readonly sheet?: string;
+export interface CheckFlags extends ReadFlags, SetupFlags {
   readonly language: string;
   readonly json?: boolean;
 }
@@ -17,7 +16,7 @@ export interface CheckFlags extends SetupFlags {
 export async function checkCommand(path: string, flags: CheckFlags, io: Io): Promise<ExitCode> {
   const words = await wordsFor(flags.language, "metric");
   const { problems } = words;
-  const check = await checkCatchesFile(path, readOptions(flags));
+  const check = await checkCatchesFile(path, readOptions(flags, path));
   if (!check.ok) {
     const issues = check.issues.map((issue) => ({ ...issue, text: problems.text(issue) }));
     if (flags.json) io.out(JSON.stringify({ ok: false, issues }, null, 2));

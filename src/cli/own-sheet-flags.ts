@@ -1,6 +1,6 @@
-import { dateOrders } from "../data/import/local-dates.ts";
-import type { ImportOptions } from "../data/import/result.ts";
-import { parseAmount, parseMore, parsePair, parseRows } from "./arguments.ts";
+import type { GivenKeys } from "../data/given-keys.ts";
+import { dateOrders, type ImportOptions } from "../data/import/result.ts";
+import { parseAmount, parseKey, parseMore, parsePair, parseRows } from "./arguments.ts";
 import { asWritten, choice, type Flag, flag, type SettingFlag, sets, toggle } from "./flag.ts";
 
 /** Answers to what `import` asks. */
@@ -19,8 +19,10 @@ export const adding: readonly (
   | Flag<string>
   | Flag<number>
   | Flag<boolean>
+  | Flag<GivenKeys>
   | Flag<Readonly<Record<string, string>>>
 )[] = [
+  flag("--key <key=name>", "addKey", parseKey),
   flag("--bin <name>", "addBin", asWritten),
   flag("--product <name>", "addProduct", asWritten),
   flag("--fill <n>", "addFill", parseAmount),

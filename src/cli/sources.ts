@@ -10,7 +10,7 @@ export const standardInput = "-";
 /** Files in memory, in the order they are named; `-` is standard input, once. */
 export async function sourcesOf(paths: readonly string[], io: Io): Promise<readonly CatchSource[]> {
   const sources: CatchSource[] = [];
-  for (const path of paths)
+  for (const path of eachOnce(paths))
     sources.push(path === standardInput ? await fromStandardInput(io) : await catchSource(path));
   return sources;
 }
@@ -38,7 +38,14 @@ export async function filesIn(
     if (about?.isDirectory()) found.push(...(await tablesIn(path, resolve(written))));
     else found.push(path);
   }
-  return [...new Set(found)];
+  return eachOnce(found);
+}
+
+/** A file that two patterns of a shell name is one file. */
+function eachOnce(paths: readonly string[]): readonly string[] {
+  const seen = new Map<string, string>();
+  for (const path of paths) if (!seen.has(resolve(path))) seen.set(resolve(path), path);
+  return [...seen.values()];
 }
 
 async function tablesIn(folder: string, written: string): Promise<readonly string[]> {

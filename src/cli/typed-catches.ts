@@ -1,5 +1,4 @@
 import { InvalidArgumentError } from "commander";
-import type { NewCatch } from "../data/append/mass-cells.ts";
 import { massUnits } from "../data/column-kinds.ts";
 import { readCatches } from "../data/read-catches.ts";
 import type { CatchLog, MassUnit } from "../data/types.ts";
@@ -40,26 +39,15 @@ export function readTypedCatches(
   return readCatches({ name: "typed.csv", text: [`turns;net_${unit}`, ...lines].join("\n") });
 }
 
-/** Catches to be added to a file, whose unit counts where none is typed. */
-export function newCatches(
-  catches: readonly string[],
-  turns: number | undefined,
-  say: Needed,
-): readonly NewCatch[] {
-  return catches.map((argument) => {
-    const own = /[a-z]+$/i.test(argument.trim());
-    const parts = partsOf(argument, { turns, unit: "kg" }, say);
-    return { ...parts, unit: own ? parts.unit : null };
-  });
-}
-
+/** A catch as it was typed. */
 interface Parts {
   readonly turns: string;
   readonly mass: string;
   readonly unit: MassUnit;
 }
 
-function partsOf(argument: string, { turns, unit }: TypedDefaults, say: Needed): Parts {
+/** @throws InvalidArgumentError for what is no catch */
+export function partsOf(argument: string, { turns, unit }: TypedDefaults, say: Needed): Parts {
   const [, own, mass, suffix] = typed.exec(argument.trim()) ?? [];
   if (mass === undefined) throw new InvalidArgumentError(say.typedCatch(argument));
   const count = own ?? turns?.toString();

@@ -1,5 +1,6 @@
 import { DataError } from "../errors/errors.ts";
 import { caution } from "../results/caution.ts";
+import type { GivenKeys } from "./given-keys.ts";
 import type { FoundColumns } from "./headers.ts";
 import { whereItCameFrom } from "./issues.ts";
 import { missedCautions } from "./missed.ts";
@@ -9,19 +10,25 @@ import type { CatchIdentity } from "./rows.ts";
 import type { CatchSource } from "./source.ts";
 import { suspicions } from "./suspicions.ts";
 import { checkTogether } from "./together.ts";
+import { inTwoPlaces } from "./two-places.ts";
 import type { Catch, CatchLog, MissedCatch, WrittenWeights } from "./types.ts";
+
+export interface TogetherOptions extends Omit<ReadOptions, "keys"> {
+  /** Farm, machine or season of all rows; of a function: of the rows of the file of this name. */
+  readonly keys?: GivenKeys | ((name: string) => GivenKeys);
+}
 
 /**
  * The catches of several files as one log, as if they stood one below another: names must agree across them, and a catch
  * stands in one of them only. Rows are counted through all files, and a note says where each begins.
  *
  * @param sources  one file or more, each with headers and units of its own
- * @param options  as for readCatches
+ * @param options  as for readCatches; keys may differ from file to file
  * @throws         DataError with every problem of every file; OptionError for an option that does not apply
  */
 export async function readCatchesTogether(
   sources: readonly CatchSource[],
-  options: ReadOptions = {},
+  options: TogetherOptions = {},
 ): Promise<CatchLog> {
   const check = await checkCatchesTogether(sources, options);
   if (!check.ok) throw new DataError(namesOf(sources), check.issues);
@@ -31,15 +38,20 @@ export async function readCatchesTogether(
 /** The twin of readCatchesTogether that returns the problems instead of throwing them. */
 export async function checkCatchesTogether(
   sources: readonly CatchSource[],
-  options: ReadOptions = {},
+  options: TogetherOptions = {},
 ): Promise<CatchCheck> {
   const checks: CatchCheck[] = [];
-  for (const source of sources) checks.push(await checkCatches(source, options));
+  for (const source of sources) checks.push(await checkCatches(source, optionsOf(source, options)));
   const issues = checks.flatMap((check) => (check.ok ? [] : check.issues));
   if (issues.length > 0) return { ok: false, issues };
   const logs = checks.flatMap((check) => (check.ok ? check.log : []));
   const [only] = logs;
   return only !== undefined && logs.length === 1 ? { ok: true, log: only } : joined(logs);
+}
+
+function optionsOf({ name }: CatchSource, { keys, ...options }: TogetherOptions): ReadOptions {
+  const own = typeof keys === "function" ? keys(name) : keys;
+  return own === undefined ? options : { ...options, keys: own };
 }
 
 /** The log of several files, or what is wrong between them. */
@@ -55,7 +67,12 @@ function joined(logs: readonly CatchLog[]): CatchCheck {
   if (issues.length > 0)
     return {
       ok: false,
-      issues: issues.map((issue) => whereItCameFrom(issue, (row) => placeOf(row, parts))),
+      issues: issues.map((issue) =>
+        inTwoPlaces(
+          whereItCameFrom(issue, (row) => placeOf(row, parts)),
+          "--key",
+        ),
+      ),
     };
   const massUnit = usualUnit(written);
   const files = parts.map(({ log }) => log.source);
@@ -64,7 +81,7 @@ function joined(logs: readonly CatchLog[]): CatchCheck {
     caution("files-read-together", {}, { files, firstRows }),
     ...logs.flatMap((log) => log.cautions.filter(({ code }) => code === "one-bin-taken")),
     ...suspicions(catches, massUnit),
-    ...missedCautions(missed),
+    ...missedCautions(missed, catches),
   ];
   const source = files.join(", ");
   return {

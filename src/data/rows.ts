@@ -15,7 +15,10 @@ import { type Cell, cellText, type Table, type TableRow } from "./table.ts";
 import type { Catch, MissedCatch, WrittenWeights } from "./types.ts";
 
 /** What tells one catch from another. Known even when the rest of the row cannot be used. */
-export type CatchIdentity = Pick<Catch, "row" | "bin" | "product" | "fill" | "catch" | "outlet">;
+export type CatchIdentity = Pick<
+  Catch,
+  "row" | "farm" | "machine" | "season" | "bin" | "product" | "fill" | "catch" | "outlet"
+>;
 
 export interface ReadRow {
   readonly identity: CatchIdentity | null;
@@ -79,13 +82,17 @@ function missedOf(identity: CatchIdentity | null, reason: string): MissedCatch |
 }
 
 function readIdentity(reading: RowReading): CatchIdentity | null {
+  const farm = textField(reading, "farm");
+  const machine = textField(reading, "machine");
+  const season = textField(reading, "season");
   const bin = textField(reading, "bin");
   const product = textField(reading, "product");
   const fill = numberField(reading, "fill");
   const number = numberField(reading, "catch");
   const outlet = textField(reading, "outlet");
   if (bin === null || product === null || fill === null || number === null) return null;
-  return { row: reading.row.number, bin, product, fill, catch: number, outlet };
+  const keys = { farm, machine, season };
+  return { row: reading.row.number, ...keys, bin, product, fill, catch: number, outlet };
 }
 
 function readRecorded(reading: RowReading): FieldsOf<RecordedColumn> {

@@ -1,7 +1,9 @@
 import type { DataIssue } from "../errors/data-issue.ts";
-import type { PlainColumn } from "./column-kinds.ts";
+import { type KeyColumn, keyColumns, type PlainColumn } from "./column-kinds.ts";
 import { type FoundColumns, headerIn } from "./headers.ts";
+import { fillKey } from "./identity.ts";
 import { dataIssue, type Place } from "./issues.ts";
+import { type LogNames, logNames } from "./log-names.ts";
 import type { CatchIdentity } from "./rows.ts";
 
 /** What is wrong between rows that are right one by one: twins, mixed fills, names spelled in two ways. */
@@ -14,27 +16,67 @@ export function checkTogether(
     ...place,
     column: headerIn(columns, name),
   });
+  const names = logNames(rows);
   return [
-    ...twins(rows, under("catch")),
-    ...mixedFills(rows, under("product")),
+    ...keysMissing(rows, columns, under),
+    ...twins(rows, names, under("catch")),
+    ...mixedFills(rows, names, under("product")),
+    ...keyColumns.flatMap((name) => twoSpellings(rows, name, under(name))),
     ...twoSpellings(rows, "bin", under("bin")),
     ...twoSpellings(rows, "product", under("product")),
   ];
 }
 
-function twins(rows: readonly CatchIdentity[], place: Place): readonly DataIssue[] {
-  const key = (row: CatchIdentity) => [row.bin, row.product, row.fill, row.catch, row.outlet];
-  return laterOnes(rows, key).map(({ row: { row, ...names }, first }) =>
-    dataIssue(
-      { ...place, row },
-      { problem: "catch-repeated", facts: { ...names, firstRow: first.row } },
-      String(names.catch),
-    ),
-  );
+/** A machine that only some rows name would pass for two: nobody can say whose the others are. */
+function keysMissing(
+  rows: readonly CatchIdentity[],
+  columns: FoundColumns,
+  under: (name: PlainColumn) => Place,
+): readonly DataIssue[] {
+  return keyColumns.flatMap((name) => {
+    const first = rows.find((row) => row[name] !== null);
+    if (first === undefined) return [];
+    return rows
+      .filter((row) => row[name] === null)
+      .map(({ row }) =>
+        dataIssue(
+          { ...under(name), row },
+          {
+            problem: "key-missing",
+            facts: {
+              header: headerIn(columns, name),
+              named: first[name] ?? "",
+              firstRow: first.row,
+            },
+          },
+        ),
+      );
+  });
 }
 
-function mixedFills(rows: readonly CatchIdentity[], place: Place): readonly DataIssue[] {
-  return laterOnes(rows, (row) => [row.bin, row.fill])
+function twins(
+  rows: readonly CatchIdentity[],
+  names: LogNames,
+  place: Place,
+): readonly DataIssue[] {
+  const key = (row: CatchIdentity) => [fillKey(row), row.product, row.catch, row.outlet];
+  return laterOnes(rows, key).map(({ row, first }) => {
+    const { product, catch: number, outlet } = row;
+    const facts = { ...calledBy(names, row), product, catch: number, outlet, firstRow: first.row };
+    return dataIssue(
+      { ...place, row: row.row },
+      { problem: "catch-repeated", facts },
+      String(number),
+    );
+  });
+}
+
+function mixedFills(
+  rows: readonly CatchIdentity[],
+  names: LogNames,
+  place: Place,
+): readonly DataIssue[] {
+  return laterOnes(rows, (row) => [fillKey(row)])
     .filter(({ row, first }) => row.product.toLowerCase() !== first.product.toLowerCase())
     .map(({ row, first }) =>
       dataIssue(
@@ -43,8 +85,7 @@ function mixedFills(rows: readonly CatchIdentity[], place: Place): readonly Data
           problem: "two-products-in-fill",
           facts: {
             product: row.product,
-            bin: row.bin,
-            fill: row.fill,
+            ...calledBy(names, row),
             first: first.product,
             firstRow: first.row,
           },
@@ -56,26 +97,39 @@ function mixedFills(rows: readonly CatchIdentity[], place: Place): readonly Data
 
 function twoSpellings(
   rows: readonly CatchIdentity[],
-  name: "bin" | "product",
+  name: "bin" | "product" | KeyColumn,
   place: Place,
 ): readonly DataIssue[] {
-  return laterOnes(rows, (row) => [row[name].toLowerCase()])
-    .filter(({ row, first }) => row[name] !== first[name])
-    .map(({ row, first }) =>
+  const isKey = name !== "bin" && name !== "product";
+  const named = rows.flatMap((row) => {
+    const text = row[name];
+    return text === null ? [] : { row, text };
+  });
+  const seen = ({ text, row }: (typeof named)[number]) => ({ first: text, firstRow: row.row });
+  return laterOnes(named, ({ text }) => [text.toLowerCase()])
+    .filter(({ row, first }) => row.text !== first.text)
+    .map(({ row: { row, text }, first }) =>
       dataIssue(
         { ...place, row: row.row },
-        { problem: `${name}-spelt-twice`, facts: { first: first[name], firstRow: first.row } },
-        row[name],
+        isKey
+          ? { problem: "key-spelt-twice", facts: { ...seen(first), header: place.column ?? name } }
+          : { problem: `${name}-spelt-twice`, facts: seen(first) },
+        text,
       ),
     );
 }
 
+/** A fill by the names it has on every surface. */
+function calledBy(names: LogNames, row: CatchIdentity) {
+  return { bin: names.bin(row), fill: names.fill(row) };
+}
+
 /** Rows whose key an earlier row has too, each with the first such row. */
-function laterOnes(
-  rows: readonly CatchIdentity[],
-  key: (row: CatchIdentity) => readonly unknown[],
-): readonly { readonly row: CatchIdentity; readonly first: CatchIdentity }[] {
-  const seen = new Map<string, CatchIdentity>();
+function laterOnes<R extends object>(
+  rows: readonly R[],
+  key: (row: R) => readonly unknown[],
+): readonly { readonly row: R; readonly first: R }[] {
+  const seen = new Map<string, R>();
   return rows.flatMap((row) => {
     const name = JSON.stringify(key(row));
     const first = seen.get(name);

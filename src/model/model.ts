@@ -25,7 +25,8 @@ import {
   usualBorrowing,
 } from "./lenders.ts";
 import { type MeterScatter, seenVariance } from "./lent-scatter.ts";
-import { type Fill, type Meter, metersOf, newestFill } from "./meters.ts";
+import { libraryRule } from "./library-rule.ts";
+import { type Fill, type Meter, metersOf, newestFill, withinSeasons } from "./meters.ts";
 import { scattersOf } from "./screening/lending.ts";
 import { isFlagged, type MeterScreening, screenLog } from "./screening/screen-log.ts";
 import { type WithAllCatches, withAllCatches } from "./with-all-catches.ts";
@@ -98,6 +99,7 @@ export function fitModel(
   const options = resolveModelOptions(given);
   const { level, scaleDivisionKg: divisionKg } = options;
   const { borrowing = usualBorrowing, ...history } = choices;
+  libraryRule("library", borrowing.library);
   const screened = screenLog(metersOf(catches), { divisionKg, borrowing });
   const scatters = scattersOf(
     screened.map(({ meter }) => meter),
@@ -149,7 +151,8 @@ export function fitModel(
 
 /**
  * What a meter can tell others. Its fills' spread is that within levels found with its own fills only: what others lend
- * comes back to them by no detour.
+ * comes back to them by no detour. A level that lasts over seasons lends the spread within each of them: what changed in the
+ * winter between is no difference of fills.
  */
 function recordOf(
   { product }: Meter,
@@ -161,7 +164,7 @@ function recordOf(
     product,
     scatter: seenVariance(relative, df, floor),
     spread: lentSpread(
-      stretches.map(({ fills }) => fills),
+      stretches.flatMap(({ fills }) => withinSeasons(fills)),
       divisionKg,
     ),
   };

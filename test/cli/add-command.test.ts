@@ -70,6 +70,67 @@ describe("evencatch add", () => {
     });
   });
 
+  it("notes a catch that was spilled, with why and no mass, in either language's words", async () => {
+    const columns = "bin;product;fill;catch;turns;net_kg;exclude;reason\n";
+    await withLog(`${columns}1;oats;1;1;20;6,3;;\n`, async (path) => {
+      const { code, out } = await command("add", path, "20:spilled, wind", "20:6.4");
+      expect([code, out]).toEqual([
+        0,
+        "Added: bin 1 (oats), fill 1, catch 2, left out without a mass (spilled, wind).\nAdded: bin 1 (oats), fill 1, catch 3.",
+      ]);
+      await command("add", path, "verschüttet", "--language", "de");
+      expect(await readFile(path, "utf8")).toBe(
+        `${columns}1;oats;1;1;20;6,3;;\n1;oats;1;2;20;;yes;spilled, wind\n1;oats;1;3;20;6,4;;\n1;oats;1;4;;;yes;verschüttet\n`,
+      );
+      const { catches, missed } = await readCatchesFile(path);
+      expect([catches.length, missed?.map((one) => one.catch)]).toEqual([2, [2, 4]]);
+      expect((await command("add", path, "20:twice")).err).toContain("20:twice");
+    });
+    await withLog(`${head}\n${row}\n`, async (path) => {
+      const { code, err } = await command("add", path, "20:spilled");
+      expect(code).toBe(2);
+      expect(err).toContain("no columns exclude and reason");
+    });
+  });
+
+  it("tells machines and seasons apart, asks which is meant, and names them", async () => {
+    const year = new Date().getFullYear();
+    const keyed = "machine,season,bin,product,fill,catch,turns,net_kg\n";
+    const rows = [
+      `north,${year},1,oats,2,1,20,6.3`,
+      `south,${year - 1},1,peas,4,1,20,8.1`,
+      `south,${year},1,peas,1,1,20,8.2`,
+    ];
+    await withLog(`${keyed}${rows.join("\n")}\n`, async (path) => {
+      const which = await command("add", path, "20:6.4");
+      expect(which.err).toContain('Say which machine these are from: --key "machine=north" or');
+      const { out } = await command("add", path, "20:6.4", "--key", "machine=north");
+      expect(out).toBe(`Added: bin 1/north (oats), fill 2/${year}, catch 2.`);
+      const south = ["add", path, "20:8.3", "--key", "machine=south"];
+      expect((await command(...south)).out).toContain(
+        `bin 1/south (peas), fill 1/${year}, catch 2`,
+      );
+      const earlier = await command(...south, "--key", `season=${year - 1}`);
+      expect(earlier.out).toContain(`bin 1/south (peas), fill 4/${year - 1}, catch 2`);
+      const begun = [...south, "--key", `season=${year + 1}`];
+      expect((await command(...begun)).err).toContain("No catch stands there yet: say which bin");
+      expect((await command(...begun, "--bin", "1")).err).toContain("No catch of bin 1 stands");
+      const first = await command(...begun, "--bin", "1", "--product", "peas");
+      expect(first.out).toContain(`fill 1/${year + 1}, catch 1`);
+    });
+  });
+
+  it("does not go on with a season that is over unless it is told", async () => {
+    const keyed = "season,bin,product,fill,catch,turns,net_kg\n2019/20,1,oats,2,1,20,6.3\n";
+    await withLog(keyed, async (path) => {
+      const { code, err } = await command("add", path, "20:6.4");
+      expect(code).toBe(2);
+      expect(err).toContain('--key "season=2019/20", or a new one');
+      expect((await command("add", path, "20:6.4", "--key", "season=2019/20")).code).toBe(0);
+      expect((await command("add", path, "20:6.4", "--key", "farm=Hill")).err).toContain("farm");
+    });
+  });
+
   it("refuses a file that is not in order, and one that rows cannot be added to", async () => {
     await withLog(`${head}\n1;oats;1;1;0;6,3;\n`, async (path, folder) => {
       const before = await readFile(path, "utf8");

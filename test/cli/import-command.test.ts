@@ -1,4 +1,4 @@
-import { readFile } from "node:fs/promises";
+import { mkdir, readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { createColors } from "picocolors";
 import { describe, expect, it } from "vitest";
@@ -93,6 +93,28 @@ describe("files of catches", () => {
     });
     expect(code).toBe(0);
     expect(out.join("\n")).toBe((await command("enough", morning, "--no-setup", "--json")).out);
+  });
+
+  it("are told apart by the names of file or folder, whichever names machine or season", async () => {
+    await inFolder(async (folder) => {
+      const text = "bin,product,fill,catch,turns,net_kg\n1,oats,1,1,20,6.3\n1,oats,1,2,20,6.4\n";
+      const paths = await Promise.all(
+        ["2025", "2026"].map(async (season) => {
+          await mkdir(join(folder, season));
+          return fileWith(join(folder, season), "north.csv", text);
+        }),
+      );
+      const same = await command("enough", ...paths);
+      expect(same).toMatchObject({ code: 2 });
+      expect(same.err).toContain("--key season=file");
+      const keys = ["--key", "season=folder", "--key", "machine=file"];
+      const { code, out } = await command("enough", ...paths, ...keys, "--json");
+      expect(code).toBe(0);
+      expect(out).toContain('"1/2026"');
+      const stream = await command("enough", "-", "--key", "season=folder");
+      expect(stream.err).toContain("Standard input has neither file nor folder");
+      expect((await command("enough", paths[0] ?? "", paths[0] ?? "")).code).toBe(0);
+    });
   });
 
   it("may be several, in one report", async () => {

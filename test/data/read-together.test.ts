@@ -41,6 +41,34 @@ describe("several files of catches", () => {
     );
   });
 
+  it("tell machines and seasons apart by keys, the same for all or by the name of each", async () => {
+    const twin = { ...north, name: "twin.csv" };
+    const byName = await readCatchesTogether([north, twin], {
+      keys: (name) => ({ machine: name.replace(".csv", ""), season: "2026" }),
+    });
+    expect(byName.catches.map((row) => [row.machine, row.season, row.catch])).toEqual([
+      ["north", "2026", 1],
+      ["north", "2026", 2],
+      ["twin", "2026", 1],
+      ["twin", "2026", 2],
+    ]);
+    expect(analyse(byName).meters.map(({ delivery }) => delivery.bin)).toEqual([
+      "1/north",
+      "1/twin",
+    ]);
+    const all = await readCatchesTogether([north, south], { keys: { farm: "Hill" } });
+    expect(all.catches.map(({ farm }) => farm)).toEqual(["Hill", "Hill", "Hill"]);
+  });
+
+  it("need a machine in each where one names it", async () => {
+    const named = file("named.csv", `${head},machine`, "2,peas,1,1,20,8.1,east");
+    const check = await checkCatchesTogether([north, named]);
+    expect(check.ok ? [] : check.issues.map(({ problem, source }) => [problem, source])).toEqual([
+      ["key-missing", "north.csv"],
+      ["key-missing", "north.csv"],
+    ]);
+  });
+
   it("of one is that file", async () => {
     expect(await readCatchesTogether([south])).toEqual(await readCatches(south));
   });
@@ -50,10 +78,10 @@ describe("several files of catches", () => {
     const check = await checkCatchesTogether([north, twin]);
     const issues = check.ok ? [] : check.issues;
     expect(issues.map(({ text }) => text)).toEqual([
-      "twin.csv, row 4, column catch: found catch 2 of bin 1, oats, fill 1 again, first in north.csv, row 3; needed each catch once. Delete the copy, or give the catch a number of its own.",
+      "twin.csv, row 4, column catch: found a catch that stands in north.csv too; needed each catch once. Two machines, or two seasons? If the file is named by it, say so, such as `--key season=file`. Otherwise leave one of them out, or give its catches numbers of their own.",
     ]);
     for (const issue of issues)
-      expect(wordsBy.de.problems.text(issue)).toContain("zuerst in north.csv, Zeile 3");
+      expect(wordsBy.de.problems.text(issue)).toContain("die auch in north.csv steht");
     const broken = file("broken.csv", head, "1,oats,2,1,0,6.4");
     await expect(readCatchesTogether([broken, twin])).rejects.toThrow("broken.csv, row 2");
   });
@@ -66,7 +94,12 @@ describe("a catch that was spilled", () => {
     const log = await logOf(csv(columns, "1,oats,1,1,20,6.3,,", "1,oats,1,2,,,yes,bag tore"));
     expect(log.catches).toHaveLength(1);
     expect(log.missed).toEqual([
-      { row: 3, bin: "1", product: "oats", fill: 1, catch: 2, outlet: null, reason: "bag tore" },
+      {
+        row: 3,
+        ...{ farm: null, machine: null, season: null },
+        ...{ bin: "1", product: "oats", fill: 1, catch: 2, outlet: null },
+        reason: "bag tore",
+      },
     ]);
     const analysis = analyse(log);
     expect(analysis.cautions.map(({ code }) => code)).toContain("catch-without-mass");
@@ -82,6 +115,19 @@ describe("a catch that was spilled", () => {
           },
         ),
       ).toContain("(bag tore)");
+  });
+
+  it("is named with its machine and season where the log holds several", async () => {
+    const log = await logOf(
+      csv(
+        `machine,season,${columns}`,
+        "north,2025,1,oats,1,1,20,6.3,,",
+        "south,2026,1,oats,1,1,20,6.3,,",
+        "south,2026,1,oats,1,2,,,yes,bag tore",
+      ),
+    );
+    const told = log.cautions.find(({ code }) => code === "catch-without-mass");
+    expect(told?.where).toEqual({ bin: "1/south", product: "oats", fill: "1/2026", catches: [2] });
   });
 
   it("counts among the numbers of its fill", async () => {

@@ -3,7 +3,7 @@ import { dirname, join } from "node:path";
 import * as XLSX from "@e965/xlsx";
 
 /**
- * Three invented files of three habits, none of which evencatch reads as it stands. Every figure is made up; the catches in
+ * Four invented files of four habits, none of which evencatch reads as it stands. Every figure is made up; the catches in
  * them are those of `catchesMeant`, by which a test tells whether they were read right.
  */
 type Cell = string | number | null;
@@ -66,6 +66,34 @@ function sheetForEachBin(): Uint8Array {
   });
 }
 
+/** A workbook with a sheet for each season: two drills whose tanks have the same numbers, figures with their units, and a price. */
+function sheetForEachSeason(): Uint8Array {
+  const head = ["Drill", "Hopper", "Seed", "Load", "Cranks", "Net wt", "When", "Comments"];
+  const merged = (top: number, bottom: number) => ({
+    s: { r: top, c: 0 },
+    e: { r: bottom, c: 0 },
+  });
+  const earlier = XLSX.utils.aoa_to_sheet([
+    ["Catch tests 2025", null, null, null, null, null, "seed 412 $/t"],
+    head,
+    ["North", 1, "canola", 1, "30", "1,212 g", "after the rain", null],
+    [null, null, null, null, "30", "1,218 g", null, null],
+    [null, null, null, 2, "30", "1,240 g", "Apr 30, 2025", null],
+    ["South", 1, "canola", 1, "30", "1,315 g", "Apr 28, 2025", null],
+    [null, null, null, null, "30", "spilled", null, "wind"],
+    [null, null, null, null, "30", "1,309 g", null, null],
+    [null, null, null, null, "avg", "1,312 g", null, null],
+  ]);
+  earlier["!merges"] = [merged(2, 4), merged(5, 7)];
+  const later = XLSX.utils.aoa_to_sheet([
+    head,
+    ["South", 1, "canola", 1, "30", "1,331 g", "May 2, 2026", null],
+    ["ditto", '"', '"', '"', "60", "2,655 g", '"', null],
+    ["North", 1, "canola", 1, "30", "1,203 g", "May 3, 2026", null],
+  ]);
+  return written({ "2025": earlier, "2026": later });
+}
+
 /** A text file in Windows-1252 with decimal commas, units in the cells, and names written once. */
 function oldText(): Uint8Array {
   const lines = [
@@ -89,7 +117,7 @@ function written(sheets: Readonly<Record<string, XLSX.WorkSheet>>): Uint8Array {
   return new Uint8Array(XLSX.write(made, { type: "array", bookType: "xlsx" }) as ArrayBuffer);
 }
 
-/** Bin, product, fill, catch, turns and net mass of every catch, by file. */
+/** Bin, product, fill, catch, turns and net mass of every catch, by file; the bin with its machine and season where there are several. */
 export const catchesMeant: Readonly<
   Record<string, readonly (readonly [string, string, number, number, number, number])[]>
 > = {
@@ -107,6 +135,16 @@ export const catchesMeant: Readonly<
     ["rear", "peas", 1, 2, 20, 18.9 * 0.45359237],
     ["rear", "peas", 1, 3, 40, 37.6 * 0.45359237],
   ],
+  "two-drills.xlsx": [
+    ["1/North/2025", "canola", 1, 1, 30, 1.212],
+    ["1/North/2025", "canola", 1, 2, 30, 1.218],
+    ["1/North/2025", "canola", 2, 1, 30, 1.24],
+    ["1/South/2025", "canola", 1, 1, 30, 1.315],
+    ["1/South/2025", "canola", 1, 3, 30, 1.309],
+    ["1/South/2026", "canola", 1, 1, 30, 1.331],
+    ["1/South/2026", "canola", 1, 2, 60, 2.655],
+    ["1/North/2026", "canola", 1, 1, 30, 1.203],
+  ],
   "saatgut.txt": [
     ["hinten", "Ackerbohne", 1, 1, 20, 5.9],
     ["hinten", "Ackerbohne", 1, 2, 20, 5.95],
@@ -119,6 +157,7 @@ export const catchesMeant: Readonly<
 export const ownSheets: Readonly<Record<string, () => Uint8Array>> = {
   "abdrehbuch.xlsx": book,
   "bins.xlsx": sheetForEachBin,
+  "two-drills.xlsx": sheetForEachSeason,
   "saatgut.txt": oldText,
 };
 

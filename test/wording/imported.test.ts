@@ -23,6 +23,7 @@ const facts: AssumedFacts = {
   "taken-from-title": { column: "net_kg", value: "Hafer" },
   "set-for-all": { column: "net_kg", value: "Hafer" },
   "catches-numbered": { by: "order" },
+  "fill-goes-on": { bin: "1", fill: "2" },
   "fills-numbered": { names: ["A", "B"] },
   "number-in-text": { column: "Tank" },
   "unit-in-cells": { column: "Netto", unit: "kg" },

@@ -1,9 +1,13 @@
 import Papa from "papaparse";
-import type { PlainColumn } from "../column-kinds.ts";
+import type { FillName } from "../../results/fill-name.ts";
 import { type Checked, passed } from "../issues.ts";
+import { logNames } from "../log-names.ts";
 import { checkText } from "../read-text.ts";
-import { type Belonging, belongingOf, type Missing } from "./belonging.ts";
+import type { CatchIdentity } from "../rows.ts";
+import type { CatchLog } from "../types.ts";
+import { type Belonging, belongingOf } from "./belonging.ts";
 import { massCells, type NewCatch, sameAsNewest } from "./mass-cells.ts";
+import type { Missing } from "./missing.ts";
 import { type OpenTable, openTable } from "./open-table.ts";
 
 export type Appended =
@@ -15,12 +19,16 @@ export type Appended =
     }
   | { readonly ok: false; readonly missing: Missing };
 
-/** A row as it was added; null: the file has no such column. */
 export interface AddedRow {
-  readonly bin: string | null;
-  readonly product: string | null;
-  readonly fill: string | null;
-  readonly catch: string | null;
+  /** Null: the file names no bins. */
+  readonly where: {
+    readonly bin: string;
+    readonly product: string;
+    readonly fill: FillName;
+    readonly catch: number;
+  } | null;
+  /** Why it has no mass; null: it has one. */
+  readonly spilled: string | null;
 }
 
 /**
@@ -42,7 +50,7 @@ export function appendCatches(
   const belonging = belongingOf(file, to);
   if ("is" in belonging) return passed({ ok: false, missing: belonging });
   const masses = massCells(file, catches, to.tare);
-  if (masses === null) return passed({ ok: false, missing: { is: "tare" } });
+  if ("is" in masses) return passed({ ok: false, missing: masses });
   if (to.again !== true && sameAsNewest(file, belonging.fellows, masses))
     return passed({ ok: false, missing: { is: "again", catches: catches.length } });
   const rows = masses.map((cells, i) => new Map([...belonging.cells(i), ...cells]));
@@ -52,14 +60,22 @@ export function appendCatches(
   const added = `${start}${text}${file.lineEnd}`;
   const check = checkText({ name, text: file.text + added });
   return check.ok
-    ? passed({ ok: true, added, rows: rows.map((row) => addedRow(row, file)) })
+    ? passed({ ok: true, added, rows: addedRows(check.value, file, rows.length) })
     : check;
 }
 
-function addedRow(row: ReadonlyMap<number, string>, { columns }: OpenTable): AddedRow {
-  const cell = (name: PlainColumn) => {
-    const index = columns.plain.get(name)?.index;
-    return index === undefined ? null : (row.get(index) ?? null);
-  };
-  return { bin: cell("bin"), product: cell("product"), fill: cell("fill"), catch: cell("catch") };
+/** The last rows of the log, named as they are on every surface. */
+function addedRows(log: CatchLog, { columns }: OpenTable, count: number): readonly AddedRow[] {
+  const identities: readonly CatchIdentity[] = [...log.catches, ...(log.missed ?? [])];
+  const names = logNames(identities);
+  const spilled = new Map((log.missed ?? []).map(({ row, reason }) => [row, reason]));
+  return identities
+    .toSorted((one, other) => one.row - other.row)
+    .slice(-count)
+    .map((row) => ({
+      where: columns.plain.has("bin")
+        ? { bin: names.bin(row), product: row.product, fill: names.fill(row), catch: row.catch }
+        : null,
+      spilled: spilled.get(row.row) ?? null,
+    }));
 }

@@ -1,7 +1,8 @@
 import type { PlainColumn } from "../column-kinds.ts";
-import { spelled } from "../header-names.ts";
-import { keyConcepts } from "../import/concepts.ts";
+import { meanings, spelled } from "../header-names.ts";
 import { cellText, type TableRow } from "../table.ts";
+import { keyedRows } from "./keyed-rows.ts";
+import type { Missing } from "./missing.ts";
 import { type OpenTable, textIn } from "./open-table.ts";
 
 /** Where new catches belong; what is left out is as in the newest catch of the bin. */
@@ -20,15 +21,6 @@ export interface Belonging {
   readonly again?: boolean;
 }
 
-/** What has to be told before anything can be added. */
-export type Missing =
-  | { readonly is: "bin"; readonly names: readonly string[] }
-  /** The newest fill of the bin holds this; null: nothing was caught from it yet. */
-  | { readonly is: "product"; readonly bin: string; readonly held: string | null }
-  | { readonly is: "tare" }
-  | { readonly is: "column"; readonly name: string }
-  | { readonly is: "again"; readonly catches: number };
-
 interface Found {
   /** Rows of the same fill, in the order of the file. */
   readonly fellows: readonly TableRow[];
@@ -38,18 +30,19 @@ interface Found {
 
 /** Bin, product, fill and number of new catches, and what else is the same for all of them; or what has to be told first. */
 export function belongingOf(file: OpenTable, to: Belonging): Found | Missing {
-  const { table, columns } = file;
-  const other = otherCells(file, to);
-  if ("is" in other) return other;
+  const { columns } = file;
+  const told = toldCells(file, to);
+  if ("is" in told) return told;
+  const day = told.get(columns.plain.get("taken_at")?.index ?? -1) ?? to.takenAt;
+  const keyed = keyedRows(file, { cells: told, bin: to.bin, day });
+  if ("is" in keyed) return keyed;
+  const { rows } = keyed;
+  const same = new Map([...keyed.cells, ...told]);
   if (!columns.plain.has("bin")) {
     const named = to.bin ?? to.product ?? to.fill;
     if (named !== undefined) return { is: "column", name: "bin" };
-    return { fellows: table.rows, cells: () => other };
+    return { fellows: rows, cells: () => same };
   }
-  const keys = keyColumns(file);
-  const rows = table.rows.filter((row) =>
-    keys.every((index) => !other.has(index) || other.get(index) === cellText(row.cells[index])),
-  );
   const of = (row: TableRow | undefined, name: PlainColumn) => textIn(row, columns, name);
   const bins = [...new Set(rows.map((row) => of(row, "bin")))];
   const bin = to.bin ?? (bins.length === 1 ? bins[0] : undefined);
@@ -67,12 +60,9 @@ export function belongingOf(file: OpenTable, to: Belonging): Found | Missing {
     return { is: "product", bin, held: holds === undefined ? null : of(holds, "product") };
   const outlet = columns.plain.get("outlet")?.index;
   const fellows = inFill.filter(
-    (row) => outlet === undefined || cellText(row.cells[outlet]) === (other.get(outlet) ?? ""),
+    (row) => outlet === undefined || cellText(row.cells[outlet]) === (told.get(outlet) ?? ""),
   );
   const last = fellows.reduce((most, row) => Math.max(most, Number(of(row, "catch"))), 0);
-  const carried = keys.flatMap((index): [number, string][] =>
-    newest === undefined ? [] : [[index, cellText(newest.cells[index])]],
-  );
   const place = (name: PlainColumn, value: string): [number, string][] => {
     const index = columns.plain.get(name)?.index;
     return index === undefined ? [] : [[index, value]];
@@ -81,8 +71,7 @@ export function belongingOf(file: OpenTable, to: Belonging): Found | Missing {
     fellows,
     cells: (i) =>
       new Map([
-        ...carried,
-        ...other,
+        ...same,
         ...place("bin", bin),
         ...place("product", product),
         ...place("fill", fill),
@@ -97,14 +86,7 @@ function fillOf(asked: Belonging["fill"], highest: number, newest: string): stri
   return newest === "" ? "1" : newest;
 }
 
-/** Columns of farm, machine and season, which stay as they are from catch to catch. */
-function keyColumns({ table }: OpenTable): readonly number[] {
-  return table.headers.flatMap((header, index) =>
-    keyConcepts.some((name) => name === spelled(header).spelling) ? [index] : [],
-  );
-}
-
-function otherCells(
+function toldCells(
   { table, columns }: OpenTable,
   { set = {}, takenAt }: Belonging,
 ): ReadonlyMap<number, string> | Missing {
@@ -113,7 +95,10 @@ function otherCells(
   if (day !== undefined) cells.set(day, takenAt);
   for (const [name, value] of Object.entries(set)) {
     const wanted = spelled(name).spelling;
-    const index = table.headers.findIndex((header) => spelled(header).spelling === wanted);
+    const meant = meanings.get(wanted);
+    const known = meant !== undefined && "plain" in meant ? columns.plain.get(meant.plain) : null;
+    const index =
+      known?.index ?? table.headers.findIndex((header) => spelled(header).spelling === wanted);
     if (index === -1) return { is: "column", name };
     cells.set(index, value);
   }

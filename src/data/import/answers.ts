@@ -3,9 +3,7 @@ import { massKinds } from "../column-kinds.ts";
 import { catchColumns } from "../columns.ts";
 import { meanings, spelled } from "../header-names.ts";
 import type { MassUnit } from "../types.ts";
-import { keyConcepts } from "./concepts.ts";
-import { dateOrders } from "./local-dates.ts";
-import type { ImportOptions } from "./result.ts";
+import { dateOrders, type ImportOptions } from "./result.ts";
 
 /** A column that an answer names: by its name in the clean table, or a mass in its unit. */
 export interface Target {
@@ -57,13 +55,11 @@ export function cleanName({ name, unit }: Target): string {
 
 function targetIn(option: string, column: string): Target {
   const { spelling } = spelled(column);
-  const key = keyConcepts.find((name) => name === spelling);
   const meaning = meanings.get(spelling);
   if (meaning !== undefined)
     return "plain" in meaning
       ? { name: meaning.plain, unit: null }
       : { name: meaning.kind, unit: meaning.unit };
-  if (key !== undefined) return { name: key, unit: null };
   const kind = massKinds.find((one) => one === spelling);
   if (kind !== undefined) return { name: kind, unit: null };
   const choices = catchColumns.map(({ name }) => name);

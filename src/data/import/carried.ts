@@ -1,6 +1,6 @@
+import { keyColumns } from "../column-kinds.ts";
 import { cellText, type TableRow } from "../table.ts";
 import type { Answers } from "./answers.ts";
-import { keyConcepts } from "./concepts.ts";
 import { meaningOf } from "./header-meaning.ts";
 import type { Notes } from "./notes.ts";
 
@@ -12,7 +12,7 @@ export interface Carried {
 }
 
 /** From the widest to the narrowest: a new one of these says nothing of the narrower ones. */
-const naming = [...keyConcepts, "bin", "product", "fill"] as const;
+const naming = [...keyColumns, "bin", "product", "fill"] as const;
 /** Written once a day, and the narrower ones with it but for the fill, which may stay in the tank overnight or not. */
 const day = "taken_at";
 

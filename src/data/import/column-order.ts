@@ -1,15 +1,10 @@
 import { massKinds, massUnits } from "../column-kinds.ts";
 import { catchColumns } from "../columns.ts";
-import { keyConcepts } from "./concepts.ts";
 
-const listed = catchColumns.flatMap(({ name }): readonly string[] => {
+const known = catchColumns.flatMap(({ name }): readonly string[] => {
   const kind = massKinds.find((one) => name === `${one}_kg`);
   return kind === undefined ? [name] : massUnits.map((unit) => `${kind}_${unit}`);
 });
-const known: readonly string[] = [
-  ...keyConcepts.filter((name) => !listed.includes(name)),
-  ...listed,
-];
 
 /** Each column once: known ones as in an empty sheet, others behind them by name, so that their order in a file is no matter. */
 export function columnOrder(names: Iterable<string>): readonly string[] {

@@ -1,10 +1,7 @@
 import type { MassKind, PlainColumn } from "../column-kinds.ts";
 
-/** Columns that tell meters apart where a log holds several; until the table of columns has one, it is kept as written. */
-export const keyConcepts = ["farm", "machine", "season"] as const;
-
 /** What a column of somebody's own sheet may hold. `weight` does not say whether with the container; `time` goes with a date. */
-export type Concept = PlainColumn | MassKind | (typeof keyConcepts)[number] | "weight" | "time";
+export type Concept = PlainColumn | MassKind | "weight" | "time";
 
 /** What people of one language write in their sheets. Compared without capitals, spaces and marks. */
 export interface Synonyms {

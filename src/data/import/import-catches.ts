@@ -4,6 +4,7 @@ import { spelled } from "../header-names.ts";
 import { type Checked, dataIssue, failed, passed, whereItCameFrom } from "../issues.ts";
 import { checkText } from "../read-text.ts";
 import type { CatchSource } from "../source.ts";
+import { inTwoPlaces } from "../two-places.ts";
 import type { CatchLog } from "../types.ts";
 import { type PlainRow, rowsToCsv } from "../write-csv.ts";
 import { type Answers, answersOf } from "./answers.ts";
@@ -117,5 +118,13 @@ function readTogether(
   };
   const headerIn = ({ row, column }: DataIssue) =>
     column === null ? null : (origins[(row ?? 0) - 2]?.sheet.headerOf.get(column) ?? column);
-  return failed(read.issues.map((issue) => whereItCameFrom(issue, originOf, headerIn(issue))));
+  const sameFile = sheets.every(({ grid }) => grid.source === source);
+  return failed(
+    read.issues.map((issue) =>
+      inTwoPlaces(
+        whereItCameFrom(issue, originOf, headerIn(issue)),
+        sameFile ? "--map sheet" : "--map file",
+      ),
+    ),
+  );
 }

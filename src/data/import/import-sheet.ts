@@ -12,7 +12,7 @@ import type { MeaningOf } from "./find-head.ts";
 import { findHead, type Head } from "./find-head.ts";
 import type { Grid } from "./grid.ts";
 import { type Notes, notesFor } from "./notes.ts";
-import { type Counted, numbered } from "./numbered.ts";
+import { type Counted, type Counting, countUnnamed, numbered } from "./numbered.ts";
 import { pointed } from "./pointed.ts";
 import { type RowTexts, sheetRows } from "./sheet-rows.ts";
 
@@ -44,11 +44,13 @@ export function importSheet(
     answers.map.size === 0 &&
     answers.set.size === 0 &&
     answers.fillDown.size === 0;
-  const asIs = untold && !answers.options.aside?.length ? asItStands(grid, notes) : null;
-  return asIs ?? asOwnSheet(grid, answers, meaningOf, counted, notes);
+  const counting = { grid, answers, counted, notes };
+  const asIs = untold && !answers.options.aside?.length ? asItStands(grid, counting) : null;
+  return asIs ?? asOwnSheet(grid, answers, meaningOf, counting);
 }
 
-function asItStands(grid: Grid, notes: Notes): SheetImport | null {
+function asItStands(grid: Grid, counting: Omit<Counting, "fillHeader">): SheetImport | null {
+  const { notes } = counting;
   const [header, ...rest] = grid.rows;
   if (header === undefined || rest.some((row) => isTooWide(row, header.cells.length, grid)))
     return null;
@@ -58,18 +60,20 @@ function asItStands(grid: Grid, notes: Notes): SheetImport | null {
   const check = checkTable(table, grid.place.source);
   if (!check.ok) return null;
   const found = pointed(table, grid.place);
-  for (const caution of check.value.cautions)
-    if (caution.code === "one-bin-taken") notes.assume("one-bin", { catches: rest.length });
-  return { grid, rows: found.rows, headerOf: found.headerOf, notes, problems: [] };
+  if (check.value.cautions.some(({ code }) => code === "one-bin-taken")) {
+    notes.assume("one-bin", { catches: rest.length });
+    countUnnamed(found.rows, { ...counting, fillHeader: "fill" });
+  }
+  return { grid, rows: found.rows, headerOf: found.headerOf, notes, problems: notes.asked };
 }
 
 function asOwnSheet(
   grid: Grid,
   answers: Answers,
   meaningOf: MeaningOf,
-  counted: Counted,
-  notes: Notes,
+  counting: Omit<Counting, "fillHeader">,
 ): SheetImport {
+  const { notes } = counting;
   const nothing = { grid, rows: [], headerOf: new Map<string, string>(), notes };
   const head = findHead(grid.rows, grid.merged, meaningOf);
   if (head === null || head.score === 0) {
@@ -86,11 +90,12 @@ function asOwnSheet(
     (_, i) => head.headers[i] ?? "",
   );
   const uses = columnsOf(headers, below, answers, notes, grid.place);
-  const told = namesOfPlace(grid, answers);
+  const told = namesOfPlace(grid, answers, uses, notes);
   const all = { ...answers, set: new Map([...answers.set, ...told]) };
   const kept = sheetRows(grid, head, uses, all, notes);
   const cells = kept.map((row) => cleanCells(row, uses, answers, notes));
-  const rows = numbered(cleanDates(cells, uses, answers, notes), counted, notes);
+  const fillHeader = uses.find(({ name }) => name === "fill")?.header ?? "fill";
+  const rows = numbered(cleanDates(cells, uses, answers, notes), { ...counting, fillHeader });
   askColumns(rows, uses, grid.sheet !== null, notes);
   const headerOf = headersOf(rows, uses);
   const tooWide = wide.map((row) =>
@@ -125,10 +130,13 @@ function checkedRows(
     const { row, column, received } = issue;
     const place = { ...grid.place, ...(row === null ? {} : { row }) };
     const named = column === null ? place : { ...place, column: headerOf.get(column) ?? column };
-    return dataIssue(named, issue, received);
+    return dataIssue(named, issue.problem === "decimal-ambiguous" ? decimalOpen : issue, received);
   });
   return { rows: [], headerOf, problems };
 }
+
+/** Here an answer will do, and no figure has to be written anew. */
+const decimalOpen = { problem: "decimal-two-ways", facts: {} } as const;
 
 function tableOf(
   { decimalMark, place }: Grid,
@@ -159,17 +167,24 @@ function noteHead({ rows, place }: Grid, { first, last }: Head, notes: Notes): v
   else if (first > 0) notes.assume("header-below", { header: above });
 }
 
-/** What the names of sheet and file were told to be. */
-function namesOfPlace({ sheet, source }: Grid, { map }: Answers) {
-  const file = source.replace(/^.*[\\/]/, "").replace(/\.[^.]*$/, "");
+/** What the names of sheet, file and folder were told to be; where there is no such name and no column for it, it is asked. */
+function namesOfPlace(
+  { sheet, source }: Grid,
+  { map }: Answers,
+  uses: readonly Use[],
+  notes: Notes,
+): readonly (readonly [string, string])[] {
+  const [name = "", folder] = source.split(/[\\/]/).toReversed();
   return [
     { target: map.get("sheet"), value: sheet },
-    { target: map.get("file"), value: file },
-  ].flatMap(({ target, value }) =>
-    target === undefined || target === null || value === null
-      ? []
-      : [[target.name, value] as const],
-  );
+    { target: map.get("file"), value: name.replace(/\.[^.]*$/, "") },
+    { target: map.get("folder"), value: /^\.{0,2}$/.test(folder ?? "") ? null : (folder ?? null) },
+  ].flatMap(({ target, value }) => {
+    if (target === undefined || target === null) return [];
+    if (value !== null) return [[target.name, value] as const];
+    if (!uses.some((use) => use.name === target.name)) askColumn(target.name, uses, false, notes);
+    return [];
+  });
 }
 
 /** Asks for what every catch must have and no column has. */
@@ -181,14 +196,20 @@ function askColumns(
 ): void {
   if (rows.length === 0) return;
   const has = (name: string) => rows.some(({ texts }) => texts.has(name));
-  const headers = uses.flatMap(({ kind, header }) => (kind === "own" ? header : []));
-  const open = (name: string) =>
-    notes.ask({ problem: "column-open", facts: { name, headers, sheets } }, name, "");
+  const open = (name: string) => {
+    if (!has(name)) askColumn(name, uses, sheets, notes);
+  };
   const names = ["bin", "product", "fill"];
-  if (names.some(has) || has("catch") || headers.length > 0)
-    for (const name of names) if (!has(name)) open(name);
+  const own = uses.some(({ kind }) => kind === "own");
+  if (names.some(has) || has("catch") || own) names.forEach(open);
   const asked = notes.asked.some(({ problem }) => problem === "blank-below");
-  if (!has("turns") && !asked) open("turns");
+  if (!asked) open("turns");
+}
+
+function askColumn(name: string, uses: readonly Use[], sheets: boolean, notes: Notes): void {
+  const headers = uses.flatMap(({ kind, header }) => (kind === "own" ? header : []));
+  const twice = notes.asked.some((one) => one.problem === "column-open" && one.column === name);
+  if (!twice) notes.ask({ problem: "column-open", facts: { name, headers, sheets } }, name, "");
 }
 
 function headersOf(rows: readonly RowTexts[], uses: readonly Use[]): ReadonlyMap<string, string> {

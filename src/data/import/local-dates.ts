@@ -1,9 +1,6 @@
 import { readDate } from "../dates.ts";
+import type { DateOrder } from "./result.ts";
 import { bare, monthOf, wordsOf } from "./synonyms/all.ts";
-
-/** Order of day, month and year in a date of numbers alone. */
-export type DateOrder = "dmy" | "mdy" | "ymd";
-export const dateOrders: readonly DateOrder[] = ["dmy", "mdy", "ymd"];
 
 export type DateRead =
   | { readonly is: "date"; readonly date: string; readonly iso: boolean }

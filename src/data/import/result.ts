@@ -1,13 +1,16 @@
 import type { DataIssue } from "../../errors/data-issue.ts";
 import type { CatchLog } from "../types.ts";
 import type { PlainRow } from "../write-csv.ts";
-import type { DateOrder } from "./local-dates.ts";
+
+/** Order of day, month and year in a date of numbers alone. */
+export type DateOrder = "dmy" | "mdy" | "ymd";
+export const dateOrders: readonly DateOrder[] = ["dmy", "mdy", "ymd"];
 
 /** Answers to what a file leaves open. A file that leaves nothing open needs none. */
 export interface ImportOptions {
   /**
    * What a header means: column by header, such as `{ revs: "turns", Weight: "net_kg" }`; "-" leaves the column out. The
-   * headers "sheet" and "file" are the names of sheet and file themselves.
+   * headers "sheet", "file" and "folder" are the names of sheet, file and its folder themselves; "-" for "sheet" or "file": a fill goes on from one to the next.
    */
   readonly map?: Readonly<Record<string, string>>;
   /** The value of a column wherever the file has none, such as `{ product: "wheat" }`. */
@@ -37,6 +40,7 @@ export interface AssumedFacts {
   readonly "taken-from-title": { readonly column: string; readonly value: string };
   readonly "set-for-all": { readonly column: string; readonly value: string };
   readonly "catches-numbered": { readonly by: "order" };
+  readonly "fill-goes-on": { readonly bin: string; readonly fill: string };
   readonly "fills-numbered": { readonly names: readonly string[] };
   readonly "number-in-text": { readonly column: string };
   readonly "unit-in-cells": { readonly column: string; readonly unit: string };

@@ -37,8 +37,24 @@ export const importProblems: Phrases<ImportProblems> = {
     remedy:
       "Answer with `--dates dmy` or `--dates mdy`. Until then the catches are read without these dates.",
   },
+  "decimal-two-ways": {
+    expected: "to know whether its mark stands before decimals or between thousands",
+    remedy: "Answer with `--decimal comma` or `--decimal point`, whichever stands before decimals.",
+  },
   "blank-below": {
     expected: (f, at) => `to know whether it is the same as in ${at.row} ${f.writtenRow}`,
     remedy: (f) => `If so, answer with \`--fill-down ${f.name}\`; if not, fill ${f.name} in.`,
+  },
+  "fill-in-two-places": {
+    found: (f) => `a fill that stands in ${f.first} too, with catches that have no numbers`,
+    expected: "to know whether it is the same fill",
+    remedy: ({ by }) =>
+      `If each ${by} is of another machine or season, answer with \`--map ${by}=machine\` or \`--map ${by}=season\`; if the fill goes on from ${by} to ${by}, with \`--map ${by}=-\`; if a ${by} is there twice, leave one out.`,
+  },
+  "catch-in-two-places": {
+    found: (f) => `a catch that stands in ${f.first} too`,
+    expected: "each catch once",
+    remedy: ({ by }) =>
+      `Two machines, or two seasons? If the ${by === "--map sheet" ? "sheet" : "file"} is named by it, say so, such as \`${by === "--key" ? "--key season=file" : `${by}=season`}\`. Otherwise leave one of them out, or give its catches numbers of their own.`,
   },
 };

@@ -1,6 +1,6 @@
 import type { NoFacts } from "./facts.ts";
 
-/** What a file of somebody's own leaves open, and has to be asked. */
+/** What a file of somebody's own, or several files together, leave open, and has to be asked. */
 export interface ImportProblems {
   readonly "header-not-found": NoFacts;
   /** Headers that mean the same column. */
@@ -15,8 +15,16 @@ export interface ImportProblems {
     readonly sheets: boolean;
   };
   readonly "dates-two-ways": NoFacts;
+  readonly "decimal-two-ways": NoFacts;
   /** Written once, and blank in the rows below. */
   readonly "blank-below": { readonly name: string; readonly writtenRow: number };
+  /** Its catches have no numbers; `by`: what the name of which may say. */
+  readonly "fill-in-two-places": { readonly first: string; readonly by: "sheet" | "file" };
+  /** `by`: how it can be said that they are of different machines or seasons. */
+  readonly "catch-in-two-places": {
+    readonly first: string;
+    readonly by: "--key" | "--map file" | "--map sheet";
+  };
 }
 
 export const importCodes = {
@@ -26,5 +34,8 @@ export const importCodes = {
   "mass-unit-open": "answer-needed",
   "column-open": "answer-needed",
   "dates-two-ways": "answer-needed",
+  "decimal-two-ways": "answer-needed",
   "blank-below": "answer-needed",
+  "fill-in-two-places": "answer-needed",
+  "catch-in-two-places": "duplicate-catch",
 } as const satisfies Readonly<Record<keyof ImportProblems, string>>;

@@ -12,12 +12,17 @@ export const command: typeof english = {
   sheet: (file) => `Zettel: ${file}`,
   setupFound: (file) =>
     `Setup-Datei: ${file}, neben den Proben gefunden (--no-setup verwendet sie nicht)`,
+  libraryWaits:
+    "Die Bibliothek leiht von der ersten Probe an; ein Plan davor beruht auf der angenommenen Streuung.",
   readAs: (caught) =>
     `Gelesen als: ${caught.map(({ turns, mass }) => `${turns} Umdrehungen ${mass}`).join(", ")}.`,
-  added: (f) =>
-    f.bin === null
-      ? "Eine Probe angefügt."
-      : `Angefügt: Tank ${f.bin} (${f.product}), Füllung ${f.fill}, Probe ${f.catch}.`,
+  added: ({ where, spilled }) => {
+    const said =
+      where === null
+        ? "Eine Probe angefügt"
+        : `Angefügt: Tank ${where.bin} (${where.product}), Füllung ${where.fill}, Probe ${where.catch}`;
+    return spilled === null ? `${said}.` : `${said}, weggelassen ohne Masse (${spilled}).`;
+  },
   locked: (f) =>
     `${f.file}: Nichts wurde angefügt, denn seit zehn Sekunden arbeitet ein anderer Befehl daran. Läuft keiner, löschen Sie ${f.lock}, und versuchen Sie es noch einmal.`,
   cannotAdd: (f) => `${f.file}: Nichts wurde angefügt (${f.why}).`,

@@ -20,6 +20,8 @@ Antworten gehen auf die Standardausgabe, alles andere auf die Standardfehlerausg
   import:
     "Aus Tabellen, wie Sie sie führen, eine saubere Datei mit Proben machen. Fragt, was sich nicht wissen lässt.",
   add: "Die Proben von heute ans Ende einer Datei mit Proben anfügen, ganz oder gar nicht.",
+  spreads:
+    "Schreiben, wie stark es bei den Dosierern der Protokolle streut, ohne Namen und Zeilen, damit andere es leihen können; ab 30 Dosierern auch, ob passt, was evencatch voraussetzt.",
   check: "Alles nennen, was an einer Datei mit Proben nicht stimmt. Schreibt nichts.",
   template:
     "Einen leeren Probenzettel und eine Setup-Datei schreiben, und was ihre Spalten bedeuten.",
@@ -29,6 +31,8 @@ Antworten gehen auf die Standardausgabe, alles andere auf die Standardfehlerausg
     "Tabellen, wie Sie sie führen: .csv, .tsv, .txt, .xlsx, Ordner damit, oder - für die Standardeingabe",
   catchesOfReport:
     "Dateien mit Proben, gelesen als eine: .csv, .xlsx oder .json, oder - für die Standardeingabe",
+  catchesToPool:
+    "Dateien mit Proben: .csv, .xlsx oder .json; Tanks zweier Dateien gelten als verschiedene, also gehören die Saisons eines Betriebs in eine Datei",
   catchesOrTyped:
     "Dateien mit Proben, oder die Proben selbst, etwa 6.3 6.5 6.4 oder 20:6.3 10:3.2; ohne wird vor der ersten Probe geplant",
   catchesOfSheet: "Datei mit Proben: .csv, .xlsx oder .json; ohne sie nur ein leerer Probenzettel",
@@ -88,16 +92,18 @@ Antworten gehen auf die Standardausgabe, alles andere auf die Standardfehlerausg
   setupOfEnough: `Setup-Datei: Waage, Toleranz (Vorgabe: ${beside})`,
   setupOfSheet: `Setup: Waage, Toleranz, Sollmengen; ohne Proben die Tanks, die genannt werden (Vorgabe: ${beside})`,
   setupOfCheck: `auch diese Setup-Datei gegen die Proben prüfen (Vorgabe: ${beside})`,
+  setupOfSpreads: `Setup-Datei: Waage, wo ein Dosierer geöffnet wurde (ohne Angabe: ${beside})`,
   setupOfPage:
     "Setup-Datei, mit der die Seite beginnt: Waage, Toleranz, Mengen, Preise (Vorgabe: keine)",
   noSetup: "eine setup.json neben den Proben nicht verwenden",
+  keys: "Betrieb (farm), Maschine (machine) oder Saison (season) aller Zeilen, wenn die Datei keine solche Spalte hat; „season=folder“ und „machine=file“ nehmen den Namen von Ordner oder Datei; darf für jede angegeben werden",
   workbookSheet: "Blatt einer Arbeitsmappe (Vorgabe: das erste)",
   leaveOut: "eine Probe weglassen; darf mehrmals angegeben werden",
 
   importFile:
     "Datei, in die die sauberen Proben geschrieben werden; daneben steht, was angenommen wurde",
   importMap:
-    "was ein Spaltenname bedeutet, etwa „Gewicht=net_kg“; - lässt die Spalte weg; „sheet“ und „file“ sind die Namen von Blatt und Datei",
+    "was ein Spaltenname bedeutet, etwa „Gewicht=net_kg“; - lässt die Spalte weg; „sheet“, „file“ und „folder“ sind die Namen von Blatt, Datei und Ordner",
   importSet: "Wert einer Spalte, wo die Datei keinen hat, etwa „product=Weizen“",
   importDates: "Reihenfolge bei einem Datum nur aus Zahlen",
   importDecimal: "was vor den Nachkommastellen steht",
@@ -109,7 +115,9 @@ Antworten gehen auf die Standardausgabe, alles andere auf die Standardfehlerausg
   importJson: "als JSON ausgeben, was angenommen, gefragt und beiseitegelegt wurde",
   addFile: "Datei mit Proben, an die angefügt wird: .csv, .tsv oder .txt",
   addCatches:
-    "Umdrehungen und Masse, etwa 20:6.3 20:6.5, in der Einheit der Datei, wenn keine dabeisteht",
+    "Umdrehungen und Masse, etwa 20:6.3 20:6.5, in der Einheit der Datei, wenn keine dabeisteht; 20:verschüttet für eine, die nicht gewogen werden konnte",
+  addKey:
+    "Betrieb (farm), Maschine (machine) oder Saison (season), wenn die Datei mehrere führt; darf für jede angegeben werden",
   addBin: "Tank, aus dem sie sind (Vorgabe: der einzige der Datei)",
   addProduct: "was darin ist (Vorgabe: wie in seiner neuesten Füllung)",
   addFill: "Nummer der Füllung (Vorgabe: die neueste des Tanks)",
@@ -121,9 +129,16 @@ Antworten gehen auf die Standardausgabe, alles andere auf die Standardfehlerausg
   reportFolder: "Ordner, in den der Bericht geschrieben wird",
   sheetFolder: "den Probenzettel in diesen Ordner schreiben, als sheet.csv und zum Drucken",
   sheetsFolder: "Ordner, in den die Zettel geschrieben werden",
+  spreadsFile: "Datei, in die die Bibliothek der Streuungen geschrieben wird",
+  classes:
+    "Tabelle mit den Spalten product und class, etwa Weizen und Getreide (ohne Angabe: eine Spalte product_class der Proben, sonst keine Klasse)",
+  sha256: "auch die SHA-256 jeder Datei mit Proben nennen",
+  library:
+    "Bibliothek mit Streuungen anderer Dosierer, wie `evencatch spreads` sie schreibt (ohne Angabe: die, die das Setup nennt)",
   pageFile: "Datei, in die die Seite geschrieben wird",
   replace:
     "auch Dateien überschreiben, die nicht von evencatch sind oder seither geändert wurden; nie solche, die gelesen werden",
+  charts: "jedes Diagramm neben seiner Beschreibung auch als Bild schreiben: svg, png oder svg,png",
   tables: "auch einfache Tabellen schreiben: CSV, JSON, Markdown und LaTeX",
   edition: "wie viel der Bericht zeigt: was die Hand braucht oder alles",
   interactive: "Diagramme, die auf den Mauszeiger antworten (größere HTML-Datei)",

@@ -19,6 +19,8 @@ export const imported: typeof english = {
     "set-for-all": (f) =>
       `${f.column} ist „${f.value}“, wo die Datei nichts angibt, wie von Ihnen gesagt.`,
     "catches-numbered": () => "Die Proben sind in der Folge ihrer Zeilen nummeriert.",
+    "fill-goes-on": (f) =>
+      `Füllung ${f.fill} aus Tank ${f.bin} kommt nach einer anderen noch einmal: Ihre Proben werden weitergezählt, als dieselbe Füllung.`,
     "fills-numbered": (f) =>
       `Die Füllungen sind in der Folge nummeriert, in der ihre Namen vorkommen: ${quoted(f.names)}.`,
     "number-in-text": (f) => `„${f.column}“: Von einem Text zählt die Zahl darin.`,

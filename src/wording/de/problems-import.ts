@@ -40,9 +40,26 @@ export const importProblems: Phrases<ImportProblems> = {
     remedy:
       "Antworten Sie mit `--dates dmy` oder `--dates mdy`. Bis dahin werden die Proben ohne diese Daten gelesen.",
   },
+  "decimal-two-ways": {
+    expected: "zu wissen, ob das Zeichen vor Nachkommastellen steht oder Tausender trennt",
+    remedy:
+      "Antworten Sie mit `--decimal comma` oder `--decimal point`, je nachdem, was vor den Nachkommastellen steht.",
+  },
   "blank-below": {
     expected: (f, at) => `zu wissen, ob es dasselbe ist wie in ${at.row} ${f.writtenRow}`,
     remedy: (f) =>
       `Wenn ja, antworten Sie mit \`--fill-down ${f.name}\`; wenn nicht, tragen Sie es ein.`,
+  },
+  "fill-in-two-places": {
+    found: (f) => `eine Füllung, die auch in ${f.first} steht, mit Proben ohne Nummern`,
+    expected: "zu wissen, ob es dieselbe Füllung ist",
+    remedy: ({ by }) =>
+      `Gehört jede${by === "sheet" ? "s Blatt" : " Datei"} zu einer anderen Maschine oder Saison, antworten Sie mit \`--map ${by}=machine\` oder \`--map ${by}=season\`; geht die Füllung von ${by === "sheet" ? "Blatt zu Blatt" : "Datei zu Datei"} weiter, mit \`--map ${by}=-\`; ist ${by === "sheet" ? "ein Blatt" : "eine Datei"} doppelt, lassen Sie ${by === "sheet" ? "eines" : "eine"} weg.`,
+  },
+  "catch-in-two-places": {
+    found: (f) => `eine Probe, die auch in ${f.first} steht`,
+    expected: "jede Probe nur einmal",
+    remedy: ({ by }) =>
+      `Zwei Maschinen oder zwei Saisons? Ist ${by === "--map sheet" ? "das Blatt" : "die Datei"} danach benannt, sagen Sie es, etwa mit \`${by === "--key" ? "--key season=file" : `${by}=season`}\`. Sonst lassen Sie ${by === "--map sheet" ? "eines" : "eine"} davon weg, oder geben Sie ihren Proben eigene Nummern.`,
   },
 };

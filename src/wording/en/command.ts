@@ -1,3 +1,4 @@
+import type { AddedRow } from "../../data/append/append-catches.ts";
 import type { Facts } from "./facts.ts";
 
 const toGoOn = {
@@ -12,13 +13,18 @@ export const command = {
   sheet: (file: string) => `Sheet: ${file}`,
   setupFound: (file: string) =>
     `Setup: ${file}, found beside the catches (--no-setup leaves it out)`,
+  libraryWaits:
+    "The library lends from the first catch on; a plan before it rests on the assumed scatter.",
   /** Catches that were typed, as they were understood. */
   readAs: (caught: readonly Facts<"turns" | "mass">[]) =>
     `Read as: ${caught.map(({ turns, mass }) => `${turns} turns ${mass}`).join(", ")}.`,
-  added: (f: Facts<never, "bin" | "product" | "fill" | "catch">) =>
-    f.bin === null
-      ? "Added a catch."
-      : `Added: bin ${f.bin} (${f.product}), fill ${f.fill}, catch ${f.catch}.`,
+  added: ({ where, spilled }: AddedRow) => {
+    const said =
+      where === null
+        ? "Added a catch"
+        : `Added: bin ${where.bin} (${where.product}), fill ${where.fill}, catch ${where.catch}`;
+    return spilled === null ? `${said}.` : `${said}, left out without a mass (${spilled}).`;
+  },
   locked: (f: Facts<"file" | "lock">) =>
     `${f.file}: nothing was added, since another command has been at it for ten seconds. If none is running, delete ${f.lock} and try again.`,
   cannotAdd: (f: Facts<"file" | "why">) => `${f.file}: nothing was added (${f.why}).`,

@@ -20,6 +20,8 @@ const assumed: Assumed = {
   "taken-from-title": (f) => `${f.column} is "${f.value}", as the title says.`,
   "set-for-all": (f) => `${f.column} is "${f.value}" where the file has none, as you said.`,
   "catches-numbered": () => "The catches are numbered in the order of their rows.",
+  "fill-goes-on": (f) =>
+    `Fill ${f.fill} of bin ${f.bin} comes again after another one: its catches are counted on, as of the same fill.`,
   "fills-numbered": (f) =>
     `The fills are numbered by the order in which their names come: ${quoted(f.names)}.`,
   "number-in-text": (f) => `"${f.column}": of a text, its number counts.`,

@@ -2,11 +2,13 @@ import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { analyse } from "../../../src/analysis/analyse.ts";
 import { importCatches } from "../../../src/data/import/import-catches.ts";
 import type { ImportOptions } from "../../../src/data/import/result.ts";
 import { makeCatch } from "../../../src/data/make-catch.ts";
 import { readCatches } from "../../../src/data/read-catches.ts";
 import { catchesToCsv, rowsToCsv } from "../../../src/data/write-csv.ts";
+import { english } from "../../support/words.ts";
 import { catchesMeant, ownSheets } from "../../tools/make-own-sheets.ts";
 
 const own = (...lines: readonly string[]) => [{ name: "heft.csv", text: lines.join("\n") }];
@@ -16,6 +18,7 @@ const head = "Tank;Produkt;Füllung;Probe;Umdr.;Netto (kg)";
 const answers: Readonly<Record<string, ImportOptions>> = {
   "abdrehbuch.xlsx": {},
   "bins.xlsx": { map: { "Weight (lb)": "net_lb", sheet: "bin" }, dates: "dmy" },
+  "two-drills.xlsx": { map: { sheet: "season" }, decimal: "point" },
   "saatgut.txt": {},
 };
 
@@ -28,7 +31,13 @@ describe.each(Object.keys(ownSheets))("the invented file %s", (name) => {
   it("is read by nothing but answers to what is asked, to every catch that was meant", async () => {
     const { log, asked } = await importCatches(await source(), answers[name]);
     expect(asked).toEqual([]);
-    const read = log?.catches.map((row) => [row.bin, row.product, row.fill, row.catch, row.turns]);
+    const read = log?.catches.map((row) => [
+      row.season === null ? row.bin : `${row.bin}/${row.machine}/${row.season}`,
+      row.product,
+      row.fill,
+      row.catch,
+      row.turns,
+    ]);
     expect(read).toEqual(catchesMeant[name]?.map((row) => row.slice(0, 5)));
     log?.catches.forEach(({ netKg }, i) => {
       expect(netKg).toBeCloseTo(catchesMeant[name]?.[i]?.[5] ?? Number.NaN, 9);
@@ -158,7 +167,7 @@ describe("a sheet of somebody's own", () => {
     const rows = [head, "1;Hafer;1;1;20;6,300", "1;Hafer;1;2;20;6,400"];
     // A leading digit before one mark and three digits may be thousands.
     const open = await importCatches(own(...rows));
-    expect([open.log, open.asked[0]?.problem]).toEqual([null, "decimal-ambiguous"]);
+    expect([open.log, open.asked[0]?.problem]).toEqual([null, "decimal-two-ways"]);
     const told = await importCatches(own(...rows), { decimal: "comma" });
     expect(told.log?.catches.map(({ netKg }) => netKg)).toEqual([6.3, 6.4]);
     const points = await importCatches(
@@ -269,7 +278,123 @@ describe("several files", () => {
       csv("b.csv", "", "1;Hafer;1;1;20;6,4"),
     ]);
     expect(log).toBeNull();
-    expect(asked[0]?.text).toContain("b.csv, row 3, column Probe: found catch 1 of bin 1");
-    expect(asked[0]?.text).toContain("first in a.csv, row 2");
+    expect(asked[0]?.text).toContain(
+      "b.csv, row 3, column Probe: found a catch that stands in a.csv too",
+    );
+  });
+
+  it("may be named by machine and season, and their folders too", async () => {
+    const file = (name: string, mass: string) => ({
+      name,
+      text: [head, `1;Hafer;1;1;20;${mass}`].join("\n"),
+    });
+    const files = [
+      file("2025/north.csv", "6,3"),
+      file("./2026/north.csv", "6,4"),
+      file("x\\2026\\south.csv", "6,5"),
+    ];
+    const { log } = await importCatches(files, { map: { folder: "season", file: "machine" } });
+    expect(log?.catches.map(({ season, machine, netKg }) => [season, machine, netKg])).toEqual([
+      ["2025", "north", 6.3],
+      ["2026", "north", 6.4],
+      ["2026", "south", 6.5],
+    ]);
+  });
+
+  it("of turns and masses alone are asked whether they are of one fill", async () => {
+    const plain = (name: string) => ({ name, text: "turns;net_kg\n20;6,3\n20;6,4" });
+    const { log, asked } = await importCatches([plain("a.csv"), plain("b.csv")]);
+    expect([log, asked.map(({ problem, row }) => [problem, row])]).toEqual([
+      null,
+      [
+        ["fill-in-two-places", 2],
+        ["fill-in-two-places", 3],
+      ],
+    ]);
+    const told = await importCatches([plain("a.csv"), plain("b.csv")], { map: { file: "-" } });
+    expect(told.log?.catches.map((row) => row.catch)).toEqual([1, 2, 3, 4]);
+  });
+
+  it("ask for a season where the folder that should name it is not known", async () => {
+    const { log, asked } = await importCatches(own(head, "1;Hafer;1;1;20;6,3"), {
+      map: { folder: "season" },
+    });
+    expect([log, asked.map(({ problem, column }) => [problem, column])]).toEqual([
+      null,
+      [["column-open", "season"]],
+    ]);
+  });
+});
+
+describe("a workbook of two machines and two seasons", () => {
+  const source = async () => {
+    const bytes = await readFile(join(import.meta.dirname, "sheets", "two-drills.xlsx"));
+    return [{ name: "two-drills.xlsx", bytes: new Uint8Array(bytes) }];
+  };
+
+  it("gives one meter for each machine, whose fills are those of both seasons", async () => {
+    const { log } = await importCatches(await source(), answers["two-drills.xlsx"]);
+    expect(log?.missed).toMatchObject([
+      { machine: "South", season: "2025", bin: "1", fill: 1, catch: 2, reason: "spilled" },
+    ]);
+    const meters = log === null ? [] : analyse(log).meters;
+    expect(
+      meters.map(({ delivery, acrossFills }) => [
+        delivery.bin,
+        delivery.fill,
+        acrossFills?.points.map(({ fill, catches, turns, estimate }) => [
+          fill,
+          catches,
+          turns,
+          estimate.value.toFixed(5),
+        ]),
+      ]),
+    ).toEqual([
+      // Mass over turns of each fill, by hand.
+      [
+        "1/North",
+        "1/2026",
+        [
+          ["1/2025", 2, 60, (2.43 / 60).toFixed(5)],
+          ["2/2025", 1, 30, (1.24 / 30).toFixed(5)],
+          ["1/2026", 1, 30, (1.203 / 30).toFixed(5)],
+        ],
+      ],
+      [
+        "1/South",
+        "1/2026",
+        [
+          ["1/2025", 2, 60, (2.624 / 60).toFixed(5)],
+          ["1/2026", 2, 90, (3.986 / 90).toFixed(5)],
+        ],
+      ],
+    ]);
+  });
+
+  it("asks about what stands in both sheets until the seasons are told, in one line a sheet", async () => {
+    const { log, asked } = await importCatches(await source(), { decimal: "point" });
+    expect(log).toBeNull();
+    const [said, ...others] = english().problems.grouped(asked);
+    expect(said).toContain(
+      "two-drills.xlsx › 2026, rows 2–4 (3 times), column Load: found a fill that stands in two-drills.xlsx › 2025 too",
+    );
+    expect(others).toEqual([]);
+  });
+
+  it("is one season where its sheets are said to go on with one another", async () => {
+    const { log, assumed } = await importCatches(await source(), {
+      decimal: "point",
+      map: { sheet: "-" },
+    });
+    const south = log?.catches.filter(({ machine }) => machine === "South");
+    expect(south?.map((row) => [row.season, row.fill, row.catch])).toEqual([
+      [null, 1, 1],
+      [null, 1, 3],
+      [null, 1, 4],
+      [null, 1, 5],
+    ]);
+    expect(assumed).toContainEqual(
+      expect.objectContaining({ kind: "fill-goes-on", facts: { bin: "1", fill: "1" }, rows: [4] }),
+    );
   });
 });

@@ -58,7 +58,9 @@ describe("the functions that speak", () => {
       .map(([path]) => path)
       .filter(
         (path) =>
-          !/^(cautions|decision\.looks|problems|template|usage|command|imported|page)\./.test(path),
+          !/^(cautions|decision\.looks|problems|spreads|template|usage|command|imported|page)\./.test(
+            path,
+          ),
       );
     expect(silent).toEqual([]);
   });
