@@ -119,11 +119,6 @@ export const fileProblems: Phrases<FileProblems> = {
     remedy:
       'Open it in the program that made it and save it as "CSV UTF-8" (or as UTF-8 text), or save it as .xlsx.',
   },
-  "not-appendable": {
-    found: "a file that rows cannot be added to",
-    expected: "a table that ends in .csv, .tsv or .txt",
-    remedy: "Save it as CSV, and add to that file from now on.",
-  },
   "line-too-long": {
     found: (f) => `a line of more than ${f.most} characters`,
     expected: "lines that each hold one catch",

@@ -3,7 +3,7 @@ import type { ImportProblems } from "../problems/import.ts";
 
 const quoted = (names: readonly string[]) => names.map((name) => `"${name}"`).join(", ");
 
-/** What is asked of a file of somebody's own. */
+/** What is asked or refused where files are imported, read together or added to. */
 export const importProblems: Phrases<ImportProblems> = {
   "header-not-found": {
     found: "no row that names columns",
@@ -56,5 +56,10 @@ export const importProblems: Phrases<ImportProblems> = {
     expected: "each catch once",
     remedy: ({ by }) =>
       `Two machines, or two seasons? If the ${by === "--map sheet" ? "sheet" : "file"} is named by it, say so, such as \`${by === "--key" ? "--key season=file" : `${by}=season`}\`. Otherwise leave one of them out, or give its catches numbers of their own.`,
+  },
+  "not-appendable": {
+    found: "a file that rows cannot be added to",
+    expected: "a table that ends in .csv, .tsv or .txt",
+    remedy: "Save it as CSV, and add to that file from now on.",
   },
 };

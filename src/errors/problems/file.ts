@@ -25,7 +25,6 @@ export interface FileProblems {
   readonly "binary-file": NoFacts;
   readonly "not-utf8": NoFacts;
   // CSV
-  readonly "not-appendable": NoFacts;
   readonly "line-too-long": { readonly most: number };
   readonly "quote-stray": NoFacts;
   /** Whether cells are parted by a comma, which may as well be a decimal mark. */
@@ -74,7 +73,6 @@ export const fileCodes = {
   "utf16-unmarked": "file-binary",
   "binary-file": "file-binary",
   "not-utf8": "file-not-utf8",
-  "not-appendable": "file-type-unknown",
   "line-too-long": "line-too-long",
   "quote-stray": "file-malformed",
   "too-many-cells": "file-malformed",

@@ -1,6 +1,6 @@
 import type { NoFacts } from "./facts.ts";
 
-/** What a file of somebody's own, or several files together, leave open, and has to be asked. */
+/** What is asked or refused where files are imported, read together or added to. The page at the drill does none of it. */
 export interface ImportProblems {
   readonly "header-not-found": NoFacts;
   /** Headers that mean the same column. */
@@ -25,6 +25,8 @@ export interface ImportProblems {
     readonly first: string;
     readonly by: "--key" | "--map file" | "--map sheet";
   };
+  /** No text to which rows can be added. */
+  readonly "not-appendable": NoFacts;
 }
 
 export const importCodes = {
@@ -38,4 +40,5 @@ export const importCodes = {
   "blank-below": "answer-needed",
   "fill-in-two-places": "answer-needed",
   "catch-in-two-places": "duplicate-catch",
+  "not-appendable": "file-type-unknown",
 } as const satisfies Readonly<Record<keyof ImportProblems, string>>;

@@ -125,11 +125,6 @@ export const fileProblems: Phrases<FileProblems> = {
     remedy:
       "Öffnen Sie sie in dem Programm, aus dem sie stammt, und speichern Sie sie als „CSV UTF-8“ (oder als UTF-8-Text) oder als .xlsx.",
   },
-  "not-appendable": {
-    found: "eine Datei, an die sich keine Zeilen anfügen lassen",
-    expected: "eine Tabelle, die auf .csv, .tsv oder .txt endet",
-    remedy: "Speichern Sie sie als CSV, und fügen Sie künftig an diese Datei an.",
-  },
   "line-too-long": {
     found: (f) => `eine Zeile von mehr als ${f.most} Zeichen`,
     expected: "Zeilen mit je einer Probe",

@@ -3,7 +3,7 @@ import type { ImportProblems } from "../../errors/problems/import.ts";
 
 const quoted = (names: readonly string[]) => names.map((name) => `„${name}“`).join(", ");
 
-/** What is asked of a file of somebody's own. */
+/** What is asked or refused where files are imported, read together or added to. */
 export const importProblems: Phrases<ImportProblems> = {
   "header-not-found": {
     found: "keine Zeile, die Spalten benennt",
@@ -61,5 +61,10 @@ export const importProblems: Phrases<ImportProblems> = {
     expected: "jede Probe nur einmal",
     remedy: ({ by }) =>
       `Zwei Maschinen oder zwei Saisons? Ist ${by === "--map sheet" ? "das Blatt" : "die Datei"} danach benannt, sagen Sie es, etwa mit \`${by === "--key" ? "--key season=file" : `${by}=season`}\`. Sonst lassen Sie ${by === "--map sheet" ? "eines" : "eine"} davon weg, oder geben Sie ihren Proben eigene Nummern.`,
+  },
+  "not-appendable": {
+    found: "eine Datei, an die sich keine Zeilen anfügen lassen",
+    expected: "eine Tabelle, die auf .csv, .tsv oder .txt endet",
+    remedy: "Speichern Sie sie als CSV, und fügen Sie künftig an diese Datei an.",
   },
 };
