@@ -36,6 +36,7 @@ export {
   type GroupDesign,
 } from "./statistics/group-comparison.ts";
 export type { MeanContrast } from "./statistics/mean-comparison.ts";
+export { benjaminiHochberg } from "./statistics/false-discovery.ts";
 export { holm } from "./statistics/multiplicity.ts";
 export type { RatioSet } from "./statistics/ratio-interval.ts";
 export { detectableEffect, tTestPower } from "./statistics/t-test-power.ts";
