@@ -29,6 +29,7 @@ export {
 export { type OneWayAnova, oneWayAnova } from "./statistics/anova.ts";
 export { type BlockAnova, blockAnova } from "./statistics/block-anova.ts";
 export type { EquivalenceTest, Limits } from "./statistics/equivalence.ts";
+export { benjaminiHochberg } from "./statistics/false-discovery.ts";
 export {
   compareBlocks,
   compareGroups,
@@ -36,7 +37,6 @@ export {
   type GroupDesign,
 } from "./statistics/group-comparison.ts";
 export type { MeanContrast } from "./statistics/mean-comparison.ts";
-export { benjaminiHochberg } from "./statistics/false-discovery.ts";
 export { holm } from "./statistics/multiplicity.ts";
 export type { RatioSet } from "./statistics/ratio-interval.ts";
 export { detectableEffect, tTestPower } from "./statistics/t-test-power.ts";

@@ -14,6 +14,7 @@ import { type Skipping, skipping } from "../questions/skipping.ts";
 import { type SpeedLinearity, speedLinearity } from "../questions/speed-linearity.ts";
 import { type UncertaintyBudget, uncertaintyBudget } from "../questions/uncertainty-budget.ts";
 import type { Caution } from "../results/caution.ts";
+import { known } from "../results/options.ts";
 import type { Question } from "../results/question.ts";
 import type { Asking } from "./asking.ts";
 import {
@@ -25,6 +26,7 @@ import {
   questioning,
   questionsOf,
 } from "./decided-bin.ts";
+import { type Fleet, fleetOf } from "./fleet.ts";
 import type { AnalysisOptions, ToleranceFrom } from "./options.ts";
 import { type ProductAnswers, productAnswers } from "./products.ts";
 import type { ScaleDivision } from "./scale-division.ts";
@@ -60,6 +62,8 @@ export interface Analysis {
     readonly leftOut: readonly Catch[];
   };
   readonly meters: readonly MeterAnswers[];
+  /** All meters together; left out below ten. */
+  readonly fleet?: Fleet;
   /** Products side by side; null where there is nothing to compare. */
   readonly products: ProductAnswers | null;
   /** How often meters that are all steady have one or another called moved; null: fewer than two were asked. */
@@ -87,6 +91,7 @@ export function analyse(
 ): Analysis {
   const about = questioning(log, setup, options);
   const { model, options: resolved } = about;
+  const meters = model.meters.map((meter) => decidedWith(meter, about, furtherAnswers));
   return {
     kind: "analysis",
     source: log.source,
@@ -103,7 +108,8 @@ export function analyse(
     falseAlarms: falseAlarmsTogether(
       model.meters.filter(({ history }) => history.status !== "not asked").map(falseAlarmsOf),
     ),
-    meters: model.meters.map((meter) => decidedWith(meter, about, furtherAnswers)),
+    meters,
+    ...known({ fleet: fleetOf(model, meters) }),
     cautions: cautionsOfFile(about),
   };
 }

@@ -124,25 +124,20 @@ export interface AgainstVote {
   readonly more: boolean;
 }
 
-/** How an estimated variance looks among what others say: the smaller of the tails of F(ν, ν0) at s²/s0². */
-export function againstVote({ variance, df }: EstimatedVariance, vote: SpreadVote): AgainstVote {
-  const { nu0, s0Squared } = priorOfVote(vote);
-  const upper = fUpperTail(variance / s0Squared, df, nu0);
-  const lower = fLowerTail(variance / s0Squared, df, nu0);
-  return upper <= lower ? { pValue: upper, more: true } : { pValue: lower, more: false };
-}
-
 /**
- * Whether an estimated variance is unlike what others say.
+ * Whether an estimated variance is unlike what others say: tails of F(ν, ν0) at s²/s0².
  *
- * @param limit  tail below which it is, under one half
+ * @param limit  tail below which it is
  * @returns      null: it is like them
  */
 export function unlikeVote(
-  estimated: EstimatedVariance,
+  { variance, df }: EstimatedVariance,
   vote: SpreadVote,
   limit: number,
 ): AgainstVote | null {
-  const against = againstVote(estimated, vote);
-  return against.pValue < limit ? against : null;
+  const { nu0, s0Squared } = priorOfVote(vote);
+  const upper = fUpperTail(variance / s0Squared, df, nu0);
+  if (upper < limit) return { pValue: upper, more: true };
+  const lower = fLowerTail(variance / s0Squared, df, nu0);
+  return lower < limit ? { pValue: lower, more: false } : null;
 }

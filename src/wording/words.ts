@@ -10,6 +10,7 @@ import { deliverySayings } from "./sayings/delivery.ts";
 import { driftSayings } from "./sayings/drift.ts";
 import { explainingVariablesSayings } from "./sayings/explaining-variables.ts";
 import { fieldCheckSayings } from "./sayings/field-check.ts";
+import { fleetSayings } from "./sayings/fleet.ts";
 import { outletsSayings } from "./sayings/outlets.ts";
 import { outliersSayings } from "./sayings/outliers.ts";
 import { pageSayings } from "./sayings/page.ts";
@@ -70,6 +71,7 @@ function everyTopic(say: Language, units: UnitSystem) {
   return {
     ...page,
     frame,
+    fleet: fleetSayings(format, say.fleet),
     report: reportSayings(format, say.report, say.decision.who),
     outliers: outliersSayings(format, say.outliers),
     drift: driftSayings(format, say.drift),

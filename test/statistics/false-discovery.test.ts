@@ -50,9 +50,7 @@ describe("the adjustment of Benjamini and Hochberg", () => {
           });
         });
         const sorted = p.toSorted((a, b) => a - b);
-        const largest = sorted.findLastIndex(
-          (raw, i) => (p.length / (i + 1)) * raw <= 0.05,
-        );
+        const largest = sorted.findLastIndex((raw, i) => (p.length / (i + 1)) * raw <= 0.05);
         expect(adjusted.filter((value) => value <= 0.05)).toHaveLength(largest + 1);
       }),
     );
