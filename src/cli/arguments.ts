@@ -88,6 +88,11 @@ export function parseCatchKey(
   return [...earlier, { bin: match[1], fill: Number(match[2]), catch: Number(match[3]) }];
 }
 
+/** A name as it is written, after those before it. */
+export function parseNames(text: string, _: Needed, earlier: readonly string[] = []): string[] {
+  return [...earlier, text];
+}
+
 /** From the least grave. */
 export const severities: readonly Severity[] = ["note", "doubt", "serious"];
 

@@ -12,6 +12,7 @@ import {
   parseCatchKey,
   parseChance,
   parseMass,
+  parseNames,
   parsePercent,
   severities,
 } from "./arguments.ts";
@@ -163,6 +164,7 @@ export const flags = {
     toggle("--tables", "tables"),
     sheet,
     flag("--leave-out <bin:fill:catch>", "leaveOut", parseCatchKey),
+    flag("--bin <name>", "reportBin", parseNames),
     ...surface,
     choice("--edition <name>", "edition", editions, "short"),
     toggle("--interactive", "interactive"),

@@ -5,8 +5,10 @@ import { tidyTables } from "../analysis/tidy-tables.ts";
 import { type LeaveOutKey, leaveOut } from "../data/leave-out.ts";
 import type { CatchLog } from "../data/types.ts";
 import { readCatchesFile } from "../node.ts";
+import { chaptersOf } from "../report/chapters.ts";
 import type { Edition } from "../report/editions/edition.ts";
 import { reportFiles } from "../report/files.ts";
+import { attentionLines } from "../report/sections/fleet.ts";
 import { tableFiles } from "../report/table-files.ts";
 import type { Severity } from "../results/caution.ts";
 import { version } from "../version.ts";
@@ -27,6 +29,7 @@ export interface ReportFlags extends ReplaceFlags, SetupFlags {
   readonly tables?: boolean;
   readonly sheet?: string;
   readonly leaveOut?: readonly LeaveOutKey[];
+  readonly bin?: readonly string[];
   readonly units: UnitSystem;
   readonly language: string;
   readonly edition: Edition;
@@ -42,6 +45,7 @@ export async function reportCommand(path: string, flags: ReportFlags, io: Io): P
   const log = withoutLeftOut(read, flags.leaveOut ?? [], words);
   const setup = await setupFor(path, flags, words, io);
   const analysis = analyse(log, setup, analysisGiven(flags));
+  const bins = flags.bin ?? [];
 
   const files = await reportFiles(
     analysis,
@@ -50,6 +54,7 @@ export async function reportCommand(path: string, flags: ReportFlags, io: Io): P
       setupSource: setup?.source ?? null,
       version,
       edition: flags.edition,
+      bins,
     },
     words,
     flags.interactive ? await chartRuntime() : null,
@@ -66,7 +71,7 @@ export async function reportCommand(path: string, flags: ReportFlags, io: Io): P
     io,
   );
 
-  io.out(flags.json ? (files["report.json"] ?? "") : answers(analysis, words));
+  io.out(flags.json ? (files["report.json"] ?? "") : answers(analysis, bins, words));
   io.err(words.command.report(join(flags.out, "report.html")));
   return exitCodeOf(allCautions(analysis), flags.failOn);
 }
@@ -75,9 +80,27 @@ function withoutLeftOut(log: CatchLog, keys: readonly LeaveOutKey[], words: Word
   return keys.length === 0 ? log : leaveOut(log, keys, words.report.leftOut.byCommand);
 }
 
-function answers(analysis: Analysis, words: Words): string {
-  const decisions = analysis.meters.map((answers) => decisionText(answers, analysis, words));
-  return [answerTable(analysis, words), "", ...decisions, "", groundText(analysis, words)].join(
-    "\n",
-  );
+/** Of a fleet only those that have a chapter are answered one by one; all are in the table. */
+function answers(analysis: Analysis, bins: readonly string[], words: Words): string {
+  const { fleet } = analysis;
+  const chapters = chaptersOf(analysis, bins);
+  const together =
+    fleet === undefined
+      ? []
+      : [
+          words.fleet.counts(fleet),
+          ...attentionLines(fleet, analysis, words).map((line) => `  ${line}`),
+          words.fleet.falseDiscoveries(fleet),
+          words.fleet.chapters(chapters.length, fleet),
+          "",
+        ];
+  const decisions = chapters.map((one) => decisionText(one, analysis, words));
+  return [
+    ...together,
+    answerTable(analysis, words),
+    "",
+    ...decisions,
+    "",
+    groundText(analysis, words),
+  ].join("\n");
 }

@@ -21,7 +21,8 @@ export function shortBlocks(
 ): readonly MaybeBlock[] {
   const { short } = words.report;
   return [
-    safetyStrip(words),
+    // Before a fleet it stands at the very top.
+    analysis.fleet === undefined ? safetyStrip(words) : null,
     productsSection(analysis, words),
     ...mostUrgentFirst(analysis.meters).map((answers) =>
       meterSection(answers, analysis, words, idOf(answers)),

@@ -12,29 +12,29 @@ export const fleet: typeof english = {
     heading: "Alle Dosierer zusammen",
     attention: "Darum müssen Sie sich kümmern",
     none: "Um keinen müssen Sie sich besonders kümmern.",
-    noReason: "",
     unknown: "nicht bekannt",
     detail: "Streuung der Proben und Unterschiede der Füllungen, Dosierer für Dosierer",
     lookFirst: "erst nachsehen",
     factors: "Bediener, Waagen und Maschinen",
     table: {
-      caption: "Alle Dosierer, die dringendsten zuerst",
+      all: "Alle Dosierer in einer Tabelle",
+      caption: "Die dringendsten zuerst",
       bin: "Tank",
       product: "Produkt",
       action: "Was zu tun ist",
       known: "Bekannt auf",
       ratio: "Gegen sein Produkt",
       scatter: "Streuung der Proben",
-      spread: "Füllungen verschieden um",
+      spread: "Eigene Füllungen verschieden um",
       why: "Kümmern, weil",
     },
     chart: {
       bin: "Tank",
       fills: "Füllungen",
       turns: "Abgedrehte Umdrehungen",
-      ratio: "Austrag in % der anderen Dosierer mit dem Produkt",
+      ratio: "Austrag in % der anderen",
       spreads: {
-        scatter: (turns) => `Streuung der Proben in %, bei ${turns} Umdrehungen`,
+        scatter: (turns) => `Streuung in %, Proben mit ${turns} U`,
         spread: () => "Unterschiede der Füllungen in %",
       },
       limits: { inner: "95 % gleichartiger Dosierer", outer: "99,8 %" },
@@ -42,6 +42,7 @@ export const fleet: typeof english = {
   },
   counts: (f) =>
     `${meters(f.meters)}: ${f.set} ${f.set === 1 ? "ist" : "sind"} einzustellen, ${f.catchMore} ${f.catchMore === 1 ? "braucht" : "brauchen"} noch eine Probe, bei ${f.lookFirst} ist erst nachzusehen${f.notInTheBin === 0 ? "." : `; ${f.notInTheBin} ${f.notInTheBin === 1 ? "ist" : "sind"} nicht im Einsatz, weil ein anderes Produkt im Tank ist.`}`,
+  caughtAgain: (all) => `Noch eine Probe brauchen: ${all}.`,
   movedSince: (fill) => `Austrag verschoben seit Füllung ${fill}`,
   trendingSince: (fill) => `Austrag mit Trend seit Füllung ${fill}`,
   fillDiffers: (fill) => `Füllung ${fill} fällt aus den früheren heraus`,
@@ -51,9 +52,10 @@ export const fleet: typeof english = {
     less: (f) => `gibt ${f.size} weniger ab als die anderen Dosierer mit ${f.product}`,
   },
   scatters: (f) => `seine Proben streuen um ${f.own}, die der anderen um ${f.others}`,
-  differs: (f) => `seine Füllungen unterscheiden sich um ${f.own}, die der anderen um ${f.others}`,
+  differs: (f) =>
+    `seine eigenen Füllungen unterscheiden sich um ${f.own}, die der anderen um ${f.others}`,
   found: (f) =>
-    `${f.found === 0 ? "Kein Dosierer fiel" : f.found === 1 ? "1-mal fiel ein Dosierer" : `${f.found}-mal fiel ein Dosierer`} aus den anderen heraus, bei ${f.tests} Vergleichen von Austrag, Streuung der Proben und Unterschieden der Füllungen. Von solchen Befunden sind im Mittel höchstens ${f.share} Zufall (Anteil falscher Entdeckungen, Benjamini und Hochberg).`,
+    `Bei ${f.tests} Vergleichen von Austrag, Streuung der Proben und Unterschieden der Füllungen fiel ${f.found === 0 ? "kein Dosierer" : `${f.found}-mal ein Dosierer`} aus den anderen heraus. Von solchen Befunden sind im Mittel höchstens ${f.share} Zufall (Anteil falscher Entdeckungen, Benjamini und Hochberg).`,
   watched: (f) =>
     `Wo erst nachzusehen ist und was sich verschoben hat, wird bei jedem Dosierer für sich gefragt: Wären alle ${f.meters} stetig, hießen in einer Saison mit 12 Füllungen etwa ${f.byChance} durch Zufall verschoben, mit Trend oder anders.`,
   chapters: (f) =>
@@ -62,6 +64,7 @@ export const fleet: typeof english = {
       : f.shown === f.meters
         ? "Jeder Dosierer hat unten ein Kapitel."
         : `${f.shown === 1 ? "Es folgt 1 Kapitel" : `Es folgen ${f.shown} Kapitel`}, zu den Dosierern, um die Sie sich kümmern müssen oder die verlangt wurden; die anderen ${f.meters - f.shown} stehen nur in der Tabelle. Ein Kapitel zu jedem anderen: --bin NAME.`,
+  key: "Jede Zeile ist ein Dosierer mit seinem Vertrauensbereich; eine Raute kennzeichnet einen, der anders ist als die anderen. Die gestrichelte Linie ist das Niveau der anderen Dosierer mit dem Produkt.",
   noLevels: (f) =>
     `Der Austrag wird nicht verglichen: Kein Produkt ist in ${f.least} oder mehr Dosierern.`,
   withoutLevel: (f) =>
@@ -78,7 +81,7 @@ export const fleet: typeof english = {
   spreadDescription: (f) =>
     `${meters(f.meters)}, jeder mit seinem Vertrauensbereich, neben der Mitte der anderen; ${marked(f.unlike)} als anders als die anderen gekennzeichnet.`,
   thinned: (f) =>
-    ` Gezeichnet sind ${f.drawn} von ${f.of}: die gekennzeichneten und die äußersten; in der Tabelle stehen alle.`,
+    `Gezeichnet sind ${f.drawn} von ${f.of}: die gekennzeichneten und die äußersten; in der Tabelle stehen alle.`,
   funnelTitle: "Austrag nach den abgedrehten Umdrehungen",
   funnelDescription: (f) =>
     `${meters(f.meters)}, jeder in Prozent des Niveaus der anderen mit seinem Produkt, über alle abgedrehten Umdrehungen. Zwischen den Linien liegen 95 % und 99,8 % gleichartiger Dosierer; so lange man auch abdreht, Dosierer eines Produkts liegen ${f.between} auseinander (Standardabweichung). Als anders als die anderen gekennzeichnet: ${f.unlike}.`,

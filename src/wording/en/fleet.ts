@@ -12,37 +12,37 @@ export const fleet = {
     heading: "All meters together",
     attention: "Need attention",
     none: "None of them needs attention.",
-    /** In the table, of a meter that needs none. */
-    noReason: "",
     unknown: "not known",
     detail: "Scatter of catches and of fills, meter by meter",
     lookFirst: "look first",
     factors: "Operators, scales and machines",
     table: {
-      caption: "Every meter, the most urgent first",
+      all: "Every meter in a table",
+      caption: "The most urgent first",
       bin: "Bin",
       product: "Product",
       action: "What to do",
       known: "Known to",
       ratio: "Against its product",
       scatter: "Catch scatter",
-      spread: "Fills differ by",
+      spread: "Its own fills differ by",
       why: "Needs attention because",
     },
     chart: {
       bin: "Bin",
       fills: "Fills",
       turns: "Turns caught",
-      ratio: "Delivery, % of the other meters with the product",
+      ratio: "Delivery, % of the others'",
       spreads: {
-        scatter: (turns: string) => `Catch scatter, % of a catch of ${turns} turns`,
+        scatter: (turns: string) => `Scatter of ${turns}-turn catches, %`,
         spread: () => "Spread of fills, %",
       },
       limits: { inner: "95 % of meters alike", outer: "99.8 %" },
     },
   },
   counts: (f: Counts<"meters" | "set" | "catchMore" | "lookFirst" | "notInTheBin">) =>
-    `${meters(f.meters)}: ${f.set} ${are(f.set)} set, ${f.catchMore} ${f.catchMore === 1 ? "needs" : "need"} another catch, ${f.lookFirst} ${f.lookFirst === 1 ? "needs" : "need"} a look first${f.notInTheBin === 0 ? "." : `; ${f.notInTheBin} ${are(f.notInTheBin)} not in use, another product being in the bin.`}`,
+    `${meters(f.meters)}: ${f.set} can be set, ${f.catchMore} ${f.catchMore === 1 ? "needs" : "need"} another catch, ${f.lookFirst} ${f.lookFirst === 1 ? "needs" : "need"} a look first${f.notInTheBin === 0 ? "." : `; ${f.notInTheBin} ${are(f.notInTheBin)} not in use, another product being in the bin.`}`,
+  caughtAgain: (meters: string) => `Need another catch: ${meters}.`,
   movedSince: (fill: string) => `has moved since fill ${fill}`,
   trendingSince: (fill: string) => `trending since fill ${fill}`,
   fillDiffers: (fill: string) => `fill ${fill} differs from those before`,
@@ -54,9 +54,9 @@ export const fleet = {
       `delivers ${f.size} less than the other meters with ${f.product}`,
   },
   scatters: (f: Among) => `its catches scatter by ${f.own}, those of the others by ${f.others}`,
-  differs: (f: Among) => `its fills differ by ${f.own}, those of the others by ${f.others}`,
+  differs: (f: Among) => `its own fills differ by ${f.own}, those of the others by ${f.others}`,
   found: (f: Counts<"found" | "tests"> & Facts<"share">) =>
-    `${f.found === 0 ? "No meter was found" : f.found === 1 ? "1 find was made of a meter" : `${f.found} finds were made of meters`} unlike the others, in ${f.tests} comparisons of delivery, scatter of catches and spread of fills. Of such finds at most ${f.share} on average are chance (false discovery rate, Benjamini and Hochberg).`,
+    `In ${f.tests} comparisons of delivery, scatter of catches and spread of fills ${f.found === 0 ? "none was" : f.found === 1 ? "1 was" : `${f.found} were`} found unlike the other meters. Of such finds at most ${f.share} on average are chance (false discovery rate, Benjamini and Hochberg).`,
   watched: (f: Counts<"meters"> & Facts<"byChance">) =>
     `What is to be looked at first, and what has moved, is found meter by meter: if all ${f.meters} were steady, about ${f.byChance} would be called moved, trending or differing by chance in a season of 12 fills.`,
   /** Of the chapters below. */
@@ -66,6 +66,8 @@ export const fleet = {
       : f.shown === f.meters
         ? "Each meter has a chapter below."
         : `${f.shown === 1 ? "1 chapter follows" : `${f.shown} chapters follow`}, of the meters that need attention or were asked for; the other ${f.meters - f.shown} are in the table only. A chapter of any other: --bin NAME.`,
+  /** Of the pictures of meters in rows. */
+  key: "Each row is a meter, with its interval; a diamond marks one found unlike the others. The broken line is the level of the other meters with the product.",
   noLevels: (f: Counts<"least">) =>
     `Deliveries are not compared: no product is in ${f.least} meters or more.`,
   withoutLevel: (f: Counts<"least"> & Facts<"products">) =>
@@ -83,7 +85,7 @@ export const fleet = {
     `${meters(f.meters)}, each with its interval, beside the middle of the others; ${f.unlike === 0 ? "none is" : f.unlike === 1 ? "1 is" : `${f.unlike} are`} marked as unlike the others.`,
   /** Drawn are those that are marked, and the outermost. */
   thinned: (f: Counts<"drawn" | "of">) =>
-    ` Drawn are ${f.drawn} of ${f.of}: the marked ones and the outermost; all are in the table.`,
+    `Drawn are ${f.drawn} of ${f.of}: the marked ones and the outermost; all are in the table.`,
   funnelTitle: "Deliveries by the turns caught",
   funnelDescription: (f: Counts<"meters" | "unlike"> & Facts<"between">) =>
     `${meters(f.meters)}, each as percent of the level of the others with its product, over all turns caught. Within the lines lie 95 % and 99.8 % of meters that are alike; however long they are caught, meters of one product lie ${f.between} apart (standard deviation). ${f.unlike === 0 ? "None is" : f.unlike === 1 ? "1 is" : `${f.unlike} are`} marked as unlike the others.`,

@@ -18,7 +18,7 @@ export interface Drawn {
 export function fleetSayings(format: Format, say: typeof templates) {
   const percent = (fraction: number) => format.percent(fraction, 1);
   const thinned = ({ drawn, of }: Drawn) =>
-    drawn.length === of.length ? "" : say.thinned({ drawn: drawn.length, of: of.length });
+    drawn.length === of.length ? null : say.thinned({ drawn: drawn.length, of: of.length });
   const sides = (standing: FleetStanding, side: "more" | "less"): string => {
     const ratio = standing.delivery?.ratio.value ?? 1;
     return say.delivers[side]({ size: percent(Math.abs(ratio - 1)), product: standing.product });
@@ -38,6 +38,10 @@ export function fleetSayings(format: Format, say: typeof templates) {
   return {
     ...say.labels,
     who: say.who,
+    key: say.key,
+    caughtAgain: say.caughtAgain,
+    /** In a picture, where there is little room. */
+    brief: ({ bin, product }: Pick<FleetStanding, "bin" | "product">) => `${bin}, ${product}`,
     counts: ({ meters, counts }: Fleet): string => say.counts({ meters: meters.length, ...counts }),
     /** Why a meter needs attention; what is to be looked at is said by the decision. */
     why: (why: WhyAttention, standing: FleetStanding, drift: Drift | null): string => {
@@ -85,21 +89,27 @@ export function fleetSayings(format: Format, say: typeof templates) {
     ratio: {
       title: say.ratioTitle,
       description: (drawing: Drawn, product: string): string =>
-        say.ratioDescription({
-          product,
-          meters: drawing.of.length,
-          unlike: drawing.of.filter(({ delivery }) => delivery?.unlike != null).length,
-        }) + thinned(drawing),
+        sentences(
+          say.ratioDescription({
+            product,
+            meters: drawing.of.length,
+            unlike: drawing.of.filter(({ delivery }) => delivery?.unlike != null).length,
+          }),
+          thinned(drawing),
+        ),
     },
     spread: {
       title: (kind: SpreadKind, product: string | null) => say.spreadTitles[kind](product),
       axis: (kind: SpreadKind, turns: number): string =>
         say.labels.chart.spreads[kind](format.plain(turns)),
       description: (kind: SpreadKind, drawing: Drawn): string =>
-        say.spreadDescription({
-          meters: drawing.of.length,
-          unlike: drawing.of.filter((one) => one[kind]?.unlike != null).length,
-        }) + thinned(drawing),
+        sentences(
+          say.spreadDescription({
+            meters: drawing.of.length,
+            unlike: drawing.of.filter((one) => one[kind]?.unlike != null).length,
+          }),
+          thinned(drawing),
+        ),
     },
     funnel: {
       title: say.funnelTitle,
