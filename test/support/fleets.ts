@@ -71,3 +71,65 @@ export const threePlanted: Readonly<Record<number, Planted>> = {
   22: { scatter: 9 },
   41: { spread: 9 },
 };
+
+const people = ["Anna", "Ben", "Cem"];
+
+/** Fleets in which everything is said that is said of a fleet. */
+export const fleets: readonly (readonly [string, CatchLog])[] = [
+  [
+    "a fleet with three ill meters, and operators in turn",
+    inventedFleet(3, {
+      planted: threePlanted,
+      meters: 44,
+      beside: (place, fill) => ({
+        operator: people[(place + fill) % 3] ?? "",
+        extra: { scale: "old" },
+      }),
+    }),
+  ],
+  [
+    "a fleet with a slow meter and slow operators, a product in two meters only",
+    withSlowOperators(
+      inventedFleet(4, {
+        meters: 14,
+        products: ["wheat", "wheat", "wheat", "wheat", "peas"],
+        planted: { 2: { delivery: 0.6 } },
+        beside: (place, fill) => ({ operator: people[(place + fill) % 2] ?? "" }),
+      }),
+    ),
+  ],
+  [
+    "a fleet of as many products as meters",
+    inventedFleet(5, { meters: 10, products: Array.from({ length: 10 }, (_, i) => `lot ${i}`) }),
+  ],
+  [
+    "a fleet with nothing wrong",
+    inventedFleet(7, { meters: 12, products: ["wheat"], fills: () => 3 }),
+  ],
+  [
+    "a fleet that moves",
+    moving(inventedFleet(8, { meters: 12, products: ["wheat"], fills: () => 9 })),
+  ],
+  [
+    "more meters than a picture holds",
+    inventedFleet(9, { meters: 64, products: ["wheat"], fills: () => 2 }),
+  ],
+];
+
+function withSlowOperators(log: CatchLog): CatchLog {
+  const slow = (row: Catch) => (row.operator === "Ben" ? { ...row, netKg: 0.9 * row.netKg } : row);
+  return { ...log, catches: log.catches.map(slow) };
+}
+
+/** One meter delivers more from fill 6 on, one a little more with every fill, one differs with its last. */
+function moving(log: CatchLog): CatchLog {
+  const factor = ({ bin, fill }: Catch) => {
+    if (bin === "1") return fill < 6 ? 1 : 1.25;
+    if (bin === "2") return 1 + 0.04 * fill;
+    return bin === "3" && fill === 9 ? 1.4 : 1;
+  };
+  return {
+    ...log,
+    catches: log.catches.map((row) => ({ ...row, netKg: factor(row) * row.netKg })),
+  };
+}

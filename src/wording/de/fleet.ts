@@ -33,10 +33,6 @@ export const fleet: typeof english = {
       fills: "Füllungen",
       turns: "Abgedrehte Umdrehungen",
       ratio: "Austrag in % der anderen",
-      spreads: {
-        scatter: (turns) => `Streuung in %, Proben mit ${turns} U`,
-        spread: () => "Unterschiede der Füllungen in %",
-      },
       limits: { inner: "95 % gleichartiger Dosierer", outer: "99,8 %" },
     },
   },
@@ -78,13 +74,17 @@ export const fleet: typeof english = {
     spread: (product) =>
       `Wie sehr sich Füllungen unterscheiden, Dosierer für Dosierer${product === null ? "" : `: ${product}`}`,
   },
+  spreadAxes: {
+    scatter: (turns) => `Streuung in %, Proben mit ${turns} U`,
+    spread: () => "Unterschiede der Füllungen in %",
+  },
   spreadDescription: (f) =>
     `${meters(f.meters)}, jeder mit seinem Vertrauensbereich, neben der Mitte der anderen; ${marked(f.unlike)} als anders als die anderen gekennzeichnet.`,
   thinned: (f) =>
     `Gezeichnet sind ${f.drawn} von ${f.of}: die gekennzeichneten und die äußersten; in der Tabelle stehen alle.`,
   funnelTitle: "Austrag nach den abgedrehten Umdrehungen",
   funnelDescription: (f) =>
-    `${meters(f.meters)}, jeder in Prozent des Niveaus der anderen mit seinem Produkt, über alle abgedrehten Umdrehungen. Zwischen den Linien liegen 95 % und 99,8 % gleichartiger Dosierer; so lange man auch abdreht, Dosierer eines Produkts liegen ${f.between} auseinander (Standardabweichung). Als anders als die anderen gekennzeichnet: ${f.unlike}.`,
+    `${meters(f.meters)}, jeder in Prozent des Niveaus der anderen mit seinem Produkt, über alle abgedrehten Umdrehungen. Zwischen den Linien liegen 95 % und 99,8 % gleichartiger Dosierer; so lange man auch abdreht, Dosierer eines Produkts liegen ${f.between} auseinander (Standardabweichung). Als anders als die anderen gekennzeichnet: ${f.unlike === 0 ? "keiner" : f.unlike}.`,
   factor: {
     names: { operator: "Bediener", scale: "Waage", machine: "Maschine" },
     within: {

@@ -33,10 +33,6 @@ export const fleet = {
       fills: "Fills",
       turns: "Turns caught",
       ratio: "Delivery, % of the others'",
-      spreads: {
-        scatter: (turns: string) => `Scatter of ${turns}-turn catches, %`,
-        spread: () => "Spread of fills, %",
-      },
       limits: { inner: "95 % of meters alike", outer: "99.8 %" },
     },
   },
@@ -80,6 +76,10 @@ export const fleet = {
       `How much catches scatter, meter by meter${product === null ? "" : `: ${product}`}`,
     spread: (product: string | null) =>
       `How much fills differ, meter by meter${product === null ? "" : `: ${product}`}`,
+  },
+  spreadAxes: {
+    scatter: (turns: string) => `Scatter of ${turns}-turn catches, %`,
+    spread: () => "Spread of fills, %",
   },
   spreadDescription: (f: Counts<"meters" | "unlike">) =>
     `${meters(f.meters)}, each with its interval, beside the middle of the others; ${f.unlike === 0 ? "none is" : f.unlike === 1 ? "1 is" : `${f.unlike} are`} marked as unlike the others.`,

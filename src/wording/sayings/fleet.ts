@@ -100,8 +100,7 @@ export function fleetSayings(format: Format, say: typeof templates) {
     },
     spread: {
       title: (kind: SpreadKind, product: string | null) => say.spreadTitles[kind](product),
-      axis: (kind: SpreadKind, turns: number): string =>
-        say.labels.chart.spreads[kind](format.plain(turns)),
+      axis: (kind: SpreadKind, turns: number): string => say.spreadAxes[kind](format.plain(turns)),
       description: (kind: SpreadKind, drawing: Drawn): string =>
         sentences(
           say.spreadDescription({

@@ -1,15 +1,15 @@
 import { describe, expect, it } from "vitest";
-import { analyse } from "../../src/analysis/analyse.ts";
-import { OptionError } from "../../src/errors/errors.ts";
-import type { Section } from "../../src/report/document.ts";
-import { editions } from "../../src/report/editions/edition.ts";
-import { reportFiles } from "../../src/report/files.ts";
-import { reportJson } from "../../src/report/json.ts";
-import { renderMarkdown } from "../../src/report/markdown.ts";
-import { reportDocument } from "../../src/report/report.ts";
-import { inventedFleet, threePlanted } from "../support/fleets.ts";
-import { present } from "../support/reference.ts";
-import { english, wordsBy } from "../support/words.ts";
+import { analyse } from "../../../src/analysis/analyse.ts";
+import { OptionError } from "../../../src/errors/errors.ts";
+import type { Section } from "../../../src/report/document.ts";
+import { editions } from "../../../src/report/editions/edition.ts";
+import { reportFiles } from "../../../src/report/files.ts";
+import { reportJson } from "../../../src/report/json.ts";
+import { renderMarkdown } from "../../../src/report/markdown.ts";
+import { reportDocument } from "../../../src/report/report.ts";
+import { inventedFleet, threePlanted } from "../../support/fleets.ts";
+import { present } from "../../support/reference.ts";
+import { english, wordsBy } from "../../support/words.ts";
 
 const meta = { title: null, setupSource: null, version: "0" };
 const analysis = analyse(inventedFleet(3, { planted: threePlanted }));
