@@ -112,6 +112,11 @@ export function parseChartFormats(text: string, say: Needed): readonly ChartForm
   return known;
 }
 
+/** A name as it is written, after those before it. */
+export function parseNames(text: string, _: Needed, earlier: readonly string[] = []): string[] {
+  return [...earlier, text];
+}
+
 /** From the least grave. */
 export const severities: readonly Severity[] = ["note", "doubt", "serious"];
 

@@ -14,6 +14,7 @@ import {
   parseChartFormats,
   parseKey,
   parseMass,
+  parseNames,
   parsePercent,
   severities,
 } from "./arguments.ts";
@@ -149,6 +150,7 @@ export const flags = {
     sheet,
     keys,
     flag("--leave-out <bin:fill:catch>", "leaveOut", parseCatchKey),
+    flag("--bin <name>", "reportBin", parseNames),
     ...surface,
     choice("--edition <name>", "edition", editions, "short"),
     toggle("--interactive", "interactive"),

@@ -93,6 +93,9 @@ Antworten gehen auf die Standardausgabe, alles andere auf die Standardfehlerausg
   workbookSheet: "Blatt einer Arbeitsmappe (Vorgabe: das erste)",
   leaveOut: "eine Probe weglassen; darf mehrmals angegeben werden",
 
+  reportBin:
+    "ab zehn Dosierern: auch ein Kapitel zu diesem Tank, obwohl mit ihm alles in Ordnung ist; mehrmals möglich",
+
   reportFolder: "Ordner, in den der Bericht geschrieben wird",
   sheetFolder: "den Probenzettel in diesen Ordner schreiben, als sheet.csv und zum Drucken",
   sheetsFolder: "Ordner, in den die Zettel geschrieben werden",

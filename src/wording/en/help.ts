@@ -86,6 +86,9 @@ Answers go to standard output, everything else to standard error.`,
   workbookSheet: "sheet of a workbook (default: the first)",
   leaveOut: "leave a catch out; may be given several times",
 
+  reportBin:
+    "from ten meters on: a chapter of this bin too, though it needs no attention; may be given several times",
+
   reportFolder: "folder to write the report into",
   sheetFolder: "write the catch sheet into this folder, as sheet.csv and to print",
   sheetsFolder: "folder to write the sheets into",
