@@ -6,6 +6,8 @@ export type {
   DecidedSetting,
   Decision,
 } from "./analysis/decision.ts";
+export type { Fleet, FleetStanding, WhyAttention } from "./analysis/fleet.ts";
+export { glance } from "./analysis/glance.ts";
 export { type AnalysisOptions, resolveOptions, type ToleranceFrom } from "./analysis/options.ts";
 export {
   type ClassLeftOut,

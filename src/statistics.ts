@@ -29,6 +29,7 @@ export {
 export { type OneWayAnova, oneWayAnova } from "./statistics/anova.ts";
 export { type BlockAnova, blockAnova } from "./statistics/block-anova.ts";
 export type { EquivalenceTest, Limits } from "./statistics/equivalence.ts";
+export { benjaminiHochberg } from "./statistics/false-discovery.ts";
 export {
   compareBlocks,
   compareGroups,

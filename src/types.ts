@@ -149,6 +149,21 @@ export type {
   FieldCorrection,
   PredictedRate,
 } from "./questions/field-check/result.ts";
+export type {
+  AgainstLevel,
+  AgainstSpreads,
+  ComparedFactor,
+  FactorLevel,
+  FleetComparison,
+  FleetFactor,
+  FleetMeter,
+  FleetTest,
+  Funnel,
+  FunnelPoint,
+  Side,
+  UncomparedFactor,
+  WhyNotCompared,
+} from "./questions/fleet/result.ts";
 export type { OutletsChoices, OutletsOptions } from "./questions/outlets/options.ts";
 export type { Outlet, OutletGrade } from "./questions/outlets/result.ts";
 export type { Explanation } from "./questions/outliers/explanations.ts";

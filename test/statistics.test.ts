@@ -45,6 +45,7 @@ const found = {
 /** Arguments with which each function gives an answer. */
 const calls: Readonly<Record<string, readonly unknown[]>> = {
   bartlettTest: [groups.map((group) => ({ sumOfSquares: sampleOf(group).variance, df: 2 }))],
+  benjaminiHochberg: [[0.01, 0.04, 0.03]],
   blockAnova: [groups],
   brownForsythe: [groups],
   changePoint: [values],

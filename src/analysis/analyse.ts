@@ -20,6 +20,7 @@ import { known } from "../results/options.ts";
 import type { Question } from "../results/question.ts";
 import type { Asking } from "./asking.ts";
 import { type DecidedBin, type DecisiveAnswers, decidedWith } from "./decided-bin.ts";
+import { type Fleet, fleetOf } from "./fleet.ts";
 import type { AnalysisOptions, ToleranceFrom } from "./options.ts";
 import { type ProductAnswers, productAnswers } from "./products.ts";
 import { cautionsOfFile, type Questioning, questioning, questionsOf } from "./questioning.ts";
@@ -63,6 +64,8 @@ export interface Analysis {
     readonly leftOut: readonly LeftOutCatch[];
   };
   readonly meters: readonly MeterAnswers[];
+  /** All meters together; left out below ten. */
+  readonly fleet?: Fleet;
   /** Products side by side; null where there is nothing to compare. */
   readonly products: ProductAnswers | null;
   /** How often meters that are all steady have one or another called moved; null: fewer than two were asked. */
@@ -90,6 +93,7 @@ export function analyse(
 ): Analysis {
   const about = questioning(log, setup, options);
   const { model, options: resolved } = about;
+  const meters = model.meters.map((meter) => decidedWith(meter, about, furtherAnswers));
   return {
     kind: "analysis",
     source: log.source,
@@ -106,7 +110,8 @@ export function analyse(
     falseAlarms: falseAlarmsTogether(
       model.meters.filter(({ history }) => history.status !== "not asked").map(falseAlarmsOf),
     ),
-    meters: model.meters.map((meter) => decidedWith(meter, about, furtherAnswers)),
+    meters,
+    ...known({ fleet: fleetOf(model, meters) }),
     cautions: cautionsOfFile(about),
   };
 }

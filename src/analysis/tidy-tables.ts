@@ -12,9 +12,10 @@ import {
   productTable,
 } from "../questions/tidy-tables.ts";
 import type { Analysis } from "./analyse.ts";
+import { glance } from "./glance.ts";
 import { modelChoices } from "./resolved-setup.ts";
 
-/** Tidy tables of an analysis by name: one row a catch, an estimate, a product, a contrast, an effect. */
+/** Tidy tables of an analysis by name: one row a bin, a catch, an estimate, a product, a contrast, an effect. */
 export type TidyTables = Readonly<Record<string, readonly PlainRow[]>>;
 
 /**
@@ -25,12 +26,14 @@ export type TidyTables = Readonly<Record<string, readonly PlainRow[]>>;
  */
 export function tidyTables(
   log: CatchLog,
-  { options, products }: Analysis,
+  analysis: Analysis,
   setup: Setup | null = null,
 ): TidyTables {
+  const { options, products } = analysis;
   const model = fitModel(log.catches, options, modelChoices(options, setup));
   const deliveryOf: DeliveryOfFill = (meter, fill) => delivery(meter, options, fill);
   return {
+    bins: glance(analysis),
     catches: catchTable(model, deliveryOf),
     estimates: estimateTable(model, deliveryOf),
     ...(products === null

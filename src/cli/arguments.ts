@@ -123,11 +123,6 @@ export function parsePair(
   return { ...earlier, [name.trim()]: value.trim() };
 }
 
-/** One more of what may be given several times. */
-export function parseMore(text: string, _: Needed, earlier: readonly string[] = []): string[] {
-  return [...earlier, text];
-}
-
 /** "12" or "April:12" → a row, of all sheets or of one. */
 export function parseRows(
   text: string,
@@ -140,6 +135,11 @@ export function parseRows(
 }
 
 type SheetRow = { readonly sheet?: string; readonly row: number };
+
+/** A name as it is written, after those before it. */
+export function parseNames(text: string, _: Needed, earlier: readonly string[] = []): string[] {
+  return [...earlier, text];
+}
 
 /** From the least grave. */
 export const severities: readonly Severity[] = ["note", "doubt", "serious"];

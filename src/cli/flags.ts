@@ -15,6 +15,7 @@ import {
   parseChartFormats,
   parseKey,
   parseMass,
+  parseNames,
   parsePercent,
   severities,
 } from "./arguments.ts";
@@ -151,6 +152,7 @@ export const flags = {
     sheet,
     keys,
     flag("--leave-out <bin:fill:catch>", "leaveOut", parseCatchKey),
+    flag("--bin <name>", "reportBin", parseNames),
     ...surface,
     choice("--edition <name>", "edition", editions, "short"),
     toggle("--interactive", "interactive"),

@@ -1,6 +1,6 @@
 import type { GivenKeys } from "../data/given-keys.ts";
 import { dateOrders, type ImportOptions } from "../data/import/result.ts";
-import { parseAmount, parseKey, parseMore, parsePair, parseRows } from "./arguments.ts";
+import { parseAmount, parseKey, parseNames, parsePair, parseRows } from "./arguments.ts";
 import { asWritten, choice, type Flag, flag, type SettingFlag, sets, toggle } from "./flag.ts";
 
 /** Answers to what `import` asks. */
@@ -9,9 +9,9 @@ export const answers: readonly SettingFlag<ImportOptions>[] = [
   sets(flag("--set <column=value>", "importSet", parsePair), (set) => ({ set })),
   sets(choice("--dates <order>", "importDates", dateOrders), (dates) => ({ dates })),
   sets(choice("--decimal <mark>", "importDecimal", ["comma", "point"]), (decimal) => ({ decimal })),
-  sets(flag("--fill-down <column>", "importFillDown", parseMore), (fillDown) => ({ fillDown })),
+  sets(flag("--fill-down <column>", "importFillDown", parseNames), (fillDown) => ({ fillDown })),
   sets(flag("--aside <row>", "importAside", parseRows), (aside) => ({ aside })),
-  sets(flag("--sheet <name>", "importSheets", parseMore), (sheets) => ({ sheets })),
+  sets(flag("--sheet <name>", "importSheets", parseNames), (sheets) => ({ sheets })),
 ];
 
 /** Where catches that are added belong. */

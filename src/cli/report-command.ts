@@ -5,10 +5,12 @@ import { tidyTables } from "../analysis/tidy-tables.ts";
 import { type LeaveOutKey, leaveOut } from "../data/leave-out.ts";
 import { readCatchesTogether } from "../data/read-together.ts";
 import type { CatchLog } from "../data/types.ts";
+import { chaptersOf } from "../report/chapters.ts";
 import { chartPictures } from "../report/chart-pictures.ts";
 import type { Edition } from "../report/editions/edition.ts";
 import { reportFiles } from "../report/files.ts";
 import { type ReportMeta, reportDocument } from "../report/report.ts";
+import { attentionLines } from "../report/sections/fleet.ts";
 import { tableFiles } from "../report/table-files.ts";
 import type { Severity } from "../results/caution.ts";
 import { version } from "../version.ts";
@@ -33,6 +35,7 @@ export interface ReportFlags extends ReplaceFlags, LogFlags {
   readonly tables?: boolean;
   readonly charts?: readonly ChartFormat[];
   readonly leaveOut?: readonly LeaveOutKey[];
+  readonly bin?: readonly string[];
   readonly units: UnitSystem;
   readonly language: string;
   readonly edition: Edition;
@@ -55,12 +58,14 @@ export async function reportCommand(
   const log = withoutLeftOut(read, flags.leaveOut ?? [], words);
   const setup = await setupFor(paths, flags, words, io);
   const analysis = analyse(log, setup, await optionsFor(flags, setup));
+  const bins = flags.bin ?? [];
 
   const meta = {
     title: setup?.title ?? null,
     setupSource: setup?.source ?? null,
     version,
     edition: flags.edition,
+    bins,
   };
   const runtime = flags.interactive ? await chartRuntime() : null;
   const files = await reportFiles(analysis, meta, words, runtime);
@@ -81,7 +86,7 @@ export async function reportCommand(
     io,
   );
 
-  io.out(flags.json ? (files["report.json"] ?? "") : answers(analysis, words));
+  io.out(flags.json ? (files["report.json"] ?? "") : answers(analysis, bins, words));
   io.err(words.command.report(join(flags.out, "report.html")));
   return exitCodeOf(allCautions(analysis), flags.failOn);
 }
@@ -106,9 +111,27 @@ function withoutLeftOut(log: CatchLog, keys: readonly LeaveOutKey[], words: Word
   return keys.length === 0 ? log : leaveOut(log, keys, words.report.leftOut.byCommand);
 }
 
-function answers(analysis: Analysis, words: Words): string {
-  const decisions = analysis.meters.map((answers) => decisionText(answers, analysis, words));
-  return [answerTable(analysis, words), "", ...decisions, "", groundText(analysis, words)].join(
-    "\n",
-  );
+/** Of a fleet only those that have a chapter are answered one by one; all are in the table. */
+function answers(analysis: Analysis, bins: readonly string[], words: Words): string {
+  const { fleet } = analysis;
+  const chapters = chaptersOf(analysis, bins);
+  const together =
+    fleet === undefined
+      ? []
+      : [
+          words.fleet.counts(fleet),
+          ...attentionLines(fleet, analysis, words).map((line) => `  ${line}`),
+          words.fleet.falseDiscoveries(fleet),
+          words.fleet.chapters(chapters.length, fleet),
+          "",
+        ];
+  const decisions = chapters.map((one) => decisionText(one, analysis, words));
+  return [
+    ...together,
+    answerTable(analysis, words),
+    "",
+    ...decisions,
+    "",
+    groundText(analysis, words),
+  ].join("\n");
 }

@@ -1,10 +1,12 @@
 import type { Analysis, MeterAnswers } from "../analysis/analyse.ts";
 import type { Words } from "../wording/words.ts";
 import { blocks } from "./blocks.ts";
+import { chaptersOf } from "./chapters.ts";
 import type { Entry, ReportDocument } from "./document.ts";
 import type { Edition } from "./editions/edition.ts";
 import { fullBlocks } from "./editions/full.ts";
 import { shortBlocks } from "./editions/short.ts";
+import { fleetSection } from "./sections/fleet.ts";
 import { safetyStrip } from "./sections/safety-strip.ts";
 import { summarySection } from "./sections/summary.ts";
 import { slugs } from "./slug.ts";
@@ -19,18 +21,26 @@ export interface ReportMeta {
   readonly version: string;
   /** Default "short". */
   readonly edition?: Edition;
+  /** Bins that have a chapter in the report of a fleet though nothing is wrong with them. Default none. */
+  readonly bins?: readonly string[];
 }
 
 /**
  * The report of an analysis as a tree, for `renderHtml` and `renderMarkdown`.
  *
- * Holds no date of its own, so that the same catches give the same bytes.
+ * Holds no date of its own, so that the same catches give the same bytes. From ten meters on it opens with all of them
+ * together, and has chapters only of those that need attention or are asked for.
+ *
+ * @throws OptionError for a bin asked for that the catches do not name
  */
 export function reportDocument(analysis: Analysis, meta: ReportMeta, words: Words): ReportDocument {
   const ids = slugs(analysis.meters.map(nameOf));
   const idOf = (answers: MeterAnswers) => `bin-${ids.get(nameOf(answers))}`;
   const { format, report } = words;
-  const { edition = "short" } = meta;
+  const { edition = "short", bins = [] } = meta;
+  const { fleet } = analysis;
+  const chapters = chaptersOf(analysis, bins);
+  const shown = { ...analysis, meters: chapters };
   return {
     title: report.title(meta.title),
     subtitle: report.subtitle(
@@ -43,8 +53,9 @@ export function reportDocument(analysis: Analysis, meta: ReportMeta, words: Word
     meta: edition === "short" ? shortMeta(analysis, meta, words) : fullMeta(analysis, meta, words),
     blocks: blocks(
       safetyStrip(words),
-      summarySection(analysis, words, edition),
-      ...(edition === "short" ? shortBlocks : fullBlocks)(analysis, words, idOf),
+      fleet === undefined ? null : fleetSection(fleet, analysis, words, idOf, chapters),
+      summarySection(shown, words, edition),
+      ...(edition === "short" ? shortBlocks : fullBlocks)(shown, words, idOf),
     ),
     footer: report.safety.deferral,
     hasContents: edition === "full",

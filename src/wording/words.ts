@@ -11,6 +11,7 @@ import { deliverySayings } from "./sayings/delivery.ts";
 import { driftSayings } from "./sayings/drift.ts";
 import { explainingVariablesSayings } from "./sayings/explaining-variables.ts";
 import { fieldCheckSayings } from "./sayings/field-check.ts";
+import { fleetSayings } from "./sayings/fleet.ts";
 import { importedSayings } from "./sayings/imported.ts";
 import { lawfulSayings } from "./sayings/lawful.ts";
 import { outletsSayings } from "./sayings/outlets.ts";
@@ -76,6 +77,7 @@ function everyTopic(say: Language, units: UnitSystem) {
   return {
     ...page,
     frame,
+    fleet: fleetSayings(format, say.fleet),
     report: reportSayings(format, say.report, say.decision.who),
     charts: chartsSayings(format, say.charts),
     outliers: outliersSayings(format, say.outliers),

@@ -3,7 +3,9 @@ import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { chartPng } from "../../src/cli/chart-png.ts";
 import { manifestName, sha256Of } from "../../src/cli/manifest.ts";
+import { catchesToCsv } from "../../src/data/write-csv.ts";
 import { command, demo, filesIn, fileWith, inFolder, processOf } from "../support/command.ts";
+import { inventedFleet } from "../support/fleets.ts";
 
 const season = ["report", demo("season/catches.csv"), "--setup", demo("season/setup.json")];
 
@@ -85,6 +87,30 @@ describe("evencatch report", () => {
       const markdown = await readFile(join(folder, "report.md"), "utf8");
       expect(markdown).toContain("Bin front, fill 9, catch 1");
       expect(markdown).toContain("--leave-out");
+    });
+  });
+
+  it("has of many meters those that need attention, and the bins it is asked for, and a row for each", async () => {
+    await inFolder(async (folder) => {
+      const log = inventedFleet(7, { meters: 12, products: ["wheat"], fills: () => 3 });
+      const catches = await fileWith(folder, "fleet.csv", catchesToCsv(log.catches));
+      const report = ["report", catches, "--out", join(folder, "report"), "--tables"];
+      const { out } = await command(...report, "--bin", "3", "--bin", "5");
+      expect(out).toContain("12 meters: ");
+      expect(out).toContain("Bin 5 (wheat), fill 3");
+      expect(out).not.toContain("Bin 6 (wheat), fill 3");
+      const html = await readFile(join(folder, "report", "report.html"), "utf8");
+      for (const [bin, shown] of [
+        ["3", true],
+        ["5", true],
+        ["6", false],
+      ] as const)
+        expect(html.includes(`id="bin-${bin}-wheat"`)).toBe(shown);
+      const bins = await readFile(join(folder, "report", "tables", "bins.csv"), "utf8");
+      expect(bins.trimEnd().split("\n")).toHaveLength(13);
+      const { code, err } = await command(...report, "--bin", "no such bin");
+      expect(code).toBe(2);
+      expect(err).toContain("no such bin");
     });
   });
 

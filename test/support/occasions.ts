@@ -33,6 +33,7 @@ import {
   wanted,
   wheelDrive,
 } from "./field-answers.ts";
+import { fleets } from "./fleets.ts";
 import { aLog, byMoney, needed, priced, skipped, someTime, someTrial } from "./planning-answers.ts";
 import {
   compared,
@@ -61,6 +62,7 @@ export async function occasions(): Promise<readonly Occasion[]> {
     ...[3, 7].map((fill) =>
       report(`a meter opened before fill ${fill}`, analyse(aCatchLog(steady), openedBefore(fill))),
     ),
+    ...fleets.map(([name, log]) => report(name, analyse(log))),
     ...smallLogs.map(([name, catches]) => report(name, analyse(aCatchLog(catches)))),
     ...sections,
     { name: "what only other callers ask", say: sayTheRest },

@@ -60,4 +60,11 @@ export const leisurely: readonly string[] = [
   "test/report/sections/drift.test.ts",
   "test/statistics/change-point.test.ts",
   "test/charts/field.test.ts",
+  "test/charts/fleet.test.ts",
+  "test/analysis/fleet.test.ts",
+  "test/questions/fleet.test.ts",
+  "test/questions/fleet/factors.test.ts",
+  "test/report/sections/fleet.test.ts",
+  "test/statistics/deleted-groups.test.ts",
+  "test/statistics/deleted-variances.test.ts",
 ];

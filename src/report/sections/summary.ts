@@ -7,19 +7,21 @@ import type { Edition } from "../editions/edition.ts";
 import { cautionList } from "./cautions.ts";
 import { type DecisionLines, decisionLines } from "./decision.ts";
 
-/** The first page: a card for each bin, the most urgent first, and what concerns the file as a whole. */
-export function summarySection(analysis: Analysis, words: Words, edition: Edition): Section {
+/** The first page: a card for each bin that has a chapter, the most urgent first, and what concerns the file as a whole. */
+export function summarySection(analysis: Analysis, words: Words, edition: Edition): Section | null {
+  const { meters, cautions } = analysis;
+  if (meters.length === 0 && cautions.length === 0) return null;
   return section(
     "summary",
     words.report.summary,
-    {
-      kind: "key-figures",
-      label: words.report.summary,
-      cards: mostUrgentFirst(analysis.meters).map((answers) =>
-        card(answers, analysis, words, edition),
-      ),
-    },
-    analysis.cautions.length === 0 ? null : cautionList(analysis.cautions, words),
+    meters.length === 0
+      ? null
+      : {
+          kind: "key-figures",
+          label: words.report.summary,
+          cards: mostUrgentFirst(meters).map((answers) => card(answers, analysis, words, edition)),
+        },
+    cautions.length === 0 ? null : cautionList(cautions, words),
   );
 }
 

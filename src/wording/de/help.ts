@@ -126,6 +126,9 @@ Antworten gehen auf die Standardausgabe, alles andere auf die Standardfehlerausg
   addTare: "Masse des leeren Behälters, wenn die Datei Brutto und Tara führt",
   addSet: "Wert einer anderen Spalte, etwa „operator=A“",
   addAgain: "auch anfügen, was in der Füllung schon zuletzt steht",
+  reportBin:
+    "ab zehn Dosierern: auch ein Kapitel zu diesem Tank, obwohl mit ihm alles in Ordnung ist; mehrmals möglich",
+
   reportFolder: "Ordner, in den der Bericht geschrieben wird",
   sheetFolder: "den Probenzettel in diesen Ordner schreiben, als sheet.csv und zum Drucken",
   sheetsFolder: "Ordner, in den die Zettel geschrieben werden",

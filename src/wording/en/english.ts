@@ -13,6 +13,7 @@ export { delivery } from "./delivery.ts";
 export { drift } from "./drift.ts";
 export { explainingVariables } from "./explaining-variables.ts";
 export { fieldCheck } from "./field-check.ts";
+export { fleet } from "./fleet.ts";
 export { frame } from "./frame.ts";
 export { help } from "./help.ts";
 export { imported } from "./imported.ts";

@@ -115,6 +115,9 @@ Answers go to standard output, everything else to standard error.`,
   addTare: "mass of the empty container, for a file that keeps gross and tare",
   addSet: 'value of another column, such as "operator=A"',
   addAgain: "add catches though the same ones stand last in their fill",
+  reportBin:
+    "from ten meters on: a chapter of this bin too, though it needs no attention; may be given several times",
+
   reportFolder: "folder to write the report into",
   sheetFolder: "write the catch sheet into this folder, as sheet.csv and to print",
   sheetsFolder: "folder to write the sheets into",

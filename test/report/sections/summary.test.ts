@@ -11,7 +11,7 @@ it("a card counts every fill of the log, also those before the meter moved", asy
   const analysis = analyse(rear, setup);
   // The level in force began with fill 6 of 9.
   expect(analysis.meters[0]?.acrossFills?.fills).toBe(4);
-  const cards = summarySection(analysis, english(), "full").blocks.flatMap((block) =>
+  const cards = present(summarySection(analysis, english(), "full")).blocks.flatMap((block) =>
     block.kind === "key-figures" ? block.cards : [],
   );
   expect(present(cards[0]).facts).toContainEqual({ term: "Fills in the log", description: "9" });

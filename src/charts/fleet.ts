@@ -1,0 +1,197 @@
+import type { Fleet, FleetStanding } from "../analysis/fleet.ts";
+import type { SpreadKind } from "../wording/sayings/fleet.ts";
+import type { Words } from "../wording/words.ts";
+import type { ChartSpec } from "./chart-spec.ts";
+import { type CaterpillarRow, caterpillar, drawnOf, rowsToDraw } from "./fleet-rows.ts";
+import { baseSpec } from "./theme.ts";
+
+/**
+ * Caterpillar plot of what meters deliver of one product: each in percent of the level of the others, with the interval of its
+ * mean. Of more than sixty those are drawn that are unlike the others, and the outermost, which its description says.
+ *
+ * @returns a plain Vega-Lite specification, data inline; every number is one of the result's, in percent; null where the
+ *          product has no level
+ */
+export function fleetDeliveryChart(
+  { meters }: Fleet,
+  product: string,
+  words: Words,
+): ChartSpec | null {
+  const all = meters.flatMap((standing): readonly CaterpillarRow[] => {
+    const { delivery } = standing;
+    if (delivery === null || standing.product !== product) return [];
+    const { ratio, unlike } = delivery;
+    return [{ standing, value: ratio.value, interval: ratio.interval, unlike: unlike !== null }];
+  });
+  if (all.length === 0) return null;
+  const rows = rowsToDraw(all);
+  const say = words.fleet;
+  return caterpillar(
+    {
+      title: say.ratio.title(product),
+      description: say.ratio.description(drawnOf(rows, all), product),
+      axis: say.chart.ratio,
+      rows,
+      nameOf: ({ bin }) => bin,
+      line: 1,
+      logarithmic: false,
+    },
+    words,
+  );
+}
+
+/**
+ * Caterpillar plot of how much the catches of each meter scatter, or how much its fills differ, with a tick at the middle of
+ * the others. Logarithmic, because intervals of a standard deviation are about as wide up as down in ratio.
+ *
+ * @param product  meters of this product alone; null: of all
+ * @returns        as `fleetDeliveryChart`; null where no meter can tell
+ */
+export function fleetSpreadChart(
+  { meters, options }: Fleet,
+  kind: SpreadKind,
+  product: string | null,
+  words: Words,
+): ChartSpec | null {
+  const all = meters.flatMap((standing): readonly CaterpillarRow[] => {
+    const own = standing[kind];
+    if (own === null || (product !== null && standing.product !== product)) return [];
+    const { relative, interval, typical, unlike } = own;
+    return [{ standing, value: relative, interval, typical, unlike: unlike !== null }];
+  });
+  if (all.length === 0) return null;
+  const rows = rowsToDraw(all);
+  const say = words.fleet.spread;
+  return caterpillar(
+    {
+      title: say.title(kind, product),
+      description: say.description(kind, drawnOf(rows, all)),
+      axis: say.axis(kind, options.turns),
+      rows,
+      nameOf: product === null ? words.fleet.brief : ({ bin }: FleetStanding) => bin,
+      line: null,
+      logarithmic: true,
+    },
+    words,
+  );
+}
+
+const funnelHeight = 380;
+
+/**
+ * Every meter's delivery, in percent of the level of the others with its product, over the turns it was caught with, between
+ * the limits within which 95 % and 99.8 % of meters lie that are alike.
+ *
+ * @returns a plain Vega-Lite specification, data inline; every number is one of the result's, in percent; null where there
+ *          are no limits
+ */
+export function fleetFunnelChart(fleet: Fleet, words: Words): ChartSpec | null {
+  const { funnel, meters } = fleet;
+  if (funnel === null) return null;
+  const say = words.fleet;
+  const x = {
+    field: "turns",
+    type: "quantitative",
+    title: say.chart.turns,
+    scale: { type: "log", nice: false, padding: 14 },
+    axis: { format: "~g", tickCount: 6 },
+  };
+  const y = (field: string) => ({
+    field,
+    type: "quantitative",
+    title: say.chart.ratio,
+    scale: { zero: false },
+  });
+  const points = meters.flatMap(({ bin, product, turns, delivery }) =>
+    delivery === null
+      ? []
+      : [
+          {
+            bin,
+            product,
+            turns,
+            ratio: 100 * delivery.ratio.value,
+            unlike: delivery.unlike !== null,
+          },
+        ],
+  );
+  return {
+    ...baseSpec({
+      language: words.format.language,
+      title: say.funnel.title,
+      description: say.funnel.description(fleet, funnel),
+      height: funnelHeight,
+    }),
+    layer: [
+      {
+        data: { values: [{ ratio: 100 }] },
+        mark: { type: "rule", style: "estimate" },
+        encoding: { y: y("ratio") },
+      },
+      ...limitLayers(fleet, words, x, y),
+      ...[false, true].flatMap((unlike) => {
+        const values = points.filter((one) => one.unlike === unlike);
+        // A layer without data would make the drawing complain.
+        return values.length === 0
+          ? []
+          : [
+              {
+                data: { values },
+                mark: { type: "point", style: unlike ? "flagged" : "observation" },
+                encoding: {
+                  x,
+                  y: y("ratio"),
+                  tooltip: [
+                    { field: "bin", type: "nominal", title: say.chart.bin },
+                    { field: "product", type: "nominal", title: say.table.product },
+                    { field: "turns", type: "quantitative", title: say.chart.turns },
+                    { field: "ratio", type: "quantitative", title: say.chart.ratio, format: ".1f" },
+                  ],
+                },
+              },
+            ];
+      }),
+    ],
+  };
+}
+
+/** Both pairs of lines, each with its name at the right end of the upper one. */
+function limitLayers(
+  { funnel }: Fleet,
+  { fleet }: Words,
+  x: object,
+  y: (field: string) => object,
+): readonly object[] {
+  const points = funnel?.points ?? [];
+  const { limits } = fleet.chart;
+  const pairs = [
+    {
+      style: "next-edge",
+      label: limits.inner,
+      ends: (at: (typeof points)[number]) => [at.lower95, at.upper95],
+    },
+    {
+      style: "reference",
+      label: limits.outer,
+      ends: (at: (typeof points)[number]) => [at.lower998, at.upper998],
+    },
+  ] as const;
+  return pairs.flatMap(({ style, label, ends }) => {
+    const lines = points.map((point) => {
+      const [lower = 1, upper = 1] = ends(point);
+      return { turns: point.turns, lower: 100 * lower, upper: 100 * upper };
+    });
+    return [
+      ...["lower", "upper"].map((end) => ({
+        data: { values: lines },
+        mark: { type: "line", style },
+        encoding: { x, y: y(end) },
+      })),
+      {
+        data: { values: lines.slice(-1).map((last) => ({ ...last, label })) },
+        mark: { type: "text", style: "remark", align: "right", dy: -7 },
+        encoding: { x, y: y("upper"), text: { field: "label" } },
+      },
+    ];
+  });
+}
