@@ -1,7 +1,6 @@
 import type { OptionValues } from "commander";
 import type { AnalysisOptions, ComparisonChoices } from "../analysis/options.ts";
 import { massUnits } from "../data/column-kinds.ts";
-import type { ImportOptions } from "../data/import/result.ts";
 import type { CatchesNeededChoices } from "../questions/catches-needed/options.ts";
 import type { TrialPlanOptions } from "../questions/trial-plan/options.ts";
 import { editions } from "../report/editions/edition.ts";
@@ -31,7 +30,7 @@ import {
   sets,
   toggle,
 } from "./flag.ts";
-import { adding, answers } from "./own-sheet-flags.ts";
+import { adding, importing } from "./own-sheet-flags.ts";
 import { parseQuantity, parseSpan } from "./quantities.ts";
 import type { TypedSetup } from "./typed-setup.ts";
 
@@ -224,21 +223,10 @@ export const flags = {
     language,
     toggle("--json", "findingsJson"),
   ],
-  import: [
-    flag("--out <file>", "importFile", asWritten, "catches.csv"),
-    ...answers,
-    replace,
-    language,
-    toggle("--json", "importJson"),
-  ],
+  import: [...importing, replace, language, toggle("--json", "importJson")],
   add: [...adding, language],
   template: [replace, force, language],
 };
-
-/** The answers that `import` was given. */
-export function importGiven(values: OptionValues): ImportOptions {
-  return given(answers, values);
-}
 
 /** What `report` or `enough` were told of an analysis; the rest stays with setup and default. */
 export function analysisGiven(values: OptionValues): Partial<AnalysisOptions> {

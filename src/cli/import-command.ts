@@ -5,9 +5,9 @@ import { rowsToCsv } from "../data/write-csv.ts";
 import { importedJson, importedMarkdown } from "../report/imported.ts";
 import { wordsFor } from "../wording/languages.ts";
 import { type ExitCode, exitCodes } from "./exit-codes.ts";
-import { importGiven } from "./flags.ts";
 import type { Io } from "./io.ts";
 import { type ReplaceFlags, replaceOf, writeSaying } from "./output-flags.ts";
+import { importGiven } from "./own-sheet-flags.ts";
 import { filesIn, sourcesOf } from "./sources.ts";
 
 export interface ImportFlags extends ReplaceFlags {
@@ -24,7 +24,8 @@ export async function importCommand(
 ): Promise<ExitCode> {
   const words = await wordsFor(flags.language, "metric");
   const { imported: say, problems } = words;
-  const files = await filesIn(paths, flags.out);
+  const { files, others } = await filesIn(paths, flags.out);
+  if (others.length > 0) io.err(say.notRead(others));
   const options: ImportOptions = importGiven({ ...flags });
   const result = await importCatches(await sourcesOf(files, io), options);
   const json = importedJson(result, words);

@@ -1,10 +1,20 @@
+import type { OptionValues } from "commander";
 import type { GivenKeys } from "../data/given-keys.ts";
 import { dateOrders, type ImportOptions } from "../data/import/result.ts";
 import { parseAmount, parseKey, parseNames, parsePair, parseRows } from "./arguments.ts";
-import { asWritten, choice, type Flag, flag, type SettingFlag, sets, toggle } from "./flag.ts";
+import {
+  asWritten,
+  choice,
+  type Flag,
+  flag,
+  given,
+  type SettingFlag,
+  sets,
+  toggle,
+} from "./flag.ts";
 
 /** Answers to what `import` asks. */
-export const answers: readonly SettingFlag<ImportOptions>[] = [
+const answers: readonly SettingFlag<ImportOptions>[] = [
   sets(flag("--map <header=column>", "importMap", parsePair), (map) => ({ map })),
   sets(flag("--set <column=value>", "importSet", parsePair), (set) => ({ set })),
   sets(choice("--dates <order>", "importDates", dateOrders), (dates) => ({ dates })),
@@ -13,6 +23,16 @@ export const answers: readonly SettingFlag<ImportOptions>[] = [
   sets(flag("--aside <row>", "importAside", parseRows), (aside) => ({ aside })),
   sets(flag("--sheet <name>", "importSheets", parseNames), (sheets) => ({ sheets })),
 ];
+
+export const importing = [
+  flag("--out <file>", "importFile", asWritten, "catches.csv"),
+  ...answers,
+] as const;
+
+/** The answers that `import` was given. */
+export function importGiven(values: OptionValues): ImportOptions {
+  return given(answers, values);
+}
 
 /** Where catches that are added belong. */
 export const adding: readonly (

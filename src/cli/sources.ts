@@ -1,6 +1,9 @@
 import { readdir, stat } from "node:fs/promises";
 import { join, resolve } from "node:path";
+import { dataIssue } from "../data/issues.ts";
 import type { CatchSource } from "../data/source.ts";
+import type { DataIssue } from "../errors/data-issue.ts";
+import { DataError } from "../errors/errors.ts";
 import { catchSource } from "../node.ts";
 import type { Io } from "./io.ts";
 
@@ -27,28 +30,36 @@ const tables = /\.(?:csv|tsv|txt|xlsx)$/i;
 /** Files a spreadsheet program keeps beside an open one, and hidden ones. */
 const passing = /^(?:~\$|\.)/;
 
-/** The files named, and for a folder the tables in it and below it by name, but none that the command itself writes. */
-export async function filesIn(
-  paths: readonly string[],
-  written: string,
-): Promise<readonly string[]> {
-  const found: string[] = [];
+export interface FoundFiles {
+  readonly files: readonly string[];
+  /** What lies in the folders besides. */
+  readonly others: readonly string[];
+}
+
+/**
+ * The files named, and for a folder the tables in it and below it by name.
+ *
+ * @param written  what the command itself writes, and all that is called by it, is not among them
+ * @throws         DataError for a folder without a table
+ */
+export async function filesIn(paths: readonly string[], written: string): Promise<FoundFiles> {
+  const files: string[] = [];
+  const others: string[] = [];
   for (const path of paths) {
     const about = path === standardInput ? null : await stat(path).catch(() => null);
-    if (about?.isDirectory()) found.push(...(await tablesIn(path, resolve(written))));
-    else found.push(path);
+    if (about?.isDirectory()) {
+      const all = await filesBelow(path);
+      const own = all.filter((file) => !resolve(file).startsWith(resolve(written)));
+      const found = own.filter((file) => tables.test(file));
+      if (found.length === 0) throw new DataError(path, [noTables(path)]);
+      files.push(...found);
+      others.push(...own.filter((file) => !tables.test(file)));
+    } else files.push(path);
   }
-  return eachOnce(found);
+  return { files: eachOnce(files), others: eachOnce(others) };
 }
 
-/** A file that two patterns of a shell name is one file. */
-function eachOnce(paths: readonly string[]): readonly string[] {
-  const seen = new Map<string, string>();
-  for (const path of paths) if (!seen.has(resolve(path))) seen.set(resolve(path), path);
-  return [...seen.values()];
-}
-
-async function tablesIn(folder: string, written: string): Promise<readonly string[]> {
+async function filesBelow(folder: string): Promise<readonly string[]> {
   const entries = await readdir(folder, { withFileTypes: true });
   const named = entries
     .filter(({ name }) => !passing.test(name))
@@ -56,9 +67,20 @@ async function tablesIn(folder: string, written: string): Promise<readonly strin
   const found = await Promise.all(
     named.map(async (entry) => {
       const path = join(folder, entry.name);
-      if (entry.isDirectory()) return tablesIn(path, written);
-      return entry.isFile() && tables.test(entry.name) && resolve(path) !== written ? [path] : [];
+      if (entry.isDirectory()) return filesBelow(path);
+      return entry.isFile() ? [path] : [];
     }),
   );
   return found.flat();
+}
+
+function noTables(folder: string): DataIssue {
+  return dataIssue({ source: folder, rowKind: "row" }, { problem: "no-tables", facts: {} });
+}
+
+/** A file that two patterns of a shell name is one file. */
+function eachOnce(paths: readonly string[]): readonly string[] {
+  const seen = new Map<string, string>();
+  for (const path of paths) if (!seen.has(resolve(path))) seen.set(resolve(path), path);
+  return [...seen.values()];
 }

@@ -70,6 +70,21 @@ describe("evencatch import", () => {
     });
   });
 
+  it("says what it leaves in a folder, and that a folder has no table", async () => {
+    await inFolder(async (folder) => {
+      await fileWith(folder, "notes.pdf", "");
+      const none = await command("import", folder);
+      expect(none).toMatchObject({ code: 2 });
+      expect(none.err).toContain("a folder without a table");
+      await fileWith(folder, "a.csv", "tank,crop,fill,rep,revs,net kg\n1,oats,1,1,20,6.3\n");
+      const some = await command("import", folder, "--out", join(folder, "clean.csv"));
+      expect(some).toMatchObject({ code: 0 });
+      expect(some.err).toContain(
+        `Not read, since no table ends so: ${join(folder, "notes.pdf")}\n`,
+      );
+    });
+  });
+
   it("refuses answers that are none, and files that are none", async () => {
     expect((await command("import", "x.csv", "--map", "revs")).err).toContain('"revs=turns"');
     expect((await command("import", "x.csv", "--aside", "top")).err).toContain("number of a row");

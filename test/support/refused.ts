@@ -1,8 +1,9 @@
-import { writeFile } from "node:fs/promises";
+import { mkdir, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { createColors } from "picocolors";
 import { spreadLibrary } from "../../src/analysis/spread-library.ts";
 import { addCommand } from "../../src/cli/add-command.ts";
+import { filesIn } from "../../src/cli/sources.ts";
 import { importCatches } from "../../src/data/import/import-catches.ts";
 import { makeCatch } from "../../src/data/make-catch.ts";
 import { checkCatches, type ReadOptions } from "../../src/data/read-catches.ts";
@@ -67,6 +68,7 @@ function files(folder: string) {
     "utf16-unmarked": [file("season.csv", bytes(0x62, 0, 0x69, 0, 0x6e, 0))],
     "binary-file": [file("season.csv", bytes(0x62, 0x69, 0x6e, 0x0a, 0x0a, 0))],
     "not-utf8": [file("season.csv", bytes(0x62, 0x0a, 0xe9))],
+    "no-tables": [emptyFolder(join(folder, "none"))],
     "not-appendable": [addedTo(join(folder, "log.json"))],
     "line-too-long": [table("season.csv", "1".repeat(1_000_001))],
     "quote-stray": [rows('"rear,oats,1,1,20,5.89')],
@@ -230,17 +232,28 @@ function own(...lines: readonly string[]): Refused {
   return async () => (await importCatches([{ name: "heft.csv", text: lines.join("\n") }])).asked;
 }
 
+function emptyFolder(path: string): Refused {
+  return async () => {
+    await mkdir(path, { recursive: true });
+    return issuesOf(() => filesIn([path], "catches.csv"));
+  };
+}
+
 /** A catch added by the command to a file of this name. */
 function addedTo(path: string): Refused {
   return async () => {
     await writeFile(path, "[]");
-    try {
-      await addCommand(path, ["20:6.3"], { language: "en" }, silent);
-    } catch (error) {
-      if (error instanceof DataError) return error.issues;
-    }
-    return [];
+    return issuesOf(() => addCommand(path, ["20:6.3"], { language: "en" }, silent));
   };
+}
+
+async function issuesOf(refused: () => Promise<unknown>): ReturnType<Refused> {
+  try {
+    await refused();
+  } catch (error) {
+    if (error instanceof DataError) return error.issues;
+  }
+  return [];
 }
 
 const silent = {

@@ -29,12 +29,15 @@ const ownProblems = (language: keyof typeof languages): Plugin => ({
   },
 });
 
-/** The page compares no products, reads no setup file and imports nothing, so it need not speak of what is found in any. */
+/** The page compares no products and reads no setup file, no sheets of others and no two files as one: no words about these. */
 const neverAsked: Plugin = {
   name: "no words about what is never asked",
   setup: ({ onLoad }) => {
     onLoad({ filter: /wording\/(en|de)\/cautions-products\.ts$/ }, () => ({
       contents: "export const cautionsProducts = {};",
+    }));
+    onLoad({ filter: /wording\/(en|de)\/cautions-together\.ts$/ }, () => ({
+      contents: "export const cautionsTogether = {};",
     }));
     onLoad({ filter: /sayings\/cautions-products\.ts$/ }, () => ({
       contents: "export const cautionsProductsSayings = () => ({});",

@@ -12,7 +12,7 @@ export interface Carried {
 }
 
 /** From the widest to the narrowest: a new one of these says nothing of the narrower ones. */
-const naming = [...keyColumns, "bin", "product", "fill"] as const;
+export const naming = [...keyColumns, "bin", "product", "fill"] as const;
 /** Written once a day, and the narrower ones with it but for the fill, which may stay in the tank overnight or not. */
 const day = "taken_at";
 
@@ -30,11 +30,13 @@ const inTitles: ReadonlySet<string> = new Set([
 ]);
 
 /**
- * What is carried after a row that says something of its own: its values, without those narrower than one that has changed.
+ * What is carried after a row that says something of its own: its values, without those narrower than one that has changed, but
+ * for columns of which it was answered that a blank cell is always the same.
  */
 export function carriedAfter(
   carried: ReadonlyMap<string, Carried>,
   said: ReadonlyMap<string, Carried>,
+  { fillDown }: Answers,
 ): ReadonlyMap<string, Carried> {
   const next = new Map(carried);
   const changed = (name: string) => {
@@ -42,9 +44,11 @@ export function carriedAfter(
     return now !== undefined && before !== undefined && before.value !== now.value;
   };
   const widest = naming.findIndex(changed);
-  const narrower = widest === -1 ? [] : naming.slice(widest + 1);
+  // Which of a machine and a season holds the other differs from sheet to sheet.
+  const narrower =
+    widest === -1 ? [] : naming.slice(widest + 1).filter((name) => name !== "season");
   for (const name of changed(day) ? [...narrower, "fill"] : narrower)
-    if (next.get(name)?.from === "above") next.delete(name);
+    if (next.get(name)?.from === "above" && !fillDown.has(name)) next.delete(name);
   for (const [name, value] of said) next.set(name, value);
   return next;
 }

@@ -1,6 +1,6 @@
 import { cellText, type TableRow } from "../table.ts";
 import type { Answers } from "./answers.ts";
-import { type Carried, carriedAfter, carriedDown, filled, titleValues } from "./carried.ts";
+import { type Carried, carriedAfter, carriedDown, filled, naming, titleValues } from "./carried.ts";
 import type { Use } from "./columns-of.ts";
 import { figureIn } from "./figures.ts";
 import type { Head } from "./find-head.ts";
@@ -38,7 +38,7 @@ export function sheetRows(
   const heads = grid.rows.slice(head.first, head.last + 1).map(textOf);
   let carried: ReadonlyMap<string, Carried> = new Map();
   for (const title of grid.rows.slice(0, head.first)) {
-    carried = carriedAfter(carried, titleValues(title));
+    carried = carriedAfter(carried, titleValues(title), answers);
     if (title.number > 0) notes.setAside(title.number, "title", textOf(title));
   }
   const found: RowTexts[] = [];
@@ -62,11 +62,11 @@ export function sheetRows(
       continue;
     }
     const own = ownTexts(row, grid, uses, found.at(-1), notes);
-    carried = carriedAfter(carried, saidIn(own, row.number, answers));
+    carried = carriedAfter(carried, saidIn(own, row.number, answers), answers);
     const kept = withSpilled(own, uses, row.number, notes);
     if (kept === null) {
       const labels = own.has("turns") ? new Map<string, Carried>() : titleValues(row);
-      carried = carriedAfter(carried, labels);
+      carried = carriedAfter(carried, labels, answers);
       const named = labels.size > 0 || carriedDown.some((name) => own.has(name));
       aside(own.has("turns") ? "no-mass" : named ? "heading" : "no-figures");
       continue;
@@ -181,7 +181,7 @@ function withSpilled(
   return new Map([...rest, ["exclude", "yes"], ["reason", texts.get("reason") ?? reason]]);
 }
 
-/** Turns and tare that were written further up and not here: whether they were the same nobody can see. */
+/** What a catch must have and was written further up and not here: whether it was the same nobody can see. */
 function askBlanks(
   texts: ReadonlyMap<string, string>,
   row: number,
@@ -189,8 +189,12 @@ function askBlanks(
   uses: readonly Use[],
   notes: Notes,
 ): void {
-  if (texts.get("exclude") === "yes") return;
-  const needed = ["turns", ...(texts.has("gross") && !texts.has("net") ? ["tare"] : [])];
+  const weighed = texts.get("exclude") !== "yes";
+  const needed = [
+    ...naming,
+    ...(weighed ? ["turns"] : []),
+    ...(weighed && texts.has("gross") && !texts.has("net") ? ["tare"] : []),
+  ];
   for (const name of needed) {
     const writtenRow = written.get(name);
     if (texts.has(name) || writtenRow === undefined) continue;

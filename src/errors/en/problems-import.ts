@@ -57,6 +57,11 @@ export const importProblems: Phrases<ImportProblems> = {
     remedy: ({ by }) =>
       `Two machines, or two seasons? If the ${by === "--map sheet" ? "sheet" : "file"} is named by it, say so, such as \`${by === "--key" ? "--key season=file" : `${by}=season`}\`. Otherwise leave one of them out, or give its catches numbers of their own.`,
   },
+  "no-tables": {
+    found: "a folder without a table",
+    expected: "a file that ends in .csv, .tsv, .txt or .xlsx, in it or below it",
+    remedy: "Give another folder, or the files themselves. An older .xls is saved as .xlsx first.",
+  },
   "not-appendable": {
     found: "a file that rows cannot be added to",
     expected: "a table that ends in .csv, .tsv or .txt",

@@ -25,6 +25,8 @@ export interface ImportProblems {
     readonly first: string;
     readonly by: "--key" | "--map file" | "--map sheet";
   };
+  /** The folder has none, and none below it. */
+  readonly "no-tables": NoFacts;
   /** No text to which rows can be added. */
   readonly "not-appendable": NoFacts;
 }
@@ -40,5 +42,6 @@ export const importCodes = {
   "blank-below": "answer-needed",
   "fill-in-two-places": "answer-needed",
   "catch-in-two-places": "duplicate-catch",
+  "no-tables": "file-not-found",
   "not-appendable": "file-type-unknown",
 } as const satisfies Readonly<Record<keyof ImportProblems, string>>;

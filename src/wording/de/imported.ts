@@ -67,6 +67,8 @@ export const imported: typeof english = {
   asideRow: (f) => `Zeile ${f.row}, ${f.why}: ${f.text}`,
   summary: (f) =>
     `${f.catches === 1 ? "1 Probe" : `${f.catches} Proben`} nach ${f.file} geschrieben; Annahmen: ${f.assumed}, beiseitegelegte Zeilen: ${f.setAside}. Lesen Sie, was angenommen wurde, bevor Sie damit arbeiten.`,
+  notRead: (files) =>
+    `Nicht gelesen, weil keine Tabelle so endet: ${files.slice(0, 6).join(", ")}${files.length > 6 ? ", …" : ""}`,
   listed: (file) => `Aufgelistet in ${file}`,
   notYet: (f) =>
     `Nichts wurde geschrieben: ${f.questions === 1 ? "1 Frage ist" : `${f.questions} Fragen sind`} offen. Antworten Sie, und führen Sie den Befehl noch einmal aus; --help nennt alle Antworten.`,

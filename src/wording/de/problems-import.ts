@@ -62,6 +62,12 @@ export const importProblems: Phrases<ImportProblems> = {
     remedy: ({ by }) =>
       `Zwei Maschinen oder zwei Saisons? Ist ${by === "--map sheet" ? "das Blatt" : "die Datei"} danach benannt, sagen Sie es, etwa mit \`${by === "--key" ? "--key season=file" : `${by}=season`}\`. Sonst lassen Sie ${by === "--map sheet" ? "eines" : "eine"} davon weg, oder geben Sie ihren Proben eigene Nummern.`,
   },
+  "no-tables": {
+    found: "einen Ordner ohne Tabelle",
+    expected: "eine Datei darin oder darunter, die auf .csv, .tsv, .txt oder .xlsx endet",
+    remedy:
+      "Geben Sie einen anderen Ordner an oder die Dateien selbst. Eine ältere .xls speichern Sie zuerst als .xlsx.",
+  },
   "not-appendable": {
     found: "eine Datei, an die sich keine Zeilen anfügen lassen",
     expected: "eine Tabelle, die auf .csv, .tsv oder .txt endet",

@@ -81,6 +81,8 @@ export const imported = {
     readonly file: string;
   }) =>
     `${f.catches === 1 ? "1 catch" : `${f.catches} catches`} written to ${f.file}; ${f.assumed === 1 ? "1 assumption" : `${f.assumed} assumptions`}, ${f.setAside === 1 ? "1 row" : `${f.setAside} rows`} set aside. Read what was assumed before you use them.`,
+  notRead: (files: readonly string[]) =>
+    `Not read, since no table ends so: ${files.slice(0, 6).join(", ")}${files.length > 6 ? ", …" : ""}`,
   listed: (file: string) => `Listed in ${file}`,
   notYet: (f: { readonly questions: number }) =>
     `Nothing was written: ${f.questions === 1 ? "1 question is" : `${f.questions} questions are`} open. Answer and run the command again; --help names all answers.`,

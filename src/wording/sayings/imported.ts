@@ -31,6 +31,7 @@ export function importedSayings(say: typeof templates) {
         setAside: result.setAside.length,
         file,
       }),
+    notRead: say.notRead,
     listed: say.listed,
     notYet: say.notYet,
   };

@@ -150,7 +150,24 @@ describe("a sheet of somebody's own", () => {
     );
     expect(log).toBeNull();
     expect(asked.map(({ row, column, problem }) => [row, column, problem])).toEqual([
-      [3, "Füllung", "value-missing"],
+      [3, "Füllung", "blank-below"],
+    ]);
+  });
+
+  it("asks whether a fill stays in the tank overnight, and keeps to the season where the machine changes", async () => {
+    const rows = [
+      "Saison;Maschine;Tank;Produkt;Füllung;Umdr.;Netto (kg);Datum",
+      "2026;Nord;1;Hafer;1;20;6,3;12.4.2026",
+      ";;;;;20;6,4;13.4.2026",
+      ";Süd;1;Hafer;1;20;6,5;",
+    ];
+    const open = await importCatches(own(...rows));
+    expect(open.asked.map(({ row, problem }) => [row, problem])).toEqual([[3, "blank-below"]]);
+    const told = await importCatches(own(...rows), { fillDown: ["fill"] });
+    expect(told.log?.catches.map((row) => [row.season, row.machine, row.fill, row.catch])).toEqual([
+      ["2026", "Nord", 1, 1],
+      ["2026", "Nord", 1, 2],
+      ["2026", "Süd", 1, 1],
     ]);
   });
 
