@@ -18,6 +18,7 @@ export type {
   SetAside,
 } from "./data/import/result.ts";
 export type { SetupSource } from "./data/read-setup.ts";
+export type { TogetherOptions } from "./data/read-together.ts";
 export type { BinSetup, SeedSetup } from "./data/setup/bin.ts";
 export type { DriveSetup, GroundWheelSetup, MotorSetup } from "./data/setup/drive.ts";
 export type { FieldCheckSetup } from "./data/setup/field-check.ts";
@@ -38,6 +39,7 @@ export type { MissedCatch, WrittenWeights } from "./data/types.ts";
 export type { IssueOf, RowKind } from "./errors/data-issue.ts";
 export type { NoFacts } from "./errors/problems/facts.ts";
 export type { FileProblems } from "./errors/problems/file.ts";
+export type { ImportProblems } from "./errors/problems/import.ts";
 export type { OptionNeed, OptionNeedOf, OptionNeeds } from "./errors/problems/option.ts";
 export type { FromProgram, ProgramProblems } from "./errors/problems/program.ts";
 export type { SetupNeeds, SetupProblems, SetupValue } from "./errors/problems/setup.ts";

@@ -16,6 +16,7 @@ export interface Target {
 export interface Answers {
   /** By the spelling of a header; null: the column is left out. */
   readonly map: ReadonlyMap<string, Target | null>;
+  /** A mass by its kind, with its unit. */
   readonly set: ReadonlyMap<string, string>;
   readonly fillDown: ReadonlySet<string>;
   readonly options: ImportOptions;
@@ -42,9 +43,10 @@ export function answersOf(options: ImportOptions): Answers {
     ([header, column]) =>
       [spelled(header).spelling, column.trim() === "-" ? null : targetIn("map", column)] as const,
   );
-  const set = Object.entries(options.set ?? {}).map(
-    ([column, value]) => [cleanName(targetIn("set", column)), value.trim()] as const,
-  );
+  const set = Object.entries(options.set ?? {}).map(([column, value]) => {
+    const { name, unit } = targetIn("set", column);
+    return [name, unit === null ? value.trim() : `${value.trim()} ${unit}`] as const;
+  });
   const fillDown = (options.fillDown ?? []).map((column) => targetIn("fillDown", column).name);
   return { map: new Map(map), set: new Map(set), fillDown: new Set(fillDown), options };
 }

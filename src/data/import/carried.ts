@@ -1,4 +1,4 @@
-import { keyColumns } from "../column-kinds.ts";
+import { keyColumns, massKinds } from "../column-kinds.ts";
 import { cellText, type TableRow } from "../table.ts";
 import type { Answers } from "./answers.ts";
 import { meaningOf } from "./header-meaning.ts";
@@ -62,7 +62,10 @@ export function filled(
   notes: Notes,
 ): ReadonlyMap<string, string> {
   const whole = new Map(cells);
-  const blank = (name: string) => (whole.get(name) ?? "") === "";
+  // A catch that was spilled has no mass, whatever was answered.
+  const missed = cells.get("exclude") === "yes" && !cells.has("net") && !cells.has("gross");
+  const blank = (name: string) =>
+    (whole.get(name) ?? "") === "" && !(missed && massKinds.some((kind) => kind === name));
   for (const [column, { value, from }] of carried) {
     const goesDown = from === "title" || carriedDown.includes(column) || fillDown.has(column);
     if (!goesDown || !blank(column)) continue;

@@ -45,7 +45,7 @@ function massCell(cell: InColumn, answers: Answers, notes: Notes): [string, stri
   const own = figure?.unit?.of === "mass" ? figure.unit.unit : null;
   const unit = own ?? use?.unit ?? "kg";
   if (figure === null || (figure.unit !== null && own === null)) return [`${name}_${unit}`, text];
-  if (own !== null && own !== use?.unit)
+  if (own !== null && use !== undefined && own !== use.unit)
     notes.assume("unit-in-cells", { column: header, unit }, row);
   return [`${name}_${unit}`, numberOf(figure, cell, answers, notes)];
 }

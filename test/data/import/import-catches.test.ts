@@ -193,6 +193,23 @@ describe("a sheet of somebody's own", () => {
     expect(points.log?.catches[0]?.netKg).toBe(1234.5);
   });
 
+  it("takes an answer for the tare where none is written, and for no catch that was spilled", async () => {
+    const rows = [
+      "Tank;Produkt;Füllung;Umdr.;Brutto (kg);Tara (kg)",
+      "1;Hafer;1;20;6,72;0,50",
+      "1;Hafer;1;20;6,80;",
+      "1;Hafer;1;20;verschüttet;",
+    ];
+    for (const options of [{ set: { tare_kg: "0.50" } }, { fillDown: ["tare"] }]) {
+      const { log, asked } = await importCatches(own(...rows), options);
+      expect(asked).toEqual([]);
+      expect(log?.catches.map(({ netKg }) => netKg.toFixed(3))).toEqual(["6.220", "6.300"]);
+      expect(log?.missed).toHaveLength(1);
+    }
+    const other = await importCatches(own(...rows), { set: { tare_kg: "0.42" } });
+    expect(other.log?.catches.map(({ tareKg }) => tareKg)).toEqual([0.5, 0.42]);
+  });
+
   it("asks about turns that are written once, and takes an answer", async () => {
     const rows = [head, "1;Hafer;1;1;20;6,3", "1;Hafer;1;2;;6,4"];
     const { asked } = await importCatches(own(...rows));
