@@ -10,8 +10,8 @@ import {
   clearSpellings,
   type DecimalMarks,
   markOf,
+  type NumberRead,
   type PrintedNumber,
-  readNumber,
 } from "./numbers.ts";
 import { type Cell, cellText, isBlank, type TableRow, tidyText } from "./table.ts";
 
@@ -20,6 +20,8 @@ export interface RowReading {
   readonly row: TableRow;
   readonly columns: FoundColumns;
   readonly marks: DecimalMarks;
+  /** `readNumber` with these marks. */
+  readonly numberIn: (cell: Cell) => NumberRead;
   readonly place: Place;
   readonly issues: DataIssue[];
 }
@@ -84,7 +86,7 @@ export function printedNumber(
 ): PrintedNumber | null {
   const cell = reading.row.cells[column.index] ?? null;
   if (isBlank(cell)) return rules.required ? missing(reading, column, rules) : null;
-  const read = readNumber(cell, reading.marks);
+  const read = reading.numberIn(cell);
   const problem = read.ok
     ? outOfRange(read.value, rules)
     : unreadable(cell, read.why, rules, reading.marks);

@@ -1,3 +1,4 @@
+import { remembered } from "./remembered.ts";
 import { type Cell, cellText, type Table } from "./table.ts";
 
 /** A number and how finely it was written: 5.890 has three decimals. */
@@ -34,13 +35,24 @@ export function decimalMarks(cells: Iterable<Cell>, ofFormat: Table["decimalMark
   let comma = false;
   let point = false;
   for (const cell of cells) {
-    if (typeof cell !== "string") continue;
+    if (typeof cell !== "string" || !tellsMore(cell, comma, point)) continue;
     const text = numeralText(cell);
     if (text === null || couldBeThousands.test(text)) continue;
     comma ||= text.includes(",");
     point ||= text.includes(".");
   }
   return { comma, point, ofFormat };
+}
+
+/** Whether a cell has a mark that the cells before it did not settle. */
+function tellsMore(cell: string, comma: boolean, point: boolean): boolean {
+  return (!comma && cell.includes(",")) || (!point && cell.includes("."));
+}
+
+/** `readNumber` for the cells of one file. */
+export function numberReader(marks: DecimalMarks): (cell: Cell) => NumberRead {
+  const ofText = remembered((text) => readNumber(text, marks));
+  return (cell) => (typeof cell === "string" ? ofText(cell) : readNumber(cell, marks));
 }
 
 /**

@@ -1,5 +1,7 @@
 import { mean, median } from "simple-statistics";
 import { type Caution, caution, type Where } from "../results/caution.ts";
+import { groupsOf } from "./groups.ts";
+import { fillKey, meterKey } from "./identity.ts";
 import type { Catch, MassUnit } from "./types.ts";
 
 /**
@@ -9,7 +11,7 @@ import type { Catch, MassUnit } from "./types.ts";
 export function suspicions(catches: readonly Catch[], massUnit: MassUnit): readonly Caution[] {
   const meters = groupsOf(
     catches.filter(({ leftOut }) => leftOut === null),
-    ({ bin, product }) => [bin, product],
+    meterKey,
   );
   return meters.flatMap((meter) => [
     ...farFromFellows(meter),
@@ -27,7 +29,7 @@ const farFactor = 5;
 /** A catch is held against its fill, then against its bin and product, for a whole fill may be wrong. */
 function farFromFellows(meter: readonly Catch[]): readonly Caution[] {
   const inMeter = timesMedianIn(meter);
-  return groupsOf(meter, ({ fill }) => [fill]).flatMap((fill) => {
+  return groupsOf(meter, fillKey).flatMap((fill) => {
     const inFill = timesMedianIn(fill);
     return fill.flatMap((row) => {
       const found = [inFill(row), inMeter(row)].find(isFar);
@@ -90,18 +92,4 @@ function meterOf([first]: readonly Catch[]): Partial<Where> {
 
 function whereIs({ bin, product, fill, catch: number }: Catch): Partial<Where> {
   return { bin, product, fill, catches: [number] };
-}
-
-function groupsOf(
-  rows: readonly Catch[],
-  key: (row: Catch) => readonly unknown[],
-): readonly (readonly Catch[])[] {
-  const groups = new Map<string, Catch[]>();
-  for (const row of rows) {
-    const name = JSON.stringify(key(row));
-    const group = groups.get(name);
-    if (group === undefined) groups.set(name, [row]);
-    else group.push(row);
-  }
-  return [...groups.values()];
 }

@@ -1,8 +1,14 @@
+import { at } from "../errors/at.ts";
 import type { DataIssue } from "../errors/data-issue.ts";
 import type { PlainColumn } from "./column-kinds.ts";
+import { groupsOf } from "./groups.ts";
 import { type FoundColumns, headerIn } from "./headers.ts";
+import { fillKey } from "./identity.ts";
 import { dataIssue, type Place } from "./issues.ts";
 import type { CatchIdentity } from "./rows.ts";
+
+/** Rows of one filling of a bin, in file order. */
+type FillRows = readonly CatchIdentity[];
 
 /** What is wrong between rows that are right one by one: twins, mixed fills, names spelled in two ways. */
 export function checkTogether(
@@ -14,29 +20,35 @@ export function checkTogether(
     ...place,
     column: headerIn(columns, name),
   });
+  const fills = groupsOf(rows, fillKey);
   return [
-    ...twins(rows, under("catch")),
-    ...mixedFills(rows, under("product")),
+    ...fills.flatMap((fill) => twins(fill, under("catch"))),
+    ...fills.flatMap((fill) => mixedFill(fill, under("product"))),
     ...twoSpellings(rows, "bin", under("bin")),
     ...twoSpellings(rows, "product", under("product")),
   ];
 }
 
-function twins(rows: readonly CatchIdentity[], place: Place): readonly DataIssue[] {
-  const key = (row: CatchIdentity) => [row.bin, row.product, row.fill, row.catch, row.outlet];
-  return laterOnes(rows, key).map(({ row: { row, ...names }, first }) =>
-    dataIssue(
-      { ...place, row },
-      { problem: "catch-repeated", facts: { ...names, firstRow: first.row } },
-      String(names.catch),
-    ),
-  );
+function twins(fill: FillRows, place: Place): readonly DataIssue[] {
+  // Numbers that are all different tell everything apart, and nothing more needs to be asked of most fills.
+  if (new Set(fill.map((row) => row.catch)).size === fill.length) return [];
+  const key = (row: CatchIdentity) => [row.product, row.catch, row.outlet];
+  return laterOnes(fill, key).map(({ row, first }) => {
+    const { bin, product, fill: number, catch: caught, outlet } = row;
+    const facts = { bin, product, fill: number, catch: caught, outlet, firstRow: first.row };
+    return dataIssue(
+      { ...place, row: row.row },
+      { problem: "catch-repeated", facts },
+      String(caught),
+    );
+  });
 }
 
-function mixedFills(rows: readonly CatchIdentity[], place: Place): readonly DataIssue[] {
-  return laterOnes(rows, (row) => [row.bin, row.fill])
-    .filter(({ row, first }) => row.product.toLowerCase() !== first.product.toLowerCase())
-    .map(({ row, first }) =>
+function mixedFill(fill: FillRows, place: Place): readonly DataIssue[] {
+  const first = at(fill, 0);
+  return fill
+    .filter(({ product }) => isOtherName(product, first.product))
+    .map((row) =>
       dataIssue(
         { ...place, row: row.row },
         {
@@ -54,11 +66,19 @@ function mixedFills(rows: readonly CatchIdentity[], place: Place): readonly Data
     );
 }
 
+/** Whether two names differ by more than their capitals. */
+function isOtherName(one: string, other: string): boolean {
+  return one !== other && one.toLowerCase() !== other.toLowerCase();
+}
+
 function twoSpellings(
   rows: readonly CatchIdentity[],
   name: "bin" | "product",
   place: Place,
 ): readonly DataIssue[] {
+  const names = new Set(rows.map((row) => row[name]));
+  const lowered = new Set([...names].map((one) => one.toLowerCase()));
+  if (lowered.size === names.size) return [];
   return laterOnes(rows, (row) => [row[name].toLowerCase()])
     .filter(({ row, first }) => row[name] !== first[name])
     .map(({ row, first }) =>
