@@ -2,6 +2,7 @@ import type { Setup } from "../data/setup.ts";
 import { checkSetupAgainst } from "../data/setup-against.ts";
 import type { CatchLog } from "../data/types.ts";
 import { OptionError } from "../errors/errors.ts";
+import { type LogIndex, logIndex } from "../model/log-index.ts";
 import { fitModel, type MeterModel, type Model } from "../model/model.ts";
 import { type CatchesNeeded, catchesNeeded } from "../questions/catches-needed.ts";
 import { deliveryWithoutError } from "../questions/delivery/without-error.ts";
@@ -16,12 +17,7 @@ import { type Asking, askingFor } from "./asking.ts";
 import { type AnsweredFinding, answeredFindings, type Decision, decide } from "./decision.ts";
 import { isInTheBin } from "./in-the-bin.ts";
 import { newestFillLeftOut } from "./newest-fill-left-out.ts";
-import {
-  type AnalysisOptions,
-  resolveOptions,
-  type ToleranceFrom,
-  toleranceFrom,
-} from "./options.ts";
+import { type AnalysisOptions, optionsWith, type ToleranceFrom, toleranceFrom } from "./options.ts";
 import { modelChoices, questionOptions } from "./resolved-setup.ts";
 import { divisionCautions, type ScaleDivision, scaleDivisionOf } from "./scale-division.ts";
 
@@ -60,6 +56,7 @@ export interface Questioning {
   readonly toleranceFrom: ToleranceFrom;
   readonly scaleDivision: ScaleDivision;
   readonly log: CatchLog;
+  readonly index: LogIndex<MeterModel>;
   readonly setup: Setup | null;
 }
 
@@ -69,7 +66,8 @@ export function questioning(
   setup: Setup | null,
   given: Partial<AnalysisOptions>,
 ): Questioning {
-  const options = resolveOptions(given, setup, log);
+  const scaleDivision = scaleDivisionOf(given.scaleDivisionKg, setup, log);
+  const options = optionsWith(given, setup, scaleDivision);
   const model = fitModel(log.catches, options, modelChoices(options, setup));
   if (model.meters.length === 0)
     throw new OptionError("leave-out", "every catch", "such that at least one catch counts");
@@ -77,8 +75,9 @@ export function questioning(
     model,
     options,
     toleranceFrom: toleranceFrom(given, setup),
-    scaleDivision: scaleDivisionOf(given.scaleDivisionKg, setup, log),
+    scaleDivision,
     log,
+    index: logIndex(log, model.meters),
     setup,
   };
 }
@@ -143,10 +142,10 @@ export function decidedWith<Further extends Answers<Extract<keyof Further, strin
   about: Questioning,
   further: (asking: Asking, meter: MeterModel, today: Delivery, about: Questioning) => Further,
 ): DecidedBin & Further {
-  const { model, log, setup } = about;
+  const { index, setup } = about;
   const asking = askingFor(meter);
-  const leftOut = newestFillLeftOut(meter, log);
-  const isIn = isInTheBin(meter, model.meters);
+  const leftOut = newestFillLeftOut(meter, index.highestFill(meter));
+  const isIn = isInTheBin(meter, index.inItsBin(meter));
   const decisive = decisiveAnswers(asking, meter, !isIn || leftOut.length > 0, about);
   const others = further(asking, meter, decisive.delivery, about);
   const cautions = [
@@ -155,7 +154,7 @@ export function decidedWith<Further extends Answers<Extract<keyof Further, strin
     ...cautionsIn(others),
     ...asking.failures(),
   ];
-  const ground = { ...decisive, findings: [...log.cautions, ...cautions], setup };
+  const ground = { ...decisive, findings: [...index.fileFindings(meter), ...cautions], setup };
   return {
     bin: meter.bin,
     product: meter.product,
@@ -198,7 +197,7 @@ function decisiveAnswers(
     setting: toSet,
     repeatability: ask("repeatability", () => repeatability(meter, asked.repeatability)),
     fieldCheck: ask("fieldCheck", () => fieldCheck(meter, asked.fieldCheck)),
-    drift: ask("drift", () => drift(meter, asked.drift, about.model.meters)),
+    drift: ask("drift", () => drift(meter, asked.drift, about.index.inItsBin(meter))),
   };
 }
 

@@ -1,3 +1,5 @@
+import { groupsOf } from "../data/groups.ts";
+import { binKey } from "../data/identity.ts";
 import { OptionError } from "../errors/errors.ts";
 import type { Model } from "../model/model.ts";
 import { explainingVariablesOptions } from "../questions/explaining-variables/options.ts";
@@ -51,12 +53,12 @@ export function productAnswers(model: Model, choices: ComparisonChoices): Produc
 
 /** The meters of products that had a bin in common with another product. */
 function thoseThatSharedABin(model: Model): Model {
+  const bins = groupsOf(model.meters, binKey);
   const shared = new Set(
-    model.meters
-      .filter(({ bin, product }) =>
-        model.meters.some((other) => other.bin === bin && other.product !== product),
-      )
-      .map(({ product }) => product),
+    bins
+      .map((meters) => [...new Set(meters.map(({ product }) => product))])
+      .filter((products) => products.length > 1)
+      .flat(),
   );
   return { ...model, meters: model.meters.filter(({ product }) => shared.has(product)) };
 }

@@ -1,4 +1,5 @@
 import { sum } from "simple-statistics";
+import { meterKey } from "../data/identity.ts";
 import type { Catch } from "../data/types.ts";
 import { at, lastOf } from "../errors/at.ts";
 import { groupBy } from "../numeric/group-by.ts";
@@ -43,7 +44,7 @@ export interface Meter {
  * no delivery and does not appear.
  */
 export function metersOf(catches: readonly Catch[]): readonly Meter[] {
-  return [...groupBy(catches, ({ bin, product }) => JSON.stringify([bin, product])).values()]
+  return [...groupBy(catches, meterKey).values()]
     .map((rows) => ({
       bin: at(rows, 0).bin,
       product: at(rows, 0).product,
