@@ -1,5 +1,6 @@
 import { at } from "../errors/at.ts";
 import { NumericalError } from "../errors/errors.ts";
+import { normalQuantile } from "../numeric/distributions/normal.ts";
 import { studentTQuantile } from "../numeric/distributions/student-t.ts";
 import type { OutsideVariance } from "./constant-offset.ts";
 import {
@@ -12,13 +13,19 @@ import {
   withPValue,
 } from "./predicting-line.ts";
 
-/** The point farthest off among those still there. */
-export interface DeletionStep extends Residual {
+/** Which point a step takes away. */
+interface StepPlace {
   /** Place in the list given, from 0. */
   readonly index: number;
   /** Points still there, this one included. */
   readonly remaining: number;
 }
+
+/** The point farthest off among those still there, before anybody asks how rare that is. */
+export interface DistanceStep extends Distance, StepPlace {}
+
+/** The same with its p value. */
+export interface DeletionStep extends Residual, StepPlace {}
 
 /** How a deletion step is judged: as the largest of its family. */
 export interface FamilyRule {
@@ -60,16 +67,65 @@ export function deletionSteps(
   outside: OutsideVariance | null,
   most: number,
 ): readonly DeletionStep[] {
-  const steps: DeletionStep[] = [];
-  let left = points.map((point, index) => ({ ...point, index }));
-  while (steps.length < most && (left.length >= 2 || steps.length === 0)) {
-    const farthest = farthestPlace(distances(left, outside) ?? []);
+  return distanceSteps(points, outside, most).map(withPValue);
+}
+
+/** The steps of `deletionSteps` without their p values, which take longer than all the rest. */
+export function distanceSteps(
+  points: readonly JudgedPoint[],
+  outside: OutsideVariance | null,
+  most: number,
+): readonly DistanceStep[] {
+  if (points.length < 2)
+    throw new NumericalError(`Got ${points.length} points; at least 2 are needed.`);
+  checkPoints(points);
+  const steps: DistanceStep[] = [];
+  let places = points.map((_, index) => index);
+  let left = points;
+  while (steps.length < most && left.length >= 2) {
+    const farthest = farthestOf(left, outside);
     if (farthest === null) break;
-    const { index } = at(left, farthest.place);
-    steps.push({ ...withPValue(farthest.distance), index, remaining: left.length });
-    left = left.filter((other) => other.index !== index);
+    const { place, distance } = farthest;
+    steps.push({ ...distance, index: at(places, place), remaining: left.length });
+    if (steps.length === most) break;
+    places = places.toSpliced(place, 1);
+    left = left.toSpliced(place, 1);
   }
   return steps;
+}
+
+/** Allows for what rounding does to a limit, so that nothing near it is passed over. */
+const nearLimit = 1e-9;
+
+/**
+ * Whether it is plain from the statistics alone that no step exceeds its critical value: each lies below a limit that is
+ * known without the p value. Most fills of a log are done with here.
+ */
+export function plainlyNone(steps: readonly DistanceStep[], rule: FamilyRule): boolean {
+  return steps.every(
+    ({ statistic, df, remaining }, i) =>
+      Math.abs(statistic) < limitBelow(allowedP(remaining, i, rule), df) * (1 - nearLimit),
+  );
+}
+
+/** Few p values and degrees of freedom return all the time; should they not, what is kept stays small. */
+const mostKept = 1000;
+const kept = new Map<number, Map<number, number>>();
+
+/** At most the |t| whose two-sided p is so small: the normal one where degrees of freedom are no whole number. */
+function limitBelow(pValue: number, df: number): number {
+  const whole = Number.isInteger(df) ? df : Number.POSITIVE_INFINITY;
+  if (kept.size > mostKept) kept.clear();
+  const ofDf = kept.get(whole) ?? new Map<number, number>();
+  kept.set(whole, ofDf);
+  const known = ofDf.get(pValue);
+  if (known !== undefined) return known;
+  const limit = Number.isFinite(whole)
+    ? studentTQuantile(1 - pValue / 2, whole)
+    : normalQuantile(1 - pValue / 2);
+  if (ofDf.size > mostKept) ofDf.clear();
+  ofDf.set(pValue, limit);
+  return limit;
 }
 
 /**
@@ -95,6 +151,15 @@ export function exceeds(
   return comparisons(remaining) * pValue < (1 - level) * (i === 0 ? 1 : laterShare);
 }
 
+/** The p value below which a step exceeds. */
+function allowedP(
+  remaining: number,
+  i: number,
+  { level, comparisons = familyOf, laterShare = 1 }: FamilyRule,
+): number {
+  return ((1 - level) * (i === 0 ? 1 : laterShare)) / comparisons(remaining);
+}
+
 /**
  * A residual as the largest of so many.
  *
@@ -118,20 +183,19 @@ export function familyOf(points: number): number {
   return points > 2 ? points : points - 1;
 }
 
-function distances(
+/** The point farthest from the line of the others; null where no scatter is left to compare one of them with. */
+function farthestOf(
   points: readonly JudgedPoint[],
   outside: OutsideVariance | null,
-): readonly Distance[] | null {
-  if (points.length < 2)
-    throw new NumericalError(`Got ${points.length} points; at least 2 are needed.`);
-  checkPoints(points);
-  const found: Distance[] = [];
-  for (const [i, point] of points.entries()) {
-    const distance = distanceFrom(lineWithout(i, points, outside), point);
+): { readonly distance: Distance; readonly place: number } | null {
+  let farthest: { distance: Distance; place: number } | null = null;
+  for (let place = 0; place < points.length; place++) {
+    const distance = distanceFrom(lineWithout(place, points, outside), at(points, place));
     if (distance === null) return null;
-    found.push(distance);
+    if (farthest === null || Math.abs(distance.statistic) > Math.abs(farthest.distance.statistic))
+      farthest = { distance, place };
   }
-  return found;
+  return farthest;
 }
 
 /** `lineOf` the other points, in plain loops: screening a log makes one for every catch, several times over. */
@@ -141,28 +205,21 @@ function lineWithout(
   outside: OutsideVariance | null,
 ): PredictingLine {
   let [information, total, known, own] = [0, 0, 0, 0];
-  for (const [i, { x, y, knownVariance }] of points.entries()) {
+  for (let i = 0; i < points.length; i++) {
     if (i === out) continue;
+    const { x, y, knownVariance } = at(points, i);
     information += x;
     total += y;
     known += knownVariance;
   }
   const slope = total / information;
-  for (const [i, { x, y }] of points.entries()) if (i !== out) own += (y - slope * x) ** 2 / x;
+  for (let i = 0; i < points.length; i++) {
+    if (i === out) continue;
+    const { x, y } = at(points, i);
+    own += (y - slope * x) ** 2 / x;
+  }
   const df = points.length - 2 + (outside?.df ?? 0);
   const lent = outside ? outside.df * outside.variance : 0;
   const variance = df > 0 ? (own + lent) / df : null;
   return { slope, information, variance, df, knownVariance: known / information ** 2 };
-}
-
-function farthestPlace(
-  found: readonly Distance[],
-): { readonly distance: Distance; readonly place: number } | null {
-  return found.reduce<{ distance: Distance; place: number } | null>(
-    (farthest, distance, place) =>
-      farthest === null || Math.abs(distance.statistic) > Math.abs(farthest.distance.statistic)
-        ? { distance, place }
-        : farthest,
-    null,
-  );
 }

@@ -1,4 +1,5 @@
 import { sum } from "simple-statistics";
+import { at } from "../errors/at.ts";
 import { NumericalError } from "../errors/errors.ts";
 import { studentTTwoSided } from "../numeric/distributions/student-t.ts";
 import { isDust } from "../numeric/rounding-dust.ts";
@@ -91,14 +92,15 @@ export function residualFrom(line: PredictingLine, point: JudgedPoint): Residual
   return distance === null ? null : withPValue(distance);
 }
 
-export function withPValue(distance: Distance): Residual {
+export function withPValue<D extends Distance>(distance: D): D & Residual {
   return { ...distance, pValue: studentTTwoSided(distance.statistic, distance.df) };
 }
 
 /** @throws NumericalError when a point cannot be used, or without any */
 export function checkPoints(points: readonly JudgedPoint[]): void {
   if (points.length === 0) throw new NumericalError("A line needs at least 1 point; got none.");
-  for (const [i, { x, y, knownVariance }] of points.entries()) {
+  for (let i = 0; i < points.length; i++) {
+    const { x, y, knownVariance } = at(points, i);
     if (!(x > 0 && Number.isFinite(x)))
       throw new NumericalError(`points[${i}].x is ${x}; it must be a finite number above zero.`);
     if (!Number.isFinite(y))

@@ -4,13 +4,15 @@ import { normalQuantile } from "../../numeric/distributions/normal.ts";
 import type { OutsideVariance } from "../../statistics/constant-offset.ts";
 import {
   type DeletionStep,
-  deletionSteps,
+  type DistanceStep,
+  distanceSteps,
   exceeds,
   type FamilyRule,
   familyOf,
   outlyingOf,
+  plainlyNone,
 } from "../../statistics/deleted-residuals.ts";
-import type { JudgedPoint } from "../../statistics/predicting-line.ts";
+import { type JudgedPoint, withPValue } from "../../statistics/predicting-line.ts";
 import type { Fill } from "../meters.ts";
 import { readingVariance } from "../reading.ts";
 import type { FillTotals } from "../totals.ts";
@@ -113,8 +115,12 @@ export function findInFill(
   if (nothingCanStandOut(fill.totals, outside, levels.told))
     return { ...nothing, status: "judged", isPair };
   const most = mostOfFill(fill.catches.length);
-  const steps = stepsOf(fill.catches, outside, most + 1, divisionKg);
-  if (steps.length === 0) return { ...nothing, status: "nothing to compare with" };
+  const distances = distancesOf(fill.catches, outside, most + 1, divisionKg);
+  if (distances.length === 0) return { ...nothing, status: "nothing to compare with" };
+  // What stands out at none of the levels below does not at this one, the least strict of them.
+  if (!isPair && plainlyNone(distances, ruleFor(outside, levels.told)))
+    return { ...nothing, status: "judged" };
+  const steps = distances.map(withPValue);
   const at = (level: number, comparisons?: number) =>
     outlying(fill.catches, steps.slice(0, most), ruleFor(outside, level, comparisons));
   const [first, next] = [steps[0], steps[most]];
@@ -144,8 +150,9 @@ export function outlyingIn(
   divisionKg: number | null,
 ): readonly Catch[] {
   if (nothingCanStandOut(totals, outside, level)) return [];
-  const steps = stepsOf(catches, outside, mostOfFill(catches.length), divisionKg);
-  return outlying(catches, steps, ruleFor(outside, level));
+  const steps = distancesOf(catches, outside, mostOfFill(catches.length), divisionKg);
+  const rule = ruleFor(outside, level);
+  return plainlyNone(steps, rule) ? [] : outlying(catches, steps.map(withPValue), rule);
 }
 
 /** Whether nobody has vouched for a catch: what somebody looked at and found genuine is never set aside. */
@@ -169,13 +176,13 @@ function nothingCanStandOut(
   return scatterSum < least * normalQuantile((1 + level) / 2) ** 2;
 }
 
-function stepsOf(
+function distancesOf(
   catches: readonly Catch[],
   outside: OutsideVariance | null,
   most: number,
   divisionKg: number | null,
-): readonly DeletionStep[] {
-  return deletionSteps(
+): readonly DistanceStep[] {
+  return distanceSteps(
     catches.map((row) => judgedPoint(row, divisionKg)),
     outside,
     most,
