@@ -6,6 +6,7 @@ export type {
   DecidedSetting,
   Decision,
 } from "./analysis/decision.ts";
+export { type Fleet, type FleetRow, fleet } from "./analysis/fleet.ts";
 export { type AnalysisOptions, resolveOptions, type ToleranceFrom } from "./analysis/options.ts";
 export { type TidyTables, tidyTables } from "./analysis/tidy-tables.ts";
 export { acrossFillsChart } from "./charts/across-fills.ts";

@@ -1,6 +1,6 @@
 /* Types met behind the names of index.ts, so that each can be imported by its own. */
 export type { DecidedBin, NoDecision } from "./analysis/analyse.ts";
-export type { DecisiveAnswers } from "./analysis/decided-bin.ts";
+export type { DecisiveAnswers } from "./analysis/decisive-answers.ts";
 export type { ComparisonChoices } from "./analysis/options.ts";
 export type { ProductAnswers } from "./analysis/products.ts";
 export type { ScaleDivision } from "./analysis/scale-division.ts";

@@ -16,17 +16,11 @@ import { type UncertaintyBudget, uncertaintyBudget } from "../questions/uncertai
 import type { Caution } from "../results/caution.ts";
 import type { Question } from "../results/question.ts";
 import type { Asking } from "./asking.ts";
-import {
-  cautionsOfFile,
-  type DecidedBin,
-  type DecisiveAnswers,
-  decidedWith,
-  type Questioning,
-  questioning,
-  questionsOf,
-} from "./decided-bin.ts";
+import { type DecidedBin, decidedWith } from "./decided-bin.ts";
+import type { DecisiveAnswers } from "./decisive-answers.ts";
 import type { AnalysisOptions, ToleranceFrom } from "./options.ts";
 import { type ProductAnswers, productAnswers } from "./products.ts";
+import { cautionsOfFile, type Questioning, questioning, questionsOf } from "./questioning.ts";
 import type { ScaleDivision } from "./scale-division.ts";
 
 export type { DecidedBin, NoDecision } from "./decided-bin.ts";

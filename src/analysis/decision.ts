@@ -1,6 +1,6 @@
 import type { AnsweredSetup, Setup } from "../data/setup.ts";
-import type { CatchesNeeded } from "../questions/catches-needed.ts";
-import type { Delivery } from "../questions/delivery.ts";
+import type { CatchesNeededInBrief } from "../questions/catches-needed.ts";
+import type { DeliveryInBrief } from "../questions/delivery/in-brief.ts";
 import type { Setting } from "../questions/setting.ts";
 import { type Ask, type Caution, type CautionCode, isAbout } from "../results/caution.ts";
 
@@ -47,9 +47,9 @@ export interface AnsweredFinding {
 
 /** What a decision is made from. */
 export interface DecisionGround {
-  readonly delivery: Delivery;
+  readonly delivery: DeliveryInBrief;
   /** Null: could not be computed. */
-  readonly catchesNeeded: CatchesNeeded | null;
+  readonly catchesNeeded: CatchesNeededInBrief | null;
   /** Null: could not be computed. */
   readonly setting: Setting | null;
   /** Every finding of the bin, and of the file. */

@@ -131,13 +131,10 @@ export function drift(
   options: DriftOptions,
   meters: readonly Meter[] = [],
 ): Drift {
-  requireModelOptions(options);
+  const { order, explained, settling, cautions } = driftInBrief(meter, options, meters);
   const { level, tolerance, shiftOfInterest } = options;
   const { history, fills, bin, product } = meter;
-  const order = fillOrderOf(meter, meters);
   const deliveries = deliveriesOf(fills);
-  const explained = changesOf(fills, level);
-  const settling = settlingTests(fills, level);
   const center = history.differs?.earlier ?? meter.across.mean.value;
   return {
     kind: "drift",
@@ -166,8 +163,23 @@ export function drift(
     scoreCharts: scoreCharts(fills, againstEarlier(deliveries, level)),
     byName: byName(fills),
     settling,
-    cautions: driftCautions({ meter, order, explained, settling, level }),
+    cautions,
   };
+}
+
+/** The findings of `drift`, and what they are made from, without what is drawn. */
+export function driftInBrief(
+  meter: MeterModel,
+  options: DriftOptions,
+  meters: readonly Meter[] = [],
+) {
+  requireModelOptions(options);
+  const { level } = options;
+  const order = fillOrderOf(meter, meters);
+  const explained = changesOf(meter.fills, level);
+  const settling = settlingTests(meter.fills, level);
+  const cautions = driftCautions({ meter, order, explained, settling, level });
+  return { order, explained, settling, cautions };
 }
 
 function driftFills(meter: MeterModel, options: DriftOptions): readonly DriftFill[] {

@@ -7,12 +7,12 @@ import { levels } from "../model/screening/finding.ts";
 import { relativeHalfWidth } from "../model/t-estimate.ts";
 import { requireModelOptions } from "../results/options.ts";
 import type { OutsideVariance } from "../statistics/constant-offset.ts";
-import { outliersCautions } from "./outliers/cautions.ts";
+import { aboutFill, outliersCautions } from "./outliers/cautions.ts";
 import { judgeFill } from "./outliers/judged-fill.ts";
 import { leftOutOf } from "./outliers/left-out.ts";
 import { influenceOfEach } from "./outliers/refit.ts";
 import type { Outliers, OutliersOptions } from "./outliers/result.ts";
-import { screeningOf } from "./outliers/screening.ts";
+import { screeningInBrief, screeningOf } from "./outliers/screening.ts";
 import { pairOf, suspectsOf } from "./outliers/suspects.ts";
 
 export type {
@@ -95,6 +95,27 @@ export function outliers(meter: MeterModel, options: OutliersOptions): Outliers 
     leftOut: leftOutOf(meter, options),
   };
   return { kind: "outliers", ...found, cautions: outliersCautions(found) };
+}
+
+/** The findings of `outliers`; where no catch of any fill stands out, without looking at each again. */
+export function outliersInBrief(
+  meter: MeterModel,
+  options: OutliersOptions,
+): Pick<Outliers, "cautions"> {
+  requireModelOptions(options);
+  const { findings } = meter.screening;
+  const somethingStandsOut = findings.some(
+    ({ inFill, inLog, setAside }) => inFill.length > 0 || inLog.length > 0 || setAside.length > 0,
+  );
+  if (somethingStandsOut) return outliers(meter, options);
+  return {
+    cautions: aboutFill({
+      bin: meter.bin,
+      product: meter.product,
+      today: screeningInBrief(lastOf(findings)),
+      disagree: estimateOf(meter, newestFill(meter), options).disagree,
+    }),
+  };
 }
 
 function lent({ variance, df }: PooledScatter): OutsideVariance | null {

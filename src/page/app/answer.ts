@@ -3,9 +3,9 @@ import {
   type DecisionGrounds,
   decidedBin,
   decisionGrounds,
-  questionsOf,
 } from "../../analysis/decided-bin.ts";
 import { planBeforeAnyCatch, plansForNextFill } from "../../analysis/next-fill.ts";
+import { questionsOf } from "../../analysis/questioning.ts";
 import { checkText } from "../../data/read-text.ts";
 import type { Setup } from "../../data/setup.ts";
 import type { CatchLog } from "../../data/types.ts";

@@ -97,7 +97,14 @@ function pairOfEarlier(pair: DisagreeingPair, found: Found): readonly Caution[] 
 }
 
 /** Of the newest fill only: what an earlier one can no longer tell holds nobody up. */
-function aboutFill({ bin, product, today, disagree }: Found): readonly Caution[] {
+export function aboutFill({
+  bin,
+  product,
+  today,
+  disagree,
+}: Pick<Found, "bin" | "product" | "disagree"> & {
+  readonly today: Omit<Found["today"], "named" | "withoutSuspects">;
+}): readonly Caution[] {
   const { fill, status, catches, standingOut, relativeRange, outsideDf } = today;
   if (today.moreThanCanBeTold)
     return [
