@@ -50,9 +50,19 @@ export function cautionsOfFile({ log, setup, scaleDivision }: Questioning): read
   ];
 }
 
-export function questionsOf(
-  meter: MeterModel,
-  { options, toleranceFrom: from, setup, log }: Questioning,
-) {
-  return questionOptions({ options, toleranceFrom: from, setup, massUnit: log.massUnit }, meter);
+type Asked = ReturnType<typeof questionOptions>;
+
+/** Without a setup nothing is asked of one meter that is not asked of all. */
+const withoutSetup = new WeakMap<Questioning, Asked>();
+
+export function questionsOf(meter: MeterModel, about: Questioning): Asked {
+  const known = withoutSetup.get(about);
+  if (known !== undefined) return known;
+  const { options, toleranceFrom: from, setup, log } = about;
+  const asked = questionOptions(
+    { options, toleranceFrom: from, setup, massUnit: log.massUnit },
+    meter,
+  );
+  if (setup === null) withoutSetup.set(about, asked);
+  return asked;
 }

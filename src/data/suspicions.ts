@@ -25,9 +25,12 @@ export function suspicions(catches: readonly Catch[], massUnit: MassUnit): reado
  * lost digit, a wrong unit, or a miscounted turn.
  */
 const farFactor = 5;
+/** A little less, so that rounding hides none. */
+const surelyNear = 0.9 * farFactor;
 
 /** A catch is held against its fill, then against its bin and product, for a whole fill may be wrong. */
 function farFromFellows(meter: readonly Catch[]): readonly Caution[] {
+  if (allNear(meter)) return [];
   const inMeter = timesMedianIn(meter);
   return groupsOf(meter, fillKey).flatMap((fill) => {
     const inFill = timesMedianIn(fill);
@@ -38,6 +41,17 @@ function farFromFellows(meter: readonly Catch[]): readonly Caution[] {
         : caution("catch-far-from-fellows", whereIs(row), { timesMedian: found });
     });
   });
+}
+
+/** Whether no catch can be far from any middle, because none is from any other; so it is with nearly every meter. */
+function allNear(meter: readonly Catch[]): boolean {
+  let [least, most] = [Number.POSITIVE_INFINITY, 0];
+  for (const row of meter) {
+    const delivery = deliveryOf(row);
+    if (delivery < least) least = delivery;
+    if (delivery > most) most = delivery;
+  }
+  return most < surelyNear * least;
 }
 
 /**

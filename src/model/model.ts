@@ -16,7 +16,13 @@ import { type FillsTogether, fillsTogether } from "./across-fills.ts";
 import { constantMassOverBins, type StandingTest } from "./constant-mass.ts";
 import { doubtedEstimate, type FillEstimate } from "./doubted-estimate.ts";
 import { lentSpread } from "./fill-spread.ts";
-import { type HistoryChoices, historyOf, type MeterHistory } from "./history.ts";
+import {
+  type HistoryChoices,
+  historyOf,
+  type MeterHistory,
+  type Stretch,
+  stretchesOf,
+} from "./history.ts";
 import {
   type BorrowingChoices,
   type MeterRecord,
@@ -104,7 +110,7 @@ export function fitModel(
     { divisionKg, borrowing },
   );
   const records = screened.map(({ meter }, i) =>
-    recordOf(meter, at(scatters, i), historyOf(meter, level, history), divisionKg),
+    recordOf(meter, at(scatters, i), stretchesOf(meter, history), divisionKg),
   );
   const spreadVotes = outsideVotes(records, "spread", borrowing);
   const constantMass = constantMassOverBins(
@@ -154,7 +160,7 @@ export function fitModel(
 function recordOf(
   { product }: Meter,
   { relative, df, floor }: MeterScatter,
-  { stretches }: MeterHistory,
+  stretches: readonly Stretch[],
   divisionKg: number | null,
 ): MeterRecord {
   return {
@@ -186,6 +192,30 @@ export function estimateOf(
   fill: Fill,
   options: ModelOptions,
 ): FillEstimate {
+  if (lately !== null && isTheSame(lately, { scatter, screening, fill, options }))
+    return lately.estimated;
   const finding = screening.findings.find((one) => one.fill.fill === fill.fill) ?? null;
-  return doubtedEstimate(fill, finding, scatter, options);
+  const estimated = doubtedEstimate(fill, finding, scatter, options);
+  lately = { scatter, screening, fill, options, estimated };
+  return estimated;
+}
+
+interface AskedOf extends Pick<MeterModel, "scatter" | "screening"> {
+  readonly fill: Fill;
+  readonly options: ModelOptions;
+}
+
+/** What was asked for last: one question after the other asks for the fill in the bin. */
+let lately: (AskedOf & { readonly estimated: FillEstimate }) | null = null;
+
+function isTheSame(one: AskedOf, other: AskedOf): boolean {
+  const [a, b] = [one.options, other.options];
+  return (
+    one.fill === other.fill &&
+    one.scatter === other.scatter &&
+    one.screening === other.screening &&
+    a.level === b.level &&
+    a.scaleDivisionKg === b.scaleDivisionKg &&
+    a.varianceLaw === b.varianceLaw
+  );
 }

@@ -22,7 +22,7 @@ import { mean } from "../statistics/summary.ts";
 import { againstEarlier } from "./drift/as-they-came.ts";
 import { type ByName, byName } from "./drift/by-name.ts";
 import { driftCautions } from "./drift/cautions.ts";
-import { changesOf, type DriftShift, type DriftTrend } from "./drift/changes.ts";
+import { changesOf, changeTests, type DriftShift, type DriftTrend } from "./drift/changes.ts";
 import { type DriftPower, type FalseAlarms, falseAlarmsOf, powerOf } from "./drift/rates.ts";
 import { type ScoreCharts, scoreCharts } from "./drift/score-charts.ts";
 import { type SettlingTest, settlingTests } from "./drift/settling.ts";
@@ -159,7 +159,7 @@ export function drift(
     },
     falseAlarms: falseAlarmsOf(meter),
     power: powerOf(meter, shiftOfInterest),
-    ...explained,
+    ...changesOf(explained, fills, level),
     scoreCharts: scoreCharts(fills, againstEarlier(deliveries, level)),
     byName: byName(fills),
     settling,
@@ -176,7 +176,7 @@ export function driftInBrief(
   requireModelOptions(options);
   const { level } = options;
   const order = fillOrderOf(meter, meters);
-  const explained = changesOf(meter.fills, level);
+  const explained = changeTests(meter.fills);
   const settling = settlingTests(meter.fills, level);
   const cautions = driftCautions({ meter, order, explained, settling, level });
   return { order, explained, settling, cautions };

@@ -3,11 +3,11 @@ import { lastOf } from "../errors/at.ts";
 import type { PooledScatter } from "../model/catch-scatter.ts";
 import { newestFill } from "../model/meters.ts";
 import { estimateOf, type MeterModel } from "../model/model.ts";
-import { levels } from "../model/screening/finding.ts";
+import { type FillFinding, levels } from "../model/screening/finding.ts";
 import { relativeHalfWidth } from "../model/t-estimate.ts";
 import { requireModelOptions } from "../results/options.ts";
 import type { OutsideVariance } from "../statistics/constant-offset.ts";
-import { aboutFill, outliersCautions } from "./outliers/cautions.ts";
+import { outliersCautions } from "./outliers/cautions.ts";
 import { judgeFill } from "./outliers/judged-fill.ts";
 import { leftOutOf } from "./outliers/left-out.ts";
 import { influenceOfEach } from "./outliers/refit.ts";
@@ -51,13 +51,16 @@ export type {
  *                 ISO 5725-2 (pooled repeatability variance)
  */
 export function outliers(meter: MeterModel, options: OutliersOptions): Outliers {
-  requireModelOptions(options);
-  const { findings, tests, metersInLog, scatterOfAll } = meter.screening;
+  const { tests, metersInLog, scatterOfAll, findings } = meter.screening;
+  const { suspects, pairs, disagree, nextFill, falseAlarms, cautions } = outliersInBrief(
+    meter,
+    options,
+  );
   const newest = newestFill(meter);
   const judged = findings.map((finding) => judgeFill(finding, meter.screening));
   const fills = findings.map((finding) => screeningOf(meter, finding, options));
-  const today = lastOf(fills);
-  const found = {
+  return {
+    kind: "outliers",
     bin: meter.bin,
     product: meter.product,
     options,
@@ -66,12 +69,12 @@ export function outliers(meter: MeterModel, options: OutliersOptions): Outliers 
       fills: findings.length,
       leftOut: sum(findings.map(({ fill }) => fill.leftOut.length)),
     },
-    today,
+    today: lastOf(fills),
     fills,
     catches: judged.flatMap(({ judgements }) => judgements.map(({ judgement }) => judgement)),
-    suspects: judged.flatMap((one) => suspectsOf(meter, one, options)),
-    pairs: judged.flatMap((one) => pairOf(one) ?? []),
-    disagree: estimateOf(meter, newest, options).disagree,
+    suspects,
+    pairs,
+    disagree,
     influence: influenceOfEach(meter, newest, options),
     scatter: {
       before: lent(scatterOfAll),
@@ -81,6 +84,29 @@ export function outliers(meter: MeterModel, options: OutliersOptions): Outliers 
       ),
       homogeneity: meter.scatter.homogeneity,
     },
+    nextFill,
+    falseAlarms,
+    tests,
+    metersInLog,
+    leftOut: leftOutOf(meter, options),
+    cautions,
+  };
+}
+
+/** The findings of `outliers`, and what they are made from, without what is drawn or told of catches that are in line. */
+export function outliersInBrief(meter: MeterModel, options: OutliersOptions) {
+  requireModelOptions(options);
+  const { findings } = meter.screening;
+  const judged = findings
+    .filter(somethingStandsOut)
+    .map((finding) => judgeFill(finding, meter.screening));
+  const found = {
+    bin: meter.bin,
+    product: meter.product,
+    today: screeningInBrief(lastOf(findings)),
+    suspects: judged.flatMap((one) => suspectsOf(meter, one, options)),
+    pairs: judged.flatMap((one) => pairOf(one) ?? []),
+    disagree: estimateOf(meter, newestFill(meter), options).disagree,
     nextFill: {
       halfWidth: relativeHalfWidth(meter.across.nextFill),
       withAll: meter.withAll?.nextFillHalfWidth ?? null,
@@ -90,32 +116,19 @@ export function outliers(meter: MeterModel, options: OutliersOptions): Outliers 
       lookFirst: alarmRate(levels.lookFirst),
       setAside: alarmRate(levels.setAside),
     },
-    tests,
-    metersInLog,
-    leftOut: leftOutOf(meter, options),
+    fillsJudged: findings.length,
+    setAside: sum(
+      judged.map(
+        ({ judgements }) =>
+          judgements.filter(({ judgement }) => judgement.verdict === "set aside").length,
+      ),
+    ),
   };
-  return { kind: "outliers", ...found, cautions: outliersCautions(found) };
+  return { ...found, cautions: outliersCautions(found) };
 }
 
-/** The findings of `outliers`; where no catch of any fill stands out, without looking at each again. */
-export function outliersInBrief(
-  meter: MeterModel,
-  options: OutliersOptions,
-): Pick<Outliers, "cautions"> {
-  requireModelOptions(options);
-  const { findings } = meter.screening;
-  const somethingStandsOut = findings.some(
-    ({ inFill, inLog, setAside }) => inFill.length > 0 || inLog.length > 0 || setAside.length > 0,
-  );
-  if (somethingStandsOut) return outliers(meter, options);
-  return {
-    cautions: aboutFill({
-      bin: meter.bin,
-      product: meter.product,
-      today: screeningInBrief(lastOf(findings)),
-      disagree: estimateOf(meter, newestFill(meter), options).disagree,
-    }),
-  };
+function somethingStandsOut({ inFill, inLog, setAside }: FillFinding): boolean {
+  return inFill.length > 0 || inLog.length > 0 || setAside.length > 0;
 }
 
 function lent({ variance, df }: PooledScatter): OutsideVariance | null {

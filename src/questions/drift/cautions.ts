@@ -7,14 +7,14 @@ import {
   type CautionFacts,
   caution,
 } from "../../results/caution.ts";
-import { type Changes, fewestForShift, fewestForTrend } from "./changes.ts";
+import { type ChangeTests, fewestForShift, fewestForTrend } from "./changes.ts";
 import type { SettlingTest } from "./settling.ts";
 
 export interface DriftFindings {
   readonly meter: MeterModel;
   readonly order: FillOrder;
   /** What is looked at once, at the end. */
-  readonly explained: Changes;
+  readonly explained: ChangeTests;
   readonly settling: readonly SettlingTest[];
   readonly level: number;
 }
