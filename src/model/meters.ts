@@ -92,6 +92,7 @@ function fillOf(rows: readonly Catch[]): Fill | null {
 
 // Outlets share the meter's turns: each by itself would pass for a small catch of the whole meter.
 function addUpOutlets(weighings: readonly Catch[]): readonly Catch[] {
+  if (weighings.every((row, i) => row.catch !== weighings[i + 1]?.catch)) return weighings;
   const byCatch = groupBy(weighings, (row) => JSON.stringify([row.catch, row.turns]));
   return [...byCatch.values()].flatMap((rows) => {
     const apart = rows.length > 1 && rows.every(({ outlet }) => outlet !== null);

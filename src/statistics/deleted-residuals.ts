@@ -3,29 +3,16 @@ import { NumericalError } from "../errors/errors.ts";
 import { normalQuantile } from "../numeric/distributions/normal.ts";
 import { studentTQuantile } from "../numeric/distributions/student-t.ts";
 import type { OutsideVariance } from "./constant-offset.ts";
-import {
-  checkPoints,
-  type Distance,
-  distanceFrom,
-  type JudgedPoint,
-  type PredictingLine,
-  type Residual,
-  withPValue,
-} from "./predicting-line.ts";
+import { distanceWithout, farthestPoint } from "./farthest-point.ts";
+import { checkPoints, type JudgedPoint, type Residual, withPValue } from "./predicting-line.ts";
 
-/** Which point a step takes away. */
-interface StepPlace {
+/** The point farthest off among those still there. */
+export interface DeletionStep extends Residual {
   /** Place in the list given, from 0. */
   readonly index: number;
   /** Points still there, this one included. */
   readonly remaining: number;
 }
-
-/** The point farthest off among those still there, before anybody asks how rare that is. */
-export interface DistanceStep extends Distance, StepPlace {}
-
-/** The same with its p value. */
-export interface DeletionStep extends Residual, StepPlace {}
 
 /** How a deletion step is judged: as the largest of its family. */
 export interface FamilyRule {
@@ -67,45 +54,56 @@ export function deletionSteps(
   outside: OutsideVariance | null,
   most: number,
 ): readonly DeletionStep[] {
-  return distanceSteps(points, outside, most).map(withPValue);
-}
-
-/** The steps of `deletionSteps` without their p values, which take longer than all the rest. */
-export function distanceSteps(
-  points: readonly JudgedPoint[],
-  outside: OutsideVariance | null,
-  most: number,
-): readonly DistanceStep[] {
-  if (points.length < 2)
-    throw new NumericalError(`Got ${points.length} points; at least 2 are needed.`);
-  checkPoints(points);
-  const steps: DistanceStep[] = [];
+  checkAll(points);
+  const steps: DeletionStep[] = [];
   let places = points.map((_, index) => index);
   let left = points;
   while (steps.length < most && left.length >= 2) {
-    const farthest = farthestOf(left, outside);
+    const farthest = farthestPoint(left, outside);
     if (farthest === null) break;
-    const { place, distance } = farthest;
-    steps.push({ ...distance, index: at(places, place), remaining: left.length });
-    if (steps.length === most) break;
+    const { place } = farthest;
+    const distance = distanceWithout(place, left, outside);
+    if (distance === null) break;
+    steps.push({ ...withPValue(distance), index: at(places, place), remaining: left.length });
     places = places.toSpliced(place, 1);
     left = left.toSpliced(place, 1);
   }
   return steps;
 }
 
+function checkAll(points: readonly JudgedPoint[]): void {
+  if (points.length < 2)
+    throw new NumericalError(`Got ${points.length} points; at least 2 are needed.`);
+  checkPoints(points);
+}
+
+/** What the statistics of some points tell by themselves. */
+export type FirstLook = "no scatter to compare with" | "nothing stands out" | "something may";
+
 /** Allows for what rounding does to a limit, so that nothing near it is passed over. */
 const nearLimit = 1e-9;
 
 /**
- * Whether it is plain from the statistics alone that no step exceeds its critical value: each lies below a limit that is
- * known without the p value. Most fills of a log are done with here.
+ * Whether it is plain that no step of `deletionSteps` exceeds its critical value: each |statistic| lies below a limit that
+ * is known without its p value, which takes longer than all the rest. Most fills of a log are done with here.
  */
-export function plainlyNone(steps: readonly DistanceStep[], rule: FamilyRule): boolean {
-  return steps.every(
-    ({ statistic, df, remaining }, i) =>
-      Math.abs(statistic) < limitBelow(allowedP(remaining, i, rule), df) * (1 - nearLimit),
-  );
+export function firstLook(
+  points: readonly JudgedPoint[],
+  outside: OutsideVariance | null,
+  most: number,
+  rule: FamilyRule,
+): FirstLook {
+  checkAll(points);
+  let left = points;
+  for (let step = 0; step < most && left.length >= 2; step++) {
+    const farthest = farthestPoint(left, outside);
+    if (farthest === null) return step === 0 ? "no scatter to compare with" : "nothing stands out";
+    const df = left.length - 2 + (outside?.df ?? 0);
+    const limit = limitBelow(allowedP(left.length, step, rule), df);
+    if (farthest.size >= limit * (1 - nearLimit)) return "something may";
+    if (step + 1 < most) left = left.toSpliced(farthest.place, 1);
+  }
+  return "nothing stands out";
 }
 
 /** Few p values and degrees of freedom return all the time; should they not, what is kept stays small. */
@@ -113,7 +111,7 @@ const mostKept = 1000;
 const kept = new Map<number, Map<number, number>>();
 
 /** At most the |t| whose two-sided p is so small: the normal one where degrees of freedom are no whole number. */
-function limitBelow(pValue: number, df: number): number {
+export function limitBelow(pValue: number, df: number): number {
   const whole = Number.isInteger(df) ? df : Number.POSITIVE_INFINITY;
   if (kept.size > mostKept) kept.clear();
   const ofDf = kept.get(whole) ?? new Map<number, number>();
@@ -151,8 +149,8 @@ export function exceeds(
   return comparisons(remaining) * pValue < (1 - level) * (i === 0 ? 1 : laterShare);
 }
 
-/** The p value below which a step exceeds. */
-function allowedP(
+/** The p value below which a step, the i-th from 0, exceeds. */
+export function allowedP(
   remaining: number,
   i: number,
   { level, comparisons = familyOf, laterShare = 1 }: FamilyRule,
@@ -181,45 +179,4 @@ export function judgeInFamily(
 /** Tests among so many points of one line: one each, but a pair is a single difference, and one point is none. */
 export function familyOf(points: number): number {
   return points > 2 ? points : points - 1;
-}
-
-/** The point farthest from the line of the others; null where no scatter is left to compare one of them with. */
-function farthestOf(
-  points: readonly JudgedPoint[],
-  outside: OutsideVariance | null,
-): { readonly distance: Distance; readonly place: number } | null {
-  let farthest: { distance: Distance; place: number } | null = null;
-  for (let place = 0; place < points.length; place++) {
-    const distance = distanceFrom(lineWithout(place, points, outside), at(points, place));
-    if (distance === null) return null;
-    if (farthest === null || Math.abs(distance.statistic) > Math.abs(farthest.distance.statistic))
-      farthest = { distance, place };
-  }
-  return farthest;
-}
-
-/** `lineOf` the other points, in plain loops: screening a log makes one for every catch, several times over. */
-function lineWithout(
-  out: number,
-  points: readonly JudgedPoint[],
-  outside: OutsideVariance | null,
-): PredictingLine {
-  let [information, total, known, own] = [0, 0, 0, 0];
-  for (let i = 0; i < points.length; i++) {
-    if (i === out) continue;
-    const { x, y, knownVariance } = at(points, i);
-    information += x;
-    total += y;
-    known += knownVariance;
-  }
-  const slope = total / information;
-  for (let i = 0; i < points.length; i++) {
-    if (i === out) continue;
-    const { x, y } = at(points, i);
-    own += (y - slope * x) ** 2 / x;
-  }
-  const df = points.length - 2 + (outside?.df ?? 0);
-  const lent = outside ? outside.df * outside.variance : 0;
-  const variance = df > 0 ? (own + lent) / df : null;
-  return { slope, information, variance, df, knownVariance: known / information ** 2 };
 }

@@ -77,13 +77,24 @@ export function distanceFrom(
   { x, y, knownVariance }: JudgedPoint,
 ): Distance | null {
   if (line.variance === null) return null;
-  const standardError = Math.sqrt(
-    line.variance * x * (1 + x / line.information) + knownVariance + x ** 2 * line.knownVariance,
-  );
+  const standardError = standardErrorFrom(line.variance, line.information, line.knownVariance, {
+    x,
+    knownVariance,
+  });
   if (isDust(standardError, y)) return null;
   const residual = y - line.slope * x;
   const statistic = residual / standardError;
   return { slope: line.slope, residual, standardError, statistic, df: line.df };
+}
+
+/** √(s²·x(1 + x/Σx) + known errors of point and line). */
+export function standardErrorFrom(
+  variance: number,
+  information: number,
+  knownOfLine: number,
+  { x, knownVariance }: Pick<JudgedPoint, "x" | "knownVariance">,
+): number {
+  return Math.sqrt(variance * x * (1 + x / information) + knownVariance + x ** 2 * knownOfLine);
 }
 
 /** The same with its p value, for a point looked at alone; null when the line has no scatter to compare with. */

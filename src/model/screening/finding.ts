@@ -1,18 +1,18 @@
 import type { Catch } from "../../data/types.ts";
 import { at } from "../../errors/at.ts";
-import { normalQuantile } from "../../numeric/distributions/normal.ts";
 import type { OutsideVariance } from "../../statistics/constant-offset.ts";
 import {
+  allowedP,
   type DeletionStep,
-  type DistanceStep,
-  distanceSteps,
+  deletionSteps,
   exceeds,
   type FamilyRule,
   familyOf,
+  firstLook,
+  limitBelow,
   outlyingOf,
-  plainlyNone,
 } from "../../statistics/deleted-residuals.ts";
-import { type JudgedPoint, withPValue } from "../../statistics/predicting-line.ts";
+import type { JudgedPoint } from "../../statistics/predicting-line.ts";
 import type { Fill } from "../meters.ts";
 import { readingVariance } from "../reading.ts";
 import type { FillTotals } from "../totals.ts";
@@ -115,12 +115,13 @@ export function findInFill(
   if (nothingCanStandOut(fill.totals, outside, levels.told))
     return { ...nothing, status: "judged", isPair };
   const most = mostOfFill(fill.catches.length);
-  const distances = distancesOf(fill.catches, outside, most + 1, divisionKg);
-  if (distances.length === 0) return { ...nothing, status: "nothing to compare with" };
+  const points = fill.catches.map((row) => judgedPoint(row, divisionKg));
   // What stands out at none of the levels below does not at this one, the least strict of them.
-  if (!isPair && plainlyNone(distances, ruleFor(outside, levels.told)))
-    return { ...nothing, status: "judged" };
-  const steps = distances.map(withPValue);
+  const look = firstLook(points, outside, most, ruleFor(outside, levels.told));
+  if (look === "no scatter to compare with")
+    return { ...nothing, status: "nothing to compare with" };
+  if (look === "nothing stands out" && !isPair) return { ...nothing, status: "judged" };
+  const steps = deletionSteps(points, outside, most + 1);
   const at = (level: number, comparisons?: number) =>
     outlying(fill.catches, steps.slice(0, most), ruleFor(outside, level, comparisons));
   const [first, next] = [steps[0], steps[most]];
@@ -150,9 +151,12 @@ export function outlyingIn(
   divisionKg: number | null,
 ): readonly Catch[] {
   if (nothingCanStandOut(totals, outside, level)) return [];
-  const steps = distancesOf(catches, outside, mostOfFill(catches.length), divisionKg);
+  const points = catches.map((row) => judgedPoint(row, divisionKg));
+  const most = mostOfFill(catches.length);
   const rule = ruleFor(outside, level);
-  return plainlyNone(steps, rule) ? [] : outlying(catches, steps.map(withPValue), rule);
+  return firstLook(points, outside, most, rule) === "something may"
+    ? outlying(catches, deletionSteps(points, outside, most), rule)
+    : [];
 }
 
 /** Whether nobody has vouched for a catch: what somebody looked at and found genuine is never set aside. */
@@ -163,8 +167,8 @@ export function isUnchecked({ checked }: Catch): boolean {
 
 /**
  * Whether no catch can stand out: a deleted residual's square is at most all squares of the fill over the least that the
- * scatter can be, the lent one alone; below the normal quantile that is nothing at any number of tests. Most fills of a
- * clean log are done with here.
+ * scatter can be, the lent one alone, and no limit is below that of the normal law at the largest p value that counts.
+ * Most fills of a clean log are done with here.
  */
 function nothingCanStandOut(
   { catches, scatterSum }: FillTotals,
@@ -173,20 +177,16 @@ function nothingCanStandOut(
 ): boolean {
   if (outside === null || outside.variance <= 0) return false;
   const least = (outside.df * outside.variance) / (outside.df + catches - 2);
-  return scatterSum < least * normalQuantile((1 + level) / 2) ** 2;
+  return scatterSum < least * leastLimit(catches, outside, level) ** 2;
 }
 
-function distancesOf(
-  catches: readonly Catch[],
-  outside: OutsideVariance | null,
-  most: number,
-  divisionKg: number | null,
-): readonly DistanceStep[] {
-  return distanceSteps(
-    catches.map((row) => judgedPoint(row, divisionKg)),
-    outside,
-    most,
-  );
+/** The least |statistic| that could exceed its limit at any of the steps that are looked at. */
+function leastLimit(catches: number, outside: OutsideVariance, level: number): number {
+  const rule = ruleFor(outside, level);
+  let largest = 0;
+  for (let i = 0; i < mostOfFill(catches) && catches - i >= 2; i++)
+    largest = Math.max(largest, allowedP(catches - i, i, rule));
+  return limitBelow(largest, Number.POSITIVE_INFINITY);
 }
 
 function ruleFor(outside: OutsideVariance | null, level: number, comparisons?: number): FamilyRule {
