@@ -2,6 +2,7 @@ import type { Repeatability } from "../questions/repeatability.ts";
 import type { Words } from "../wording/words.ts";
 import type { ChartSpec } from "./chart-spec.ts";
 import { baseSpec } from "./theme.ts";
+import { thinned } from "./thinned.ts";
 
 /**
  * Catch scatter of every fill with its interval, against the usual one and what reading the scale alone
@@ -12,7 +13,14 @@ import { baseSpec } from "./theme.ts";
 export function repeatabilityChart(result: Repeatability, words: Words): ChartSpec {
   const say = words.repeatability.chart;
   const percent = (value: number | null | undefined) => (value == null ? null : 100 * value);
-  const rows = result.fills.flatMap(({ fill, catches, scatter }) =>
+  const { drawn, remark } = thinned(
+    result.fills,
+    "fills",
+    ({ scatter }) => scatter?.relative.value ?? null,
+    ({ fill }) => fill === result.fill,
+    words,
+  );
+  const rows = drawn.flatMap(({ fill, catches, scatter }) =>
     scatter === null
       ? []
       : [
@@ -26,7 +34,7 @@ export function repeatabilityChart(result: Repeatability, words: Words): ChartSp
           },
         ],
   );
-  const places = result.fills.map(({ fill }) => String(fill));
+  const places = drawn.map(({ fill }) => String(fill));
   const x = {
     field: "fill",
     type: "ordinal",
@@ -55,6 +63,7 @@ export function repeatabilityChart(result: Repeatability, words: Words): ChartSp
       language: words.format.language,
       title: say.title(result),
       description: say.description(result),
+      remark,
     }),
     layer: [
       ...lines.flatMap(({ level, label, style }) => lineLayers(level, label, style, y("level"))),

@@ -71,7 +71,15 @@ function lineWithout(
     const { x, y } = at(points, i);
     own += (y - slope * x) ** 2 / x;
   }
-  const df = points.length - 2 + (outside?.df ?? 0);
+  return withScatter({ slope, information, known, own }, points.length, outside);
+}
+
+function withScatter(
+  { slope, information, known, own }: LineSums,
+  points: number,
+  outside: OutsideVariance | null,
+): PredictingLine {
+  const df = points - 2 + (outside?.df ?? 0);
   const lent = outside ? outside.df * outside.variance : 0;
   const variance = df > 0 ? (own + lent) / df : null;
   return { slope, information, variance, df, knownVariance: known / information ** 2 };
@@ -99,29 +107,41 @@ function sizeBySums(
   return sizeFrom({ slope, information, known, own }, points.length, outside, at(points, out));
 }
 
+function sizesTakenOutOf(points: readonly JudgedPoint[]): typeof sizeBySums {
+  const without = sumsTakenOutOf(points);
+  return (out, _, outside) => sizeFrom(without(out), points.length, outside, at(points, out));
+}
+
 /**
- * The same for many points, each line from the sums of all: a point's share of the squares is its residual²/x over
- * 1 − x/Σx.
+ * The line of all points but one, for each of many: what a point adds is taken out of the sums of all. Its share of the
+ * squares is its residual²/x over 1 − x/Σx.
  *
+ * @param points  usable, three or more
  * Source Cook & Weisberg, Residuals and Influence in Regression (1982), 2.2 (deletion formulas)
  */
-function sizesTakenOutOf(points: readonly JudgedPoint[]): typeof sizeBySums {
+export function linesTakenOutOf(
+  points: readonly JudgedPoint[],
+  outside: OutsideVariance | null,
+): (out: number) => PredictingLine {
+  const without = sumsTakenOutOf(points);
+  return (out) => withScatter(without(out), points.length, outside);
+}
+
+function sumsTakenOutOf(points: readonly JudgedPoint[]): (out: number) => LineSums {
   const information = sum(points.map(({ x }) => x));
   const total = sum(points.map(({ y }) => y));
   const known = sum(points.map(({ knownVariance }) => knownVariance));
   const slope = total / information;
   const squares = sum(points.map(({ x, y }) => (y - slope * x) ** 2 / x));
-  return (out, _, outside) => {
-    const point = at(points, out);
-    const { x, y, knownVariance } = point;
+  return (out) => {
+    const { x, y, knownVariance } = at(points, out);
     const share = (y - slope * x) ** 2 / x / (1 - x / information);
-    const line = {
+    return {
       slope: (total - y) / (information - x),
       information: information - x,
       known: Math.max(0, known - knownVariance),
       own: Math.max(0, squares - share),
     };
-    return sizeFrom(line, points.length, outside, point);
   };
 }
 
