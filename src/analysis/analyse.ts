@@ -80,7 +80,8 @@ export function analyse(
   options: Partial<AnalysisOptions> = {},
 ): Analysis {
   const about = questioning(log, setup, options);
-  const { model, options: resolved } = about;
+  const { open, options: resolved } = about;
+  const meters = open.meters.map((_, place) => open.modelOf(place));
   return {
     kind: "analysis",
     source: log.source,
@@ -89,15 +90,15 @@ export function analyse(
     scaleDivision: about.scaleDivision,
     input: {
       catches: log.catches.length,
-      fills: model.meters.reduce((count, { fills }) => count + fills.length, 0),
+      fills: meters.reduce((count, { fills }) => count + fills.length, 0),
       period: periodOf(log.catches),
       leftOut: log.catches.filter(({ leftOut }) => leftOut !== null),
     },
-    products: productAnswers(model, resolved.comparison),
+    products: productAnswers({ kind: "model", options: open.options, meters }, resolved.comparison),
     falseAlarms: falseAlarmsTogether(
-      model.meters.filter(({ history }) => history.status !== "not asked").map(falseAlarmsOf),
+      meters.filter(({ history }) => history.status !== "not asked").map(falseAlarmsOf),
     ),
-    meters: model.meters.map((meter) => decidedWith(meter, about, furtherAnswers)),
+    meters: meters.map((meter) => decidedWith(meter, about, furtherAnswers)),
     cautions: cautionsOfFile(about),
   };
 }

@@ -14,7 +14,7 @@ import {
   inFull,
 } from "./decisive-answers.ts";
 import type { ToleranceFrom } from "./options.ts";
-import { cautionsOfFile, type Questioning, questioning } from "./questioning.ts";
+import { cautionsOfFile, meterModelOf, type Questioning, questioning } from "./questioning.ts";
 
 /** Why a meter has no decision. */
 export type NoDecision = "another product is in the bin";
@@ -55,10 +55,10 @@ export function decisionGrounds(log: CatchLog, setup: Setup | null): DecisionGro
 /** What to do about one bin and product, and why; null where none of its catches counts. */
 export function decidedBin(
   { about }: DecisionGrounds,
-  { bin, product }: Pick<DecidedBin, "bin" | "product">,
+  wanted: Pick<DecidedBin, "bin" | "product">,
 ): DecidedBin | null {
-  const meter = about.model.meters.find((one) => one.bin === bin && one.product === product);
-  return meter === undefined ? null : decidedWith(meter, about, () => ({}));
+  const meter = meterModelOf(about, wanted);
+  return meter === null ? null : decidedWith(meter, about, () => ({}));
 }
 
 /** Answers about a meter by their names. */

@@ -1,3 +1,4 @@
+import type { Meter } from "../model/meters.ts";
 import type { MeterModel } from "../model/model.ts";
 import {
   type CatchesNeeded,
@@ -62,7 +63,7 @@ export interface DecisiveQuestions<A extends DecisiveGround> {
   readonly drift: (
     meter: MeterModel,
     given: Asked["drift"],
-    meters: readonly MeterModel[],
+    meters: readonly Meter[],
   ) => NonNullable<A["drift"]>;
 }
 

@@ -71,7 +71,7 @@ export function fleet(
   options: Partial<AnalysisOptions> = {},
 ): Fleet {
   const about = questioning(log, setup, options);
-  const { meters } = about.model;
+  const { meters, modelOf } = about.open;
   return {
     kind: "fleet",
     source: log.source,
@@ -82,7 +82,8 @@ export function fleet(
       fills: meters.reduce((count, { fills }) => count + fills.length, 0),
       meters: meters.length,
     },
-    meters: meters.map((meter) => {
+    meters: meters.map((_, place) => {
+      const meter = modelOf(place);
       const { decision, noDecision, delivery, cautions } = decidedInBrief(meter, about, inBrief);
       return {
         bin: meter.bin,

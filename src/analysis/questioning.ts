@@ -1,9 +1,10 @@
+import { meterKey } from "../data/identity.ts";
 import type { Setup } from "../data/setup.ts";
 import { checkSetupAgainst } from "../data/setup-against.ts";
 import type { CatchLog } from "../data/types.ts";
 import { OptionError } from "../errors/errors.ts";
 import { type LogIndex, logIndex } from "../model/log-index.ts";
-import { fitModel, type MeterModel, type Model } from "../model/model.ts";
+import { type MeterModel, type OpenLog, openLog } from "../model/model.ts";
 import type { Caution } from "../results/caution.ts";
 import { type AnalysisOptions, optionsWith, type ToleranceFrom, toleranceFrom } from "./options.ts";
 import { modelChoices, questionOptions } from "./resolved-setup.ts";
@@ -11,12 +12,13 @@ import { divisionCautions, type ScaleDivision, scaleDivisionOf } from "./scale-d
 
 /** What the questions about a meter are asked with. */
 export interface Questioning {
-  readonly model: Model;
+  /** The meters, each with its model yet to be made. */
+  readonly open: OpenLog;
   readonly options: AnalysisOptions;
   readonly toleranceFrom: ToleranceFrom;
   readonly scaleDivision: ScaleDivision;
   readonly log: CatchLog;
-  readonly index: LogIndex<MeterModel>;
+  readonly index: LogIndex;
   readonly setup: Setup | null;
 }
 
@@ -28,18 +30,28 @@ export function questioning(
 ): Questioning {
   const scaleDivision = scaleDivisionOf(given.scaleDivisionKg, setup, log);
   const options = optionsWith(given, setup, scaleDivision);
-  const model = fitModel(log.catches, options, modelChoices(options, setup));
-  if (model.meters.length === 0)
+  const open = openLog(log.catches, options, modelChoices(options, setup));
+  if (open.meters.length === 0)
     throw new OptionError("leave-out", "every catch", "such that at least one catch counts");
   return {
-    model,
+    open,
     options,
     toleranceFrom: toleranceFrom(given, setup),
     scaleDivision,
     log,
-    index: logIndex(log, model.meters),
+    index: logIndex(log, open.meters),
     setup,
   };
+}
+
+/** The model of one bin and product; null where none of its catches counts. */
+export function meterModelOf(
+  { open }: Questioning,
+  wanted: Pick<MeterModel, "bin" | "product">,
+): MeterModel | null {
+  const key = meterKey(wanted);
+  const place = open.meters.findIndex((meter) => meterKey(meter) === key);
+  return place === -1 ? null : open.modelOf(place);
 }
 
 export function cautionsOfFile({ log, setup, scaleDivision }: Questioning): readonly Caution[] {

@@ -7,6 +7,8 @@ import {
   type ThroughOriginFit,
   type VarianceLaw,
 } from "../statistics/through-origin.ts";
+import type { SummedFill } from "./fill-record.ts";
+import { divisionsOf } from "./fill-sums.ts";
 import { halfWidthOf } from "./known-width.ts";
 import {
   type ChosenScatter,
@@ -76,10 +78,43 @@ export function estimateFill(
     varianceLaw,
   );
   const variance = fillVariance(fill, fit, scatter, scaleDivisionKg);
-  const unknown = { fit, variance, scatter, halfWidth: null };
+  return { fit, ...withInterval(fit.slope, scatter, variance, level) };
+}
+
+/** What a fill's delivery is known to, with the variances behind it. */
+type KnownDelivery = Omit<CatchesEstimate, "fit">;
+
+/**
+ * The same from the totals of a fill alone, by the ratio of sums.
+ *
+ * @returns null where the totals do not tell the error: the fill's own scatter speaks alone and its turns are so unequal that
+ *          each catch counts
+ */
+export function estimateFromSums(
+  fill: SummedFill,
+  lent: MeterScatter,
+  { level, scaleDivisionKg }: Pick<EstimateOptions, "level" | "scaleDivisionKg">,
+): KnownDelivery | null {
+  const { sums, delivery } = fill;
+  const scatter = chooseScatter(fill, lent);
+  const unequal = sums.mostTurns / sums.fewestTurns > turnsRatioForRobust;
+  if (scatter.source === "own" && unequal) return null;
+  const model = scatter.variance === null ? null : scatter.variance / sums.turns;
+  const divisions = divisionsOf(sums, scaleDivisionKg);
+  const division = divisions === null ? null : readingVariance(divisions / sums.turns);
+  const total = model === null ? null : model + (division ?? 0);
+  return withInterval(delivery, scatter, { model, robust: null, division, total }, level);
+}
+
+function withInterval(
+  slope: number,
+  scatter: ChosenScatter,
+  variance: FillVariance,
+  level: number,
+): KnownDelivery {
+  const unknown = { variance, scatter, halfWidth: null };
   const spread = variance.total === null ? 0 : Math.sqrt(variance.total);
-  if (isDust(spread, fit.slope))
-    return { ...unknown, estimate: unknownEstimate(fit.slope, "kg/turn") };
+  if (isDust(spread, slope)) return { ...unknown, estimate: unknownEstimate(slope, "kg/turn") };
   const half = halfWidthOf(
     {
       scatter: Math.max(variance.model ?? 0, variance.robust ?? 0),
@@ -90,13 +125,13 @@ export function estimateFill(
   );
   return {
     ...unknown,
-    halfWidth: half / fit.slope,
+    halfWidth: half / slope,
     estimate: {
-      value: fit.slope,
+      value: slope,
       unit: "kg/turn",
       standardError: spread,
       df: scatter.df,
-      interval: intervalAround(fit.slope, half, level, "this fill's delivery"),
+      interval: intervalAround(slope, half, level, "this fill's delivery"),
     },
   };
 }

@@ -3,6 +3,7 @@ import { meterKey } from "../data/identity.ts";
 import type { Catch } from "../data/types.ts";
 import { at, lastOf } from "../errors/at.ts";
 import { groupBy } from "../numeric/group-by.ts";
+import type { FillSums } from "./fill-sums.ts";
 import { inTimeOrder } from "./time-order.ts";
 import { deliveryOf, type FillTotals, totalsOf } from "./totals.ts";
 
@@ -27,6 +28,8 @@ export interface Fill {
   readonly scatterTotals: FillTotals;
   /** Σm/Σt, kg/turn. */
   readonly delivery: number;
+  /** Where only totals are at hand: then there are no catches. */
+  readonly sums?: FillSums;
 }
 
 /** One bin's meter with one product: the thing whose delivery per turn is asked for. */

@@ -8,31 +8,21 @@ import {
   requireModelOptions,
   resolve,
 } from "../results/options.ts";
-import { noPrior } from "../statistics/spread-prior.ts";
-import { priorOfVote } from "../statistics/spread-votes.ts";
 import { median } from "../statistics/summary.ts";
 import type { VarianceLaw } from "../statistics/through-origin.ts";
-import { type FillsTogether, fillsTogether } from "./across-fills.ts";
+import type { FillsTogether } from "./across-fills.ts";
 import { constantMassOverBins, type StandingTest } from "./constant-mass.ts";
 import { doubtedEstimate, type FillEstimate } from "./doubted-estimate.ts";
-import { lentSpread } from "./fill-spread.ts";
-import {
-  type HistoryChoices,
-  historyOf,
-  type MeterHistory,
-  type Stretch,
-  stretchesOf,
-} from "./history.ts";
+import type { HistoryChoices, MeterHistory } from "./history.ts";
 import {
   type BorrowingChoices,
   type MeterRecord,
   type OutsideVote,
-  outsideVotes,
   usualBorrowing,
 } from "./lenders.ts";
-import { type MeterScatter, seenVariance } from "./lent-scatter.ts";
+import type { MeterScatter } from "./lent-scatter.ts";
 import { type Fill, type Meter, metersOf, newestFill } from "./meters.ts";
-import { scattersOf } from "./screening/lending.ts";
+import { metersTogether, readMeter } from "./meters-together.ts";
 import { isFlagged, type MeterScreening, screenLog } from "./screening/screen-log.ts";
 import { type WithAllCatches, withAllCatches } from "./with-all-catches.ts";
 
@@ -101,76 +91,61 @@ export function fitModel(
   given: Partial<ModelOptions> = {},
   choices: ModelChoices = {},
 ): Model {
+  const { options, meters, modelOf } = openLog(catches, given, choices);
+  return { kind: "model", options, meters: meters.map((_, i) => modelOf(i)) };
+}
+
+/** A log of which everything is known that meters tell one another, each meter's own model still to be made. */
+export interface OpenLog {
+  readonly options: ModelOptions;
+  /** Without the catches that are set aside. */
+  readonly meters: readonly Meter[];
+  /** The model of the meter at this place, made anew each time: of thousands of meters only one need be kept. */
+  readonly modelOf: (place: number) => MeterModel;
+}
+
+/** The part of `fitModel` that takes the whole log; parameters and errors as there. */
+export function openLog(
+  catches: readonly Catch[],
+  given: Partial<ModelOptions> = {},
+  choices: ModelChoices = {},
+): OpenLog {
   const options = resolveModelOptions(given);
   const { level, scaleDivisionKg: divisionKg } = options;
   const { borrowing = usualBorrowing, ...history } = choices;
   const screened = screenLog(metersOf(catches), { divisionKg, borrowing });
-  const scatters = scattersOf(
-    screened.map(({ meter }) => meter),
-    { divisionKg, borrowing },
-  );
-  const records = screened.map(({ meter }, i) =>
-    recordOf(meter, at(scatters, i), stretchesOf(meter, history), divisionKg),
-  );
-  const spreadVotes = outsideVotes(records, "spread", borrowing);
+  const meters = screened.map(({ meter }) => meter);
+  const rule = { level, divisionKg, borrowing, history };
+  const among = metersTogether(meters, rule);
   const constantMass = constantMassOverBins(
-    screened.map(({ meter }, i) => ({ meter, scatter: at(scatters, i) })),
+    meters.map((meter, i) => ({ meter, scatter: at(among, i).scatter })),
   );
   const heaviestCatchKg = heaviestOf(catches);
-  return {
-    kind: "model",
-    options,
-    meters: screened.map(({ meter, screening }, i) => {
-      const outside = at(spreadVotes, i);
-      const read = {
-        flagged: (fill: Fill) => isFlagged(screening, fill),
-        ...history,
-        prior: outside === null ? noPrior : priorOfVote(outside),
-      };
-      const ground = {
-        level,
-        scatter: at(scatters, i),
-        outside,
-        divisionKg,
-        inTimeOrder: history.asked !== "never",
-      };
-      const found = historyOf(meter, level, read);
-      const stretches = found.stretches.map(({ fills }) => fills);
-      return {
-        ...meter,
-        scatter: at(scatters, i),
-        history: found,
-        across: fillsTogether(stretches, ground),
-        screening,
-        withAll: withAllCatches(meter, screening, ground, read),
-        constantMass: at(constantMass, i),
-        record: at(records, i),
-        spreadVote: outside,
-        turnsPerCatch: median(newestFill(meter).catches.map(({ turns }) => turns)),
-        heaviestCatchKg,
-      };
-    }),
+  const modelOf = (place: number): MeterModel => {
+    const { meter, screening } = at(screened, place);
+    const { scatter, record, spreadVote } = at(among, place);
+    const flagged = (fill: Fill) => isFlagged(screening, fill);
+    const {
+      history: found,
+      across,
+      ground,
+      choices: read,
+    } = readMeter(meter, at(among, place), rule, flagged);
+    return {
+      ...meter,
+      scatter,
+      history: found,
+      across,
+      screening,
+      withAll: withAllCatches(meter, screening, ground, read),
+      constantMass: at(constantMass, place),
+      record,
+      spreadVote,
+      turnsPerCatch: median(newestFill(meter).catches.map(({ turns }) => turns)),
+      heaviestCatchKg,
+    };
   };
-}
-
-/**
- * What a meter can tell others. Its fills' spread is that within levels found with its own fills only: what others lend
- * comes back to them by no detour.
- */
-function recordOf(
-  { product }: Meter,
-  { relative, df, floor }: MeterScatter,
-  stretches: readonly Stretch[],
-  divisionKg: number | null,
-): MeterRecord {
-  return {
-    product,
-    scatter: seenVariance(relative, df, floor),
-    spread: lentSpread(
-      stretches.map(({ fills }) => fills),
-      divisionKg,
-    ),
-  };
+  return { options, meters, modelOf };
 }
 
 /** The options of a result, which may hold more than these, are taken as they are; a typo would leave one out. */
