@@ -149,7 +149,7 @@ export function openLog(
 }
 
 /** The options of a result, which may hold more than these, are taken as they are; a typo would leave one out. */
-function resolveModelOptions(given: Partial<ModelOptions>): ModelOptions {
+export function resolveModelOptions(given: Partial<ModelOptions>): ModelOptions {
   const names = Object.keys(modelRules);
   if (!names.every((name) => name in given)) refuseUnknownOptions(given, [...names, "varianceLaw"]);
   const resolved = modelOptionsOf({ ...resolve(modelRules, {}), ...given });

@@ -27,6 +27,8 @@ export interface FileCautionFacts {
     readonly weights: number;
     readonly different: number;
   };
+  /** Questions that take the single catches, where only the totals of fills are at hand. */
+  readonly "needs-rows": { readonly questions: readonly Question[] };
   // the setup
   /** `instead` is the name in the catches that may be meant. */
   readonly "setup-name-not-caught": {
@@ -55,6 +57,7 @@ export const fileStandings = {
   "one-bin-taken": { severity: "note", asks: "to-know" },
   "turns-all-equal": { severity: "note", asks: "to-know" },
   "division-read-from-digits": { severity: "note", asks: "to-know" },
+  "needs-rows": { severity: "doubt", asks: "to-know" },
   "setup-name-not-caught": { severity: "note", asks: "to-know" },
   "old-name": { severity: "note", asks: "to-know" },
 } as const satisfies Readonly<Record<keyof FileCautionFacts, Standing>>;

@@ -9,6 +9,7 @@ export const cautionsFile = {
   labels: {
     binNotCaught: (f: Facts<"name" | "instead">) =>
       `Bin "${f.name}" of the setup has no catches; did you mean "${f.instead}"? If so, spell it as the catches do.`,
+    question: (name: Question) => `"${questions[name]}"`,
     weightsAlike: (step: string) =>
       `Your weights are all the same and so show no steps; ${step}, the coarsest step that fits them, is taken as the scale's division. If it is another, give it in the setup (scale, division).`,
   },
@@ -28,6 +29,8 @@ export const cautionsFile = {
     `All catches have ${f.turns} turns, so a tare left in every catch cannot be seen${f.tare === null ? "" : `; it would make the delivery ${f.tare} too high`}. Mix two turn levels, the longer twice the shorter, once a season.`,
   "division-read-from-digits": (step: string) =>
     `Your weights end in steps of ${step}; taken as the scale's division. If it is another, give it in the setup (scale, division).`,
+  "needs-rows": (asked: string) =>
+    `Not answered from totals: ${asked}. That takes the single catches; whether one of them stands out, totals do not tell.`,
   "setup-name-not-caught": (f: Facts<"name" | "instead", "bin">) =>
     `Product "${f.name}" of the setup has no catches in bin ${f.bin}; did you mean "${f.instead}"? If so, spell it as the catches do.`,
   "old-name": (f: Facts<"was" | "now">) =>

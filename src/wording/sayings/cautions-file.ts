@@ -28,6 +28,8 @@ export function cautionsFileSayings(
         ? labels.weightsAlike(step)
         : say["division-read-from-digits"](step);
     },
+    "needs-rows": ({ questions }) =>
+      say["needs-rows"](format.list(questions.map((name) => labels.question(name)))),
     "setup-name-not-caught": ({ what, name, instead }, { bin }) =>
       what === "bin"
         ? labels.binNotCaught({ name, instead })
