@@ -85,13 +85,19 @@ function fillOf(rows: readonly Catch[]): Fill | null {
     takenAt: ordered.flatMap(({ takenAt }) => takenAt ?? []).sort()[0] ?? null,
     catches,
     weighings,
-    leftOut: ordered.filter(({ leftOut }) => leftOut !== null),
+    leftOut:
+      weighings.length === ordered.length
+        ? noCatches
+        : ordered.filter(({ leftOut }) => leftOut !== null),
     totals,
-    notLent: [],
+    notLent: noCatches,
     scatterTotals: totals,
     delivery: deliveryOf(totals),
   };
 }
+
+/** One for all fills: of a log of a million catches each would otherwise hold several empty lists. */
+const noCatches: readonly Catch[] = [];
 
 // Outlets share the meter's turns: each by itself would pass for a small catch of the whole meter.
 function addUpOutlets(weighings: readonly Catch[]): readonly Catch[] {

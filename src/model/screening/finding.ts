@@ -90,6 +90,8 @@ export function testsOf(catches: number, outside: OutsideVariance | null): numbe
   return catches >= fewestWithOthers || catches === 2 ? familyOf(catches) : 0;
 }
 
+const noCatches: readonly Catch[] = [];
+
 /** Looks for catches of one fill that stand out, first with the fill as the family, then with the log. */
 export function findInFill(
   fill: Fill,
@@ -105,10 +107,10 @@ export function findInFill(
     outside,
     isPair: false,
     pairPValue: null,
-    inFill: [],
-    inFillStrictly: [],
-    inLog: [],
-    setAside: [],
+    inFill: noCatches,
+    inFillStrictly: noCatches,
+    inLog: noCatches,
+    setAside: noCatches,
     moreThanCanBeTold: false,
   };
   if (testsOf(fill.catches.length, outside) === 0) return nothing;

@@ -79,11 +79,10 @@ export function outsideOf(fill: ScatteringFill, scatter: MeterScatter): OutsideV
   return prior === null ? null : { variance: prior.s0Squared * fill.delivery ** 2, df: prior.nu0 };
 }
 
-const noCatches: readonly Catch[] = [];
-
 /** The fill with these catches not speaking for others; one that somebody vouches for does all the same. */
 export function lending(fill: Fill, silent: readonly Catch[]): Fill {
-  if (silent.length === 0) return { ...fill, notLent: noCatches, scatterTotals: fill.totals };
+  if (silent.length === 0 && fill.notLent.length === 0 && fill.scatterTotals === fill.totals)
+    return fill;
   const notLent = fill.catches.filter((row) => silent.includes(row) && isUnchecked(row));
   if (notLent.length === 0) return { ...fill, notLent, scatterTotals: fill.totals };
   const rest = fill.catches.filter((row) => !notLent.includes(row));
