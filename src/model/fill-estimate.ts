@@ -78,7 +78,8 @@ export function estimateFill(
     varianceLaw,
   );
   const variance = fillVariance(fill, fit, scatter, scaleDivisionKg);
-  return { fit, ...withInterval(fit.slope, scatter, variance, level) };
+  const { halfWidth, estimate } = withInterval(fit.slope, scatter, variance, level);
+  return { fit, variance, scatter, halfWidth, estimate };
 }
 
 /** What a fill's delivery is known to, with the variances behind it. */
@@ -112,9 +113,11 @@ function withInterval(
   variance: FillVariance,
   level: number,
 ): KnownDelivery {
-  const unknown = { variance, scatter, halfWidth: null };
   const spread = variance.total === null ? 0 : Math.sqrt(variance.total);
-  if (isDust(spread, slope)) return { ...unknown, estimate: unknownEstimate(slope, "kg/turn") };
+  if (isDust(spread, slope)) {
+    const estimate = unknownEstimate(slope, "kg/turn" as const);
+    return { variance, scatter, halfWidth: null, estimate };
+  }
   const half = halfWidthOf(
     {
       scatter: Math.max(variance.model ?? 0, variance.robust ?? 0),
@@ -124,7 +127,8 @@ function withInterval(
     { level, phi: asFound },
   );
   return {
-    ...unknown,
+    variance,
+    scatter,
     halfWidth: half / slope,
     estimate: {
       value: slope,

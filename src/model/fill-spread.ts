@@ -97,17 +97,17 @@ export function fillSpread(
   const ownDf = spreadWithin(deliveries, noPrior).df;
   const { variance, df } = spreadWithin(deliveries, { nu0, s0Squared: s0Squared * center ** 2 });
   const source = outside !== null ? "lent" : ownDf > 0 ? "own" : "none";
-  const common = {
+  const fills = stretches.filter((own) => own.length >= 2).flat().length;
+  const lentBy = outside === null ? null : lenderOf(outside);
+  if (variance === null)
+    return { source, df, ownDf, fills, lentBy, standardDeviation: null, relative: null };
+  const sd = Math.sqrt(variance);
+  return {
     source,
     df,
     ownDf,
-    fills: stretches.filter((own) => own.length >= 2).flat().length,
-    lentBy: outside === null ? null : lenderOf(outside),
-  } as const;
-  if (variance === null) return { ...common, standardDeviation: null, relative: null };
-  const sd = Math.sqrt(variance);
-  return {
-    ...common,
+    fills,
+    lentBy,
     relative: sd / center,
     standardDeviation: {
       value: sd,

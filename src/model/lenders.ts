@@ -94,7 +94,9 @@ export function voteOfOtherMeters(
   const sameProduct = same.count >= fewestOfProduct;
   const others = sameProduct ? same : withoutVotes(all, mine);
   const vote = voteOfOthers(others, defaults.betweenMeters);
-  return vote === null ? null : { ...vote, from: "other bins", meters: others.count, sameProduct };
+  if (vote === null) return null;
+  const { center, variance } = vote;
+  return { center, variance, from: "other bins", meters: others.count, sameProduct };
 }
 
 /**

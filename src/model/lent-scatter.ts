@@ -7,6 +7,7 @@ import {
   type AgainstVote,
   type EstimatedVariance,
   priorOfVote,
+  type SpreadVote,
   typicalOfVote,
   unlikeVote,
   voteOfOwnGroups,
@@ -113,14 +114,16 @@ export function scatterPrior(
 ): ScatterPrior | null {
   const { outside } = scatter;
   const others = otherFills(scatterTotals, scatter);
-  const votes = [
-    ...(others === null ? [] : [voteOfOwnGroups(others.seen, others.fills, defaults.betweenFills)]),
-    ...(outside === null ? [] : [outside]),
-  ];
+  const votes: SpreadVote[] = [];
+  if (others !== null)
+    votes.push(voteOfOwnGroups(others.seen, others.fills, defaults.betweenFills));
+  if (outside !== null) votes.push(outside);
   const vote = votesTogether(votes);
   if (vote === null) return null;
+  const { nu0, s0Squared } = priorOfVote(vote);
   return {
-    ...priorOfVote(vote),
+    nu0,
+    s0Squared,
     typical: typicalOfVote(vote),
     lentBy: {
       fills: others?.fills ?? 0,

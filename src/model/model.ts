@@ -132,7 +132,9 @@ export function openLog(
       choices: read,
     } = readMeter(meter, at(among, place), rule, flagged);
     return {
-      ...meter,
+      bin: meter.bin,
+      product: meter.product,
+      fills: meter.fills,
       scatter,
       history: found,
       across,

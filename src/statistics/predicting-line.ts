@@ -103,8 +103,16 @@ export function residualFrom(line: PredictingLine, point: JudgedPoint): Residual
   return distance === null ? null : withPValue(distance);
 }
 
-export function withPValue<D extends Distance>(distance: D): D & Residual {
-  return { ...distance, pValue: studentTTwoSided(distance.statistic, distance.df) };
+export function withPValue(distance: Distance): Residual {
+  const { slope, residual, standardError, statistic, df } = distance;
+  return {
+    slope,
+    residual,
+    standardError,
+    statistic,
+    df,
+    pValue: studentTTwoSided(statistic, df),
+  };
 }
 
 /** @throws NumericalError when a point cannot be used, or without any */

@@ -67,8 +67,10 @@ export function fitThroughOrigin(
   const totalInformation = sum(points.map(information));
   const slope = sum(points.map(({ x, y }) => y * raised(x, 1 - power))) / totalInformation;
 
+  // Written out: a copy that is added to takes twenty times as long, and a log has as many points as catches.
   const fittedPoints = points.map((point) => ({
-    ...point,
+    x: point.x,
+    y: point.y,
     fitted: slope * point.x,
     residual: point.y - slope * point.x,
     leverage: information(point) / totalInformation,
@@ -77,24 +79,21 @@ export function fitThroughOrigin(
     fittedPoints.map(({ x, residual }) => residual ** 2 / raised(x, power)),
   );
   const df = points.length - 1;
-  const common = { law, slope, df, residualSumOfSquares, points: fittedPoints };
-  if (df === 0)
-    return {
-      ...common,
-      residualVariance: null,
-      modelStandardError: null,
-      robustStandardError: null,
-    };
-
-  const residualVariance = residualSumOfSquares / df;
+  const residualVariance = df === 0 ? null : residualSumOfSquares / df;
   const influences = fittedPoints.map(
     ({ x, residual, leverage }) => (residual * raised(x, 1 - power)) / (1 - leverage),
   );
+  const robust = () => Math.sqrt(sum(influences.map((value) => value ** 2))) / totalInformation;
   return {
-    ...common,
+    law,
+    slope,
+    df,
+    residualSumOfSquares,
+    points: fittedPoints,
     residualVariance,
-    modelStandardError: Math.sqrt(residualVariance / totalInformation),
-    robustStandardError: Math.sqrt(sum(influences.map((value) => value ** 2))) / totalInformation,
+    modelStandardError:
+      residualVariance === null ? null : Math.sqrt(residualVariance / totalInformation),
+    robustStandardError: residualVariance === null ? null : robust(),
   };
 }
 

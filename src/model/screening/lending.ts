@@ -70,7 +70,10 @@ export function scattersOf(
     scatter: seenVariance(pooled.relative, pooled.df, floor),
   }));
   const outside = outsideVotes(records, "scatter", borrowing);
-  return own.map(({ pooled, floor }, i) => ({ ...pooled, floor, outside: at(outside, i) }));
+  return own.map(({ pooled, floor }, i) => {
+    const { variance, relative, df, fills, homogeneity } = pooled;
+    return { variance, relative, df, fills, homogeneity, floor, outside: at(outside, i) };
+  });
 }
 
 /** What others lend to one fill, at its delivery, as its own estimate has it; null: it speaks for itself. */
