@@ -9,27 +9,33 @@ export type MeterPlace = BinPlace & Pick<Catch, "product">;
 /** What makes a fill of any product: the bin's number for it. */
 export type FillPlace = BinPlace & Pick<Catch, "fill">;
 
+/** What tells bins, meters and fills apart, in this order; one more is one more here. */
+export const binColumns = ["bin"] as const;
+export const meterColumns = [...binColumns, "product"] as const;
+export const fillColumns = [...binColumns, "fill"] as const;
+
 /** The same for rows of one bin, and for no others. */
-export function binKey({ bin }: BinPlace): string {
-  return joined([bin]);
-}
+export const binKey: (row: BinPlace) => string = keyOf(binColumns);
 
 /** The same for rows of one meter, and for no others. */
-export function meterKey({ bin, product }: MeterPlace): string {
-  return joined([bin, product]);
-}
+export const meterKey: (row: MeterPlace) => string = keyOf(meterColumns);
 
 /** The same for rows of one filling of a bin, and for no others. */
-export function fillKey({ bin, fill }: FillPlace): string {
-  return joined([bin, fill]);
-}
+export const fillKey: (row: FillPlace) => string = keyOf(fillColumns);
 
-/** Every part with its length before it, so that no two lists of names make one text; made for every row of a log. */
-function joined(parts: readonly (string | number)[]): string {
+/**
+ * A text for the values of some columns: every value with its length before it, so that no two rows of different values have
+ * the same. Rows of one fill follow one another in most files, so the last one is remembered.
+ */
+function keyOf<Column extends keyof Catch>(
+  columns: readonly Column[],
+): (row: Pick<Catch, Column>) => string {
+  let last: readonly unknown[] | null = null;
   let key = "";
-  for (const part of parts) {
-    const text = String(part);
-    key += `${text.length} ${text}`;
-  }
-  return key;
+  return (row) => {
+    if (last !== null && columns.every((name, i) => row[name] === last?.[i])) return key;
+    last = columns.map((name) => row[name]);
+    key = last.map((value) => `${value === null ? "" : String(value).length} ${value}`).join("");
+    return key;
+  };
 }

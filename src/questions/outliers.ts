@@ -52,9 +52,10 @@ export type {
  */
 export function outliers(meter: MeterModel, options: OutliersOptions): Outliers {
   const { tests, metersInLog, scatterOfAll, findings } = meter.screening;
-  const { suspects, pairs, disagree, nextFill, falseAlarms, cautions } = outliersInBrief(
+  const { suspects, pairs, disagree, nextFill, falseAlarms, cautions } = foundIn(
     meter,
     options,
+    true,
   );
   const newest = newestFill(meter);
   const judged = findings.map((finding) => judgeFill(finding, meter.screening));
@@ -93,8 +94,16 @@ export function outliers(meter: MeterModel, options: OutliersOptions): Outliers 
   };
 }
 
-/** The findings of `outliers`, and what they are made from, without what is drawn or told of catches that are in line. */
-export function outliersInBrief(meter: MeterModel, options: OutliersOptions) {
+/** Which findings `outliers` has; what may have happened to a catch is not looked into. */
+export function outliersInBrief(
+  meter: MeterModel,
+  options: OutliersOptions,
+): Pick<Outliers, "cautions"> {
+  return foundIn(meter, options, false);
+}
+
+/** The findings, and what they are made from, without what is drawn or told of catches that are in line. */
+function foundIn(meter: MeterModel, options: OutliersOptions, isExplained: boolean) {
   requireModelOptions(options);
   const { findings } = meter.screening;
   const judged = findings
@@ -104,7 +113,7 @@ export function outliersInBrief(meter: MeterModel, options: OutliersOptions) {
     bin: meter.bin,
     product: meter.product,
     today: screeningInBrief(lastOf(findings)),
-    suspects: judged.flatMap((one) => suspectsOf(meter, one, options)),
+    suspects: judged.flatMap((one) => suspectsOf(meter, one, options, isExplained)),
     pairs: judged.flatMap((one) => pairOf(one) ?? []),
     disagree: estimateOf(meter, newestFill(meter), options).disagree,
     nextFill: {

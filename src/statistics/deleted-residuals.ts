@@ -2,6 +2,7 @@ import { at } from "../errors/at.ts";
 import { NumericalError } from "../errors/errors.ts";
 import { normalQuantile } from "../numeric/distributions/normal.ts";
 import { studentTQuantile } from "../numeric/distributions/student-t.ts";
+import { keptOfTwo } from "../numeric/kept.ts";
 import type { OutsideVariance } from "./constant-offset.ts";
 import { distanceWithout, farthestPoint } from "./farthest-point.ts";
 import { checkPoints, type JudgedPoint, type Residual, withPValue } from "./predicting-line.ts";
@@ -99,32 +100,20 @@ export function firstLook(
     const farthest = farthestPoint(left, outside);
     if (farthest === null) return step === 0 ? "no scatter to compare with" : "nothing stands out";
     const df = left.length - 2 + (outside?.df ?? 0);
-    const limit = limitBelow(allowedP(left.length, step, rule), df);
+    const limit = limitBelow(allowedP(left.length, step, rule), Number.isInteger(df) ? df : anyDf);
     if (farthest.size >= limit * (1 - nearLimit)) return "something may";
     if (step + 1 < most) left = left.toSpliced(farthest.place, 1);
   }
   return "nothing stands out";
 }
 
-/** Few p values and degrees of freedom return all the time; should they not, what is kept stays small. */
-const mostKept = 1000;
-const kept = new Map<number, Map<number, number>>();
+/** Degrees of freedom that are no whole number are as good as never the same. */
+const anyDf = Number.POSITIVE_INFINITY;
 
 /** At most the |t| whose two-sided p is so small: the normal one where degrees of freedom are no whole number. */
-export function limitBelow(pValue: number, df: number): number {
-  const whole = Number.isInteger(df) ? df : Number.POSITIVE_INFINITY;
-  if (kept.size > mostKept) kept.clear();
-  const ofDf = kept.get(whole) ?? new Map<number, number>();
-  kept.set(whole, ofDf);
-  const known = ofDf.get(pValue);
-  if (known !== undefined) return known;
-  const limit = Number.isFinite(whole)
-    ? studentTQuantile(1 - pValue / 2, whole)
-    : normalQuantile(1 - pValue / 2);
-  if (ofDf.size > mostKept) ofDf.clear();
-  ofDf.set(pValue, limit);
-  return limit;
-}
+export const limitBelow = keptOfTwo((pValue, df) =>
+  Number.isInteger(df) ? studentTQuantile(1 - pValue / 2, df) : normalQuantile(1 - pValue / 2),
+);
 
 /**
  * Which points stand out? All up to the last step whose statistic exceeds t(1 − (1−level)/(2·comparisons), df), so that
