@@ -65,7 +65,9 @@ export function deletionSteps(
     const { place } = farthest;
     const distance = distanceWithout(place, left, outside);
     if (distance === null) break;
-    steps.push({ ...withPValue(distance), index: at(places, place), remaining: left.length });
+    const { slope, residual, standardError, statistic, df, pValue } = withPValue(distance);
+    const taken = { index: at(places, place), remaining: left.length };
+    steps.push({ slope, residual, standardError, statistic, df, pValue, ...taken });
     places = places.toSpliced(place, 1);
     left = left.toSpliced(place, 1);
   }

@@ -1,6 +1,6 @@
 import { at } from "../errors/at.ts";
 import { NumericalError } from "../errors/errors.ts";
-import { requireFinite, requirePositive } from "../numeric/domain.ts";
+import { requireAllFinite, requireFinite, requirePositive } from "../numeric/domain.ts";
 import { accurateSum } from "../numeric/summation.ts";
 import { weightedMean } from "./summary.ts";
 
@@ -101,13 +101,10 @@ function check(x: readonly number[], y: readonly number[], weights: readonly num
       `weightedLine: ${x.length} x, ${y.length} y and ${weights.length} weights; they must be as many.`,
     );
   }
-  x.forEach((value, i) => {
-    requireFinite("weightedLine", `x ${i + 1}`, value);
-  });
-  y.forEach((value, i) => {
-    requireFinite("weightedLine", `y ${i + 1}`, value);
-  });
+  requireAllFinite("weightedLine", "x", x);
+  requireAllFinite("weightedLine", "y", y);
   weights.forEach((value, i) => {
-    requirePositive("weightedLine", `weight ${i + 1}`, value);
+    if (!(value > 0 && Number.isFinite(value)))
+      requirePositive("weightedLine", `weight ${i + 1}`, value);
   });
 }
