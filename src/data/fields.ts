@@ -13,6 +13,7 @@ import {
   type NumberRead,
   type PrintedNumber,
 } from "./numbers.ts";
+import { remembered } from "./remembered.ts";
 import { type Cell, cellText, isBlank, type TableRow, tidyText } from "./table.ts";
 
 /** One row being read. Problems are gathered here, so that a row tells all of its own. */
@@ -94,12 +95,14 @@ export function printedNumber(
   return read.ok ? read : null;
 }
 
+const dateIn = remembered((text) => ({ date: readDate(text) }));
+
 /** Date of a plain column; null when blank, or when it is no date that exists. */
 function dateField(reading: RowReading, name: PlainColumn): string | null {
   const text = textField(reading, name);
   if (text === null) return null;
   return (
-    readDate(text) ??
+    dateIn(text).date ??
     complain(reading, headerIn(reading.columns, name), { problem: "not-a-date", facts: {} }, text)
   );
 }

@@ -49,7 +49,8 @@ export function readMass(reading: RowReading, leftOut: boolean): RowMass | null 
   if (reading.issues.length > problemsBefore) return null;
   const { gross, tare } = weighed;
   const net = weighed.net ?? netOf(reading, unit, gross, tare);
-  if (net === null || !agrees(reading, net, gross, tare)) return null;
+  if (net === null) return null;
+  if (weighed.net !== undefined && !agrees(reading, net, gross, tare)) return null;
   if (net.number.value < smallestMass && !(leftOut && net.number.value === 0)) {
     return noNet(reading, net);
   }

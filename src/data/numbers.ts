@@ -118,7 +118,19 @@ function decimalsOf(text: string): number {
  */
 export function paperDifference(minuend: PrintedNumber, subtrahend: PrintedNumber): PrintedNumber {
   const decimals = Math.max(minuend.decimals, subtrahend.decimals);
-  return { value: Number((minuend.value - subtrahend.value).toFixed(decimals)), decimals };
+  return { value: toDecimals(minuend.value - subtrahend.value, decimals), decimals };
+}
+
+const powersOfTen = [1, 10, 100, 1e3, 1e4, 1e5, 1e6] as const;
+/** Below it a number with six decimals is a whole number of the last one, and arithmetic with it exact. */
+const exactly = 1e9;
+
+/** The number nearest to a value among those with so many decimals. */
+function toDecimals(value: number, decimals: number): number {
+  const power = powersOfTen[decimals];
+  return power === undefined || Math.abs(value) >= exactly
+    ? Number(value.toFixed(decimals))
+    : Math.round(value * power) / power;
 }
 
 /** Half a unit in the last decimal written: the most by which rounding may have moved the number. */

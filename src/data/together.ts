@@ -21,17 +21,21 @@ export function checkTogether(
     column: headerIn(columns, name),
   });
   const fills = groupsOf(rows, fillKey);
+  const [ofCatch, ofProduct] = [under("catch"), under("product")];
   return [
-    ...fills.flatMap((fill) => twins(fill, under("catch"))),
-    ...fills.flatMap((fill) => mixedFill(fill, under("product"))),
+    ...fills.filter(mayHoldTwins).flatMap((fill) => twins(fill, ofCatch)),
+    ...fills.flatMap((fill) => mixedFill(fill, ofProduct)),
     ...twoSpellings(rows, "bin", under("bin")),
     ...twoSpellings(rows, "product", under("product")),
   ];
 }
 
+/** Catches numbered upwards are all different, and nothing more needs to be asked of most fills. */
+function mayHoldTwins(fill: FillRows): boolean {
+  return fill.some((row, i) => i > 0 && row.catch <= at(fill, i - 1).catch);
+}
+
 function twins(fill: FillRows, place: Place): readonly DataIssue[] {
-  // Numbers that are all different tell everything apart, and nothing more needs to be asked of most fills.
-  if (new Set(fill.map((row) => row.catch)).size === fill.length) return [];
   const key = (row: CatchIdentity) => [row.product, row.catch, row.outlet];
   return laterOnes(fill, key).map(({ row, first }) => {
     const { bin, product, fill: number, catch: caught, outlet } = row;
@@ -46,6 +50,7 @@ function twins(fill: FillRows, place: Place): readonly DataIssue[] {
 
 function mixedFill(fill: FillRows, place: Place): readonly DataIssue[] {
   const first = at(fill, 0);
+  if (fill.every(({ product }) => product === first.product)) return [];
   return fill
     .filter(({ product }) => isOtherName(product, first.product))
     .map((row) =>
