@@ -1,0 +1,104 @@
+import type { ChartSpec } from "../../src/charts/chart-spec.ts";
+import { baseSpec } from "../../src/charts/theme.ts";
+import { table } from "../study/support/markdown.ts";
+import { aimOf, exponents, type Measured, wholeSeconds } from "./growth.ts";
+
+/** What the measurements ran on. */
+export interface Ground {
+  readonly seed: number;
+  readonly node: string;
+  readonly flags: readonly string[];
+  readonly cores: number;
+}
+
+const count = (value: number) => value.toLocaleString("en");
+
+/** The page in reports. */
+export function scalePage(measured: readonly Measured[], ground: Ground): readonly string[] {
+  return [
+    "# How time and memory grow with the log",
+    "",
+    "Invented logs of meters with ten fills of five catches, read from a file and decided meter by meter to the fleet table, each in",
+    `a process of its own (\`npm run scale -- --seed ${ground.seed}\`; Node ${ground.node} with \`${ground.flags.join(" ")}\`, ${ground.cores} cores). Times are wall times; a busy machine takes longer.`,
+    "",
+    "![Seconds against rows](scale.svg)",
+    "",
+    ...table(
+      [
+        "rows",
+        "meters",
+        "read (s)",
+        "fleet table (s)",
+        "together (s)",
+        "aim (s)",
+        "peak memory (MB)",
+        "aim (MB)",
+      ],
+      measured.map((one) => {
+        const aim = aimOf(one.rows);
+        return [
+          count(one.rows),
+          count(one.meters),
+          one.readSeconds.toFixed(2),
+          one.fleetSeconds.toFixed(2),
+          wholeSeconds(one).toFixed(2),
+          aim === null ? "–" : `< ${aim.seconds}`,
+          one.peakMegabytes.toFixed(0),
+          aim === null ? "–" : `< ${aim.megabytes}`,
+        ];
+      }),
+    ),
+    "",
+    ...missedLines(measured),
+    "Growth exponents, from each size to the next; 1 is in proportion to the rows, 2 would be with their square:",
+    "",
+    ...table(
+      ["", ...measured.slice(1).map((one) => `to ${count(one.rows)} rows`)],
+      [
+        ["reading", ...exponents(measured, (one) => one.readSeconds).map(two)],
+        ["fleet table", ...exponents(measured, (one) => one.fleetSeconds).map(two)],
+        ["memory", ...exponents(measured, (one) => one.peakMegabytes).map(two)],
+      ],
+    ),
+    "",
+    "The first sizes hold the time in which the engine warms up, so that their exponents lie below 1.",
+  ];
+}
+
+const two = (value: number) => value.toFixed(2);
+
+function missedLines(measured: readonly Measured[]): readonly string[] {
+  const missed = measured.flatMap((one) => {
+    const aim = aimOf(one.rows);
+    if (aim === null) return [];
+    const slow = wholeSeconds(one) >= aim.seconds;
+    const large = one.peakMegabytes >= aim.megabytes;
+    const what = [...(slow ? ["time"] : []), ...(large ? ["memory"] : [])].join(" and ");
+    return what === "" ? [] : [`${count(one.rows)} rows: ${what} above the aim.`];
+  });
+  return missed.length === 0 ? ["Every aim is met.", ""] : [...missed, ""];
+}
+
+/** Seconds against rows, both logarithmic, beside growth in proportion. */
+export function scaleChart(measured: readonly Measured[]): ChartSpec {
+  const values = measured.flatMap((one) => [
+    { rows: one.rows, seconds: one.readSeconds, what: "reading" },
+    { rows: one.rows, seconds: one.fleetSeconds, what: "fleet table" },
+  ]);
+  const encoding = {
+    x: { field: "rows", type: "quantitative", title: "Rows", scale: { type: "log" } },
+    y: { field: "seconds", type: "quantitative", title: "Seconds", scale: { type: "log" } },
+    color: { field: "what", type: "nominal", title: null },
+  };
+  return {
+    ...baseSpec({
+      title: "Seconds against rows",
+      description: `Seconds that reading and deciding take for logs of ${measured.map(({ rows }) => count(rows)).join(", ")} rows.`,
+    }),
+    data: { values },
+    layer: [
+      { mark: { type: "line" }, encoding },
+      { mark: { type: "point" }, encoding },
+    ],
+  };
+}
