@@ -29,18 +29,28 @@ const homogeneityLimit = 0.01;
  * Source: Cochran, Sampling Techniques (pooled within-stratum variance); ISO 5725-2 (repeatability variance).
  */
 export function pooledScatter(fills: readonly Pick<Fill, "totals">[]): PooledScatter {
-  const groups = fills.map(({ totals }) => totals).filter(({ catches }) => catches > 1);
+  return pooledTotals(
+    fills.map(({ totals }) => totals),
+    true,
+  );
+}
+
+/** @param isTested  whether anybody will ask if the fills scatter alike; else `homogeneity` is null */
+export function pooledTotals(all: readonly FillTotals[], isTested: boolean): PooledScatter {
+  const groups = all.filter(({ catches }) => catches > 1);
   const df = sum(groups.map(dfOf));
   // What rounding leaves of no scatter would be the least of all to the test.
-  const scattering = groups.filter((one) => !agreeExactly(one));
+  const scattering = () => groups.filter((one) => !agreeExactly(one));
   return {
     variance: df > 0 ? sum(groups.map(({ scatterSum }) => scatterSum)) / df : null,
     relative: df > 0 ? sum(groups.map(relativeSquares)) / df : null,
     df,
     fills: groups.length,
-    homogeneity: bartlettTest(
-      scattering.map((one) => ({ sumOfSquares: relativeSquares(one), df: dfOf(one) })),
-    ),
+    homogeneity: isTested
+      ? bartlettTest(
+          scattering().map((one) => ({ sumOfSquares: relativeSquares(one), df: dfOf(one) })),
+        )
+      : null,
   };
 }
 

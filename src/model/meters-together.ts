@@ -49,7 +49,7 @@ export function metersTogether(
   meters: readonly Meter[],
   { divisionKg, borrowing, history }: TogetherRule,
 ): readonly MeterAmongOthers[] {
-  const scatters = scattersOf(meters, { divisionKg, borrowing });
+  const scatters = scattersOf(meters, { divisionKg, borrowing }, true);
   const records = meters.map((meter, i) =>
     recordOf(meter, at(scatters, i), stretchesOf(meter, history), divisionKg),
   );

@@ -1,7 +1,7 @@
 import type { Catch } from "../../data/types.ts";
 import { at } from "../../errors/at.ts";
 import type { OutsideVariance } from "../../statistics/constant-offset.ts";
-import { pooledScatter } from "../catch-scatter.ts";
+import { pooledTotals } from "../catch-scatter.ts";
 import { type BorrowingChoices, outsideVotes } from "../lenders.ts";
 import {
   type MeterScatter,
@@ -43,7 +43,7 @@ export function screenedForLending(
       return lending(fill, few ? [] : outlyingIn(fill, null, level, rule.divisionKg));
     }),
   }));
-  const scatters = scattersOf(once, rule);
+  const scatters = scattersOf(once, rule, false);
   return once.map((meter, i) => ({
     ...meter,
     fills: meter.fills.map((fill) => {
@@ -54,14 +54,22 @@ export function screenedForLending(
   }));
 }
 
-/** The scatter that the fills of each meter lend each other, and what the other meters say. */
+/**
+ * The scatter that the fills of each meter lend each other, and what the other meters say.
+ *
+ * @param isTested  whether anybody will ask if the fills of a meter scatter alike
+ */
 export function scattersOf(
   meters: readonly Pick<Meter, "product" | "fills">[],
   { divisionKg, borrowing }: LendingRule,
+  isTested: boolean,
 ): readonly MeterScatter[] {
   const own = meters.map(({ product, fills }) => ({
     product,
-    pooled: pooledScatter(fills.map(({ scatterTotals }) => ({ totals: scatterTotals }))),
+    pooled: pooledTotals(
+      fills.map(({ scatterTotals }) => scatterTotals),
+      isTested,
+    ),
     floor: scatterFloor(fills, divisionKg),
   }));
   const records = own.map(({ product, pooled, floor }) => ({

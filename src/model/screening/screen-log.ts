@@ -83,7 +83,7 @@ function findIn(
   readonly findings: readonly (readonly FillFinding[])[];
   readonly testsInLog: number;
 } {
-  const scatters = scattersOf(meters, rule);
+  const scatters = scattersOf(meters, rule, false);
   const judged = meters.map(({ fills }, i) =>
     fills.map((fill) => ({ fill, outside: outsideOf(fill, at(scatters, i)) })),
   );

@@ -44,7 +44,8 @@ export function gathered(
     lackOfFit: lackOfFit(fitBy("proportional", estimated.fit)),
   };
   const cautions = deliveryCautions({
-    ...checks,
+    constantMass: checks.constantMass,
+    lackOfFit: checks.lackOfFit,
     fill,
     scatter: estimated.scatter,
     lent: meter.scatter,
