@@ -1,6 +1,7 @@
 /**
  * How do time and memory grow with the log? Writes invented logs of 10,000, 100,000 and 1,000,000 rows, measures reading them
- * and deciding every meter, each in a process of its own, and writes reports/scale.md, .json, .vl.json and .svg.
+ * and deciding every meter, each in a process of its own, beside R (where Rscript and data.table are installed) and a bare
+ * parser, and writes reports/scale.md, .json, .vl.json and .svg.
  *
  *   npm run scale -- --seed 1
  */
@@ -9,6 +10,7 @@ import { mkdirSync, writeFileSync } from "node:fs";
 import { availableParallelism } from "node:os";
 import { Command } from "commander";
 import { renderSvg } from "../src/report/svg.ts";
+import { besideOf } from "./scale/beside.ts";
 import type { Measured } from "./scale/growth.ts";
 import { inventedLog } from "./scale/invented-log.ts";
 import { scaleChart, scalePage } from "./scale/page.ts";
@@ -42,9 +44,9 @@ const measured = [10_000, 100_000, 1_000_000]
       [...flags, "bench/scale/measure.mjs", library, file],
       { encoding: "utf8" },
     );
-    const one: Measured = JSON.parse(out);
+    const one: Measured = { ...JSON.parse(out), beside: besideOf(file) };
     console.log(
-      `${rows} rows: read ${one.readSeconds.toFixed(2)} s, fleet table ${one.fleetSeconds.toFixed(2)} s, ${one.peakMegabytes.toFixed(0)} MB`,
+      `${rows} rows: read ${one.readSeconds.toFixed(2)} s, table of meters ${one.tableSeconds.toFixed(2)} s, ${one.peakMegabytes.toFixed(0)} MB`,
     );
     return one;
   });

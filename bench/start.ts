@@ -1,25 +1,101 @@
 /**
- * How long does the main job take, as a person meets it? Runs `npm start`'s command as a process of its own, three times,
- * and prints each wall time with what the analysis alone takes inside it.
+ * How long does a person wait? Runs each command as a process of its own, in turn and several times over, and prints the
+ * median of each with its ratio to a Node that does nothing, which is what to compare: machines differ, and busy ones more so.
+ * Wants what `npm run build` makes.
  */
-import { execFileSync } from "node:child_process";
-import { analyse } from "../src/analysis/analyse.ts";
-import { readCatchesFile, readSetupFile } from "../src/node.ts";
+import { execFileSync, spawnSync } from "node:child_process";
+import { median } from "simple-statistics";
 
+const runs = 7;
 const season = "data-demo/season";
-const command = ["--import", "tsx", "src/cli/main.ts", "report", `${season}/catches.csv`];
-const flags = ["--setup", `${season}/setup.json`, "--out", ".cache/bench-report"];
+const folder = ".cache/bench-report";
+const morning = "data-demo/first-morning/catches.csv";
+const built = "dist/cli/main.js";
+const ofSeason = [`${season}/catches.csv`, "--setup", `${season}/setup.json`];
+const report = ["report", ...ofSeason, "--out", folder];
 
-const seconds = [1, 2, 3].map(() => {
-  const from = performance.now();
-  execFileSync(process.execPath, [...command, ...flags], { stdio: "ignore" });
-  return ((performance.now() - from) / 1000).toFixed(2);
-});
-const log = await readCatchesFile(`${season}/catches.csv`);
-const setup = await readSetupFile(`${season}/setup.json`);
-const from = performance.now();
+/** Seconds on the clock, and of all processors together, which a busy machine lengthens less. */
+interface Taken {
+  readonly clock: number;
+  readonly processors: number;
+}
+
+/** Prints the seconds of one analysis in a process that has done nothing before it. */
+const analysis = `
+import { analyse } from "./dist/index.js";
+import { readCatchesFile, readSetupFile } from "./dist/node.js";
+const log = await readCatchesFile("${season}/catches.csv");
+const setup = await readSetupFile("${season}/setup.json");
+const [from, used] = [performance.now(), process.cpuUsage()];
 analyse(log, setup);
-const analysis = (performance.now() - from).toFixed(0);
-console.log(
-  `report on the season: ${seconds.join(", ")} s a run; the analysis alone ${analysis} ms`,
-);
+const { user, system } = process.cpuUsage(used);
+console.log((performance.now() - from) / 1e3, user / 1e6, system / 1e6);`;
+
+/** Node does not tell what a child used; the shell's `time` does. */
+const timed = `TIMEFORMAT="%R %U %S"; time "$@" > /dev/null 2> /dev/null`;
+const ofProcess =
+  (command: string, ...args: readonly string[]) =>
+  () => {
+    const env = { ...process.env, LC_ALL: "C" };
+    const run = spawnSync("bash", ["-c", timed, "bash", command, ...args], {
+      encoding: "utf8",
+      env,
+    });
+    if (run.status !== 0)
+      throw new Error(`${[command, ...args].join(" ")} ended with ${run.status}`);
+    return takenOf(run.stderr);
+  };
+const ofNode = (...args: readonly string[]) => ofProcess(process.execPath, ...args);
+const ofAnalysis = () =>
+  takenOf(execFileSync(process.execPath, ["--input-type=module", "-e", analysis]).toString());
+
+function takenOf(text: string): Taken {
+  const [clock = Number.NaN, user = Number.NaN, system = Number.NaN] = text
+    .trim()
+    .split(/\s+/)
+    .map(Number);
+  return { clock, processors: user + system };
+}
+
+const bare = "node -e 0";
+const hasR = spawnSync("Rscript", ["--version"]).status === 0;
+const measured: Readonly<Record<string, () => Taken>> = {
+  [bare]: ofNode("-e", "0"),
+  ...(hasR
+    ? {
+        "three catches in plain R (bench/enough.R)": ofProcess(
+          "Rscript",
+          "bench/enough.R",
+          morning,
+        ),
+      }
+    : {}),
+  "enough, three catches": ofNode(built, "enough", morning, "--no-setup"),
+  "enough, three catches with a setup": ofNode(built, "enough", morning),
+  "short report on the season": ofNode(built, ...report),
+  "full report on the season": ofNode(built, ...report, "--edition", "full"),
+  "the same, short, from a clone (npm start)": ofNode(
+    "--import",
+    "tsx",
+    "src/cli/main.ts",
+    ...report,
+  ),
+  "the analysis alone": ofAnalysis,
+};
+
+const names = Object.keys(measured);
+const taken = new Map(names.map((name) => [name, [] as Taken[]]));
+for (let run = 0; run < runs; run++)
+  for (const [name, once] of Object.entries(measured)) taken.get(name)?.push(once());
+
+const medianOf = (name: string, what: keyof Taken) =>
+  median((taken.get(name) ?? []).map((one) => one[what]));
+const shown = (name: string, what: keyof Taken) => {
+  const seconds = medianOf(name, what);
+  const ratio = (seconds / medianOf(bare, what)).toFixed(1);
+  return `${seconds.toFixed(3)} s ${ratio.padStart(5)}`;
+};
+console.log(`median of ${runs} runs, and its ratio to that of ${bare}`);
+console.log(`${"".padEnd(42)}   on the clock      of processors`);
+for (const name of names)
+  console.log(`${name.padEnd(42)} ${shown(name, "clock")}    ${shown(name, "processors")}`);

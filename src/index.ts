@@ -13,8 +13,15 @@ export type {
   DecidedSetting,
   Decision,
 } from "./analysis/decision.ts";
-export { type Fleet, type FleetRow, fleet } from "./analysis/fleet.ts";
+export { type MeterRow, type MeterTable, meterTable } from "./analysis/meter-table.ts";
 export { type AnalysisOptions, resolveOptions, type ToleranceFrom } from "./analysis/options.ts";
+export {
+  type ClassLeftOut,
+  libraryRecords,
+  type MadeSpreadLibrary,
+  type SpreadLibraryChoices,
+  spreadLibrary,
+} from "./analysis/spread-library.ts";
 export { type TidyTables, tidyTables } from "./analysis/tidy-tables.ts";
 export { acrossFillsChart } from "./charts/across-fills.ts";
 export { catchesNeededChart } from "./charts/catches-needed.ts";
@@ -46,6 +53,22 @@ export { setupJsonSchema } from "./data/setup/json-schema.ts";
 export type { Setup } from "./data/setup.ts";
 export { checkSetupAgainst } from "./data/setup-against.ts";
 export type { CatchSource } from "./data/source.ts";
+export { type ProductClasses, readProductClasses } from "./data/spreads/classes.ts";
+export {
+  checkSpreadLibrary,
+  readSpreadLibrary,
+  type SpreadLibraryCheck,
+} from "./data/spreads/read.ts";
+export {
+  type EstimatedConstant,
+  type ReEstimate,
+  type SpreadFigure,
+  type SpreadLibrary,
+  type SpreadProvenance,
+  type SpreadRecord,
+  spreadLibraryJsonSchema,
+} from "./data/spreads/schema.ts";
+export { spreadLibraryText } from "./data/spreads/write.ts";
 export type { Catch, CatchLog, MassUnit } from "./data/types.ts";
 export { catchesToCsv, type PlainRow, rowsToCsv } from "./data/write-csv.ts";
 export type { DataIssue } from "./errors/data-issue.ts";

@@ -3,9 +3,12 @@ import { basename, dirname, resolve } from "node:path";
 import { lineTooLong, longestLine } from "./data/csv.ts";
 import { type Checked, dataIssue, failed, type Place, passed } from "./data/issues.ts";
 import { type CatchCheck, checkCatches, type ReadOptions } from "./data/read-catches.ts";
-import { checkSetup, type SetupCheck } from "./data/read-setup.ts";
+import type { SetupCheck } from "./data/read-setup.ts";
 import type { Setup } from "./data/setup.ts";
 import { formatOf, largestBytes, tooLarge, unknownType } from "./data/source.ts";
+import type { ProductClasses } from "./data/spreads/classes.ts";
+import type { SpreadLibraryCheck } from "./data/spreads/read.ts";
+import type { SpreadLibrary } from "./data/spreads/schema.ts";
 import type { CatchLog } from "./data/types.ts";
 import type { DataIssue } from "./errors/data-issue.ts";
 import { DataError } from "./errors/errors.ts";
@@ -42,7 +45,33 @@ export async function readSetupFile(path: string): Promise<Setup> {
 /** As checkSetup, for a path. */
 export async function checkSetupFile(path: string): Promise<SetupCheck> {
   const bytes = await load(path);
-  return bytes.ok ? checkSetup({ name: path, bytes: bytes.value }) : bytes;
+  if (!bytes.ok) return bytes;
+  // The schema of a setup is large beside the rest of reading, and most catches that are typed come without one.
+  const { checkSetup } = await import("./data/read-setup.ts");
+  return checkSetup({ name: path, bytes: bytes.value });
+}
+
+/** The library of spreads in a file on disk. As readSpreadLibrary, for a path. Throws DataError. */
+export async function readSpreadLibraryFile(path: string): Promise<SpreadLibrary> {
+  const check = await checkSpreadLibraryFile(path);
+  if (!check.ok) throw new DataError(path, check.issues);
+  return check.library;
+}
+
+/** As checkSpreadLibrary, for a path. */
+export async function checkSpreadLibraryFile(path: string): Promise<SpreadLibraryCheck> {
+  const bytes = await load(path);
+  if (!bytes.ok) return bytes;
+  const { checkSpreadLibrary } = await import("./data/spreads/read.ts");
+  return checkSpreadLibrary({ name: path, bytes: bytes.value });
+}
+
+/** Classes of products in a file on disk. As readProductClasses, for a path. Throws DataError. */
+export async function readProductClassesFile(path: string): Promise<ProductClasses> {
+  const bytes = await load(path);
+  if (!bytes.ok) throw new DataError(path, bytes.issues);
+  const { readProductClasses } = await import("./data/spreads/classes.ts");
+  return readProductClasses({ name: path, bytes: bytes.value });
 }
 
 /** Looks at kind and size before reading, so that a wrong file of any size is answered at once. */

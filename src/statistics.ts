@@ -46,6 +46,12 @@ export { type MeansTest, welchOneWay } from "./statistics/welch.ts";
 export { type BartlettTest, bartlettTest, type GroupScatter } from "./statistics/bartlett.ts";
 export { brownForsythe } from "./statistics/brown-forsythe.ts";
 export {
+  type TypicalDeviation,
+  typicalDeviation,
+  type VarianceHeterogeneity,
+  varianceHeterogeneity,
+} from "./statistics/variance-heterogeneity.ts";
+export {
   type VarianceEstimate,
   type VarianceRatioTest,
   varianceRatioTest,

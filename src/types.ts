@@ -1,14 +1,17 @@
 /* Types met behind the names of index.ts, so that each can be imported by its own. */
 
-export type { DecidedBin, NoDecision } from "./analysis/analyse.ts";
+export type { DecidedBin, LeftOutCatch, NoDecision } from "./analysis/analyse.ts";
 export type { AnsweredFromTotals } from "./analysis/analyse-totals.ts";
 export type { DecisiveAnswers } from "./analysis/decisive-answers.ts";
 export type { ComparisonChoices } from "./analysis/options.ts";
 export type { ProductAnswers } from "./analysis/products.ts";
 export type { ScaleDivision } from "./analysis/scale-division.ts";
 export type { ApparentDivision } from "./data/apparent-division.ts";
+export type { KeyColumn } from "./data/column-kinds.ts";
+export type { GivenKeys } from "./data/given-keys.ts";
+export type { BinPlace } from "./data/identity.ts";
 export type { SetupSource } from "./data/read-setup.ts";
-export type { BinSetup, SeedSetup, TargetRate } from "./data/setup/bin.ts";
+export type { BinSetup, SeedSetup } from "./data/setup/bin.ts";
 export type { DriveSetup, GroundWheelSetup, MotorSetup } from "./data/setup/drive.ts";
 export type { FieldCheckSetup } from "./data/setup/field-check.ts";
 export type { CartSetup, ScaleSetup } from "./data/setup/machine.ts";
@@ -19,9 +22,11 @@ export type {
   MoneySetup,
   QuadraticResponse,
 } from "./data/setup/money.ts";
+export type { SetupPlace } from "./data/setup/place.ts";
 export type { AnsweredSetup } from "./data/setup/schema.ts";
 export type { Measured, Span } from "./data/setup/values.ts";
 export type { Cell } from "./data/table.ts";
+export type { TargetRate } from "./data/target-rate.ts";
 export type { WrittenWeights } from "./data/types.ts";
 export type { IssueOf, RowKind } from "./errors/data-issue.ts";
 export type { NoFacts } from "./errors/problems/facts.ts";
@@ -52,6 +57,7 @@ export type {
   TrendingFills,
 } from "./model/history-findings.ts";
 export type { Plan } from "./model/known-width.ts";
+export type { ChanceOutsideLaw, LawfulRates } from "./model/lawful-rates.ts";
 export type {
   AssumedSpreads,
   Borrow,
@@ -62,6 +68,7 @@ export type {
 export type { ChosenScatter, MeterScatter } from "./model/lent-scatter.ts";
 export type { Fill, Meter } from "./model/meters.ts";
 export type { MeterAmongOthers } from "./model/meters-together.ts";
+export type { MissingForMass } from "./model/rate-as-mass.ts";
 export type {
   AssumedSetting,
   AssumedValue,
@@ -174,6 +181,7 @@ export type {
 } from "./questions/repeatability/scatter.ts";
 export type { SettingChoices, SettingOptions } from "./questions/setting/options.ts";
 export type {
+  LawfulSetting,
   MeterSpeedNeeded,
   MissingForSetting,
   NearestSteps,
@@ -184,10 +192,13 @@ export type {
 export type { SkippingChoices, SkippingOptions } from "./questions/skipping/options.ts";
 export type {
   BetweenCalibrations,
+  BoundedChance,
   ChanceOfError,
   CommonPractice,
   DensityPoint,
   ExpectedError,
+  LawfulAim,
+  LawfulWhenSkipped,
   RiskPoint,
   ShareOfFills,
 } from "./questions/skipping/result.ts";
@@ -255,6 +266,7 @@ export type {
 } from "./results/caution-facts/outliers.ts";
 export type { CatchInMoney, PlanningCautionFacts } from "./results/caution-facts/planning.ts";
 export type { ProductCautionFacts } from "./results/caution-facts/products.ts";
+export type { FillName } from "./results/fill-name.ts";
 export type { LentBy } from "./results/lent-by.ts";
 export type { Mishap } from "./results/mishap.ts";
 export type { Question } from "./results/question.ts";

@@ -19,6 +19,9 @@ const count = fc.integer({ min: 1, max: 1e6 });
 const anyCatch: fc.Arbitrary<Catch> = fc.record(
   {
     row: count,
+    farm: orNull(text),
+    machine: orNull(text),
+    season: orNull(text),
     bin: text,
     product: text,
     fill: count,

@@ -89,7 +89,26 @@ const calls: Readonly<Record<string, readonly unknown[]>> = {
   tTestPower: [3, 9, 2.3],
   theilSen: [x, y],
   trendTest: [values],
+  typicalDeviation: [
+    [
+      { variance: 4, df: 9 },
+      { variance: 1, df: 4 },
+      { variance: 9, df: 6 },
+    ],
+    0.5,
+    0.95,
+  ],
   vangelInterval: [0.1, 8, 0.95],
+  varianceHeterogeneity: [
+    [
+      [
+        { variance: 4, df: 9 },
+        { variance: 1, df: 4 },
+        { variance: 9, df: 6 },
+      ],
+    ],
+    0.95,
+  ],
   varianceRatioTest: [{ variance: 4, df: 9 }, { variance: 1, df: 9 }, 0.95],
   weightedLine: [x, y],
   welchOneWay: [groups.map(sampleOf)],

@@ -7,8 +7,23 @@ export interface Measured {
   readonly fills: number;
   readonly actions: Readonly<Record<string, number>>;
   readonly readSeconds: number;
-  readonly fleetSeconds: number;
+  readonly tableSeconds: number;
+  /** Seconds of all processors together, which a busy machine lengthens less. */
+  readonly processors: number;
   readonly peakMegabytes: number;
+  /** The same file by others, by their names. */
+  readonly beside: Readonly<Record<string, Beside>>;
+}
+
+/** What another program took for the same file. */
+export interface Beside {
+  readonly fills: number;
+  /** Of all fills together, kg/turn: the same sum by every program. */
+  readonly deliveries: number;
+  readonly seconds: number;
+  readonly processors: number;
+  readonly peakMegabytes: number;
+  readonly version: string;
 }
 
 /** How something grows from one size to the next: 1 is in proportion, 2 with the square. */
@@ -30,6 +45,6 @@ export function aimOf(
   return rows <= 1_000_000 ? { seconds: 15, megabytes: 1000 } : null;
 }
 
-export function wholeSeconds({ readSeconds, fleetSeconds }: Measured): number {
-  return readSeconds + fleetSeconds;
+export function wholeSeconds({ readSeconds, tableSeconds }: Measured): number {
+  return readSeconds + tableSeconds;
 }

@@ -4,19 +4,20 @@
  *
  *   node bench/scale/measure.mjs .cache/scale/library .cache/scale/log-10000.csv
  */
-import { argv, resourceUsage, stdout } from "node:process";
+import { argv, cpuUsage, resourceUsage, stdout } from "node:process";
 import { pathToFileURL } from "node:url";
 
 const [library = "", file = ""] = argv.slice(2);
 const load = (name) => import(pathToFileURL(`${library}/${name}`).href);
 const { readCatchesFile } = await load("node.js");
-const { fleet } = await load("index.js");
+const { meterTable } = await load("index.js");
 
-const start = performance.now();
+const [start, used] = [performance.now(), cpuUsage()];
 const log = await readCatchesFile(file);
 const read = performance.now();
-const table = fleet(log);
+const table = meterTable(log);
 const decided = performance.now();
+const { user, system } = cpuUsage(used);
 const actions = {};
 for (const { decision } of table.meters) {
   const action = decision?.action ?? "none";
@@ -28,7 +29,8 @@ const measured = {
   fills: table.input.fills,
   actions,
   readSeconds: (read - start) / 1000,
-  fleetSeconds: (decided - read) / 1000,
+  tableSeconds: (decided - read) / 1000,
+  processors: (user + system) / 1e6,
   peakMegabytes: resourceUsage().maxRSS / 1024,
 };
 stdout.write(`${JSON.stringify(measured)}\n`);

@@ -18,8 +18,8 @@ export function scalePage(measured: readonly Measured[], ground: Ground): readon
   return [
     "# How time and memory grow with the log",
     "",
-    "Invented logs of meters with ten fills of five catches, read from a file and decided meter by meter to the fleet table, each in",
-    `a process of its own (\`npm run scale -- --seed ${ground.seed}\`; Node ${ground.node} with \`${ground.flags.join(" ")}\`, ${ground.cores} cores). Times are wall times; a busy machine takes longer.`,
+    "Invented logs of meters with ten fills of five catches, read from a file and decided meter by meter to the table of meters, each in",
+    `a process of its own (\`npm run scale -- --seed ${ground.seed}\`; Node ${ground.node} with \`${ground.flags.join(" ")}\`, ${ground.cores} cores). Times are those on the clock, which a busy machine lengthens; those of all processors together it lengthens less.`,
     "",
     "![Seconds against rows](scale.svg)",
     "",
@@ -28,8 +28,9 @@ export function scalePage(measured: readonly Measured[], ground: Ground): readon
         "rows",
         "meters",
         "read (s)",
-        "fleet table (s)",
+        "table of meters (s)",
         "together (s)",
+        "processors (s)",
         "aim (s)",
         "peak memory (MB)",
         "aim (MB)",
@@ -40,8 +41,9 @@ export function scalePage(measured: readonly Measured[], ground: Ground): readon
           count(one.rows),
           count(one.meters),
           one.readSeconds.toFixed(2),
-          one.fleetSeconds.toFixed(2),
+          one.tableSeconds.toFixed(2),
           wholeSeconds(one).toFixed(2),
+          one.processors.toFixed(2),
           aim === null ? "–" : `< ${aim.seconds}`,
           one.peakMegabytes.toFixed(0),
           aim === null ? "–" : `< ${aim.megabytes}`,
@@ -56,12 +58,63 @@ export function scalePage(measured: readonly Measured[], ground: Ground): readon
       ["", ...measured.slice(1).map((one) => `to ${count(one.rows)} rows`)],
       [
         ["reading", ...exponents(measured, (one) => one.readSeconds).map(two)],
-        ["fleet table", ...exponents(measured, (one) => one.fleetSeconds).map(two)],
+        ["table of meters", ...exponents(measured, (one) => one.tableSeconds).map(two)],
         ["memory", ...exponents(measured, (one) => one.peakMegabytes).map(two)],
+        ...othersIn(measured).map((name) => [
+          name,
+          ...exponents(measured, (one) => one.beside[name]?.seconds ?? Number.NaN).map(two),
+        ]),
       ],
     ),
     "",
     "The first sizes hold the time in which the engine warms up, so that their exponents lie below 1.",
+    "",
+    ...besideLines(measured),
+  ];
+}
+
+/** Programs that ran on every size. */
+function othersIn(measured: readonly Measured[]): readonly string[] {
+  const [first] = measured;
+  return Object.keys(first?.beside ?? {}).filter((name) =>
+    measured.every(({ beside }) => beside[name] !== undefined),
+  );
+}
+
+/** Seconds on the clock, and memory, of others with the same files. */
+function besideLines(measured: readonly Measured[]): readonly string[] {
+  const others = othersIn(measured);
+  if (others.length === 0) return [];
+  const versions = others.map((name) => `${name}: ${measured[0]?.beside[name]?.version}`);
+  const seconds = (one: Measured) =>
+    others.map((name) => one.beside[name]?.seconds.toFixed(2) ?? "–");
+  const megabytes = (one: Measured) =>
+    others.map((name) => one.beside[name]?.peakMegabytes.toFixed(0) ?? "–");
+  return [
+    "## Beside R and the engine alone",
+    "",
+    "The same files in the same run, each in a process of its own. R reads the file, sums up every fill and puts a line through the",
+    "origin with its interval through it (`bench/scale/measure.R`); the parser turns the text into rows that are summed up fill by",
+    "fill (`bench/scale/engine.mjs`). Neither checks a row, screens a catch, borrows from other bins, asks whether a meter has",
+    `moved, or decides; that is what the difference buys. Both find the same deliveries. ${versions.join("; ")}.`,
+    "",
+    ...table(
+      [
+        "rows",
+        "evencatch (s)",
+        ...others.map((name) => `${name} (s)`),
+        "evencatch (MB)",
+        ...others.map((name) => `${name} (MB)`),
+      ],
+      measured.map((one) => [
+        count(one.rows),
+        wholeSeconds(one).toFixed(2),
+        ...seconds(one),
+        one.peakMegabytes.toFixed(0),
+        ...megabytes(one),
+      ]),
+    ),
+    "",
   ];
 }
 
@@ -83,7 +136,8 @@ function missedLines(measured: readonly Measured[]): readonly string[] {
 export function scaleChart(measured: readonly Measured[]): ChartSpec {
   const values = measured.flatMap((one) => [
     { rows: one.rows, seconds: one.readSeconds, what: "reading" },
-    { rows: one.rows, seconds: one.fleetSeconds, what: "fleet table" },
+    { rows: one.rows, seconds: one.tableSeconds, what: "table of meters" },
+    ...Object.entries(one.beside).map(([what, { seconds }]) => ({ rows: one.rows, seconds, what })),
   ]);
   const encoding = {
     x: { field: "rows", type: "quantitative", title: "Rows", scale: { type: "log" } },
@@ -93,7 +147,7 @@ export function scaleChart(measured: readonly Measured[]): ChartSpec {
   return {
     ...baseSpec({
       title: "Seconds against rows",
-      description: `Seconds that reading and deciding take for logs of ${measured.map(({ rows }) => count(rows)).join(", ")} rows.`,
+      description: `Seconds that reading and deciding take, and that others take to read and sum up, for logs of ${measured.map(({ rows }) => count(rows)).join(", ")} rows.`,
     }),
     data: { values },
     layer: [

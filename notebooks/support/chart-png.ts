@@ -1,5 +1,5 @@
-import { createRequire } from "node:module";
 import type { TopLevelSpec } from "vega-lite";
+import { chartPng as pngOf } from "../../src/cli/chart-png.ts";
 import type { Chart } from "./chart.ts";
 
 /** Width of a chart that would fill its container, which a picture does not have. */
@@ -8,23 +8,9 @@ const fullWidth = 560;
 /** Letters of the packaged fonts stand a little taller than vega reckons with. */
 const padding = 12;
 
-/**
- * A picture of a chart for viewers that run no scripts, base64. Fonts come from a package, so that every machine draws
- * the same letters.
- */
+/** A picture of a chart for viewers that run no scripts, base64. */
 export async function chartPng(chart: Chart): Promise<string> {
-  const { Resvg } = await import("@resvg/resvg-js");
-  const picture = new Resvg(await chartSvg(chart), {
-    fitTo: { mode: "zoom", value: 2 },
-    background: "white",
-    font: {
-      fontFiles: fontFiles(),
-      loadSystemFonts: false,
-      defaultFontFamily: "DejaVu Sans",
-      sansSerifFamily: "DejaVu Sans",
-    },
-  });
-  return Buffer.from(picture.render().asPng()).toString("base64");
+  return Buffer.from(await pngOf(await chartSvg(chart))).toString("base64");
 }
 
 async function chartSvg(chart: Chart): Promise<string> {
@@ -39,11 +25,4 @@ async function chartSvg(chart: Chart): Promise<string> {
   const svg = await view.toSVG();
   view.finalize();
   return svg;
-}
-
-function fontFiles(): string[] {
-  const { resolve } = createRequire(import.meta.url);
-  return ["DejaVuSans.ttf", "DejaVuSans-Bold.ttf"].map((name) =>
-    resolve(`dejavu-fonts-ttf/ttf/${name}`),
-  );
 }

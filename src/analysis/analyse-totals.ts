@@ -17,7 +17,10 @@ import {
 import { unknownEstimate } from "../model/t-estimate.ts";
 import { type Caution, caution } from "../results/caution.ts";
 import type { Estimate } from "../results/estimate.ts";
+import type { FillName } from "../results/fill-name.ts";
+import { known } from "../results/options.ts";
 import { type Question, questions } from "../results/question.ts";
+import { libraryCautions } from "./library-cautions.ts";
 import {
   type AnalysisOptions,
   resolveOptions,
@@ -28,7 +31,7 @@ import { modelChoices } from "./resolved-setup.ts";
 
 /** Delivery of the fill in the bin, as `Delivery` has it. */
 export interface SummedDelivery {
-  readonly fill: number;
+  readonly fill: FillName;
   readonly takenAt: string | null;
   readonly input: { readonly catches: number; readonly turns: number; readonly massKg: number };
   readonly estimate: Estimate<"kg/turn">;
@@ -43,8 +46,8 @@ export interface SummedDelivery {
 export interface SummedDrift {
   readonly verdict: MeterHistory["status"];
   readonly stretches: readonly {
-    readonly from: number;
-    readonly to: number;
+    readonly from: FillName;
+    readonly to: FillName;
     readonly fills: number;
     readonly begins: Stretch["begins"];
   }[];
@@ -57,7 +60,12 @@ export interface SummedDrift {
 /** What totals say about one bin and product; null: what takes the single catches, as a caution says. */
 export interface SummedAnswers
   extends Readonly<Record<Exclude<Question, AnsweredFromTotals>, null>> {
+  /** As the records name it; bin/machine or bin/farm where they hold several. */
   readonly bin: string;
+  /** Left out where the records name none. */
+  readonly farm?: string;
+  /** Left out where the records name none. */
+  readonly machine?: string;
   readonly product: string;
   readonly fills: number;
   readonly delivery: SummedDelivery;
@@ -133,7 +141,10 @@ export function analyseTotals(
       meters: model.meters.length,
     },
     meters: model.meters.map((meter) => summedAnswers(meter, model)),
-    cautions: [caution("needs-rows", {}, { questions: needingRows })],
+    cautions: [
+      caution("needs-rows", {}, { questions: needingRows }),
+      ...libraryCautions(resolved, setup, model.meters),
+    ],
   };
 }
 
@@ -143,7 +154,7 @@ const notFromTotals = Object.fromEntries(needingRows.map((name) => [name, null])
 >;
 
 function summedAnswers(meter: SummedMeterModel, { options }: SummedModel): SummedAnswers {
-  const { bin, product, history } = meter;
+  const { bin, place, product, history } = meter;
   const newest = lastOf(meter.fills);
   const { catches, turns, massKg } = newest.sums;
   const estimated = summedEstimateOf(meter, newest, options);
@@ -151,6 +162,7 @@ function summedAnswers(meter: SummedMeterModel, { options }: SummedModel): Summe
   return {
     ...notFromTotals,
     bin,
+    ...known({ farm: place.farm, machine: place.machine }),
     product,
     fills: meter.fills.length,
     delivery: {

@@ -1,6 +1,7 @@
+import type { KeyColumn } from "../data/column-kinds.ts";
 import type { Setup } from "../data/setup.ts";
 import type { Catch, CatchLog } from "../data/types.ts";
-import type { MeterModel } from "../model/model.ts";
+import { type MeterModel, wholeModel } from "../model/model.ts";
 import { type AcrossFills, acrossFills } from "../questions/across-fills.ts";
 import { type Cost, cost } from "../questions/cost.ts";
 import type { Delivery } from "../questions/delivery.ts";
@@ -14,6 +15,8 @@ import { type Skipping, skipping } from "../questions/skipping.ts";
 import { type SpeedLinearity, speedLinearity } from "../questions/speed-linearity.ts";
 import { type UncertaintyBudget, uncertaintyBudget } from "../questions/uncertainty-budget.ts";
 import type { Caution } from "../results/caution.ts";
+import type { FillName } from "../results/fill-name.ts";
+import { known } from "../results/options.ts";
 import type { Question } from "../results/question.ts";
 import type { Asking } from "./asking.ts";
 import { type DecidedBin, decidedWith } from "./decided-bin.ts";
@@ -39,6 +42,13 @@ export interface MeterAnswers extends DecidedBin {
   readonly cautions: readonly Caution[];
 }
 
+/** A catch that a person left out, its bin and fill as every surface calls them. */
+export interface LeftOutCatch
+  extends Omit<Catch, "fill" | KeyColumn>,
+    Partial<Readonly<Record<KeyColumn, string>>> {
+  readonly fill: FillName;
+}
+
 /** Every answer about a file of catches; what reports are written from. */
 export interface Analysis {
   readonly kind: "analysis";
@@ -51,7 +61,7 @@ export interface Analysis {
     readonly fills: number;
     /** First and last time the file gives; null when it gives none. */
     readonly period: { readonly first: string; readonly last: string } | null;
-    readonly leftOut: readonly Catch[];
+    readonly leftOut: readonly LeftOutCatch[];
   };
   readonly meters: readonly MeterAnswers[];
   /** Products side by side; null where there is nothing to compare. */
@@ -81,7 +91,8 @@ export function analyse(
 ): Analysis {
   const about = questioning(log, setup, options);
   const { open, options: resolved } = about;
-  const meters = open.meters.map((_, place) => open.modelOf(place));
+  const model = wholeModel(open);
+  const { meters } = model;
   return {
     kind: "analysis",
     source: log.source,
@@ -92,9 +103,9 @@ export function analyse(
       catches: log.catches.length,
       fills: meters.reduce((count, { fills }) => count + fills.length, 0),
       period: periodOf(log.catches),
-      leftOut: log.catches.filter(({ leftOut }) => leftOut !== null),
+      leftOut: leftOutCatches(about),
     },
-    products: productAnswers({ kind: "model", options: open.options, meters }, resolved.comparison),
+    products: productAnswers(model, resolved.comparison),
     falseAlarms: falseAlarmsTogether(
       meters.filter(({ history }) => history.status !== "not asked").map(falseAlarmsOf),
     ),
@@ -121,6 +132,17 @@ function furtherAnswers(
     skipping: ask("skipping", () => skipping(meter, asked.skipping)),
     cost: ask("cost", () => cost(meter, asked.cost)),
   };
+}
+
+function leftOutCatches({ log, names }: Questioning): readonly LeftOutCatch[] {
+  return log.catches
+    .filter(({ leftOut }) => leftOut !== null)
+    .map(({ farm, machine, season, ...row }) => ({
+      ...row,
+      ...known({ farm, machine, season }),
+      bin: names.bin({ farm, machine, bin: row.bin }),
+      fill: names.fill({ season, fill: row.fill }),
+    }));
 }
 
 function periodOf(catches: readonly Catch[]): Analysis["input"]["period"] {

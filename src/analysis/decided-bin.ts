@@ -1,8 +1,10 @@
 import type { Setup } from "../data/setup.ts";
 import type { CatchLog } from "../data/types.ts";
+import { newestFill } from "../model/meters.ts";
 import type { MeterModel } from "../model/model.ts";
 import type { Delivery } from "../questions/delivery.ts";
 import type { Caution } from "../results/caution.ts";
+import { known } from "../results/options.ts";
 import { type Asking, askingFor } from "./asking.ts";
 import { type AnsweredFinding, answeredFindings, type Decision, decide } from "./decision.ts";
 import {
@@ -13,15 +15,21 @@ import {
   type Found,
   inFull,
 } from "./decisive-answers.ts";
-import type { ToleranceFrom } from "./options.ts";
+import type { AnalysisOptions, ToleranceFrom } from "./options.ts";
 import { cautionsOfFile, meterModelOf, type Questioning, questioning } from "./questioning.ts";
+import type { ScaleDivision } from "./scale-division.ts";
 
 /** Why a meter has no decision. */
 export type NoDecision = "another product is in the bin";
 
 /** What to do about one bin and product, with the answers it is decided by. Null: could not be computed. */
 export interface DecidedBin extends DecisiveAnswers {
+  /** As the catches name it; bin/machine or bin/farm where the log holds several. */
   readonly bin: string;
+  /** Left out where the log names none. */
+  readonly farm?: string;
+  /** Left out where the log names none. */
+  readonly machine?: string;
   readonly product: string;
   /** What to do now; null where `noDecision` says why. */
   readonly decision: Decision | null;
@@ -45,10 +53,15 @@ export interface DecisionGrounds {
  *
  * @param log    catches as read
  * @param setup  as read; null: none
+ * @param given  options that count before the setup, as `analyse` takes them; default: none
  * @throws       OptionError as `analyse` does
  */
-export function decisionGrounds(log: CatchLog, setup: Setup | null): DecisionGrounds {
-  const about = questioning(log, setup, {});
+export function decisionGrounds(
+  log: CatchLog,
+  setup: Setup | null,
+  given: Partial<AnalysisOptions> = {},
+): DecisionGrounds {
+  const about = questioning(log, setup, given);
   return { toleranceFrom: about.toleranceFrom, cautions: cautionsOfFile(about), about };
 }
 
@@ -61,7 +74,41 @@ export function decidedBin(
   return meter === null ? null : decidedWith(meter, about, () => ({}));
 }
 
-/** Answers about a meter by their names. */
+/** The decisions on every bin of a log, and what they are said with. */
+export interface DecidedLog {
+  readonly options: AnalysisOptions;
+  readonly toleranceFrom: ToleranceFrom;
+  readonly scaleDivision: ScaleDivision;
+  readonly meters: readonly DecidedBin[];
+  /** About the file as a whole; each bin carries its own. */
+  readonly cautions: readonly Caution[];
+}
+
+/**
+ * What to do about every bin and product of a log, as `analyse` decides it, asking no more than that takes.
+ *
+ * @param log    catches as read
+ * @param setup  as read; null: none
+ * @param given  options over it, as for `analyse`
+ * @throws       OptionError as `analyse` does
+ */
+export function decidedLog(
+  log: CatchLog,
+  setup: Setup | null,
+  given: Partial<AnalysisOptions>,
+): DecidedLog {
+  const about = questioning(log, setup, given);
+  const { meters, modelOf } = about.open;
+  return {
+    options: about.options,
+    toleranceFrom: about.toleranceFrom,
+    scaleDivision: about.scaleDivision,
+    meters: meters.map((_, i) => decidedWith(modelOf(i), about, () => ({}))),
+    cautions: cautionsOfFile(about),
+  };
+}
+
+/** Answers about a meter by their names; each may carry findings. */
 type Answers<K extends string> = { readonly [Name in K]: Found };
 
 /**
@@ -113,12 +160,21 @@ function decidedBy(
   { index, setup }: Questioning,
   { delivery: today, catchesNeeded: needed, setting: toSet }: DecisiveGround,
   { isIn, cautions }: { readonly isIn: boolean; readonly cautions: readonly Caution[] },
-): Pick<DecidedBin, "bin" | "product" | "decision" | "noDecision" | "answered"> {
-  const findings = [...index.fileFindings(meter), ...cautions];
-  const ground = { delivery: today, catchesNeeded: needed, setting: toSet, findings, setup };
+): Omit<DecidedBin, keyof DecisiveAnswers | "cautions"> {
+  const { bin, place, product } = meter;
+  const { farm, machine } = place;
+  const ground = {
+    delivery: today,
+    catchesNeeded: needed,
+    setting: toSet,
+    about: { place: { farm, machine, bin: place.bin, product }, newest: newestFill(meter) },
+    findings: [...index.fileFindings(meter), ...cautions],
+    setup,
+  };
   return {
-    bin: meter.bin,
-    product: meter.product,
+    bin,
+    ...known({ farm, machine }),
+    product,
     decision: isIn ? decide(ground) : null,
     noDecision: isIn ? null : "another product is in the bin",
     answered: answeredFindings(ground),

@@ -1,4 +1,6 @@
-import type { AnsweredSetup, Setup } from "../data/setup.ts";
+import type { MeterPlace } from "../data/identity.ts";
+import { type AnsweredSetup, holdsFor, namesFill, type Setup } from "../data/setup.ts";
+import { type Fill, severalSeasons } from "../model/meters.ts";
 import type { CatchesNeededInBrief } from "../questions/catches-needed.ts";
 import type { DeliveryInBrief } from "../questions/delivery/in-brief.ts";
 import type { Setting } from "../questions/setting.ts";
@@ -48,6 +50,11 @@ export interface AnsweredFinding {
 /** What a decision is made from. */
 export interface DecisionGround {
   readonly delivery: DeliveryInBrief;
+  /** The fill it is about, as the setup may name it. */
+  readonly about: {
+    readonly place: MeterPlace;
+    readonly newest: Pick<Fill, "fill" | "number" | "season">;
+  };
   /** Null: could not be computed. */
   readonly catchesNeeded: CatchesNeededInBrief | null;
   /** Null: could not be computed. */
@@ -132,13 +139,16 @@ function findingsOfFill({ delivery, findings }: DecisionGround): readonly Cautio
 /** A finding about a catch is ended at the catch; the setup answers the others. */
 function answerTo(
   { code, where }: Caution,
-  { setup, delivery }: DecisionGround,
+  { setup, about: { place, newest } }: DecisionGround,
 ): AnsweredSetup | null {
   if (where.catches.length > 0) return null;
-  const { bin, fill } = delivery;
+  const several = severalSeasons([newest]);
   return (
     setup?.answered.find(
-      (one) => one.code === code && one.bin === bin && (one.fill === null || one.fill === fill),
+      (one) =>
+        one.code === code &&
+        holdsFor({ ...one, product: null }, place) &&
+        (one.fill === null || namesFill(one, newest, several)),
     ) ?? null
   );
 }

@@ -64,6 +64,7 @@ export interface DecisiveQuestions<A extends DecisiveGround> {
     meter: MeterModel,
     given: Asked["drift"],
     meters: readonly Meter[],
+    asked: number,
   ) => NonNullable<A["drift"]>;
 }
 
@@ -83,8 +84,8 @@ export function decisiveAnswers<A extends DecisiveGround>(
   about: Questioning,
   questions: DecisiveQuestions<A>,
 ) {
-  const { index } = about;
-  const leftOut = newestFillLeftOut(meter, index.highestFill(meter));
+  const { index, open } = about;
+  const leftOut = newestFillLeftOut(meter, index.lastFill(meter));
   const isIn = isInTheBin(meter, index.inItsBin(meter));
   const planNext = !isIn || leftOut.length > 0;
   const asked = questionsOf(meter, about);
@@ -105,7 +106,9 @@ export function decisiveAnswers<A extends DecisiveGround>(
     setting: toSet,
     repeatability: ask("repeatability", () => questions.repeatability(meter, asked.repeatability)),
     fieldCheck: ask("fieldCheck", () => fieldCheck(meter, asked.fieldCheck)),
-    drift: ask("drift", () => questions.drift(meter, asked.drift, index.inItsBin(meter))),
+    drift: ask("drift", () =>
+      questions.drift(meter, asked.drift, index.inItsBin(meter), open.meters.length),
+    ),
   };
   return { decisive, isIn, leftOut };
 }

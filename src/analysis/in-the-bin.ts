@@ -1,5 +1,5 @@
-import { type Meter, newestFill } from "../model/meters.ts";
-import { instantOf } from "../model/time-order.ts";
+import { type Meter, newestFill, sharesBin } from "../model/meters.ts";
+import { bySeasonAndNumber, instantOf } from "../model/time-order.ts";
 
 /**
  * Whether a meter's product is the one in its bin now: no other product of the bin was filled later, by date where both
@@ -7,7 +7,7 @@ import { instantOf } from "../model/time-order.ts";
  */
 export function isInTheBin(meter: Meter, meters: readonly Meter[]): boolean {
   return !meters.some(
-    (other) => other !== meter && other.bin === meter.bin && isLater(other, meter),
+    (other) => other !== meter && sharesBin(other, meter) && isLater(other, meter),
   );
 }
 
@@ -17,5 +17,5 @@ function isLater(other: Meter, meter: Meter): boolean {
   if (at !== null && now !== null && at !== now) return at > now;
   const numbers = new Set(meter.fills.map(({ fill }) => fill));
   const shared = other.fills.every(({ fill }) => !numbers.has(fill));
-  return shared && theirs.fill > ours.fill;
+  return shared && bySeasonAndNumber(ours, theirs) < 0;
 }

@@ -1,6 +1,7 @@
 import type { Setup } from "../data/setup.ts";
 import type { CatchLog } from "../data/types.ts";
-import { type Borrow, type MeterRecord, usualBorrowing } from "../model/lenders.ts";
+import { type Borrow, usualBorrowing } from "../model/lenders.ts";
+import { libraryRule } from "../model/library-rule.ts";
 import type { CatchesNeededChoices } from "../questions/catches-needed/options.ts";
 import type { DeliveryOptions } from "../questions/delivery.ts";
 import type { ExplainingVariablesChoices } from "../questions/explaining-variables/options.ts";
@@ -16,6 +17,7 @@ import {
   orNull,
   resolve,
   type ToleranceFrom,
+  text,
   varianceLaws,
 } from "../results/options.ts";
 import { type ScaleDivision, scaleDivisionOf } from "./scale-division.ts";
@@ -44,7 +46,9 @@ const analysisRules = {
   /** Who speaks for how much a bin's catches and fills scatter besides itself; never for what it delivers. */
   borrow: option(usualBorrowing.borrow, listed<Borrow>(["other bins", "none"])),
   /** Records of meters of other logs, which lend as other bins do. */
-  library: option([], judgedLater<readonly MeterRecord[]>()),
+  library: option([], libraryRule),
+  /** Name of the file they come from, to be told in the report; null: none. */
+  libraryFrom: option(null, orNull(text)),
   /** Taken for granted where no other bin speaks: of fills, and of a catch of 20 turns; null: nothing. */
   assumedSpread: option(null, orNull(fraction)),
   assumedScatter: option(null, orNull(fraction)),

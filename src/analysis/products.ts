@@ -53,7 +53,7 @@ export function productAnswers(model: Model, choices: ComparisonChoices): Produc
 
 /** The meters of products that had a bin in common with another product. */
 function thoseThatSharedABin(model: Model): Model {
-  const bins = groupsOf(model.meters, binKey);
+  const bins = groupsOf(model.meters, ({ place }) => binKey(place));
   const shared = new Set(
     bins
       .map((meters) => [...new Set(meters.map(({ product }) => product))])

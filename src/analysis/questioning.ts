@@ -1,4 +1,4 @@
-import { meterKey } from "../data/identity.ts";
+import { type LogNames, logNames } from "../data/log-names.ts";
 import type { Setup } from "../data/setup.ts";
 import { checkSetupAgainst } from "../data/setup-against.ts";
 import type { CatchLog } from "../data/types.ts";
@@ -6,6 +6,7 @@ import { OptionError } from "../errors/errors.ts";
 import { type LogIndex, logIndex } from "../model/log-index.ts";
 import { type MeterModel, type OpenLog, openLog } from "../model/model.ts";
 import type { Caution } from "../results/caution.ts";
+import { libraryCautions } from "./library-cautions.ts";
 import { type AnalysisOptions, optionsWith, type ToleranceFrom, toleranceFrom } from "./options.ts";
 import { modelChoices, questionOptions } from "./resolved-setup.ts";
 import { divisionCautions, type ScaleDivision, scaleDivisionOf } from "./scale-division.ts";
@@ -18,6 +19,7 @@ export interface Questioning {
   readonly toleranceFrom: ToleranceFrom;
   readonly scaleDivision: ScaleDivision;
   readonly log: CatchLog;
+  readonly names: LogNames;
   readonly index: LogIndex;
   readonly setup: Setup | null;
 }
@@ -33,13 +35,15 @@ export function questioning(
   const open = openLog(log.catches, options, modelChoices(options, setup));
   if (open.meters.length === 0)
     throw new OptionError("leave-out", "every catch", "such that at least one catch counts");
+  const names = logNames(log.catches);
   return {
     open,
     options,
     toleranceFrom: toleranceFrom(given, setup),
     scaleDivision,
     log,
-    index: logIndex(log, open.meters),
+    names,
+    index: logIndex(log, open.meters, names),
     setup,
   };
 }
@@ -49,15 +53,23 @@ export function meterModelOf(
   { open }: Questioning,
   wanted: Pick<MeterModel, "bin" | "product">,
 ): MeterModel | null {
-  const key = meterKey(wanted);
-  const place = open.meters.findIndex((meter) => meterKey(meter) === key);
+  const place = open.meters.findIndex(
+    ({ bin, product }) => bin === wanted.bin && product === wanted.product,
+  );
   return place === -1 ? null : open.modelOf(place);
 }
 
-export function cautionsOfFile({ log, setup, scaleDivision }: Questioning): readonly Caution[] {
+export function cautionsOfFile({
+  log,
+  setup,
+  scaleDivision,
+  options,
+  open,
+}: Questioning): readonly Caution[] {
   return [
     ...log.cautions,
     ...divisionCautions(scaleDivision),
+    ...libraryCautions(options, setup, open.among),
     ...(setup === null ? [] : checkSetupAgainst(setup, log)),
   ];
 }

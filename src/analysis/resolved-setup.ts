@@ -1,8 +1,16 @@
-import { type BinSetup, binSetup, type FieldCheckSetup, type Setup } from "../data/setup.ts";
+import {
+  type BinSetup,
+  binSetup,
+  type FieldCheckSetup,
+  holdsFor,
+  type Setup,
+} from "../data/setup.ts";
 import type { MassUnit } from "../data/types.ts";
 import { fillPricesOf } from "../model/fill-prices.ts";
+import { isLawSet, lawfulRates } from "../model/lawful-rates.ts";
 import type { Meter } from "../model/meters.ts";
 import { type ModelChoices, modelOptionsOf } from "../model/model.ts";
+import { rateAsMass } from "../model/rate-as-mass.ts";
 import type { AssumedValue } from "../model/rate-error.ts";
 import {
   type CatchesNeededOptions,
@@ -13,7 +21,7 @@ import { fieldCheckOptions } from "../questions/field-check/options.ts";
 import { outletsOptions } from "../questions/outlets/options.ts";
 import { outliersOptions } from "../questions/outliers/options.ts";
 import { settingOptions } from "../questions/setting/options.ts";
-import { skippingOptions } from "../questions/skipping/options.ts";
+import { type LawfulAim, skippingOptions } from "../questions/skipping/options.ts";
 import { uncertaintyBudgetOptions } from "../questions/uncertainty-budget/options.ts";
 import { defaults } from "../results/defaults.ts";
 import { known, resolve, type ToleranceFrom } from "../results/options.ts";
@@ -36,7 +44,7 @@ export interface Ground extends PlanningGround {
  *
  * @throws OptionError for a value that cannot be meant
  */
-export function questionOptions(ground: Ground, meter: Pick<Meter, "bin" | "product">) {
+export function questionOptions(ground: Ground, meter: Pick<Meter, "place" | "product">) {
   const { options, setup, massUnit } = ground;
   const entry = entryAbout(meter, setup);
   const plain = modelOptionsOf(options);
@@ -65,11 +73,13 @@ export function questionOptions(ground: Ground, meter: Pick<Meter, "bin" | "prod
       ...drive,
       ...known({
         target: entry?.targetRate,
+        lowestRate: entry?.lowestRate,
+        highestRate: entry?.highestRate,
         seed: entry?.seed,
         speedKmPerH: setup?.cart.speedKmPerH,
       }),
     }),
-    skipping: skippingOptions(plain, assumed),
+    skipping: skippingOptions(plain, { ...assumed, ...known({ lawful: lawfulAim(entry) }) }),
     speedLinearity: plain,
     uncertaintyBudget: uncertaintyBudgetOptions(plain, {
       ...drive,
@@ -88,7 +98,7 @@ export function questionOptions(ground: Ground, meter: Pick<Meter, "bin" | "prod
  */
 export function planningOptions(
   { options, toleranceFrom, setup }: PlanningGround,
-  meter: Pick<Meter, "bin" | "product"> | null,
+  meter: Pick<Meter, "place" | "product"> | null,
 ): CatchesNeededOptions {
   const entry = meter === null ? null : entryAbout(meter, setup);
   return catchesNeededOptions(options, {
@@ -98,6 +108,7 @@ export function planningOptions(
       heaviestCatchKg: setup?.scale.capacityKg,
       prices: fillPricesOf(resolve(priceRules, pricesGiven(setup, entry))),
       assumed: assumedValue(entry),
+      lawfulRates: entry !== null && isLawSet(entry) ? "given" : null,
     }),
     ...options.planning,
   });
@@ -108,18 +119,19 @@ export function modelChoices(
   { drift, borrow, library, assumedSpread, assumedScatter }: AnalysisOptions,
   setup: Setup | null,
 ): ModelChoices {
-  const startsAfresh = (setup?.bins ?? []).flatMap(({ bin, product, startsAfresh: fill }) =>
-    fill === null ? [] : [{ bin, product, fill }],
-  );
+  const startsAfresh = (setup?.bins ?? []).flatMap(({ startsAfresh: fill, ...entry }) => {
+    const { bin, product, machine, farm, season } = entry;
+    return fill === null ? [] : [{ bin, product, fill, ...known({ machine, farm, season }) }];
+  });
   const assumed = { spread: assumedSpread, scatter: assumedScatter };
   return { asked: drift, startsAfresh, borrowing: { borrow, library, assumed } };
 }
 
 function entryAbout(
-  { bin, product }: Pick<Meter, "bin" | "product">,
+  { place, product }: Pick<Meter, "place" | "product">,
   setup: Setup | null,
 ): BinSetup | null {
-  return setup === null ? null : binSetup(setup, bin, product);
+  return setup === null ? null : binSetup(setup, { ...place, product });
 }
 
 /** What the setup says of prices: for every bin, and for this one. */
@@ -139,6 +151,14 @@ function assumedValue(entry: BinSetup | null): AssumedValue | null {
   return book == null ? null : { source, kgPerTurn: book.value };
 }
 
+/** What label or law sets, beside the target as mass; null: nothing. */
+function lawfulAim(entry: BinSetup | null): LawfulAim | null {
+  const byLaw = entry === null ? null : lawfulRates(entry, entry.seed);
+  if (entry === null || byLaw === null) return null;
+  const target = entry.targetRate === null ? null : rateAsMass(entry.targetRate, entry.seed).rate;
+  return { ...byLaw.rates, targetKgPerHa: target?.value ?? null };
+}
+
 function targetMass(entry: BinSetup | null): number | null {
   return entry?.targetRate?.kind === "mass" ? entry.targetRate.kgPerHectare : null;
 }
@@ -146,11 +166,10 @@ function targetMass(entry: BinSetup | null): number | null {
 /** A check that names no product belongs to whatever is in the bin. Dated checks come in order of time, the others last. */
 function fieldChecks(
   { fieldChecks: all }: Setup,
-  { bin, product }: Pick<Meter, "bin" | "product">,
+  { place, product }: Pick<Meter, "place" | "product">,
 ) {
   const last = "9999";
-  const ofMeter = (check: FieldCheckSetup) =>
-    check.bin === bin && (check.product === null || check.product === product);
+  const ofMeter = (check: FieldCheckSetup) => holdsFor(check, { ...place, product });
   const checks = all
     .filter(ofMeter)
     .sort((a, b) => ((a.date ?? last) < (b.date ?? last) ? -1 : a.date === b.date ? 0 : 1));

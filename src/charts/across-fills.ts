@@ -1,6 +1,8 @@
 import type { AcrossFills, FillPoint } from "../questions/across-fills.ts";
 import type { Words } from "../wording/words.ts";
 import type { ChartSpec } from "./chart-spec.ts";
+import { hints } from "./hints.ts";
+import { keyed, keyLayer } from "./key.ts";
 import { baseSpec } from "./theme.ts";
 import { thinned } from "./thinned.ts";
 
@@ -30,10 +32,13 @@ export function acrossFillsChart(result: AcrossFills, words: Words): ChartSpec {
     fill,
     catches,
     delivery: shown(estimate.value),
+    said: format.number(estimate.value, "delivery", size, estimate.standardError),
     lower: shown(estimate.interval?.lower ?? null),
     upper: shown(estimate.interval?.upper ?? null),
   }));
   const next = result.nextFill.interval;
+  const key = words.charts;
+  const has = (role: string) => fills.some((one) => one.role === role);
   const y = { type: "quantitative", title: deliveryTitle, scale: { zero: false } };
   const x = { field: "fill", type: "ordinal", title: say.fill, axis: { labelAngle: 0 } };
   const band = {
@@ -63,7 +68,7 @@ export function acrossFillsChart(result: AcrossFills, words: Words): ChartSpec {
       },
       {
         data: { values: fills },
-        mark: { type: "rule" },
+        mark: { type: "rule", style: "interval" },
         encoding: { x, y: { ...y, field: "lower" }, y2: { field: "upper" } },
       },
       ...Object.values(roles).flatMap((role) => {
@@ -71,6 +76,14 @@ export function acrossFillsChart(result: AcrossFills, words: Words): ChartSpec {
         // A layer without data would make the drawing complain.
         return values.length === 0 ? [] : [pointsOf(values, role)];
       }),
+      ...keyLayer([
+        ...keyed("observation", key.fill, has("observation")),
+        ...keyed("earlier", key.earlier, has("earlier")),
+        ...keyed("flagged", key.apart, has("flagged")),
+        ...keyed("interval", key.interval(result.options.level)),
+        ...keyed("estimate", key.meanOfFills),
+        ...keyed("next-band", key.nextFill(result.options.level), next !== null),
+      ]),
     ],
   };
 
@@ -81,11 +94,11 @@ export function acrossFillsChart(result: AcrossFills, words: Words): ChartSpec {
       encoding: {
         x,
         y: { ...y, field: "delivery" },
-        tooltip: [
-          { field: "fill", type: "quantitative", title: say.fill },
-          { field: "delivery", type: "quantitative", title: deliveryTitle },
-          { field: "catches", type: "quantitative", title: say.catches },
-        ],
+        ...hints([
+          { field: "fill", title: say.fill },
+          { field: "said", title: deliveryTitle },
+          { field: "catches", title: say.catches },
+        ]),
       },
     };
   }

@@ -1,10 +1,13 @@
 import type { CatchesNeeded } from "../questions/catches-needed.ts";
 import type { Cost } from "../questions/cost.ts";
 import type { Words } from "../wording/words.ts";
+import { catchesCostLayers, totalsOf } from "./catches-cost.ts";
 import type { ChartSpec } from "./chart-spec.ts";
-import { baseSpec, composedSpec } from "./theme.ts";
+import { cheapestKey } from "./cheapest.ts";
+import { hints } from "./hints.ts";
+import { type KeyEntry, keyed, keyLayer, uprightShape } from "./key.ts";
+import { baseSpec, chartStyles, stackedSpec } from "./theme.ts";
 
-const width = 590;
 const heights = { curve: 230, cost: 130 } as const;
 /** Wider intervals than this many tolerances leave the picture: nobody decides by them. */
 const tolerancesShown = 4;
@@ -46,34 +49,28 @@ export function catchesNeededChart(
     title: say.title(result),
     description: say.description(result),
   };
-  const curve = { height: heights.curve, layer: curveLayers(result, most, words, x) };
-  // A single view can be drawn as narrow as a phone.
-  if (totals.length < 2 || cost === null) return { ...baseSpec(about), ...curve };
-  return {
-    ...composedSpec(about),
-    vconcat: [
-      { width, ...curve },
-      { width, height: heights.cost, layer: costLayers(totals, cost, words, x) },
-    ],
-  };
+  const curve = (more: readonly KeyEntry[]) => ({
+    height: heights.curve,
+    layer: curveLayers(result, words, x, more),
+  });
+  if (totals.length < 2 || cost === null) return { ...baseSpec(about), ...curve([]) };
+  return stackedSpec(about, [
+    // One key for both views.
+    curve(cost.cheapest === null ? [] : cheapestKey(words)),
+    { height: heights.cost, layer: catchesCostLayers(totals, cost, words, x) },
+  ]);
 }
 
 function curveLayers(
   result: CatchesNeeded,
-  most: number,
   words: Words,
   x: object,
+  more: readonly KeyEntry[],
 ): readonly object[] {
   const say = words.catchesNeeded.chart;
-  const { format } = words;
+  const { format, charts: key } = words;
   const tolerance = result.options.tolerance;
   const highest = tolerancesShown * tolerance * 100;
-  const y = (field: string) => ({
-    field,
-    type: "quantitative",
-    title: say.halfWidth,
-    scale: { domainMin: 0 },
-  });
   const points = result.curve.points.flatMap(({ catches, halfWidth, halfWidthAssured, basis }) =>
     halfWidth === null
       ? []
@@ -93,43 +90,85 @@ function curveLayers(
     .filter(({ isHistory, halfWidth }) => !isHistory && halfWidth <= highest)
     .map(drawn);
   const assured = points.flatMap(({ catches, assured: half, isHistory }) =>
-    half === null || isHistory || half > highest
-      ? []
-      : [{ catches, halfWidth: half, basis: say.assured(result.options.assurance) }],
+    half === null || isHistory || half > highest ? [] : [{ catches, halfWidth: half }],
   );
+  const top =
+    headroom * Math.max(tolerance * 100, ...heightsOf([...history, ...expected, ...assured]));
+  const y = (field: string) => ({
+    field,
+    type: "quantitative",
+    title: say.halfWidth,
+    scale: { domain: [0, top], nice: false },
+  });
+  // Two labels side by side run together.
+  const besides = expected.slice(0, 1).filter(({ catches }) => catches <= 2 && history.length > 0);
+  const isHigher = besides.some(({ halfWidth }) => halfWidth > Math.max(...heightsOf(history)));
+  const price = priceLayers(result, x);
   const layers = [
-    ...toleranceLayers(tolerance, most, words, x, y),
-    ...priceLayers(result, most, words, x),
+    toleranceLayer(tolerance, y),
+    ...price,
     line(assured, "next-edge", x, y("halfWidth")),
     line(expected, "estimate", x, y("halfWidth")),
-    {
-      // One place names the dashed line: its end, where the lines lie apart from the labels of the first points.
-      data: { values: assured.slice(-1) },
-      mark: { type: "text", style: "remark", dy: 14, align: "right" },
-      encoding: { x, y: y("halfWidth"), text: { field: "basis" } },
-    },
     {
       data: { values: [...history, ...expected] },
       mark: { type: "point", style: "observation" },
       encoding: {
         x,
         y: y("halfWidth"),
-        tooltip: [
-          { field: "catches", type: "quantitative", title: say.catches },
-          { field: "label", type: "nominal", title: say.halfWidth },
-          { field: "basis", type: "nominal", title: words.catchesNeeded.curve.basis },
-        ],
+        ...hints([
+          { field: "catches", title: say.catches },
+          { field: "label", title: say.halfWidth },
+          { field: "basis", title: words.catchesNeeded.curve.basis },
+        ]),
       },
     },
-    {
-      // Where the fill stands; labels at every point run together.
-      data: { values: [...history, ...expected.slice(0, 1)] },
-      mark: { type: "text", style: "remark", dx: 4, dy: -14, align: "left" },
-      encoding: { x, y: y("halfWidth"), text: { field: "label" } },
-    },
+    // Where the fill stands; labels at every point run together.
+    pointLabel(history, isHigher ? belowPoint : abovePoint, x, y),
+    pointLabel(
+      expected.slice(0, 1),
+      besides.length > 0 && !isHigher ? besidePoint : abovePoint,
+      x,
+      y,
+    ),
   ];
   // A layer without values has no extent to scale.
-  return layers.filter(({ data }) => data.values.length > 0);
+  return [
+    ...layers.filter(({ data }) => data.values.length > 0),
+    ...keyLayer([
+      ...keyed("estimate", key.expected, expected.length > 0),
+      ...keyed("next-edge", key.assured(result.options.assurance), assured.length > 0),
+      ...keyed("reference", key.tolerance(tolerance)),
+      ...keyed(
+        { shape: uprightShape, stroke: chartStyles.reference.color, dash: dots },
+        key.pays,
+        price.length > 0,
+      ),
+      ...more,
+    ]),
+  ];
+}
+
+function heightsOf(points: readonly { readonly halfWidth: number }[]): readonly number[] {
+  return points.map(({ halfWidth }) => halfWidth);
+}
+
+const abovePoint = { dx: 4, dy: -14 };
+const belowPoint = { dx: 4, dy: 16 };
+const besidePoint = { dx: 9, dy: -2 };
+/** Above the highest point, for its label. */
+const headroom = 1.18;
+
+function pointLabel(
+  values: readonly object[],
+  place: object,
+  x: object,
+  y: (field: string) => object,
+): Layer {
+  return {
+    data: { values },
+    mark: { type: "text", style: "remark", align: "left", ...place },
+    encoding: { x, y: y("halfWidth"), text: { field: "label" } },
+  };
 }
 
 function drawn({
@@ -146,109 +185,33 @@ function drawn({
   return { catches, halfWidth, label, basis };
 }
 
-function toleranceLayers(
-  tolerance: number,
-  most: number,
-  words: Words,
-  x: object,
-  y: (field: string) => object,
-): readonly Layer[] {
-  const values = [
-    { tolerance: tolerance * 100, words: words.catchesNeeded.chart.tolerance, catches: most },
-  ];
+function toleranceLayer(tolerance: number, y: (field: string) => object): Layer {
+  return {
+    data: { values: [{ tolerance: tolerance * 100 }] },
+    mark: { type: "rule", style: "reference" },
+    encoding: { y: y("tolerance") },
+  };
+}
+
+/** Where another catch no longer pays. */
+function priceLayers({ worth }: CatchesNeeded, x: object): readonly Layer[] {
+  if (worth === null || worth.until === null) return [];
   return [
     {
-      data: { values },
-      mark: { type: "rule", style: "reference" },
-      encoding: { y: y("tolerance") },
-    },
-    {
-      data: { values },
-      mark: { type: "text", style: "reference-label", align: "right", dy: -8 },
-      encoding: { x, y: y("tolerance"), text: { field: "words" } },
+      data: { values: [{ catches: worth.until }] },
+      mark: { type: "rule", style: "reference", strokeDash: dots },
+      encoding: { x },
     },
   ];
 }
 
-/** Where another catch no longer pays. */
-function priceLayers(
-  { worth }: CatchesNeeded,
-  most: number,
-  words: Words,
-  x: object,
-): readonly Layer[] {
-  if (worth === null || worth.until === null) return [];
-  const values = [{ catches: worth.until, words: words.catchesNeeded.chart.pays }];
-  // To the side with more room.
-  const beside = worth.until > most / 2 ? { align: "right", dx: -6 } : { align: "left", dx: 6 };
-  return [
-    { data: { values }, mark: { type: "rule", style: "reference" }, encoding: { x } },
-    {
-      data: { values },
-      mark: { type: "text", style: "reference-label", ...beside },
-      encoding: { x, y: { value: heights.curve - 10 }, text: { field: "words" } },
-    },
-  ];
-}
+/** Unlike the tolerance. */
+const dots = [2, 2];
 
 interface Layer {
   readonly data: { readonly values: readonly object[] };
   readonly mark: object;
   readonly encoding: object;
-}
-
-interface Total {
-  readonly catches: number;
-  readonly total: number;
-  readonly label: string;
-}
-
-function totalsOf(cost: Cost, words: Words, most: number): readonly Total[] {
-  const perArea = words.format.convert(1, "area", 1);
-  return cost.points.flatMap(({ catches, totalPerHectare }) =>
-    totalPerHectare === null || catches > most
-      ? []
-      : [
-          {
-            catches,
-            total: totalPerHectare / perArea,
-            label: words.cost.perArea(totalPerHectare, cost),
-          },
-        ],
-  );
-}
-
-function costLayers(
-  totals: readonly Total[],
-  cost: Cost,
-  words: Words,
-  x: object,
-): readonly object[] {
-  const say = words.cost.chart;
-  const y = {
-    field: "total",
-    type: "quantitative",
-    title: say.cost(cost),
-    scale: { zero: true },
-  };
-  const least = totals.filter(({ catches }) => catches === cost.cheapest?.catches);
-  const tooltip = [
-    { field: "catches", type: "quantitative", title: say.catches },
-    { field: "label", type: "nominal", title: say.cost(cost) },
-  ];
-  return [
-    line(totals, "estimate", x, y),
-    {
-      data: { values: totals },
-      mark: { type: "point", style: "observation" },
-      encoding: { x, y, tooltip },
-    },
-    {
-      data: { values: least.map((one) => ({ ...one, words: say.cheapest })) },
-      mark: { type: "text", style: "remark", dy: -14 },
-      encoding: { x, y, text: { field: "words" } },
-    },
-  ];
 }
 
 function line(values: readonly object[], style: string, x: object, y: object): Layer {

@@ -1,10 +1,13 @@
 import type { Cost } from "../questions/cost.ts";
 import type { Words } from "../wording/words.ts";
 import type { ChartSpec } from "./chart-spec.ts";
+import { cheapestKey, cheapestLayer } from "./cheapest.ts";
+import { hints } from "./hints.ts";
+import { keyed, keyLayer, seriesLook } from "./key.ts";
 import { baseSpec } from "./theme.ts";
 
 /**
- * Cost of 0, 1, 2, … catches of every fill: what the remaining rate error costs and what the minutes cost, stacked.
+ * Cost of 0, 1, 2, … catches of every fill: what the remaining rate error costs and what the minutes cost, one above the other.
  *
  * @returns a plain Vega-Lite specification, data inline; every number is one of the result's, in money for each hectare
  *          (or acre); null when no total is known
@@ -13,23 +16,35 @@ export function costChart(result: Cost, words: Words): ChartSpec | null {
   if (result.cheapest === null) return null;
   const say = words.cost.chart;
   const perArea = words.format.convert(1, "area", 1);
+  const money = (value: number) => words.format.plain(value / perArea);
   const known = result.points.flatMap(({ catches, loss, catchingPerHectare, totalPerHectare }) =>
     loss.perHectare === null || catchingPerHectare === null || totalPerHectare === null
       ? []
-      : [{ catches, loss: loss.perHectare, catching: catchingPerHectare, total: totalPerHectare }],
+      : [
+          {
+            catches,
+            loss: loss.perHectare / perArea,
+            total: totalPerHectare / perArea,
+            lossWords: money(loss.perHectare),
+            catchingWords: money(catchingPerHectare),
+            totalWords: money(totalPerHectare),
+          },
+        ],
   );
-  const parts = known.flatMap(({ catches, loss, catching }) => [
-    { catches, part: say.loss, order: 0, cost: loss / perArea },
-    { catches, part: say.catching, order: 1, cost: catching / perArea },
-  ]);
-  const totals = known.map(({ catches, total }) => ({
-    catches,
-    total: total / perArea,
-    label: words.format.plain(total / perArea),
-  }));
-  const least = totals.filter(({ catches }) => catches === result.cheapest?.catches);
+  const least = known.filter(({ catches }) => catches === result.cheapest?.catches);
   const x = { field: "catches", type: "ordinal", title: say.catches, axis: { labelAngle: 0 } };
   const y = (field: string) => ({ field, type: "quantitative", title: say.cost(result) });
+  const said = hints([
+    { field: "catches", title: say.catches },
+    { field: "lossWords", title: say.loss },
+    { field: "catchingWords", title: say.catching },
+    { field: "totalWords", title: say.cost(result) },
+  ]);
+  const bar = (color: string, encoding: object) => ({
+    data: { values: known },
+    mark: { type: "bar", color },
+    encoding: { x, ...encoding, ...said },
+  });
   return {
     ...baseSpec({
       language: words.format.language,
@@ -37,26 +52,16 @@ export function costChart(result: Cost, words: Words): ChartSpec | null {
       description: say.description(result),
     }),
     layer: [
-      {
-        data: { values: parts },
-        mark: { type: "bar" },
-        encoding: {
-          x,
-          y: { ...y("cost"), stack: "zero" },
-          color: { field: "part", type: "nominal", title: null, sort: [say.loss, say.catching] },
-          order: { field: "order", type: "quantitative" },
-        },
-      },
-      {
-        data: { values: totals },
-        mark: { type: "text", style: "remark", dy: -8 },
-        encoding: { x, y: y("total"), text: { field: "label" } },
-      },
-      {
-        data: { values: least.map((one) => ({ ...one, words: say.cheapest })) },
-        mark: { type: "text", style: "reference-label", dy: -24 },
-        encoding: { x, y: y("total"), text: { field: "words" } },
-      },
+      bar(lossColor, { y: y("loss") }),
+      bar(catchingColor, { y: y("total"), y2: { field: "loss" } }),
+      cheapestLayer(least, x, y("total")),
+      ...keyLayer([
+        ...keyed({ shape: "square", fill: lossColor }, say.loss),
+        ...keyed({ shape: "square", fill: catchingColor }, say.catching),
+        ...cheapestKey(words),
+      ]),
     ],
   };
 }
+
+const [lossColor, catchingColor] = [seriesLook(0).fill, seriesLook(1).fill];

@@ -1,6 +1,8 @@
 import type { Delivery } from "../questions/delivery.ts";
 import type { Words } from "../wording/words.ts";
 import type { ChartSpec } from "./chart-spec.ts";
+import { sentenceHint } from "./hints.ts";
+import { keyed, keyLayer } from "./key.ts";
 import { baseSpec } from "./theme.ts";
 import { thinned } from "./thinned.ts";
 
@@ -46,6 +48,7 @@ export function deliveryChart(
     layer: [
       ...lineLayers(line, axes, result.estimate.interval !== null),
       ...pointLayers(drawn, (point) => mass(point.netKg), axes, words, suspects),
+      ...keyOf(result, words, suspects),
     ],
   };
 }
@@ -87,8 +90,28 @@ export function deliveryPerTurnChart(
     layer: [
       ...lineLayers(line, axes, interval !== null),
       ...pointLayers(drawn, (point) => shown(point.deliveryKgPerTurn), axes, words, suspects),
+      ...keyOf(result, words, suspects),
     ],
   };
+}
+
+function keyOf(
+  { points, estimate, options }: Delivery,
+  { charts: key }: Words,
+  suspects: readonly number[],
+): readonly object[] {
+  const hasBands = estimate.interval !== null;
+  return keyLayer([
+    ...keyed("observation", key.catch),
+    ...keyed(
+      "flagged",
+      key.standsOut,
+      points.some((point) => suspects.includes(point.catch)),
+    ),
+    ...keyed("estimate", key.ofFill),
+    ...keyed("band", key.interval(options.level), hasBands),
+    ...keyed("next-band", key.nextCatch(options.level), hasBands),
+  ]);
 }
 
 function axesOf(xTitle: string, yTitle: string, zero: boolean): Axes {
@@ -141,7 +164,7 @@ function pointLayers(
       })),
     },
     mark: { type: "point", style },
-    encoding: { x, ...y("height"), tooltip: { field: "words", type: "nominal" } },
+    encoding: { x, ...y("height"), ...sentenceHint("words") },
   });
   const doubted = (point: Delivery["points"][number]) => suspects.includes(point.catch);
   const flagged = shown.filter(doubted);

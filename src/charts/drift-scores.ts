@@ -1,7 +1,9 @@
 import type { Drift } from "../questions/drift.ts";
 import type { Words } from "../wording/words.ts";
 import type { ChartSpec } from "./chart-spec.ts";
-import { chartSize, composedSpec } from "./theme.ts";
+import { type Hint, hints } from "./hints.ts";
+import { keyed, keyLayer } from "./key.ts";
+import { stackedSpec } from "./theme.ts";
 
 /**
  * EWMA and CUSUM of the normal scores, one above the other. Charts for the eye: the verdict does not use them.
@@ -12,6 +14,7 @@ import { chartSize, composedSpec } from "./theme.ts";
 export function driftScoreChart(result: Drift, words: Words): ChartSpec {
   const say = words.drift.scoreChart;
   const { points, cusum } = result.scoreCharts;
+  const figure = (value: number) => words.format.plain(value);
   const rows = points.map((point) => ({
     fill: String(point.fill),
     score: point.score,
@@ -20,6 +23,10 @@ export function driftScoreChart(result: Drift, words: Words): ChartSpec {
     upper: point.ewma.upper,
     above: point.cusum.upper,
     below: -point.cusum.lower,
+    scoreWords: figure(point.score),
+    ewmaWords: figure(point.ewma.value),
+    aboveWords: figure(point.cusum.upper),
+    belowWords: figure(point.cusum.lower),
   }));
   const x = {
     field: "fill",
@@ -28,26 +35,25 @@ export function driftScoreChart(result: Drift, words: Words): ChartSpec {
     scale: { domain: rows.map(({ fill }) => fill) },
     axis: { tickCount: rows.length, labelAngle: 0, labelOverlap: rows.length > mostLabels },
   };
-  const decisions = [cusum.decision, -cusum.decision].map((decision) => ({
-    decision,
-    label: say.decision,
-  }));
-  return {
-    ...composedSpec({
+  const decisions = [cusum.decision, -cusum.decision].map((decision) => ({ decision }));
+  const fill = { field: "fill", title: say.fill };
+  return stackedSpec(
+    {
       language: words.format.language,
       title: say.title(result),
       description: say.description(result),
-    }),
-    vconcat: [
+    },
+    [
       view([
         line(rows, x, y("lower", say.ewma), "next-edge"),
         line(rows, x, y("upper", say.ewma), "next-edge"),
         line(rows, x, y("ewma", say.ewma), "estimate"),
         pointsOf(rows, x, y("ewma", say.ewma), [
-          { field: "fill", type: "nominal", title: say.fill },
-          { field: "score", type: "quantitative", title: say.score, format: ".2f" },
-          { field: "ewma", type: "quantitative", title: say.ewma, format: ".2f" },
+          fill,
+          { field: "scoreWords", title: say.score },
+          { field: "ewmaWords", title: say.ewma },
         ]),
+        ...keyLayer(keyed("next-edge", words.charts.limits)),
       ]),
       view([
         {
@@ -58,23 +64,21 @@ export function driftScoreChart(result: Drift, words: Words): ChartSpec {
         ...(["above", "below"] as const).flatMap((side) => [
           line(rows, x, y(side, say.cusum), "estimate"),
           pointsOf(rows, x, y(side, say.cusum), [
-            { field: "fill", type: "nominal", title: say.fill },
-            { field: side, type: "quantitative", title: say[side], format: ".2f" },
+            fill,
+            { field: `${side}Words`, title: say[side] },
           ]),
         ]),
       ]),
     ],
-  };
+  );
 }
 
 /** More places than this leave no room for every label. */
 const mostLabels = 24;
 const viewHeight = 150;
-/** Axis titles and labels of a view stand outside its width. */
-const axisRoom = 90;
 
 function view(layer: readonly object[]) {
-  return { width: chartSize.width - axisRoom, height: viewHeight, layer };
+  return { height: viewHeight, layer };
 }
 
 function y(field: string, title: string) {
@@ -85,10 +89,10 @@ function line(values: readonly object[], x: object, y: object, style: string) {
   return { data: { values }, mark: { type: "line", style }, encoding: { x, y } };
 }
 
-function pointsOf(values: readonly object[], x: object, y: object, tooltip: readonly object[]) {
+function pointsOf(values: readonly object[], x: object, y: object, said: readonly Hint[]) {
   return {
     data: { values },
     mark: { type: "point", style: "observation" },
-    encoding: { x, y, tooltip },
+    encoding: { x, y, ...hints(said) },
   };
 }

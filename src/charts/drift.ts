@@ -1,6 +1,8 @@
 import type { Drift, DriftFill } from "../questions/drift.ts";
 import type { Words } from "../wording/words.ts";
 import type { ChartSpec } from "./chart-spec.ts";
+import { hints } from "./hints.ts";
+import { type KeyEntry, keyed, keyLayer } from "./key.ts";
 import { baseSpec } from "./theme.ts";
 import { thinned } from "./thinned.ts";
 
@@ -33,6 +35,7 @@ export function driftChart(whole: Drift, words: Words): ChartSpec {
     date: one.takenAt === null ? "" : format.date(one.takenAt),
     catches: one.catches,
     delivery: shown(one.estimate.value),
+    said: format.number(one.estimate.value, "delivery", size, one.estimate.standardError),
     lower: shown(one.estimate.interval?.lower ?? null),
     upper: shown(one.estimate.interval?.upper ?? null),
     role: roleOf(one, result),
@@ -45,8 +48,8 @@ export function driftChart(whole: Drift, words: Words): ChartSpec {
       remark,
     }),
     layer: [
-      ...toleranceLayers(result, shown, say.tolerance, axes),
-      ...levelLayers(result, shown, axes, say),
+      ...toleranceLayers(result, shown, axes),
+      ...levelLayers(result, shown, axes),
       ...intervalLayers(rows, axes),
       ...rolesIn(rows).map((role) => ({
         data: { values: rows.filter((row) => row.role === role) },
@@ -54,27 +57,23 @@ export function driftChart(whole: Drift, words: Words): ChartSpec {
         encoding: {
           x: axes.x,
           y: axes.y("delivery"),
-          tooltip: [
-            { field: "fill", type: "nominal", title: say.fill },
-            { field: "date", type: "nominal", title: say.date },
-            { field: "delivery", type: "quantitative", title: deliveryTitle },
-            { field: "catches", type: "quantitative", title: say.catches },
-          ],
+          ...hints([
+            { field: "fill", title: say.fill },
+            ...(result.fills.some(({ takenAt }) => takenAt !== null)
+              ? [{ field: "date", title: say.date }]
+              : []),
+            { field: "said", title: deliveryTitle },
+            { field: "catches", title: say.catches },
+          ]),
         },
       })),
-      ...remarkLayers(rows, result, axes, say),
+      ...keyLayer(keyOf(result, rolesIn(rows), words)),
     ],
   };
 }
 
 /** More places than this leave no room for every label. */
 const mostLabels = 24;
-
-/** The size of a role's points would otherwise be the thickness of its rules. */
-const intervalWidth = 1.75;
-
-/** A place at the end of the axis that no fill takes, for the names of lines. */
-const blankPlace = " ";
 
 type Shown = (value: number | null) => number | null;
 
@@ -112,7 +111,7 @@ function axesOf(result: Drift, words: Words, deliveryTitle: string): Axes {
       field: "fill",
       type: "ordinal",
       title: words.drift.chart.fill,
-      scale: { domain: [...places, blankPlace] },
+      scale: { domain: places },
       axis: {
         values: places,
         tickCount: places.length,
@@ -145,27 +144,21 @@ function unlike(places: readonly string[], label: string): string {
   return places.includes(label) ? unlike(places, `${label}\u200b`) : label;
 }
 
-/** A word at each fill that stands apart. */
-function remarkLayers(
-  rows: readonly { readonly fill: string; readonly delivery: number | null }[],
-  { differs, stoodApart }: Drift,
-  { x, y }: Axes,
-  say: Words["drift"]["chart"],
-): readonly object[] {
-  const odd = [
-    ...stoodApart.map(({ fill }) => ({ fill, remark: say.apart })),
-    ...(differs === null ? [] : [{ fill: differs.fill, remark: say.differs }]),
-  ].map(({ fill, remark }) => ({
-    remark,
-    ...rows.find((row) => row.fill === String(fill)),
-  }));
-  if (odd.length === 0) return [];
+/** What is drawn, in words. A fill that stands apart is one that did, one that does now, or both are there. */
+function keyOf(
+  { stretches, trending, stoodApart, differs, options }: Drift,
+  roles: readonly string[],
+  { charts: key }: Words,
+): readonly KeyEntry[] {
+  const apart = [...(stoodApart.length > 0 ? [key.apart] : []), ...(differs ? [key.differs] : [])];
   return [
-    {
-      data: { values: odd.map(({ fill, delivery, remark }) => ({ fill, delivery, remark })) },
-      mark: { type: "text", style: "remark", align: "left", dx: 9 },
-      encoding: { x, y: y("delivery"), text: { field: "remark" } },
-    },
+    ...keyed("observation", key.fill, roles.includes("observation")),
+    ...keyed("earlier", key.earlier, roles.includes("earlier")),
+    ...keyed("flagged", apart.join(", "), roles.includes("flagged") && apart.length > 0),
+    ...keyed("interval", key.interval(options.level)),
+    ...keyed("estimate", trending === null ? key.level : key.trend),
+    ...keyed("next-edge", key.earlierLevel, stretches.slice(0, -1).some(hasLevel)),
+    ...keyed("reference", key.tolerance(options.tolerance)),
   ];
 }
 
@@ -179,72 +172,52 @@ function intervalLayers(
     : [
         {
           data: { values: known },
-          mark: { type: "rule", style: "earlier", size: intervalWidth },
+          mark: { type: "rule", style: "interval" },
           encoding: { x, y: y("lower"), y2: { field: "upper" } },
         },
       ];
 }
 
-function toleranceLayers(
-  { toleranceLines }: Drift,
-  shown: Shown,
-  label: string,
-  { y }: Axes,
-): readonly object[] {
-  const lines = [toleranceLines.lower, toleranceLines.upper].map((value) => ({
-    tolerance: shown(value),
-    label,
+function toleranceLayers({ toleranceLines }: Drift, shown: Shown, { y }: Axes): readonly object[] {
+  const values = [toleranceLines.lower, toleranceLines.upper].map((tolerance) => ({
+    tolerance: shown(tolerance),
   }));
-  const labelled = (line: object, dy: number) => ({
-    data: { values: [line] },
-    mark: { type: "text", style: "reference-label", dy },
-    encoding: { x: { datum: blankPlace }, y: y("tolerance"), text: { field: "label" } },
-  });
   return [
     {
-      data: { values: lines },
+      data: { values },
       mark: { type: "rule", style: "reference" },
       encoding: { y: y("tolerance") },
     },
-    ...lines.map((line, i) => labelled(line, i === 0 ? 9 : -7)),
   ];
 }
 
-/**
- * The level of each stretch, the last with its name and without a fill that differs; the line while the fills of the last
- * one trend.
- */
+/** A fill alone that was never settled has no level. */
+function hasLevel({ begins }: Drift["stretches"][number]): boolean {
+  return begins !== "unsettled";
+}
+
+/** The level of each stretch, the last without a fill that differs; the line while the fills of the last one trend. */
 function levelLayers(
-  result: Drift,
+  { stretches, trending, toleranceLines }: Drift,
   shown: Shown,
   { x, y }: Axes,
-  say: Words["drift"]["chart"],
 ): readonly object[] {
-  const { stretches, trending, toleranceLines } = result;
-  return stretches.flatMap(({ from, to, mean, begins }, i) => {
+  return stretches.flatMap((stretch, i) => {
+    const { from, to, mean } = stretch;
     const inForce = i === stretches.length - 1;
-    // A fill alone that was never settled has no level.
-    if (begins === "unsettled") return [];
+    if (!hasLevel(stretch)) return [];
     const level = inForce ? toleranceLines.center : mean;
     const { start, end } = (inForce ? trending?.line : null) ?? { start: level, end: level };
     const values = [
       { fill: String(from), level: shown(start) },
       { fill: String(to), level: shown(end) },
     ];
-    const line = {
-      data: { values },
-      mark: { type: "line", style: inForce ? "estimate" : "next-edge" },
-      encoding: { x, y: y("level") },
-    };
-    const name = {
-      data: { values: values.slice(-1) },
-      mark: { type: "text", style: "remark" },
-      encoding: {
-        x: { datum: blankPlace },
-        y: y("level"),
-        text: { value: trending === null ? say.level : say.trend },
+    return [
+      {
+        data: { values },
+        mark: { type: "line", style: inForce ? "estimate" : "next-edge" },
+        encoding: { x, y: y("level") },
       },
-    };
-    return inForce ? [line, name] : [line];
+    ];
   });
 }

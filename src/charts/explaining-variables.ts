@@ -1,6 +1,8 @@
 import type { ExplainingVariables } from "../questions/explaining-variables.ts";
 import type { Words } from "../wording/words.ts";
 import type { ChartSpec } from "./chart-spec.ts";
+import { hints } from "./hints.ts";
+import { keyed, keyLayer, seriesLook } from "./key.ts";
 import { baseSpec } from "./theme.ts";
 
 /** Both axes, and values as they are shown along them. */
@@ -10,6 +12,8 @@ interface Axes {
   readonly y: (field: string) => object;
   readonly density: (value: number | null) => number | null;
   readonly delivery: (value: number | null | undefined) => number | null;
+  readonly densityWords: (value: number | null) => string;
+  readonly deliveryWords: (value: number) => string;
 }
 
 /**
@@ -26,14 +30,18 @@ export function explainingVariablesChart(
   const fills = result.fills.filter(({ bulkDensityKgPerM3 }) => bulkDensityKgPerM3 !== null);
   if (fills.length === 0) return null;
   const say = words.explainingVariables.chart;
+  const key = words.charts;
+  const { level } = result.options;
   const axes = axesOf(fills, words);
   const values = fills.map((fill) => ({
     product: fill.product,
     fill: fill.fill,
     density: axes.density(fill.bulkDensityKgPerM3),
     delivery: axes.delivery(fill.deliveryKgPerTurn),
+    densityWords: axes.densityWords(fill.bulkDensityKgPerM3),
+    deliveryWords: axes.deliveryWords(fill.deliveryKgPerTurn),
   }));
-  const product = { field: "product", type: "nominal", title: say.product };
+  const products = [...new Set(values.map(({ product }) => product))];
   return {
     ...baseSpec({
       language: words.format.language,
@@ -43,25 +51,41 @@ export function explainingVariablesChart(
     }),
     layer: [
       ...lineLayers(result, axes),
-      {
-        data: { values },
-        mark: { type: "point", filled: true, size: 64 },
-        encoding: {
-          x: axes.x,
-          y: axes.y("delivery"),
-          color: product,
-          shape: product,
-          tooltip: [
-            product,
-            { field: "fill", type: "quantitative", title: say.fill },
-            { field: "density", type: "quantitative", title: axes.titles.x },
-            { field: "delivery", type: "quantitative", title: axes.titles.y },
-          ],
-        },
-      },
-      ...predictionLayers(result, words, axes),
+      ...products.map((product, i) => {
+        const { shape, fill: color } = seriesLook(i);
+        return {
+          data: { values: values.filter((one) => one.product === product) },
+          mark: { type: "point", size: 64, shape, color },
+          encoding: {
+            x: axes.x,
+            y: axes.y("delivery"),
+            ...hints([
+              { field: "product", title: say.product },
+              { field: "fill", title: say.fill },
+              { field: "densityWords", title: axes.titles.x },
+              { field: "deliveryWords", title: axes.titles.y },
+            ]),
+          },
+        };
+      }),
+      ...predictionLayers(result, axes),
+      ...keyLayer([
+        ...products.flatMap((product, i) => keyed(seriesLook(i), product)),
+        ...keyed("estimate", key.equalVolume, result.densityLine.length > 0),
+        ...keyed("next-band", key.newProduct(level), hasBand(result)),
+        ...keyed("flagged", key.atDensity, result.prediction !== null),
+        ...keyed(
+          "next-edge",
+          key.interval(level),
+          result.prediction !== null && result.prediction.proportional.interval !== null,
+        ),
+      ]),
     ],
   };
+}
+
+function hasBand({ densityLine }: ExplainingVariables): boolean {
+  return densityLine.some(({ lowerKgPerTurn }) => lowerKgPerTurn !== null);
 }
 
 function axesOf(fills: ExplainingVariables["fills"], { format, explainingVariables }: Words): Axes {
@@ -88,15 +112,17 @@ function axesOf(fills: ExplainingVariables["fills"], { format, explainingVariabl
     }),
     density: (value) => (value === null ? null : format.convert(value, "density", densest)),
     delivery: (value) => (value == null ? null : format.convert(value, "delivery", heaviest)),
+    densityWords: (value) => (value === null ? "" : format.number(value, "density", densest)),
+    deliveryWords: (value) => format.number(value, "delivery", heaviest),
   };
 }
 
 function lineLayers(
-  { densityLine }: ExplainingVariables,
+  result: ExplainingVariables,
   { x, y, density, delivery }: Axes,
 ): readonly object[] {
-  if (densityLine.length === 0) return [];
-  const values = densityLine.map((place) => ({
+  if (result.densityLine.length === 0) return [];
+  const values = result.densityLine.map((place) => ({
     density: density(place.densityKgPerM3),
     fitted: delivery(place.fittedKgPerTurn),
     lower: delivery(place.lowerKgPerTurn),
@@ -108,7 +134,7 @@ function lineLayers(
     encoding: { x, y: y("lower"), y2: { field: "upper" } },
   };
   return [
-    ...(values.some(({ lower }) => lower !== null) ? [band] : []),
+    ...(hasBand(result) ? [band] : []),
     {
       data: { values },
       mark: { type: "line", style: "estimate" },
@@ -119,7 +145,6 @@ function lineLayers(
 
 function predictionLayers(
   { prediction }: ExplainingVariables,
-  words: Words,
   { x, y, density, delivery }: Axes,
 ): readonly object[] {
   if (prediction === null) return [];
@@ -130,7 +155,6 @@ function predictionLayers(
       delivery: delivery(value),
       lower: delivery(interval?.lower),
       upper: delivery(interval?.upper),
-      label: words.explainingVariables.chart.predicted,
     },
   ];
   const layer = (mark: object, encoding: object) => ({
@@ -139,13 +163,8 @@ function predictionLayers(
     encoding: { x, ...encoding },
   });
   const limits = { y: y("lower"), y2: { field: "upper" } };
-  const at = { y: y("delivery") };
   return [
     ...(interval === null ? [] : [layer({ type: "rule", style: "next-edge" }, limits)]),
-    layer({ type: "point", style: "flagged" }, at),
-    layer(
-      { type: "text", style: "remark", align: "left", dx: 10, dy: 14 },
-      { ...at, text: { field: "label" } },
-    ),
+    layer({ type: "point", style: "flagged", aria: false }, { y: y("delivery") }),
   ];
 }

@@ -2,6 +2,8 @@ import type { CheckedField, FieldCheck } from "../questions/field-check.ts";
 import type { Estimate } from "../results/estimate.ts";
 import type { Words } from "../wording/words.ts";
 import type { ChartSpec } from "./chart-spec.ts";
+import { hints } from "./hints.ts";
+import { keyed, keyLayer, seriesLook } from "./key.ts";
 import { baseSpec } from "./theme.ts";
 
 type Kind = "field" | "predicted" | "intended";
@@ -29,15 +31,18 @@ export function fieldCheckChart(result: FieldCheck, words: Words): ChartSpec {
     sort: null,
     axis: { labelAngle: 0, labelLimit: 400 },
   };
-  const xOffset = { field: "kind", sort: order };
+  const rateTitle = say.chart.rate(words.format.unit("rate", size));
   const y = (field: string) => ({
     field,
     type: "quantitative",
-    title: say.chart.rate(words.format.unit("rate", size)),
+    title: rateTitle,
     scale: { zero: false },
   });
-  const color = { field: "kind", type: "nominal", title: null, sort: order };
-  const shape = { ...color };
+  const xOffset = { field: "kind", type: "nominal", scale: { domain: order } };
+  const series = order.flatMap((kind, i) => {
+    const ofKind = values.filter((value) => value.kind === kind);
+    return ofKind.length === 0 ? [] : [{ kind, ofKind, look: seriesLook(i) }];
+  });
   return {
     ...baseSpec({
       language: words.format.language,
@@ -51,25 +56,28 @@ export function fieldCheckChart(result: FieldCheck, words: Words): ChartSpec {
         : [
             {
               data: { values: ranges },
-              mark: { type: "rule", strokeWidth: 2 },
-              encoding: { x, xOffset, y: y("lower"), y2: { field: "upper" }, color },
+              mark: { type: "rule", style: "interval" },
+              encoding: { x, xOffset, y: y("lower"), y2: { field: "upper" } },
             },
           ]),
-      {
-        data: { values },
-        mark: { type: "point", size: 90 },
+      ...series.map(({ ofKind, look: { shape, fill: color } }) => ({
+        data: { values: ofKind },
+        mark: { type: "point", size: 90, shape, color },
         encoding: {
           x,
           xOffset,
           y: y("rate"),
-          color,
-          shape,
-          tooltip: [
-            { field: "kind", type: "nominal", title: say.chart.check },
-            { field: "label", type: "nominal", title: say.chart.rate("") },
-          ],
+          ...hints([
+            { field: "check", title: say.chart.check },
+            { field: "kind", title: say.chart.kind },
+            { field: "label", title: rateTitle },
+          ]),
         },
-      },
+      })),
+      ...keyLayer([
+        ...series.flatMap(({ kind, look }) => keyed(look, kind)),
+        ...keyed("interval", words.charts.interval(result.options.level), ranges.length > 0),
+      ]),
     ],
   };
 }
@@ -102,7 +110,7 @@ function pointOf(
       rate: shown(estimate.value),
       lower: shown(estimate.interval?.lower),
       upper: shown(estimate.interval?.upper),
-      label: format.value(estimate.value, "rate"),
+      label: format.number(estimate.value, "rate", size, estimate.standardError),
     },
   ];
 }
@@ -110,8 +118,10 @@ function pointOf(
 function rateOf(
   kind: Kind,
   { rate, predicted, intendedKgPerHa }: CheckedField,
-): Pick<Estimate, "value" | "interval"> | null {
+): Pick<Estimate, "value" | "interval" | "standardError"> | null {
   if (kind === "field") return rate;
   if (kind === "predicted") return predicted?.rate ?? null;
-  return intendedKgPerHa === null ? null : { value: intendedKgPerHa, interval: null };
+  return intendedKgPerHa === null
+    ? null
+    : { value: intendedKgPerHa, interval: null, standardError: null };
 }

@@ -1,24 +1,17 @@
-/** A level that people have drawn, such as a tolerance, with the words beside its line. */
-export interface LimitLine {
-  readonly limit: number;
-  readonly words: string;
-}
-
 /**
- * Level lines across a chart, each with its words at the left end.
+ * Level lines across a chart that people have drawn, such as a tolerance; the key of the chart names them.
  *
  * @param y the chart's vertical channel for a field
  */
 export function limitLines(
-  values: readonly LimitLine[],
+  limits: readonly number[],
   y: (field: string) => object,
 ): readonly object[] {
   return [
-    { data: { values }, mark: { type: "rule", style: "reference" }, encoding: { y: y("limit") } },
     {
-      data: { values },
-      mark: { type: "text", style: "reference-label", align: "left", x: 4, dy: -7 },
-      encoding: { y: y("limit"), text: { field: "words" } },
+      data: { values: limits.map((limit) => ({ limit })) },
+      mark: { type: "rule", style: "reference" },
+      encoding: { y: y("limit") },
     },
   ];
 }

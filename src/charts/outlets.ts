@@ -1,6 +1,8 @@
 import type { Outlet, Outlets } from "../questions/outlets.ts";
 import type { Words } from "../wording/words.ts";
 import type { ChartSpec } from "./chart-spec.ts";
+import { sentenceHint } from "./hints.ts";
+import { keyed, keyLayer } from "./key.ts";
 import { limitLines } from "./limit-lines.ts";
 import { baseSpec } from "./theme.ts";
 
@@ -24,13 +26,9 @@ export function outletsChart(result: Outlets, words: Words): ChartSpec {
       values: result.outlets.filter(({ insideBand }) => insideBand === inside).map(pointOf(words)),
     },
     mark: { type: "point", style },
-    encoding: { x, y: y("off"), tooltip: { field: "words", type: "nominal" } },
+    encoding: { x, y: y("off"), ...sentenceHint("words") },
   });
   const limit = result.options.band * 100;
-  const limits = [
-    { limit, words: say.band(result.options.band) },
-    { limit: -limit, words: "" },
-  ];
   const outside = result.outlets.some(({ insideBand }) => !insideBand);
   return {
     ...baseSpec({
@@ -39,14 +37,19 @@ export function outletsChart(result: Outlets, words: Words): ChartSpec {
       description: say.description(result),
     }),
     layer: [
-      ...limitLines(limits, y),
+      ...limitLines([-limit, limit], y),
       {
         data: { values: result.outlets.map(pointOf(words)) },
-        mark: { type: "rule" },
-        encoding: { x, y: y("off"), y2: { datum: 0 } },
+        mark: { type: "bar", style: "interval", size: 2, aria: false },
+        encoding: { x, y: y("off") },
       },
       points(true, "observation"),
       ...(outside ? [points(false, "flagged")] : []),
+      ...keyLayer([
+        ...keyed("observation", say.outlet),
+        ...keyed("flagged", words.charts.outside, outside),
+        ...keyed("reference", words.charts.outletBand(result.options.band)),
+      ]),
     ],
   };
 }

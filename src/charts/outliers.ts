@@ -6,6 +6,8 @@ import type {
 } from "../questions/outliers.ts";
 import type { Words } from "../wording/words.ts";
 import type { ChartSpec } from "./chart-spec.ts";
+import { hints, sentenceHint } from "./hints.ts";
+import { keyed, keyLayer } from "./key.ts";
 import { baseSpec } from "./theme.ts";
 import { thinned } from "./thinned.ts";
 
@@ -39,11 +41,12 @@ export function residualsChart(result: Outliers, words: Words): ChartSpec | null
     },
     y: {
       type: "quantitative",
-      title: say.statistic,
+      title: words.charts.logScaleFarOut(say.statistic),
       scale: { type: "symlog", constant: nearlyLinear },
     },
   };
   const flagged = judged.filter(({ family }) => family !== null);
+  const key = words.charts;
   const unflagged = judged.filter(({ family }) => family === null);
   return {
     ...baseSpec({
@@ -57,6 +60,12 @@ export function residualsChart(result: Outliers, words: Words): ChartSpec | null
       limitLayer("band", judged, ({ inFill }) => inFill, axes),
       residualLayer("observation", unflagged, axes, words),
       ...(flagged.length > 0 ? [residualLayer("flagged", flagged, axes, words)] : []),
+      ...keyLayer([
+        ...keyed("observation", key.catch),
+        ...keyed("flagged", key.standsOut, flagged.length > 0),
+        ...keyed("band", key.limitOfFill),
+        ...keyed("next-band", key.limitOfLog),
+      ]),
     ],
   };
 }
@@ -79,7 +88,7 @@ function limitLayer(
   });
   return {
     data: { values },
-    mark: { type: "bar", style },
+    mark: { type: "bar", style, aria: false },
     encoding: { ...x, y: { ...y, field: "lower" }, y2: { field: "upper" } },
   };
 }
@@ -102,7 +111,7 @@ function residualLayer(
     encoding: {
       ...x,
       y: { ...y, field: "statistic" },
-      tooltip: { field: "words", type: "nominal" },
+      ...sentenceHint("words"),
     },
   };
 }
@@ -117,11 +126,13 @@ export function influenceChart(result: Outliers, words: Words): ChartSpec | null
   const [first] = result.influence;
   if (first === undefined) return null;
   const say = words.outliers.chart;
+  const key = words.charts;
   const size = first.now.value;
   const shown = (value: number | null | undefined) =>
     value == null ? null : words.format.convert(value, "delivery", size);
-  const rowOf = (label: string, { value, interval }: Influence["now"]) => ({
+  const rowOf = (label: string, { value, interval, standardError }: Influence["now"]) => ({
     label,
+    said: words.format.number(value, "delivery", size, standardError),
     delivery: shown(value),
     lower: shown(interval?.lower),
     upper: shown(interval?.upper),
@@ -139,7 +150,19 @@ export function influenceChart(result: Outliers, words: Words): ChartSpec | null
       remark: influencesShown(result, words),
       height: frameHeight + rowHeight * (rows.length + 1),
     }),
-    layer: influenceLayers(whole, rows, say.delivery(words.format.unit("delivery", size))),
+    layer: [
+      ...influenceLayers(whole, rows, say, say.delivery(words.format.unit("delivery", size))),
+      ...keyLayer([
+        ...keyed("observation", key.ofFill),
+        ...keyed(
+          "flagged",
+          key.withoutStandingOut,
+          rows.some(({ stands }) => stands),
+        ),
+        ...keyed("interval", key.interval(result.options.level)),
+        ...keyed("estimate", key.allCatches),
+      ]),
+    ],
   };
 }
 
@@ -153,6 +176,7 @@ export function influencesShown({ influence, today }: Outliers, words: Words): s
 
 interface InfluenceRow {
   readonly label: string;
+  readonly said: string;
   readonly delivery: number | null;
   readonly lower: number | null;
   readonly upper: number | null;
@@ -162,6 +186,7 @@ interface InfluenceRow {
 function influenceLayers(
   whole: InfluenceRow,
   rows: readonly InfluenceRow[],
+  say: Words["outliers"]["chart"],
   title: string,
 ): readonly object[] {
   const all = [whole, ...rows];
@@ -173,13 +198,17 @@ function influenceLayers(
     encoding,
   });
   const point = (style: string, values: readonly InfluenceRow[]) =>
-    layer(values, { type: "point", style }, { y, x: x("delivery") });
+    layer(values, { type: "point", style }, { y, x: x("delivery"), ...said });
+  const said = hints([
+    { field: "label", title: say.catches },
+    { field: "said", title },
+  ]);
   const flagged = rows.filter(({ stands }) => stands);
   return [
     layer([whole], { type: "rule", style: "estimate" }, { x: x("delivery") }),
     layer(
       all.filter(({ lower }) => lower !== null),
-      { type: "rule", style: "earlier", size: 2 },
+      { type: "rule", style: "interval" },
       { y, x: x("lower"), x2: { field: "upper" } },
     ),
     point(

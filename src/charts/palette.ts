@@ -81,10 +81,19 @@ export const darkSeries: readonly string[] = [
   "#a4f7f0",
 ];
 
+/** How far each band lets through what lies behind it, as the last two digits of a colour: for its sample in a key. */
+export const seeThrough = { band: "80", "next-band": "38" } as const;
+
 /** Every light colour with the dark one that takes its place on a dark page. */
 export function darkCounterparts(): ReadonlyMap<string, string> {
   const roles = Object.keys(lightPalette) as (keyof Palette)[];
+  const sample = (band: "band" | "nextBand", through: string): [string, string] => [
+    `${lightPalette[band]}${through}`,
+    `${darkPalette[band]}${through}`,
+  ];
   return new Map([
+    sample("band", seeThrough.band),
+    sample("nextBand", seeThrough["next-band"]),
     ...roles.map((role): [string, string] => [lightPalette[role], darkPalette[role]]),
     ...lightSeries.map((color, i): [string, string] => [color, darkSeries[i] ?? color]),
   ]);

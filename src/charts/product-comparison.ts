@@ -1,6 +1,8 @@
 import type { ProductComparison } from "../questions/product-comparison.ts";
 import type { Words } from "../wording/words.ts";
 import type { ChartSpec } from "./chart-spec.ts";
+import { hints } from "./hints.ts";
+import { keyed, keyLayer } from "./key.ts";
 import {
   type Axes,
   axesOf,
@@ -30,13 +32,16 @@ export function productEstimatesChart(result: ProductComparison, words: Words): 
     product,
     fills,
     mean: shown(estimate.value),
+    said: format.number(estimate.value, "delivery", size, estimate.standardError),
     lower: shown(estimate.interval?.lower),
     upper: shown(estimate.interval?.upper),
   }));
+  const key = words.charts;
+  const title = say.delivery(format.unit("delivery", size));
   const axes = axesOf(
     "product",
     means.map(({ product }) => product),
-    say.delivery(format.unit("delivery", size)),
+    title,
   );
   return {
     ...baseSpec({
@@ -46,12 +51,17 @@ export function productEstimatesChart(result: ProductComparison, words: Words): 
       height: frameHeight + rowHeight * means.length,
     }),
     layer: [
-      fillLayer(result, words, shown, axes),
+      fillLayer(result, words, size, axes, title),
       ...intervalLayer(means, axes),
       pointLayer(means, "observation", axes, "mean", [
-        { field: "product", type: "nominal", title: say.product },
-        { field: "mean", type: "quantitative", title: say.mean },
-        { field: "fills", type: "quantitative", title: say.fills },
+        { field: "product", title: say.product },
+        { field: "said", title: title },
+        { field: "fills", title: say.fills },
+      ]),
+      ...keyLayer([
+        ...keyed("earlier", key.fill),
+        ...keyed("observation", key.meanOfProduct),
+        ...keyed("estimate", key.interval(result.options.level)),
       ]),
     ],
   };
@@ -60,12 +70,19 @@ export function productEstimatesChart(result: ProductComparison, words: Words): 
 function fillLayer(
   result: ProductComparison,
   words: Words,
-  shown: (value: number) => number | null,
+  size: number,
   axes: Axes,
+  title: string,
 ): object {
   const say = words.productComparison.charts.estimates;
   const values = result.products.flatMap(({ product, points }) =>
-    points.map(({ bin, fill, delivery }) => ({ product, bin, fill, delivery: shown(delivery) })),
+    points.map(({ bin, fill, delivery }) => ({
+      product,
+      bin,
+      fill,
+      delivery: words.format.convert(delivery, "delivery", size),
+      said: words.format.number(delivery, "delivery", size),
+    })),
   );
   return {
     data: { values },
@@ -73,12 +90,12 @@ function fillLayer(
     encoding: {
       y: axes.y,
       x: axes.x("delivery"),
-      tooltip: [
-        { field: "product", type: "nominal", title: say.product },
-        { field: "bin", type: "nominal", title: say.bin },
-        { field: "fill", type: "quantitative", title: say.fill },
-        { field: "delivery", type: "quantitative", title: say.mean },
-      ],
+      ...hints([
+        { field: "product", title: say.product },
+        { field: "bin", title: say.bin },
+        { field: "fill", title: say.fill },
+        { field: "said", title },
+      ]),
     },
   };
 }

@@ -2,6 +2,7 @@ import type { ProductContrast } from "../questions/product-comparison/result.ts"
 import type { ProductComparison } from "../questions/product-comparison.ts";
 import type { Words } from "../wording/words.ts";
 import type { ChartSpec } from "./chart-spec.ts";
+import { type KeyEntry, keyed, keyLayer, lineShape } from "./key.ts";
 import {
   type Axes,
   axesOf,
@@ -11,10 +12,12 @@ import {
   pointLayer,
   rowHeight,
 } from "./product-rows.ts";
-import { baseSpec } from "./theme.ts";
+import { baseSpec, chartStyles } from "./theme.ts";
 
-/** Thickness of the interval that equivalence is read off. */
-const ownThickness = 7;
+/** The interval that equivalence is read off: thick, and paler than the one that lies on it. */
+const ownLook = { style: "interval", size: 7, opacity: 0.6 } as const;
+const thickShape = "M-1.6,-0.5L1.6,-0.5L1.6,0.5L-1.6,0.5Z";
+const pooledDash = [4, 3];
 /** Pixels by which a pair with spreads not assumed alike stands below its pooled line. */
 const notAlikeBelow = 11;
 
@@ -36,9 +39,9 @@ export function productContrastsChart(result: ProductComparison, words: Words): 
     say.ratio,
   );
   const tooltip = [
-    { field: "pair", type: "nominal", title: say.pair },
-    { field: "ratio", type: "quantitative", title: say.ratio, format: ".1f" },
-    { field: "verdict", type: "nominal", title: say.verdict },
+    { field: "pair", title: say.pair },
+    { field: "said", title: say.ratio },
+    { field: "verdict", title: say.verdict },
   ];
   return {
     ...baseSpec({
@@ -48,7 +51,7 @@ export function productContrastsChart(result: ProductComparison, words: Words): 
       height: frameHeight + rowHeight * values.length,
     }),
     layer: [
-      ...equivalenceBand(result, words, axes),
+      ...equivalenceBand(result, axes),
       {
         data: { values: [{ ratio: 100 }] },
         mark: { type: "rule", style: "reference" },
@@ -57,16 +60,13 @@ export function productContrastsChart(result: ProductComparison, words: Words): 
       ...intervalLayer(
         result.contrasts.map((one) => endsOf(one, one.equivalence?.set, words)),
         axes,
-        {
-          size: ownThickness,
-          opacity: 0.45,
-        },
+        ownLook,
       ),
       ...intervalLayer(
         result.contrasts.map((one) => endsOf(one, one.notAlike?.ratio.set, words)),
         axes,
         {
-          strokeDash: [4, 3],
+          strokeDash: pooledDash,
           yOffset: notAlikeBelow,
         },
       ),
@@ -80,14 +80,48 @@ export function productContrastsChart(result: ProductComparison, words: Words): 
           tooltip,
         ),
       ),
+      ...keyLayer(keyOf(result, words)),
     ],
   };
+}
+
+function keyOf(
+  { contrasts, options }: ProductComparison,
+  { charts: key }: Words,
+): readonly KeyEntry[] {
+  const some = (has: (contrast: ProductContrast) => boolean) => contrasts.some(has);
+  const found = some(({ differenceFound }) => differenceFound);
+  const notFound = some(({ differenceFound }) => !differenceFound);
+  const { color } = chartStyles.estimate;
+  const ownLevel = 2 * options.level - 1;
+  const { equivalenceMargin: margin } = options;
+  return [
+    ...keyed("observation", key.differenceFound, found),
+    ...keyed("earlier", key.noneFound, notFound),
+    ...keyed("estimate", key.together(options.level)),
+    ...(some(({ equivalence }) => equivalence !== null) && margin !== null
+      ? [
+          ...keyed(
+            { shape: thickShape, fill: chartStyles.interval.color },
+            key.pairAlone(ownLevel),
+          ),
+          ...keyed("band", key.equivalent(margin)),
+        ]
+      : []),
+    ...keyed(
+      { shape: lineShape, stroke: color, dash: pooledDash },
+      key.notAlike,
+      some(({ notAlike }) => notAlike !== null),
+    ),
+    ...keyed("reference", key.noDifference),
+  ];
 }
 
 function contrastRows({ contrasts }: ProductComparison, words: Words) {
   return contrasts.map((contrast) => ({
     ...endsOf(contrast, contrast.ratio.set, words),
     ratio: 100 * contrast.ratio.value,
+    said: words.format.percent(contrast.ratio.value, 1),
     verdict: words.productComparison.verdicts[contrast.verdict],
     different: contrast.differenceFound,
   }));
@@ -109,23 +143,15 @@ function endsOf(
 
 function equivalenceBand(
   { contrasts, options }: ProductComparison,
-  words: Words,
   { x }: Axes,
 ): readonly object[] {
   const limits = contrasts.find(({ equivalence }) => equivalence !== null)?.equivalence ?? null;
   if (limits === null || options.equivalenceMargin === null) return [];
-  const label = words.productComparison.charts.contrasts.margin(options.equivalenceMargin);
-  const values = [{ lower: 100 * limits.lowerLimit, upper: 100 * limits.upperLimit, label }];
   return [
     {
-      data: { values },
+      data: { values: [{ lower: 100 * limits.lowerLimit, upper: 100 * limits.upperLimit }] },
       mark: { type: "rect", style: "band" },
       encoding: { x: x("lower"), x2: { field: "upper" } },
-    },
-    {
-      data: { values },
-      mark: { type: "text", style: "remark", align: "left", baseline: "top", dx: 5 },
-      encoding: { x: x("upper"), y: { value: 0 }, text: { field: "label" } },
     },
   ];
 }

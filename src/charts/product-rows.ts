@@ -1,3 +1,5 @@
+import { type Hint, hints } from "./hints.ts";
+
 /** A row in a chart of products: its frame, and lines and points along it. */
 export const rowHeight = 46;
 export const frameHeight = 90;
@@ -17,12 +19,12 @@ export function pointLayer(
   style: string,
   { x, y }: Axes,
   field: string,
-  tooltip: readonly object[],
+  said: readonly Hint[],
 ): object {
   return {
     data: { values },
     mark: { type: "point", style },
-    encoding: { y, x: x(field), tooltip },
+    encoding: { y, x: x(field), ...hints(said) },
   };
 }
 
@@ -54,6 +56,8 @@ export function axesOf(rowField: string, rows: readonly string[], title: string)
       field,
       type: "quantitative",
       title,
+      // Under the names of the rows there is room for what the plot is too narrow for.
+      axis: { titleAnchor: "end" },
       scale: { zero: false, padding: 12 },
     }),
     y: {

@@ -1,6 +1,8 @@
 import type { Repeatability } from "../questions/repeatability.ts";
 import type { Words } from "../wording/words.ts";
 import type { ChartSpec } from "./chart-spec.ts";
+import { hints } from "./hints.ts";
+import { keyed, keyLayer } from "./key.ts";
 import { baseSpec } from "./theme.ts";
 import { thinned } from "./thinned.ts";
 
@@ -12,6 +14,7 @@ import { thinned } from "./thinned.ts";
  */
 export function repeatabilityChart(result: Repeatability, words: Words): ChartSpec {
   const say = words.repeatability.chart;
+  const { format, charts: key } = words;
   const percent = (value: number | null | undefined) => (value == null ? null : 100 * value);
   const { drawn, remark } = thinned(
     result.fills,
@@ -28,6 +31,7 @@ export function repeatabilityChart(result: Repeatability, words: Words): ChartSp
             fill: String(fill),
             catches,
             scatter: percent(scatter.relative.value),
+            said: format.percent(scatter.relative.value),
             lower: percent(scatter.relative.interval?.lower),
             upper: percent(scatter.relative.interval?.upper),
             unusual: fill === result.fill && result.practice === "more than usual",
@@ -39,7 +43,7 @@ export function repeatabilityChart(result: Repeatability, words: Words): ChartSp
     field: "fill",
     type: "ordinal",
     title: say.fill,
-    scale: { domain: [...places, blankPlace] },
+    scale: { domain: places },
     axis: {
       values: places,
       tickCount: places.length,
@@ -50,14 +54,15 @@ export function repeatabilityChart(result: Repeatability, words: Words): ChartSp
   const y = (field: string) => ({
     field,
     type: "quantitative",
-    title: say.scatter,
+    title: key.logScale(say.scatter),
     scale: { type: "log", nice: false, padding: 12 },
     axis: { format: "~g" },
   });
   const lines = [
-    { level: percent(result.usual?.relative), label: say.usual, style: "estimate" },
-    { level: percent(result.scale.relativeError), label: say.reading, style: "reference" },
-  ].filter(({ level }) => level !== null);
+    { level: percent(result.usual?.relative), label: key.usualScatter, style: "estimate" },
+    { level: percent(result.scale.relativeError), label: key.reading, style: "reference" },
+  ] as const;
+  const known = lines.filter(({ level }) => level !== null);
   return {
     ...baseSpec({
       language: words.format.language,
@@ -66,10 +71,14 @@ export function repeatabilityChart(result: Repeatability, words: Words): ChartSp
       remark,
     }),
     layer: [
-      ...lines.flatMap(({ level, label, style }) => lineLayers(level, label, style, y("level"))),
+      ...known.map(({ level, style }) => ({
+        data: { values: [{ level }] },
+        mark: { type: "rule", style },
+        encoding: { y: y("level") },
+      })),
       {
         data: { values: rows },
-        mark: { type: "rule", style: "earlier", size: intervalWidth },
+        mark: { type: "rule", style: "interval" },
         encoding: { x, y: y("lower"), y2: { field: "upper" } },
       },
       ...[...new Set(rows.map((row) => row.unusual))].map((unusual) => ({
@@ -78,40 +87,26 @@ export function repeatabilityChart(result: Repeatability, words: Words): ChartSp
         encoding: {
           x,
           y: y("scatter"),
-          tooltip: [
-            { field: "fill", type: "nominal", title: say.fill },
-            { field: "scatter", type: "quantitative", title: say.scatter, format: ".2f" },
-            { field: "catches", type: "quantitative", title: say.catches },
-          ],
+          ...hints([
+            { field: "fill", title: say.fill },
+            { field: "said", title: say.scatter },
+            { field: "catches", title: say.catches },
+          ]),
         },
       })),
+      ...keyLayer([
+        ...keyed("observation", key.fill),
+        ...keyed(
+          "flagged",
+          key.unusual,
+          rows.some(({ unusual }) => unusual),
+        ),
+        ...keyed("interval", key.interval(result.options.level)),
+        ...known.flatMap(({ label, style }) => keyed(style, label)),
+      ]),
     ],
   };
 }
 
 /** More places than this leave no room for every label. */
 const mostLabels = 24;
-
-/** The size of a role's points would otherwise be the thickness of its rules. */
-const intervalWidth = 1.75;
-
-/** A place at the end of the axis that no fill takes, for the names of lines. */
-const blankPlace = " ";
-
-function lineLayers(level: number | null, label: string, style: string, y: object) {
-  const data = { values: [{ level, label }] };
-  return [
-    { data, mark: { type: "rule", style }, encoding: { y } },
-    {
-      data,
-      mark: {
-        type: "text",
-        style: style === "reference" ? "reference-label" : "remark",
-        align: "right",
-        dx: 24,
-        dy: -7,
-      },
-      encoding: { x: { datum: blankPlace }, y, text: { field: "label" } },
-    },
-  ];
-}

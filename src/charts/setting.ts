@@ -1,6 +1,8 @@
 import type { Setting } from "../questions/setting.ts";
 import type { Words } from "../wording/words.ts";
 import type { ChartSpec } from "./chart-spec.ts";
+import { sentenceHint } from "./hints.ts";
+import { keyed, keyLayer } from "./key.ts";
 import { limitLines } from "./limit-lines.ts";
 import { baseSpec } from "./theme.ts";
 
@@ -30,10 +32,7 @@ export function settingChart(result: Setting, words: Words): ChartSpec | null {
   );
   if (steps.length === 0) return null;
   const limit = result.options.tolerance * 100;
-  const limits = [
-    { limit, words: say.chart.tolerance(result.options.tolerance) },
-    { limit: -limit, words: "" },
-  ];
+  const key = words.charts;
   const x = {
     field: "setting",
     type: "quantitative",
@@ -48,39 +47,42 @@ export function settingChart(result: Setting, words: Words): ChartSpec | null {
       description: say.chart.description(result),
     }),
     layer: [
-      ...limitLines(limits, y),
-      ...neededLayers(result, words, x),
+      ...limitLines([-limit, limit], y),
+      ...neededLayers(result, x),
       {
         data: { values: steps },
-        mark: { type: "rule" },
+        mark: { type: "rule", style: "interval" },
         encoding: { x, y: y("lower"), y2: { field: "upper" } },
       },
       {
         data: { values: steps },
         mark: { type: "point", style: "observation" },
-        encoding: { x, y: y("error"), tooltip: { field: "words", type: "nominal" } },
+        encoding: { x, y: y("error"), ...sentenceHint("words") },
       },
       {
         data: { values: steps },
         mark: { type: "text", style: "remark", align: "left", dx: 9, dy: 12 },
         encoding: { x, y: y("error"), text: { field: "label" } },
       },
+      ...keyLayer([
+        ...keyed("observation", key.step),
+        ...keyed("interval", key.interval(result.options.level)),
+        ...(result.ratio === null
+          ? []
+          : keyed("estimate", key.needed(say.chart.ratio(result.ratio.value)))),
+        ...keyed("reference", key.tolerance(result.options.tolerance)),
+      ]),
     ],
   };
 }
 
-function neededLayers({ ratio }: Setting, words: Words, x: object): readonly object[] {
+function neededLayers({ ratio }: Setting, x: object): readonly object[] {
   if (ratio === null) return [];
-  const data = {
-    values: [{ needed: ratio.value, words: words.setting.chart.needed(ratio.value) }],
-  };
-  const at = { ...x, field: "needed" };
   return [
-    { data, mark: { type: "rule", style: "estimate" }, encoding: { x: at } },
     {
-      data,
-      mark: { type: "text", style: "remark", align: "right", dx: -6, y: 8 },
-      encoding: { x: at, text: { field: "words" } },
+      data: { values: [{ needed: ratio.value }] },
+      mark: { type: "rule", style: "estimate" },
+      encoding: { x: { ...x, field: "needed" } },
     },
   ];
 }

@@ -1,6 +1,8 @@
 import type { Skipping } from "../questions/skipping.ts";
 import type { Words } from "../wording/words.ts";
 import type { ChartSpec } from "./chart-spec.ts";
+import { hints } from "./hints.ts";
+import { keyed, keyLayer } from "./key.ts";
 import { baseSpec } from "./theme.ts";
 
 /**
@@ -13,6 +15,7 @@ import { baseSpec } from "./theme.ts";
 export function skippingChart(result: Skipping, words: Words): ChartSpec | null {
   if (result.distribution === null) return null;
   const say = words.skipping.chart;
+  const key = words.charts;
   const { tolerance } = result.options;
   const density = result.density.map(({ rateError, density: height }) => ({
     rateError: rateError * 100,
@@ -29,10 +32,17 @@ export function skippingChart(result: Skipping, words: Words): ChartSpec | null 
     }),
     layer: [
       area(density, "next-band", x, y),
-      area(within, "band", x, y),
+      ...(within.length > 0 ? [area(within, "band", x, y)] : []),
       { data: { values: density }, mark: { type: "line", style: "estimate" }, encoding: { x, y } },
-      ...rules(tolerance, words, x),
+      rules(tolerance, x),
       ...todayLayers(result, words, x),
+      ...keyLayer([
+        ...keyed("next-band", key.skipped),
+        ...keyed("band", key.within(tolerance), within.length > 0),
+        ...keyed("reference", key.tolerance(tolerance)),
+        ...keyed("observation", key.today, result.today !== null),
+        ...keyed("interval", key.interval(result.options.level), result.today?.interval != null),
+      ]),
     ],
   };
 }
@@ -41,33 +51,19 @@ function area(values: readonly object[], style: string, x: object, y: object): o
   return { data: { values }, mark: { type: "area", style }, encoding: { x, y } };
 }
 
-function rules(tolerance: number, words: Words, x: object): readonly object[] {
-  const say = words.skipping.chart;
-  const values = [
-    { rateError: -tolerance * 100, words: say.tolerance(tolerance) },
-    { rateError: tolerance * 100, words: "" },
-  ];
-  return [
-    { data: { values }, mark: { type: "rule", style: "reference" }, encoding: { x } },
-    {
-      data: { values },
-      mark: { type: "text", style: "reference-label", align: "right", dx: -6, y: 8 },
-      encoding: { x, text: { field: "words" } },
-    },
-  ];
+function rules(tolerance: number, x: object): object {
+  const values = [{ rateError: -tolerance * 100 }, { rateError: tolerance * 100 }];
+  return { data: { values }, mark: { type: "rule", style: "reference" }, encoding: { x } };
 }
 
 function todayLayers({ today }: Skipping, words: Words, x: object): readonly object[] {
   if (today === null) return [];
-  const say = words.skipping.chart;
-  const { format } = words;
   const values = [
     {
       rateError: today.value * 100,
       lower: today.interval?.lower == null ? null : today.interval.lower * 100,
       upper: today.interval?.upper == null ? null : today.interval.upper * 100,
-      label: format.signedPercent(today.value),
-      words: say.today,
+      label: words.format.signedPercent(today.value),
     },
   ];
   const y = { value: { expr: "height - 10" } };
@@ -77,7 +73,7 @@ function todayLayers({ today }: Skipping, words: Words, x: object): readonly obj
       : [
           {
             data: { values },
-            mark: { type: "rule" },
+            mark: { type: "rule", style: "interval" },
             encoding: { x: { ...x, field: "lower" }, x2: { field: "upper" }, y },
           },
         ]),
@@ -87,16 +83,8 @@ function todayLayers({ today }: Skipping, words: Words, x: object): readonly obj
       encoding: {
         x,
         y,
-        tooltip: [
-          { field: "words", type: "nominal", title: say.error },
-          { field: "label", type: "nominal", title: say.error },
-        ],
+        ...hints([{ field: "label", title: words.charts.today }]),
       },
-    },
-    {
-      data: { values },
-      mark: { type: "text", style: "remark", dy: -12 },
-      encoding: { x, y, text: { field: "words" } },
     },
   ];
 }

@@ -1,6 +1,8 @@
 import type { SpeedLinearity } from "../questions/speed-linearity.ts";
 import type { Words } from "../wording/words.ts";
 import type { ChartSpec } from "./chart-spec.ts";
+import { sentenceHint } from "./hints.ts";
+import { keyed, keyLayer } from "./key.ts";
 import { limitLines } from "./limit-lines.ts";
 import { baseSpec } from "./theme.ts";
 
@@ -25,10 +27,8 @@ export function speedLinearityChart(result: SpeedLinearity, words: Words): Chart
     relative: point.relative * 100,
     words: say.catch(point),
   }));
-  const limits = [
-    { limit: result.band.upper * 100, words: say.tolerance(result.options.tolerance) },
-    { limit: result.band.lower * 100, words: "" },
-  ];
+  const limits = [result.band.upper * 100, result.band.lower * 100];
+  const key = words.charts;
   const scale = { zero: false };
   const x = {
     field: "turnsPerMin",
@@ -58,8 +58,14 @@ export function speedLinearityChart(result: SpeedLinearity, words: Words): Chart
       {
         data: { values: points },
         mark: { type: "point", style: "observation" },
-        encoding: { x, y: y("relative"), tooltip: { field: "words", type: "nominal" } },
+        encoding: { x, y: y("relative"), ...sentenceHint("words") },
       },
+      ...keyLayer([
+        ...keyed("observation", key.catch),
+        ...keyed("estimate", key.straightLine),
+        ...keyed("band", key.lineBand(result.options.level)),
+        ...keyed("reference", key.tolerance(result.options.tolerance)),
+      ]),
     ],
   };
 }

@@ -50,9 +50,63 @@ export function composedSpec(
   };
 }
 
+/** What axis titles and labels take of the width of stacked views. */
+export const axisRoom = 96;
+
+/** As `baseSpec`, for views one above the other, each with a height of its own and all as wide as the chart. */
+export function stackedSpec(
+  frame: ChartFrame,
+  views: readonly { readonly height: number; readonly layer: readonly object[] }[],
+): ChartSpec {
+  const width = (frame.width ?? chartSize.width) - axisRoom;
+  return { ...composedSpec(frame), vconcat: views.map((view) => ({ width, ...view })) };
+}
+
 const font = "system-ui, sans-serif";
 
 const label = { font, fontSize: 12.5, color: color.muted };
+
+/** How a role is drawn. `color` is the line of a line, the inside of a filled mark, which may have a `stroke` besides. */
+export interface RoleStyle {
+  readonly color: string;
+  readonly stroke?: string;
+  readonly strokeWidth?: number;
+  readonly strokeDash?: readonly number[];
+  readonly fillOpacity?: number;
+  readonly filled?: boolean;
+  readonly shape?: string;
+  readonly size?: number;
+  readonly fontSize?: number;
+}
+
+/** The roles. Each differs from its neighbours in more than colour. */
+export const chartStyles = {
+  estimate: { color: color.estimate, strokeWidth: 2.25 },
+  band: { color: color.band, fillOpacity: 0.5 },
+  "next-band": { color: color.nextBand, fillOpacity: 0.22 },
+  "next-edge": { color: color.nextBand, strokeWidth: 1.25, strokeDash: [5, 3] },
+  observation: { color: color.point, size: 64, shape: "circle", filled: true },
+  flagged: {
+    color: color.paper,
+    stroke: color.flagged,
+    strokeWidth: 2.25,
+    size: 120,
+    shape: "diamond",
+    filled: true,
+  },
+  earlier: {
+    color: color.paper,
+    stroke: color.earlier,
+    strokeWidth: 1.5,
+    size: 56,
+    filled: true,
+  },
+  interval: { color: color.earlier, strokeWidth: 1.75 },
+  reference: { color: color.reference, strokeWidth: 1.75, strokeDash: [8, 4] },
+  remark: { color: color.muted, fontSize: 12 },
+} as const satisfies Readonly<Record<string, RoleStyle>>;
+
+export type ChartRole = keyof typeof chartStyles;
 
 /** Looks of every chart: quiet frame, readable words, and one named style per role of the palette. */
 export const chartConfig: ChartSpec = {
@@ -107,40 +161,19 @@ export const chartConfig: ChartSpec = {
     titleColor: color.ink,
     symbolSize: 90,
     symbolStrokeWidth: 2,
+    labelOffset: 8,
+    gridAlign: "all",
     columnPadding: 18,
-    offset: 14,
+    rowPadding: 4,
+    offset: 12,
+    // From the left edge of the drawing, not of the plot, which long names of rows push to the right.
+    layout: { expr: "{top: {anchor: 'start', frame: 'bounds'}}" },
   },
   text: { font, fontSize: 12.5, color: color.ink },
   range: { category: lightSeries },
-  point: { filled: true, size: 64, opacity: 1, color: color.point, tooltip: true },
-  bar: { color: color.estimate, tooltip: true },
+  point: { filled: true, size: 64, opacity: 1, color: color.point },
+  bar: { color: color.estimate },
   line: { strokeWidth: 2.25, color: color.estimate },
   rule: { strokeWidth: 1.5, color: color.axis },
-  // The roles. Each differs from its neighbours in more than colour. `color` is the line of a line, the inside of
-  // a filled mark; a filled mark may have a `stroke` besides.
-  style: {
-    estimate: { color: color.estimate, strokeWidth: 2.25 },
-    band: { color: color.band, fillOpacity: 0.5 },
-    "next-band": { color: color.nextBand, fillOpacity: 0.22 },
-    "next-edge": { color: color.nextBand, strokeWidth: 1.25, strokeDash: [5, 3] },
-    observation: { color: color.point, size: 64, shape: "circle", filled: true },
-    flagged: {
-      color: color.paper,
-      stroke: color.flagged,
-      strokeWidth: 2.25,
-      size: 120,
-      shape: "diamond",
-      filled: true,
-    },
-    earlier: {
-      color: color.paper,
-      stroke: color.earlier,
-      strokeWidth: 1.5,
-      size: 56,
-      filled: true,
-    },
-    reference: { color: color.reference, strokeWidth: 1.75, strokeDash: [8, 4] },
-    "reference-label": { color: color.reference, fontSize: 12, fontWeight: 600 },
-    remark: { color: color.muted, fontSize: 12 },
-  },
+  style: chartStyles,
 };

@@ -1,10 +1,14 @@
 import type { UncertaintyBudget } from "../questions/uncertainty-budget.ts";
 import type { Words } from "../wording/words.ts";
 import type { ChartSpec } from "./chart-spec.ts";
+import { sentenceHint } from "./hints.ts";
 import { baseSpec } from "./theme.ts";
 
-const heightPerSource = 34;
-const heightOfFrame = 96;
+const heightPerSource = 58;
+const heightOfFrame = 60;
+const barThickness = 14;
+/** Pixels by which the words of a source stand above its bar. */
+const wordsAbove = 18;
 
 /**
  * How much each source adds to the variance of the applied rate, the largest on top: what to improve first.
@@ -18,21 +22,15 @@ export function uncertaintyBudgetChart(result: UncertaintyBudget, words: Words):
   const values = result.lines.map((line) => ({
     source: say.source(line.source),
     share: line.share * 100,
-    label: say.chart.label(line),
+    words: `${say.source(line.source)}: ${say.chart.label(line)}`,
+    lines: [say.source(line.source), say.chart.label(line)],
   }));
-  const y = {
-    field: "source",
-    type: "nominal",
-    title: null,
-    sort: null,
-    axis: { labelLimit: 400 },
-  };
-  // Room at the end of the longest bar for its label.
+  const y = { field: "source", type: "nominal", title: null, sort: null, axis: null };
   const x = {
     field: "share",
     type: "quantitative",
     title: say.chart.share,
-    scale: { domain: [0, 140], nice: false },
+    scale: { domain: [0, 100], nice: false },
     axis: { values: [0, 20, 40, 60, 80, 100] },
   };
   return {
@@ -43,11 +41,16 @@ export function uncertaintyBudgetChart(result: UncertaintyBudget, words: Words):
       height: heightOfFrame + heightPerSource * values.length,
     }),
     layer: [
-      { data: { values }, mark: { type: "bar" }, encoding: { x, y } },
       {
         data: { values },
-        mark: { type: "text", style: "remark", align: "left", dx: 6 },
-        encoding: { x, y, text: { field: "label" } },
+        mark: { type: "bar", size: barThickness, yOffset: wordsAbove },
+        encoding: { x, y, ...sentenceHint("words") },
+      },
+      {
+        data: { values },
+        // Above its bar, in two lines: beside names and bars a phone has no room for words.
+        mark: { type: "text", style: "remark", align: "left", dy: -wordsAbove },
+        encoding: { x: { value: 0 }, y, text: { field: "lines" } },
       },
     ],
   };

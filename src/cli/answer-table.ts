@@ -1,4 +1,4 @@
-import type { Analysis, MeterAnswers } from "../analysis/analyse.ts";
+import type { Analysis } from "../analysis/analyse.ts";
 import { grid } from "../report/blocks.ts";
 import { decisionLines } from "../report/sections/decision.ts";
 import type { Words } from "../wording/words.ts";
@@ -14,7 +14,7 @@ export function answerTable(analysis: Analysis, words: Words): string {
       columns: [
         { heading: say.bin, cell: ({ bin }) => bin },
         { heading: say.product, cell: ({ product }) => product },
-        { heading: say.fill, align: "end", cell: ({ delivery }) => format.count(delivery.fill) },
+        { heading: say.fill, align: "end", cell: ({ delivery }) => format.fill(delivery.fill) },
         {
           heading: say.catches,
           align: "end",
@@ -33,24 +33,4 @@ export function answerTable(analysis: Analysis, words: Words): string {
       ],
     }),
   );
-}
-
-/** What to do at one bin, how sure that is, by itself and with what others lend, and why: the lines `report` and `enough` print alike. */
-export function decisionText(answers: MeterAnswers, analysis: Analysis, words: Words): string {
-  const { action, sure, why } = decisionLines(answers, analysis, words);
-  const who = words.decision.who(answers.bin, answers.product, answers.delivery.fill);
-  const lines = [sure, words.delivery.twoLines(answers.delivery)].filter((line) => line !== null);
-  return [`${who}: ${action}`, ...lines, ...why].join("\n  ");
-}
-
-/** What everything rests on beside the catches: the tolerance, and the scale's division where nobody stated it. */
-export function groundText(
-  { options, toleranceFrom, scaleDivision }: Analysis,
-  { decision }: Words,
-): string {
-  const division = decision.division(scaleDivision);
-  return [
-    decision.tolerance(options.tolerance, toleranceFrom),
-    ...(division === null ? [] : [division]),
-  ].join("\n");
 }

@@ -1,4 +1,6 @@
 import { InvalidArgumentError } from "commander";
+import { keyColumns } from "../data/column-kinds.ts";
+import type { GivenKeys } from "../data/given-keys.ts";
 import type { LeaveOutKey } from "../data/leave-out.ts";
 import { clearSpellings, type DecimalMarks, readNumber } from "../data/numbers.ts";
 import type { Severity } from "../results/caution.ts";
@@ -77,15 +79,37 @@ export function parseAmounts(text: string, say: Needed): number[] {
   return text.split(",").map((one) => parseAmount(one, say));
 }
 
-/** "rear:4:2" → bin rear, fill 4, catch 2. A bin name may hold colons itself; the last two parts count. */
+/** "rear:4:2" → bin rear, fill 4, catch 2; "1/north:3/2026:2". A bin name may hold colons itself; the last two parts count. */
 export function parseCatchKey(
   text: string,
   say: Needed,
   earlier: readonly LeaveOutKey[] = [],
 ): LeaveOutKey[] {
-  const match = /^(.+):(\d+):(\d+)$/.exec(text);
-  if (!match?.[1]) throw new InvalidArgumentError(say.catch);
-  return [...earlier, { bin: match[1], fill: Number(match[2]), catch: Number(match[3]) }];
+  const match = /^(.+):(\d+|\d+\/[^:]+):(\d+)$/.exec(text);
+  if (!match?.[1] || !match[2]) throw new InvalidArgumentError(say.catch);
+  const fill = match[2].includes("/") ? match[2] : Number(match[2]);
+  return [...earlier, { bin: match[1], fill, catch: Number(match[3]) }];
+}
+
+/** "season=2026" → that season for every row; may be given for each key. */
+export function parseKey(text: string, say: Needed, earlier: GivenKeys = {}): GivenKeys {
+  const [, name = "", value = ""] = /^\s*(\w+)\s*=(.*)$/s.exec(text) ?? [];
+  const key = keyColumns.find((one) => one === name.toLowerCase());
+  if (key === undefined || value.trim() === "") throw new InvalidArgumentError(say.key);
+  return { ...earlier, [key]: value.trim() };
+}
+
+/** What a chart can be drawn as, beside its specification. */
+export const chartFormats = ["svg", "png"] as const;
+export type ChartFormat = (typeof chartFormats)[number];
+
+/** "svg,png" → each format once. */
+export function parseChartFormats(text: string, say: Needed): readonly ChartFormat[] {
+  const asked = text.split(",").map((one) => one.trim().toLowerCase());
+  const known = chartFormats.filter((format) => asked.includes(format));
+  if (known.length < new Set(asked).size)
+    throw new InvalidArgumentError(say.someOf(chartFormats.join(", ")));
+  return known;
 }
 
 /** From the least grave. */

@@ -4,11 +4,10 @@ import { checkCatchesFile } from "../node.ts";
 import { cautionSentence } from "../report/sections/cautions.ts";
 import { wordsFor } from "../wording/languages.ts";
 import { type ExitCode, exitCodes } from "./exit-codes.ts";
-import { readOptions, type SetupFlags, setupFor } from "./input.ts";
+import { type ReadFlags, readOptions, type SetupFlags, setupFor } from "./input.ts";
 import type { Io } from "./io.ts";
 
-export interface CheckFlags extends SetupFlags {
-  readonly sheet?: string;
+export interface CheckFlags extends ReadFlags, SetupFlags {
   readonly language: string;
   readonly json?: boolean;
 }

@@ -1,7 +1,6 @@
 import { InvalidArgumentError } from "commander";
 import { allCautions } from "../analysis/all-cautions.ts";
-import { analyse, type MeterAnswers } from "../analysis/analyse.ts";
-import type { Action } from "../analysis/decision.ts";
+import { type DecidedBin, decidedLog } from "../analysis/decided-bin.ts";
 import { planBeforeAnyCatch, plansForNextFill } from "../analysis/next-fill.ts";
 import { type ScaleDivision, scaleDivisionOf } from "../analysis/scale-division.ts";
 import type { Setup } from "../data/setup.ts";
@@ -10,29 +9,27 @@ import type { CatchLog } from "../data/types.ts";
 import { readCatchesFile, readSetupFile } from "../node.ts";
 import type { CatchesNeeded } from "../questions/catches-needed.ts";
 import { resultJson } from "../report/json.ts";
-import { catchesNeededSection } from "../report/sections/catches-needed.ts";
 import { cautionSentence } from "../report/sections/cautions.ts";
 import type { Caution } from "../results/caution.ts";
+import type { FillName } from "../results/fill-name.ts";
 import type { UnitSystem } from "../wording/format.ts";
 import { wordsFor } from "../wording/languages.ts";
 import type { Words } from "../wording/words.ts";
-import { decisionText, groundText } from "./answer-table.ts";
+import { decisionText, groundText } from "./decision-text.ts";
 import { type ExitCode, exitCodeOf, exitCodes } from "./exit-codes.ts";
-import { analysisGiven, setupGiven } from "./flags.ts";
-import { readOptions, type SetupFlags, setupFor } from "./input.ts";
+import { setupGiven } from "./flags.ts";
+import { type LogFlags, optionsFor, readOptions, setupFor } from "./input.ts";
 import type { Io } from "./io.ts";
-import { plainBlocks } from "./plain-blocks.ts";
 import { isTypedCatch, readTypedCatches } from "./typed-catches.ts";
-import { withTypedSetup } from "./typed-setup.ts";
+import type { TypedSetup } from "./typed-setup.ts";
 
 /** Flags that set no option of the analysis. */
-export interface EnoughFlags extends SetupFlags {
+export interface EnoughFlags extends LogFlags {
   readonly detail?: boolean;
   readonly minutes?: number;
   readonly trialBudget?: number;
   readonly turns?: number;
   readonly next?: boolean;
-  readonly sheet?: string;
   readonly units: UnitSystem;
   readonly language: string;
   readonly json?: boolean;
@@ -40,11 +37,11 @@ export interface EnoughFlags extends SetupFlags {
 
 /** What `enough --json` prints of one bin and product. */
 interface EnoughAnswer
-  extends Pick<MeterAnswers, "decision" | "noDecision" | "answered" | "catchesNeeded"> {
+  extends Pick<DecidedBin, "decision" | "noDecision" | "answered" | "catchesNeeded"> {
   /** null: planned before any catch. */
   readonly bin: string | null;
   readonly product: string | null;
-  readonly fill: number | null;
+  readonly fill: FillName | null;
 }
 
 /** `evencatch enough`: whether today's catches are enough, or how many to plan when there are none yet. */
@@ -92,13 +89,24 @@ async function asked(
     const unit = flags.units === "us" ? "lb" : "kg";
     const log = await readTypedCatches(args, { turns: flags.turns, unit }, needed);
     const given = typeof flags.setup === "string" ? await readSetupFile(flags.setup) : null;
-    const setup = withTypedSetup(given, typedSetup, log.catches);
+    const setup = await withTyped(given, typedSetup, log);
     return { log, setup, readAs: [words.command.readAs(caughtWords(log, words))] };
   }
   if (args.length > 1) throw new InvalidArgumentError(needed.typedCatch(file));
   const log = await readCatchesFile(file, readOptions(flags));
-  const setup = withTypedSetup(await setupFor(file, flags, words, io), typedSetup, log.catches);
+  const setup = await withTyped(await setupFor(file, flags, words, io), typedSetup, log);
   return { log, setup, readAs: [] };
+}
+
+/** Most setups are given in a file or not at all, and need none of what reads typed ones. */
+async function withTyped(
+  file: Setup | null,
+  typed: TypedSetup,
+  { catches }: CatchLog,
+): Promise<Setup | null> {
+  if (Object.keys(typed).length === 0) return file;
+  const { withTypedSetup } = await import("./typed-setup.ts");
+  return withTypedSetup(file, typed, catches);
 }
 
 /** Who asks for a plan of time or money wants to see it. */
@@ -121,18 +129,21 @@ async function decisions(
   io: Io,
 ): Promise<Answered> {
   if (setup !== null) tell(checkSetupAgainst(setup, log), words, io);
-  const options = analysisGiven(flags);
+  const options = await optionsFor(flags, setup);
   if (flags.next)
     return planned(
       plansForNextFill(log, setup, options),
       scaleDivisionOf(options.scaleDivisionKg, setup, log),
       words,
     );
-  const analysis = analyse(log, setup, options);
+  const analysis = showsEveryFinding(flags, setup)
+    ? (await import("../analysis/analyse.ts")).analyse(log, setup, options)
+    : decidedLog(log, setup, options);
+  const detail = wantsDetail(flags) ? await detailText() : null;
   const texts = analysis.meters.map((answers) =>
     [
       decisionText(answers, analysis, words),
-      ...(answers.catchesNeeded === null || !wantsDetail(flags)
+      ...(answers.catchesNeeded === null || detail === null
         ? []
         : [detail(answers.catchesNeeded, words, answers.decision?.action)]),
     ].join("\n"),
@@ -155,6 +166,17 @@ async function decisions(
   };
 }
 
+/** Questions that decide nothing are asked where what they found is told: in JSON, and beside what the setup answers. */
+function showsEveryFinding({ json }: EnoughFlags, setup: Setup | null): boolean {
+  return json === true || (setup !== null && setup.answered.length > 0);
+}
+
+/** What only a terminal's tables and the sentences of a plan need. */
+async function detailText() {
+  const { catchesNeededText } = await import("./catches-needed-text.ts");
+  return catchesNeededText;
+}
+
 function tell(found: readonly Caution[], words: Words, io: Io): void {
   for (const one of found) io.err(cautionSentence(one, words));
 }
@@ -162,7 +184,8 @@ function tell(found: readonly Caution[], words: Words, io: Io): void {
 async function plan(flags: EnoughFlags, words: Words, io: Io): Promise<Answered> {
   const setup = typeof flags.setup === "string" ? await readSetupFile(flags.setup) : null;
   if (setup !== null) tell(setup.cautions, words, io);
-  const given = analysisGiven(flags);
+  const given = await optionsFor(flags, setup);
+  if (given.library !== undefined) io.err(words.command.libraryWaits);
   return planned(
     [planBeforeAnyCatch(setup, given)],
     scaleDivisionOf(given.scaleDivisionKg, setup, null),
@@ -170,11 +193,12 @@ async function plan(flags: EnoughFlags, words: Words, io: Io): Promise<Answered>
   );
 }
 
-function planned(
+async function planned(
   results: readonly CatchesNeeded[],
   scaleDivision: ScaleDivision,
   words: Words,
-): Answered {
+): Promise<Answered> {
+  const detail = await detailText();
   const division = words.decision.division(scaleDivision);
   return {
     scaleDivision,
@@ -193,12 +217,4 @@ function planned(
     ].join("\n\n"),
     exitCode: exitCodes.fine,
   };
-}
-
-function detail(result: CatchesNeeded, words: Words, action?: Action): string {
-  const cautions = result.cautions.map((found) => `- ${cautionSentence(found, words)}`);
-  return [
-    ...plainBlocks(catchesNeededSection(result, words, "enough", null, action)),
-    ...cautions,
-  ].join("\n");
 }

@@ -11,10 +11,13 @@ import {
   parseAmounts,
   parseCatchKey,
   parseChance,
+  parseChartFormats,
+  parseKey,
   parseMass,
   parsePercent,
   severities,
 } from "./arguments.ts";
+import { budgets } from "./budget-flags.ts";
 import {
   asWritten,
   choice,
@@ -36,28 +39,6 @@ const planning: readonly SettingFlag<CatchesNeededChoices>[] = [
   sets(flag("--heaviest-catch <mass>", "heaviestCatch", parseMass), (heaviestCatchKg) => ({
     heaviestCatchKg,
   })),
-];
-
-/** What may be spent; the flags that follow either count only with it. */
-const budgets: readonly SettingFlag<CatchesNeededChoices>[] = [
-  sets(
-    flag("--minutes <n>", "minutes", parseAmount),
-    (minutes, { minutesPerCatch, turnsPerMinute, longestTurns }) => ({
-      time: { minutes, minutesPerCatch, turnsPerMinute, longestTurns, proportionalScatter: 0 },
-    }),
-  ),
-  flag("--minutes-per-catch <n>", "minutesPerCatch", parseAmount, 1.5),
-  flag("--turns-per-minute <n>", "turnsPerMinute", parseAmount, 30),
-  flag("--longest-turns <n>", "longestTurns", parseAmount, 60),
-  sets(
-    flag("--trial-budget <n>", "trialBudget", parseAmount),
-    (budget, { costPerFill: perFill, costPerCatch: perCatch, costPerTurn: perTurn }) => ({
-      trial: { budget, perFill, perCatch, perTurn, perExtraLevel: 0 },
-    }),
-  ),
-  flag("--cost-per-fill <n>", "costPerFill", parseAmount, 30),
-  flag("--cost-per-catch <n>", "costPerCatch", parseAmount, 3),
-  flag("--cost-per-turn <n>", "costPerTurn", parseAmount, 0.03),
 ];
 
 const precision: readonly SettingFlag<AnalysisOptions>[] = [
@@ -128,8 +109,10 @@ const trial: readonly SettingFlag<TrialPlanOptions>[] = [
   sets(choice("--unit <unit>", "trialUnit", massUnits, "kg"), (massUnit) => ({ massUnit })),
 ];
 
+const library = flag("--library <file>", "library", asWritten);
 const noSetup = toggle("--no-setup", "noSetup");
 const sheet = flag("--sheet <name>", "workbookSheet", asWritten);
+const keys = flag("--key <key=name>", "keys", parseKey);
 const replace = toggle("--replace", "replace");
 /** The older name of `--replace`. */
 const force = hidden("--force");
@@ -158,10 +141,13 @@ export const flags = {
     ...precision,
     ...weighting,
     ...lending,
+    library,
     ...comparison,
     replace,
     toggle("--tables", "tables"),
+    flag("--charts <formats>", "charts", parseChartFormats),
     sheet,
+    keys,
     flag("--leave-out <bin:fill:catch>", "leaveOut", parseCatchKey),
     ...surface,
     choice("--edition <name>", "edition", editions, "short"),
@@ -177,10 +163,12 @@ export const flags = {
     scale,
     ...typedSetup,
     ...lending,
+    library,
     toggle("--detail", "detail"),
     toggle("--next", "next"),
     ...budgets,
     sheet,
+    keys,
     ...surface,
     toggle("--json", "answersJson"),
   ],
@@ -201,20 +189,34 @@ export const flags = {
     scale,
     ...weighting,
     ...lending,
+    library,
     replace,
     sheet,
+    keys,
     ...surface,
   ],
   page: [
     flag("--setup <file>", "setupOfPage", asWritten),
+    library,
     flag("--out <file>", "pageFile", asWritten, "evencatch.html"),
     replace,
     ...surface,
+  ],
+  spreads: [
+    flag("--out <file>", "spreadsFile", asWritten, "spreads.json"),
+    flag("--classes <file>", "classes", asWritten),
+    toggle("--sha256", "sha256"),
+    flag("--setup <file>", "setupOfSpreads", asWritten),
+    noSetup,
+    sheet,
+    replace,
+    language,
   ],
   check: [
     flag("--setup <file>", "setupOfCheck", asWritten),
     noSetup,
     sheet,
+    keys,
     language,
     toggle("--json", "findingsJson"),
   ],

@@ -1,9 +1,12 @@
 import { stat } from "node:fs/promises";
-import { basename, dirname, join } from "node:path";
+import { basename, dirname, isAbsolute, join } from "node:path";
+import type { AnalysisOptions } from "../analysis/options.ts";
+import type { GivenKeys } from "../data/given-keys.ts";
 import type { ReadOptions } from "../data/read-catches.ts";
 import type { Setup } from "../data/setup.ts";
-import { readSetupFile } from "../node.ts";
+import { readSetupFile, readSpreadLibraryFile } from "../node.ts";
 import type { Words } from "../wording/words.ts";
+import { analysisGiven } from "./flags.ts";
 import type { Io } from "./io.ts";
 
 /** Where a command is told to take its setup from: a file, false for none, nothing for the one beside the catches. */
@@ -34,6 +37,41 @@ export async function setupFor(
   return readSetupFile(beside);
 }
 
+/** Where a command is told to borrow from. */
+export interface LibraryFlags {
+  readonly library?: string;
+}
+
+/**
+ * The library asked for, or the one that the setup names, which lies beside it, as options of an analysis; none: no options.
+ *
+ * @throws DataError when it cannot be used
+ */
+export async function libraryFor(
+  { library }: LibraryFlags,
+  setup: Setup | null,
+): Promise<Pick<Partial<AnalysisOptions>, "library" | "libraryFrom">> {
+  const path = library ?? libraryBeside(setup);
+  if (path === null) return {};
+  // Seldom asked for, and a short answer loads no more than it needs.
+  const { libraryRecords } = await import("../analysis/spread-library.ts");
+  return {
+    library: libraryRecords(await readSpreadLibraryFile(path)),
+    libraryFrom: basename(path),
+  };
+}
+
+function libraryBeside(setup: Setup | null): string | null {
+  if (setup?.library == null) return null;
+  return isAbsolute(setup.library) ? setup.library : join(dirname(setup.source), setup.library);
+}
+
+/** Files of the library and the setup, which are never written over. */
+export function inputsOf({ library }: LibraryFlags, setup: Setup | null): readonly string[] {
+  const path = library ?? libraryBeside(setup);
+  return [...(setup === null ? [] : [setup.source]), ...(path === null ? [] : [path])];
+}
+
 function exists(path: string): Promise<boolean> {
   return stat(path).then(
     () => true,
@@ -41,6 +79,26 @@ function exists(path: string): Promise<boolean> {
   );
 }
 
-export function readOptions(flags: { readonly sheet?: string }): ReadOptions {
-  return flags.sheet === undefined ? {} : { sheet: flags.sheet };
+/** How a command is told to read its file of catches. */
+export interface ReadFlags {
+  readonly sheet?: string;
+  readonly key?: GivenKeys;
+}
+
+export function readOptions({ sheet, key }: ReadFlags): ReadOptions {
+  return {
+    ...(sheet === undefined ? {} : { sheet }),
+    ...(key === undefined ? {} : { keys: key }),
+  };
+}
+
+/** How a command is told what an analysis of catches rests on besides them. */
+export interface LogFlags extends ReadFlags, SetupFlags, LibraryFlags {}
+
+/** Options of an analysis as the flags say them, and the library that lends to it. */
+export async function optionsFor(
+  flags: LogFlags,
+  setup: Setup | null,
+): Promise<Partial<AnalysisOptions>> {
+  return { ...analysisGiven(flags), ...(await libraryFor(flags, setup)) };
 }

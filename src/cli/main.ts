@@ -1,5 +1,9 @@
 #!/usr/bin/env node
-import { terminalIo } from "./io.ts";
-import { run } from "./run.ts";
+import * as nodeModule from "node:module";
 
-process.exitCode = await run(process.argv.slice(2), terminalIo());
+// Node 22.8 and newer keep what they have compiled for the next time, of files that are loaded after this.
+if ("enableCompileCache" in nodeModule && typeof nodeModule.enableCompileCache === "function")
+  nodeModule.enableCompileCache();
+
+const { runInTerminal } = await import("./run.ts");
+process.exitCode = await runInTerminal(process.argv.slice(2));

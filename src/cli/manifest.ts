@@ -3,7 +3,7 @@ import { createHash } from "node:crypto";
 /** Lies beside what evencatch wrote, and says what that was. */
 export const manifestName = "evencatch-manifest.json";
 
-export type WritingCommand = "report" | "template" | "plan" | "sheet" | "page";
+export type WritingCommand = "report" | "template" | "plan" | "sheet" | "page" | "spreads";
 
 /** A file as it was written: by which command, and the SHA-256 of its bytes. */
 export interface ManifestEntry {
@@ -22,13 +22,13 @@ export function sha256Of(content: string | Uint8Array): string {
   return createHash("sha256").update(content).digest("hex");
 }
 
+/** Texts and pictures by name relative to the folder. */
+export type Files = Readonly<Record<string, string | Uint8Array>>;
+
 /** Entries for files a command writes. */
-export function entriesOf(
-  command: WritingCommand,
-  files: Readonly<Record<string, string>>,
-): Manifest {
+export function entriesOf(command: WritingCommand, files: Files): Manifest {
   return Object.fromEntries(
-    Object.entries(files).map(([name, text]) => [name, { command, sha256: sha256Of(text) }]),
+    Object.entries(files).map(([name, content]) => [name, { command, sha256: sha256Of(content) }]),
   );
 }
 

@@ -4,6 +4,7 @@ import { EvencatchError } from "../errors/errors.ts";
 import type { Words } from "../wording/words.ts";
 import {
   entriesOf,
+  type Files,
   type Manifest,
   manifestName,
   manifestText,
@@ -20,8 +21,7 @@ type Obstacle = keyof Say["inTheWay"];
 export interface Output {
   readonly command: WritingCommand;
   readonly folder: string;
-  /** Texts by name relative to the folder. */
-  readonly files: Readonly<Record<string, string>>;
+  readonly files: Files;
   /** Files the command read: never written over, whatever is asked for. */
   readonly inputs: readonly string[];
   /** Also write over files that evencatch did not write, or that were changed since. */
@@ -106,9 +106,9 @@ async function refusals(
   say: Say,
 ): Promise<readonly string[]> {
   const found = new Map<Obstacle, Set<string>>();
-  for (const [name, text] of Object.entries({ ...output.files, [manifestName]: "" })) {
+  for (const [name, content] of Object.entries({ ...output.files, [manifestName]: "" })) {
     const state = await stateOf(output.folder, name, inputs);
-    const obstacle = obstacleOf(state, name, sha256Of(text), old, output.replace);
+    const obstacle = obstacleOf(state, name, sha256Of(content), old, output.replace);
     if (obstacle === null) continue;
     const names = found.get(obstacle) ?? new Set();
     found.set(obstacle, names.add(state.is === "nothing" ? name : state.name));

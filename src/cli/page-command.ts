@@ -9,11 +9,12 @@ import { pageFile } from "../page/page-file.ts";
 import type { UnitSystem } from "../wording/format.ts";
 import { wordsFor } from "../wording/languages.ts";
 import { type ExitCode, exitCodes } from "./exit-codes.ts";
+import { inputsOf, type LibraryFlags, libraryFor } from "./input.ts";
 import type { Io } from "./io.ts";
 import { type ReplaceFlags, replaceOf, writeSaying } from "./output-flags.ts";
 import { pageRuntime } from "./page-runtime.ts";
 
-export interface PageFlags extends ReplaceFlags {
+export interface PageFlags extends ReplaceFlags, LibraryFlags {
   readonly setup?: string;
   readonly out: string;
   readonly units: UnitSystem;
@@ -23,7 +24,13 @@ export interface PageFlags extends ReplaceFlags {
 /** `evencatch page`: one HTML file that answers at the drill, without a network. */
 export async function pageCommand(flags: PageFlags, io: Io): Promise<ExitCode> {
   const words = await wordsFor(flags.language, flags.units);
-  const given: Given = { units: flags.units, setup: await givenSetup(flags.setup) };
+  const setup = await givenSetup(flags.setup);
+  const { library, libraryFrom } = await libraryFor(flags, setup?.setup ?? null);
+  const given: Given = {
+    units: flags.units,
+    setup,
+    ...(library === undefined ? {} : { library: { library, libraryFrom: libraryFrom ?? null } }),
+  };
   const html = pageFile({
     language: flags.language,
     title: words.page.title,
@@ -36,7 +43,7 @@ export async function pageCommand(flags: PageFlags, io: Io): Promise<ExitCode> {
       command: "page",
       folder: dirname(flags.out),
       files: { [basename(flags.out)]: html },
-      inputs: flags.setup === undefined ? [] : [flags.setup],
+      inputs: inputsOf(flags, setup?.setup ?? null),
       replace: replaceOf(flags),
       standAlone: true,
     },

@@ -1,20 +1,14 @@
 import { Command } from "commander";
 import { version } from "../version.ts";
 import type { Words } from "../wording/words.ts";
-import { checkCommand } from "./check-command.ts";
 import { helpWords, refusalWords } from "./commander-words.ts";
-import { enoughCommand } from "./enough-command.ts";
 import type { ExitCode } from "./exit-codes.ts";
 import { flags } from "./flags.ts";
 import type { Io } from "./io.ts";
-import { pageCommand } from "./page-command.ts";
-import { planCommand } from "./plan-command.ts";
-import { reportCommand } from "./report-command.ts";
-import { sheetCommand } from "./sheet-command.ts";
-import { templateCommand } from "./template-command.ts";
 
 /**
- * The command with its subcommands; `ended` hears the exit code of the one that ran.
+ * The command with its subcommands, each loaded when it is asked for: a short answer must not wait for what only a report
+ * needs. `ended` hears the exit code of the one that ran.
  *
  * @param words  of its help, and of what it says of arguments that it refuses
  */
@@ -38,24 +32,51 @@ export function program(io: Io, words: Words, ended: (code: ExitCode) => void): 
   for (const command of [
     subcommand("report", words)
       .argument(`<${values.catches}>`, help.catches)
-      .action(async (catches, given) => ended(await reportCommand(catches, given, io))),
+      .action(async (catches, given) => {
+        const { reportCommand } = await import("./report-command.ts");
+        ended(await reportCommand(catches, given, io));
+      }),
     subcommand("enough", words)
       .argument(`[${values.catches}...]`, help.catchesOrTyped)
-      .action(async (catches, given) => ended(await enoughCommand(catches, given, io))),
+      .action(async (catches, given) => {
+        const { enoughCommand } = await import("./enough-command.ts");
+        ended(await enoughCommand(catches, given, io));
+      }),
     subcommand("plan", words)
       .argument(`[${values.products}...]`, help.products)
       .usage(`[options] <${values.product}> <${values.product}>...`)
-      .action(async (products, given) => ended(await planCommand(products, given, io))),
+      .action(async (products, given) => {
+        const { planCommand } = await import("./plan-command.ts");
+        ended(await planCommand(products, given, io));
+      }),
     subcommand("sheet", words)
       .argument(`[${values.catches}]`, help.catchesOfSheet)
-      .action(async (catches, given) => ended(await sheetCommand(catches, given, io))),
-    subcommand("page", words).action(async (given) => ended(await pageCommand(given, io))),
+      .action(async (catches, given) => {
+        const { sheetCommand } = await import("./sheet-command.ts");
+        ended(await sheetCommand(catches, given, io));
+      }),
+    subcommand("page", words).action(async (given) => {
+      const { pageCommand } = await import("./page-command.ts");
+      ended(await pageCommand(given, io));
+    }),
+    subcommand("spreads", words)
+      .argument(`<${values.catches}...>`, help.catchesToPool)
+      .action(async (catches, given) => {
+        const { spreadsCommand } = await import("./spreads-command.ts");
+        ended(await spreadsCommand(catches, given, io));
+      }),
     subcommand("check", words)
       .argument(`<${values.catches}>`, help.catches)
-      .action(async (catches, given) => ended(await checkCommand(catches, given, io))),
+      .action(async (catches, given) => {
+        const { checkCommand } = await import("./check-command.ts");
+        ended(await checkCommand(catches, given, io));
+      }),
     subcommand("template", words)
       .argument(`[${values.dir}]`, help.templateFolder, ".")
-      .action(async (dir, given) => ended(await templateCommand(dir, given, io))),
+      .action(async (dir, given) => {
+        const { templateCommand } = await import("./template-command.ts");
+        ended(await templateCommand(dir, given, io));
+      }),
   ])
     root.addCommand(command.copyInheritedSettings(root).addHelpText("after", help.afterwards));
   return root;

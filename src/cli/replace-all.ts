@@ -2,8 +2,7 @@ import { randomBytes } from "node:crypto";
 import { unlinkSync } from "node:fs";
 import { mkdir, rename, rmdir, unlink, writeFile } from "node:fs/promises";
 import { dirname, join, resolve } from "node:path";
-
-type Texts = Readonly<Record<string, string>>;
+import type { Files } from "./manifest.ts";
 
 /**
  * Puts files into a folder all or none: each is written beside its place under a name of its own, and only when every one
@@ -14,25 +13,25 @@ type Texts = Readonly<Record<string, string>>;
  */
 export async function replaceAll(
   into: string,
-  files: Texts,
+  files: Files,
   outdated: readonly string[],
-  closing: Texts,
+  closing: Files,
 ): Promise<void> {
   const folder = resolve(into);
   const ending = `.${randomBytes(6).toString("hex")}.tmp`;
   const unfinished = new Set<string>();
   const folders = new Set<string>();
-  const write = async (texts: Texts) => {
-    for (const [name, text] of Object.entries(texts)) {
+  const write = async (written: Files) => {
+    for (const [name, content] of Object.entries(written)) {
       const path = join(folder, name);
       const made = await mkdir(dirname(path), { recursive: true });
       if (made !== undefined) for (const one of between(made, dirname(path))) folders.add(one);
       unfinished.add(path + ending);
-      await writeFile(path + ending, text, { flag: "wx" });
+      await writeFile(path + ending, content, { flag: "wx" });
     }
   };
-  const settle = async (texts: Texts) => {
-    for (const name of Object.keys(texts)) {
+  const settle = async (written: Files) => {
+    for (const name of Object.keys(written)) {
       const path = join(folder, name);
       await rename(path + ending, path);
       unfinished.delete(path + ending);

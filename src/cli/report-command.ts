@@ -5,27 +5,32 @@ import { tidyTables } from "../analysis/tidy-tables.ts";
 import { type LeaveOutKey, leaveOut } from "../data/leave-out.ts";
 import type { CatchLog } from "../data/types.ts";
 import { readCatchesFile } from "../node.ts";
+import { chartPictures } from "../report/chart-pictures.ts";
 import type { Edition } from "../report/editions/edition.ts";
 import { reportFiles } from "../report/files.ts";
+import { type ReportMeta, reportDocument } from "../report/report.ts";
 import { tableFiles } from "../report/table-files.ts";
 import type { Severity } from "../results/caution.ts";
 import { version } from "../version.ts";
 import type { UnitSystem } from "../wording/format.ts";
 import { wordsFor } from "../wording/languages.ts";
 import type { Words } from "../wording/words.ts";
-import { answerTable, decisionText, groundText } from "./answer-table.ts";
+import { answerTable } from "./answer-table.ts";
+import type { ChartFormat } from "./arguments.ts";
+import { chartPng } from "./chart-png.ts";
 import { chartRuntime } from "./chart-runtime.ts";
+import { decisionText, groundText } from "./decision-text.ts";
 import { type ExitCode, exitCodeOf } from "./exit-codes.ts";
-import { analysisGiven } from "./flags.ts";
-import { readOptions, type SetupFlags, setupFor } from "./input.ts";
+import { inputsOf, type LogFlags, optionsFor, readOptions, setupFor } from "./input.ts";
 import type { Io } from "./io.ts";
+import type { Files } from "./manifest.ts";
 import { type ReplaceFlags, replaceOf, writeSaying } from "./output-flags.ts";
 
 /** Flags that set no option of the analysis. */
-export interface ReportFlags extends ReplaceFlags, SetupFlags {
+export interface ReportFlags extends ReplaceFlags, LogFlags {
   readonly out: string;
   readonly tables?: boolean;
-  readonly sheet?: string;
+  readonly charts?: readonly ChartFormat[];
   readonly leaveOut?: readonly LeaveOutKey[];
   readonly units: UnitSystem;
   readonly language: string;
@@ -41,25 +46,27 @@ export async function reportCommand(path: string, flags: ReportFlags, io: Io): P
   const read = await readCatchesFile(path, readOptions(flags));
   const log = withoutLeftOut(read, flags.leaveOut ?? [], words);
   const setup = await setupFor(path, flags, words, io);
-  const analysis = analyse(log, setup, analysisGiven(flags));
+  const analysis = analyse(log, setup, await optionsFor(flags, setup));
 
-  const files = await reportFiles(
-    analysis,
-    {
-      title: setup?.title ?? null,
-      setupSource: setup?.source ?? null,
-      version,
-      edition: flags.edition,
-    },
-    words,
-    flags.interactive ? await chartRuntime() : null,
-  );
+  const meta = {
+    title: setup?.title ?? null,
+    setupSource: setup?.source ?? null,
+    version,
+    edition: flags.edition,
+  };
+  const runtime = flags.interactive ? await chartRuntime() : null;
+  const files = await reportFiles(analysis, meta, words, runtime);
+  const pictures = await picturesOf(flags.charts ?? [], analysis, meta, words);
   await writeSaying(
     {
       command: "report",
       folder: flags.out,
-      files: { ...files, ...(flags.tables ? tableFiles(tidyTables(log, analysis, setup)) : {}) },
-      inputs: [path, ...(setup === null ? [] : [setup.source])],
+      files: {
+        ...files,
+        ...pictures,
+        ...(flags.tables ? tableFiles(tidyTables(log, analysis, setup)) : {}),
+      },
+      inputs: [path, ...inputsOf(flags, setup)],
       replace: replaceOf(flags),
     },
     words,
@@ -69,6 +76,22 @@ export async function reportCommand(path: string, flags: ReportFlags, io: Io): P
   io.out(flags.json ? (files["report.json"] ?? "") : answers(analysis, words));
   io.err(words.command.report(join(flags.out, "report.html")));
   return exitCodeOf(allCautions(analysis), flags.failOn);
+}
+
+/** Every chart drawn in every format asked for, beside its specification. */
+async function picturesOf(
+  formats: readonly ChartFormat[],
+  analysis: Analysis,
+  meta: ReportMeta,
+  words: Words,
+): Promise<Files> {
+  if (formats.length === 0) return {};
+  const pictures: Record<string, string | Uint8Array> = {};
+  for (const { name, svg } of await chartPictures(reportDocument(analysis, meta, words))) {
+    if (formats.includes("svg")) pictures[`${name}.svg`] = svg;
+    if (formats.includes("png")) pictures[`${name}.png`] = await chartPng(svg);
+  }
+  return pictures;
 }
 
 function withoutLeftOut(log: CatchLog, keys: readonly LeaveOutKey[], words: Words): CatchLog {

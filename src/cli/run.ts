@@ -10,7 +10,7 @@ import { wordsFor } from "../wording/languages.ts";
 import type { Words } from "../wording/words.ts";
 import { type ExitCode, exitCodes } from "./exit-codes.ts";
 import { languageIn } from "./flags.ts";
-import type { Io } from "./io.ts";
+import { type Io, terminalIo } from "./io.ts";
 import { program } from "./program.ts";
 
 /** Runs the command with these arguments and says how it went. Never throws. */
@@ -25,6 +25,11 @@ export async function run(args: readonly string[], io: Io): Promise<ExitCode> {
   } catch (error) {
     return report(error, words, io);
   }
+}
+
+/** The same, speaking to the terminal. */
+export function runInTerminal(args: readonly string[]): Promise<ExitCode> {
+  return run(args, terminalIo());
 }
 
 /** Errors that good input must not be able to raise. */

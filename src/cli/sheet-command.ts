@@ -6,15 +6,13 @@ import type { UnitSystem } from "../wording/format.ts";
 import { wordsFor } from "../wording/languages.ts";
 import type { Words } from "../wording/words.ts";
 import { type ExitCode, exitCodes } from "./exit-codes.ts";
-import { analysisGiven } from "./flags.ts";
-import { readOptions, type SetupFlags, setupFor } from "./input.ts";
+import { inputsOf, type LogFlags, optionsFor, readOptions, setupFor } from "./input.ts";
 import type { Io } from "./io.ts";
 import { type ReplaceFlags, replaceOf, writeSaying } from "./output-flags.ts";
 
 /** Flags that set no option of the analysis. */
-export interface SheetFlags extends ReplaceFlags, SetupFlags {
+export interface SheetFlags extends ReplaceFlags, LogFlags {
   readonly out: string;
-  readonly sheet?: string;
   readonly units: UnitSystem;
   readonly language: string;
 }
@@ -47,9 +45,9 @@ async function blank({ setup: given }: SheetFlags, words: Words) {
 async function ofLog(path: string, flags: SheetFlags, words: Words, io: Io) {
   const log = await readCatchesFile(path, readOptions(flags));
   const setup = await setupFor(path, flags, words, io);
-  const analysis = analyse(log, setup, analysisGiven(flags));
+  const analysis = analyse(log, setup, await optionsFor(flags, setup));
   return {
     files: sheetFiles(analysis, log, setup?.title ?? null, words),
-    inputs: [path, ...(setup === null ? [] : [setup.source])],
+    inputs: [path, ...inputsOf(flags, setup)],
   };
 }

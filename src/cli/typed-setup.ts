@@ -1,6 +1,6 @@
+import { type MeterPlace, meterKey } from "../data/identity.ts";
 import { readSetup } from "../data/read-setup.ts";
 import { type BinSetup, binSetup, type Setup } from "../data/setup.ts";
-import type { Catch } from "../data/types.ts";
 import { known } from "../results/options.ts";
 import type { Quantity, QuantitySpan } from "./quantities.ts";
 
@@ -28,16 +28,16 @@ export interface TypedSetup {
 export function withTypedSetup(
   file: Setup | null,
   typed: TypedSetup,
-  catches: readonly Pick<Catch, "bin" | "product">[],
+  catches: readonly MeterPlace[],
 ): Setup | null {
   if (Object.values(typed).every((value) => value === undefined)) return file;
   const told = readSetup({ name: "flags.json", text: JSON.stringify(asFile(typed, catches)) });
   if (file === null) return told;
-  const meters = distinct(catches).map(({ bin, product }): BinSetup | null => {
-    const own = binSetup(told, bin, product);
-    const before = binSetup(file, bin, product);
+  const meters = distinct(catches).map((meter): BinSetup | null => {
+    const own = binSetup(told, meter);
+    const before = binSetup(file, meter);
     if (own === null || before === null) return own ?? before;
-    return { ...before, ...known({ targetRate: own.targetRate, drive: own.drive }), bin, product };
+    return { ...before, ...known({ targetRate: own.targetRate, drive: own.drive }), ...meter };
   });
   const named = meters.flatMap((entry) => entry ?? []);
   return {
@@ -48,20 +48,28 @@ export function withTypedSetup(
 }
 
 function isAlso(one: BinSetup, other: BinSetup): boolean {
-  return one.bin === other.bin && one.product === other.product;
+  return (
+    one.bin === other.bin &&
+    one.product === other.product &&
+    (one.machine ?? null) === (other.machine ?? null) &&
+    (one.farm ?? null) === (other.farm ?? null)
+  );
 }
 
-function distinct(catches: readonly Pick<Catch, "bin" | "product">[]) {
+function distinct(catches: readonly MeterPlace[]): readonly MeterPlace[] {
   return [
     ...new Map(
-      catches.map(({ bin, product }) => [JSON.stringify([bin, product]), { bin, product }]),
+      catches.map((row) => {
+        const { farm, machine, bin, product } = row;
+        return [meterKey(row), { farm, machine, bin, product }];
+      }),
     ).values(),
   ];
 }
 
 function asFile(
   { target, width, speed, wheel, slip, steps, meterSpeed }: TypedSetup,
-  catches: readonly Pick<Catch, "bin" | "product">[],
+  catches: readonly MeterPlace[],
 ) {
   const drive =
     wheel !== undefined || steps !== undefined

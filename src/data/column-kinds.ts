@@ -16,9 +16,13 @@ export const plainColumns: readonly PlainColumn[] = catchColumns
   .map(({ name }) => name)
   .filter((name): name is PlainColumn => !massKinds.some((kind) => name === `${kind}_kg`));
 
+/** Columns that tell meters and fills apart where a log holds several machines, farms or seasons. */
+export const keyColumns = ["farm", "machine", "season"] as const;
+export type KeyColumn = (typeof keyColumns)[number];
+
 /** What a column holds, by its listed name. */
 export const columnByName = Object.fromEntries(
-  catchColumns.map((column) => [column.name, column]),
+  catchColumns.map((column: CatchColumn) => [column.name, column]),
 ) as Readonly<Record<ListedName, CatchColumn>>;
 
 /** Columns of which a catch always has the value: a net mass that the file lacks is worked out. */

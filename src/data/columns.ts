@@ -16,6 +16,8 @@ export interface CatchColumn {
   readonly recorded: boolean;
   /** A header that begins so and is not the name lacks its unit, and is asked for it; null: none. */
   readonly quantity: string | null;
+  /** Names the header may have in other languages. */
+  readonly alsoCalled: readonly string[];
   /** Whether the empty sheet has it. */
   readonly inSheet: boolean;
   /** Whether the tidy table of catches has it. */
@@ -32,6 +34,7 @@ const text = {
   maximum: null,
   recorded: false,
   quantity: null,
+  alsoCalled: [],
   inSheet: false,
   inCatchTable: false,
 } as const;
@@ -39,6 +42,7 @@ const needed = { ...text, required: true, inSheet: true, inCatchTable: true } as
 // Far outside any meter and any scale, so that a slip of the keyboard is caught and no later division overflows.
 const count = { ...needed, type: "integer", minimum: 1, maximum: 1_000_000 } as const;
 const mass = { ...text, type: "number", unit: "kg", minimum: 0, maximum: 1_000_000 } as const;
+const key = { ...text, inCatchTable: true } as const;
 const remark = { ...text, recorded: true, inCatchTable: true } as const;
 const figure = { ...remark, type: "number" } as const;
 const share = { ...figure, unit: "%", minimum: 0, maximum: 100 } as const;
@@ -52,6 +56,31 @@ const share = { ...figure, unit: "%", minimum: 0, maximum: 100 } as const;
  * it among their words.
  */
 export const catchColumns = [
+  {
+    ...key,
+    name: "farm",
+    field: "farm",
+    alsoCalled: ["Betrieb"],
+    description: "Farm, where the file holds several; then in every row",
+    example: "Hill Farm",
+  },
+  {
+    ...key,
+    name: "machine",
+    field: "machine",
+    alsoCalled: ["Maschine"],
+    description: "Drill or cart, where the file holds several; then in every row",
+    example: "north",
+  },
+  {
+    ...key,
+    name: "season",
+    field: "season",
+    alsoCalled: ["Saison"],
+    description:
+      "Season, by year or a name with the year in it, where the file holds several; then in every row",
+    example: "2026",
+  },
   {
     ...needed,
     name: "bin",

@@ -66,9 +66,6 @@ export function unitMissing({ text, spelling }: Header, header: Place): Doubt | 
   return { issue, instead: wanted.instead };
 }
 
-/** Words of their own that lie a letter or two from a known column without being slips of it. */
-const ownWords: ReadonlySet<string> = new Set(["season"]);
-
 /**
  * A header that is close to a known one the file does not have. A column of the user's own may lie close to a known
  * one that is there as well; then nobody can have meant that one.
@@ -78,7 +75,6 @@ export function misspelling(
   present: readonly Header[],
   header: Place,
 ): Doubt | null {
-  if (ownWords.has(spelling)) return null;
   const there = new Set(present.map((one) => one.spelling));
   const absent = knownHeaders.filter((known) => !there.has(known.spelling));
   const near = nearest(

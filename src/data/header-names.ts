@@ -1,4 +1,5 @@
 import {
+  columnByName,
   type MassKind,
   massKinds,
   massUnits,
@@ -29,6 +30,12 @@ function known(text: string, meaning: Meaning) {
 
 /** What a header means, by its spelling. */
 export const meanings: ReadonlyMap<string, Meaning> = new Map([
+  ...plainColumns.flatMap((plain) =>
+    columnByName[plain].alsoCalled.map((name): [string, Meaning] => [
+      spelled(name).spelling,
+      { plain },
+    ]),
+  ),
   ...knownHeaders.map(({ spelling, meaning }): [string, Meaning] => [spelling, meaning]),
   ...massKinds.map((kind): [string, Meaning] => [`${kind}lbs`, { kind, unit: "lb" }]),
 ]);

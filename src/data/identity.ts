@@ -1,18 +1,18 @@
 import type { Catch } from "./types.ts";
 
-/** What a meter sits under. */
-export type BinPlace = Pick<Catch, "bin">;
-
-/** What makes a meter: a bin with one product in it. */
-export type MeterPlace = BinPlace & Pick<Catch, "product">;
-
-/** What makes a fill of any product: the bin's number for it. */
-export type FillPlace = BinPlace & Pick<Catch, "fill">;
-
 /** What tells bins, meters and fills apart, in this order; one more is one more here. */
-export const binColumns = ["bin"] as const;
-export const meterColumns = [...binColumns, "product"] as const;
-export const fillColumns = [...binColumns, "fill"] as const;
+const binColumns = ["farm", "machine", "bin"] as const;
+const meterColumns = [...binColumns, "product"] as const;
+const fillColumns = [...binColumns, "season", "fill"] as const;
+
+/** The bin of one machine: what a meter sits under. */
+export type BinPlace = Pick<Catch, (typeof binColumns)[number]>;
+
+/** What makes a meter: a bin of one machine with one product in it. */
+export type MeterPlace = Pick<Catch, (typeof meterColumns)[number]>;
+
+/** What makes a fill of any product: the bin's number for it, within its season. */
+export type FillingPlace = Pick<Catch, (typeof fillColumns)[number]>;
 
 /** The same for rows of one bin, and for no others. */
 export const binKey: (row: BinPlace) => string = keyOf(binColumns);
@@ -21,7 +21,7 @@ export const binKey: (row: BinPlace) => string = keyOf(binColumns);
 export const meterKey: (row: MeterPlace) => string = keyOf(meterColumns);
 
 /** The same for rows of one filling of a bin, and for no others. */
-export const fillKey: (row: FillPlace) => string = keyOf(fillColumns);
+export const fillKey: (row: FillingPlace) => string = keyOf(fillColumns);
 
 /**
  * A text for the values of some columns: every value with its length before it, so that no two rows of different values have

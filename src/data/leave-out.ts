@@ -1,10 +1,14 @@
 import { OptionError } from "../errors/errors.ts";
+import type { FillName } from "../results/fill-name.ts";
+import { type LogNames, logNames } from "./log-names.ts";
 import type { Catch, CatchLog } from "./types.ts";
 
 /** Names one catch of a log. */
 export interface LeaveOutKey {
+  /** As the catches name it, or as reports do: "1/north". */
   readonly bin: string;
-  readonly fill: number;
+  /** Its number, or its name in a log of several seasons: "3/2026". */
+  readonly fill: FillName;
   readonly catch: number;
   /** Needed only where a bin has the same fill number with two products. */
   readonly product?: string;
@@ -37,23 +41,33 @@ export function leaveOut(log: CatchLog, keys: readonly LeaveOutKey[], reason: st
 }
 
 function theCatch({ catches, source }: CatchLog, key: LeaveOutKey): Catch {
-  const found = catches.filter((row) => matches(row, key));
+  const names = logNames(catches);
+  const found = catches.filter((row) => matches(row, key, names));
   const [only] = found;
   if (only === undefined)
     throw new OptionError("leaveOut", nameOf(key), `a bin:fill:catch that is in ${source}`);
-  if (found.length > 1)
-    throw new OptionError(
-      "leaveOut",
-      nameOf(key),
-      `one catch; this one exists with ${found.map(({ product }) => product).join(" and ")}, so name the product`,
-    );
+  if (found.length > 1) throw new OptionError("leaveOut", nameOf(key), severalWords(found, names));
   return only;
 }
 
-function matches(row: Catch, key: LeaveOutKey): boolean {
+/** What would settle which of several catches is meant. */
+function severalWords(found: readonly Catch[], names: LogNames): string {
+  const bins = [...new Set(found.map(names.bin))];
+  const fills = [...new Set(found.map(names.fill))];
+  const products = found.map(({ product }) => product);
+  const [them, what] =
+    bins.length > 1
+      ? [bins.map((bin) => `in bin ${bin}`), "name the bin so"]
+      : fills.length > 1
+        ? [fills.map((fill) => `in fill ${fill}`), "name the fill so"]
+        : [[`with ${products.join(" and ")}`], "name the product"];
+  return `one catch; this one exists ${them.join(" and ")}, so ${what}`;
+}
+
+function matches(row: Catch, key: LeaveOutKey, names: LogNames): boolean {
   return (
-    row.bin === key.bin &&
-    row.fill === key.fill &&
+    (row.bin === key.bin || names.bin(row) === key.bin) &&
+    (row.fill === key.fill || names.fill(row) === key.fill) &&
     row.catch === key.catch &&
     (key.product === undefined || row.product === key.product)
   );

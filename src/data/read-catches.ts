@@ -1,5 +1,6 @@
 import type { DataIssue } from "../errors/data-issue.ts";
 import { DataError, OptionError } from "../errors/errors.ts";
+import type { GivenKeys } from "./given-keys.ts";
 import { type Checked, failed } from "./issues.ts";
 import { checkTable, readTextTable } from "./read-text.ts";
 import {
@@ -17,6 +18,8 @@ import { readXlsx } from "./xlsx.ts";
 export interface ReadOptions {
   /** Sheet of a workbook by the name on its tab; the first one when left out. */
   readonly sheet?: string;
+  /** Farm, machine or season of all rows, for a file without a column for it. */
+  readonly keys?: GivenKeys;
 }
 
 export type CatchCheck =
@@ -27,7 +30,7 @@ export type CatchCheck =
  * The catches in a file, read and checked.
  *
  * @param source   name and content of a .csv, .tsv, .txt, .xlsx or .json file; the ending of the name tells the format
- * @param options  sheet: which sheet of a workbook
+ * @param options  sheet: which sheet of a workbook; keys: farm, machine or season of all rows
  * @returns        catches in file order, masses in kg, with cautions for what is suspicious but possible
  * @throws         DataError with every problem found in the file; OptionError for an option that does not apply
  * @example
@@ -60,13 +63,14 @@ export async function checkCatches(
   checkOptions(options, format);
   const table = await readTable(source, format, options.sheet);
   if (!table.ok) return table;
-  const log = checkTable(table.value, source.name);
+  const log = checkTable(table.value, source.name, options.keys);
   return log.ok ? { ok: true, log: log.value } : log;
 }
 
 function checkOptions(options: ReadOptions, format: FileFormat | null): void {
-  const unknown = Object.keys(options).find((name) => name !== "sheet");
-  if (unknown !== undefined) throw new OptionError(unknown, "given", "left out; known: sheet");
+  const unknown = Object.keys(options).find((name) => name !== "sheet" && name !== "keys");
+  if (unknown !== undefined)
+    throw new OptionError(unknown, "given", "left out; known: sheet, keys");
   if (options.sheet !== undefined && format !== "xlsx") {
     throw new OptionError("sheet", options.sheet, "left out unless the file is an .xlsx workbook");
   }

@@ -4,6 +4,7 @@ import { decodeText } from "./decode.ts";
 import { dataIssue } from "./issues.ts";
 import { parseJson } from "./json.ts";
 import { setupIssues } from "./setup/issues.ts";
+import { setupGuide } from "./setup/json-schema.ts";
 import { withoutOldNames } from "./setup/old-names.ts";
 import { setupSchema } from "./setup/schema.ts";
 import type { Setup } from "./setup.ts";
@@ -47,7 +48,10 @@ export function checkSetup(source: SetupSource): SetupCheck {
   const wrong = checked.error?.issues ?? [];
   return {
     ok: false,
-    issues: [...issues, ...setupIssues(wrong, { given: parsed.value, inFile }, source.name)],
+    issues: [
+      ...issues,
+      ...setupIssues(wrong, { given: parsed.value, inFile, guide: setupGuide }, source.name),
+    ],
   };
 }
 

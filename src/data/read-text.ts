@@ -1,6 +1,7 @@
 import type { DataIssue } from "../errors/data-issue.ts";
 import { readCsv } from "./csv.ts";
 import { decodeText } from "./decode.ts";
+import { type GivenKeys, withKeys } from "./given-keys.ts";
 import { findColumns } from "./headers.ts";
 import { type Checked, dataIssue, failed, type Place, passed } from "./issues.ts";
 import { readJson } from "./json.ts";
@@ -35,14 +36,19 @@ export function readTextTable(source: CatchSource, format: TextFormat): Checked<
   return format === "csv" ? readCsv(name, text.value) : readJson(name, text.value);
 }
 
-/** The catches of a table, or everything that is wrong with it. */
-export function checkTable(table: Table, source: string): Checked<CatchLog> {
+/**
+ * The catches of a table, or everything that is wrong with it.
+ *
+ * @param keys    farm, machine or season of all its rows
+ * @throws        OptionError for a key that does not apply
+ */
+export function checkTable(table: Table, source: string, keys: GivenKeys = {}): Checked<CatchLog> {
   const place: Place = { source, rowKind: table.rowKind };
   if (table.rows.length === 0) {
     return failed(table.issues.length === 0 ? [noRows(place)] : table.issues);
   }
   const oneBin = asOneBin(table);
-  const whole = oneBin?.table ?? table;
+  const whole = withKeys(oneBin?.table ?? table, keys);
   const { columns, issues: headerIssues } = findColumns(whole, place);
   const rows = readRows(whole, columns, place);
   const rowIssues = [

@@ -15,7 +15,10 @@ import { type Cell, cellText, type Table, type TableRow } from "./table.ts";
 import type { Catch, WrittenWeights } from "./types.ts";
 
 /** What tells one catch from another. Known even when the rest of the row cannot be used. */
-export type CatchIdentity = Pick<Catch, "row" | "bin" | "product" | "fill" | "catch" | "outlet">;
+export type CatchIdentity = Pick<
+  Catch,
+  "row" | "farm" | "machine" | "season" | "bin" | "product" | "fill" | "catch" | "outlet"
+>;
 
 /** What the rows of a table say, each read on its own. */
 export interface ReadRows {
@@ -89,13 +92,17 @@ function readRow(
 }
 
 function readIdentity(reading: RowReading): CatchIdentity | null {
+  const farm = textField(reading, "farm");
+  const machine = textField(reading, "machine");
+  const season = textField(reading, "season");
   const bin = textField(reading, "bin");
   const product = textField(reading, "product");
   const fill = numberField(reading, "fill");
   const number = numberField(reading, "catch");
   const outlet = textField(reading, "outlet");
   if (bin === null || product === null || fill === null || number === null) return null;
-  return { row: reading.row.number, bin, product, fill, catch: number, outlet };
+  const keys = { farm, machine, season };
+  return { row: reading.row.number, ...keys, bin, product, fill, catch: number, outlet };
 }
 
 type Filled<T> = { -readonly [Name in keyof T]: T[Name] };
@@ -106,6 +113,9 @@ type Filled<T> = { -readonly [Name in keyof T]: T[Name] };
  */
 const blankCatch: Filled<Catch> = {
   row: 0,
+  farm: null,
+  machine: null,
+  season: null,
   bin: "",
   product: "",
   fill: 0,

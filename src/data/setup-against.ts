@@ -1,4 +1,5 @@
 import { type Caution, caution, type Where } from "../results/caution.ts";
+import { keyColumns } from "./column-kinds.ts";
 import { nearest } from "./nearest.ts";
 import type { Setup } from "./setup.ts";
 import type { CatchLog } from "./types.ts";
@@ -6,15 +7,18 @@ import type { CatchLog } from "./types.ts";
 /**
  * What is worth a word about a setup beside the catches: names of an earlier version (old-name), and names that the two
  * spell differently (setup-name-not-caught). A setup may well hold bins and products that were not caught, and catches may
- * lack a setup; neither is worth a word. A name without catches that is nearly one with catches is.
+ * lack a setup; neither is worth a word. A name without catches that is nearly one with catches is; and so is a machine, farm
+ * or season in the setup where no catch names any, and a fill that a number alone does not name.
  *
- * @returns  a note for each such name of the setup, in its order
+ * @returns  a caution for each such name of the setup, in its order
  */
 export function checkSetupAgainst(setup: Setup, log: CatchLog): readonly Caution[] {
   return onceEach([
     ...setup.cautions,
     ...notesOn(setup.bins, log),
     ...notesOn(setup.fieldChecks, log),
+    ...notesOnKeys(setup, log),
+    ...seasonsMissing(setup, log),
   ]);
 }
 
@@ -49,6 +53,35 @@ function noteOn(
 ): readonly Caution[] {
   const instead = misspelt(name, free);
   return instead === null ? [] : [caution("setup-name-not-caught", where, { what, name, instead })];
+}
+
+/** What the setup says of a machine that no catch names counts for nothing, which must not go unsaid. */
+function notesOnKeys(setup: Setup, { catches }: CatchLog): readonly Caution[] {
+  const entries = [...setup.bins, ...setup.fieldChecks, ...setup.answered];
+  return keyColumns.flatMap((key) => {
+    const caught = [...new Set(catches.flatMap((row) => row[key] ?? []))];
+    return entries.flatMap(({ bin, [key]: name }) => {
+      if (name == null || caught.includes(name)) return [];
+      const instead = misspelt(name, caught);
+      return caught.length > 0 && instead === null
+        ? []
+        : caution("setup-key-not-caught", { bin }, { key, name, instead });
+    });
+  });
+}
+
+function seasonsMissing(setup: Setup, { catches }: CatchLog): readonly Caution[] {
+  if (new Set(catches.map(({ season }) => season)).size < 2) return [];
+  const named = [
+    ...setup.bins.map((entry) => ({ ...entry, fill: entry.startsAfresh })),
+    ...setup.fieldChecks,
+    ...setup.answered,
+  ];
+  return named.flatMap(({ bin, fill, season }) =>
+    fill === null || season != null
+      ? []
+      : caution("setup-season-missing", { bin }, { number: fill }),
+  );
 }
 
 function productsOf({ catches }: CatchLog, bin: string): readonly string[] {

@@ -2,6 +2,7 @@ import { mean, median } from "simple-statistics";
 import { type Caution, caution, type Where } from "../results/caution.ts";
 import { groupsOf } from "./groups.ts";
 import { fillKey, meterKey } from "./identity.ts";
+import { type LogNames, logNames } from "./log-names.ts";
 import type { Catch, MassUnit } from "./types.ts";
 
 /**
@@ -9,15 +10,19 @@ import type { Catch, MassUnit } from "./types.ts";
  * turns that never vary. Catches that are left out are not looked at. Nothing is changed.
  */
 export function suspicions(catches: readonly Catch[], massUnit: MassUnit): readonly Caution[] {
+  const names = logNames(catches);
   const meters = groupsOf(
     catches.filter(({ leftOut }) => leftOut === null),
     meterKey,
   );
-  return meters.flatMap((meter) => [
-    ...farFromFellows(meter),
-    ...unitLooksWrong(meter, massUnit),
-    ...turnsAllEqual(meter),
-  ]);
+  return meters.flatMap((meter) => {
+    const where = meterOf(meter, names);
+    return [
+      ...farFromFellows(meter, names),
+      ...unitLooksWrong(meter, massUnit, where),
+      ...turnsAllEqual(meter, where),
+    ];
+  });
 }
 
 /**
@@ -29,7 +34,7 @@ const farFactor = 5;
 const surelyNear = 0.9 * farFactor;
 
 /** A catch is held against its fill, then against its bin and product, for a whole fill may be wrong. */
-function farFromFellows(meter: readonly Catch[]): readonly Caution[] {
+function farFromFellows(meter: readonly Catch[], names: LogNames): readonly Caution[] {
   if (allNear(meter)) return [];
   const inMeter = timesMedianIn(meter);
   return groupsOf(meter, fillKey).flatMap((fill) => {
@@ -38,7 +43,7 @@ function farFromFellows(meter: readonly Catch[]): readonly Caution[] {
       const found = [inFill(row), inMeter(row)].find(isFar);
       return found === undefined
         ? []
-        : caution("catch-far-from-fellows", whereIs(row), { timesMedian: found });
+        : caution("catch-far-from-fellows", whereIs(row, names), { timesMedian: found });
     });
   });
 }
@@ -78,32 +83,37 @@ function isFar(times: number): boolean {
  */
 const plausibleKgPerTurn = { wholeMeter: 0.0005, oneOutlet: 0.000005, most: 20 } as const;
 
-function unitLooksWrong(meter: readonly Catch[], unit: MassUnit): readonly Caution[] {
+function unitLooksWrong(
+  meter: readonly Catch[],
+  unit: MassUnit,
+  where: Partial<Where>,
+): readonly Caution[] {
   const medianKgPerTurn = median(meter.map(deliveryOf));
   const byOutlet = meter.some(({ outlet }) => outlet !== null);
   const least = byOutlet ? plausibleKgPerTurn.oneOutlet : plausibleKgPerTurn.wholeMeter;
   if (medianKgPerTurn >= least && medianKgPerTurn <= plausibleKgPerTurn.most) return [];
-  return [caution("unit-looks-wrong", meterOf(meter), { unit, medianKgPerTurn })];
+  return [caution("unit-looks-wrong", where, { unit, medianKgPerTurn })];
 }
 
 /** With one number of turns throughout, a tare left in every catch cannot be told from delivery. */
-function turnsAllEqual(meter: readonly Catch[]): readonly Caution[] {
+function turnsAllEqual(meter: readonly Catch[], where: Partial<Where>): readonly Caution[] {
   const turns = meter[0]?.turns;
   if (turns === undefined || meter.length < 2 || meter.some((row) => row.turns !== turns))
     return [];
   const tares = meter.flatMap(({ tareKg }) => tareKg ?? []);
   const tareShare = tares.length === 0 ? null : mean(tares) / mean(meter.map((row) => row.netKg));
-  return [caution("turns-all-equal", meterOf(meter), { turns, tareShare })];
+  return [caution("turns-all-equal", where, { turns, tareShare })];
 }
 
 function deliveryOf({ netKg, turns }: Catch): number {
   return netKg / turns;
 }
 
-function meterOf([first]: readonly Catch[]): Partial<Where> {
-  return first === undefined ? {} : { bin: first.bin, product: first.product };
+function meterOf([first]: readonly Catch[], names: LogNames): Partial<Where> {
+  return first === undefined ? {} : { bin: names.bin(first), product: first.product };
 }
 
-function whereIs({ bin, product, fill, catch: number }: Catch): Partial<Where> {
-  return { bin, product, fill, catches: [number] };
+function whereIs(row: Catch, names: LogNames): Partial<Where> {
+  const { product, catch: number } = row;
+  return { bin: names.bin(row), product, fill: names.fill(row), catches: [number] };
 }

@@ -1,10 +1,11 @@
 import { at } from "../errors/at.ts";
 import type { DataIssue } from "../errors/data-issue.ts";
-import type { PlainColumn } from "./column-kinds.ts";
+import { type KeyColumn, keyColumns, type PlainColumn } from "./column-kinds.ts";
 import { groupsOf } from "./groups.ts";
 import { type FoundColumns, headerIn } from "./headers.ts";
 import { fillKey } from "./identity.ts";
 import { dataIssue, type Place } from "./issues.ts";
+import { type LogNames, logNames } from "./log-names.ts";
 import type { CatchIdentity } from "./rows.ts";
 
 /** Rows of one filling of a bin, in file order. */
@@ -20,14 +21,44 @@ export function checkTogether(
     ...place,
     column: headerIn(columns, name),
   });
+  const names = logNames(rows);
   const fills = groupsOf(rows, fillKey);
   const [ofCatch, ofProduct] = [under("catch"), under("product")];
   return [
-    ...fills.filter(mayHoldTwins).flatMap((fill) => twins(fill, ofCatch)),
-    ...fills.flatMap((fill) => mixedFill(fill, ofProduct)),
+    ...keysMissing(rows, columns, under),
+    ...fills.filter(mayHoldTwins).flatMap((fill) => twins(fill, names, ofCatch)),
+    ...fills.flatMap((fill) => mixedFill(fill, names, ofProduct)),
+    ...keyColumns.flatMap((name) => twoSpellings(rows, name, under(name))),
     ...twoSpellings(rows, "bin", under("bin")),
     ...twoSpellings(rows, "product", under("product")),
   ];
+}
+
+/** A machine that only some rows name would pass for two: nobody can say whose the others are. */
+function keysMissing(
+  rows: readonly CatchIdentity[],
+  columns: FoundColumns,
+  under: (name: PlainColumn) => Place,
+): readonly DataIssue[] {
+  return keyColumns.flatMap((name) => {
+    const first = rows.find((row) => row[name] !== null);
+    if (first === undefined) return [];
+    return rows
+      .filter((row) => row[name] === null)
+      .map(({ row }) =>
+        dataIssue(
+          { ...under(name), row },
+          {
+            problem: "key-missing",
+            facts: {
+              header: headerIn(columns, name),
+              named: first[name] ?? "",
+              firstRow: first.row,
+            },
+          },
+        ),
+      );
+  });
 }
 
 /** Catches numbered upwards are all different, and nothing more needs to be asked of most fills. */
@@ -35,20 +66,20 @@ function mayHoldTwins(fill: FillRows): boolean {
   return fill.some((row, i) => i > 0 && row.catch <= at(fill, i - 1).catch);
 }
 
-function twins(fill: FillRows, place: Place): readonly DataIssue[] {
+function twins(fill: FillRows, names: LogNames, place: Place): readonly DataIssue[] {
   const key = (row: CatchIdentity) => [row.product, row.catch, row.outlet];
   return laterOnes(fill, key).map(({ row, first }) => {
-    const { bin, product, fill: number, catch: caught, outlet } = row;
-    const facts = { bin, product, fill: number, catch: caught, outlet, firstRow: first.row };
+    const { product, catch: number, outlet } = row;
+    const facts = { ...calledBy(names, row), product, catch: number, outlet, firstRow: first.row };
     return dataIssue(
       { ...place, row: row.row },
       { problem: "catch-repeated", facts },
-      String(caught),
+      String(number),
     );
   });
 }
 
-function mixedFill(fill: FillRows, place: Place): readonly DataIssue[] {
+function mixedFill(fill: FillRows, names: LogNames, place: Place): readonly DataIssue[] {
   const first = at(fill, 0);
   if (fill.every(({ product }) => product === first.product)) return [];
   return fill
@@ -60,8 +91,7 @@ function mixedFill(fill: FillRows, place: Place): readonly DataIssue[] {
           problem: "two-products-in-fill",
           facts: {
             product: row.product,
-            bin: row.bin,
-            fill: row.fill,
+            ...calledBy(names, row),
             first: first.product,
             firstRow: first.row,
           },
@@ -78,29 +108,43 @@ function isOtherName(one: string, other: string): boolean {
 
 function twoSpellings(
   rows: readonly CatchIdentity[],
-  name: "bin" | "product",
+  name: "bin" | "product" | KeyColumn,
   place: Place,
 ): readonly DataIssue[] {
-  const names = new Set(rows.map((row) => row[name]));
-  const lowered = new Set([...names].map((one) => one.toLowerCase()));
-  if (lowered.size === names.size) return [];
-  return laterOnes(rows, (row) => [row[name].toLowerCase()])
-    .filter(({ row, first }) => row[name] !== first[name])
-    .map(({ row, first }) =>
+  const isKey = name !== "bin" && name !== "product";
+  const named = new Set(rows.map((row) => row[name]));
+  named.delete(null);
+  const lowered = new Set([...named].map((one) => one?.toLowerCase()));
+  if (lowered.size === named.size) return [];
+  const spelt = rows.flatMap((row) => {
+    const text = row[name];
+    return text === null ? [] : { row, text };
+  });
+  const seen = ({ text, row }: (typeof spelt)[number]) => ({ first: text, firstRow: row.row });
+  return laterOnes(spelt, ({ text }) => [text.toLowerCase()])
+    .filter(({ row, first }) => row.text !== first.text)
+    .map(({ row: { row, text }, first }) =>
       dataIssue(
         { ...place, row: row.row },
-        { problem: `${name}-spelt-twice`, facts: { first: first[name], firstRow: first.row } },
-        row[name],
+        isKey
+          ? { problem: "key-spelt-twice", facts: { ...seen(first), header: place.column ?? name } }
+          : { problem: `${name}-spelt-twice`, facts: seen(first) },
+        text,
       ),
     );
 }
 
+/** A fill by the names it has on every surface. */
+function calledBy(names: LogNames, row: CatchIdentity) {
+  return { bin: names.bin(row), fill: names.fill(row) };
+}
+
 /** Rows whose key an earlier row has too, each with the first such row. */
-function laterOnes(
-  rows: readonly CatchIdentity[],
-  key: (row: CatchIdentity) => readonly unknown[],
-): readonly { readonly row: CatchIdentity; readonly first: CatchIdentity }[] {
-  const seen = new Map<string, CatchIdentity>();
+function laterOnes<R extends object>(
+  rows: readonly R[],
+  key: (row: R) => readonly unknown[],
+): readonly { readonly row: R; readonly first: R }[] {
+  const seen = new Map<string, R>();
   return rows.flatMap((row) => {
     const name = JSON.stringify(key(row));
     const first = seen.get(name);

@@ -7,9 +7,14 @@ export type MassUnit = "kg" | "g" | "lb" | "oz";
 export interface Catch {
   /** Row in the file as a spreadsheet shows it (header = row 1); for JSON, the place in the array, from 1. */
   readonly row: number;
+  /** Farm, machine and season tell meters and fills apart where a log holds several; null: the log does not say. */
+  readonly farm: string | null;
+  readonly machine: string | null;
+  /** A year, or a name with a year in it; orders fills before their number. */
+  readonly season: string | null;
   readonly bin: string;
   readonly product: string;
-  /** Number of this filling of the bin, from 1, in order of time. */
+  /** Number of this filling of the bin, from 1, in order of time; a season may start again from 1. */
   readonly fill: number;
   /** Number of this catch within its bin, product and fill, from 1. */
   readonly catch: number;

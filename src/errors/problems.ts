@@ -1,6 +1,6 @@
 import { type FileProblems, fileCodes } from "./problems/file.ts";
 import { type ProgramProblems, programCodes } from "./problems/program.ts";
-import { type SetupProblems, setupCode } from "./problems/setup.ts";
+import { type SetupProblems, setupCode, type spreadsCode } from "./problems/setup.ts";
 import { type TableProblems, tableCodes } from "./problems/table.ts";
 
 /**
@@ -21,7 +21,10 @@ export type Problem = { readonly [K in ProblemKey]: ProblemOf<K> }[ProblemKey];
 const coded = { ...fileCodes, ...tableCodes, ...programCodes };
 
 /** Kinds of problem for programs; one may be raised for several reasons, which have words of their own. */
-export type DataIssueCode = (typeof coded)[keyof typeof coded] | typeof setupCode;
+export type DataIssueCode =
+  | (typeof coded)[keyof typeof coded]
+  | typeof setupCode
+  | typeof spreadsCode;
 
 const codes: { readonly [K in ProblemKey]?: DataIssueCode } = coded;
 

@@ -2,6 +2,7 @@ import { sum } from "simple-statistics";
 import { isDust } from "../numeric/rounding-dust.ts";
 import { defaults } from "../results/defaults.ts";
 import type { Estimate } from "../results/estimate.ts";
+import type { FillName } from "../results/fill-name.ts";
 import { fitRandomEffects, type RandomEffectsFit } from "../statistics/random-effects.ts";
 import { mean } from "../statistics/summary.ts";
 import type { PooledScatter } from "./catch-scatter.ts";
@@ -32,7 +33,7 @@ export interface FillsTogether {
   /** Their catches. */
   readonly catches: number;
   /** First of them, where fills before it are of another level; null: no earlier level. */
-  readonly sinceFill: number | null;
+  readonly sinceFill: FillName | null;
   /**
    * Mean of one estimate a fill; interval about "mean over fills", wide enough for neighbouring fills that are alike up to a
    * correlation of 0.5.

@@ -1,12 +1,13 @@
 import { at } from "../errors/at.ts";
+import type { FillName } from "../results/fill-name.ts";
 import { median } from "../statistics/summary.ts";
-import type { Fill, Meter } from "./meters.ts";
-import { instantOf } from "./time-order.ts";
+import { type Fill, type Meter, sharesBin } from "./meters.ts";
+import { bySeasonAndNumber, instantOf } from "./time-order.ts";
 
 /** A place in the order of fills where some are not in the log, or where much time passed. */
 export interface FillGap {
-  readonly afterFill: number;
-  readonly beforeFill: number;
+  readonly afterFill: FillName;
+  readonly beforeFill: FillName;
   /** Fill numbers in between that the log does not have. */
   readonly missingFills: number;
   /** Days from one fill to the next; null when one of them has no date. */
@@ -18,9 +19,9 @@ export interface FillOrder {
   /** Products that were in the bin between this meter's first fill and its newest. */
   readonly otherProducts: readonly string[];
   /** Fills before which another product was in the bin. */
-  readonly productChangedBefore: readonly number[];
+  readonly productChangedBefore: readonly FillName[];
   readonly gaps: readonly FillGap[];
-  /** False when fill numbers and dates disagree about the order; the dates are followed. */
+  /** False when fill numbers, or seasons, and dates disagree about the order; the dates are followed. */
   readonly numbersFollowDates: boolean;
   /** Whether it can be told what was in the bin between two fills. */
   readonly productsInOrder: boolean;
@@ -40,7 +41,7 @@ const millisecondsPerDay = 86_400_000;
  */
 export function fillOrderOf(meter: Meter, meters: readonly Meter[]): FillOrder {
   const others = meters
-    .filter(({ bin, product }) => bin === meter.bin && product !== meter.product)
+    .filter((other) => sharesBin(other, meter) && other.product !== meter.product)
     .flatMap(({ fills }) => fills.map(placed));
   const numbers = new Set(meter.fills.map(({ fill }) => fill));
   const shared = others.every(({ fill }) => !numbers.has(fill.fill));
@@ -56,7 +57,7 @@ export function fillOrderOf(meter: Meter, meters: readonly Meter[]): FillOrder {
     ),
     gaps: gapsIn(ordered, shared ? others : []),
     numbersFollowDates: ordered.every(
-      ({ fill }, i) => i === 0 || fill.fill > at(ordered, i - 1).fill.fill,
+      ({ fill }, i) => i === 0 || bySeasonAndNumber(at(ordered, i - 1).fill, fill) < 0,
     ),
     productsInOrder: shared || [...ordered, ...others].every(({ instant }) => instant !== null),
   };
@@ -82,8 +83,8 @@ function liesBetween(
   const [from, then, to] = [earlier.instant, other.instant, later.instant];
   const toldByDate = from !== null && then !== null && to !== null && then !== from && then !== to;
   if (toldByDate) return from < then && then < to;
-  const [first, middle, last] = [earlier.fill.fill, other.fill.fill, later.fill.fill];
-  return sharedNumbers && first < middle && middle < last;
+  const inOrder = (a: Placed, b: Placed) => bySeasonAndNumber(a.fill, b.fill) < 0;
+  return sharedNumbers && inOrder(earlier, other) && inOrder(other, later);
 }
 
 function gapsIn(fills: readonly Placed[], others: readonly Placed[]): readonly FillGap[] {
@@ -98,12 +99,18 @@ function gapsIn(fills: readonly Placed[], others: readonly Placed[]): readonly F
 
 function stepBetween(earlier: Placed, later: Placed, others: readonly Placed[]): FillGap {
   const [afterFill, beforeFill] = [earlier.fill.fill, later.fill.fill];
-  const used = others.filter(({ fill }) => fill.fill > afterFill && fill.fill < beforeFill).length;
+  // A season may count from 1 or on from the last: neither a number nor the winter between says that something is missing.
+  if (earlier.fill.season !== later.fill.season)
+    return { afterFill, beforeFill, missingFills: 0, days: null };
+  const used = others.filter(
+    ({ fill }) =>
+      bySeasonAndNumber(earlier.fill, fill) < 0 && bySeasonAndNumber(fill, later.fill) < 0,
+  ).length;
   const [from, to] = [earlier.instant, later.instant];
   return {
     afterFill,
     beforeFill,
-    missingFills: Math.max(0, beforeFill - afterFill - 1 - used),
+    missingFills: Math.max(0, later.fill.number - earlier.fill.number - 1 - used),
     days: from === null || to === null ? null : (to - from) / millisecondsPerDay,
   };
 }

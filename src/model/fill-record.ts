@@ -1,4 +1,5 @@
-import { fillKey, meterKey } from "../data/identity.ts";
+import { type FillingPlace, fillKey, type MeterPlace, meterKey } from "../data/identity.ts";
+import { type LogNames, logNames } from "../data/log-names.ts";
 import type { Catch } from "../data/types.ts";
 import { at } from "../errors/at.ts";
 import { groupBy } from "../numeric/group-by.ts";
@@ -7,8 +8,8 @@ import { type Fill, type Meter, metersOf } from "./meters.ts";
 import { inTimeOrder } from "./time-order.ts";
 import { deliveryOf } from "./totals.ts";
 
-/** One fill as its totals tell it. */
-export interface FillRecord extends Pick<Catch, "bin" | "product" | "fill"> {
+/** One fill as its totals tell it, called as the catches call it. */
+export interface FillRecord extends MeterPlace, FillingPlace {
   /** Earliest time of its catches; null: none is known. */
   readonly takenAt: string | null;
   readonly sums: FillSums;
@@ -31,11 +32,12 @@ export interface SummedMeter extends Meter {
  * @returns one record a fill, in the order of the meters and of time
  */
 export function fillTotals(catches: readonly Catch[]): readonly FillRecord[] {
-  return metersOf(catches).flatMap(({ fills }) =>
-    fills.map(({ bin, product, fill, takenAt, catches: counted }) => ({
-      bin,
+  return metersOf(catches).flatMap(({ place, product, fills }) =>
+    fills.map(({ season, number, takenAt, catches: counted }) => ({
+      ...place,
       product,
-      fill,
+      season,
+      fill: number,
       takenAt,
       sums: sumsOf(counted),
     })),
@@ -56,24 +58,36 @@ export function mergeFillTotals(
 
 /** The meters that records are of, as `metersOf` sorts catches. */
 export function summedMeters(records: readonly FillRecord[]): readonly SummedMeter[] {
+  const names = logNames(records);
   return [...groupBy(mergeFillTotals(records), meterKey).values()].map((own) => {
-    const { bin, product } = at(own, 0);
-    return { bin, product, fills: inTimeOrder(own.map(summedFill)) };
+    const { farm, machine, bin, product } = at(own, 0);
+    const place = { farm, machine, bin };
+    return {
+      bin: names.bin(place),
+      place,
+      product,
+      fills: inTimeOrder(own.map((one) => summedFill(one, names))),
+    };
   });
 }
 
-function summedFill({ bin, product, fill, takenAt, sums }: FillRecord): SummedFill {
-  const none = { catches: [], weighings: [], leftOut: [], notLent: [] };
-  const delivery = deliveryOf(sums);
+function summedFill(record: FillRecord, names: LogNames): SummedFill {
+  const { product, season, takenAt, sums } = record;
   return {
-    bin,
+    bin: names.bin(record),
     product,
-    fill,
+    fill: names.fill(record),
+    number: record.fill,
+    season,
+    seasonRank: names.seasonRank(season),
     takenAt,
-    ...none,
+    catches: [],
+    weighings: [],
+    leftOut: [],
+    notLent: [],
     totals: sums,
     scatterTotals: sums,
     sums,
-    delivery,
+    delivery: deliveryOf(sums),
   };
 }

@@ -31,7 +31,7 @@ export interface FillSpread {
   /** Own fills behind it. */
   readonly fills: number;
   /** Who lends; null: nobody. */
-  readonly lentBy: Pick<OutsideVote, "from" | "meters" | "sameProduct"> | null;
+  readonly lentBy: Pick<OutsideVote, "from" | "meters" | "library" | "sameProduct"> | null;
 }
 
 /** The part of the spread that catch scatter does not explain: √max(0, s_b² − s_w²·mean(1/T)). */
@@ -119,8 +119,8 @@ export function fillSpread(
   };
 }
 
-function lenderOf({ from, meters, sameProduct }: OutsideVote): FillSpread["lentBy"] {
-  return { from, meters, sameProduct };
+function lenderOf({ center, variance, ...lender }: OutsideVote): FillSpread["lentBy"] {
+  return lender;
 }
 
 /** @param sd  spread of the fills, kg/turn; null is returned without any catch scatter to take out of it */

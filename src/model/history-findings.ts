@@ -1,6 +1,8 @@
 import { at, lastOf } from "../errors/at.ts";
 import { studentTQuantile } from "../numeric/distributions/student-t.ts";
 import type { Estimate } from "../results/estimate.ts";
+import type { FillName } from "../results/fill-name.ts";
+import { known } from "../results/options.ts";
 import { changePointCritical, fewestToSplit } from "../statistics/change-point.ts";
 import { newestLimit } from "../statistics/shift-evidence-limit.ts";
 import type { SeriesReplay } from "../statistics/shift-replay.ts";
@@ -13,7 +15,7 @@ import { tEstimate } from "./t-estimate.ts";
 
 /** A fill by its number, with its date. */
 export interface FillPlace {
-  readonly fill: number;
+  readonly fill: FillName;
   readonly takenAt: string | null;
 }
 
@@ -21,8 +23,10 @@ export interface FillPlace {
 export interface FoundChange {
   /** First fill of the new level. */
   readonly since: FillPlace;
+  /** Season that this fill begins; left out: it begins none, or the log has one. */
+  readonly season?: string;
   /** Fill with which it was found. */
-  readonly foundWith: number;
+  readonly foundWith: FillName;
   readonly fillsBefore: number;
   readonly fillsSince: number;
   /** Mean delivery of the stretch before and of the one since, kg/turn. */
@@ -77,7 +81,7 @@ export interface ApartFill extends FillPlace {
   /** Distance from the mean of the earlier fills of its stretch, relative to it. */
   readonly difference: number;
   /** The fill that was back. */
-  readonly backWith: number;
+  readonly backWith: FillName;
 }
 
 /** A replay with the fills it is about. */
@@ -109,6 +113,7 @@ export function foundChanges({
     return [
       {
         since: placeOf(first),
+        ...known({ season: seasonBegunBy(first, fills) }),
         foundWith: at(fills, foundAt).fill,
         fillsBefore: earlier.length,
         fillsSince: later.length,
@@ -121,6 +126,12 @@ export function foundChanges({
       },
     ];
   });
+}
+
+/** null: the fill is not the meter's first of a season, or there is no season before. */
+function seasonBegunBy(fill: Fill, fills: readonly Fill[]): string | null {
+  const before = fills[fills.indexOf(fill) - 1];
+  return before === undefined || before.season === fill.season ? null : fill.season;
 }
 
 function sizeOf(

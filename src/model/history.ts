@@ -1,5 +1,6 @@
-import { entryFor } from "../data/setup.ts";
+import { entryFor, type SetupPlace } from "../data/setup.ts";
 import { at } from "../errors/at.ts";
+import type { FillName } from "../results/fill-name.ts";
 import { fewestForLasting } from "../statistics/shift-evidence.ts";
 import {
   replayShifts,
@@ -18,7 +19,7 @@ import {
   type TrendingFills,
   trendingFills,
 } from "./history-findings.ts";
-import { deliveriesOf, type Fill, type Meter } from "./meters.ts";
+import { deliveriesOf, type Fill, type Meter, severalSeasons } from "./meters.ts";
 
 /**
  * not asked: as the caller wished · too few fills: fewer than 4 since the level began · steady · fill differs: the newest
@@ -48,7 +49,7 @@ export interface Stretch {
 
 /** What was decided when a fill came. */
 export interface HistoryStep {
-  readonly fill: number;
+  readonly fill: FillName;
   readonly outcome: SeriesOutcome;
   /** What the fill before, which differed, turned out to be with this one. */
   readonly settled: SeriesStep["settled"];
@@ -79,10 +80,10 @@ export interface MeterHistory {
 }
 
 /** Fill before which a meter was opened, cleaned or changed; product null: whatever product is in the bin. */
-export interface FreshStart {
-  readonly bin: string;
-  readonly product: string | null;
+export interface FreshStart extends SetupPlace {
   readonly fill: number;
+  /** Its season; null or left out: the log has one. */
+  readonly season?: string | null | undefined;
 }
 
 /** How the history of a meter is to be read; everything optional. */
@@ -130,11 +131,12 @@ export function stretchesOf(meter: Meter, choices: HistoryChoices = {}): readonl
 }
 
 function replayOf(
-  { fills, bin, product }: Meter,
+  { fills, place: { farm, machine, bin }, product }: Meter,
   { asked = "after every fill", startsAfresh = [], prior = noPrior }: HistoryChoices,
 ): SeriesReplay {
-  const start = entryFor(startsAfresh, bin, product);
-  const place = start === null ? -1 : fills.findIndex(({ fill }) => fill >= start.fill);
+  const start = entryFor(startsAfresh, { farm, machine, bin, product });
+  const place =
+    start === null ? -1 : fills.findIndex((fill) => isFrom(fill, start, severalSeasons(fills)));
   const afresh = place > 0 ? [place] : [];
   return asked === "never"
     ? cutOnly(fills.length, afresh)
@@ -151,6 +153,15 @@ function stretchesIn(fills: readonly Fill[], { stretches }: SeriesReplay): reado
 /** The stretch of a meter's fills that is in force. */
 export function stretchInForce({ stretches }: Pick<MeterHistory, "stretches">): readonly Fill[] {
   return stretches.at(-1)?.fills ?? [];
+}
+
+/** Whether a fill is the one that a fresh start names, or the first after it in that season. */
+function isFrom(
+  fill: Fill,
+  { fill: number, season = null }: FreshStart,
+  several: boolean,
+): boolean {
+  return fill.number >= number && (season === null ? !several : fill.season === season);
 }
 
 /** Stretches as the setup cuts them, with nothing asked. */

@@ -1,3 +1,4 @@
+import { sameName } from "../data/spreads/classes.ts";
 import { defaults } from "../results/defaults.ts";
 import {
   addVotes,
@@ -16,7 +17,8 @@ import {
  * `spread` of its fills, within levels; `scatter` of a one-turn catch, in turns. Null: it cannot tell.
  */
 export interface MeterRecord {
-  readonly product: string;
+  /** Of a library: the class of its product; null: none is told, and the meter speaks for any product as other bins do. */
+  readonly product: string | null;
   readonly spread: EstimatedVariance | null;
   readonly scatter: EstimatedVariance | null;
 }
@@ -51,6 +53,8 @@ export interface OutsideVote extends SpreadVote {
   readonly from: "other bins" | "assumption";
   /** Meters that speak; 0 for an assumption. */
   readonly meters: number;
+  /** Those of a library among them; left out: none. */
+  readonly library?: number;
   /** True when only meters with the same product were asked, because there are two or more. */
   readonly sameProduct: boolean;
 }
@@ -62,18 +66,30 @@ type Kind = "spread" | "scatter";
 export interface Lenders {
   readonly all: VoteSums;
   readonly ofProduct: ReadonlyMap<string, VoteSums>;
+  /** Of the library alone. */
+  readonly library: Pick<Lenders, "all" | "ofProduct">;
 }
 
 const fewestOfProduct = 2;
 
 /** Sums up what meters say of one kind of spread. */
-export function lendersOf(records: readonly MeterRecord[], kind: Kind): Lenders {
+export function lendersOf(
+  records: readonly MeterRecord[],
+  kind: Kind,
+  library: readonly MeterRecord[] = [],
+): Lenders {
+  return { ...sumsOf([...records, ...library], kind), library: sumsOf(library, kind) };
+}
+
+function sumsOf(records: readonly MeterRecord[], kind: Kind): Pick<Lenders, "all" | "ofProduct"> {
   const ofProduct = new Map<string, VoteSums>();
   let all = noVotes;
   for (const record of records) {
     const vote = partOf(record[kind]);
     all = addVotes(all, vote);
-    ofProduct.set(record.product, addVotes(ofProduct.get(record.product) ?? noVotes, vote));
+    if (record.product === null) continue;
+    const product = sameName(record.product);
+    ofProduct.set(product, addVotes(ofProduct.get(product) ?? noVotes, vote));
   }
   return { all, ofProduct };
 }
@@ -85,18 +101,21 @@ export function lendersOf(records: readonly MeterRecord[], kind: Kind): Lenders 
  * @returns    null where no other meter can tell
  */
 export function voteOfOtherMeters(
-  { all, ofProduct }: Lenders,
+  { all, ofProduct, library }: Lenders,
   own: MeterRecord,
   kind: Kind,
 ): OutsideVote | null {
   const mine = partOf(own[kind]);
-  const same = withoutVotes(ofProduct.get(own.product) ?? noVotes, mine);
+  const product = own.product === null ? "" : sameName(own.product);
+  const same = withoutVotes(ofProduct.get(product) ?? noVotes, mine);
   const sameProduct = same.count >= fewestOfProduct;
   const others = sameProduct ? same : withoutVotes(all, mine);
   const vote = voteOfOthers(others, defaults.betweenMeters);
   if (vote === null) return null;
   const { center, variance } = vote;
-  return { center, variance, from: "other bins", meters: others.count, sameProduct };
+  const { count } = sameProduct ? (library.ofProduct.get(product) ?? noVotes) : library.all;
+  const said = { center, variance, from: "other bins", meters: others.count } as const;
+  return count > 0 ? { ...said, library: count, sameProduct } : { ...said, sameProduct };
 }
 
 /**
@@ -125,7 +144,7 @@ export function outsideVotes(
     stated === null ? null : kind === "scatter" ? perTurnVariance(stated) : stated ** 2;
   const assumption = variance === null ? null : voteOfAssumption(variance);
   if (borrow === "none") return records.map(() => assumption);
-  const lenders = lendersOf([...records, ...library], kind);
+  const lenders = lendersOf(records, kind, library);
   return records.map((own) => voteOfOtherMeters(lenders, own, kind) ?? assumption);
 }
 

@@ -128,6 +128,7 @@ export function scatterPrior(
     lentBy: {
       fills: others?.fills ?? 0,
       meters: outside?.meters ?? 0,
+      ...(outside?.library === undefined ? {} : { library: outside.library }),
       assumed: outside?.from === "assumption",
     },
   };

@@ -17,7 +17,7 @@ import {
   outsideVotes,
 } from "./lenders.ts";
 import { type MeterScatter, seenVariance } from "./lent-scatter.ts";
-import type { Fill, Meter } from "./meters.ts";
+import { type Fill, type Meter, withinSeasons } from "./meters.ts";
 import { scattersOf } from "./screening/lending.ts";
 
 /** How meters are read beside one another. */
@@ -91,7 +91,8 @@ export function readMeter(
 
 /**
  * What a meter can tell others. Its fills' spread is that within levels found with its own fills only: what others lend
- * comes back to them by no detour.
+ * comes back to them by no detour. A level that lasts over seasons lends the spread within each of them: what changed in the
+ * winter between is no difference of fills.
  */
 function recordOf(
   { product }: Meter,
@@ -103,7 +104,7 @@ function recordOf(
     product,
     scatter: seenVariance(relative, df, floor),
     spread: lentSpread(
-      stretches.map(({ fills }) => fills),
+      stretches.flatMap(({ fills }) => withinSeasons(fills)),
       divisionKg,
     ),
   };

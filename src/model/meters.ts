@@ -1,17 +1,27 @@
 import { sum } from "simple-statistics";
-import { meterKey } from "../data/identity.ts";
+import { type BinPlace, binKey, fillKey, meterKey } from "../data/identity.ts";
+import { type LogNames, logNames } from "../data/log-names.ts";
 import type { Catch } from "../data/types.ts";
 import { at, lastOf } from "../errors/at.ts";
 import { groupBy } from "../numeric/group-by.ts";
+import type { FillName } from "../results/fill-name.ts";
 import type { FillSums } from "./fill-sums.ts";
 import { inTimeOrder } from "./time-order.ts";
 import { deliveryOf, type FillTotals, totalsOf } from "./totals.ts";
 
 /** One filling of a bin with one product. */
 export interface Fill {
+  /** As every surface calls it: with the machine or farm where the log holds several. */
   readonly bin: string;
   readonly product: string;
-  readonly fill: number;
+  /** As every surface calls it: with the season where the log holds several. */
+  readonly fill: FillName;
+  /** Its number in its season. */
+  readonly number: number;
+  /** null: the log names none. */
+  readonly season: string | null;
+  /** Place of the season among those of the log, from 0. */
+  readonly seasonRank: number;
   /** Earliest time the file gives for it. */
   readonly takenAt: string | null;
   /** Catches that count, in catch order, without those the screening set aside; outlets of one catch are added up. */
@@ -34,30 +44,52 @@ export interface Fill {
 
 /** One bin's meter with one product: the thing whose delivery per turn is asked for. */
 export interface Meter {
+  /** As every surface calls it: with the machine or farm where the log holds several. */
   readonly bin: string;
+  /** What makes it another meter than the others, as the catches name it. */
+  readonly place: BinPlace;
   readonly product: string;
   /** Fills with at least one catch that counts, in order of time: by date where all have one, else by number. */
   readonly fills: readonly Fill[];
 }
 
 /**
- * Sorts catches into bin × product, and within it into fills.
+ * Sorts catches into bin × product, a bin being that of one machine, and within it into the fills of all seasons.
  *
  * Bins and products keep the order in which the file first names them. A fill all of whose catches are left out has
  * no delivery and does not appear.
  */
 export function metersOf(catches: readonly Catch[]): readonly Meter[] {
+  const names = logNames(catches);
   return [...groupBy(catches, meterKey).values()]
-    .map((rows) => ({
-      bin: at(rows, 0).bin,
-      product: at(rows, 0).product,
-      fills: inTimeOrder(
-        [...groupBy(rows, ({ fill }) => fill).values()].flatMap(
-          (fillRows) => fillOf(fillRows) ?? [],
+    .map((rows) => {
+      const { farm, machine, bin, product } = at(rows, 0);
+      const place = { farm, machine, bin };
+      return {
+        bin: names.bin(place),
+        place,
+        product,
+        fills: inTimeOrder(
+          [...groupBy(rows, fillKey).values()].flatMap((fillRows) => fillOf(fillRows, names) ?? []),
         ),
-      ),
-    }))
+      };
+    })
     .filter(({ fills }) => fills.length > 0);
+}
+
+/** Whether two meters are one bin's, with two products. */
+export function sharesBin(one: Pick<Meter, "place">, other: Pick<Meter, "place">): boolean {
+  return binKey(one.place) === binKey(other.place);
+}
+
+/** Whether fills are of several seasons, so that a number alone names none of them. */
+export function severalSeasons(fills: readonly Pick<Fill, "fill">[]): boolean {
+  return fills.some(({ fill }) => typeof fill === "string");
+}
+
+/** Fills of one level parted where a season begins: over a winter a meter may be worn, cleaned or refitted. */
+export function withinSeasons(fills: readonly Fill[]): readonly (readonly Fill[])[] {
+  return [...groupBy(fills, ({ season }) => season).values()];
 }
 
 /** The newest fill of a meter: the one that is in the bin now. */
@@ -71,17 +103,20 @@ export function withCatches(fill: Fill, catches: readonly Catch[]): Fill {
   return { ...fill, catches, totals, delivery: deliveryOf(totals) };
 }
 
-function fillOf(rows: readonly Catch[]): Fill | null {
+function fillOf(rows: readonly Catch[], names: LogNames): Fill | null {
   const ordered = rows.toSorted((a, b) => a.catch - b.catch);
   const weighings = ordered.filter(({ leftOut }) => leftOut === null);
   if (weighings.length === 0) return null;
   const catches = addUpOutlets(weighings);
-  const { bin, product, fill } = at(ordered, 0);
+  const first = at(ordered, 0);
   const totals = totalsOf(catches);
   return {
-    bin,
-    product,
-    fill,
+    bin: names.bin(first),
+    product: first.product,
+    fill: names.fill(first),
+    number: first.fill,
+    season: first.season,
+    seasonRank: names.seasonRank(first.season),
     takenAt: ordered.flatMap(({ takenAt }) => takenAt ?? []).sort()[0] ?? null,
     catches,
     weighings,

@@ -21,8 +21,9 @@ import {
   usualBorrowing,
 } from "./lenders.ts";
 import type { MeterScatter } from "./lent-scatter.ts";
+import { libraryRule } from "./library-rule.ts";
 import { type Fill, type Meter, metersOf, newestFill } from "./meters.ts";
-import { metersTogether, readMeter } from "./meters-together.ts";
+import { type MeterAmongOthers, metersTogether, readMeter } from "./meters-together.ts";
 import { isFlagged, type MeterScreening, screenLog } from "./screening/screen-log.ts";
 import { type WithAllCatches, withAllCatches } from "./with-all-catches.ts";
 
@@ -91,7 +92,11 @@ export function fitModel(
   given: Partial<ModelOptions> = {},
   choices: ModelChoices = {},
 ): Model {
-  const { options, meters, modelOf } = openLog(catches, given, choices);
+  return wholeModel(openLog(catches, given, choices));
+}
+
+/** The models of all meters at once. */
+export function wholeModel({ options, meters, modelOf }: OpenLog): Model {
   return { kind: "model", options, meters: meters.map((_, i) => modelOf(i)) };
 }
 
@@ -100,8 +105,10 @@ export interface OpenLog {
   readonly options: ModelOptions;
   /** Without the catches that are set aside. */
   readonly meters: readonly Meter[];
+  /** What each of them is told by the others, and tells them. */
+  readonly among: readonly MeterAmongOthers[];
   /** The model of the meter at this place, made anew each time: of thousands of meters only one need be kept. */
-  readonly modelOf: (place: number) => MeterModel;
+  readonly modelOf: (i: number) => MeterModel;
 }
 
 /** The part of `fitModel` that takes the whole log; parameters and errors as there. */
@@ -113,6 +120,7 @@ export function openLog(
   const options = resolveModelOptions(given);
   const { level, scaleDivisionKg: divisionKg } = options;
   const { borrowing = usualBorrowing, ...history } = choices;
+  libraryRule("library", borrowing.library);
   const screened = screenLog(metersOf(catches), { divisionKg, borrowing });
   const meters = screened.map(({ meter }) => meter);
   const rule = { level, divisionKg, borrowing, history };
@@ -121,18 +129,15 @@ export function openLog(
     meters.map((meter, i) => ({ meter, scatter: at(among, i).scatter })),
   );
   const heaviestCatchKg = heaviestOf(catches);
-  const modelOf = (place: number): MeterModel => {
-    const { meter, screening } = at(screened, place);
-    const { scatter, record, spreadVote } = at(among, place);
+  const modelOf = (i: number): MeterModel => {
+    const { meter, screening } = at(screened, i);
+    const told = at(among, i);
+    const { scatter, record, spreadVote } = told;
     const flagged = (fill: Fill) => isFlagged(screening, fill);
-    const {
-      history: found,
-      across,
-      ground,
-      choices: read,
-    } = readMeter(meter, at(among, place), rule, flagged);
+    const { history: found, across, ground, choices: read } = readMeter(meter, told, rule, flagged);
     return {
       bin: meter.bin,
+      place: meter.place,
       product: meter.product,
       fills: meter.fills,
       scatter,
@@ -140,14 +145,14 @@ export function openLog(
       across,
       screening,
       withAll: withAllCatches(meter, screening, ground, read),
-      constantMass: at(constantMass, place),
+      constantMass: at(constantMass, i),
       record,
       spreadVote,
       turnsPerCatch: median(newestFill(meter).catches.map(({ turns }) => turns)),
       heaviestCatchKg,
     };
   };
-  return { options, meters, modelOf };
+  return { options, meters, among, modelOf };
 }
 
 /** The options of a result, which may hold more than these, are taken as they are; a typo would leave one out. */

@@ -4,6 +4,7 @@ import { estimateFromSums } from "./fill-estimate.ts";
 import { type FillRecord, type SummedFill, type SummedMeter, summedMeters } from "./fill-record.ts";
 import type { MeterHistory } from "./history.ts";
 import { usualBorrowing } from "./lenders.ts";
+import { libraryRule } from "./library-rule.ts";
 import { type MeterAmongOthers, metersTogether, readMeter } from "./meters-together.ts";
 import { type ModelChoices, type ModelOptions, resolveModelOptions } from "./model.ts";
 
@@ -36,6 +37,7 @@ export function fitModelFromTotals(
 ): SummedModel {
   const options = resolveModelOptions(given);
   const { borrowing = usualBorrowing, ...history } = choices;
+  libraryRule("library", borrowing.library);
   const { level, scaleDivisionKg: divisionKg } = options;
   const rule = { level, divisionKg, borrowing, history };
   const meters = summedMeters(records);

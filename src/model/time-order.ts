@@ -24,13 +24,24 @@ const instantIn = remembered((text) => {
 
 /** Something with a place in the order of fills. */
 export interface Numbered {
-  readonly fill: number;
+  /** Of its season. */
+  readonly number: number;
+  /** Place of the season among those of the log. */
+  readonly seasonRank: number;
   readonly takenAt: string | null;
 }
 
-/** Fills of one meter in order of time: by date where all have one, else by number. */
+/** Below 0: the first comes before the second, by season and, within it, number. */
+export function bySeasonAndNumber(
+  a: Pick<Numbered, "number" | "seasonRank">,
+  b: Pick<Numbered, "number" | "seasonRank">,
+): number {
+  return a.seasonRank - b.seasonRank || a.number - b.number;
+}
+
+/** Fills of one meter in order of time: by date where all have one, else by season and number. */
 export function inTimeOrder<F extends Numbered>(fills: readonly F[]): readonly F[] {
-  const numbered = fills.toSorted((a, b) => a.fill - b.fill);
+  const numbered = fills.toSorted(bySeasonAndNumber);
   const placed = numbered.flatMap((fill) => {
     const instant = instantOf(fill.takenAt);
     return instant === null ? [] : [{ fill, instant }];

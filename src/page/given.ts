@@ -1,3 +1,4 @@
+import type { AnalysisOptions } from "../analysis/options.ts";
 import type { Setup } from "../data/setup.ts";
 import type { UnitSystem } from "../wording/format.ts";
 
@@ -9,6 +10,8 @@ export interface Given {
     readonly setup: Setup;
     readonly file: Readonly<Record<string, unknown>>;
   } | null;
+  /** Meters of a library that lend to those at the drill; left out: none. */
+  readonly library?: Pick<AnalysisOptions, "library" | "libraryFrom">;
 }
 
 /** The element of the page that holds it. */

@@ -8,13 +8,14 @@ import { estimateOf, type MeterModel, type ModelOptions } from "../model/model.t
 import type { WithAllCatches } from "../model/with-all-catches.ts";
 import { type Caution, type CautionCode, type CautionFacts, caution } from "../results/caution.ts";
 import type { Estimate } from "../results/estimate.ts";
+import type { FillName } from "../results/fill-name.ts";
 import { requireModelOptions } from "../results/options.ts";
 import type { BartlettTest } from "../statistics/bartlett.ts";
 import type { RandomEffectsFit } from "../statistics/random-effects.ts";
 
 /** One fill as a point among the others. */
 export interface FillPoint {
-  readonly fill: number;
+  readonly fill: FillName;
   readonly takenAt: string | null;
   readonly catches: number;
   readonly turns: number;
@@ -26,7 +27,7 @@ export interface FillPoint {
 
 /** One catch by its fill and its number. */
 export interface CatchPlace {
-  readonly fill: number;
+  readonly fill: FillName;
   readonly catch: number;
 }
 

@@ -17,6 +17,7 @@ import { deliveriesOf, type Meter } from "../model/meters.ts";
 import { estimateOf, type MeterModel, type ModelOptions } from "../model/model.ts";
 import type { Caution } from "../results/caution.ts";
 import type { Estimate } from "../results/estimate.ts";
+import type { FillName } from "../results/fill-name.ts";
 import { requireModelOptions } from "../results/options.ts";
 import { mean } from "../statistics/summary.ts";
 import { againstEarlier } from "./drift/as-they-came.ts";
@@ -35,7 +36,7 @@ export interface DriftOptions extends ModelOptions {
 
 /** One fill in the order of time. */
 export interface DriftFill {
-  readonly fill: number;
+  readonly fill: FillName;
   readonly takenAt: string | null;
   readonly catches: number;
   /** Interval about this fill's delivery. */
@@ -48,8 +49,8 @@ export interface DriftFill {
 
 /** Fills of one level. */
 export interface DriftStretch {
-  readonly from: number;
-  readonly to: number;
+  readonly from: FillName;
+  readonly to: FillName;
   readonly fills: number;
   readonly begins: Stretch["begins"];
   /** Mean of their deliveries, kg/turn. */
@@ -117,7 +118,8 @@ export interface Drift {
  * @param meter    one bin × product of a fitted model
  * @param options  tolerance for the tolerance lines; level of sizes' intervals and of the explaining tests;
  *                 shiftOfInterest as its comment says
- * @param meters   all meters of the log, to know what else was in the bin; those of other bins are passed over
+ * @param meters   all meters of the log, or of the bin, to know what else was in it
+ * @param asked    of how many meters it is asked whether a column splits their fills; default: as many as are given
  * @returns        sizes as fractions, with intervals; verdict and steps as literal words
  * Null when       as the fields say; fills that agree exactly leave nothing to judge by (caution fills-agree-exactly)
  * Assumes         near-normal fills of one spread, which earlier levels share, and about which other meters tell where they
@@ -130,8 +132,9 @@ export function drift(
   meter: MeterModel,
   options: DriftOptions,
   meters: readonly Meter[] = [],
+  asked = Math.max(1, meters.length),
 ): Drift {
-  const { order, explained, settling, cautions } = driftInBrief(meter, options, meters);
+  const { order, explained, settling, cautions } = driftInBrief(meter, options, meters, asked);
   const { level, tolerance, shiftOfInterest } = options;
   const { history, fills, bin, product } = meter;
   const deliveries = deliveriesOf(fills);
@@ -172,13 +175,14 @@ export function driftInBrief(
   meter: MeterModel,
   options: DriftOptions,
   meters: readonly Meter[] = [],
+  asked = Math.max(1, meters.length),
 ) {
   requireModelOptions(options);
   const { level } = options;
   const order = fillOrderOf(meter, meters);
   const explained = changeTests(meter.fills);
   const settling = settlingTests(meter.fills, level);
-  const cautions = driftCautions({ meter, order, explained, settling, level });
+  const cautions = driftCautions({ meter, order, explained, settling, level, meters: asked });
   return { order, explained, settling, cautions };
 }
 

@@ -5,6 +5,7 @@ import { deliveryOf, type FillTotals, totalsOf } from "../model/totals.ts";
 import { groupBy } from "../numeric/group-by.ts";
 import { type Caution, type CautionCode, type CautionFacts, caution } from "../results/caution.ts";
 import type { Estimate } from "../results/estimate.ts";
+import type { FillName } from "../results/fill-name.ts";
 import { requireModelOptions } from "../results/options.ts";
 import { coefficientOfVariation } from "../statistics/coefficient-of-variation.ts";
 import { mean, median } from "../statistics/summary.ts";
@@ -61,7 +62,7 @@ export function outlets(meter: Meter, options: OutletsOptions): Outlets | null {
 
 function newestWithOutlets(
   fills: readonly Fill[],
-): { readonly fill: number; readonly groups: readonly OutletTotals[] } | null {
+): { readonly fill: FillName; readonly groups: readonly OutletTotals[] } | null {
   const asked = fills
     .map(({ fill, weighings }) => ({ fill, groups: groupsOf(weighings) }))
     .filter(({ groups }) => groups.length >= fewestOutlets);

@@ -7,6 +7,7 @@ import { readingVariance } from "../model/reading.ts";
 import { levels } from "../model/screening/finding.ts";
 import { studentTQuantile } from "../numeric/distributions/student-t.ts";
 import { type Caution, caution } from "../results/caution.ts";
+import type { FillName } from "../results/fill-name.ts";
 import { requireModelOptions } from "../results/options.ts";
 import { median } from "../statistics/summary.ts";
 import {
@@ -25,7 +26,7 @@ export interface Repeatability {
   readonly kind: "repeatability";
   readonly bin: string;
   readonly product: string;
-  readonly fill: number;
+  readonly fill: FillName;
   readonly takenAt: string | null;
   readonly options: ModelOptions;
   readonly input: {
@@ -61,7 +62,7 @@ export interface Repeatability {
   readonly limitedBy: "scale" | "scatter" | null;
   /** Scatter of every fill by its own catches, for the chart; fills with one catch have none. */
   readonly fills: readonly {
-    readonly fill: number;
+    readonly fill: FillName;
     readonly takenAt: string | null;
     readonly catches: number;
     readonly scatter: RelativeScatter | null;

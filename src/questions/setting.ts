@@ -1,18 +1,22 @@
 import type { Span } from "../data/setup.ts";
 import { hectaresPerWheelTurn } from "../model/drive.ts";
+import { lawfulRates } from "../model/lawful-rates.ts";
 import type { Meter } from "../model/meters.ts";
+import { rateAsMass } from "../model/rate-as-mass.ts";
 import { type Derived, derived, derivedEstimate, perDelivery } from "../model/worked-out.ts";
+import type { FillName } from "../results/fill-name.ts";
 import { requireModelOptions } from "../results/options.ts";
 import { meterSpeed } from "../units/rates.ts";
 import type { Delivery } from "./delivery/result.ts";
 import { settingCautions } from "./setting/cautions.ts";
+import { lawfulSetting } from "./setting/lawful.ts";
 import { missingForSetting } from "./setting/missing.ts";
 import { nearestSteps, rateNow, ratesAround, ratesOfSteps } from "./setting/rates.ts";
 import { reachOf } from "./setting/reach.ts";
 import type { MeterSpeedNeeded, Setting, SettingOptions } from "./setting/result.ts";
-import { targetRateOf } from "./setting/target.ts";
 
 export type {
+  LawfulSetting,
   MeterSpeedNeeded,
   MissingForSetting,
   NearestSteps,
@@ -30,6 +34,7 @@ export type {
  * and speed v (km/h): turns per hectare T = R/k, drive ratio i = R·W·c/(10000·k), meter speed n = R·W·v/(600·k). Their
  * intervals are Fieller's; where the delivery alone is uncertain they are its t interval turned upside down, and exact.
  * The rate of a setting is k·T: the t interval scaled, or GUM propagation where width, travel or slip are uncertain too.
+ * Where label or law sets rates, the chance of breaking them once the drive is set is that of Student's t about that rate.
  *
  * @param meter    the meter whose fill was answered; its catches say at which meter speeds the delivery was found
  * @param delivery answer about the fill
@@ -37,7 +42,7 @@ export type {
  * @returns        turns/ha, ratio, turns/min and kg/ha, intervals about "setting" and "rate"; rate errors are fractions of
  *                 the target taken as a figure, so doubts about seed move the setting and not the errors
  * Null when       a figure is not given (caution setting-needs); intervals where the delivery has none
- * Assumes         the delivery holds at the meter speed of the setting (caution setting-outside-caught-speeds), and in the
+ * Assumes         seed figures as given, where a lawful rate is one of seeds or plants; the delivery holds at the meter speed of the setting (caution setting-outside-caught-speeds), and in the
  *                 moving field as in the catch: that is what a field check is for
  * Source          Fieller 1954, Journal of the Royal Statistical Society B 16, 175–185; JCGM 100:2008 (GUM)
  */
@@ -48,12 +53,21 @@ export function setting(
 ): Setting {
   requireModelOptions(options);
   const { level } = options;
-  const found = targetRateOf(options);
-  const target = found.rate;
+  const found = options.target === null ? null : rateAsMass(options.target, options.seed);
+  const target = found?.rate ?? null;
+  const byLaw = lawfulRates(options, options.seed);
   const basis = { delivery: estimate, options, targetKgPerHa: target?.value ?? null };
   const turnsPerHectare = target === null ? null : perDelivery(target, estimate, "turns/ha", level);
   const ratio = ratioNeeded(target, estimate, options);
   const steps = ratesOfSteps(basis);
+  const answered = {
+    target: target === null ? null : derivedEstimate(target, "kg/ha", level, "rate"),
+    turnsPerHectare,
+    ratio,
+    steps,
+    nearest: nearestSteps(steps, ratio?.value ?? null),
+    around: ratesAround({ ratio, turnsPerHectare }, basis),
+  };
   const result = {
     kind: "setting",
     bin,
@@ -61,17 +75,16 @@ export function setting(
     fill,
     options,
     delivery: estimate,
-    target: target === null ? null : derivedEstimate(target, "kg/ha", level, "rate"),
-    turnsPerHectare,
-    ratio,
+    ...answered,
     meterSpeeds: meterSpeedsNeeded(target, estimate, options),
     reach: reachOf(basis, steps, turnsPerHectare),
-    steps,
-    nearest: nearestSteps(steps, ratio?.value ?? null),
-    around: ratesAround({ ratio, turnsPerHectare }, basis),
     now: rateNow(basis),
+    lawful: byLaw === null ? null : lawfulSetting(byLaw.rates, answered),
     caughtTurnsPerMin: speedsCaught(meter, fill),
-    missing: missingForSetting(options, found.missing),
+    missing: missingForSetting(options, [
+      ...(found === null ? (["target rate"] as const) : found.missing),
+      ...(byLaw?.missing ?? []),
+    ]),
   } as const;
   return { ...result, cautions: settingCautions(result) };
 }
@@ -107,7 +120,7 @@ function meterSpeedsNeeded(
   });
 }
 
-function speedsCaught(meter: Meter, fill: number): Span | null {
+function speedsCaught(meter: Meter, fill: FillName): Span | null {
   const speeds = meter.fills
     .filter((one) => one.fill === fill)
     .flatMap(({ catches }) => catches.flatMap(({ meterRpm }) => meterRpm ?? []));

@@ -13,14 +13,18 @@ import {
   expectedErrorOf,
   shareOfFills,
 } from "./skipping/distribution.ts";
+import { lawfulWhenSkipped } from "./skipping/lawful.ts";
 import type { Skipping, SkippingOptions } from "./skipping/result.ts";
 
 export type {
   BetweenCalibrations,
+  BoundedChance,
   ChanceOfError,
   CommonPractice,
   DensityPoint,
   ExpectedError,
+  LawfulAim,
+  LawfulWhenSkipped,
   RiskPoint,
   ShareOfFills,
   Skipping,
@@ -39,7 +43,8 @@ export type {
  * with 90 % confidence, b̄ and spread both uncertain: of a chance by the noncentral t, 95 % for each side; of the mean
  * absolute error by generalized confidence limits.
  *
- * After three to five fills no chance below 5 % is stated, and no fill is skipped on a tolerance.
+ * After three to five fills no chance below 5 % is stated, and no fill is skipped on a tolerance. Rates that label or law
+ * sets are rate errors against the target, and the chances of breaking them are told likewise.
  *
  * @param meter    one bin × product of a fitted model; with a single fill the spread borrowed from other bins speaks
  * @param options  as resolved; limits and tolerance are fractions
@@ -79,6 +84,7 @@ export function skipping(meter: MeterModel, options: SkippingOptions): Skipping 
     distribution,
     chances: priced === null ? [] : chancesOfError(priced, limits),
     leastChance: priced?.leastChance ?? null,
+    lawful: options.lawful === null ? null : lawfulWhenSkipped(options.lawful, priced),
     expected: priced === null ? null : expectedErrorOf(priced),
     shareOfFills: distribution === null ? null : shareOfFills(across, setting, options),
     betweenCalibrations: priced === null ? null : betweenCalibrations(priced, options),

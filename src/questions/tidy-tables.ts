@@ -5,6 +5,7 @@ import type { PlainRow } from "../data/write-csv.ts";
 import type { Fill } from "../model/meters.ts";
 import type { MeterModel, Model } from "../model/model.ts";
 import type { Estimate, Interval } from "../results/estimate.ts";
+import { known } from "../results/options.ts";
 import type { RatioSet } from "../statistics/ratio-interval.ts";
 import type { Delivery } from "./delivery/result.ts";
 import type { ExplainingVariables } from "./explaining-variables/result.ts";
@@ -49,6 +50,7 @@ const circumstances = recordedColumns.filter(
 function catchRow(row: Catch, delivery: number, leverage: number | null): PlainRow {
   const fittedKg = delivery * row.turns;
   return {
+    ...known({ farm: row.farm, machine: row.machine, season: row.season }),
     bin: row.bin,
     product: row.product,
     fill: row.fill,
@@ -76,7 +78,7 @@ function catchRow(row: Catch, delivery: number, leverage: number | null): PlainR
 export function estimateTable(model: Model, deliveryOf: DeliveryOfFill): readonly PlainRow[] {
   return model.meters.flatMap((meter) => {
     const { mean, nextFill, spread } = meter.across;
-    const row = estimateRow(meter.bin, meter.product);
+    const row = estimateRow(meter);
     return [
       row("delivery", null, mean, "mean over fills"),
       row("delivery", null, nextFill, "next fill"),
@@ -91,7 +93,7 @@ export function estimateTable(model: Model, deliveryOf: DeliveryOfFill): readonl
             ),
           ]),
       ...meter.fills.map((fill) =>
-        row("delivery", fill.fill, deliveryOf(meter, fill).estimate, "this fill's delivery"),
+        row("delivery", fill, deliveryOf(meter, fill).estimate, "this fill's delivery"),
       ),
     ];
   });
@@ -199,12 +201,18 @@ function othersOf(effects: readonly { readonly variable: string }[], variable: s
   return others.length === 0 ? null : others.join(", ");
 }
 
-function estimateRow(bin: string, product: string) {
-  return (quantity: string, fill: number | null, estimate: Estimate, about: string): PlainRow => ({
+function estimateRow({ place: { farm, machine, bin }, product }: MeterModel) {
+  return (
+    quantity: string,
+    fill: Pick<Fill, "season" | "number"> | null,
+    estimate: Estimate,
+    about: string,
+  ): PlainRow => ({
     quantity,
+    ...known({ farm, machine, season: fill?.season }),
     bin,
     product,
-    fill,
+    fill: fill?.number ?? null,
     ...estimateCells(estimate),
     about,
   });

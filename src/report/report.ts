@@ -5,6 +5,7 @@ import type { Entry, ReportDocument } from "./document.ts";
 import type { Edition } from "./editions/edition.ts";
 import { fullBlocks } from "./editions/full.ts";
 import { shortBlocks } from "./editions/short.ts";
+import { safetyStrip } from "./sections/safety-strip.ts";
 import { summarySection } from "./sections/summary.ts";
 import { slugs } from "./slug.ts";
 
@@ -41,6 +42,7 @@ export function reportDocument(analysis: Analysis, meta: ReportMeta, words: Word
     words: words.frame,
     meta: edition === "short" ? shortMeta(analysis, meta, words) : fullMeta(analysis, meta, words),
     blocks: blocks(
+      safetyStrip(words),
       summarySection(analysis, words, edition),
       ...(edition === "short" ? shortBlocks : fullBlocks)(analysis, words, idOf),
     ),

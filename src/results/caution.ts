@@ -9,6 +9,7 @@ import { type OneFillCautionFacts, oneFillStandings } from "./caution-facts/one-
 import { type OutlierCautionFacts, outlierStandings } from "./caution-facts/outliers.ts";
 import { type PlanningCautionFacts, planningStandings } from "./caution-facts/planning.ts";
 import { type ProductCautionFacts, productStandings } from "./caution-facts/products.ts";
+import type { FillName } from "./fill-name.ts";
 import type { Ask, Ending, Severity, Standing } from "./severity.ts";
 
 export type { Ask, Ending, Severity, Standing } from "./severity.ts";
@@ -32,7 +33,7 @@ export interface CautionOf<C extends CautionCode> {
 export interface Where {
   readonly bin: string | null;
   readonly product: string | null;
-  readonly fill: number | null;
+  readonly fill: FillName | null;
   readonly catches: readonly number[];
 }
 
@@ -84,7 +85,11 @@ export function endingsOf(code: CautionCode): readonly Ending[] {
 /** Whether a finding is about this fill of this bin and product, alone or among others. */
 export function isAbout(
   { where }: Pick<Caution, "where">,
-  { bin, product, fill }: { readonly bin: string; readonly product: string; readonly fill: number },
+  {
+    bin,
+    product,
+    fill,
+  }: { readonly bin: string; readonly product: string; readonly fill: FillName },
 ): boolean {
   return (
     (where.bin === null || where.bin === bin) &&

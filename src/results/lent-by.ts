@@ -4,6 +4,8 @@ export interface LentBy {
   readonly fills: number;
   /** Other meters. */
   readonly meters: number;
+  /** Those of a library among them; left out: none. */
+  readonly library?: number;
   /** True where a typical figure was taken for granted. */
   readonly assumed: boolean;
 }

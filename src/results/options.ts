@@ -89,6 +89,13 @@ export const notNegative = such<number>(
 
 export const text = such<string>({ need: "text", facts: {} }, (value) => typeof value === "string");
 
+export function between(low: number, high: number): Rule<number> {
+  return such(
+    { need: "between", facts: { low, high } },
+    (value) => typeof value === "number" && value >= low && value <= high,
+  );
+}
+
 /** A whole number of at least `least`. */
 export function count(least: number): Rule<number> {
   return such(

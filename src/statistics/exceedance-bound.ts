@@ -41,6 +41,11 @@ export function shareAboveBound(sample: NormalSample, limit: number, confidence:
   return normalUpperTail(findRoot(excess, guess - errorOfMean, guess + errorOfMean) / root);
 }
 
+/** The same below a limit: above its negative for the population turned round. */
+export function shareBelowBound(sample: NormalSample, limit: number, confidence: number): number {
+  return shareAboveBound({ ...sample, mean: -sample.mean }, -limit, confidence);
+}
+
 /**
  * How large a share of a normal population may lie beyond ±limit? The bounds of both sides added, each with half of what
  * the confidence leaves (Bonferroni), so that together they hold with at least the confidence. Unlike a bound that only
@@ -51,7 +56,6 @@ export function shareAboveBound(sample: NormalSample, limit: number, confidence:
  */
 export function shareBeyondBound(sample: NormalSample, limit: number, confidence: number): number {
   const ofSide = (1 + confidence) / 2;
-  const mirrored = { ...sample, mean: -sample.mean };
   const above = shareAboveBound(sample, limit, ofSide);
-  return Math.min(1, above + shareAboveBound(mirrored, limit, ofSide));
+  return Math.min(1, above + shareBelowBound(sample, -limit, ofSide));
 }

@@ -38,10 +38,23 @@ export interface ChanceBeyond {
 export function chanceBeyond(law: ErrorLaw, limit: number): ChanceBeyond {
   check("chanceBeyond", law);
   requireFinite("chanceBeyond", "limit", limit);
-  const { location, scale, df } = law;
-  const below = studentTLowerTail((-limit - location) / scale, df);
-  const above = studentTUpperTail((limit - location) / scale, df);
+  const below = chanceBelow(law, -limit);
+  const above = chanceAbove(law, limit);
   return { below, above, either: Math.min(1, below + above) };
+}
+
+/** P(e < limit), the lower tail by itself. */
+export function chanceBelow(law: ErrorLaw, limit: number): number {
+  check("chanceBelow", law);
+  requireFinite("chanceBelow", "limit", limit);
+  return studentTLowerTail((limit - law.location) / law.scale, law.df);
+}
+
+/** P(e > limit), the upper tail by itself. */
+export function chanceAbove(law: ErrorLaw, limit: number): number {
+  check("chanceAbove", law);
+  requireFinite("chanceAbove", "limit", limit);
+  return studentTUpperTail((limit - law.location) / law.scale, law.df);
 }
 
 /**

@@ -30,10 +30,7 @@ export function monteCarloCheck(
   seed: number,
 ): MonteCarloCheck {
   checkInputs(inputs);
-  const drawn = Float64Array.from({ length: draws }, () =>
-    measurement(inputs.map((input) => drawOf(input, random))),
-  );
-  const results = [...drawn.sort()];
+  const results = Array.from(drawnResults(measurement, inputs, draws, random).sort());
   const tail = (1 - level) / 2;
   const mean = finite(sum(results) / draws);
   const squares = sum(results.map((value) => (value - mean) ** 2));
@@ -63,17 +60,39 @@ function quantileOf(sorted: readonly number[], share: number) {
   return { value: at(sorted, place), standardError: (at(sorted, above) - at(sorted, below)) / 2 };
 }
 
-function drawOf({ value, standardUncertainty, law, df }: Input, random: RandomStream): number {
+/** Tens of thousands of draws: they share one list of values, and what a law needs is worked out before them. */
+function drawnResults(
+  measurement: Measurement,
+  inputs: readonly Input[],
+  draws: number,
+  random: RandomStream,
+): Float64Array {
+  const sources = inputs.map((input) => sourceOf(input, random));
+  const values = inputs.map(({ value }) => value);
+  const results = new Float64Array(draws);
+  for (let draw = 0; draw < draws; draw++) {
+    for (let i = 0; i < sources.length; i++) values[i] = at(sources, i)();
+    results[draw] = measurement(values);
+  }
+  return results;
+}
+
+/** Draws an input at every call. */
+function sourceOf(
+  { value, standardUncertainty, law, df }: Input,
+  random: RandomStream,
+): () => number {
   switch (law) {
-    case "rectangular":
-      return value + standardUncertainty * Math.sqrt(3) * (2 * random.uniform() - 1);
+    case "rectangular": {
+      const reach = standardUncertainty * Math.sqrt(3);
+      return () => value + reach * (2 * random.uniform() - 1);
+    }
     case "normal":
-      return value + standardUncertainty * random.normal();
+      return () => value + standardUncertainty * random.normal();
     case "t":
-      return (
+      return () =>
         value +
         (standardUncertainty * random.normal()) /
-          Math.sqrt(df === null ? 1 : random.chiSquared(df) / df)
-      );
+          Math.sqrt(df === null ? 1 : random.chiSquared(df) / df);
   }
 }

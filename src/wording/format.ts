@@ -1,4 +1,5 @@
 import type { Estimate, Interval } from "../results/estimate.ts";
+import type { FillName } from "../results/fill-name.ts";
 import { convert } from "../units/convert.ts";
 
 /** Which units a person reads. Results are always metric; only words change. */
@@ -34,6 +35,8 @@ export interface Format {
   /** A plain number with so many significant digits. */
   plain(value: number, significant?: number): string;
   count(value: number): string;
+  /** The name of a fill, in a table or on an axis. */
+  fill(name: FillName): string;
   /** "p = 0.032", "p < 0.001". */
   pValue(p: number): string;
   /** "0.032", "< 0.001": under a heading that says p. */
@@ -66,6 +69,8 @@ const noBreak = "\u00a0";
 const minus = "\u2212";
 const significantWithoutError = 4;
 /** Below this a p-value is only said to be below it. */
+/** What is left of a difference of equal numbers. */
+const dust = 1e-12;
 const smallestP = 0.001;
 
 export function formatFor(language: string, units: UnitSystem, words: FormatWords): Format {
@@ -133,8 +138,10 @@ export function formatFor(language: string, units: UnitSystem, words: FormatWord
       const size = percent(Math.abs(fraction), digits);
       return isNothing(size) ? size : `${fraction < 0 ? minus : "+"}${size}`;
     },
-    plain: (value, significant = 3) => written(value, { maximumSignificantDigits: significant }),
+    plain: (value, significant = 3) =>
+      written(Math.abs(value) < dust ? 0 : value, { maximumSignificantDigits: significant }),
     count: (value) => written(value, {}),
+    fill: (name) => (typeof name === "number" ? written(name, {}) : name),
     pValue: (p) =>
       p < smallestP ? `p${narrowSpace}${smallP}` : `p${narrowSpace}=${narrowSpace}${pNumber(p)}`,
     pNumber: (p) => (p < smallestP ? smallP : pNumber(p)),

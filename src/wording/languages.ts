@@ -8,6 +8,9 @@ const languages: Readonly<Record<string, () => Promise<Language>>> = {
   de: () => import("./de/german.ts"),
 };
 
+/** Words once made, by language and units: they hold the formats of numbers, which are slow to make. */
+const made = new Map<string, Words>();
+
 /** Languages a report can be written in, by their tag. */
 export const languageTags: readonly string[] = Object.keys(languages);
 
@@ -21,5 +24,8 @@ export async function wordsFor(language: string, units: UnitSystem): Promise<Wor
   const load = Object.hasOwn(languages, language) ? languages[language] : undefined;
   if (load === undefined)
     throw new OptionError("language", language, `one of ${languageTags.join(", ")}`);
-  return wordsIn(await load(), units);
+  const key = `${language} ${units}`;
+  const words = made.get(key) ?? wordsIn(await load(), units);
+  made.set(key, words);
+  return words;
 }

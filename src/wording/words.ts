@@ -4,12 +4,14 @@ import type { FrameWords } from "./frame.ts";
 import { acrossFillsSayings } from "./sayings/across-fills.ts";
 import { catchesNeededSayings } from "./sayings/catches-needed.ts";
 import { cautionsSayings } from "./sayings/cautions.ts";
+import { chartsSayings } from "./sayings/charts.ts";
 import { costSayings } from "./sayings/cost.ts";
 import { decisionSayings } from "./sayings/decision.ts";
 import { deliverySayings } from "./sayings/delivery.ts";
 import { driftSayings } from "./sayings/drift.ts";
 import { explainingVariablesSayings } from "./sayings/explaining-variables.ts";
 import { fieldCheckSayings } from "./sayings/field-check.ts";
+import { lawfulSayings } from "./sayings/lawful.ts";
 import { outletsSayings } from "./sayings/outlets.ts";
 import { outliersSayings } from "./sayings/outliers.ts";
 import { pageSayings } from "./sayings/page.ts";
@@ -21,6 +23,7 @@ import { settingSayings } from "./sayings/setting.ts";
 import { sheetsSayings } from "./sayings/sheets.ts";
 import { skippingSayings } from "./sayings/skipping.ts";
 import { speedLinearitySayings } from "./sayings/speed-linearity.ts";
+import { spreadsSayings } from "./sayings/spreads.ts";
 import { trialPlanSayings } from "./sayings/trial-plan.ts";
 import { uncertaintyBudgetSayings } from "./sayings/uncertainty-budget.ts";
 
@@ -36,6 +39,7 @@ export const pageTopics = [
   "decision",
   "delivery",
   "setting",
+  "lawful",
   "catchesNeeded",
   "cost",
   "problems",
@@ -54,6 +58,7 @@ export function pageWordsIn(say: PageLanguage, units: UnitSystem) {
     decision: decisionSayings(format, say.decision),
     delivery: deliverySayings(format, say.delivery),
     setting: settingSayings(format, say.setting),
+    lawful: lawfulSayings(format, say.lawful),
     catchesNeeded: catchesNeededSayings(format, say.catchesNeeded),
     cost: costSayings(format, say.cost),
     problems: problemsSayings(say.problems),
@@ -71,10 +76,11 @@ function everyTopic(say: Language, units: UnitSystem) {
     ...page,
     frame,
     report: reportSayings(format, say.report, say.decision.who),
+    charts: chartsSayings(format, say.charts),
     outliers: outliersSayings(format, say.outliers),
     drift: driftSayings(format, say.drift),
     acrossFills: acrossFillsSayings(format, say.acrossFills),
-    skipping: skippingSayings(format, say.skipping),
+    skipping: skippingSayings(format, say.skipping, say.lawful),
     repeatability: repeatabilitySayings(format, say.repeatability),
     uncertaintyBudget: uncertaintyBudgetSayings(format, say.uncertaintyBudget),
     fieldCheck: fieldCheckSayings(format, say.fieldCheck),
@@ -84,6 +90,7 @@ function everyTopic(say: Language, units: UnitSystem) {
     explainingVariables: explainingVariablesSayings(format, say.explainingVariables),
     trialPlan: trialPlanSayings(format, say.trialPlan),
     sheets: sheetsSayings(format, say.sheets),
+    spreads: spreadsSayings(format, say.spreads),
     template: say.template,
     help: say.help,
     usage: say.usage,

@@ -18,10 +18,16 @@ interface Shape {
   readonly bins: number;
   readonly fills: number;
   readonly catches: number;
+  /** 1: the log names none. */
+  readonly machines?: number;
+  readonly seasons?: number;
 }
 
 /** Catches none of which stands out: their scatter has no tails. Every third names a scale of its own. */
-function cleanCatches({ bins, fills, catches }: Shape, seed: number): readonly Catch[] {
+function cleanCatches(
+  { bins, fills, catches, machines = 1, seasons = 1 }: Shape,
+  seed: number,
+): readonly Catch[] {
   const random = randomStream(seed);
   const evenly = () => 2 * random.uniform() - 1;
   return Array.from({ length: bins }, (_, b) =>
@@ -30,7 +36,9 @@ function cleanCatches({ bins, fills, catches }: Shape, seed: number): readonly C
       return Array.from({ length: catches }, (_, c) => {
         const turns = 20 + 5 * ((f + c) % 3);
         return makeCatch({
-          bin: String(b + 1),
+          machine: machines > 1 ? `drill ${b % machines}` : null,
+          season: seasons > 1 ? String(2025 + Math.floor((f * seasons) / fills)) : null,
+          bin: String(1 + Math.floor(b / machines)),
           product: b % 3 === 0 ? "oats" : "wheat",
           fill: f + 1,
           catch: c + 1,
@@ -86,6 +94,8 @@ const shapes = fc.record({
   bins: fc.integer({ min: 1, max: 5 }),
   fills: fc.integer({ min: 1, max: 9 }),
   catches: fc.integer({ min: 1, max: 7 }),
+  machines: fc.integer({ min: 1, max: 2 }),
+  seasons: fc.integer({ min: 1, max: 2 }),
 });
 const seeds = fc.nat(1_000_000);
 

@@ -26,10 +26,14 @@ function read(setup: object): Setup {
   return readSetup({ name: "setup.json", text: JSON.stringify(setup) });
 }
 
+function meterIn(bin: string, product = "wheat") {
+  return { place: { farm: null, machine: null, bin }, product };
+}
+
 function asked(setup: Setup | null, bin = "1", product = "wheat") {
   const options = resolveOptions({}, setup);
   const toleranceFrom = setup?.tolerance == null ? "default" : "setup";
-  return questionOptions({ options, toleranceFrom, setup, massUnit: "kg" }, { bin, product });
+  return questionOptions({ options, toleranceFrom, setup, massUnit: "kg" }, meterIn(bin, product));
 }
 
 describe("what a setup tells the questions about drive and field", () => {
@@ -121,7 +125,7 @@ describe("what a setup tells the questions about planning and money", () => {
     const plan = (given: object) =>
       planningOptions(
         { options: resolveOptions(given, setup), toleranceFrom: "default", setup },
-        { bin: "1", product: "wheat" },
+        meterIn("1"),
       );
     expect(plan({})).toMatchObject({
       assurance: 0.9,

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { exponents, type Measured } from "../../bench/scale/growth.ts";
 import { inventedLog } from "../../bench/scale/invented-log.ts";
 import { scaleChart, scalePage } from "../../bench/scale/page.ts";
-import { fleet } from "../../src/analysis/fleet.ts";
+import { meterTable } from "../../src/analysis/meter-table.ts";
 import { readCatches } from "../../src/data/read-catches.ts";
 
 const ground = { seed: 1, node: "v20", flags: ["--a"], cores: 2 };
@@ -14,7 +14,18 @@ function took(rows: number, seconds: number): Measured {
     fills: rows / 5,
     actions: {},
     readSeconds: seconds,
-    fleetSeconds: 2 * seconds,
+    tableSeconds: 2 * seconds,
+    processors: 3 * seconds,
+    beside: {
+      other: {
+        fills: rows / 5,
+        deliveries: 1,
+        seconds: seconds / 7,
+        processors: seconds / 7,
+        peakMegabytes: 50,
+        version: "other 1.0",
+      },
+    },
     peakMegabytes: 100,
   };
 }
@@ -28,7 +39,7 @@ describe("the invented logs", () => {
   it("have so many rows, are read without a word, and hold meters that are set and meters that are not", async () => {
     const log = await readCatches({ name: "invented.csv", text: inventedLog(3000, 1) });
     expect(log.catches).toHaveLength(3000);
-    const table = fleet(log);
+    const table = meterTable(log);
     expect(table.input).toEqual({ catches: 3000, fills: 600, meters: 60 });
     expect(new Set(table.meters.map(({ decision }) => decision?.action)).size).toBeGreaterThan(1);
   });
@@ -51,6 +62,7 @@ describe("growth", () => {
     const said = scalePage([took(10_000, 0.1), took(100_000, 2)], ground).join("\n");
     expect(said).toContain("100,000 rows: time above the aim.");
     expect(scalePage([took(10_000, 0.1)], ground).join("\n")).toContain("Every aim is met.");
+    expect(said).toContain("| 100,000 | 6.00 | 0.29 | 100 | 50 |");
     expect(JSON.stringify(scaleChart([took(10_000, 0.1)]))).toContain("10000");
   });
 });
@@ -70,7 +82,7 @@ it("decides in time about proportional to the meters: eight times as many take l
     await readCatches({ name: "few.csv", text: inventedLog(2500, 1) }),
     await readCatches({ name: "many.csv", text: inventedLog(20_000, 1) }),
   ];
-  fleet(few);
+  meterTable(few);
   // The square would be sixty-four times; other work on the machine is allowed for.
-  expect(best(() => fleet(many)) / best(() => fleet(few))).toBeLessThan(20);
+  expect(best(() => meterTable(many)) / best(() => meterTable(few))).toBeLessThan(20);
 }, 60_000);

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { catchesNeededChart } from "../../src/charts/catches-needed.ts";
 import type { ChartSpec } from "../../src/charts/chart-spec.ts";
+import { keyWords, layersIn } from "../support/chart-keys.ts";
 import { aLog, byMoney, needed, priced } from "../support/planning-answers.ts";
 import { expectFromResult } from "../support/plotted.ts";
 import { present } from "../support/reference.ts";
@@ -43,7 +44,7 @@ describe("what each catch buys, drawn", () => {
     expectFromResult(catchesNeededChart(needed(log), words, cost), needed(log), cost);
   });
 
-  it("draws every catch planned, with the width of eight in ten, and names both lines once", () => {
+  it("draws every catch planned, with the width of eight in ten, and names both lines in its key", () => {
     const result = needed(aLog(6, 1), {}, 0.03);
     const layers = layersOf(catchesNeededChart(result, words));
     const planned = result.curve.points.filter(({ basis }) => basis !== "earlier fills");
@@ -53,20 +54,23 @@ describe("what each catch buys, drawn", () => {
     expect(lines[1]?.data.values.map(({ halfWidth }) => halfWidth)).toEqual(
       within.map(({ halfWidth }) => present(halfWidth) * 100),
     );
-    const named = layers.filter(({ encoding }) => encoding.text?.field === "basis");
-    expect(named.map(({ data }) => data.values.length)).toEqual([1]);
+    expect(keyWords(catchesNeededChart(result, words)).slice(0, 2)).toEqual([
+      "expected",
+      "with a chance of 80\u00a0%",
+    ]);
   });
 
   it("marks the number of catches from which on another no longer pays, where that is known", () => {
-    const marks = (result: ReturnType<typeof needed>) =>
-      layersOf(catchesNeededChart(result, words))
-        .flatMap(({ data }) => data.values as readonly { catches?: number; words?: string }[])
-        .filter((value) => value.words === words.catchesNeeded.chart.pays)
-        .map(({ catches }) => catches);
+    const marks = (result: ReturnType<typeof needed>) => {
+      const spec = catchesNeededChart(result, words);
+      const rules = layersIn(spec).filter(({ mark }) => mark.strokeDash !== undefined);
+      expect(keyWords(spec).includes("another no longer pays")).toBe(rules.length > 0);
+      return rules.flatMap(({ data }) => data.values.map(({ catches }) => catches));
+    };
     for (const hectares of [1, 60, 100]) {
       const result = needed(log, byMoney(hectares));
       const until = present(result.worth).until;
-      expect(marks(result)).toEqual(until === null ? [] : [until, until]);
+      expect(marks(result)).toEqual(until === null ? [] : [until]);
     }
     expect(present(needed(log, byMoney(1)).worth).until).toBe(2);
     expect(marks(needed(log, byMoney(1e5)))).toEqual([]);
@@ -75,7 +79,7 @@ describe("what each catch buys, drawn", () => {
 
   it("has no layer without values, whatever is known", () => {
     for (const result of [needed(aLog(0, 1)), needed(aLog(0, 2), {}, 0.01), needed(null)])
-      for (const { data } of layersOf(catchesNeededChart(result, words)))
+      for (const { data } of layersIn(catchesNeededChart(result, words)))
         expect(data.values.length).toBeGreaterThan(0);
   });
 

@@ -22,7 +22,7 @@ describe("the cost of errors and catches, drawn", () => {
   it("has a bar for each number of catches that is priced", () => {
     const few = priced(aLog(1, 2));
     const catches = (spec: ChartSpec) =>
-      new Set(plotted((spec.layer as object[])[1]).filter(Number.isInteger)).size;
+      new Set(plotted((spec.layer as object[])[0]).filter(Number.isInteger)).size;
     // Skipping cannot be priced with two fills, so its bar is missing.
     expect(catches(present(costChart(priced(log), words)))).toBe(9);
     expect(catches(present(costChart(few, words)))).toBe(8);

@@ -20,7 +20,9 @@ describe("products side by side", () => {
     const result = compared(fourProducts);
     const spec = productEstimatesChart(result, words);
     expect(await faultsOf(spec)).toEqual([]);
-    expect(JSON.stringify(spec)).toContain('"product":"rye","fills":1,"mean":0.36,"lower":null');
+    expect(JSON.stringify(spec)).toContain(
+      '"product":"rye","fills":1,"mean":0.36,"said":"0.3600","lower":null',
+    );
   });
 
   it("shows light deliveries in grams", () => {

@@ -54,8 +54,8 @@ describe("the named styles", () => {
     ["observation", "point", `fill="${lightPalette.point}"`],
     ["flagged", "point", `stroke="${lightPalette.flagged}"`],
     ["earlier", "point", `stroke="${lightPalette.earlier}"`],
+    ["interval", "rule", `stroke="${lightPalette.earlier}"`],
     ["reference", "rule", `stroke="${lightPalette.reference}"`],
-    ["reference-label", "text", `fill="${lightPalette.reference}"`],
     ["remark", "text", `fill="${lightPalette.muted}"`],
   ])("%s gives a %s its colour", async (style, type, attribute) => {
     const svg = await drawn({ type, style, ...(type === "text" ? { text: "word" } : {}) });

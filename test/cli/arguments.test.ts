@@ -4,6 +4,7 @@ import {
   parseAmounts,
   parseCatchKey,
   parseChance,
+  parseChartFormats,
   parsePercent,
 } from "../../src/cli/arguments.ts";
 import { command, demo } from "../support/command.ts";
@@ -20,6 +21,26 @@ function refused(read: (text: string, needed: typeof say) => unknown, text: stri
     return (error as Error).message;
   }
 }
+
+describe("the formats of charts", () => {
+  it.each([
+    ["svg", ["svg"]],
+    ["png", ["png"]],
+    ["png, SVG", ["svg", "png"]],
+    ["svg,svg", ["svg"]],
+  ])("reads %j as %j", (text, formats) => {
+    expect(parseChartFormats(text, say)).toEqual(formats);
+  });
+
+  it.each(["pdf", "svg,pdf", "", "svg,", "svg png"])(
+    "refuses %j and names what there is",
+    (text) => {
+      expect(refused(parseChartFormats, text)).toBe(
+        "It must be one or more of svg, png, with a comma between.",
+      );
+    },
+  );
+});
 
 describe("a percentage of the command line", () => {
   it.each([

@@ -1,6 +1,8 @@
 import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
+import { chartPng } from "../../src/cli/chart-png.ts";
+import { manifestName, sha256Of } from "../../src/cli/manifest.ts";
 import { command, demo, filesIn, fileWith, inFolder, processOf } from "../support/command.ts";
 
 const season = ["report", demo("season/catches.csv"), "--setup", demo("season/setup.json")];
@@ -16,6 +18,47 @@ describe("evencatch report", () => {
       expect(files).toEqual(expect.arrayContaining(["report.html", "report.json", "report.md"]));
       expect(files.filter((name) => name.endsWith(".vl.json")).length).toBeGreaterThanOrEqual(12);
     });
+  });
+
+  it.each(["short", "full"])(
+    "draws every chart of the %s edition beside its specification",
+    async (edition) => {
+      await inFolder(async (folder) => {
+        const flags = ["--out", folder, "--edition", edition, "--language", "de"];
+        const morning = ["report", demo("first-morning/catches.csv"), ...flags];
+        expect((await command(...morning, "--charts", "svg,png")).code).toBe(0);
+        const files = await filesIn(folder);
+        const ending = (suffix: string) =>
+          files
+            .filter((name) => name.endsWith(suffix))
+            .map((name) => name.slice(0, -suffix.length));
+        const drawn = ending(".vl.json");
+        expect(drawn.length).toBeGreaterThan(1);
+        expect(ending(".svg")).toEqual(drawn);
+        expect(ending(".png")).toEqual(drawn);
+        const written = JSON.parse(await readFile(join(folder, manifestName), "utf8")).files;
+        for (const name of drawn) {
+          const svg = await readFile(join(folder, `${name}.svg`), "utf8");
+          expect(svg).toMatch(/^<svg xmlns=.*font-weight="600"[^>]*>[^<]*Tank .*<\/svg>\n$/s);
+          const png = await readFile(join(folder, `${name}.png`));
+          expect(png.subarray(1, 4).toString("latin1")).toBe("PNG");
+          expect(written[`${name}.png`].sha256).toBe(sha256Of(png));
+        }
+
+        expect((await command(...morning, "--charts", "svg")).code).toBe(0);
+        const left = await filesIn(folder);
+        expect(left.some((name) => name.endsWith(".svg"))).toBe(true);
+        expect(left.filter((name) => name.endsWith(".png"))).toEqual([]);
+      });
+    },
+  );
+
+  it("draws letters: a picture with words differs from the same without", async () => {
+    const picture = (inside: string) =>
+      chartPng(`<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 90 40">${inside}</svg>`);
+    const word = '<text x="5" y="20" font-family="system-ui, sans-serif">ä kg</text>';
+    expect(Buffer.from(await picture(word)).equals(await picture(""))).toBe(false);
+    expect(Buffer.from(await picture(word)).equals(await picture(word))).toBe(true);
   });
 
   it("prints the whole analysis as JSON when asked, the same as report.json", async () => {
@@ -42,6 +85,59 @@ describe("evencatch report", () => {
       const markdown = await readFile(join(folder, "report.md"), "utf8");
       expect(markdown).toContain("Bin front, fill 9, catch 1");
       expect(markdown).toContain("--leave-out");
+    });
+  });
+
+  it("tells two machines and two seasons apart, on the terminal, in the report and in its tables", async () => {
+    await inFolder(async (folder) => {
+      const rows = ["north,2025", "north,2026", "south,2026"].flatMap((keys) =>
+        [5.9, 6, 6.1].map((kg, i) => `${keys},1,wheat,1,${i + 1},20,${kg}`),
+      );
+      const header = "machine,season,bin,product,fill,catch,turns,net_kg";
+      const catches = await fileWith(folder, "catches.csv", [header, ...rows].join("\n"));
+      const flags = ["--tables", "--leave-out", "1/north:1/2026:3"];
+      const { out } = await command("report", catches, "--out", join(folder, "out"), ...flags);
+      expect(out).toContain("Bin 1/north (wheat), fill 1/2026");
+      expect(out).toContain("Bin 1/south (wheat), fill 1/2026");
+      const html = await readFile(join(folder, "out", "report.html"), "utf8");
+      expect(html).toContain("Bin 1/north, fill 1/2026, catch 3");
+      const ids = [...html.matchAll(/ id="([^"]+)"/g)].map(([, id]) => id);
+      expect(new Set(ids).size).toBe(ids.length);
+      const json = JSON.parse(await readFile(join(folder, "out", "report.json"), "utf8"));
+      expect(json.meters).toMatchObject([
+        { bin: "1/north", machine: "north", delivery: { fill: "1/2026" } },
+        { bin: "1/south", machine: "south", delivery: { fill: "1/2026" } },
+      ]);
+      const table = await readFile(join(folder, "out", "tables", "catches.csv"), "utf8");
+      expect(table.split("\n").slice(0, 2)).toEqual([
+        expect.stringMatching(/^machine,season,bin,product,fill,catch,/),
+        expect.stringMatching(/^north,2025,1,wheat,1,1,/),
+      ]);
+    });
+  });
+
+  it("takes a machine or season for all rows, and refuses what is none", async () => {
+    await inFolder(async (folder) => {
+      const catches = await fileWith(
+        folder,
+        "catches.csv",
+        "bin,product,fill,catch,turns,net_kg\n1,wheat,1,1,20,5.9\n1,wheat,1,2,20,6",
+      );
+      const flags = ["--key", "season=2026", "--key", "machine=north", "--json"];
+      const { code, out } = await command(
+        "report",
+        catches,
+        "--out",
+        join(folder, "out"),
+        ...flags,
+      );
+      expect(code).toBe(0);
+      // Of one machine and one season: named for programs, and not in words.
+      expect(JSON.parse(out).meters).toMatchObject([
+        { bin: "1", machine: "north", delivery: { fill: 1 } },
+      ]);
+      const refused = await command("report", catches, "--key", "field=Hill");
+      expect(refused.err).toContain("It must be farm, machine or season with its name");
     });
   });
 

@@ -50,7 +50,7 @@ describe("the list of columns", () => {
     const [first] = catchColumns;
     // @ts-expect-error  no such field
     const stray: CatchColumn = { ...first, field: "dewMm" };
-    expect(stray.name).toBe("bin");
+    expect(stray.name).toBe("farm");
   });
 });
 

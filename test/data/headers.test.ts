@@ -43,11 +43,11 @@ describe("headers in any case and spacing", () => {
 describe("columns evencatch does not know", () => {
   it("are kept as text under the header of the file", async () => {
     const log = await logOf(
-      csv("bin,product,fill,catch,turns,net_kg,Lot no,season,batch,rate", `${row},007,2026,b1,`),
+      csv("bin,product,fill,catch,turns,net_kg,Lot no,field,batch,rate", `${row},007,2026,b1,`),
     );
     expect(log.catches[0]?.extra).toEqual({
       "Lot no": "007",
-      season: "2026",
+      field: "2026",
       batch: "b1",
       rate: "",
     });

@@ -25,6 +25,9 @@ describe("makeCatch", () => {
     expect(makeCatch(good)).toEqual({
       ...good,
       row: 0,
+      farm: null,
+      machine: null,
+      season: null,
       grossKg: null,
       tareKg: null,
       divisionKg: null,

@@ -17,6 +17,9 @@ describe("a file of catches", () => {
       catches: [
         {
           row: 2,
+          farm: null,
+          machine: null,
+          season: null,
           bin: "front",
           product: "wheat",
           fill: 3,

@@ -17,6 +17,7 @@ describe("a setup", () => {
       borrow: null,
       assumedSpread: null,
       assumedScatter: null,
+      library: null,
       scale: { divisionKg: null, capacityKg: null, testedError: null },
       cart: {
         workingWidthM: null,
@@ -91,6 +92,7 @@ describe("a setup", () => {
           bin: 1,
           product: "wheat",
           target_rate: { value: 30, unit: "plants/ft2" },
+          lowest_rate: { value: 100, unit: "kg/ha" },
           book_value: { value: 400, unit: "g/turn", standard_uncertainty: 8 },
           assumed: "book value",
           turns_per_hectare: 300,
@@ -119,6 +121,8 @@ describe("a setup", () => {
       bin: "1",
       product: "wheat",
       targetRate: { kind: "plants", plantsPerM2: 322.9173125012917 },
+      lowestRate: { kind: "mass", kgPerHectare: 100 },
+      highestRate: null,
       bookValueKgPerTurn: { value: 0.4, standardUncertainty: 0.008 },
       assumed: "book value",
       turnsPerHectare: 300,
@@ -253,6 +257,13 @@ describe("a setup", () => {
   });
 });
 
+const meterIn = (bin: string, product: string, machine: string | null = null) => ({
+  farm: null,
+  machine,
+  bin,
+  product,
+});
+
 describe("binSetup", () => {
   const setup = read({
     bins: [
@@ -262,8 +273,42 @@ describe("binSetup", () => {
   });
 
   it("prefers the entry that names the product, then the one for the bin", () => {
-    expect(binSetup(setup, "1", "wheat")?.turnsPerHectare).toBe(310);
-    expect(binSetup(setup, "1", "oats")?.turnsPerHectare).toBe(300);
-    expect(binSetup(setup, "2", "wheat")).toBeNull();
+    expect(binSetup(setup, meterIn("1", "wheat"))?.turnsPerHectare).toBe(310);
+    expect(binSetup(setup, meterIn("1", "oats"))?.turnsPerHectare).toBe(300);
+    expect(binSetup(setup, meterIn("2", "wheat"))).toBeNull();
+  });
+
+  it("prefers the entry that says most about where it holds", () => {
+    const machines = read({
+      bins: [
+        { bin: "1", turns_per_hectare: 300 },
+        { bin: "1", machine: "north", turns_per_hectare: 320 },
+        { bin: "1", machine: "north", product: "wheat", turns_per_hectare: 330 },
+      ],
+    });
+    const turns = (product: string, machine: string | null) =>
+      binSetup(machines, meterIn("1", product, machine))?.turnsPerHectare;
+    expect(turns("wheat", "north")).toBe(330);
+    expect(turns("oats", "north")).toBe(320);
+    expect(turns("wheat", "south")).toBe(300);
+    expect(turns("wheat", null)).toBe(300);
+  });
+
+  it("refuses entries that leave open which counts, and takes one that settles it", () => {
+    const two = [
+      { bin: "1", product: "wheat" },
+      { bin: "1", machine: "north" },
+    ];
+    expect(() => read({ bins: two })).toThrow("one entry that counts");
+    expect(() => read({ bins: [two[1], two[1]] })).toThrow("one entry for each bin");
+    expect(() =>
+      read({
+        bins: [
+          { bin: "1", product: "wheat" },
+          { ...two[1], product: "oats" },
+        ],
+      }),
+    ).not.toThrow();
+    expect(() => read({ bins: [...two, { ...two[0], machine: "north" }] })).not.toThrow();
   });
 });

@@ -237,7 +237,7 @@ describe("options", () => {
   it("refuses an option nobody knows", async () => {
     const options: object = { sheeet: "May" };
     await expect(checkCatches(csv(good), options)).rejects.toThrow(
-      'Option "sheeet" is "given"; it must be left out; known: sheet.',
+      'Option "sheeet" is "given"; it must be left out; known: sheet, keys.',
     );
   });
 });

@@ -91,7 +91,7 @@ describe("names and numbers of catches", () => {
       await problems("1,wheat,1,1,20,5.89", "1,wheat,1,2,20,5.89", "1,wheat,1,1,20,5.93"),
     ).toMatchInlineSnapshot(`
       [
-        "catches.csv, row 4, column catch: found catch 1 of bin 1, wheat, fill 1 again, first in row 2; needed each catch once. Delete the copy, or give the catch a number of its own.",
+        "catches.csv, row 4, column catch: found catch 1 of bin 1, wheat, fill 1 again, first in row 2; needed each catch once. Two machines, or two seasons? Name them in a column machine or season. Otherwise give the catch a number of its own.",
       ]
     `);
   });
@@ -104,7 +104,7 @@ describe("names and numbers of catches", () => {
       ),
     ).toMatchInlineSnapshot(`
       [
-        "catches.csv, row 4, column catch: found catch 1 of bin 1, wheat, fill 1, outlet b again, first in row 3; needed each catch once. Delete the copy, or give the catch a number of its own.",
+        "catches.csv, row 4, column catch: found catch 1 of bin 1, wheat, fill 1, outlet b again, first in row 3; needed each catch once. Two machines, or two seasons? Name them in a column machine or season. Otherwise give the catch a number of its own.",
       ]
     `);
   });

@@ -87,3 +87,50 @@ describe("checkSetupAgainst", () => {
     expect(notes({ bins: products })).toEqual([]);
   });
 });
+
+describe("checkSetupAgainst of machines and seasons", () => {
+  const of = async (setup: object, keys: string, ...rows: readonly string[]) => {
+    const header = `${keys},bin,product,fill,catch,turns,net_kg`;
+    const caught = await logOf(csv(header, ...rows.map((key) => `${key},1,wheat,1,1,20,5.9`)));
+    const read = readSetup({ name: "setup.json", text: JSON.stringify(setup) });
+    return checkSetupAgainst(read, caught);
+  };
+
+  it("says that an entry counts for nothing where no catch names a machine, or spells it so", async () => {
+    const setup = { bins: [{ bin: "1", machine: "North" }] };
+    expect(await of(setup, "farm", "Hill")).toMatchObject([
+      {
+        code: "setup-key-not-caught",
+        severity: "doubt",
+        where: { bin: "1" },
+        facts: { key: "machine", name: "North", instead: null },
+      },
+    ]);
+    for (const words of Object.values(wordsBy)) {
+      const [found] = await of(setup, "farm", "Hill");
+      expect(found === undefined ? "" : cautionSentence(found, words)).toMatch(
+        /North.*setup\.$|North.*weg\.$/,
+      );
+    }
+    expect(await of(setup, "machine", "north")).toMatchObject([
+      { code: "setup-key-not-caught", facts: { instead: "north" } },
+    ]);
+    expect(await of(setup, "machine", "North")).toEqual([]);
+    // A setup may serve the files of two machines.
+    expect(await of(setup, "machine", "east")).toEqual([]);
+  });
+
+  it("asks for the season of a fill where the catches hold several, and nowhere else", async () => {
+    const setup = {
+      bins: [{ bin: "1", starts_afresh: 3 }],
+      field_checks: [{ ...check, bin: "1", fill: 1 }],
+      answered: [{ code: "field-disagrees", bin: "1", fill: 2, note: "measured again" }],
+    };
+    expect(await of(setup, "season", "2025", "2026")).toMatchObject(
+      [3, 1, 2].map((number) => ({ code: "setup-season-missing", facts: { number } })),
+    );
+    expect(await of(setup, "season", "2026")).toEqual([]);
+    const told = { answered: [{ ...setup.answered[0], season: "2026" }] };
+    expect(await of(told, "season", "2025", "2026")).toEqual([]);
+  });
+});

@@ -43,11 +43,26 @@ describe("who speaks for a meter", () => {
   it("is every other meter of the log that can tell, and those of a library, as R has their vote", async () => {
     const votes = votesFor([wheat, pea, silent("rye")], { library: [barley] });
     expect(votes.map((vote) => vote?.meters)).toEqual([2, 2, 3]);
+    expect(votes.map((vote) => vote?.library)).toEqual([1, 1, 1]);
+    expect(votesFor([wheat, pea])[0]).not.toHaveProperty("library");
     const of = (...records: readonly MeterRecord[]) => records.map(({ spread }) => present(spread));
     await expectVoteOf(votes[0], of(pea, barley));
     await expectVoteOf(votes[1], of(wheat, barley));
     await expectVoteOf(votes[2], of(wheat, pea, barley));
     expect(votes[0]).toMatchObject({ from: "other bins", sameProduct: false });
+  });
+
+  it("are of a library those of the product's class, whatever its capitals, where there are two or more", async () => {
+    const [one, two] = [record("Wheat", 2e-4, 2), record("WHEAT", 6e-4, 4)];
+    const nameless = { ...barley, product: null };
+    const vote = votesFor([wheat, pea], { library: [one, two, nameless] })[0];
+    expect(vote).toMatchObject({ meters: 2, library: 2, sameProduct: true });
+    await expectVoteOf(vote, [present(one.spread), present(two.spread)]);
+    const mixed = votesFor([wheat, pea, { ...pea, product: "wheat" }], {
+      library: [one, nameless],
+    })[0];
+    expect(mixed).toMatchObject({ meters: 2, library: 1, sameProduct: true });
+    expect(votesFor([wheat], { library: [nameless] })[0]).toMatchObject({ meters: 1, library: 1 });
   });
 
   it("are those with the same product only, where there are two or more of them", async () => {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { composedSpec } from "../../src/charts/theme.ts";
+import { composedSpec, stackedSpec } from "../../src/charts/theme.ts";
 import type { Chart, ReportDocument } from "../../src/report/document.ts";
 import { drawCharts } from "../../src/report/drawings.ts";
 import { renderHtml } from "../../src/report/html.ts";
@@ -30,6 +30,26 @@ describe("drawCharts", () => {
     expect(drawings.a?.narrow).toMatch(/viewBox="0 0 360 \d+".*id="a_narrow_1"/);
     expect(drawings.b?.wide).toContain('id="b_wide_1"');
     expect(drawings.a?.wide).not.toContain(">Page title</text>");
+  });
+
+  test("draws views one above the other wide and narrow too", async () => {
+    const view = {
+      height: 50,
+      layer: [
+        {
+          data: { values: [{ a: 1 }, { a: 2 }] },
+          mark: "point",
+          encoding: { x: { field: "a", type: "quantitative" } },
+        },
+      ],
+    };
+    const spec = stackedSpec({ title: "Two", description: "Two." }, [view, view]);
+    const { a } = await drawCharts(documentOf(chart("a", spec)));
+    const widthOf = (svg: string | null | undefined) =>
+      Number(/viewBox="0 0 (\d+)/.exec(svg ?? "")?.[1]);
+    expect(widthOf(a?.wide)).toBeLessThanOrEqual(720);
+    expect(widthOf(a?.narrow)).toBeLessThanOrEqual(360);
+    expect(widthOf(a?.narrow)).toBeGreaterThan(240);
   });
 
   test("draws a chart of several views once, and the page lets it scroll", async () => {

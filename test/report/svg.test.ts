@@ -77,11 +77,11 @@ describe("renderSvg", () => {
       Math.max(...labels.map((label) => placeOf(svg, label)));
     const labels = ["Front bin", "Middle bin", "Rear bin"];
     const wide = await renderSvg(sampleFillsChart(), { id: "one" });
-    const narrow = await renderSvg(sampleFillsChart(), { id: "one", width: 400 });
-    expect(narrow).toMatch(/viewBox="0 0 400 \d+"/);
+    const narrow = await renderSvg(sampleFillsChart(), { id: "one", width: 330 });
+    expect(narrow).toMatch(/viewBox="0 0 330 \d+"/);
     expect(rowsOf(wide, labels)).toBe(1);
     expect(rowsOf(narrow, labels)).toBe(2);
-    expect(rightmost(narrow, labels)).toBeLessThan(400 - 60);
+    expect(rightmost(narrow, labels)).toBeLessThan(330 - 60);
   });
 
   test("shows markup in a name as words", async () => {

@@ -41,6 +41,7 @@ describe("the files to start from", () => {
         "no",
         "none",
         "setup.schema.json",
+        "spreads.json",
       ]),
     );
   });

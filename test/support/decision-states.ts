@@ -103,6 +103,25 @@ const earlier: readonly FillOfMasses[] = [
   { fill: 3, masses: [6.52, 6.6, 6.56] },
 ];
 
+const seven: readonly FillOfMasses[] = [
+  ...earlier,
+  { fill: 4, masses: [6.4, 6.44, 6.5] },
+  { fill: 5, masses: [6.36, 6.3, 6.4] },
+  { fill: 6, masses: [6.5, 6.44, 6.48] },
+  { fill: 7, masses: [6.4, 6.5, 6.45] },
+];
+
+/** Rates that label or law sets, in kg/ha; null: none of that end. */
+function lawful(lowest: number | null, highest: number | null) {
+  const rate = (value: number) => ({ value, unit: "kg/ha" });
+  return {
+    ...(lowest === null ? {} : { lowest_rate: rate(lowest) }),
+    ...(highest === null ? {} : { highest_rate: rate(highest) }),
+  };
+}
+
+const byLaw = (...ends: Parameters<typeof lawful>) => ({ ...motorFor(160), ...lawful(...ends) });
+
 /** Two bins of the same morning. */
 const otherBins: readonly FillOfMasses[] = [
   { bin: "2", masses: [5.48, 5.57, 5.5] },
@@ -182,6 +201,16 @@ export const states = {
     bins: [stepsFor(160, [0.9, 0.963, 1.1])],
   }),
   "a step that leaves a chance": today(eight, 3, { bins: [stepsFor(160, [0.9, 0.952, 1.1])] }),
+  "rates by law, kept": today(eight, 3, { bins: [byLaw(140, 180)] }),
+  "rates by law after seven fills": of(seven, 5, { bins: [byLaw(150, 175)] }),
+  "a rate that may break the law": today(eight, 3, { bins: [byLaw(null, 160.3)] }),
+  "a rate that may break the law, and catches left": today([6.46, 6.48, 6.44, 6.46], 3, {
+    bins: [byLaw(null, 160.4)],
+  }),
+  "a target against the law": today(eight, 3, { bins: [byLaw(null, 150)] }),
+  "a step against the law": today(eight, 3, {
+    bins: [{ ...stepsFor(160, [0.9, 0.963, 1.1]), ...lawful(158, null) }],
+  }),
   "a field check that disagrees": today(eight, 3, {
     bins: [motorFor(160)],
     field_checks: [fieldCheckOf(0.875, "2026-04-12")],

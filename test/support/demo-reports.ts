@@ -19,7 +19,11 @@ export interface DemoReport {
   readonly markdown: string;
 }
 
-export async function demoReport(name: string, edition: Edition = "full"): Promise<DemoReport> {
+export async function demoReport(
+  name: string,
+  edition: Edition = "full",
+  language = "en",
+): Promise<DemoReport> {
   const log = await readCatchesFile(demo(`${name}/catches.csv`));
   const setup = await readSetupFile(demo(`${name}/setup.json`));
   const analysis = analyse(log, setup);
@@ -30,7 +34,7 @@ export async function demoReport(name: string, edition: Edition = "full"): Promi
     version: "0",
     edition,
   } as const;
-  const document = reportDocument(analysis, meta, await wordsFor("en", "metric"));
+  const document = reportDocument(analysis, meta, await wordsFor(language, "metric"));
   const warnings: string[] = [];
   const drawings = await drawCharts(document, { onWarning: (warning) => warnings.push(warning) });
   if (warnings.length > 0) throw new Error(warnings.join("\n"));

@@ -1,6 +1,7 @@
 import { type Analysis, analyse } from "../../src/analysis/analyse.ts";
 import { decide } from "../../src/analysis/decision.ts";
-import { answerTable, decisionText, groundText } from "../../src/cli/answer-table.ts";
+import { answerTable } from "../../src/cli/answer-table.ts";
+import { decisionText, groundText } from "../../src/cli/decision-text.ts";
 import { readSetup } from "../../src/data/read-setup.ts";
 import type { Catch, CatchLog } from "../../src/data/types.ts";
 import { editions } from "../../src/report/editions/edition.ts";
@@ -117,7 +118,11 @@ async function aFailedQuestion(): Promise<Occasion> {
   const facts = { question: "setting", reason: "a reason" } as const;
   const failure = caution("needed-not-computed", { bin, product }, facts);
   const cautions = [...answers.cautions, failure];
-  const ground = { ...answers, setting: null, findings: cautions, setup: null };
+  const about = {
+    place: { farm: null, machine: null, bin, product },
+    newest: { fill: answers.delivery.fill, number: 1, season: null },
+  };
+  const ground = { ...answers, about, setting: null, findings: cautions, setup: null };
   const failed = { ...answers, setting: null, cautions, decision: decide(ground) };
   return report("a failed question", { ...analysis, meters: [failed] });
 }

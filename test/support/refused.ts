@@ -1,15 +1,22 @@
 import { join } from "node:path";
+import { spreadLibrary } from "../../src/analysis/spread-library.ts";
 import { makeCatch } from "../../src/data/make-catch.ts";
 import { checkCatches, type ReadOptions } from "../../src/data/read-catches.ts";
 import { checkSetup } from "../../src/data/read-setup.ts";
 import type { CatchSource } from "../../src/data/source.ts";
+import { readProductClasses } from "../../src/data/spreads/classes.ts";
+import { checkSpreadLibrary } from "../../src/data/spreads/read.ts";
+import { spreadLibraryText } from "../../src/data/spreads/write.ts";
 import type { Catch } from "../../src/data/types.ts";
 import type { DataIssue } from "../../src/errors/data-issue.ts";
 import { DataError } from "../../src/errors/errors.ts";
 import type { ProblemKey } from "../../src/errors/problems.ts";
 import { type FrameContent, frameToCatches } from "../../src/frames.ts";
+import { fitModel } from "../../src/model/model.ts";
 import { checkCatchesFile } from "../../src/node.ts";
 import { csv, type SheetCell, workbook } from "./catch-files.ts";
+import { inventedFills } from "./simulated-fills.ts";
+import { aSpreadLibrary } from "./spread-libraries.ts";
 
 /** Something that is refused, and why. */
 export type Refused = () => Promise<readonly DataIssue[]>;
@@ -33,7 +40,16 @@ function files(folder: string) {
     "ending-unknown": [table("season.pdf", ""), table("season", "")],
     "setup-not-json": [setupFile("farm.csv", "{}")],
     "file-too-large": [file("season.xlsx", new Uint8Array(20_000_001))],
-    "file-empty": [table("season.csv", ""), table("season.json", ""), setupFile("farm.json", "")],
+    "spreads-not-json": [spreadsFile("spreads.csv", "{}")],
+    "classes-column-missing": [classes("product,kind\nwheat,cereals")],
+    "classes-product-twice": [classes("product,class\nwheat,cereals\nWheat,grain")],
+    "spreads-too-few": [pooled("1"), pooled("1", "2")],
+    "file-empty": [
+      table("season.csv", ""),
+      table("season.json", ""),
+      setupFile("farm.json", ""),
+      spreadsFile("spreads.json", ""),
+    ],
     "zip-archive": [file("season.csv", bytes(0x50, 0x4b, 3, 4))],
     "old-workbook": [file("season.csv", bytes(0xd0, 0xcf, 0x11, 0xe0))],
     image: [
@@ -138,6 +154,12 @@ const tables = {
     entries([good, good]),
   ],
   "two-products-in-fill": [rows("rear,oats,1,1,20,5.89\nrear,peas,1,2,20,5.93")],
+  "key-missing": [
+    under(`machine,${header}`, "north,rear,oats,1,1,20,5.89\n,rear,oats,1,2,20,5.93"),
+  ],
+  "key-spelt-twice": [
+    under(`machine,${header}`, "North,rear,oats,1,1,20,5.89\nnorth,rear,oats,1,2,20,5.93"),
+  ],
   "bin-spelt-twice": [rows("rear,oats,1,1,20,5.89\nRear,oats,1,2,20,5.93")],
   "product-spelt-twice": [rows("rear,oats,1,1,20,5.89\nrear,Oats,2,1,20,5.93")],
 } satisfies Partial<Record<ProblemKey, readonly Refused[]>>;
@@ -161,6 +183,8 @@ const speed = (value: number) => ({ value, unit: "km/h" });
 const drive = { kind: "ground-wheel", steps: [0.8], step_names: ["A", "B"] };
 const field = { bin: "rear", filled: kg(100), left: kg(200), area: { value: 1, unit: "ha" } };
 
+const meter = { fills: 3, catches: 9 };
+
 const setups = {
   "setup-object": [setup({ scale: 10 }), setup({ scale: { division: [] } })],
   "setup-list": [setup({ bins: {} })],
@@ -169,6 +193,8 @@ const setups = {
   "setup-above-0": [setup({ money: { area_ha: 0 } }), setup({ money: { area_ha: "9" } })],
   "setup-at-least-0": [setup({ money: { value_of_hour: -1 } })],
   "setup-percentage": [setup({ tolerance_percent: 0 }), setup({ confidence_percent: "95" })],
+  "setup-between": [spreads({ records: [{ ...meter, spread: { variance: 0, df: 8 } }] })],
+  "setup-version": [spreads({ version: 2 })],
   "setup-whole-from-1": [setup({ bins: [{ bin: "rear", starts_afresh: 1.5 }] })],
   "setup-whole-up-to": [setup({ bins: [{ bin: "rear", starts_afresh: 2_000_000 }] })],
   "setup-date": [setup({ field_checks: [{ date: 20260412 }] })],
@@ -181,6 +207,25 @@ const setups = {
   "setup-no-step": [setup({ bins: [{ bin: "rear", drive: { kind: "ground-wheel", steps: [] } }] })],
   "setup-step-names": [setup({ bins: [{ bin: "rear", drive }] })],
   "setup-bin-twice": [setup({ bins: [{ bin: "rear" }, { bin: "rear" }] })],
+  "setup-rates-reversed": [
+    setup({
+      bins: [
+        {
+          bin: "rear",
+          lowest_rate: { value: 140, unit: "kg/ha" },
+          highest_rate: { value: 120, unit: "kg/ha" },
+        },
+      ],
+    }),
+  ],
+  "setup-bin-open": [
+    setup({
+      bins: [
+        { bin: "rear", product: "oats" },
+        { bin: "rear", machine: "north" },
+      ],
+    }),
+  ],
   "setup-no-book-value": [setup({ bins: [{ bin: "rear", assumed: "book value" }] })],
   "setup-figure-missing": [setup({ cart: { slip_standard_uncertainty_percent: 1 } })],
   "setup-more-left-than-filled": [setup({ field_checks: [field] })],
@@ -250,6 +295,32 @@ function setupFile(name: string, text: string): Refused {
 
 function setup(value: unknown): Refused {
   return setupFile("farm.json", JSON.stringify(value));
+}
+
+function spreadsFile(name: string, text: string): Refused {
+  return async () => {
+    const check = checkSpreadLibrary({ name, text });
+    return check.ok ? [] : check.issues;
+  };
+}
+
+/** A library with nothing wrong in it but what is given. */
+function spreads(given: object): Refused {
+  const file = JSON.parse(spreadLibraryText(aSpreadLibrary));
+  return spreadsFile("spreads.json", JSON.stringify({ ...file, ...given }));
+}
+
+function classes(text: string): Refused {
+  return thrown(() => readProductClasses({ name: "classes.csv", text }));
+}
+
+function pooled(...bins: readonly string[]): Refused {
+  const caught = bins.flatMap((bin, i) =>
+    inventedFills({ fills: 2, catches: 3, spread: 0.02, scatter: 0.01, bin }, i + 1),
+  );
+  return thrown(() =>
+    spreadLibrary([fitModel(caught)], { day: "2026-04-12", by: "evencatch 1.0.0" }),
+  );
 }
 
 function thrown(act: () => unknown): Refused {

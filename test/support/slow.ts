@@ -2,6 +2,8 @@
 export const slow: Readonly<Record<string, string>> = {
   "test/page/app/answer.test.ts": "200 invented mornings on the page and as a report",
   "test/page/drill.test.ts": "mornings typed into the page in a browser",
+  "test/report/every-chart.test.ts":
+    "every chart of the demo reports in a browser, on a phone and wide, in both languages",
   "test/notebooks.test.ts": "runs and type-checks every notebook in a process of its own",
   "test/one-voice.test.ts": "150 invented logs on every surface in both languages",
   "test/report/demo-reports.test.ts": "whole reports in a browser, three themes, two widths",
@@ -34,6 +36,7 @@ export const replacing: readonly string[] = [
 export const leisurely: readonly string[] = [
   "test/one-answer.test.ts",
   "test/cli/plan-command.test.ts",
+  "test/cli/loaded.test.ts",
   "test/bench/study/lending.test.ts",
   "test/cli/output.test.ts",
   "test/cli/enough-command.test.ts",

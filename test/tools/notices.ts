@@ -5,14 +5,31 @@ import type { Metafile } from "esbuild";
 
 const root = fileURLToPath(new URL("../../", import.meta.url));
 
-/** The licence texts of all packages in a bundle, each text once, under the packages that have it. */
+/**
+ * The licence texts of all packages in a bundle, each text once, under the packages that have it and whose they are. Where
+ * lines break is not part of a text.
+ */
 export async function notices(metafile: Metafile): Promise<string> {
   const byText = new Map<string, string[]>();
   for (const folder of packageFolders(metafile)) {
-    const text = await licenceText(folder);
-    byText.set(text, [...(byText.get(text) ?? []), await nameAndVersion(folder)]);
+    const { owners, text } = parted(await licenceText(folder));
+    const head = [await nameAndVersion(folder), ...owners].join(", ");
+    byText.set(text, [...(byText.get(text) ?? []), head]);
   }
-  return [...byText].map(([text, names]) => `${names.join(", ")}\n\n${text}`).join("\n\n----\n\n");
+  return [...byText].map(([text, heads]) => `${heads.join("\n")}\n\n${text}`).join("\n\n----\n\n");
+}
+
+const ownersLine = /^copyright .*/i;
+
+function parted(licence: string): { readonly owners: readonly string[]; readonly text: string } {
+  const lines = licence.split("\n").map((line) => line.trim());
+  const rest = lines.filter((line) => !ownersLine.test(line)).join(" ");
+  return {
+    owners: lines.filter((line) => ownersLine.test(line)),
+    text: rest
+      .replace(/\s+/g, " ")
+      .replace(/^(The )?MIT License( \(MIT\))? /i, "The MIT License. "),
+  };
 }
 
 function packageFolders(metafile: Metafile): readonly string[] {

@@ -11,6 +11,7 @@ const lines: Readonly<Record<Exclude<keyof Say, "inTheWay" | "ownFault">, (say: 
   report: (say) => say.report("out/report.html"),
   sheet: (say) => say.sheet("trial/sheet.csv"),
   setupFound: (say) => say.setupFound("farm/setup.json"),
+  libraryWaits: (say) => say.libraryWaits,
   readAs: (say) => say.readAs([{ turns: "20", mass: "6.3 kg" }]),
   tooFewProducts: (say) => say.tooFewProducts("Raps"),
   kept: (say) => say.kept({ folder: "f/g", names }),

@@ -31,6 +31,12 @@ const three = morning("1", [6.02, 5.91, 6.1]);
 const first = (catches: readonly Catch[], states = usualBorrowing): MeterModel =>
   present(fitModel(catches, options, { borrowing: states }).meters[0]);
 
+const library = [0.015, 0.021, 0.03].map((sd) => ({
+  product: "wheat",
+  spread: { variance: sd ** 2, df: 8 },
+  scatter: { variance: 20 * (sd / 2) ** 2, df: 12 },
+}));
+
 /** By who lends to a bin. */
 const meters: readonly (readonly [string, MeterModel])[] = [
   ["nobody, to three catches", first(three)],
@@ -38,6 +44,11 @@ const meters: readonly (readonly [string, MeterModel])[] = [
   ["one other bin, to one catch", first([...three.slice(0, 1), ...present(others[0])])],
   ["two other bins, to three catches", first([...three, ...others.flat()])],
   ["two other bins and other fills", first([...season, ...others.flat()])],
+  ["a library, to three catches", first(three, { ...usualBorrowing, library })],
+  [
+    "a library and two other bins, to three fills",
+    first([...season, ...others.flat()], { ...usualBorrowing, library }),
+  ],
   ["a typical figure, to three catches", first(three, { ...usualBorrowing, assumed })],
   ["a typical figure and other fills", first(season, { ...usualBorrowing, assumed })],
 ];
@@ -92,6 +103,13 @@ describe("what others lend, said in both languages", () => {
     );
     expect(told("two other bins and other fills")).toMatch(
       /The next fill, by itself: ± \d+(\.\d)? %\. If this bin's fills differ like those of your other bins: ± \d+(\.\d)? %\./,
+    );
+    expect(told("a library, to three catches")).toMatch(
+      /If it scatters like the meters of the library, ± \d\.\d %\..*3 meters of the library/,
+    );
+    expect(told("a library, to three catches")).not.toMatch(/other bin/);
+    expect(told("a library and two other bins, to three fills")).toMatch(
+      /differ like those of your other bins and the meters of the library: .* told together with 2 other bins and 3 meters of the library/,
     );
     expect(told("a typical figure, to three catches")).toContain(
       "If it scatters like the typical figure in the setup,",

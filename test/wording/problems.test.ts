@@ -9,6 +9,7 @@ import { OptionError } from "../../src/errors/errors.ts";
 import type { OptionNeeds } from "../../src/errors/problems/option.ts";
 import type { ProblemKey } from "../../src/errors/problems.ts";
 import {
+  between,
   count,
   each,
   fraction,
@@ -127,6 +128,7 @@ const refusedOptions: Readonly<Record<keyof OptionNeeds, () => unknown>> = {
   positive: () => resolve({ share: option(1, positive) }, { share: -1 }),
   "positive-or-null": () => resolve({ share: option(null, positiveOrNull) }, { share: 0 }),
   "not-negative": () => resolve({ share: option(1, notNegative) }, { share: -1 }),
+  between: () => resolve({ share: option(1, between(1, 3)) }, { share: 0 }),
   count: () => resolve({ share: option(3, count(2)) }, { share: 1.5 }),
   text: () => resolve({ share: option("", text) }, { share: 7 } as object),
   list: () => resolve({ share: option([1], each(positive)) }, { share: 7 } as object),

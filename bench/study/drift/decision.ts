@@ -1,5 +1,6 @@
 import type { MeterHistory } from "../../../src/model/history.ts";
 import { powerOf } from "../../../src/questions/drift/rates.ts";
+import { numberInSeason } from "../../../src/results/fill-name.ts";
 import { present } from "../../../test/support/reference.ts";
 import {
   type AskedPlan,
@@ -69,7 +70,7 @@ export function foundTable(
       found: share(found.map((one) => one.first !== null)),
       withinThree: share(found.map(({ first }) => first !== null && first <= truth + 2)),
       atOnce: share(found.map((one) => one.atOnce)),
-      placed: share(changes.map((since) => Math.abs(since - truth) <= 1)),
+      placed: share(changes.map((since) => Math.abs(numberInSeason(since) - truth) <= 1)),
       sizeHeld: share(found.flatMap(({ sizeHeld }) => sizeHeld ?? [])),
       moved: share(found.map(({ since }) => since !== null)),
       trending: share(found.map(({ trending }) => trending)),

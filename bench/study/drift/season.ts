@@ -74,7 +74,12 @@ export function seasonOf(
     return fillOf(f + 1, ofFill + error, catches);
   });
   return {
-    meter: { bin: "1", product: "wheat", fills },
+    meter: {
+      bin: "1",
+      place: { farm: null, machine: null, bin: "1" },
+      product: "wheat",
+      fills,
+    },
     nextDelivery: deliveryOf(plan.fills),
   };
 }
@@ -99,6 +104,9 @@ function fillOf(fill: number, ofFill: number, catches: number): Fill {
     bin: "1",
     product: "wheat",
     fill,
+    number: fill,
+    season: null,
+    seasonRank: 0,
     takenAt: null,
     catches: [],
     weighings: [],

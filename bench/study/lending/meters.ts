@@ -93,7 +93,7 @@ export function meterOf(
     });
     return fillOf(catches, bin, i + 1);
   });
-  return { bin, product: "wheat", fills };
+  return { bin, place: { farm: null, machine: null, bin }, product: "wheat", fills };
 }
 
 const bagKg = 0.4;
@@ -114,6 +114,9 @@ export function fillOf(catches: readonly Catch[], bin: string, fill: number): Fi
     bin,
     product: "wheat",
     fill,
+    number: fill,
+    season: null,
+    seasonRank: 0,
     takenAt: null,
     catches,
     weighings: catches,

@@ -92,7 +92,7 @@ export function todayLog(plan: TodayPlan, most: number, random: RandomStream): T
 /** The meter when its last fill had so many catches. */
 export function withCatchesToday(meter: Meter, catches: number): Meter {
   const today = lastOf(meter.fills);
-  const now = fillOf(today.catches.slice(0, catches), today.bin, today.fill);
+  const now = fillOf(today.catches.slice(0, catches), today.bin, today.number);
   return { ...meter, fills: [...meter.fills.slice(0, -1), now] };
 }
 

@@ -1,5 +1,6 @@
 import { type Analysis, analyse, type MeterAnswers } from "../../../src/analysis/analyse.ts";
-import { answerTable, decisionText } from "../../../src/cli/answer-table.ts";
+import { answerTable } from "../../../src/cli/answer-table.ts";
+import { decisionText } from "../../../src/cli/decision-text.ts";
 import { readCatches } from "../../../src/data/read-catches.ts";
 import { readSetup } from "../../../src/data/read-setup.ts";
 import type { Block, KeyFigure, Section, Text } from "../../../src/report/document.ts";

@@ -143,7 +143,8 @@ function lentBy(
 const rule = { divisionKg: null, borrowing: usualBorrowing };
 
 function screened(fills: readonly Fill[], level?: number): readonly Fill[] {
-  const meter = { bin: "1", product: "wheat", fills };
+  const place = { farm: null, machine: null, bin: "1" };
+  const meter = { bin: "1", place, product: "wheat", fills };
   return screenedForLending([meter], rule, level).flatMap((one) => one.fills);
 }
 

@@ -14,10 +14,7 @@ export interface Library {
     meters: readonly object[],
   ) => { readonly verdict: string };
   readonly delivery: (meter: object, options: object) => { readonly estimate: present.Estimate };
-  readonly acrossFills: (
-    meter: object,
-    options: object,
-  ) => { readonly nextFill: present.Estimate };
+  readonly acrossFills: (meter: object, options: object) => { readonly nextFill: present.Estimate };
 }
 
 interface Fitted {
@@ -45,7 +42,7 @@ export const now = { name: "now", ...present } as unknown as Library;
  * @throws Error where the clone does not reach back so far
  */
 export async function first(root: URL): Promise<Library> {
-  const folder = new URL(".cache/first-edition/", root);
+  const folder = new URL(".cache/then/", root);
   const source = new URL("src/index.ts", folder);
   if (!existsSync(new URL("node_modules", folder))) {
     mkdirSync(folder, { recursive: true });
@@ -59,7 +56,14 @@ export async function first(root: URL): Promise<Library> {
     execFileSync("npm", ["ci", "--ignore-scripts", "--omit=dev"], { cwd: folder });
   }
   const module = await import(pathToFileURL(source.pathname).href);
-  return { name: "first", ...module, acrossFills: module.acrossFillsAnswer };
+  return {
+    name: "first",
+    ...module,
+    acrossFills: module.acrossFillsAnswer,
+    // It asked for a choice that is none any more.
+    drift: (meter, options, meters) =>
+      module.drift(meter, { ...options, productChange: "starts afresh" }, meters),
+  };
 }
 
 /** Whether the answer is to set the drive. */

@@ -5,7 +5,6 @@ import { aCatch } from "../../../test/support/catches.ts";
 import { ofOneMeter, usualDelivery, usualScatter, usualTurns } from "../lending/meters.ts";
 
 export const bins = ["1", "2", "3"] as const;
-export const level = 0.95;
 export const tolerance = 0.03;
 const usualSpread = 0.02;
 /** Standard deviation of the logarithm of a meter's spreads: 95 % of meters lie within a factor of 2.7. */

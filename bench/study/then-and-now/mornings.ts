@@ -1,8 +1,8 @@
 import { at } from "../../../src/errors/at.ts";
 import { randomStream } from "../../../src/numeric/random.ts";
+import { bandOf, level } from "../lending/outcomes.ts";
 import { isEnough, type Library } from "./library.ts";
-import { catchesOf, catchesOfFill, deliveryOf, level, logOf, tolerance, trueBins } from "./logs.ts";
-import { bandOf } from "./seasons.ts";
+import { catchesOf, catchesOfFill, deliveryOf, logOf, tolerance, trueBins } from "./logs.ts";
 
 const mostCatches = 8;
 /** What a fill is drilled with: 40 ha at 0.6 a hectare and percent; a catch costs 4, setting up 8. */
@@ -10,7 +10,6 @@ export const job = { hectares: 40, perPercent: 0.6, perCatch: 4, toSetUp: 8 } as
 
 export interface MorningOutcome {
   readonly catches: number;
-  readonly halfWidth: number | null;
   readonly held: boolean;
   /** Relative, without sign. */
   readonly error: number;
@@ -39,11 +38,12 @@ export function morning(
     if (answers === undefined) throw new Error("The bin was not answered.");
     if (catches < mostCatches && !isEnough(answers)) continue;
     const { estimate } = answers.delivery;
-    const error = Math.abs(estimate.value / deliveryOf(own, earlierFills + 1) - 1);
+    const truly = deliveryOf(own, earlierFills + 1);
+    const error = Math.abs(estimate.value / truly - 1);
     const { hectares, perPercent, perCatch, toSetUp } = job;
     return {
       catches,
-      ...bandOf(estimate, deliveryOf(own, earlierFills + 1)),
+      held: bandOf(estimate, truly)?.holds === true,
       error,
       cost: 100 * hectares * perPercent * error + toSetUp + catches * perCatch,
     };

@@ -115,7 +115,7 @@ const color = { field: "library", type: "nominal", sort: ["then", "now"], title:
 export function thenAndNowChart({ seasons }: Study): ChartSpec {
   const found = seasons.map(({ library, name, alarmed }) => ({
     library: named(library),
-    season: name,
+    season: name.replace(" more", "").replace(" on", ""),
     share: 100 * alarmed,
   }));
   return {
@@ -137,7 +137,6 @@ export function thenAndNowChart({ seasons }: Study): ChartSpec {
             type: "nominal",
             sort: null,
             title: null,
-            axis: { labelLimit: 200 },
           },
           yOffset: { field: "library", sort: ["then", "now"] },
           x: {
@@ -176,7 +175,7 @@ function widths(
         field: "halfWidth",
         type: "quantitative",
         scale: { type: "log", nice: false, padding: 12 },
-        axis: { values: [1, 1.5, 2, 3, 5, 7, 10, 15, 20, 30, 50] },
+        axis: { values: [1, 1.5, 1.75, 2, 2.5, 3, 5, 7, 10, 15, 20, 30, 50] },
         title: "Median half-width (± %), log scale",
       },
       color,

@@ -1,29 +1,21 @@
 import { at } from "../../../src/errors/at.ts";
 import { randomStream } from "../../../src/numeric/random.ts";
-import type { Estimate } from "../../../src/results/estimate.ts";
+import { type Band, type Bands, bandOf, level } from "../lending/outcomes.ts";
 import type { Library } from "./library.ts";
-import { type Change, catchesOf, deliveryOf, level, tolerance, trueBins } from "./logs.ts";
+import { type Change, catchesOf, deliveryOf, tolerance, trueBins } from "./logs.ts";
 
 const fillsOfSeason = 12;
 const catchesOfFill = 3;
 /** After so many fills the bands are looked at. */
 export const looks = [1, 2, 3, 5, 9] as const;
 const options = { level, tolerance, scaleDivisionKg: null, shiftOfInterest: 0.05 };
-const firstOptions = { ...options, productChange: "starts afresh" };
-
-/** A band against the truth. */
-export interface Band {
-  /** Relative; null: no band. */
-  readonly halfWidth: number | null;
-  readonly held: boolean;
-}
 
 export interface SeasonOutcome {
   /** Fills after which the meter was not let be. */
   readonly alarms: readonly number[];
   /** By `looks`; only of steady seasons. */
-  readonly today: readonly Band[];
-  readonly nextFill: readonly Band[];
+  readonly today: Bands;
+  readonly nextFill: Bands;
 }
 
 /** Three bins through a season, asked after every fill; the same season for the same replicate. */
@@ -37,17 +29,16 @@ export function season(
   const truth = trueBins(fillsOfSeason + 1, random, change);
   const catches = truth.flatMap((bin) => catchesOf(bin, fillsOfSeason, catchesOfFill, random));
   const own = at(truth, 0);
-  const askedOptions = library.name === "now" ? options : firstOptions;
   const alarms: number[] = [];
-  const today: Band[] = [];
-  const nextFill: Band[] = [];
+  const today: (Band | null)[] = [];
+  const nextFill: (Band | null)[] = [];
   for (let fill = 1; fill <= fillsOfSeason; fill++) {
     const { meters } = library.fitModel(
       catches.filter((one) => one.fill <= fill),
       { level, scaleDivisionKg: null },
     );
     const meter = at(meters, 0);
-    const { verdict } = library.drift(meter, askedOptions, meters);
+    const { verdict } = library.drift(meter, options, meters);
     if (!quiet.has(verdict)) alarms.push(fill);
     if (change === null && looks.some((look) => look === fill)) {
       const { estimate } = library.delivery(meter, { ...options, varianceLaw: "proportional" });
@@ -60,12 +51,3 @@ export function season(
 }
 
 const quiet = new Set(["too few fills", "not asked", "steady"]);
-
-export function bandOf({ value, interval }: Estimate, truth: number): Band {
-  const { lower = null, upper = null } = interval ?? {};
-  if (lower === null || upper === null) return { halfWidth: null, held: false };
-  return {
-    halfWidth: (upper - lower) / 2 / value,
-    held: lower <= truth && truth <= upper,
-  };
-}

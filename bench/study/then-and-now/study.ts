@@ -1,7 +1,8 @@
-import { median } from "../../../src/statistics/summary.ts";
-import type { Change } from "./logs.ts";
+import { mean } from "../../../src/statistics/summary.ts";
+import { type Bands, coverage, medianHalfWidth } from "../lending/outcomes.ts";
+import { bins, type Change } from "./logs.ts";
 import { job, type MorningOutcome } from "./mornings.ts";
-import { type Band, looks, type SeasonOutcome } from "./seasons.ts";
+import { looks, type SeasonOutcome } from "./seasons.ts";
 
 export const changes: readonly { readonly name: string; readonly change: Change | null }[] = [
   { name: "steady", change: null },
@@ -54,26 +55,22 @@ export function ofSeasons(
     library,
     name,
     alarmed: share(found, ({ alarms }) => alarms.some((fill) => fill >= from)),
-    today: bands(found.map(({ today }) => today)),
-    nextFill: bands(found.map(({ nextFill }) => nextFill)),
+    today: bandsKept(found.map(({ today }) => today)),
+    nextFill: bandsKept(found.map(({ nextFill }) => nextFill)),
   };
 }
 
-function bands(found: readonly (readonly Band[])[]): readonly BandKept[] {
+function bandsKept(found: readonly Bands[]): readonly BandKept[] {
   if (found.every((one) => one.length === 0)) return [];
   return looks.map((fills, i) => {
-    const known = found.flatMap((one) => {
-      const band = one[i];
-      return band === undefined || band.halfWidth === null
-        ? []
-        : [{ ...band, halfWidth: band.halfWidth }];
-    });
-    const few = known.length < found.length / 2;
+    const bands = found.map((one) => one[i] ?? null);
+    const known = share(bands, (band) => band !== null);
+    const few = known < 0.5;
     return {
       fills,
-      known: known.length / found.length,
-      coverage: few ? null : share(known, ({ held }) => held),
-      medianHalfWidth: few ? null : median(known.map(({ halfWidth }) => halfWidth)),
+      known,
+      coverage: few ? null : coverage(bands),
+      medianHalfWidth: few ? null : medianHalfWidth(bands),
     };
   });
 }
@@ -84,16 +81,15 @@ export function ofMornings(
   earlierFills: number,
   found: readonly MorningOutcome[],
 ): MorningsOf {
-  const mean = (of: (one: MorningOutcome) => number) =>
-    found.reduce((sum, one) => sum + of(one), 0) / found.length;
+  const meanOf = (of: (one: MorningOutcome) => number) => mean(found.map(of));
   return {
     library,
     rule,
     earlierFills,
-    meanCatches: mean(({ catches }) => catches),
+    meanCatches: meanOf(({ catches }) => catches),
     coverage: share(found, ({ held }) => held),
-    meanError: mean(({ error }) => error),
-    meanCost: mean(({ cost }) => cost),
+    meanError: meanOf(({ error }) => error),
+    meanCost: meanOf(({ cost }) => cost),
   };
 }
 
@@ -109,7 +105,7 @@ export const setupWithPrices = {
       cost_per_catch: job.perCatch,
       cost_to_set_up: job.toSetUp,
     },
-    bins: ["1", "2", "3"].map((bin) => ({
+    bins: bins.map((bin) => ({
       bin,
       product: "wheat",
       money: {

@@ -1,9 +1,12 @@
 import * as z from "zod";
 import { convert, findUnit, unitsOf } from "../../units/convert.ts";
+import { amountOf, type TargetRate } from "../target-rate.ts";
 import { type DriveSetup, drive } from "./drive.ts";
 import { entryOf, needed, optional, optionalEntry, withUncertainty } from "./field.ts";
 import { type BinMoneySetup, binMoney } from "./money.ts";
 import { messageOf } from "./needs.ts";
+import type { SetupPlace } from "./place.ts";
+import { farm, machine, season } from "./place-fields.ts";
 import {
   above0,
   atLeast0,
@@ -19,11 +22,6 @@ import {
   text,
   wholeFrom1,
 } from "./values.ts";
-
-export type TargetRate =
-  | { readonly kind: "mass"; readonly kgPerHectare: number }
-  | { readonly kind: "seeds"; readonly seedsPerM2: number }
-  | { readonly kind: "plants"; readonly plantsPerM2: number };
 
 const perArea = [...unitsOf("seeds"), ...unitsOf("plants")];
 const rateUnit = messageOf({
@@ -81,20 +79,29 @@ const seed = entryOf<SeedSetup>({
   ),
 });
 
-export interface BinSetup {
-  readonly bin: string;
-  /** null: whatever product is in the bin. */
-  readonly product: string | null;
+export interface BinSetup extends SetupPlace {
   readonly targetRate: TargetRate | null;
+  /** The least that label or law lets be put out; null: not given. */
+  readonly lowestRate: TargetRate | null;
+  /** The most of it. */
+  readonly highestRate: TargetRate | null;
   readonly bookValueKgPerTurn: Measured | null;
   /** What the drive is set for without a catch. */
   readonly assumed: "book value" | "last fill" | "average of fills" | null;
   readonly turnsPerHectare: number | null;
   /** Fill before which the meter was opened or changed, so that fills before it are of another level; null: none. */
   readonly startsAfresh: number | null;
+  /** Its season. */
+  readonly season?: string | null | undefined;
   readonly drive: DriveSetup | null;
   readonly seed: SeedSetup | null;
   readonly money: BinMoneySetup | null;
+}
+
+/** Rates of two kinds can be told apart in mass only, which takes the seed: what to set is answered then. */
+function inOrder(lowest: TargetRate | null, highest: TargetRate | null): boolean {
+  if (lowest === null || highest === null || lowest.kind !== highest.kind) return true;
+  return amountOf(lowest) <= amountOf(highest);
 }
 
 /** @internal */
@@ -102,7 +109,21 @@ export const bin = entryOf<BinSetup>(
   {
     bin: needed("bin", name, "Bin as the catches name it; must be given in each entry", "1"),
     product: optional("product", text, "Product, when the entry is for this product only", "wheat"),
+    machine,
+    farm,
     targetRate: optional("target_rate", targetRate, "Rate wanted", quantity(120, "kg/ha")),
+    lowestRate: optional(
+      "lowest_rate",
+      targetRate,
+      "Lowest rate by label or law, where there is one",
+      quantity(100, "kg/ha"),
+    ),
+    highestRate: optional(
+      "highest_rate",
+      targetRate,
+      "Highest rate by label or law, where there is one",
+      quantity(135, "kg/ha"),
+    ),
     bookValueKgPerTurn: optional(
       "book_value",
       measured("delivery", "kg/turn"),
@@ -127,6 +148,7 @@ export const bin = entryOf<BinSetup>(
       "Fill before which the meter was opened, cleaned or changed: fills before it say nothing of its level now",
       6,
     ),
+    season,
     drive: optionalEntry("drive", drive),
     seed: optionalEntry("seed", seed),
     money: optionalEntry("money", binMoney),
@@ -138,6 +160,11 @@ export const bin = entryOf<BinSetup>(
           assumed !== "book value" || bookValueKgPerTurn !== null,
         at: "assumed",
         need: { problem: "setup-no-book-value", facts: {} },
+      },
+      {
+        holds: ({ lowestRate, highestRate }) => inOrder(lowestRate, highestRate),
+        at: "lowest_rate",
+        need: { problem: "setup-rates-reversed", facts: {} },
       },
     ],
   },

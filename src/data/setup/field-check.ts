@@ -1,4 +1,6 @@
 import { entryOf, needed, optional } from "./field.ts";
+import type { SetupPlace } from "./place.ts";
+import { farm, machine, season } from "./place-fields.ts";
 import {
   atLeast0,
   date,
@@ -12,10 +14,10 @@ import {
 } from "./values.ts";
 
 /** Product used over an area drilled. */
-export interface FieldCheckSetup {
-  readonly bin: string;
-  readonly product: string | null;
+export interface FieldCheckSetup extends SetupPlace {
   readonly fill: number | null;
+  /** Of that fill, where the catches hold several. */
+  readonly season?: string | null | undefined;
   readonly date: string | null;
   readonly filledKg: Measured;
   readonly leftKg: Measured;
@@ -29,7 +31,10 @@ export const fieldCheck = entryOf<FieldCheckSetup>(
   {
     bin: needed("bin", name, "Bin as the catches name it; must be given", "1"),
     product: optional("product", text, "Product", "wheat"),
+    machine,
+    farm,
     fill: optional("fill", wholeFrom1, "Fill that was used", 1),
+    season,
     date: optional("date", date, "Day of the check, year first", "2026-04-14"),
     filledKg: needed(
       "filled",

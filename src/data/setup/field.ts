@@ -38,6 +38,16 @@ export function optional<S extends z.ZodType>(
   return optionalEntry(key, schema.meta({ description, example }));
 }
 
+/** A value the file may leave out: then it is left out of the setup too. */
+export function optionalKey<S extends z.ZodType>(
+  ...[key, schema, description, example]: Key<S>
+): Field<z.output<S> | undefined> {
+  return {
+    keys: { [key]: schema.optional().meta({ description, example }) },
+    read: (found) => valueAt<S>(found, key),
+  };
+}
+
 /** A value without which its entry means nothing. */
 export function needed<S extends z.ZodType>(
   ...[key, schema, description, example]: Key<S>
@@ -57,6 +67,11 @@ export function optionalEntry<S extends z.ZodType>(
     keys: { [key]: entry.optional() },
     read: (found) => valueAt<S>(found, key) ?? null,
   };
+}
+
+/** An entry, or a list of them, without which the file means nothing. */
+export function neededEntry<S extends z.ZodType>(key: string, entry: S): Field<z.output<S>> {
+  return { keys: { [key]: entry }, read: (found) => valueAt<S>(found, key) };
 }
 
 /** An entry, or a list of them, that is as good as empty where the file leaves it out. */
@@ -101,7 +116,7 @@ export function withUncertainty(
  * @param unread  fields that are allowed and mean nothing to us
  */
 export function entryOf<T>(
-  fields: { readonly [K in keyof T]: Field<T[K]> },
+  fields: { readonly [K in keyof T]-?: Field<T[K]> },
   {
     rules = [],
     unread = [],
@@ -114,7 +129,10 @@ export function entryOf<T>(
   // A field for each name of T, and nothing else.
   const read = (found: Found) =>
     Object.fromEntries(
-      Object.entries(byName).map(([name, field]) => [name, field.read(found)]),
+      Object.entries(byName).flatMap(([name, field]) => {
+        const value = field.read(found);
+        return value === undefined ? [] : [[name, value]];
+      }),
     ) as T;
   const allowed = [...Object.values(byName), ...unread];
   const keys = Object.fromEntries(allowed.flatMap((field) => Object.entries(field.keys)));

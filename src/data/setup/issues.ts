@@ -4,14 +4,15 @@ import type { SetupValue } from "../../errors/problems/setup.ts";
 import { dataIssue, type Place } from "../issues.ts";
 import { isRecord } from "../json.ts";
 import { nearest } from "../nearest.ts";
-import { keysAt, setupFields } from "./json-schema.ts";
+import type { SchemaGuide } from "./guide.ts";
 import { problemOf } from "./needs.ts";
 import { type Path, patternOf, valueAt, written } from "./path.ts";
 
-/** What was given, and where the file has what the schema finds at a path. */
+/** What was given, where the file has what the schema finds at a path, and what the schema says of such files. */
 interface SetupGiven {
   readonly given: unknown;
   readonly inFile: (path: Path) => Path;
+  readonly guide: SchemaGuide;
 }
 
 /** What a schema finds wrong, in the words used for every other file. */
@@ -23,12 +24,12 @@ export function setupIssues(
   const place: Place = { source, rowKind: "line" };
   return issues.flatMap((issue) =>
     issue.code === "unrecognized_keys"
-      ? issue.keys.map((key) => unknownKey(issue.path, key, place))
+      ? issue.keys.map((key) => unknownKey(issue.path, key, place, setup.guide))
       : wrongValue(issue, setup, place),
   );
 }
 
-function unknownKey(path: Path, key: string, place: Place): DataIssue {
+function unknownKey(path: Path, key: string, place: Place, { keysAt }: SchemaGuide): DataIssue {
   const at: Place = { ...place, column: written([...path, key]) };
   const known = keysAt(path);
   if (known.includes(key))
@@ -39,12 +40,15 @@ function unknownKey(path: Path, key: string, place: Place): DataIssue {
 
 function wrongValue(
   issue: z.core.$ZodIssue,
-  { given, inFile }: SetupGiven,
+  { given, inFile, guide }: SetupGiven,
   place: Place,
 ): DataIssue {
   const path = inFile(issue.path);
   const quoted = issue.code === "invalid_type" && issue.expected === "number";
-  const found = { ...foundIn(valueAt(given, path), quoted), example: exampleFor(issue.path) };
+  const found = {
+    ...foundIn(valueAt(given, path), quoted),
+    example: exampleFor(issue.path, guide),
+  };
   return dataIssue(
     path.length === 0 ? place : { ...place, column: written(path) },
     problemOf(issue.message, found),
@@ -66,11 +70,11 @@ function foundIn(value: unknown, numberWanted: boolean): Pick<SetupValue, "shape
 }
 
 /** The field a path belongs to: its own, or that of the quantity it is a part of. */
-function exampleFor(path: Path): string | null {
+function exampleFor(path: Path, guide: SchemaGuide): string | null {
   const pattern = patternOf(path);
-  const field = setupFields().find(
-    (candidate) => pattern === candidate.path || pattern.startsWith(`${candidate.path}.`),
-  );
+  const field = guide
+    .fields()
+    .find((candidate) => pattern === candidate.path || pattern.startsWith(`${candidate.path}.`));
   if (field === undefined) return null;
   const key = field.path.split(".").at(-1) ?? field.path;
   return `"${key}": ${JSON.stringify(field.example)}`;

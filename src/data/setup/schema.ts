@@ -6,6 +6,8 @@ import { type FieldCheckSetup, fieldCheck } from "./field-check.ts";
 import { type CartSetup, cart, type ScaleSetup, scale } from "./machine.ts";
 import { type MoneySetup, money } from "./money.ts";
 import { messageOf } from "./needs.ts";
+import { isOfSame, leavesOpen, type SetupPlace } from "./place.ts";
+import { farm, machine, season } from "./place-fields.ts";
 import { list, name, oneOf, percentage, text, textError, wholeFrom1 } from "./values.ts";
 
 /**
@@ -27,6 +29,8 @@ export interface Setup {
   /** Taken for granted where no other bin speaks: relative standard deviation of fills, and of a catch of 20 turns. */
   readonly assumedSpread: number | null;
   readonly assumedScatter: number | null;
+  /** File with a library of spreads, beside the setup; who reads files passes its records to the analysis. */
+  readonly library: string | null;
   readonly scale: ScaleSetup;
   readonly cart: CartSetup;
   readonly bins: readonly BinSetup[];
@@ -38,11 +42,12 @@ export interface Setup {
   readonly cautions: readonly Caution[];
 }
 
-export interface AnsweredSetup {
+export interface AnsweredSetup extends Omit<SetupPlace, "product"> {
   readonly code: CautionCode;
-  readonly bin: string;
   /** null: whichever fill is in the bin. */
   readonly fill: number | null;
+  /** Of that fill, where the catches hold several. */
+  readonly season?: string | null | undefined;
   readonly note: string;
 }
 
@@ -60,23 +65,25 @@ const answered = entryOf<AnsweredSetup>({
     "field-disagrees",
   ),
   bin: needed("bin", name, "Bin it is about; must be given", "1"),
+  machine,
+  farm,
   fill: optional("fill", wholeFrom1, "Fill it is about; every fill where left out", 1),
+  season,
   note: needed("note", text, "What you found; must be given", "area measured again"),
 });
 
-/** Two entries for the same bin and product would leave open which of them counts. */
+/** Two entries that hold for the same bin and product of a machine would leave open which of them counts. */
 function eachOnce(bins: readonly BinSetup[], context: z.RefinementCtx): void {
-  const seen = new Set<string>();
-  bins.forEach(({ bin, product }, index) => {
-    const key = JSON.stringify([bin, product]);
-    if (seen.has(key)) {
+  bins.forEach((entry, index) => {
+    const other = bins.slice(0, index).find((earlier) => leavesOpen(earlier, entry, bins));
+    if (other !== undefined) {
+      const problem = isOfSame(other, entry) ? "setup-bin-twice" : "setup-bin-open";
       context.addIssue({
         code: "custom",
-        message: messageOf({ problem: "setup-bin-twice", facts: {} }),
+        message: messageOf({ problem, facts: {} }),
         path: [index, "bin"],
       });
     }
-    seen.add(key);
   });
 }
 
@@ -124,6 +131,12 @@ export const setupSchema = entryOf<Omit<Setup, "source" | "cautions">>(
       percentage(0.1, 50),
       "How much a catch of 20 turns scatters (standard deviation), taken for granted where no other bin tells it",
       1.5,
+    ),
+    library: optional(
+      "library",
+      text,
+      "File with a library of spreads of other meters, beside this file: its meters lend as other bins do",
+      "spreads.json",
     ),
     scale: entryOrEmpty("scale", scale, {}),
     cart: entryOrEmpty("cart", cart, {}),

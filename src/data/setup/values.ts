@@ -30,6 +30,11 @@ export const above0 = bounded(smallest, largest, { problem: "setup-above-0", fac
 /** @internal */
 export const atLeast0 = bounded(0, largest, { problem: "setup-at-least-0", facts: {} });
 
+/** @internal */
+export function boundedBetween(low: number, high: number) {
+  return bounded(low, high, { problem: "setup-between", facts: { low, high } });
+}
+
 function bounded(low: number, high: number, need: SetupNeed) {
   const error = messageOf(need);
   return z.number({ error }).min(low, { error }).max(high, { error }).meta({ title: "number" });

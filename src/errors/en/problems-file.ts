@@ -13,6 +13,7 @@ const contents = {
   table,
   list: "a list of catches",
   setup: "a setup in braces, {}, which may hold nothing else",
+  spreads: "a library of spreads, as `evencatch spreads` writes it",
 };
 
 const quoted = (names: readonly string[]) => names.map((name) => `"${name}"`).join(", ");
@@ -54,6 +55,25 @@ export const fileProblems: Phrases<FileProblems> = {
   "setup-not-json": {
     expected: "a setup file that ends in .json",
     remedy: "`evencatch template` writes an empty one.",
+  },
+  "spreads-not-json": {
+    expected: "a library of spreads that ends in .json",
+    remedy: "`evencatch spreads` writes one.",
+  },
+  "classes-column-missing": {
+    expected: (f) => `a column named ${f.name}`,
+    remedy: "A table of classes has two columns, product and class.",
+  },
+  "classes-product-twice": {
+    expected: (f) => `one class for a product, as "${f.first}" was given before`,
+    remedy: "Delete one of the two rows.",
+  },
+  "spreads-too-few": {
+    found: (f) =>
+      f.bins === 1 ? "1 bin in the largest class" : `${f.bins} bins in the largest class`,
+    expected: (f) =>
+      `at least ${f.least} bins in a class, so that nobody's meter is told by itself`,
+    remedy: "Pool more logs, or make the classes wider.",
   },
   "file-too-large": {
     found: (f) => `a file of ${f.megabytes} MB`,

@@ -7,6 +7,7 @@ export const optionProblems: OptionTemplates = {
     positive: () => "a finite number above zero",
     "positive-or-null": () => "a finite number above zero, or null when unknown",
     "not-negative": () => "a finite number of zero or more",
+    between: (f) => `a number from ${f.low} to ${f.high}`,
     count: (f) => `a whole number of at least ${f.least}`,
     text: () => "a text",
     list: () => "a list",

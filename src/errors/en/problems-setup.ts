@@ -27,6 +27,11 @@ export const setupProblems: Phrases<SetupProblems> = {
     expected: (f) => `a percentage from ${f.low} to ${f.high}`,
     remedy: likeThis,
   },
+  "setup-between": {
+    found,
+    expected: (f) => `a number from ${f.low} to ${f.high}`,
+    remedy: likeThis,
+  },
   "setup-whole-from-1": { found, expected: "a whole number from 1", remedy: likeThis },
   "setup-whole-up-to": {
     found,
@@ -59,6 +64,11 @@ export const setupProblems: Phrases<SetupProblems> = {
     expected: "the code of a finding, such as field-disagrees",
     remedy: likeThis,
   },
+  "setup-version": {
+    found,
+    expected: (f) => `version ${f.newest} of the format`,
+    remedy: "Update evencatch if the file is newer, or have it written anew.",
+  },
   "setup-span-reversed": {
     found,
     expected: 'the lower figure under "from" and the higher under "to"',
@@ -75,10 +85,21 @@ export const setupProblems: Phrases<SetupProblems> = {
     expected: "one entry for each bin, or for each bin and product",
     remedy: "Join the two entries, or delete one.",
   },
+  "setup-bin-open": {
+    found,
+    expected: "one entry that counts, where two hold for the same bin",
+    remedy:
+      "One names the product and the other machine or farm: add an entry that names all of them, or name the same in both.",
+  },
   "setup-no-book-value": {
     found,
     expected: 'a book_value beside "book value"',
     remedy: "Give the book_value as well, or assume something else.",
+  },
+  "setup-rates-reversed": {
+    found,
+    expected: "no more than highest_rate",
+    remedy: "Give the lower of the two rates of label or law as lowest_rate.",
   },
   "setup-figure-missing": {
     found,

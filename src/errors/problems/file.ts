@@ -12,8 +12,9 @@ export interface FileProblems {
   /** null: a name without an ending. */
   readonly "ending-unknown": { readonly ending: string | null };
   readonly "setup-not-json": NoFacts;
+  readonly "spreads-not-json": NoFacts;
   readonly "file-too-large": { readonly megabytes: number; readonly most: number };
-  readonly "file-empty": { readonly wanted: "table" | "list" | "setup" };
+  readonly "file-empty": { readonly wanted: "table" | "list" | "setup" | "spreads" };
   // no text
   readonly "zip-archive": NoFacts;
   readonly "old-workbook": NoFacts;
@@ -45,6 +46,11 @@ export interface FileProblems {
   readonly "workbook-old": NoFacts;
   /** null: no sheet was asked for, and there is none. */
   readonly "sheet-not-found": { readonly sheet: string | null; readonly sheets: readonly string[] };
+  // classes of products, and what may be told of meters
+  readonly "classes-column-missing": { readonly name: string };
+  readonly "classes-product-twice": { readonly first: string };
+  /** Bins in the largest class, and how many it takes. */
+  readonly "spreads-too-few": { readonly bins: number; readonly least: number };
   readonly "sheet-empty": { readonly sheet: string; readonly others: readonly string[] };
 }
 
@@ -56,6 +62,7 @@ export const fileCodes = {
   "cannot-open": "file-unreadable",
   "ending-unknown": "file-type-unknown",
   "setup-not-json": "file-type-unknown",
+  "spreads-not-json": "file-type-unknown",
   "file-too-large": "file-too-large",
   "file-empty": "file-empty",
   "zip-archive": "file-binary",
@@ -78,5 +85,8 @@ export const fileCodes = {
   "not-a-workbook": "file-malformed",
   "workbook-old": "file-malformed",
   "sheet-not-found": "sheet-not-found",
+  "classes-column-missing": "column-missing",
+  "classes-product-twice": "file-malformed",
+  "spreads-too-few": "too-few-meters",
   "sheet-empty": "file-empty",
 } as const satisfies Readonly<Record<keyof FileProblems, string>>;

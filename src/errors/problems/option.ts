@@ -6,6 +6,7 @@ export interface OptionNeeds {
   readonly positive: NoFacts;
   readonly "positive-or-null": NoFacts;
   readonly "not-negative": NoFacts;
+  readonly between: { readonly low: number; readonly high: number };
   readonly count: { readonly least: number };
   readonly text: NoFacts;
   readonly list: NoFacts;

@@ -9,6 +9,7 @@ export interface SetupNeeds {
   readonly "setup-above-0": NoFacts;
   readonly "setup-at-least-0": NoFacts;
   readonly "setup-percentage": { readonly low: number; readonly high: number };
+  readonly "setup-between": { readonly low: number; readonly high: number };
   readonly "setup-whole-from-1": NoFacts;
   readonly "setup-whole-up-to": { readonly most: number };
   readonly "setup-date": NoFacts;
@@ -17,12 +18,16 @@ export interface SetupNeeds {
   readonly "setup-unit": { readonly units: readonly string[] };
   readonly "setup-kind": { readonly kinds: readonly string[] };
   readonly "setup-finding": NoFacts;
+  /** Of a library of spreads: the newest version of its format that is read. */
+  readonly "setup-version": { readonly newest: number };
   // together with other values
   readonly "setup-span-reversed": NoFacts;
   readonly "setup-no-step": NoFacts;
   readonly "setup-step-names": NoFacts;
   readonly "setup-bin-twice": NoFacts;
+  readonly "setup-bin-open": NoFacts;
   readonly "setup-no-book-value": NoFacts;
+  readonly "setup-rates-reversed": NoFacts;
   readonly "setup-figure-missing": { readonly key: string };
   readonly "setup-more-left-than-filled": NoFacts;
 }
@@ -51,5 +56,6 @@ export type SetupProblems = {
   readonly "setup-key-of-other-kind": { readonly key: string };
 };
 
-/** Which value of a setup is wrong says its path; all of these have the one code. */
+/** Which value of a setup is wrong says its path; all of these have the one code, in a library of spreads another. */
 export const setupCode = "setup-invalid";
+export const spreadsCode = "spreads-invalid";

@@ -55,14 +55,27 @@ export interface TableProblems {
     readonly catch: number;
     readonly bin: string;
     readonly product: string;
-    readonly fill: number;
+    /** Its number, or number/season. */
+    readonly fill: number | string;
     readonly outlet: string | null;
     readonly firstRow: number;
   };
   readonly "two-products-in-fill": {
     readonly product: string;
     readonly bin: string;
-    readonly fill: number;
+    /** Its number, or number/season. */
+    readonly fill: number | string;
+    readonly first: string;
+    readonly firstRow: number;
+  };
+  /** A column that tells meters or fills apart is filled in some rows only. */
+  readonly "key-missing": {
+    readonly header: string;
+    readonly named: string;
+    readonly firstRow: number;
+  };
+  readonly "key-spelt-twice": {
+    readonly header: string;
     readonly first: string;
     readonly firstRow: number;
   };
@@ -114,6 +127,8 @@ export const tableCodes = {
   "net-not-above-0": "out-of-range",
   "catch-repeated": "duplicate-catch",
   "two-products-in-fill": "two-products-in-fill",
+  "key-missing": "value-missing",
+  "key-spelt-twice": "two-spellings",
   "bin-spelt-twice": "two-spellings",
   "product-spelt-twice": "two-spellings",
 } as const satisfies Readonly<Record<keyof TableProblems, string>>;

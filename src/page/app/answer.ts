@@ -12,6 +12,7 @@ import type { CatchLog } from "../../data/types.ts";
 import type { DataIssue } from "../../errors/data-issue.ts";
 import type { CatchesNeeded } from "../../questions/catches-needed.ts";
 import { type Cost, cost } from "../../questions/cost.ts";
+import type { Given } from "../given.ts";
 import { type Cells, csvOf, type PageRow } from "./cells.ts";
 import { catchesIn, type PageBin, type PageLog } from "./log.ts";
 
@@ -51,19 +52,24 @@ export function checkEntry(cells: Cells) {
 /**
  * The answers about the bins of the log, from the file of catches that the log would leave as.
  *
- * @param setup  as typed and given; null: none
+ * @param setup    as typed and given; null: none
+ * @param library  meters that lend; undefined: none
  */
-export function answersOf(log: PageLog, setup: Setup | null): PageAnswers {
+export function answersOf(
+  log: PageLog,
+  setup: Setup | null,
+  library: Given["library"] = undefined,
+): PageAnswers {
   const read = log.rows.length === 0 ? null : readRows(log.rows);
   const file =
     read?.ok && read.value.catches.some(({ leftOut }) => leftOut === null) ? read.value : null;
-  const grounds = file === null ? null : decisionGrounds(file, setup);
+  const grounds = file === null ? null : decisionGrounds(file, setup, library);
   const known = new Map<PageBin, BinAnswer>();
   return {
     grounds,
     issues: read === null || read.ok ? [] : read.issues,
     of: (bin) => {
-      const answer = known.get(bin) ?? answerOf(bin, log, { file, grounds, setup });
+      const answer = known.get(bin) ?? answerOf(bin, log, { file, grounds, setup, library });
       known.set(bin, answer);
       return answer;
     },
@@ -77,6 +83,7 @@ function answerOf(
     readonly file: CatchLog | null;
     readonly grounds: DecisionGrounds | null;
     readonly setup: Setup | null;
+    readonly library: Given["library"];
   },
 ): BinAnswer {
   const catches = catchesIn(log, bin);
@@ -87,11 +94,20 @@ function answerOf(
 
 function planOf(
   { bin, product }: PageBin,
-  { file, setup }: { readonly file: CatchLog | null; readonly setup: Setup | null },
+  {
+    file,
+    setup,
+    library,
+  }: {
+    readonly file: CatchLog | null;
+    readonly setup: Setup | null;
+    readonly library: Given["library"];
+  },
 ): CatchesNeeded {
-  const plans = file === null ? [] : plansForNextFill(file, setup);
+  const plans = file === null ? [] : plansForNextFill(file, setup, library);
   return (
-    plans.find((plan) => plan.bin === bin && plan.product === product) ?? planBeforeAnyCatch(setup)
+    plans.find((plan) => plan.bin === bin && plan.product === product) ??
+    planBeforeAnyCatch(setup, library)
   );
 }
 

@@ -3,12 +3,14 @@ import type { Setup } from "../../data/setup.ts";
 import type { Cost } from "../../questions/cost.ts";
 import { type DecisionLines, decisionLines } from "../../report/sections/decision.ts";
 import type { PageWords } from "../../wording/words.ts";
+import type { Given } from "../given.ts";
 import { answersOf, type BinAnswer, costOf, type PageAnswers } from "./answer.ts";
 import type { PageLog } from "./log.ts";
 
 interface Asked {
   readonly log: ReadonlySignal<PageLog>;
   readonly setup: ReadonlySignal<Setup | null>;
+  readonly library: Given["library"];
   readonly words: ReadonlySignal<PageWords>;
   /** Name of the bin in sight; null: the first. */
   readonly tab: ReadonlySignal<string | null>;
@@ -21,8 +23,8 @@ const quietMs = 600;
  * The answers that follow from the log: that about the bin in sight with the key itself, those about the others a task
  * later each, and what costs and saves money when it is quiet.
  */
-export function answering({ log, setup, words, tab }: Asked) {
-  const answers = computed(() => answersOf(log.value, setup.value));
+export function answering({ log, setup, library, words, tab }: Asked) {
+  const answers = computed(() => answersOf(log.value, setup.value, library));
   const bin = computed<BinAnswer | null>(() => {
     const { bins } = log.value;
     const open = bins.find((one) => one.bin === tab.value) ?? bins[0];

@@ -1,3 +1,4 @@
+import { keyColumns } from "../../data/column-kinds.ts";
 import { type Cells, changed, type PageRow } from "./cells.ts";
 import { type Action, type PageEvent, standing } from "./events.ts";
 import type { BinTyped, MachineTyped, Typed } from "./typed.ts";
@@ -105,7 +106,17 @@ function numbered({ rows }: PageLog, id: string, cells: Cells): PageRow {
     ({ cells: other }) => other.bin === cells.bin && other.fill === cells.fill,
   );
   const most = fellows.reduce((so, { cells: other }) => Math.max(so, Number(other.catch)), 0);
-  return { id, cells: { ...cells, catch: String(most + 1) } };
+  return { id, cells: { ...keysIn(rows), ...cells, catch: String(most + 1) } };
+}
+
+/** Farm, machine and season of the rows so far: a file that names them names them in every row. */
+function keysIn([row]: readonly PageRow[]): Cells {
+  return Object.fromEntries(
+    keyColumns.flatMap((name) => {
+      const text = row?.cells[name];
+      return text === undefined ? [] : [[name, text]];
+    }),
+  );
 }
 
 /** A file is read into a log without catches, so that nobody has to be told which of two fills 3 is meant. */

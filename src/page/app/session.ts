@@ -40,7 +40,7 @@ export function startSession(language: PageLanguage, given: Given) {
   const both = computed(() => typedSetup(given.setup, machine.value, log.value.bins));
   const setup = computed(() => both.value?.setup ?? null);
   const tab = signal<string | null>(null);
-  const found = answering({ log, setup, words, tab });
+  const found = answering({ log, setup, library: given.library, words, tab });
 
   let store: Store | null = null;
   let early: readonly PageEvent[] = [];

@@ -101,10 +101,15 @@ function responseOf({
   };
 }
 
+/** The page knows of one machine. */
+const onePlace = (bin: string, product: string) => ({ bin, product, machine: null, farm: null });
+
 const emptyBin = (bin: string): BinSetup => ({
   bin,
   product: null,
   targetRate: null,
+  lowestRate: null,
+  highestRate: null,
   bookValueKgPerTurn: null,
   assumed: null,
   turnsPerHectare: null,
@@ -120,7 +125,7 @@ function withEntry(
   product: string,
   change: (old: BinSetup) => BinSetup,
 ): readonly BinSetup[] {
-  const old = entryFor(bins, bin, product);
+  const old = entryFor(bins, onePlace(bin, product));
   if (old === null) return [...bins, change(emptyBin(bin))];
   return bins.map((one) => (one === old ? change(one) : one));
 }
@@ -142,7 +147,7 @@ function withFileEntry(
     bin: String(one.bin),
     product: typeof one.product === "string" ? one.product : null,
   }));
-  const old = entryFor(named, bin, product);
+  const old = entryFor(named, onePlace(bin, product));
   if (old === null) return [...bins, { bin, ...change }];
   return bins.map((one, i) => (named[i] === old ? merged(one, change) : one));
 }

@@ -19,6 +19,7 @@ const nothing: Setup = {
   borrow: null,
   assumedSpread: null,
   assumedScatter: null,
+  library: null,
   scale: { divisionKg: null, capacityKg: null, testedError: null },
   cart: {
     workingWidthM: null,

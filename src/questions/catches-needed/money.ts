@@ -72,10 +72,11 @@ export function numberThatPays(
  * catches. By the tolerance: it is left with a chance of at most 5 %, known from six fills or more.
  *
  * @returns null: fewer than three fills of one level, a history that is not steady, a newest fill with a catch in doubt,
- *          or nothing known of how fills differ
+ *          or nothing known of how fills differ; rates set by label or law, which no chance lets be broken
  */
 export function skipOf(meter: MeterModel | null, options: CatchesNeededOptions): SkipAdvice | null {
-  if (meter === null || !maySpeakForNext(meter, options)) return null;
+  if (meter === null || options.lawfulRates === "given") return null;
+  if (!maySpeakForNext(meter, options)) return null;
   const setToKgPerTurn = settingOf(options.assumed, meter).nextKgPerTurn;
   const error = nextFillError(meter.across, setToKgPerTurn);
   if (error === null) return null;

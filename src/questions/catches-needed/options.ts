@@ -106,6 +106,8 @@ export const catchesNeededRules = {
   /** What the drive is left at where the fill to come is not caught. */
   // Of the values a log can give, the average of fills errs least.
   assumed: option({ source: "average of fills" }, assumedValue),
+  /** Whether label or law sets rates for the product: then no fill goes uncaught. */
+  lawfulRates: option("not given", oneOf("given", "not given")),
   time: option(
     null,
     orNull(

@@ -2,6 +2,7 @@ import type { NumberOfCatches } from "../../model/next-catch.ts";
 import type { NextCatchCurve } from "../../model/next-catch-curve.ts";
 import type { WorthOfCatch, WorthOfSkipping } from "../../model/worth-of-catch.ts";
 import type { Caution } from "../../results/caution.ts";
+import type { FillName } from "../../results/fill-name.ts";
 import type { LentBy } from "../../results/lent-by.ts";
 import type { CatchesNeededOptions, StoppingRule, TypicalScatter } from "./options.ts";
 import type { TrialSplits, TurnsPlan } from "./plans.ts";
@@ -24,7 +25,7 @@ export interface CatchesNeeded {
   /** null: planned before any catch. */
   readonly bin: string | null;
   readonly product: string | null;
-  readonly fill: number | null;
+  readonly fill: FillName | null;
   readonly options: CatchesNeededOptions;
   readonly input: {
     readonly catches: number;
@@ -48,7 +49,7 @@ export interface CatchesNeeded {
    * is needed, or nobody can tell.
    */
   readonly needed: NumberOfCatches | null;
-  /** Whether the fill to come may go uncaught; null: the fills so far cannot say. */
+  /** Whether the fill to come may go uncaught; null: the fills so far cannot say, or label or law sets rates. */
   readonly skip: SkipAdvice | null;
   /** Chance that the rate is off by more than the tolerance with the drive set now; null: unknown. */
   readonly chanceOffTolerance: number | null;
@@ -80,7 +81,7 @@ export interface SkipAdvice {
 /** What is known when the question is asked; everything relative to the delivery, so that it holds for any product. */
 export interface Knowledge {
   /** The fill asked about; null: one still to come. */
-  readonly fill: number | null;
+  readonly fill: FillName | null;
   /** Catches of it so far. */
   readonly catches: number;
   /** Their turns together. */

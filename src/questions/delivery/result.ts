@@ -4,6 +4,7 @@ import type { ChosenScatter } from "../../model/lent-scatter.ts";
 import type { ModelOptions } from "../../model/model.ts";
 import type { Caution } from "../../results/caution.ts";
 import type { Estimate } from "../../results/estimate.ts";
+import type { FillName } from "../../results/fill-name.ts";
 import type { LackOfFit } from "../../statistics/lack-of-fit.ts";
 import type { VarianceLaw } from "../../statistics/through-origin.ts";
 import type { ConstantMassCheck } from "./constant-mass.ts";
@@ -43,7 +44,7 @@ export interface Delivery {
   readonly kind: "delivery";
   readonly bin: string;
   readonly product: string;
-  readonly fill: number;
+  readonly fill: FillName;
   readonly takenAt: string | null;
   readonly options: DeliveryOptions;
   readonly input: {

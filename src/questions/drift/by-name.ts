@@ -1,5 +1,6 @@
 import { at } from "../../errors/at.ts";
 import type { Fill } from "../../model/meters.ts";
+import type { FillName } from "../../results/fill-name.ts";
 import { individualsChart } from "../../statistics/control-charts.ts";
 import { type MannKendallTest, mannKendall } from "../../statistics/mann-kendall.ts";
 import { theilSen } from "../../statistics/theil-sen.ts";
@@ -16,7 +17,7 @@ export interface ByName {
     readonly lower: number;
     readonly upper: number;
     /** Fill numbers outside the limits. */
-    readonly outside: readonly number[];
+    readonly outside: readonly FillName[];
   };
 }
 

@@ -7,8 +7,11 @@ import {
   type CautionFacts,
   caution,
 } from "../../results/caution.ts";
+import type { FillName } from "../../results/fill-name.ts";
+import { known } from "../../results/options.ts";
 import { type ChangeTests, fewestForShift, fewestForTrend } from "./changes.ts";
 import type { SettlingTest } from "./settling.ts";
+import { splittingColumns } from "./splitting-columns.ts";
 
 export interface DriftFindings {
   readonly meter: MeterModel;
@@ -17,9 +20,11 @@ export interface DriftFindings {
   readonly explained: ChangeTests;
   readonly settling: readonly SettlingTest[];
   readonly level: number;
+  /** Meters of the log that are asked this. */
+  readonly meters: number;
 }
 
-type Say = <C extends CautionCode>(code: C, facts: CautionFacts[C], fill?: number) => Caution;
+type Say = <C extends CautionCode>(code: C, facts: CautionFacts[C], fill?: FillName) => Caution;
 
 /** Everything about a season's fills that a person should know before relying on the verdict. */
 export function driftCautions(findings: DriftFindings): readonly Caution[] {
@@ -55,6 +60,7 @@ function aboutLevels({ meter }: DriftFindings, say: Say): Caution[] {
       : [
           say("moved-since", {
             sinceFill: moved.since.fill,
+            ...known({ season: moved.season }),
             fillsSince: moved.fillsSince,
             change: moved.size.value,
             lower: moved.size.interval?.lower ?? null,
@@ -101,8 +107,10 @@ function aboutNumberOfFills({ meter, explained }: DriftFindings, say: Say): Caut
 }
 
 function explaining(findings: DriftFindings, say: Say): Caution[] {
-  const { meter, explained, settling, level } = findings;
-  const found: Caution[] = [];
+  const { meter, explained, settling, level, meters } = findings;
+  const found: Caution[] = splittingColumns(meter.fills, meter.history, meters).map((facts) =>
+    say("column-splits-fills", facts),
+  );
   const { trend } = explained;
   const { status, changes } = meter.history;
   // A step looks like a slope as well: where a change was found, that explains it.

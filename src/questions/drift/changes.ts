@@ -2,6 +2,7 @@ import { at, lastOf } from "../../errors/at.ts";
 import type { Fill } from "../../model/meters.ts";
 import { tEstimate } from "../../model/t-estimate.ts";
 import type { Estimate } from "../../results/estimate.ts";
+import type { FillName } from "../../results/fill-name.ts";
 import { type ChangePoint, changePoint } from "../../statistics/change-point.ts";
 import { changePointInterval } from "../../statistics/change-point-interval.ts";
 import { holm } from "../../statistics/multiplicity.ts";
@@ -26,10 +27,10 @@ export interface DriftTrend {
 export interface DriftShift {
   /** First fill after the shift, and the range of first fills that explain the season hardly worse. */
   readonly since: {
-    readonly fill: number;
+    readonly fill: FillName;
     readonly takenAt: string | null;
-    readonly earliest: number;
-    readonly latest: number;
+    readonly earliest: FillName;
+    readonly latest: FillName;
   };
   readonly fillsBefore: number;
   readonly fillsAfter: number;

@@ -2,6 +2,7 @@ import { at } from "../../errors/at.ts";
 import type { FillSpread } from "../../model/fill-spread.ts";
 import { type HistoryStatus, stretchInForce } from "../../model/history.ts";
 import type { MeterModel } from "../../model/model.ts";
+import type { FillName } from "../../results/fill-name.ts";
 import {
   fewestBeforeKnown,
   lastingShiftChance,
@@ -34,7 +35,7 @@ export interface DriftPower extends ShiftChance {
   /** Relative size of the lasting shift asked about. */
   readonly shift: number;
   /** Fill from which it would have lasted. */
-  readonly sinceFill: number;
+  readonly sinceFill: FillName;
   readonly fillsBefore: number;
   readonly fillsSince: number;
   /** Typical spread between fills that explains what is known of them, relative to the delivery. */

@@ -1,5 +1,6 @@
 import { at } from "../../errors/at.ts";
 import type { Fill } from "../../model/meters.ts";
+import type { FillName } from "../../results/fill-name.ts";
 import {
   type CusumPoint,
   cusumChart,
@@ -13,7 +14,7 @@ export interface ScoreCharts {
   readonly ewma: { readonly weight: number; readonly width: number };
   readonly cusum: { readonly allowance: number; readonly decision: number };
   readonly points: readonly {
-    readonly fill: number;
+    readonly fill: FillName;
     /** How far the fill is from the earlier ones, as a standard normal value. */
     readonly score: number;
     readonly ewma: EwmaPoint;

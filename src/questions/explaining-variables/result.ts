@@ -1,5 +1,6 @@
 import type { Caution } from "../../results/caution.ts";
 import type { Estimate } from "../../results/estimate.ts";
+import type { FillName } from "../../results/fill-name.ts";
 import type { ComparisonMethod } from "../../statistics/comparison-layout.ts";
 import type { NestedTest } from "../../statistics/nested-test.ts";
 import type { RatioSet } from "../../statistics/ratio-interval.ts";
@@ -29,7 +30,7 @@ export interface Variable {
 export interface ExplainedFill {
   readonly bin: string;
   readonly product: string;
-  readonly fill: number;
+  readonly fill: FillName;
   readonly deliveryKgPerTurn: number;
   /** Null where no bulk density was recorded. */
   readonly volumeM3PerTurn: number | null;

@@ -1,5 +1,6 @@
-import type { FieldCheckSetup } from "../../data/setup.ts";
+import { type FieldCheckSetup, namesFill } from "../../data/setup.ts";
 import { turnsSetNow } from "../../model/drive.ts";
+import { severalSeasons } from "../../model/meters.ts";
 import { estimateOf, type MeterModel } from "../../model/model.ts";
 import { type Derived, derived, exactly, timesDelivery } from "../../model/worked-out.ts";
 import type { FieldCheckOptions, PredictedRate } from "./result.ts";
@@ -49,11 +50,12 @@ function overWidth(turnsPerHectare: number, { workingWidthM }: FieldCheckOptions
 }
 
 function deliveryFor(
-  { fill: number }: FieldCheckSetup,
+  check: FieldCheckSetup,
   meter: MeterModel,
   options: FieldCheckOptions,
 ): Pick<PredictedRate, "delivery" | "deliveryOf"> {
-  const fill = meter.fills.find((one) => one.fill === number);
+  const several = severalSeasons(meter.fills);
+  const fill = meter.fills.find((one) => namesFill(check, one, several));
   if (fill === undefined) return { delivery: meter.across.nextFill, deliveryOf: "any fill" };
   return { delivery: estimateOf(meter, fill, options).estimate, deliveryOf: "this fill" };
 }

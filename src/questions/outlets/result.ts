@@ -1,5 +1,6 @@
 import type { Caution } from "../../results/caution.ts";
 import type { Estimate } from "../../results/estimate.ts";
+import type { FillName } from "../../results/fill-name.ts";
 import type { OutletsOptions } from "./options.ts";
 
 export type { OutletsOptions };
@@ -30,7 +31,7 @@ export interface Outlets {
   readonly bin: string;
   readonly product: string;
   /** Newest fill in which two or more outlets were caught. */
-  readonly fill: number;
+  readonly fill: FillName;
   readonly options: OutletsOptions;
   readonly input: { readonly outlets: number; readonly catches: number };
   /** In the order in which they were caught. */

@@ -2,6 +2,7 @@ import type { Disagreement } from "../../model/doubted-estimate.ts";
 import type { CatchRemark } from "../../results/catch-remark.ts";
 import type { Caution } from "../../results/caution.ts";
 import type { Estimate } from "../../results/estimate.ts";
+import type { FillName } from "../../results/fill-name.ts";
 import type { BartlettTest } from "../../statistics/bartlett.ts";
 import type { OutsideVariance } from "../../statistics/constant-offset.ts";
 import type { FamilyJudgement } from "../../statistics/deleted-residuals.ts";
@@ -29,7 +30,7 @@ export type CatchVerdict =
 /** One catch against what the catches of its fill that do not stand out predict for it. */
 export interface CatchJudgement {
   readonly row: number;
-  readonly fill: number;
+  readonly fill: FillName;
   readonly catch: number;
   readonly turns: number;
   readonly netKg: number;
@@ -68,7 +69,7 @@ export interface Suspect extends CatchJudgement {
 
 /** The two catches of a fill that differ more than the meter's scatter allows. */
 export interface DisagreeingPair {
-  readonly fill: number;
+  readonly fill: FillName;
   readonly catches: readonly [number, number];
   /** Difference of their deliveries, as a fraction of the fill's. */
   readonly relativeDifference: number;
@@ -83,7 +84,7 @@ export interface DisagreeingPair {
 
 /** How one fill was judged. */
 export interface FillScreening {
-  readonly fill: number;
+  readonly fill: FillName;
   readonly takenAt: string | null;
   readonly catches: number;
   readonly status: "judged" | "too few to judge" | "nothing to compare with";
@@ -103,7 +104,7 @@ export interface FillScreening {
 
 /** Catches the person asked to leave out of one fill, and what that did. */
 export interface LeftOutOfFill {
-  readonly fill: number;
+  readonly fill: FillName;
   readonly catches: readonly {
     readonly row: number;
     readonly catch: number;
@@ -140,7 +141,7 @@ export interface Outliers {
   readonly scatter: {
     readonly before: OutsideVariance | null;
     readonly after: OutsideVariance | null;
-    readonly setAside: readonly { readonly fill: number; readonly catch: number }[];
+    readonly setAside: readonly { readonly fill: FillName; readonly catch: number }[];
     /** Bartlett's test after screening; null when fewer than two fills can be compared. */
     readonly homogeneity: BartlettTest | null;
   };

@@ -1,6 +1,7 @@
 import type { ComparisonScale } from "../../model/comparison-design.ts";
 import type { Caution } from "../../results/caution.ts";
 import type { Estimate } from "../../results/estimate.ts";
+import type { FillName } from "../../results/fill-name.ts";
 import type { ComparisonMethod } from "../../statistics/comparison-layout.ts";
 import type { ComparisonVerdict } from "../../statistics/mean-comparison.ts";
 import type { RatioSet } from "../../statistics/ratio-interval.ts";
@@ -12,7 +13,7 @@ export type { ProductComparisonOptions };
 /** One fill as a point of the comparison. */
 export interface ProductPoint {
   readonly bin: string;
-  readonly fill: number;
+  readonly fill: FillName;
   readonly takenAt: string | null;
   readonly block: string | null;
   readonly catches: number;

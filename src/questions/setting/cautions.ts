@@ -26,6 +26,7 @@ export function settingCautions(result: Uncautioned): readonly Caution[] {
     ...(result.missing.length > 0 ? [say("setting-needs", { missing: result.missing })] : []),
     ...aboutDelivery(result, say),
     ...aboutDrive(result, say),
+    ...aboutLaw(result, say),
     ...aboutMeterSpeed(result, say),
   ];
 }
@@ -65,6 +66,32 @@ function aboutDrive(result: Uncautioned, say: Say): Caution[] {
       say("drive-set-off", { rateError: now.rateError.value, tolerance: options.tolerance }),
     );
   return found;
+}
+
+/** A chance of breaking label or law that is borne once the drive is set: that of a wrong verdict at the usual confidence. */
+const chanceBorne = 0.05;
+
+/** A rate that breaks them by itself is another's to change; where it keeps them, more catches make sure of it. */
+function aboutLaw({ lawful, target }: Uncautioned, say: Say): Caution[] {
+  if (lawful === null || target === null) return [];
+  const { lowestKgPerHa: lowest, highestKgPerHa: highest, rate, ofStep, chance } = lawful;
+  const breaks = (kgPerHa: number) =>
+    (lowest !== null && kgPerHa < lowest) || (highest !== null && kgPerHa > highest);
+  const limits = { lowestKgPerHa: lowest, highestKgPerHa: highest };
+  if (breaks(target.value))
+    return [say("rate-against-law", { ...limits, rateKgPerHa: target.value, of: "target" })];
+  if (rate !== null && ofStep && breaks(rate.value))
+    return [say("rate-against-law", { ...limits, rateKgPerHa: rate.value, of: "step" })];
+  return chance.either !== null && chance.either > chanceBorne
+    ? [
+        say("rate-may-break-law", {
+          ...limits,
+          below: chance.below,
+          above: chance.above,
+          borne: chanceBorne,
+        }),
+      ]
+    : [];
 }
 
 function aboutMeterSpeed({ meterSpeeds, caughtTurnsPerMin }: Uncautioned, say: Say): Caution[] {

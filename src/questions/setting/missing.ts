@@ -3,12 +3,12 @@ import type { MissingForSetting, SettingOptions } from "./result.ts";
 /** What is not given and would say more, in the order a person would look for it. */
 export function missingForSetting(
   options: SettingOptions,
-  ofTarget: readonly MissingForSetting[],
+  ofRates: readonly MissingForSetting[],
 ): readonly MissingForSetting[] {
   const { drive, workingWidthM, wheelTravelM, speedKmPerH } = options;
   const isMotor = drive?.kind === "motor";
   return [
-    ...ofTarget,
+    ...new Set(ofRates),
     ...(drive === null ? (["drive"] as const) : []),
     ...(workingWidthM === null ? (["working width"] as const) : []),
     ...(drive?.kind === "ground-wheel" && wheelTravelM === null ? (["wheel travel"] as const) : []),

@@ -1,4 +1,4 @@
-import type { Measured, SeedSetup, TargetRate } from "../../data/setup.ts";
+import { amountOf, type Measured, type SeedSetup, type TargetRate } from "../../data/setup.ts";
 import { OptionError } from "../../errors/errors.ts";
 import { type DriveGeometry, driveRules, measured, positiveSpan } from "../../model/drive.ts";
 import { type ModelOptions, modelOptionsOf } from "../../model/model.ts";
@@ -19,17 +19,6 @@ const positiveRate: Rule<TargetRate> = (option, target) => {
   positive(option, amountOf(target));
 };
 
-function amountOf(target: TargetRate): number {
-  switch (target.kind) {
-    case "mass":
-      return target.kgPerHectare;
-    case "seeds":
-      return target.seedsPerM2;
-    case "plants":
-      return target.plantsPerM2;
-  }
-}
-
 const measuredShare: Rule<Measured> = (option, share) => {
   measured(option, share);
   if (share.value > 1)
@@ -43,7 +32,11 @@ const measuredShare: Rule<Measured> = (option, share) => {
 export const settingRules = {
   /** Rate wanted; null: not given. */
   target: option(null, orNull(positiveRate)),
-  /** Turns a target of seeds or plants into mass. */
+  /** The least that label or law lets be put out; null: not given. */
+  lowestRate: option(null, orNull(positiveRate)),
+  /** The most of it; null: not given. */
+  highestRate: option(null, orNull(positiveRate)),
+  /** Turns a rate of seeds or plants into mass. */
   seed: option(
     null,
     orNull(

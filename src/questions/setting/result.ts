@@ -1,8 +1,11 @@
 import type { Span } from "../../data/setup.ts";
 import type { TurnsSet } from "../../model/drive.ts";
+import type { ChanceOutsideLaw, LawfulRates } from "../../model/lawful-rates.ts";
+import type { MissingForMass } from "../../model/rate-as-mass.ts";
 import type { WorkedOut } from "../../model/worked-out.ts";
 import type { Caution } from "../../results/caution.ts";
 import type { Estimate } from "../../results/estimate.ts";
+import type { FillName } from "../../results/fill-name.ts";
 import type { SettingOptions } from "./options.ts";
 
 export type { SettingOptions };
@@ -10,9 +13,7 @@ export type { SettingOptions };
 /** A figure the setting needs that is not given. */
 export type MissingForSetting =
   | "target rate"
-  | "thousand-kernel mass"
-  | "germination"
-  | "emergence"
+  | MissingForMass
   | "working width"
   | "drive"
   | "wheel travel"
@@ -62,12 +63,22 @@ export interface NearestSteps {
   readonly above: number | null;
 }
 
+/** What label or law sets, and how likely the rate breaks it once the drive is set as said. */
+export interface LawfulSetting extends LawfulRates {
+  /** The rate that comes out then; null: without a target nothing is set. */
+  readonly rate: WorkedOut<"kg/ha"> | null;
+  /** True: of the nearest step, false: of the setting needed. */
+  readonly ofStep: boolean;
+  /** Null where no rate comes out, or its error is not known. */
+  readonly chance: ChanceOutsideLaw;
+}
+
 /** What to set the drive to for the target rate, for one fill. */
 export interface Setting {
   readonly kind: "setting";
   readonly bin: string;
   readonly product: string;
-  readonly fill: number;
+  readonly fill: FillName;
   readonly options: SettingOptions;
   /** Delivery per turn it rests on. */
   readonly delivery: Estimate<"kg/turn">;
@@ -89,6 +100,8 @@ export interface Setting {
     readonly rows: readonly RateAtSetting[];
   } | null;
   readonly now: SetNow | null;
+  /** Null: label or law sets no rate. */
+  readonly lawful: LawfulSetting | null;
   /** Lowest and highest meter speed of the fill's catches; null: not recorded. */
   readonly caughtTurnsPerMin: Span | null;
   readonly missing: readonly MissingForSetting[];

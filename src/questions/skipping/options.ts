@@ -1,6 +1,22 @@
+import type { LawfulRates } from "../../model/lawful-rates.ts";
 import { type ModelOptions, modelOptionsOf } from "../../model/model.ts";
 import { assumedNow, assumedValue, type WithFormerNames } from "../../model/rate-error.ts";
-import { each, fraction, type OptionsOf, option, resolve } from "../../results/options.ts";
+import {
+  each,
+  fraction,
+  type OptionsOf,
+  option,
+  orNull,
+  parts,
+  positiveOrNull,
+  resolve,
+} from "../../results/options.ts";
+
+/** What label or law sets, beside the rate that is drilled for. */
+export interface LawfulAim extends LawfulRates {
+  /** Null: not known. */
+  readonly targetKgPerHa: number | null;
+}
 
 /** What this question can be told beyond level, tolerance and scale. */
 export const skippingRules = {
@@ -16,6 +32,17 @@ export const skippingRules = {
   /** Share of fills that an interval is to hold. */
   // The content most tolerance tables carry besides 95 and 99 %, and the one an operator can picture: 9 in 10.
   content: option(0.9, fraction),
+  /** Rates that label or law sets; null: none. */
+  lawful: option(
+    null,
+    orNull(
+      parts<LawfulAim>({
+        targetKgPerHa: positiveOrNull,
+        lowestKgPerHa: positiveOrNull,
+        highestKgPerHa: positiveOrNull,
+      }),
+    ),
+  ),
 };
 
 export interface SkippingChoices extends OptionsOf<typeof skippingRules> {}

@@ -1,10 +1,11 @@
 import type { AssumedSetting, SpreadBasis } from "../../model/rate-error.ts";
 import type { Caution } from "../../results/caution.ts";
 import type { Estimate, Interval } from "../../results/estimate.ts";
+import type { FillName } from "../../results/fill-name.ts";
 import type { ErrorLaw } from "../../statistics/expected-loss.ts";
-import type { SkippingOptions } from "./options.ts";
+import type { LawfulAim, SkippingOptions } from "./options.ts";
 
-export type { SkippingOptions };
+export type { LawfulAim, SkippingOptions };
 
 /** What leaving the drive alone risks, for one bin and product. */
 export interface Skipping {
@@ -12,7 +13,11 @@ export interface Skipping {
   readonly bin: string;
   readonly product: string;
   readonly options: SkippingOptions;
-  readonly input: { readonly fills: number; readonly catches: number; readonly newestFill: number };
+  readonly input: {
+    readonly fills: number;
+    readonly catches: number;
+    readonly newestFill: FillName;
+  };
   readonly setting: AssumedSetting;
   /** Of the newest fill had it not been caught; about "rate error today"; null: nothing to leave the drive at. */
   readonly today: Estimate<"fraction"> | null;
@@ -24,6 +29,8 @@ export interface Skipping {
   readonly chances: readonly ChanceOfError[];
   /** The least chance stated of a skipped fill: so few fills tell of none smaller. Null: any, from six own fills of one level on. */
   readonly leastChance: number | null;
+  /** Null: label or law sets no rate. */
+  readonly lawful: LawfulWhenSkipped | null;
   readonly expected: ExpectedError | null;
   /** Rate errors that hold the share `content` of fills with confidence `level`; about "proportion of fills". */
   readonly shareOfFills: ShareOfFills | null;
@@ -43,6 +50,21 @@ export interface ChanceOfError {
   readonly light: number;
   readonly either: number;
   /** The chance of either, as large as mean and spread of independent fills leave possible at 90 % confidence. */
+  readonly upperBound: number;
+}
+
+/** What label or law sets, and the chance that the next fill breaks it uncaught. */
+export interface LawfulWhenSkipped extends LawfulAim {
+  /** Of less than the lowest rate; null: there is none, no target is known, or chances are refused. */
+  readonly below: BoundedChance | null;
+  /** Of more than the highest. */
+  readonly above: BoundedChance | null;
+  readonly either: BoundedChance | null;
+}
+
+export interface BoundedChance {
+  readonly chance: number;
+  /** As large as mean and spread of independent fills leave possible: 95 % confidence for one end, 90 % for both. */
   readonly upperBound: number;
 }
 

@@ -2,12 +2,13 @@ import type { Span } from "../../data/setup.ts";
 import type { ModelOptions } from "../../model/model.ts";
 import type { Caution } from "../../results/caution.ts";
 import type { Estimate } from "../../results/estimate.ts";
+import type { FillName } from "../../results/fill-name.ts";
 import type { CurvatureTest, ParallelLackOfFit } from "../../statistics/slope-shape.ts";
 
 /** One catch at a known meter speed. */
 export interface SpeedPoint {
   readonly row: number;
-  readonly fill: number;
+  readonly fill: FillName;
   readonly catch: number;
   readonly turnsPerMin: number;
   /** Delivery ÷ what its fill delivers at the reference speed. */

@@ -1,4 +1,5 @@
 import type { Caution } from "../../results/caution.ts";
+import type { FillName } from "../../results/fill-name.ts";
 import type { InputLaw } from "../../statistics/propagation.ts";
 import type { UncertaintyBudgetOptions } from "./options.ts";
 
@@ -63,7 +64,7 @@ export interface UncertaintyBudget {
   readonly kind: "uncertainty-budget";
   readonly bin: string;
   readonly product: string;
-  readonly fill: number;
+  readonly fill: FillName;
   readonly options: UncertaintyBudgetOptions;
   /** Largest share first; empty where the catch scatter is unknown. */
   readonly lines: readonly BudgetLine[];

@@ -10,7 +10,12 @@ import type { Source } from "./sources.ts";
 
 /** The rate relative to the one that is set for, as a function of the sources in their order. */
 export function rateOf(sources: readonly Source[]): Measurement {
-  return (values) => sources.reduce((product, { factor }, i) => product * factor(at(values, i)), 1);
+  const factors = sources.map(({ factor }) => factor);
+  return (values) => {
+    let rate = 1;
+    for (let i = 0; i < factors.length; i++) rate *= at(factors, i)(at(values, i));
+    return rate;
+  };
 }
 
 /**

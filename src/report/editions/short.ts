@@ -10,8 +10,7 @@ import type { Block, Entry, Section } from "../document.ts";
 import { questionId } from "../question-sections.ts";
 import { decisionLines } from "../sections/decision.ts";
 import { productComparisonSection } from "../sections/product-comparison.ts";
-import { safetyStrip } from "../sections/safety-strip.ts";
-import { mostUrgentFirst } from "../sections/summary.ts";
+import { belowCard, mostUrgentFirst } from "../sections/summary.ts";
 
 /** What a hand needs: the decision at each bin, a sentence for each answer, three pictures at most. */
 export function shortBlocks(
@@ -21,7 +20,6 @@ export function shortBlocks(
 ): readonly MaybeBlock[] {
   const { short } = words.report;
   return [
-    safetyStrip(words),
     productsSection(analysis, words),
     ...mostUrgentFirst(analysis.meters).map((answers) =>
       meterSection(answers, analysis, words, idOf(answers)),
@@ -31,6 +29,9 @@ export function shortBlocks(
       short.heading,
       paragraph(short.confidence),
       analysis.meters.some(isLentTo) ? paragraph(short.lending) : null,
+      analysis.meters.some(({ skipping }) => skipping?.distribution != null)
+        ? paragraph(words.skipping.noPermission)
+        : null,
       paragraph(short.edition),
       ...leftOutOf(analysis, words),
     ),
@@ -65,10 +66,10 @@ function meterSection(
   return section(
     id,
     words.report.bin(answers.bin, answers.product),
-    // How sure it is stands on the card.
+    // How sure it is stands on the card, and so do the first reasons.
     paragraph([{ kind: "strong", text: lines.action }], "lead"),
     paragraph(words.delivery.twoLines(answers.delivery)),
-    list(lines.why),
+    list([...belowCard(lines), lines.doNotSkip]),
     definitions(answers, words),
     ...chartsOf(answers, words, id),
     missing.length === 0 ? null : paragraph(short.unanswered(missing), "small"),
@@ -105,7 +106,8 @@ const shortAnswers: { readonly [Q in Question]?: ShortAnswer<Q> } = {
   },
   skipping: {
     isAnswered: ({ distribution }) => distribution !== null,
-    sentence: (answer, { skipping }) => skipping.sentence(answer),
+    sentence: (answer, { skipping }) =>
+      [skipping.sentence(answer), skipping.law(answer)].filter((one) => one !== null).join(" "),
   },
   cost: {
     isAnswered: ({ cheapest }) => cheapest !== null,
@@ -153,13 +155,14 @@ function unanswered(answers: MeterAnswers, words: Words): readonly Question[] {
 const fewestFillsDrawn = 2;
 const fewestPointsDrawn = 2;
 
-/** This fill, where its catches are in question; the fills in order of time; and what the next catch buys. */
+/** This fill, where its catches are in question; the fills in order of time; what the next catch buys, where one is due. */
 function chartsOf(answers: MeterAnswers, words: Words, id: string): readonly MaybeBlock[] {
-  const { delivery, outliers, drift, catchesNeeded } = answers;
+  const { decision, delivery, outliers, drift, catchesNeeded } = answers;
   const known = catchesNeeded?.curve.points.filter(({ halfWidth }) => halfWidth !== null) ?? [];
   const standingOut = outliers?.today.standingOut ?? [];
   const inTime = drift !== null && drift.fills.length >= fewestFillsDrawn;
   const looksAtCatches = standingOut.length > 0 || delivery.disagree !== null || !inTime;
+  const isSettled = inTime && decision?.action === "set";
   return [
     looksAtCatches
       ? chart(
@@ -168,9 +171,9 @@ function chartsOf(answers: MeterAnswers, words: Words, id: string): readonly May
         )
       : null,
     !inTime ? null : chart(questionId(id, "drift"), low(driftChart(drift, words))),
-    catchesNeeded === null || known.length < fewestPointsDrawn
+    catchesNeeded === null || known.length < fewestPointsDrawn || isSettled
       ? null
-      : chart(questionId(id, "catchesNeeded"), catchesNeededChart(catchesNeeded, words, null)),
+      : chart(questionId(id, "catchesNeeded"), low(catchesNeededChart(catchesNeeded, words, null))),
   ];
 }
 

@@ -39,7 +39,7 @@ function fillTable(result: AcrossFills, { format, acrossFills }: Words, id: stri
     caption: say.caption,
     rows: result.points,
     columns: [
-      { heading: say.fill, align: "end", cell: ({ fill }) => format.count(fill) },
+      { heading: say.fill, align: "end", cell: ({ fill }) => format.fill(fill) },
       {
         heading: say.date,
         cell: ({ takenAt }) => (takenAt === null ? "" : format.date(takenAt)),

@@ -17,6 +17,8 @@ export interface DecisionLines {
   readonly sure: string | null;
   /** Why, and what ends it; the serious findings in full. */
   readonly why: readonly string[];
+  /** What label or law sets, wherever somebody might skip or set; null: nothing. */
+  readonly doNotSkip: string | null;
 }
 
 /**
@@ -28,10 +30,10 @@ export interface DecisionLines {
 export function decisionLines(
   answers: DecidedBin,
   analysis: Pick<Analysis, "cautions" | "toleranceFrom">,
-  words: Pick<Words, "cautions" | "catchesNeeded" | "decision" | "delivery">,
+  words: Pick<Words, "cautions" | "catchesNeeded" | "decision" | "delivery" | "lawful">,
 ): DecisionLines {
   const say = words.decision;
-  const { decision } = answers;
+  const { decision, setting } = answers;
   if (decision === null)
     return {
       mark: say.notInTheBin,
@@ -39,6 +41,7 @@ export function decisionLines(
       action: say.notInTheBin,
       sure: null,
       why: [say.notInTheBinSentence],
+      doNotSkip: null,
     };
   const findings = findingsOf(decision, answers, analysis.cautions);
   return {
@@ -48,11 +51,13 @@ export function decisionLines(
     sure: sureWords(answers, decision, analysis.toleranceFrom, words),
     why: [
       ...worthWords(answers, decision, words),
-      ...findings.map((found) => whyWords(found, words)),
+      // One finding may come from several questions.
+      ...new Set(findings.map((found) => whyWords(found, words))),
       ...answers.answered.flatMap((one) =>
         answeredWords(one, hereOf(answers, analysis.cautions), words),
       ),
     ],
+    doNotSkip: setting === null ? null : words.lawful.doNotSkip(setting),
   };
 }
 

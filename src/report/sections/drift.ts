@@ -48,7 +48,7 @@ function fillTable(result: Drift, words: Words, id: string) {
     tone: ({ fill, stretch }) =>
       stretch === null || result.differs?.fill === fill ? "attention" : null,
     columns: [
-      { heading: say.fill, align: "end", cell: ({ fill }) => format.count(fill) },
+      { heading: say.fill, align: "end", cell: ({ fill }) => format.fill(fill) },
       {
         heading: say.date,
         cell: ({ takenAt }) => (takenAt === null ? "" : format.date(takenAt)),

@@ -14,6 +14,7 @@ export function settingSection(result: Setting, words: Words, id: string): reado
       say.target(result),
       say.turnsNeeded(result),
       say.now(result),
+      words.lawful.doNotSkip(result),
       say.reach(result),
       say.meterSpeed(result),
     ]),

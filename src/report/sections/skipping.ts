@@ -10,7 +10,13 @@ export function skippingSection(result: Skipping, words: Words, id: string): rea
   return blocks(
     paragraph(say.sentence(result), "lead"),
     chart(id, skippingChart(result, words)),
-    list([say.today(result), say.share(result), say.between(result), say.practice(result)]),
+    list([
+      say.law(result),
+      say.today(result),
+      say.share(result),
+      say.between(result),
+      say.practice(result),
+    ]),
     paragraph(say.noPermission),
     result.chances.length === 0
       ? null

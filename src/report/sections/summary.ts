@@ -5,7 +5,7 @@ import { section } from "../blocks.ts";
 import type { KeyFigure, Section, SpanToTolerance } from "../document.ts";
 import type { Edition } from "../editions/edition.ts";
 import { cautionList } from "./cautions.ts";
-import { decisionLines } from "./decision.ts";
+import { type DecisionLines, decisionLines } from "./decision.ts";
 
 /** The first page: a card for each bin, the most urgent first, and what concerns the file as a whole. */
 export function summarySection(analysis: Analysis, words: Words, edition: Edition): Section {
@@ -42,7 +42,7 @@ function card(
   const lines = decisionLines(answers, analysis, words);
   const span = spanOf(delivery, words);
   const scatter = delivery.scatterOfTypicalCatch;
-  const reasons = [...(lines.sure === null ? [] : [lines.sure]), ...lines.why];
+  const reasons = reasonsOf(lines);
   const inFull = {
     ...(span === null ? {} : { span }),
     reasons,
@@ -77,8 +77,16 @@ function card(
   };
 }
 
-/** The rest stands below the card, at its bin. */
 const mostReasons = 2;
+
+/** Reasons that a card of the short edition has no room for; they stand at their bin. */
+export function belowCard(lines: DecisionLines): readonly string[] {
+  return reasonsOf(lines).slice(mostReasons);
+}
+
+function reasonsOf({ sure, why }: DecisionLines): readonly string[] {
+  return sure === null ? why : [sure, ...why];
+}
 
 function spanOf(
   { estimate, halfWidth, options }: MeterAnswers["delivery"],

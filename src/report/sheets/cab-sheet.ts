@@ -38,7 +38,7 @@ export function cabSheetDocument(
 }
 
 function binSection(answers: MeterAnswers, analysis: Analysis, words: Words, id: string): Section {
-  const { action, sure, why } = decisionLines(answers, analysis, words);
+  const { action, sure, why, doNotSkip } = decisionLines(answers, analysis, words);
   const { bin, product } = answers;
   return section(
     id,
@@ -46,7 +46,7 @@ function binSection(answers: MeterAnswers, analysis: Analysis, words: Words, id:
     paragraph([{ kind: "strong", text: action }], "lead"),
     paragraph(sure),
     paragraph(rateWords(answers, words)),
-    list(why),
+    list([...why, doNotSkip]),
     { kind: "definitions", entries: words.sheets.cab.ofBin.map(toFillIn) },
   );
 }

@@ -1,4 +1,7 @@
 import type { Analysis } from "../../analysis/analyse.ts";
+import { keyColumns } from "../../data/column-kinds.ts";
+import { fillKey } from "../../data/identity.ts";
+import { logNames } from "../../data/log-names.ts";
 import type { CatchLog } from "../../data/types.ts";
 import type { SheetRow, TrialPlan } from "../../questions/trial-plan/result.ts";
 import type { Words } from "../../wording/words.ts";
@@ -111,16 +114,26 @@ export function catchSheetOfLog(
   words: Words,
 ): CatchSheetContent {
   const inTheBins = analysis.meters.filter(({ decision }) => decision !== null);
+  const names = logNames(log.catches);
+  const used = keyColumns.filter((name) => log.catches.some((row) => row[name] !== null));
+  const empty = emptyCatchSheet(inTheBins, title, words);
   return {
-    ...emptyCatchSheet(inTheBins, title, words),
+    ...empty,
+    columns: [...used, ...empty.columns],
     rows: inTheBins.flatMap(({ bin, product, decision }) => {
-      const caught = log.catches.filter((one) => one.bin === bin && one.product === product);
-      const fill = Math.max(...caught.map((one) => one.fill));
-      const last = Math.max(...caught.filter((one) => one.fill === fill).map((one) => one.catch));
+      const caught = log.catches.filter((one) => names.bin(one) === bin && one.product === product);
+      const newest = caught.reduce((latest, one) => {
+        const later = names.seasonRank(one.season) - names.seasonRank(latest.season);
+        return later > 0 || (later === 0 && one.fill > latest.fill) ? one : latest;
+      });
+      const filling = fillKey(newest);
+      const ofFill = caught.filter((one) => fillKey(one) === filling);
+      const last = Math.max(...ofFill.map((one) => one.catch));
       return Array.from({ length: decision?.catches?.further ?? 0 }, (_, place) => ({
-        bin,
+        ...Object.fromEntries(used.map((name) => [name, newest[name]])),
+        bin: newest.bin,
         product,
-        fill,
+        fill: newest.fill,
         catch: last + place + 1,
         turns: decision?.catches?.turns ?? null,
       }));

@@ -40,6 +40,11 @@ tbody td { height: 7.5mm; }
 #bins td:empty { min-width: 6rem; }
 #catches td:empty { min-width: 2.6rem; }
 #catches td:nth-last-child(-n + 2):empty { min-width: 5.5rem; }
+@media screen and (max-width: 30rem) {
+  header dl div { flex-basis: 100%; }
+  #bins td:empty, #catches td:empty, #catches td:nth-last-child(-n + 2):empty { min-width: 0; }
+  #catch-again ul { columns: 1; }
+}
 @page { margin: 11mm 12mm; }
 @media print {
   html { font-size: 11pt; }

@@ -79,9 +79,9 @@ function shortNumbers(value: string): string {
   );
 }
 
-/** Single points keep their label as a `title`: browsers show it on hovering, without any script. */
+/** Points and bars keep their label as a `title`: browsers show it on hovering, without any script. */
 function hoverHint(token: string): string | null {
-  if (!/\saria-roledescription="(point|circle|square|symbol mark)"/.test(token)) return null;
+  if (!/\saria-roledescription="(point|circle|square|symbol mark|bar)"/.test(token)) return null;
   const label = /\saria-label="([^"]*)"/.exec(token)?.[1];
   return label === undefined || !token.endsWith("/>") ? null : `<title>${label}</title>`;
 }

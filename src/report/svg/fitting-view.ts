@@ -1,6 +1,6 @@
 import type { View } from "vega";
 import type { ChartSpec } from "../../charts/chart-spec.ts";
-import { canRefit } from "./fit-spec.ts";
+import { outerWidth } from "./fit-spec.ts";
 
 /** Legend layouts to try, the most pleasing first: all in one row, then fewer and fewer columns. */
 const legendColumns = [undefined, 3, 2, 1];
@@ -16,17 +16,18 @@ export async function fittingView(
   spec: ChartSpec,
   makeView: (spec: ChartSpec) => View,
 ): Promise<View> {
-  const layouts = canRefit(spec) ? legendColumns : [undefined];
+  const width = outerWidth(spec);
+  const layouts = width === null ? [undefined] : legendColumns;
   for (const columns of layouts.slice(0, -1)) {
     const view = await makeView(withLegendColumns(spec, columns)).runAsync();
-    if (fits(view, Number(spec.width))) return view;
+    if (width !== null && fits(view, width)) return view;
     view.finalize();
   }
   return await makeView(withLegendColumns(spec, layouts.at(-1))).runAsync();
 }
 
 /**
- * The same chart at another width: the view laid out anew where its legend still has room, else a new view.
+ * The same chart at another width: the view laid out anew where it is one and its legend still has room, else a new view.
  *
  * @param view  run, of the same chart; finalized here when it is replaced
  */
@@ -35,9 +36,10 @@ export async function refittedView(
   spec: ChartSpec,
   makeView: (spec: ChartSpec) => View,
 ): Promise<View> {
-  const width = Number(spec.width);
-  await view.width(width).runAsync();
-  if (fits(view, width)) return view;
+  if (typeof spec.width === "number") {
+    await view.width(spec.width).runAsync();
+    if (fits(view, spec.width)) return view;
+  }
   view.finalize();
   return fittingView(spec, makeView);
 }

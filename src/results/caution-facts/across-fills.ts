@@ -1,3 +1,4 @@
+import type { FillName } from "../fill-name.ts";
 import type { Standing } from "../severity.ts";
 
 /** About several fills and the one that follows. */
@@ -11,6 +12,8 @@ export interface AcrossFillsCautionFacts {
     readonly from: "other bins" | "assumption";
     /** Bins that lend. */
     readonly meters: number;
+    /** Meters of a library among them; left out: none. */
+    readonly library?: number;
     /** Only those with the same product were asked. */
     readonly sameProduct: boolean;
     readonly df: number;
@@ -21,7 +24,7 @@ export interface AcrossFillsCautionFacts {
   readonly "fills-are-not-catches": { readonly timesTooNarrow: number };
   /** The level of the next fill rests on the newest fills only, its spread on more. */
   readonly "fills-since-change": {
-    readonly sinceFill: number;
+    readonly sinceFill: FillName;
     readonly fills: number;
     readonly spreadFills: number;
   };

@@ -1,3 +1,4 @@
+import type { FillName } from "../fill-name.ts";
 import type { Standing } from "../severity.ts";
 
 /** About changes: from fill to fill, within a fill, and of the scatter. */
@@ -20,7 +21,9 @@ export interface DriftCautionFacts {
     readonly usualCatches: number;
   };
   readonly "moved-since": {
-    readonly sinceFill: number;
+    readonly sinceFill: FillName;
+    /** Season that this fill begins; left out: it begins none, or the log has one. */
+    readonly season?: string;
     readonly fillsSince: number;
     /** Relative to the mean of the fills before, with its interval. */
     readonly change: number;
@@ -41,7 +44,7 @@ export interface DriftCautionFacts {
     /** Relative to the mean of the earlier fills of its level. */
     readonly difference: number;
     /** Fill that was back. */
-    readonly backWith: number;
+    readonly backWith: FillName;
   };
   readonly "no-trend-yet": { readonly fills: number; readonly needed: number };
   readonly "no-change-point-yet": { readonly fills: number; readonly needed: number };
@@ -49,7 +52,7 @@ export interface DriftCautionFacts {
   readonly "product-changed": {
     readonly otherProducts: readonly string[];
     /** First fills after another product. */
-    readonly beforeFills: readonly number[];
+    readonly beforeFills: readonly FillName[];
   };
   readonly "product-order-unknown": Record<string, never>;
   readonly "fill-numbers-against-dates": Record<string, never>;
@@ -65,6 +68,19 @@ export interface DriftCautionFacts {
     /** Relative change per catch, or from an empty to a full bin. */
     readonly change: number;
     readonly pValue: number;
+  };
+  /** Fills of one name in a column deliver apart from those of another. */
+  readonly "column-splits-fills": {
+    /** As the file heads them; several where they part the fills in the same way. */
+    readonly columns: readonly string[];
+    /** Names, in the first of the columns, of the fills that deliver least and most. */
+    readonly low: string;
+    readonly high: string;
+    /** Of the highest, relative to the lowest. */
+    readonly difference: number;
+    readonly pValue: number;
+    /** First fill of a change of level that was found where the column changed; null: none was. */
+    readonly explainsSince: FillName | null;
   };
   // repeatability
   readonly "scatter-unusual": {
@@ -102,6 +118,7 @@ export const driftStandings = {
   "gaps-between-fills": { severity: "note", asks: "to-know" },
   "trend-or-wander": { severity: "note", asks: "to-know" },
   "delivery-settles": { severity: "doubt", asks: "to-know" },
+  "column-splits-fills": { severity: "doubt", asks: "to-know" },
   "scatter-unusual": { severity: "doubt", asks: "to-know" },
   "scatter-beyond-usual": {
     severity: "serious",

@@ -19,6 +19,22 @@ export interface FieldCautionFacts {
     /** Below the lowest: no rate can be held at every working speed. */
     readonly highestKgPerHa: number;
   };
+  /** Lawful rates; null: there is none of that end. */
+  readonly "rate-against-law": {
+    readonly rateKgPerHa: number;
+    readonly of: "target" | "step";
+    readonly lowestKgPerHa: number | null;
+    readonly highestKgPerHa: number | null;
+  };
+  readonly "rate-may-break-law": {
+    readonly lowestKgPerHa: number | null;
+    readonly highestKgPerHa: number | null;
+    /** Chance of less than the lowest; null: there is none. */
+    readonly below: number | null;
+    readonly above: number | null;
+    /** Up to which the two together are borne. */
+    readonly borne: number;
+  };
   readonly "no-step-within-tolerance": { readonly rateError: number; readonly tolerance: number };
   readonly "drive-set-off": { readonly rateError: number; readonly tolerance: number };
   /** Meter speeds the setting asks for, turns/min. */
@@ -82,6 +98,8 @@ export const fieldStandings = {
     asks: "look-first",
     endedBy: ["setup", "answered"],
   },
+  "rate-against-law": { severity: "serious", asks: "look-first", endedBy: ["setup"] },
+  "rate-may-break-law": { severity: "doubt", asks: "catch-more" },
   "no-step-within-tolerance": {
     severity: "doubt",
     asks: "look-first",

@@ -1,4 +1,5 @@
 import type { acrossFills as english } from "../en/across-fills.ts";
+import { thoseOfWhom, togetherWith } from "./lenders.ts";
 import { nouns, withTurns } from "./nouns.ts";
 
 const { degrees, fills, onDegrees } = nouns;
@@ -13,12 +14,12 @@ export const acrossFills: typeof english = {
   mean: (f) =>
     `Mittel dieser Füllungen: ${f.mean}, Vertrauensbereich (${f.level}) ${f.range} (t-Verteilung${f.df === null ? "" : ` ${onDegrees(f.df)}`}: ein Wert je Füllung)${f.ifIndependent === null ? "." : `: ${f.ifAlike}, auch wenn benachbarte Füllungen einander ähneln (Korrelation bis 0,5), ${f.ifIndependent}, wenn sie unabhängig wären.`}`,
   twoLines: (f) =>
-    `Die nächste Füllung für sich allein: ${f.byItself === null ? "nicht bekannt." : `${f.byItself}.`} Wenn sich die Füllungen dieses Tanks unterscheiden wie ${f.assumed ? "der typische Wert im Setup" : "die Ihrer anderen Tanks"}: ${f.lent}.`,
+    `Die nächste Füllung für sich allein: ${f.byItself === null ? "nicht bekannt." : `${f.byItself}.`} Wenn sich die Füllungen dieses Tanks unterscheiden wie ${f.assumed ? "der typische Wert im Setup" : thoseOfWhom(f)}: ${f.lent}.`,
   ifTypical: (f) =>
     `Die nächste Füllung für sich allein: ${f.byItself}. Wenn sich Füllungen um ${f.typical} unterscheiden wie bei vielen Dosierern: ${f.halfWidth}. Das ist angenommen, nicht gemessen, und entscheidet nichts.`,
   spreadUnknown: "Wie sehr sich die Füllungen unterscheiden, ist nicht bekannt.",
   spread: (f) =>
-    `Unterschied zwischen Füllungen: ${f.size}${f.range === null ? "" : ` (Vertrauensbereich, ${f.level}: ${f.range})`}${f.meters === 0 ? "" : `, zusammen mit ${f.meters === 1 ? "einem anderen Tank" : `${f.meters} anderen Tanks`}`}${f.ofFills === null ? "" : `, aus ${fills(f.ofFills)}, jede gegen ihr eigenes Niveau`}.`,
+    `Unterschied zwischen Füllungen: ${f.size}${f.range === null ? "" : ` (Vertrauensbereich, ${f.level}: ${f.range})`}${f.meters + f.library === 0 ? "" : `, zusammen mit ${togetherWith(f)}`}${f.ofFills === null ? "" : `, aus ${fills(f.ofFills)}, jede gegen ihr eigenes Niveau`}.`,
   explainedByCatches: "So viel erklärt die Streuung der Proben allein.",
   withoutCatches: (rest) => `Ohne die Streuung der Proben bleiben ${rest}.`,
   scatterUnknown: "Die Streuung der Proben ist aus diesen Füllungen nicht bekannt.",

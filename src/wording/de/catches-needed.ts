@@ -141,8 +141,6 @@ export const catchesNeeded: typeof english = {
   chart: {
     catches: "Proben der Füllung",
     halfWidth: "Bekannt auf ± (%)",
-    tolerance: "Toleranz",
-    pays: "eine weitere lohnt sich nicht",
     planned: "erwartet",
     "earlier fills": "nur frühere Füllungen",
     made: "bisher",
@@ -151,5 +149,4 @@ export const catchesNeeded: typeof english = {
     `Was jede Probe bringt${f.bin === null ? "" : `, Tank ${f.bin}`}${f.fill === null ? "" : `, Füllung ${f.fill}`}`,
   chartDescription: (f) =>
     `Halbe Breite des Vertrauensbereichs (${f.level}) für den Austrag der Füllung gegen die Zahl ihrer Proben, wie erwartet und wie mit einer Chance von ${f.chance} nicht überschritten, mit der Toleranz von ${f.tolerance}. ${f.halfWidths}.`,
-  chartAssured: (chance) => `mit einer Chance von ${chance}`,
 };

@@ -1,4 +1,5 @@
 import type { cautionsAcrossFills as english } from "../en/cautions-across-fills.ts";
+import { togetherWith } from "./lenders.ts";
 import { nouns } from "./nouns.ts";
 
 const { degrees, fills } = nouns;
@@ -19,11 +20,11 @@ export const cautionsAcrossFills: typeof english = {
   "spread-at-boundary": (f) =>
     `Die Füllungen unterscheiden sich nicht mehr, als die Streuung der Proben erklärt. Das heißt „nicht zu unterscheiden“, nicht „kein Unterschied“${f.upper === null ? "" : `: Er kann bis zu ${f.upper} betragen`}.`,
   "spread-lent": (f) =>
-    `Wie sehr sich Füllungen unterscheiden, sagt dieser Tank zusammen mit ${f.meters === 1 ? "einem anderen Tank" : `${f.meters} anderen Tanks`}${f.sameProduct ? " mit demselben Produkt" : ""}, jeweils im Verhältnis zum Austrag (${degrees(f.df)}). Geliehen wird nur der Unterschied, nie der Austrag.`,
+    `Wie sehr sich Füllungen unterscheiden, sagt dieser Tank zusammen mit ${togetherWith(f)}${f.sameProduct ? " mit demselben Produkt" : ""}, jeweils im Verhältnis zum Austrag (${degrees(f.df)}). Geliehen wird nur der Unterschied, nie der Austrag.`,
   "fills-wilder-than-bins": (p) =>
-    `Die Füllungen dieses Tanks unterscheiden sich mehr als die Ihrer anderen Tanks (${p}). Sehen Sie auf die Angabe für sich allein: Die geliehene kann hier zu eng sein.`,
+    `Die Füllungen dieses Tanks unterscheiden sich mehr als die der Dosierer, die ihm leihen (${p}). Sehen Sie auf die Angabe für sich allein: Die geliehene kann hier zu eng sein.`,
   "fills-calmer-than-bins": (p) =>
-    `Die Füllungen dieses Tanks unterscheiden sich weniger als die Ihrer anderen Tanks (${p}): Die Angabe für sich allein passt hier vielleicht besser.`,
+    `Die Füllungen dieses Tanks unterscheiden sich weniger als die der Dosierer, die ihm leihen (${p}): Die Angabe für sich allein passt hier vielleicht besser.`,
   "fills-are-not-catches": (f) =>
     `Jede Probe als eigene Füllung zu zählen, würde den Vertrauensbereich ${f.times}-mal enger machen, und falsch: Solche Bereiche treffen in ${f.held} der Fälle zu, wo sie 95 % sagen.`,
   "fills-since-change": (f) =>

@@ -1,7 +1,7 @@
 import type { cautionsDrift as english } from "../en/cautions-drift.ts";
 import { nouns } from "./nouns.ts";
 
-const { change, earlierFills, fills } = nouns;
+const { beginning, change, earlierFills, fills } = nouns;
 
 const ordinals: Readonly<Record<number, string>> = { 4: "vierten", 5: "fünften", 6: "sechsten" };
 const ordinal = (count: number) => ordinals[count] ?? `${count}.`;
@@ -19,7 +19,7 @@ export const cautionsDrift: typeof english = {
   "fill-differs-confirmed": (f) =>
     `Der Austrag dieser Füllung ist ${change(f)} als der ${earlierFills(f.earlierFills)}, bestätigt durch ${f.catches} Proben, wo ${f.usualCatches} üblich sind. Stellen Sie danach ein, und suchen Sie die Ursache.`,
   "moved-since": (f) =>
-    `Seit Füllung ${f.sinceFill} ist der Austrag etwa ${change(f)}${f.range === null ? "" : ` (${f.range})`}. Es gilt der heutige Wert; suchen Sie die Ursache.`,
+    `Seit ${beginning(f)} ist der Austrag etwa ${change(f)}${f.range === null ? "" : ` (${f.range})`}. Es gilt der heutige Wert; suchen Sie die Ursache.`,
   trending: (f) =>
     `Noch in Bewegung: Jede Füllung gibt ${f.less ? "weniger" : "mehr"} als die vorige (etwa ${f.percent} je Füllung über ${f.fills} Füllungen). Frühere Füllungen sagen nichts mehr über die nächste: Drehen Sie jede Füllung ab.`,
   "stood-apart": (f) =>
@@ -46,6 +46,8 @@ export const cautionsDrift: typeof english = {
     binLevel: (f) =>
       `Der Austrag hängt davon ab, wie voll der Tank ist: ${f.percent} ${f.less ? "weniger" : "mehr"} bei vollem Tank als bei leerem (${f.p}, ${f.betweenFills ? "von Füllung zu Füllung" : "innerhalb der Füllungen"}). Drehen Sie bei dem Füllstand ab, mit dem Sie säen.`,
   },
+  "column-splits-fills": (f) =>
+    `Die Füllungen trennen sich nach ${f.columns}: Bei „${f.high}“ ist der Austrag ${f.percent} höher als bei „${f.low}“ (${f.p}).${f.explainsSince === null ? "" : ` Das erklärt die Veränderung seit Füllung ${f.explainsSince} so gut wie der Dosierer.`} Nehmen Sie in einer Füllung Proben auf beide Arten, bevor es am Dosierer liegen soll.`,
   "scatter-unusual": (f) =>
     `Diese Proben streuen ${f.times}-mal so stark wie üblich (${f.p}). Suchen Sie zuerst nach einer zweifelhaften Probe, dann nach dem, was anders war: Sack, Waage, Umdrehungen, Zeit zwischen den Proben.`,
   "scatter-beyond-usual": (f) =>

@@ -1,6 +1,7 @@
 import type { cautionsField as english } from "../en/cautions-field.ts";
+import { lawful } from "./lawful.ts";
 import { setting } from "./setting.ts";
-import { uncertaintyBudget } from "./uncertainty-budget.ts";
+import { leftOut } from "./uncertainty-sources.ts";
 
 type Off = Pick<Parameters<(typeof english)["drive-set-off"]>[0], "off" | "less">;
 
@@ -9,8 +10,9 @@ const lessOrMore = (f: Off) => `${f.off} ${f.less ? "weniger" : "mehr"}`;
 /** Cautions about the way from delivery to the drive, to the field, and to the outlets. */
 export const cautionsField: typeof english = {
   labels: {
+    lawful,
     setting: setting.missing,
-    leftOut: uncertaintyBudget.leftOut,
+    leftOut,
     figures: { filled: "eingefüllte Masse", left: "Restmasse", area: "Fläche" },
     noRateHeld:
       "Keine Menge lässt sich bei jeder Arbeitsgeschwindigkeit halten: Die Drehzahlen des Antriebs liegen für so verschiedene Geschwindigkeiten zu nahe beieinander.",
@@ -22,9 +24,15 @@ export const cautionsField: typeof english = {
   "delivery-not-told-from-zero": () =>
     "Die Proben sind so wenige oder streuen so stark, dass sich kein Austrag bis hinab zu null ausschließen lässt; die Einstellung hat daher keine obere Grenze. Nehmen Sie mehr Proben, bevor Sie den Antrieb einstellen.",
   "slip-not-given": () =>
-    "Der Schlupf des Antriebsrads ist nicht angegeben und zählt als null. Ein Rad, das auf 3 % des Weges rutscht, bringt 3 % weniger aus, als eingestellt ist: Messen Sie seinen Weg bei der Arbeit, beladen, Schare im Boden.",
+    "Der Schlupf des Antriebsrads ist nicht angegeben und zählt als null. Ein Rad, das auf 3 % des Weges rutscht, bringt 3 % weniger aus, als eingestellt ist: Messen Sie seinen Weg bei der Arbeit, beladen, Schare im Boden, und niemand geht neben der fahrenden Maschine.",
   "target-out-of-reach": (f) =>
-    `Die Sollmenge von ${f.target} liegt außerhalb dessen, was dieser Antrieb mit diesem Austrag ausbringen kann: ${f.reach}. Es bräuchte eine andere Dosierwalze oder eine andere Arbeitsgeschwindigkeit.`,
+    `Die Sollmenge von ${f.target} liegt außerhalb dessen, was dieser Antrieb mit diesem Austrag ausbringen kann: ${f.reach}. Es bräuchte eine andere Dosierwalze, bei Stillstand eingesetzt, oder eine andere Arbeitsgeschwindigkeit.`,
+  "rate-against-law": (f) =>
+    f.of === "target"
+      ? `Die Sollmenge von ${f.rate} verstößt gegen Etikett oder Gesetz: ${f.limits}. Nehmen Sie eine Sollmenge, die das einhält.`
+      : `Die nächstgelegene Stufe bringt ${f.rate} aus und verstößt gegen Etikett oder Gesetz: ${f.limits}. Nehmen Sie eine Sollmenge, deren Stufe das einhält.`,
+  "rate-may-break-law": (f) =>
+    `Nach diesen Proben eingestellt, kann die Menge gegen Etikett oder Gesetz verstoßen (${f.limits}): ${f.chance}; ${f.borne} wären hinnehmbar. Drehen Sie weiter ab, oder rücken Sie die Sollmenge weiter nach innen.`,
   "no-step-within-tolerance": (f) =>
     `Auch die nächstgelegene Stufe liegt um ${f.error} daneben, mehr als die Toleranz von ${f.tolerance}.`,
   "drive-set-off": (f) =>
@@ -67,7 +75,7 @@ export const cautionsField: typeof english = {
   "field-check-fill-unknown": (f) =>
     `Eine Feldprüfung nennt Füllung ${f.fill}, die keine gültige Probe hat; dafür steht, was irgendeine Füllung dieses Tanks austrägt.`,
   "field-disagrees": (f) =>
-    `Feld und Proben weichen um mehr voneinander ab als ihre Unsicherheiten (normierte Abweichung ${f.error}): Das Feld bekam ${lessOrMore(f)}, als die Proben erwarten lassen. Suchen Sie nach Schlupf, Überlappung oder falscher Fläche, nach Resten im Tank (von außen gesehen: Produkt kann Brücken bilden und nachgeben), oder nach einem Dosierer, der im Fahren anders austrägt.`,
+    `Feld und Proben weichen um mehr voneinander ab als ihre Unsicherheiten (normierte Abweichung ${f.error}): Das Feld bekam ${lessOrMore(f)}, als die Proben erwarten lassen. Suchen Sie nach Schlupf, Überlappung oder falscher Fläche, nach Resten im Tank (von außen gesehen: Produkt kann Brücken bilden und nachgeben und wird nie von innen gelöst), oder nach einem Dosierer, der im Fahren anders austrägt.`,
   "field-differs": (f) =>
     `Das Feld bekam ${lessOrMore(f)}, als die Proben erwarten lassen, etwas mehr, als ihre Unsicherheiten erklären (normierte Abweichung ${f.error}; ${f.p} unter allen Feldprüfungen). Machen Sie eine weitere Feldprüfung, bevor Sie eine Ursache suchen.`,
   "field-disagreed-before": (bias) =>
@@ -82,7 +90,7 @@ export const cautionsField: typeof english = {
   "outlet-grades-from-memory": () =>
     "Die Noten sind die, mit denen Prüfstellen der Prärie die Ausläufe pneumatischer Drillmaschinen bewerten, aus dem Gedächtnis. Sie vergleichen Ausläufe untereinander und sagen nichts über die Streuung der Proben.",
   "outlets-caught-once": () =>
-    "Jeder Auslauf wurde einmal aufgefangen; ein Teil der Unterschiede ist daher Streuung der Proben. Fangen Sie einige zweimal auf, um zu sehen, wie viel.",
+    "Jeder Auslauf wurde einmal aufgefangen; ein Teil der Unterschiede ist daher Streuung der Proben. Fangen Sie einige zweimal auf, um zu sehen, wie viel; Säcke an- und abhängen, wenn alles stillsteht.",
   "outlets-agree-exactly": (f) =>
     `Die ${f.outlets} Ausläufe stimmen genau überein. Das sagt, dass die Waage grob ist, nicht, dass sie vollkommen gleichmäßig sind.`,
   "outlets-outside-band": (f) =>

@@ -1,9 +1,13 @@
 import type { cautionsFile as english } from "../en/cautions-file.ts";
 import { questions } from "./questions.ts";
 
+const keys = { machine: "die Maschine", farm: "den Betrieb", season: "die Saison" };
+
 /** Cautions about what file and setup give away. */
 export const cautionsFile: typeof english = {
   labels: {
+    libraryLendsNothing: (file) =>
+      `${file === null ? "Die Bibliothek anderer Dosierer" : `Die Bibliothek ${file}`} leiht hier nichts: In zwei oder mehr Ihrer eigenen Tanks ist dasselbe Produkt, und nur diese werden gefragt.`,
     binNotCaught: (f) =>
       `Zum Tank „${f.name}“ der Einstellungen gibt es keine Proben; ist „${f.instead}“ gemeint? Wenn ja, schreiben Sie den Namen wie bei den Proben.`,
     question: (name) => `„${questions[name]}“`,
@@ -28,8 +32,16 @@ export const cautionsFile: typeof english = {
     `Ihre Gewichte gehen in Schritten von ${step}; das gilt hier als Teilung der Waage. Ist sie eine andere, geben Sie sie in den Einstellungen an (scale, division).`,
   "needs-rows": (asked) =>
     `Aus Summen nicht beantwortet: ${asked}. Dafür braucht es die einzelnen Proben; ob eine von ihnen auffällt, sagen Summen nicht.`,
+  "library-lends": (f) =>
+    `${f.file === null ? "Eine Bibliothek anderer Dosierer" : `Die Bibliothek ${f.file}`} leiht, wie sehr sich Füllungen unterscheiden (${f.spreads} Dosierer) und wie stark Proben streuen (${f.scatters} Dosierer), so wie andere Tanks es tun; was ein Tank austrägt, sagen nur seine eigenen Proben. Dass 95 von 100 Dosierern innerhalb des Faktors ${f.factor} um die Mitte liegen, ist angenommen, nicht gemessen.`,
+  "library-not-read": (f) =>
+    `In den Einstellungen steht die Bibliothek der Streuungen ${f.name}; sie wurde nicht gelesen, also wird nichts aus ihr geliehen. Geben Sie ihre Einträge als Option library an.`,
   "setup-name-not-caught": (f) =>
     `Zum Produkt „${f.name}“ der Einstellungen gibt es im Tank ${f.bin} keine Proben; ist „${f.instead}“ gemeint? Wenn ja, schreiben Sie den Namen wie bei den Proben.`,
+  "setup-key-not-caught": (f) =>
+    `Die Einstellungen nennen zum Tank ${f.bin} ${keys[f.key]} „${f.name}“, aber keine Probe nennt diesen Namen; der Eintrag zählt daher nicht${f.instead === null ? ". Nennen Sie ihn bei den Proben, oder lassen Sie ihn in den Einstellungen weg." : `. Ist „${f.instead}“ gemeint? Wenn ja, schreiben Sie den Namen wie bei den Proben.`}`,
+  "setup-season-missing": (f) =>
+    `Die Einstellungen nennen Füllung ${f.number} im Tank ${f.bin}, und die Proben stammen aus mehreren Saisons: Geben Sie dort die Saison an (season). Bis dahin gilt der Eintrag für keine davon.`,
   "old-name": (f) =>
     `In der Setup-Datei heißt ${f.was} jetzt ${f.now}. Der alte Name wurde noch verstanden; schreiben Sie künftig den neuen.`,
 };

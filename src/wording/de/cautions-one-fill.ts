@@ -38,9 +38,9 @@ export const cautionsOneFill: typeof english = {
   "scatter-differs": (p) =>
     `Die Proben streuen von Füllung zu Füllung verschieden (${p}), mehr als das, was Füllungen einander leihen, zulässt. Suchen Sie nach einer Füllung mit einer nachlässigen Probe oder einer anderen Waage.`,
   "catches-wilder-than-bins": (p) =>
-    `Die Proben dieses Tanks streuen mehr als die Ihrer anderen Tanks (${p}). Sehen Sie auf die Angabe für sich allein: Die geliehene kann hier zu eng sein.`,
+    `Die Proben dieses Tanks streuen mehr als die der Dosierer, die ihm leihen (${p}). Sehen Sie auf die Angabe für sich allein: Die geliehene kann hier zu eng sein.`,
   "catches-calmer-than-bins": (p) =>
-    `Die Proben dieses Tanks streuen weniger als die Ihrer anderen Tanks (${p}): Die Angabe für sich allein passt hier vielleicht besser.`,
+    `Die Proben dieses Tanks streuen weniger als die der Dosierer, die ihm leihen (${p}): Die Angabe für sich allein passt hier vielleicht besser.`,
   "outlets-in-catches": (f) =>
     `Diese Proben stammen aus ${f.outlets === 1 ? "einem Auslauf" : `${f.outlets} Ausläufen, die nicht alle in jeder Probe sind`}: Das ist nicht der Austrag des ganzen Dosierers.`,
   "weighting-by-name": (usual) =>

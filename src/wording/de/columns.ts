@@ -4,6 +4,14 @@ import type { Column } from "../../data/column-kinds.ts";
 export const columns: Readonly<
   Record<Column["name"], readonly [meaning: string, example?: string]>
 > = {
+  farm: ["Betrieb, wenn die Datei mehrere enthält; dann in jeder Zeile", "Hof Berg"],
+  machine: [
+    "Drillmaschine oder Wagen, wenn die Datei mehrere enthält; dann in jeder Zeile",
+    "Nord",
+  ],
+  season: [
+    "Saison, als Jahr oder Name mit Jahreszahl, wenn die Datei mehrere enthält; dann in jeder Zeile",
+  ],
   bin: ["Tank, mit Nummer oder Namen"],
   product: ["Was im Tank ist, immer gleich geschrieben", "Weizen"],
   fill: ["Nummer dieser Füllung des Tanks, ab 1, in zeitlicher Folge"],

@@ -12,6 +12,8 @@ export const command: typeof english = {
   sheet: (file) => `Zettel: ${file}`,
   setupFound: (file) =>
     `Setup-Datei: ${file}, neben den Proben gefunden (--no-setup verwendet sie nicht)`,
+  libraryWaits:
+    "Die Bibliothek leiht von der ersten Probe an; ein Plan davor beruht auf der angenommenen Streuung.",
   readAs: (caught) =>
     `Gelesen als: ${caught.map(({ turns, mass }) => `${turns} Umdrehungen ${mass}`).join(", ")}.`,
   tooFewProducts: (only) =>

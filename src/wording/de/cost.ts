@@ -44,7 +44,6 @@ export const cost: typeof english = {
     catches: "Proben je Füllung (0: nicht abgedreht)",
     loss: "verbleibender Mengenfehler",
     catching: "die Proben",
-    cheapest: "kostet am wenigsten",
   },
   chartTitle: (bin) => `Kosten von Fehlern und Proben, Tank ${bin}`,
   chartDescription: (totals) =>

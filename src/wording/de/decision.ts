@@ -39,6 +39,8 @@ export const decision: typeof english = {
     "delivery-not-told-from-zero": () => "der Austrag ist nicht von null zu unterscheiden",
     "target-out-of-reach": (f) =>
       `der Antrieb kann ${f.target} nicht ausbringen; er reicht von ${f.reach}`,
+    "rate-against-law": (f) =>
+      `${f.of === "target" ? "die Sollmenge" : "die nächste Stufe"}, ${f.rate}, verstößt gegen Etikett oder Gesetz`,
     "no-step-within-tolerance": (off) => `die nächste Stufe des Antriebs liegt ${off} daneben`,
     "field-disagrees": (f) =>
       `auf dem Feld war es ${f.off} ${f.less ? "weniger" : "mehr"}, als die Proben erwarten lassen`,

@@ -1,5 +1,5 @@
 import type { delivery as english } from "../en/delivery.ts";
-import { lenders } from "./lenders.ts";
+import { lenders, likeWhom } from "./lenders.ts";
 import { nouns, withTurns } from "./nouns.ts";
 
 const { catches, degrees, onDegrees } = nouns;
@@ -52,7 +52,7 @@ export const delivery: typeof english = {
   scatterLent: (f) =>
     `Streuung der Proben: ${f.relative} bei einer Probe ${withTurns(f.turns)}, aus ${f.catches === 1 ? "" : `den ${catches(f.catches)} dieser Füllung, `}${lenders(f)} (${degrees(f.df)}).`,
   twoLines: (f) =>
-    `${f.byItself === null ? "Für sich allein sagt dieser Tank noch nichts über den Fehler." : `Für sich allein ${f.byItself}.`} Wenn dieser Tank streut wie ${f.assumed ? "der typische Wert im Setup" : "Ihre anderen Tanks"}: ${f.lent}.`,
+    `${f.byItself === null ? "Für sich allein sagt dieser Tank noch nichts über den Fehler." : `Für sich allein ${f.byItself}.`} Wenn dieser Tank streut wie ${f.assumed ? "der typische Wert im Setup" : likeWhom(f)}: ${f.lent}.`,
   ifTypical: (f) =>
     `Für sich allein ${f.byItself}. Wenn Proben in ${f.turns} Umdrehungen um ${f.typical} streuen wie bei vielen Dosierern: ${f.halfWidth}. Das ist angenommen, nicht gemessen, und entscheidet nichts.`,
   scatterOwn: (f) =>
@@ -74,7 +74,7 @@ export const delivery: typeof english = {
     perTurnTitle: (f) => `Austrag je Umdrehung jeder Probe, Tank ${f.bin}, Füllung ${f.fill}`,
     turns: "Umdrehungen des Dosierers",
     mass: (unit) => `Nettomasse (${unit})`,
-    perTurn: (unit) => `Austrag je Umdrehung (${unit})`,
+    perTurn: (unit) => `Austrag (${unit})`,
   },
   chartDescription: (f) =>
     `${catches(f.catches)}: Nettomasse gegen Umdrehungen des Dosierers, mit der Geraden durch null bei ${f.value}${bands(f)}.`,

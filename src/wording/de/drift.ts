@@ -4,7 +4,7 @@ import { driftDetail } from "./drift-detail.ts";
 import { lenders } from "./lenders.ts";
 import { nouns } from "./nouns.ts";
 
-const { catches, change, earlierFills, fills } = nouns;
+const { beginning, catches, change, earlierFills, fills } = nouns;
 
 /** What is said of whether a meter has moved over its fills. */
 export const drift: typeof english = {
@@ -19,7 +19,7 @@ export const drift: typeof english = {
   steady: (f) =>
     `Tank ${f.bin} (${f.product}): Bisher stetig, über ${fills(f.fills)}${f.afresh === null ? "" : ` seit dem Neubeginn mit Füllung ${f.afresh}`}.`,
   steadySince: (f) =>
-    `Tank ${f.bin} (${f.product}): Bisher stetig, über ${fills(f.fills)} seit Füllung ${f.since}, mit der sich der Austrag um ${f.size} verschoben hatte.`,
+    `Tank ${f.bin} (${f.product}): Bisher stetig, über ${fills(f.fills)} seit ${beginning(f)}, mit der sich der Austrag um ${f.size} verschoben hatte.`,
   differs: (f) =>
     `Tank ${f.bin} (${f.product}): Der Austrag der Füllung ${f.fill} ist ${change(f)} als der ${earlierFills(f.earlierFills)}: Sie fällt heraus (${f.p}). Das tut eine von ${f.oneIn} einwandfreien Füllungen.`,
   differsConfirmed: (f) =>
@@ -27,7 +27,7 @@ export const drift: typeof english = {
   stoodApart: (f) =>
     `Tank ${f.bin} (${f.product}): Füllung ${f.fill} war der Ausreißer (Austrag ${change(f)}); Füllung ${f.backWith} liegt wieder wie früher. Füllung ${f.fill} zählt weder im Mittel noch im Unterschied der Füllungen.`,
   moved: (f) =>
-    `Tank ${f.bin} (${f.product}): Seit Füllung ${f.since}${f.date === null ? "" : ` (${f.date})`} ist der Austrag etwa ${change(f)}${f.range === null ? "" : `, Vertrauensbereich (${f.level}) ${f.range}`}.`,
+    `Tank ${f.bin} (${f.product}): Seit ${beginning(f)}${f.date === null ? "" : ` (${f.date})`} ist der Austrag etwa ${change(f)}${f.range === null ? "" : `, Vertrauensbereich (${f.level}) ${f.range}`}.`,
   trending: (f) =>
     `Tank ${f.bin} (${f.product}): Jede Füllung gibt ${f.less ? "weniger" : "mehr"} als die vorige, etwa ${f.percent} je Füllung über ${fills(f.fills)}${f.range === null ? "" : `, Vertrauensbereich (${f.level}) ${f.range}`}: ein Trend oder ein langsames Wandern. Frühere Füllungen sagen nichts mehr über die nächste.`,
   wouldHaveShown: (f) =>

@@ -66,7 +66,6 @@ export const explainingVariables: typeof english = {
     title: "Austrag je Umdrehung gegen Schüttgewicht",
     product: "Produkt",
     fill: "Füllung",
-    predicted: "noch nicht probiert",
   },
   chartDescription: (level) =>
     `Jede Füllung nach Produkt. Die Linie ist der Austrag im Verhältnis zum Schüttgewicht, beim mittleren Volumen je Umdrehung der Produkte; im Band wird ein noch nicht probiertes Produkt erwartet (${level}).`,

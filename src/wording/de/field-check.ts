@@ -54,6 +54,7 @@ export const fieldCheck: typeof english = {
     "Das macht das Fahren auf dem Feld; es gehört nicht zur Streuung der Proben, und mehr Proben ändern es nicht.",
   chart: {
     check: "Feldprüfung",
+    kind: "Was es ist",
     rate: (unit) => `Menge (${unit})`,
     kinds: {
       field: "auf dem Feld gefunden",

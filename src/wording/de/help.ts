@@ -17,11 +17,15 @@ Antworten gehen auf die Standardausgabe, alles andere auf die Standardfehlerausg
   sheet:
     "Zettel zum Drucken schreiben: einen für die Kabine und einen, der an der Maschine von Hand ausgefüllt wird.",
   page: "Eine Seite schreiben, die an der Drillmaschine antwortet, am Telefon und ohne Netz.",
+  spreads:
+    "Schreiben, wie stark es bei den Dosierern der Protokolle streut, ohne Namen und Zeilen, damit andere es leihen können; ab 30 Dosierern auch, ob passt, was evencatch voraussetzt.",
   check: "Alles nennen, was an einer Datei mit Proben nicht stimmt. Schreibt nichts.",
   template:
     "Einen leeren Probenzettel und eine Setup-Datei schreiben, und was ihre Spalten bedeuten.",
 
   catches: "Datei mit Proben: .csv, .xlsx oder .json",
+  catchesToPool:
+    "Dateien mit Proben: .csv, .xlsx oder .json; Tanks zweier Dateien gelten als verschiedene, also gehören die Saisons eines Betriebs in eine Datei",
   catchesOrTyped:
     "Datei mit Proben, oder die Proben selbst, etwa 6.3 6.5 6.4 oder 20:6.3 10:3.2; ohne wird vor der ersten Probe geplant",
   catchesOfSheet: "Datei mit Proben: .csv, .xlsx oder .json; ohne sie nur ein leerer Probenzettel",
@@ -81,18 +85,27 @@ Antworten gehen auf die Standardausgabe, alles andere auf die Standardfehlerausg
   setupOfEnough: `Setup-Datei: Waage, Toleranz (Vorgabe: ${beside})`,
   setupOfSheet: `Setup: Waage, Toleranz, Sollmengen; ohne Proben die Tanks, die genannt werden (Vorgabe: ${beside})`,
   setupOfCheck: `auch diese Setup-Datei gegen die Proben prüfen (Vorgabe: ${beside})`,
+  setupOfSpreads: `Setup-Datei: Waage, wo ein Dosierer geöffnet wurde (ohne Angabe: ${beside})`,
   setupOfPage:
     "Setup-Datei, mit der die Seite beginnt: Waage, Toleranz, Mengen, Preise (Vorgabe: keine)",
   noSetup: "eine setup.json neben den Proben nicht verwenden",
+  keys: "Betrieb (farm), Maschine (machine) oder Saison (season) aller Zeilen, wenn die Datei keine solche Spalte hat; darf für jede angegeben werden",
   workbookSheet: "Blatt einer Arbeitsmappe (Vorgabe: das erste)",
   leaveOut: "eine Probe weglassen; darf mehrmals angegeben werden",
 
   reportFolder: "Ordner, in den der Bericht geschrieben wird",
   sheetFolder: "den Probenzettel in diesen Ordner schreiben, als sheet.csv und zum Drucken",
   sheetsFolder: "Ordner, in den die Zettel geschrieben werden",
+  spreadsFile: "Datei, in die die Bibliothek der Streuungen geschrieben wird",
+  classes:
+    "Tabelle mit den Spalten product und class, etwa Weizen und Getreide (ohne Angabe: eine Spalte product_class der Proben, sonst keine Klasse)",
+  sha256: "auch die SHA-256 jeder Datei mit Proben nennen",
+  library:
+    "Bibliothek mit Streuungen anderer Dosierer, wie `evencatch spreads` sie schreibt (ohne Angabe: die, die das Setup nennt)",
   pageFile: "Datei, in die die Seite geschrieben wird",
   replace:
     "auch Dateien überschreiben, die nicht von evencatch sind oder seither geändert wurden; nie solche, die gelesen werden",
+  charts: "jedes Diagramm neben seiner Beschreibung auch als Bild schreiben: svg, png oder svg,png",
   tables: "auch einfache Tabellen schreiben: CSV, JSON, Markdown und LaTeX",
   edition: "wie viel der Bericht zeigt: was die Hand braucht oder alles",
   interactive: "Diagramme, die auf den Mauszeiger antworten (größere HTML-Datei)",

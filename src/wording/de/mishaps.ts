@@ -12,7 +12,7 @@ export const mishaps: typeof english = {
     "two-turns-fewer": "zwei Umdrehungen weniger als notiert",
     "bag-not-emptied": "Sack vorher nicht ganz geleert",
     "two-catches-in-one": "zwei Proben in einem Sack",
-    "meter-starved": "Brücke im Tank oder Dosierer leergelaufen",
+    "meter-starved": "Brücke im Tank (nie von innen zu lösen) oder Dosierer leergelaufen",
     "other-unit": "Masse in anderer Einheit abgelesen",
     "digits-swapped": "zwei Ziffern vertauscht",
     "decimal-moved": "Komma verrutscht",

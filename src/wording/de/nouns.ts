@@ -19,6 +19,8 @@ const catches = (count: number) => (count === 1 ? "1 Probe" : `${count} Proben`)
 export const nouns: typeof english = {
   catches,
   who: (f) => `Tank ${f.bin} (${f.product}), Füllung ${f.fill}`,
+  beginning: ({ since, season }) =>
+    season === null ? `Füllung ${since}` : `der Saison ${season} (Füllung ${since})`,
   fills: (count) => (count === 1 ? "1 Füllung" : `${count} Füllungen`),
   earlierFills: (count) =>
     count === 1

@@ -83,8 +83,9 @@ export const outliers: typeof english = {
   leftOutCatch: (f) => `Probe ${f.catch} (Zeile ${f.row}: ${f.reason})`,
   chart: {
     fill: "Füllung",
-    statistic: "Abstand von den anderen (Standardfehler)",
-    delivery: (unit) => `Austrag je Umdrehung (${unit})`,
+    statistic: "Standardfehler",
+    delivery: (unit) => `Austrag (${unit})`,
+    catches: "Beruht auf",
     all: "alle Proben",
     without: (one) => `ohne Probe ${one}`,
   },

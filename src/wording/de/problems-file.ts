@@ -15,6 +15,7 @@ const contents = {
   table,
   list: "eine Liste der Proben",
   setup: "Einstellungen in geschweiften Klammern, {}, zwischen denen nichts stehen muss",
+  spreads: "eine Bibliothek von Streuungen, wie `evencatch spreads` sie schreibt",
 };
 
 const quoted = (names: readonly string[]) => names.map((name) => `„${name}“`).join(", ");
@@ -58,6 +59,25 @@ export const fileProblems: Phrases<FileProblems> = {
   "setup-not-json": {
     expected: "eine Setup-Datei, die auf .json endet",
     remedy: "`evencatch template` schreibt eine leere.",
+  },
+  "spreads-not-json": {
+    expected: "eine Bibliothek von Streuungen, die auf .json endet",
+    remedy: "`evencatch spreads` schreibt eine.",
+  },
+  "classes-column-missing": {
+    expected: (f) => `eine Spalte namens ${f.name}`,
+    remedy: "Eine Tabelle der Klassen hat zwei Spalten, product und class.",
+  },
+  "classes-product-twice": {
+    expected: (f) => `eine Klasse je Produkt; weiter oben steht „${f.first}“`,
+    remedy: "Löschen Sie eine der beiden Zeilen.",
+  },
+  "spreads-too-few": {
+    found: (f) =>
+      f.bins === 1 ? "1 Tank in der größten Klasse" : `${f.bins} Tanks in der größten Klasse`,
+    expected: (f) =>
+      `mindestens ${f.least} Tanks in einer Klasse, damit kein einzelner Dosierer erkennbar ist`,
+    remedy: "Führen Sie mehr Protokolle zusammen, oder fassen Sie die Klassen weiter.",
   },
   "file-too-large": {
     found: (f) => `eine Datei von ${f.megabytes} MB`,

@@ -1,4 +1,5 @@
 import type { OptionTemplates } from "../../errors/option-text.ts";
+import { decimal } from "./decimal.ts";
 
 /** What is said of an option that cannot be what it is. */
 export const optionProblems: OptionTemplates = {
@@ -7,6 +8,7 @@ export const optionProblems: OptionTemplates = {
     positive: () => "eine endliche Zahl über null",
     "positive-or-null": () => "eine endliche Zahl über null, oder null, wenn sie nicht bekannt ist",
     "not-negative": () => "eine endliche Zahl, null oder mehr",
+    between: (f) => `eine Zahl von ${decimal(f.low)} bis ${decimal(f.high)}`,
     count: (f) => `eine ganze Zahl von mindestens ${f.least}`,
     text: () => "ein Text",
     list: () => "eine Liste",

@@ -31,6 +31,11 @@ export const setupProblems: Phrases<SetupProblems> = {
     expected: (f) => `eine Prozentzahl von ${decimal(f.low)} bis ${decimal(f.high)}`,
     remedy: likeThis,
   },
+  "setup-between": {
+    found,
+    expected: (f) => `eine Zahl von ${decimal(f.low)} bis ${decimal(f.high)}`,
+    remedy: likeThis,
+  },
   "setup-whole-from-1": { found, expected: "eine ganze Zahl ab 1", remedy: likeThis },
   "setup-whole-up-to": {
     found,
@@ -63,6 +68,12 @@ export const setupProblems: Phrases<SetupProblems> = {
     expected: "der Code eines Befundes, zum Beispiel field-disagrees",
     remedy: likeThis,
   },
+  "setup-version": {
+    found,
+    expected: (f) => `Version ${f.newest} des Formats`,
+    remedy:
+      "Bringen Sie evencatch auf den neuesten Stand, wenn die Datei neuer ist, oder lassen Sie sie neu schreiben.",
+  },
   "setup-span-reversed": {
     found,
     expected: 'die kleinere Zahl unter "from" und die größere unter "to"',
@@ -79,10 +90,21 @@ export const setupProblems: Phrases<SetupProblems> = {
     expected: "ein Eintrag je Tank, oder je Tank und Produkt",
     remedy: "Fassen Sie die beiden Einträge zusammen, oder löschen Sie einen.",
   },
+  "setup-bin-open": {
+    found,
+    expected: "ein Eintrag, der zählt, wo zwei für denselben Tank gelten",
+    remedy:
+      "Einer nennt das Produkt, der andere Maschine oder Betrieb: Ergänzen Sie einen Eintrag, der alles nennt, oder nennen Sie in beiden dasselbe.",
+  },
   "setup-no-book-value": {
     found,
     expected: 'ein book_value neben "book value"',
     remedy: "Geben Sie auch book_value an, oder nehmen Sie etwas anderes an.",
+  },
+  "setup-rates-reversed": {
+    found,
+    expected: "höchstens so viel wie highest_rate",
+    remedy: "Geben Sie die kleinere der beiden Mengen nach Etikett oder Gesetz als lowest_rate an.",
   },
   "setup-figure-missing": {
     found,

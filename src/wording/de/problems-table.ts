@@ -172,7 +172,8 @@ export const tableProblems: Phrases<TableProblems> = {
     found: (f, at) =>
       `noch einmal Probe ${f.catch} aus Tank ${f.bin}, ${f.product}, Füllung ${f.fill}${f.outlet === null ? "" : `, Auslauf ${f.outlet}`}, zuerst in ${at.row} ${f.firstRow}`,
     expected: "jede Probe nur einmal",
-    remedy: "Löschen Sie die Kopie, oder geben Sie der Probe eine eigene Nummer.",
+    remedy:
+      "Zwei Maschinen oder zwei Saisons? Nennen Sie sie in einer Spalte `machine` oder `season`. Sonst geben Sie der Probe eine eigene Nummer.",
   },
   "two-products-in-fill": {
     found: (f) => `„${f.product}“ in Tank ${f.bin}, Füllung ${f.fill}`,
@@ -180,6 +181,16 @@ export const tableProblems: Phrases<TableProblems> = {
       `„${f.first}“ wie in ${at.row} ${f.firstRow}, denn eine Füllung enthält ein Produkt`,
     remedy:
       "Berichtigen Sie Produkt oder Tank, oder geben Sie der neuen Füllung die nächste Nummer.",
+  },
+  "key-missing": {
+    expected: (f, at) =>
+      `ein Eintrag unter ${f.header} in jeder Zeile, denn ${at.row} ${f.firstRow} nennt „${f.named}“`,
+    remedy: (f) => `Füllen Sie ${f.header} in jeder Zeile aus oder in keiner.`,
+  },
+  "key-spelt-twice": {
+    expected: (f, at) =>
+      `„${f.first}“ wie in ${at.row} ${f.firstRow}, oder ein Name, der sich in mehr als Groß- und Kleinschreibung unterscheidet`,
+    remedy: (f) => `Schreiben Sie jeden Namen unter ${f.header} überall gleich.`,
   },
   "bin-spelt-twice": {
     expected: (f, at) =>

@@ -128,5 +128,4 @@ export const productComparison: typeof english = {
   thickLine: (level) =>
     `Dick: der Vertrauensbereich des Paars allein zu ${level}; gleichwertig, wo er innerhalb der Grenze liegt.`,
   dashedLine: "Gestrichelt: dasselbe Paar ohne Annahme gleicher Streuung.",
-  equivalentWithin: (margin) => `gleichwertig innerhalb von ${margin}`,
 };

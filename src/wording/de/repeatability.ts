@@ -37,8 +37,6 @@ export const repeatability: typeof english = {
     fill: "Füllung",
     scatter: "Streuung einer Probe (%)",
     catches: "Proben",
-    usual: "üblich",
-    reading: "Ablesen der Waage",
   },
   description: (f) =>
     `Streuung einer Probe ${withTurns(f.turns)} in ${f.fills === 1 ? "" : "jeder von "}${nouns.fills(f.fills)} mit Vertrauensbereich, in logarithmischem Maßstab${f.usual === null ? "" : `, gegen die üblichen ${f.usual}`}${f.reading === null ? "" : ` und die ${f.reading}, die das Ablesen der Waage allein ausmacht`}. Füllung ${f.fill}: ${f.practice}.`,

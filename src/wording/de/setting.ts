@@ -80,6 +80,4 @@ export const setting: typeof english = {
   },
   chartDescription: (f) =>
     `Mengenfehler von ${f.steps} Stufen des Antriebs gegen die Sollmenge${f.target === null ? "" : ` von ${f.target}`}, mit der Toleranz von ${f.tolerance}. ${f.errors}.`,
-  chartNeeded: (ratio) => `nötig: ${ratio}`,
-  chartTolerance: (tolerance) => `Toleranz ${tolerance}`,
 };

@@ -15,6 +15,9 @@ export const setupFields: Readonly<Record<string, Told>> = {
   assumed_scatter_percent: [
     "Streuung einer Probe von 20 Umdrehungen (Standardabweichung), die gelten soll, wo kein anderer Tank etwas sagt",
   ],
+  library: [
+    "Datei mit einer Bibliothek der Streuungen anderer Dosierer, neben dieser Datei: Sie leihen wie andere Tanks",
+  ],
   "scale.division": [
     "Teilung der Waage; wo sie fehlt, wird sie aus den Ziffern der Gewichte abgelesen",
   ],
@@ -32,7 +35,14 @@ export const setupFields: Readonly<Record<string, Told>> = {
   ],
   "bins[].bin": ["Tank, wie er bei den Proben heißt; muss in jedem Eintrag angegeben sein"],
   "bins[].product": ["Produkt, wenn der Eintrag nur für dieses gilt", "Weizen"],
+  "bins[].machine": [
+    "Maschine, wenn der Eintrag nur für diese gilt; sonst für den Tank dieses Namens an jeder Maschine",
+    "Nord",
+  ],
+  "bins[].farm": ["Betrieb, wenn der Eintrag nur für diesen gilt; sonst für jeden", "Hof Berg"],
   "bins[].target_rate": ["Sollmenge"],
+  "bins[].lowest_rate": ["Niedrigste Menge nach Etikett oder Gesetz, wo es eine gibt"],
+  "bins[].highest_rate": ["Höchste Menge nach Etikett oder Gesetz, wo es eine gibt"],
   "bins[].book_value": ["Austrag, der ohne Probe angenommen wird (Tabellenwert)"],
   "bins[].assumed": [
     "Worauf der Antrieb ohne Probe eingestellt wird: auf den Tabellenwert, den Wert der vorigen Füllung oder das Mittel der früheren Füllungen",
@@ -41,6 +51,7 @@ export const setupFields: Readonly<Record<string, Told>> = {
   "bins[].starts_afresh": [
     "Füllung, vor der der Dosierer geöffnet, gereinigt oder verändert wurde: Füllungen davor sagen nichts über sein jetziges Niveau",
   ],
+  "bins[].season": ["Saison dieser Füllung, nötig, wo die Proben aus mehreren stammen"],
   "bins[].drive.kind": [
     "Was den Dosierer dreht; muss angegeben sein, wenn ein Antrieb angegeben ist",
   ],
@@ -90,7 +101,16 @@ export const setupFields: Readonly<Record<string, Told>> = {
   "money.area_per_fill_ha": ["Hektar, die mit einer Füllung bestellt werden"],
   "field_checks[].bin": ["Tank, wie er bei den Proben heißt; muss angegeben sein"],
   "field_checks[].product": ["Produkt", "Weizen"],
+  "field_checks[].machine": [
+    "Maschine, wenn der Eintrag nur für diese gilt; sonst für den Tank dieses Namens an jeder Maschine",
+    "Nord",
+  ],
+  "field_checks[].farm": [
+    "Betrieb, wenn der Eintrag nur für diesen gilt; sonst für jeden",
+    "Hof Berg",
+  ],
   "field_checks[].fill": ["Füllung, die verbraucht wurde"],
+  "field_checks[].season": ["Saison dieser Füllung, nötig, wo die Proben aus mehreren stammen"],
   "field_checks[].date": ["Tag der Feldprüfung, das Jahr zuerst"],
   "field_checks[].filled": ["Eingefüllte Masse; muss angegeben sein"],
   "field_checks[].left": ["Restmasse; muss angegeben sein"],
@@ -99,7 +119,13 @@ export const setupFields: Readonly<Record<string, Told>> = {
   "field_checks[].assumed_delivery": ["Austrag je Umdrehung, auf den der Antrieb eingestellt war"],
   "answered[].code": ["Eine Meldung ohne Probe, der Sie nachgegangen sind; muss angegeben sein"],
   "answered[].bin": ["Tank, um den es geht; muss angegeben sein"],
+  "answered[].machine": [
+    "Maschine, wenn der Eintrag nur für diese gilt; sonst für den Tank dieses Namens an jeder Maschine",
+    "Nord",
+  ],
+  "answered[].farm": ["Betrieb, wenn der Eintrag nur für diesen gilt; sonst für jeden", "Hof Berg"],
   "answered[].fill": ["Füllung, um die es geht; jede, wenn nicht angegeben"],
+  "answered[].season": ["Saison dieser Füllung, nötig, wo die Proben aus mehreren stammen"],
   "answered[].note": ["Was Sie gefunden haben; muss angegeben sein", "Fläche nachgemessen"],
   $schema: ["Wo ein Editor das Schema dieser Datei findet; wird nicht gelesen"],
 };

@@ -75,6 +75,10 @@ export const skipping: typeof english = {
     `Schon eine einzige Füllung ohne Abdrehen liegt mit einer Chance von über ${f.acceptedRisk} mehr als ${f.tolerance} daneben: Drehen Sie jede Füllung ab.`,
   inARow: (f) =>
     `Nicht abgedreht in Folge: Die Chance, dass eine Füllung mehr als ${f.tolerance} daneben liegt, bleibt innerhalb von ${f.acceptedRisk} an der Obergrenze des Risikos (90 %, unabhängige Füllungen) bei ${inARow(f.byBound, f.openEnded && f.most === null)}${f.most === null ? "" : `, gerechnet bei ${inARow(f.most, f.openEnded)}`}.`,
+  law: (f) =>
+    `Drehen Sie jede Füllung ab: Ohne Abdrehen verstößt die nächste mit einer Chance von höchstens ${f.atMost} gegen Etikett oder Gesetz (${f.limits}; 90 % Sicherheit, unabhängige Füllungen), gerechnet ${f.chance}.`,
+  lawUnknown: (limits) =>
+    `Drehen Sie jede Füllung ab: Wie leicht die nächste ohne Abdrehen gegen Etikett oder Gesetz verstößt (${limits}), lässt sich nicht sagen.`,
   practice: (f) =>
     `In der Praxis heißt es, nicht abzudrehen koste ${f.figure} Fehler; eine Quelle dafür wurde nicht gefunden${f.isChecked ? "" : ", und diese Füllungen können es nicht prüfen"}.`,
   compared: {
@@ -85,10 +89,7 @@ export const skipping: typeof english = {
   chart: {
     title: (f) => `Mengenfehler der nächsten Füllung, wenn nicht abgedreht wird, Tank ${f.bin}`,
     error: "Mengenfehler (%; über null: mehr als gewollt)",
-    today: "diese Füllung, nach ihren Proben",
-    intended: "wie gewollt",
   },
   chartDescription: (f) =>
     `Dichte des Mengenfehlers, wenn der Antrieb belassen wird bei ${f.leftAt}. Chance auf mehr als ${f.chances}.`,
-  chartTolerance: (tolerance) => `Toleranz ${tolerance}`,
 };

@@ -31,6 +31,5 @@ export const speedLinearity: typeof english = {
   },
   chartDescription: (f) =>
     `${catches(f.catches)}: Austrag im Verhältnis zu dem der Füllung gegen die Drehzahl von ${f.caught} U/min${f.change === null ? "" : `, mit einer Geraden, die sich über diesen Bereich um ${f.change} ändert, und ihrem Band (${f.level})`}. Toleranz ${f.tolerance}.`,
-  chartTolerance: (tolerance) => `Toleranz ${tolerance}`,
   chartCatch: (f) => `Füllung ${f.fill}, Probe ${f.catch}: ${f.off} bei ${f.speed} U/min`,
 };

@@ -1,16 +1,5 @@
 import type { uncertaintyBudget as english } from "../en/uncertainty-budget.ts";
-
-const sources: typeof english.sources = {
-  "catch scatter": "Streuung der Proben",
-  "reading gross": "Ablesen der Waage, brutto",
-  "reading tare": "Ablesen der Waage, Tara",
-  "scale error": "geprüfter Fehler der Waage",
-  "turn count": "Zählen der Umdrehungen",
-  "fill to fill": "Unterschied zwischen Füllungen",
-  "working width": "Arbeitsbreite und Überlappung",
-  "wheel travel": "Weg des Rads je Umdrehung",
-  slip: "Schlupf des Antriebsrads",
-};
+import { leftOut, sources } from "./uncertainty-sources.ts";
 
 /** What is said of how uncertain the applied rate is, and why. */
 export const uncertaintyBudget: typeof english = {
@@ -32,11 +21,7 @@ export const uncertaintyBudget: typeof english = {
     },
   },
   sources,
-  leftOut: {
-    ...sources,
-    drive: "der Antrieb (nicht angegeben)",
-    "speed measure": "die Geschwindigkeitsmessung des Antriebs",
-  },
+  leftOut,
   laws: { t: "t-Verteilung", normal: "normal", rectangular: "rechteckig" },
   valueFor: {
     "this fill": "dieser Füllung",
@@ -60,8 +45,9 @@ export const uncertaintyBudget: typeof english = {
     "fill to fill": "Drehen Sie jede Füllung ab, statt einen älteren Wert zu behalten.",
     "working width":
       "Messen Sie die Breite zwischen den Fahrten auf dem Feld, Überlappung eingeschlossen.",
-    "wheel travel": "Messen Sie den Weg über mehr Umdrehungen, beladen, auf dem Feld.",
-    slip: "Zählen Sie die Radumdrehungen über eine gemessene Strecke bei der Arbeit, Schare im Boden.",
+    "wheel travel":
+      "Messen Sie den Weg über mehr Umdrehungen, beladen, auf dem Feld, und niemand geht neben der fahrenden Maschine.",
+    slip: "Zählen Sie die Radumdrehungen über eine gemessene Strecke bei der Arbeit, Schare im Boden, und niemand geht neben der fahrenden Maschine.",
   },
   combined: (f) =>
     `Kombinierte Standardunsicherheit ${f.combined} der Menge, ${f.df === null ? "gut bekannt" : `effektive Freiheitsgrade ${f.df} (Welch-Satterthwaite; Proben und ihre Ablesungen zählen als eine Quelle, mit den Freiheitsgraden der Proben)`}; Erweiterungsfaktor ${f.coverage}.`,

@@ -27,6 +27,8 @@ export const usage: typeof english = {
     column: "Spalte",
     dir: "Ordner",
     file: "Datei",
+    formats: "Formate",
+    "key=name": "Schlüssel=Name",
     "kg/m³": "kg/m³",
     length: "Länge",
     law: "Art",
@@ -55,6 +57,7 @@ export const usage: typeof english = {
   },
   needed: {
     choice: (choices) => `Möglich sind ${choices}.`,
+    someOf: (choices) => `Möglich sind ${choices}, auch mehrere mit Komma dazwischen.`,
     twoReadings: (f) =>
       `Das lässt sich auf zwei Arten lesen: Schreiben Sie ${f.decimal} oder ${f.thousands}.`,
     percent: "Nötig ist ein Wert über 0 % und unter 100 %, etwa „3%“.",
@@ -72,6 +75,7 @@ export const usage: typeof english = {
       `„${found}“ sagt nicht, wie viele Umdrehungen es waren: Fügen Sie --turns 20 für alle an, oder schreiben Sie 20:${found}.`,
     typedAndFile: (f) =>
       `„${f.typed}“ ist eine Probe und „${f.file}“ eine Datei: Geben Sie eine Datei an oder nur Proben.`,
+    key: "Es muss farm, machine oder season mit dem Namen sein, etwa „machine=Nord“ oder „season=2026“.",
     catch: "Nötig sind Tank, Füllung und Probe, etwa „rear:4:2“.",
   },
 };

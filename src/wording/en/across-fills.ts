@@ -1,4 +1,6 @@
+import type { FillName } from "../../results/fill-name.ts";
 import type { Counts, Facts, Numbered, Numbers } from "./facts.ts";
+import { likeWhom, type OtherMeters, togetherWith } from "./lenders.ts";
 import { nouns } from "./nouns.ts";
 
 const { degrees, fills, onDegrees } = nouns;
@@ -15,7 +17,7 @@ export const acrossFills = {
       Facts<"mean" | "next" | "level" | "halfWidth"> &
       Counts<"fills"> & {
         /** First fill of the level in force; null: all fills are of it. */
-        readonly since: number | null;
+        readonly since: FillName | null;
       },
   ) =>
     `Bin ${f.bin} (${f.product}): ${f.mean} on average over ${f.fills === 1 ? "its one fill" : fills(f.fills)}${f.since === null ? "" : ` since fill ${f.since}`}; the next fill should deliver ${f.next} (${f.level} band), which is ${f.halfWidth}.`,
@@ -27,20 +29,19 @@ export const acrossFills = {
   ) =>
     `Mean of these fills: ${f.mean}, ${f.level} interval ${f.range} (Student's t${f.df === null ? "" : ` ${onDegrees(f.df)}`}: one estimate a fill)${f.ifIndependent === null ? "." : `: ${f.ifAlike} even if neighbouring fills are alike (correlation up to 0.5), ${f.ifIndependent} if they were independent.`}`,
   /** Null: by itself nothing is known. */
-  twoLines: (f: Facts<"lent", "byItself"> & { readonly assumed: boolean }) =>
-    `The next fill, ${f.byItself === null ? "by itself: not known." : `by itself: ${f.byItself}.`} If this bin's fills differ like ${f.assumed ? "the typical figure in the setup" : "those of your other bins"}: ${f.lent}.`,
+  twoLines: (f: Facts<"lent", "byItself"> & OtherMeters & { readonly assumed: boolean }) =>
+    `The next fill, ${f.byItself === null ? "by itself: not known." : `by itself: ${f.byItself}.`} If this bin's fills differ like ${f.assumed ? "the typical figure in the setup" : `those of ${likeWhom(f)}`}: ${f.lent}.`,
   ifTypical: (f: Facts<"byItself" | "typical" | "halfWidth">) =>
     `The next fill, by itself: ${f.byItself}. If fills differ by ${f.typical}, as many meters' do: ${f.halfWidth}, which is assumed, not measured, and decides nothing.`,
   spreadUnknown: "How much fills differ is not known.",
   spread: (
-    f: Facts<"size" | "level", "range"> & {
-      /** Other bins that tell it too. */
-      readonly meters: number;
-      /** Fills behind it, where these are more than the level in force has; null: they are not. */
-      readonly ofFills: number | null;
-    },
+    f: Facts<"size" | "level", "range"> &
+      OtherMeters & {
+        /** Fills behind it, where these are more than the level in force has; null: they are not. */
+        readonly ofFills: number | null;
+      },
   ) =>
-    `Fill-to-fill spread: ${f.size}${f.range === null ? "" : ` (${f.level} interval ${f.range})`}${f.meters === 0 ? "" : `, told together with ${f.meters === 1 ? "one other bin" : `${f.meters} other bins`}`}${f.ofFills === null ? "" : `, from ${fills(f.ofFills)}, each against its own level`}.`,
+    `Fill-to-fill spread: ${f.size}${f.range === null ? "" : ` (${f.level} interval ${f.range})`}${f.meters + f.library === 0 ? "" : `, told together with ${togetherWith(f)}`}${f.ofFills === null ? "" : `, from ${fills(f.ofFills)}, each against its own level`}.`,
   explainedByCatches: "Catch scatter alone explains that much.",
   withoutCatches: (rest: string) => `With catch scatter taken out, ${rest} remain.`,
   scatterUnknown: "Catch scatter is not known from these fills.",

@@ -1,4 +1,5 @@
 import type { CurvePoint } from "../../model/next-catch-curve.ts";
+import type { FillName } from "../../results/fill-name.ts";
 import type { Counts, Facts, Numbers } from "./facts.ts";
 import { type LenderFacts, lenders } from "./lenders.ts";
 import { nouns } from "./nouns.ts";
@@ -68,7 +69,7 @@ export const catchesNeeded = {
     unknown: "not known",
     detail: "Plans in figures",
   },
-  who: (f: Facts<never, "bin" | "product"> & { readonly fill: number | null }) =>
+  who: (f: Facts<never, "bin" | "product"> & { readonly fill: FillName | null }) =>
     f.bin === null
       ? "Before any catch"
       : `Bin ${f.bin} (${f.product}), ${f.fill === null ? "the next fill" : `fill ${f.fill}`}`,
@@ -157,15 +158,12 @@ export const catchesNeeded = {
   chart: {
     catches: "Catches of the fill",
     halfWidth: "Known within ± (%)",
-    tolerance: "tolerance",
-    pays: "another no longer pays",
     planned: "expected",
     "earlier fills": "earlier fills alone",
     made: "so far",
   },
-  chartTitle: (f: Facts<never, "bin"> & { readonly fill: number | null }) =>
+  chartTitle: (f: Facts<never, "bin"> & { readonly fill: FillName | null }) =>
     `What each catch buys${f.bin === null ? "" : `, bin ${f.bin}`}${f.fill === null ? "" : `, fill ${f.fill}`}`,
   chartDescription: (f: Facts<"level" | "chance" | "tolerance" | "halfWidths">) =>
     `Half-width of the ${f.level} interval for the fill's delivery against its number of catches, expected and not exceeded with a chance of ${f.chance}, with the tolerance of ${f.tolerance}. ${f.halfWidths}.`,
-  chartAssured: (chance: string) => `with a chance of ${chance}`,
 };

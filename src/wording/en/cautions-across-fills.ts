@@ -1,4 +1,5 @@
 import type { Counts, Facts, Numbers } from "./facts.ts";
+import { type OtherMeters, togetherWith } from "./lenders.ts";
 import { nouns } from "./nouns.ts";
 
 /** Cautions about several fills and the one that follows. */
@@ -16,12 +17,12 @@ export const cautionsAcrossFills = {
     `${f.fills} fills say little about how much fills differ; the intervals are wide on purpose.`,
   "spread-at-boundary": (f: Facts<never, "upper">) =>
     `The fills differ no more than catch scatter explains. That means "not told apart", not "no difference"${f.upper === null ? "" : `: the spread may be up to ${f.upper}`}.`,
-  "spread-lent": (f: Counts<"meters"> & Numbers<"df"> & { readonly sameProduct: boolean }) =>
-    `How much fills differ is told by this bin together with ${f.meters === 1 ? "one other bin" : `${f.meters} other bins`}${f.sameProduct ? " of the same product" : ""}, relative to what each delivers (${nouns.degrees(f.df)}). Only the spread is borrowed, never the delivery.`,
+  "spread-lent": (f: OtherMeters & Numbers<"df"> & { readonly sameProduct: boolean }) =>
+    `How much fills differ is told by this bin together with ${togetherWith(f)}${f.sameProduct ? " of the same product" : ""}, relative to what each delivers (${nouns.degrees(f.df)}). Only the spread is borrowed, never the delivery.`,
   "fills-wilder-than-bins": (p: string) =>
-    `This bin's fills differ more than those of your other bins (${p}). Look at the figure by itself: the borrowed one may be too narrow here.`,
+    `This bin's fills differ more than those of the meters that lend to it (${p}). Look at the figure by itself: the borrowed one may be too narrow here.`,
   "fills-calmer-than-bins": (p: string) =>
-    `This bin's fills differ less than those of your other bins (${p}): the figure by itself may suit it better.`,
+    `This bin's fills differ less than those of the meters that lend to it (${p}): the figure by itself may suit it better.`,
   "fills-are-not-catches": (f: Facts<"times" | "held">) =>
     `Taking every catch as a fill of its own would make the interval ${f.times} times narrower, and wrong: such intervals hold the truth ${f.held} of the time where they say 95 %.`,
   /** Null: as many fills tell how much fills differ. */

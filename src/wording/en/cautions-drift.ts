@@ -1,7 +1,8 @@
+import type { FillName } from "../../results/fill-name.ts";
 import type { Change, Counts, Facts, Numbered } from "./facts.ts";
-import { nouns } from "./nouns.ts";
+import { type Beginning, nouns } from "./nouns.ts";
 
-const { change, earlierFills, fills } = nouns;
+const { beginning, change, earlierFills, fills } = nouns;
 
 /** So many fills, and the first number of them at which something can be tested. */
 type Waiting = Counts<"fills" | "needed">;
@@ -24,8 +25,8 @@ export const cautionsDrift = {
     f: Change & Counts<"earlierFills" | "catches"> & Facts<"usualCatches">,
   ) =>
     `This fill delivers ${change(f)} than ${earlierFills(f.earlierFills)}, confirmed by ${f.catches} catches where ${f.usualCatches} are usual. Set by it, and look for the cause.`,
-  "moved-since": (f: Change & Counts<"sinceFill"> & Facts<never, "range">) =>
-    `This meter has given about ${change(f)} since fill ${f.sinceFill}${f.range === null ? "" : ` (${f.range})`}. Today's value is the one that counts; look for the cause.`,
+  "moved-since": (f: Change & Beginning & Facts<never, "range">) =>
+    `This meter has given about ${change(f)} since ${beginning(f)}${f.range === null ? "" : ` (${f.range})`}. Today's value is the one that counts; look for the cause.`,
   trending: (f: Change & Counts<"fills">) =>
     `Still moving: each fill gives ${f.less ? "less" : "more"} than the last (about ${f.percent} a fill over ${f.fills} fills). Earlier fills no longer tell the next: catch every fill.`,
   "stood-apart": (f: Change & Counts<"backWith">) =>
@@ -52,6 +53,12 @@ export const cautionsDrift = {
     binLevel: (f: Change & Facts<"p"> & { readonly betweenFills: boolean }) =>
       `The delivery goes with how full the bin is: ${change(f)} with a full bin than with an empty one (${f.p}, ${f.betweenFills ? "from fill to fill" : "within fills"}). Catch at the level you drill at.`,
   },
+  "column-splits-fills": (
+    f: Facts<"columns" | "low" | "high" | "percent" | "p"> & {
+      readonly explainsSince: FillName | null;
+    },
+  ) =>
+    `The fills go apart by ${f.columns}: with "${f.high}" this meter gives ${f.percent} more than with "${f.low}" (${f.p}).${f.explainsSince === null ? "" : ` That explains the change since fill ${f.explainsSince} as well as the meter does.`} Catch one fill both ways before the meter is blamed.`,
   "scatter-unusual": (f: Facts<"times" | "p">) =>
     `These catches scatter ${f.times} times as much as is usual (${f.p}). Look for a doubtful catch first, then for what was done differently: bag, scale, turns, time between catches.`,
   "scatter-beyond-usual": (f: Facts<"times" | "oneIn">) =>

@@ -1,6 +1,7 @@
 import type { Counts, Facts } from "./facts.ts";
+import { lawful } from "./lawful.ts";
 import { setting } from "./setting.ts";
-import { uncertaintyBudget } from "./uncertainty-budget.ts";
+import { leftOut } from "./uncertainty-sources.ts";
 
 type Off = Facts<"off"> & { readonly less: boolean };
 
@@ -9,8 +10,9 @@ const lessOrMore = (f: Off) => `${f.off} ${f.less ? "less" : "more"}`;
 /** Cautions about the way from delivery to the drive, to the field, and to the outlets. */
 export const cautionsField = {
   labels: {
+    lawful,
     setting: setting.missing as Readonly<Record<string, string>>,
-    leftOut: uncertaintyBudget.leftOut,
+    leftOut,
     /** Figures of a field check. */
     figures: {
       filled: "the mass filled in",
@@ -27,9 +29,15 @@ export const cautionsField = {
   "delivery-not-told-from-zero": () =>
     "The catches are so few or so scattered that no delivery can be ruled out down to zero, so the setting has no upper limit. Take more catches before the drive is set.",
   "slip-not-given": () =>
-    "Slip of the drive wheel is not given and counts as none. A wheel that slips by 3 % of the way puts out 3 % less than it is set for: measure its travel in work, loaded, openers in the ground.",
+    "Slip of the drive wheel is not given and counts as none. A wheel that slips by 3 % of the way puts out 3 % less than it is set for: measure its travel in work, loaded, openers in the ground, nobody beside the machine while it moves.",
   "target-out-of-reach": (f: Facts<"target" | "reach">) =>
-    `The target of ${f.target} lies outside what this drive can put out with this delivery: ${f.reach}. Another roller or another working speed would be needed.`,
+    `The target of ${f.target} lies outside what this drive can put out with this delivery: ${f.reach}. Another roller, put in with everything at rest, or another working speed would be needed.`,
+  "rate-against-law": (f: Facts<"rate" | "limits"> & { readonly of: "target" | "step" }) =>
+    f.of === "target"
+      ? `The target of ${f.rate} breaks what label or law sets: ${f.limits}. Aim for a rate that keeps it.`
+      : `The nearest step puts out ${f.rate} and breaks what label or law sets: ${f.limits}. Aim for a rate whose step keeps it.`,
+  "rate-may-break-law": (f: Facts<"limits" | "chance" | "borne">) =>
+    `Set by these catches, the rate may break what label or law sets (${f.limits}): ${f.chance}, and ${f.borne} would be borne. Catch more, or aim farther inside.`,
   "no-step-within-tolerance": (f: Facts<"error" | "tolerance">) =>
     `Even the nearest step is off by ${f.error}, more than the tolerance of ${f.tolerance}.`,
   "drive-set-off": (f: Off & Facts<"tolerance">) =>
@@ -72,7 +80,7 @@ export const cautionsField = {
   "field-check-fill-unknown": (f: Counts<"fill">) =>
     `A field check names fill ${f.fill}, which has no catch that counts; what any fill of this bin delivers stands in for it.`,
   "field-disagrees": (f: Off & Facts<"error">) =>
-    `Field and catches disagree by more than their uncertainties (normalised error ${f.error}): the field got ${lessOrMore(f)} than the catches let expect. Look for wheel slip, overlap or a wrong area, product left in the bin (looked at from outside: it can bridge and give way), or a meter that delivers differently under way.`,
+    `Field and catches disagree by more than their uncertainties (normalised error ${f.error}): the field got ${lessOrMore(f)} than the catches let expect. Look for wheel slip, overlap or a wrong area, product left in the bin (looked at from outside: it can bridge and give way, and is never cleared from inside), or a meter that delivers differently under way.`,
   "field-differs": (f: Off & Facts<"error" | "p">) =>
     `The field got ${lessOrMore(f)} than the catches let expect, a little more than their uncertainties explain (normalised error ${f.error}; ${f.p} among all field checks). Make another field check before looking for a cause.`,
   "field-disagreed-before": (bias: string) =>
@@ -87,7 +95,7 @@ export const cautionsField = {
   "outlet-grades-from-memory": () =>
     "The grades are what prairie test centres use for the outlets of air drills, from memory. They compare outlets with one another and say nothing about catch scatter.",
   "outlets-caught-once": () =>
-    "Each outlet was caught once, so part of the differences between them is catch scatter. Catch a few outlets twice to see how much.",
+    "Each outlet was caught once, so part of the differences between them is catch scatter. Catch a few outlets twice to see how much; bags go on and off with everything at rest.",
   "outlets-agree-exactly": (f: Counts<"outlets">) =>
     `The ${f.outlets} outlets agree exactly, which says that the scale is coarse, not that they are perfectly even.`,
   "outlets-outside-band": (f: Facts<"band" | "names"> & Counts<"outlets">) =>

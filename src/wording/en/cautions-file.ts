@@ -1,3 +1,4 @@
+import type { FillName } from "../../results/fill-name.ts";
 import type { Question } from "../../results/question.ts";
 import type { Counts, Facts } from "./facts.ts";
 import { questions } from "./questions.ts";
@@ -7,6 +8,8 @@ type Failed = Facts<"reason"> & { readonly question: Question };
 /** Cautions about what file and setup give away. */
 export const cautionsFile = {
   labels: {
+    libraryLendsNothing: (file: string | null) =>
+      `${file === null ? "The library of other meters" : `The library ${file}`} lends nothing here: two or more of your own bins hold the same product, and they alone are asked.`,
     binNotCaught: (f: Facts<"name" | "instead">) =>
       `Bin "${f.name}" of the setup has no catches; did you mean "${f.instead}"? If so, spell it as the catches do.`,
     question: (name: Question) => `"${questions[name]}"`,
@@ -17,7 +20,7 @@ export const cautionsFile = {
     `This catch delivers ${times} times what its fellows do per turn. Look for a slipped decimal point, another unit or miscounted turns. Nothing was changed.`,
   "unit-looks-wrong": (f: Facts<"unit" | "delivery">) =>
     `Read as ${f.unit}, the meter delivers ${f.delivery}, which is unusual. Check that the mass columns really are in ${f.unit}.`,
-  "newest-fill-left-out": (f: { readonly leftOutFill: number; readonly fill: number | null }) =>
+  "newest-fill-left-out": (f: { readonly leftOutFill: FillName; readonly fill: FillName | null }) =>
     `Every catch of fill ${f.leftOutFill} is left out, so nothing is known of it; the figures here are those of fill ${f.fill}.`,
   "not-computed": (f: Failed) =>
     `"${questions[f.question]}" could not be computed (${f.reason}). Everything else was. That is a fault of the program: please report it with the file.`,
@@ -31,8 +34,18 @@ export const cautionsFile = {
     `Your weights end in steps of ${step}; taken as the scale's division. If it is another, give it in the setup (scale, division).`,
   "needs-rows": (asked: string) =>
     `Not answered from totals: ${asked}. That takes the single catches; whether one of them stands out, totals do not tell.`,
+  "library-lends": (f: Facts<"factor", "file"> & Counts<"spreads" | "scatters">) =>
+    `${f.file === null ? "A library of other meters" : `The library ${f.file}`} lends how much fills differ (${f.spreads === 1 ? "1 meter" : `${f.spreads} meters`}) and how much catches scatter (${f.scatters === 1 ? "1 meter" : `${f.scatters} meters`}), as other bins do; what a bin delivers only its own catches say. That 95 in 100 meters lie within a factor ${f.factor} of the middle is assumed, not measured.`,
+  "library-not-read": (f: Facts<"name">) =>
+    `The setup names the library of spreads ${f.name}, which was not read, so nothing is borrowed from it. Give its records as the option library.`,
   "setup-name-not-caught": (f: Facts<"name" | "instead", "bin">) =>
     `Product "${f.name}" of the setup has no catches in bin ${f.bin}; did you mean "${f.instead}"? If so, spell it as the catches do.`,
+  "setup-key-not-caught": (
+    f: Facts<"name", "instead" | "bin"> & { readonly key: "machine" | "farm" | "season" },
+  ) =>
+    `The setup names ${f.key} "${f.name}" for bin ${f.bin}, and no catch names it, so that entry counts for nothing${f.instead === null ? ". Name it in the catches, or leave it out of the setup." : `; did you mean "${f.instead}"? If so, spell it as the catches do.`}`,
+  "setup-season-missing": (f: Counts<"number"> & Facts<never, "bin">) =>
+    `The setup names fill ${f.number} of bin ${f.bin}, and the catches hold several seasons: give its season there (season). Until then it counts for none of them.`,
   "old-name": (f: Facts<"was" | "now">) =>
     `In the setup, ${f.was} is now called ${f.now}. The old name was understood; write the new one from now on.`,
 };

@@ -40,9 +40,9 @@ export const cautionsOneFill = {
   "scatter-differs": (p: string) =>
     `Catches scatter differently from fill to fill (${p}), more than what fills lend each other allows for. Look for a fill with a careless catch or another scale.`,
   "catches-wilder-than-bins": (p: string) =>
-    `This bin's catches scatter more than those of your other bins (${p}). Look at the figure by itself: the borrowed one may be too narrow here.`,
+    `This bin's catches scatter more than those of the meters that lend to it (${p}). Look at the figure by itself: the borrowed one may be too narrow here.`,
   "catches-calmer-than-bins": (p: string) =>
-    `This bin's catches scatter less than those of your other bins (${p}): the figure by itself may suit it better.`,
+    `This bin's catches scatter less than those of the meters that lend to it (${p}): the figure by itself may suit it better.`,
   "outlets-in-catches": (f: Counts<"outlets">) =>
     `These catches come from ${f.outlets === 1 ? "one outlet" : `${f.outlets} outlets, not all of them in every catch`}: this is not the delivery of the whole meter.`,
   "weighting-by-name": (usual: string) =>

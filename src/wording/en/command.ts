@@ -12,6 +12,8 @@ export const command = {
   sheet: (file: string) => `Sheet: ${file}`,
   setupFound: (file: string) =>
     `Setup: ${file}, found beside the catches (--no-setup leaves it out)`,
+  libraryWaits:
+    "The library lends from the first catch on; a plan before it rests on the assumed scatter.",
   /** Catches that were typed, as they were understood. */
   readAs: (caught: readonly Facts<"turns" | "mass">[]) =>
     `Read as: ${caught.map(({ turns, mass }) => `${turns} turns ${mass}`).join(", ")}.`,

@@ -58,7 +58,6 @@ export const cost = {
     catches: "Catches of every fill (0: calibration skipped)",
     loss: "rate error that remains",
     catching: "the catches",
-    cheapest: "costs least",
   },
   chartTitle: (bin: string) => `Cost of errors and catches, bin ${bin}`,
   chartDescription: (totals: string) =>

@@ -1,5 +1,6 @@
 import type { ToleranceFrom } from "../../analysis/options.ts";
 import type { Ending } from "../../results/caution.ts";
+import type { FillName } from "../../results/fill-name.ts";
 import type { Question } from "../../results/question.ts";
 import { anotherCatch, numberWords } from "./catches-needed.ts";
 import type { Facts } from "./facts.ts";
@@ -28,7 +29,7 @@ export const decision = {
     unknown: "not known",
   },
   looks: {
-    "catch-far-from-fellows": (f: Facts<"named" | "times"> & { readonly fill: number | null }) =>
+    "catch-far-from-fellows": (f: Facts<"named" | "times"> & { readonly fill: FillName | null }) =>
       `catch ${f.named} of fill ${f.fill} is ${f.times} times its fellows`,
     "unit-looks-wrong": (f: Facts<"unit">) => `masses in ${f.unit} give an unusual delivery`,
     "needed-not-computed": (f: { readonly question: Question }) =>
@@ -44,6 +45,8 @@ export const decision = {
     "delivery-not-told-from-zero": () => "the delivery is not told from zero",
     "target-out-of-reach": (f: Facts<"target" | "reach">) =>
       `the drive cannot put out ${f.target}; it reaches ${f.reach}`,
+    "rate-against-law": (f: Facts<"rate"> & { readonly of: "target" | "step" }) =>
+      `${f.of === "target" ? "the target" : "the nearest step"}, ${f.rate}, breaks label or law`,
     "no-step-within-tolerance": (off: string) => `the nearest step of the drive is ${off} off`,
     "field-disagrees": (f: Facts<"off"> & { readonly less: boolean }) =>
       `the field got ${f.off} ${f.less ? "less" : "more"} than the catches let expect`,

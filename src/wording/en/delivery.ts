@@ -1,7 +1,7 @@
 import type { Delivery } from "../../questions/delivery.ts";
 import type { VarianceLaw } from "../../statistics/through-origin.ts";
 import type { Counts, Facts, Numbered, Numbers } from "./facts.ts";
-import { type LenderFacts, lenders } from "./lenders.ts";
+import { type LenderFacts, lenders, likeWhom, type OtherMeters } from "./lenders.ts";
 import { nouns } from "./nouns.ts";
 
 const { catches, degrees, onDegrees } = nouns;
@@ -59,8 +59,8 @@ export const delivery = {
   scatterLent: (f: Scatter & Counts<"catches"> & Numbers<"df"> & LenderFacts) =>
     `Catch scatter: ${f.relative} of a ${f.turns.words}-turn catch, from ${f.catches === 1 ? "" : `this fill's ${catches(f.catches)}, `}${lenders(f)} (${degrees(f.df)}).`,
   /** Null: by itself nothing is known of the error. */
-  twoLines: (f: Facts<"lent", "byItself"> & { readonly assumed: boolean }) =>
-    `${f.byItself === null ? "By itself this bin says nothing of the error yet." : `By itself ${f.byItself}.`} If it scatters like ${f.assumed ? "the typical figure in the setup" : "your other bins"}, ${f.lent}.`,
+  twoLines: (f: Facts<"lent", "byItself"> & OtherMeters & { readonly assumed: boolean }) =>
+    `${f.byItself === null ? "By itself this bin says nothing of the error yet." : `By itself ${f.byItself}.`} If it scatters like ${f.assumed ? "the typical figure in the setup" : likeWhom(f)}, ${f.lent}.`,
   ifTypical: (f: Facts<"byItself" | "typical" | "turns" | "halfWidth">) =>
     `By itself ${f.byItself}. If catches scatter by ${f.typical} in ${f.turns} turns, as many meters do, ${f.halfWidth}: assumed, not measured, and nothing is decided by it.`,
   scatterOwn: (f: Scatter & Counts<"catches">) =>
@@ -82,7 +82,7 @@ export const delivery = {
     perTurnTitle: (f: OfFill) => `What each catch delivered per turn, bin ${f.bin}, fill ${f.fill}`,
     turns: "Meter turns",
     mass: (unit: string) => `Net mass (${unit})`,
-    perTurn: (unit: string) => `Delivery per turn (${unit})`,
+    perTurn: (unit: string) => `Delivery (${unit})`,
   },
   chartDescription: (f: Drawn) =>
     `${catches(f.catches)}: net mass against meter turns, with the line through zero at ${f.value}${bands(f)}.`,

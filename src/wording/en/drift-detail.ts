@@ -1,4 +1,5 @@
 import type { SettlingTest } from "../../questions/drift/settling.ts";
+import type { FillName } from "../../results/fill-name.ts";
 import type { Counts, Facts, Numbers } from "./facts.ts";
 import { nouns } from "./nouns.ts";
 
@@ -14,7 +15,7 @@ export const driftDetail = {
       Counts<"from" | "to" | "fills"> & {
         readonly inForce: boolean;
         /** Null: no change was found here. */
-        readonly foundWith: number | null;
+        readonly foundWith: FillName | null;
         readonly proof: Facts<"evidence" | "limit"> | null;
       },
   ) =>

@@ -1,12 +1,13 @@
 import type { DriftStep } from "../../questions/drift/verdict.ts";
 import type { Drift, DriftStretch } from "../../questions/drift.ts";
+import type { FillName } from "../../results/fill-name.ts";
 import { driftCharts } from "./drift-charts.ts";
 import { driftDetail } from "./drift-detail.ts";
 import type { Change, Counts, Facts } from "./facts.ts";
 import { type LenderFacts, lenders } from "./lenders.ts";
-import { nouns } from "./nouns.ts";
+import { type Beginning, nouns } from "./nouns.ts";
 
-const { catches, change, earlierFills, fills } = nouns;
+const { beginning, catches, change, earlierFills, fills } = nouns;
 
 type Outcome = NonNullable<Drift["fills"][number]["step"]>["outcome"];
 
@@ -18,7 +19,7 @@ type Ranged = Facts<"level", "range">;
 type InForce = Who &
   Counts<"fills"> & {
     /** Fill with which the meter starts afresh by the setup; null: it does not. */
-    readonly afresh: number | null;
+    readonly afresh: FillName | null;
   };
 
 type Differing = Who & Change & Counts<"fill" | "earlierFills">;
@@ -35,16 +36,16 @@ export const drift = {
     `Bin ${f.bin} (${f.product}): ${fills(f.fills)} so far${f.afresh === null ? "" : ` since it starts afresh with fill ${f.afresh}`}; whether the meter has moved can be told from the fourth fill on.`,
   steady: (f: InForce) =>
     `Bin ${f.bin} (${f.product}): steady so far, over ${fills(f.fills)}${f.afresh === null ? "" : ` since it starts afresh with fill ${f.afresh}`}.`,
-  steadySince: (f: Who & Facts<"size"> & Counts<"fills" | "since">) =>
-    `Bin ${f.bin} (${f.product}): steady so far, over ${fills(f.fills)} since fill ${f.since}, when it changed by ${f.size}.`,
+  steadySince: (f: Who & Facts<"size"> & Beginning & Counts<"fills">) =>
+    `Bin ${f.bin} (${f.product}): steady so far, over ${fills(f.fills)} since ${beginning(f)}, when it changed by ${f.size}.`,
   differs: (f: Differing & Facts<"p" | "oneIn">) =>
     `Bin ${f.bin} (${f.product}): fill ${f.fill} stands apart: it delivers ${change(f)} than ${earlierFills(f.earlierFills)} (${f.p}). One clean fill in ${f.oneIn} does that.`,
   differsConfirmed: (f: Differing & Counts<"catches">) =>
     `Bin ${f.bin} (${f.product}): fill ${f.fill} delivers ${change(f)} than ${earlierFills(f.earlierFills)}, confirmed by ${catches(f.catches)}.`,
   stoodApart: (f: Who & Change & Counts<"fill" | "backWith">) =>
     `Bin ${f.bin} (${f.product}): fill ${f.fill} was the odd one (${change(f)}); fill ${f.backWith} is back. Fill ${f.fill} is left out of the mean and of the spread.`,
-  moved: (f: Who & Change & Ranged & Facts<never, "date"> & Counts<"since">) =>
-    `Bin ${f.bin} (${f.product}): this meter has given about ${change(f)} since fill ${f.since}${f.date === null ? "" : ` (${f.date})`}${f.range === null ? "" : `, ${f.level} interval ${f.range}`}.`,
+  moved: (f: Who & Change & Ranged & Facts<never, "date"> & Beginning) =>
+    `Bin ${f.bin} (${f.product}): this meter has given about ${change(f)} since ${beginning(f)}${f.date === null ? "" : ` (${f.date})`}${f.range === null ? "" : `, ${f.level} interval ${f.range}`}.`,
   trending: (f: Who & Change & Ranged & Counts<"fills">) =>
     `Bin ${f.bin} (${f.product}): each fill gives ${f.less ? "less" : "more"} than the last, about ${f.percent} a fill over ${fills(f.fills)}${f.range === null ? "" : `, ${f.level} interval ${f.range}`}: a trend or a slow wander. Earlier fills no longer tell the next.`,
   wouldHaveShown: (f: Facts<"shift" | "logs"> & Counts<"since">) =>

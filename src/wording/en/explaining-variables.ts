@@ -95,7 +95,6 @@ export const explainingVariables = {
     title: "Delivery per turn against bulk density",
     product: "Product",
     fill: "Fill",
-    predicted: "not tried yet",
   },
   chartDescription: (level: string) =>
     `Every fill by product. The line is delivery in proportion to density, the mean volume per turn of the products; the band is where a product not tried yet is expected (${level}).`,

@@ -1,4 +1,5 @@
 import type { PredictedRate } from "../../questions/field-check.ts";
+import type { FillName } from "../../results/fill-name.ts";
 import type { Counts, Facts, Numbers } from "./facts.ts";
 
 type Correction = Counts<"checks"> & Facts<"factor">;
@@ -26,7 +27,7 @@ export const fieldCheck = {
       unknown: "not known",
     },
   },
-  fill: (fill: number) => `fill ${fill}`,
+  fill: (fill: FillName) => `fill ${fill}`,
   check: (place: number) => `check ${place}`,
   noCheck: (f: Facts<"bin" | "product">) => `Bin ${f.bin} (${f.product}): no field check.`,
   sentence: (f: Facts<"bin" | "product" | "check" | "rate", "compared">) =>
@@ -57,6 +58,7 @@ export const fieldCheck = {
     "This is what the moving field does; it is no part of catch scatter, and more catches do not change it.",
   chart: {
     check: "Field check",
+    kind: "What it is",
     rate: (unit: string) => `Rate (${unit})`,
     kinds: {
       field: "found in the field",

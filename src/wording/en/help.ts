@@ -13,10 +13,14 @@ Answers go to standard output, everything else to standard error.`,
   plan: "Plan a trial: a randomised, blocked catch sheet, and what it can be expected to find.",
   sheet: "Write sheets to print: one for the cab, and one to fill in by hand at the drill.",
   page: "Write a page that answers at the drill, on a phone, without a network.",
+  spreads:
+    "Write how much the meters of logs scatter, without names or rows, for others to borrow; from 30 meters, say whether what evencatch takes for granted fits.",
   check: "Say everything that is wrong with a file of catches. Writes nothing.",
   template: "Write an empty catch sheet, a setup file, and what their columns mean.",
 
   catches: "file of catches: .csv, .xlsx or .json",
+  catchesToPool:
+    "files of catches: .csv, .xlsx or .json; bins of two files count as different ones, so put the seasons of one farm into one file",
   catchesOrTyped:
     "file of catches, or the catches themselves, such as 6.3 6.5 6.4 or 20:6.3 10:3.2; left out: plan before any catch",
   catchesOfSheet: "file of catches: .csv, .xlsx or .json; left out: an empty catch sheet alone",
@@ -75,17 +79,26 @@ Answers go to standard output, everything else to standard error.`,
   setupOfEnough: `setup: scale, tolerance (default: ${beside})`,
   setupOfSheet: `setup: scale, tolerance, targets; without catches, the bins to list (default: ${beside})`,
   setupOfCheck: `check this setup against the catches too (default: ${beside})`,
+  setupOfSpreads: `setup: scale, where a meter was opened (default: ${beside})`,
   setupOfPage: "setup the page starts with: scale, tolerance, targets, prices (default: none)",
   noSetup: "leave out a setup.json that lies beside the catches",
+  keys: "farm, machine or season of all rows, for a file without that column; may be given for each",
   workbookSheet: "sheet of a workbook (default: the first)",
   leaveOut: "leave a catch out; may be given several times",
 
   reportFolder: "folder to write the report into",
   sheetFolder: "write the catch sheet into this folder, as sheet.csv and to print",
   sheetsFolder: "folder to write the sheets into",
+  spreadsFile: "file to write the library of spreads into",
+  classes:
+    "table with the columns product and class, such as wheat and cereals (default: a column product_class of the catches, else no class)",
+  sha256: "tell the SHA-256 of each file of catches too",
+  library:
+    "library of spreads of other meters, as `evencatch spreads` writes it (default: the one the setup names)",
   pageFile: "file to write the page into",
   replace:
     "also write over files that are not evencatch's or were changed since; never over files it reads",
+  charts: "draw every chart beside its specification too: svg, png or svg,png",
   tables: "write tidy tables too: CSV, JSON, Markdown and LaTeX",
   edition: "how much the report shows: what a hand needs, or all of it",
   interactive: "charts that answer the pointer (a larger HTML file)",

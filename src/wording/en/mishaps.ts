@@ -12,7 +12,8 @@ export const mishaps = {
     "two-turns-fewer": "two turns fewer than written",
     "bag-not-emptied": "a bag not emptied before",
     "two-catches-in-one": "two catches in one bag",
-    "meter-starved": "a bridged or starved meter",
+    "meter-starved":
+      "a bridged or starved meter (bridged product is never cleared from inside a bin)",
     "other-unit": "a mass read in another unit",
     "digits-swapped": "two digits swapped",
     "decimal-moved": "a decimal mark moved",

@@ -3,6 +3,9 @@ import type { Change, Counts, Facts, Numbered, Numbers } from "./facts.ts";
 /** Catches still to take, of so many turns each. */
 type Planned = Counts<"further"> & Numbers<"turns">;
 
+/** The fill with which something began; season null: it began none. */
+export type Beginning = Counts<"since"> & Facts<never, "season">;
+
 const catches = (count: number) => (count === 1 ? "1 catch" : `${count} catches`);
 const degrees = ({ words, one }: Numbered) => `${words} ${one ? "degree" : "degrees"} of freedom`;
 
@@ -14,6 +17,9 @@ export const nouns = {
   catchesOfTurns: ({ further, turns }: Planned) => `${catches(further)} of ${turns.words} turns`,
   moreCatches: ({ further, turns }: Planned) =>
     `${further} more ${further === 1 ? "catch" : "catches"} of ${turns.words} turns`,
+  /** After "since": the fill with which something began, and the season where it began that too. */
+  beginning: ({ since, season }: Beginning) =>
+    season === null ? `fill ${since}` : `season ${season} (fill ${since})`,
   fills: (count: number) => (count === 1 ? "1 fill" : `${count} fills`),
   /** At the start of a sentence. */
   fillsFromTo: ({ from, to }: Counts<"from" | "to">) =>

@@ -1,5 +1,6 @@
 import type { NoNamedTest } from "../../questions/outliers/named-tests.ts";
 import type { CatchVerdict } from "../../questions/outliers.ts";
+import type { FillName } from "../../results/fill-name.ts";
 import type { Counts, Facts, Numbers } from "./facts.ts";
 import { mishaps } from "./mishaps.ts";
 import { nouns } from "./nouns.ts";
@@ -95,8 +96,9 @@ export const outliers = {
     `catch ${f.catch} (row ${f.row}: ${f.reason})`,
   chart: {
     fill: "Fill",
-    statistic: "Standard errors from the others",
-    delivery: (unit: string) => `Delivery per turn (${unit})`,
+    statistic: "Standard errors away",
+    delivery: (unit: string) => `Delivery (${unit})`,
+    catches: "Rests on",
     all: "all catches",
     without: (one: number) => `without catch ${one}`,
   },
@@ -122,5 +124,5 @@ export const outliers = {
     verdict: "Verdict",
     unknown: "–",
   },
-  tableCaption: (fill: number) => `Catches of fill ${fill} against each other`,
+  tableCaption: (fill: FillName) => `Catches of fill ${fill} against each other`,
 };

@@ -164,5 +164,4 @@ export const productComparison = {
   thickLine: (level: string) =>
     `Thick: the pair's own interval at ${level}; equivalent where it lies within the margin.`,
   dashedLine: "Dashed: the same pair with spreads not assumed alike.",
-  equivalentWithin: (margin: string) => `equivalent within ${margin}`,
 };

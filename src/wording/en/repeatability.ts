@@ -43,8 +43,6 @@ export const repeatability = {
     fill: "Fill",
     scatter: "Scatter of a catch (%)",
     catches: "Catches",
-    usual: "usual",
-    reading: "reading the scale",
   },
   description: (
     f: Numbers<"turns"> & Counts<"fills" | "fill"> & Facts<"practice", "usual" | "reading">,

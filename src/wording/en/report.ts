@@ -1,3 +1,4 @@
+import type { FillName } from "../../results/fill-name.ts";
 import type { Question } from "../../results/question.ts";
 import type { Counts, Facts } from "./facts.ts";
 import { nouns } from "./nouns.ts";
@@ -13,7 +14,7 @@ export const report = {
       `${binCount === 1 ? "1 bin" : `${binCount} bins`}, ${fills(fillCount)}, ${catches(catchCount)}`,
     summary: "At a glance",
     cardTitle: (bin: string) => `Bin ${bin}`,
-    cardSubtitle: (product: string, fill: number) => `${product}, fill ${fill}`,
+    cardSubtitle: (product: string, fill: FillName) => `${product}, fill ${fill}`,
     cardFacts: {
       catches: "Catches of this fill",
       fills: "Fills in the log",
@@ -47,7 +48,7 @@ export const report = {
       none: "None.",
       /** The reason, where the command was told to. */
       byCommand: "asked for by --leave-out",
-      item: (bin: string, fill: number, one: number, row: number, reason: string) =>
+      item: (bin: string, fill: FillName, one: number, row: number, reason: string) =>
         `Bin ${bin}, fill ${fill}, catch ${one} (row ${row}): ${reason}`,
     },
     safety,
@@ -85,7 +86,7 @@ export const report = {
   cardScatterHidden: "hidden by the scale",
   where: {
     bin: (bin: string) => `Bin ${bin}`,
-    fill: (fill: number) => `fill ${fill}`,
+    fill: (fill: FillName) => `fill ${fill}`,
   },
   whichCatches: (f: Facts<"catches"> & Counts<"count">) =>
     `${f.count === 1 ? "catch" : "catches"} ${f.catches}`,

@@ -83,6 +83,4 @@ export const setting = {
   },
   chartDescription: (f: Facts<"tolerance" | "errors", "target"> & Counts<"steps">) =>
     `Rate error of ${f.steps} steps of the drive against the target${f.target === null ? "" : ` of ${f.target}`}, with the tolerance of ${f.tolerance}. ${f.errors}.`,
-  chartNeeded: (ratio: string) => `needed: ${ratio}`,
-  chartTolerance: (tolerance: string) => `tolerance ${tolerance}`,
 };

@@ -38,7 +38,7 @@ export const sheets = {
   prepared: {
     scale:
       "Scale on firm ground, checked with a known weight, and set to zero with the empty bag on it: tare 0.",
-    bin: "Everything at rest, since hands are at the outlet: bin at least a quarter full, product settled, nothing bridged (seen from outside), bag hung.",
+    bin: "Everything at rest, since hands are at the outlet: bin at least a quarter full, product settled, nothing bridged (seen from outside, never cleared from inside), bag hung.",
     places:
       "Agreed who stands where, and the word that starts the meter: one at the switch, one at the bag.",
     /** Said to be practice, since no standard gives the number. */

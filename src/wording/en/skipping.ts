@@ -1,4 +1,5 @@
 import type { SpreadBasis } from "../../model/rate-error.ts";
+import type { FillName } from "../../results/fill-name.ts";
 import type { Counts, Facts } from "./facts.ts";
 import { nouns } from "./nouns.ts";
 
@@ -50,7 +51,7 @@ export const skipping = {
     "last fill": "the previous fill's value",
     "average of fills": "the mean of its fills",
   },
-  valueOfFill: (fill: number) => `the value of fill ${fill}`,
+  valueOfFill: (fill: FillName) => `the value of fill ${fill}`,
   errorUnknown: (f: Left) =>
     `Bin ${f.bin} (${f.product}), left at ${f.leftAt}: how far off the next fill would be cannot be told from these fills.`,
   errorOnly: (f: Left & Facts<"band" | "level">) =>
@@ -81,6 +82,11 @@ export const skipping = {
     f: Borne & Counts<"byBound"> & { readonly most: number | null; readonly openEnded: boolean },
   ) =>
     `Skipped in a row: the chance of any fill being off by more than ${f.tolerance} stays within ${f.acceptedRisk} for ${inARow(f.byBound, f.openEnded && f.most === null)} at the upper bound of the risk (90 %, independent fills)${f.most === null ? "" : `; reckoned, for ${inARow(f.most, f.openEnded)}`}.`,
+  /** The upper bound leads. */
+  law: (f: Facts<"limits" | "atMost" | "chance">) =>
+    `Do not skip: uncaught, the next fill breaks label or law (${f.limits}) with a chance of ${f.atMost} at most (90 % confidence, independent fills), reckoned ${f.chance}.`,
+  lawUnknown: (limits: string) =>
+    `Do not skip: how likely the next fill breaks label or law (${limits}) uncaught cannot be said.`,
   practice: (f: Facts<"figure"> & { readonly isChecked: boolean }) =>
     `Common practice puts the error of skipping at ${f.figure}; no source was found for it${f.isChecked ? "" : ", and these fills cannot check it"}.`,
   /** The farthest end of the band. */
@@ -92,10 +98,7 @@ export const skipping = {
   chart: {
     title: (f: Facts<"bin">) => `Rate error at the next fill when skipped, bin ${f.bin}`,
     error: "Rate error (%; above zero: heavier than intended)",
-    today: "this fill, by its catches",
-    intended: "as intended",
   },
   chartDescription: (f: Facts<"leftAt" | "chances">) =>
     `Density of the rate error when the drive is left at ${f.leftAt}. Chance beyond ${f.chances}.`,
-  chartTolerance: (tolerance: string) => `tolerance ${tolerance}`,
 };

@@ -31,7 +31,6 @@ export const speedLinearity = {
   },
   chartDescription: (f: Facts<"caught" | "level" | "tolerance", "change"> & Counts<"catches">) =>
     `${catches(f.catches)}: delivery relative to the fill's own against meter speed from ${f.caught} turns/min${f.change === null ? "" : `, with a straight line that changes by ${f.change} over that range and its ${f.level} band`}. Tolerance ${f.tolerance}.`,
-  chartTolerance: (tolerance: string) => `tolerance ${tolerance}`,
   chartCatch: (f: Facts<"off" | "speed"> & Counts<"fill" | "catch">) =>
     `Fill ${f.fill}, catch ${f.catch}: ${f.off} at ${f.speed} turns/min`,
 };

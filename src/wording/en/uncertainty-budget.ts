@@ -1,17 +1,5 @@
-import type { BudgetSource, LeftOut } from "../../questions/uncertainty-budget.ts";
 import type { Counts, Facts } from "./facts.ts";
-
-const sources: Readonly<Record<BudgetSource, string>> = {
-  "catch scatter": "catch scatter",
-  "reading gross": "reading the scale, gross",
-  "reading tare": "reading the scale, tare",
-  "scale error": "tested error of the scale",
-  "turn count": "counting turns",
-  "fill to fill": "difference between fills",
-  "working width": "working width and overlap",
-  "wheel travel": "wheel travel per turn",
-  slip: "slip of the drive wheel",
-};
+import { leftOut, sources } from "./uncertainty-sources.ts";
 
 /** What is said of how uncertain the applied rate is, and why. */
 export const uncertaintyBudget = {
@@ -34,11 +22,7 @@ export const uncertaintyBudget = {
   },
   sources,
   /** What a budget may leave out, as a person names it. */
-  leftOut: {
-    ...sources,
-    drive: "the drive (not given)",
-    "speed measure": "the drive's own measure of speed",
-  } satisfies Record<LeftOut, string>,
+  leftOut,
   laws: { t: "Student's t", normal: "normal", rectangular: "rectangular" },
   valueFor: {
     "this fill": "this fill",
@@ -61,8 +45,9 @@ export const uncertaintyBudget = {
     "turn count": "Stop on the mark, and turn more turns a catch.",
     "fill to fill": "Catch every fill instead of keeping an older value.",
     "working width": "Measure the width between passes in the field, overlap included.",
-    "wheel travel": "Measure the travel over more turns, loaded, in the field.",
-    slip: "Count the wheel's turns over a measured distance in work, openers in the ground.",
+    "wheel travel":
+      "Measure the travel over more turns, loaded, in the field, nobody beside the machine while it moves.",
+    slip: "Count the wheel's turns over a measured distance in work, openers in the ground, nobody beside the machine while it moves.",
   },
   combined: (f: Facts<"combined" | "coverage", "df">) =>
     `Combined standard uncertainty ${f.combined} of the rate, ${f.df === null ? "known well" : `effective degrees of freedom ${f.df} (Welch–Satterthwaite; catches and their readings count as one source, on the catches' own)`}; coverage factor ${f.coverage}.`,

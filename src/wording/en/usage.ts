@@ -33,6 +33,8 @@ export const usage = {
     column: "column",
     dir: "dir",
     file: "file",
+    formats: "formats",
+    "key=name": "key=name",
     "kg/m³": "kg/m³",
     length: "length",
     law: "law",
@@ -67,6 +69,8 @@ export const usage = {
   },
   needed: {
     choice: (choices: string) => `Allowed choices are ${choices}.`,
+    /** Of these one, or more with a comma between. */
+    someOf: (choices: string) => `It must be one or more of ${choices}, with a comma between.`,
     twoReadings: (f: { readonly decimal: string; readonly thousands: string }) =>
       `It can be read in two ways: write ${f.decimal} or ${f.thousands}.`,
     percent: 'It must be above 0 % and below 100 %, such as "3%".',
@@ -85,6 +89,7 @@ export const usage = {
       `"${found}" does not say how many turns it took: add --turns 20 for all, or write 20:${found}.`,
     typedAndFile: (f: { readonly typed: string; readonly file: string }) =>
       `"${f.typed}" is a catch and "${f.file}" is a file: give one file, or catches alone.`,
+    key: 'It must be farm, machine or season with its name, such as "machine=north" or "season=2026".',
     catch: 'It must name bin, fill and catch, such as "rear:4:2".',
   },
 };

@@ -3,6 +3,7 @@ import { defaults } from "../../results/defaults.ts";
 import type { Estimate } from "../../results/estimate.ts";
 import type { acrossFills as templates } from "../en/across-fills.ts";
 import type { Format } from "../format.ts";
+import { otherMeters } from "./lenders.ts";
 import { limits } from "./limits.ts";
 import { numbered } from "./numbered.ts";
 import { sentences } from "./sentences.ts";
@@ -62,6 +63,7 @@ export function acrossFillsSayings(format: Format, say: typeof templates) {
         return say.twoLines({
           byItself: byItself.halfWidth === null ? null : format.plusMinus(byItself.halfWidth),
           lent: format.plusMinus(halfWidth),
+          ...otherMeters(spread.lentBy),
           assumed: spread.lentBy?.from === "assumption",
         });
       return ifTypical?.halfWidth == null
@@ -82,7 +84,7 @@ export function acrossFillsSayings(format: Format, say: typeof templates) {
           size: format.percent(spread.relative),
           level: level(result),
           range: limits(interval, (end) => format.percent(end / mean.value), format),
-          meters: spread.lentBy?.meters ?? 0,
+          ...otherMeters(spread.lentBy),
           ofFills: severalLevels ? spread.fills : null,
         }),
         withoutCatches(result),

@@ -162,7 +162,6 @@ export function catchesNeededSayings(format: Format, say: typeof templates) {
             )
             .join("; "),
         }),
-      assured: (assurance: number) => say.chartAssured(whole(assurance)),
     },
   };
 }

@@ -3,6 +3,7 @@ import { studied } from "../../results/studied.ts";
 import type { cautionsAcrossFills as templates } from "../en/cautions-across-fills.ts";
 import type { Format } from "../format.ts";
 import type { CautionSentences } from "./caution-sentences.ts";
+import { otherMeters } from "./lenders.ts";
 import { numbered } from "./numbered.ts";
 import { studiedRange } from "./studied-range.ts";
 
@@ -19,10 +20,10 @@ export function cautionsAcrossFillsSayings(
       say["spread-at-boundary"]({
         upper: upperKgPerTurn === null ? null : format.value(upperKgPerTurn, "delivery"),
       }),
-    "spread-lent": ({ from, meters, sameProduct, df }) =>
+    "spread-lent": ({ from, sameProduct, df, ...lent }) =>
       from === "assumption"
         ? labels.spreadAssumed
-        : say["spread-lent"]({ meters, sameProduct, df: numbered(df, format) }),
+        : say["spread-lent"]({ ...otherMeters(lent), sameProduct, df: numbered(df, format) }),
     "fills-wilder-than-bins": ({ pValue }) => say["fills-wilder-than-bins"](format.pValue(pValue)),
     "fills-calmer-than-bins": ({ pValue }) => say["fills-calmer-than-bins"](format.pValue(pValue)),
     "fills-are-not-catches": ({ timesTooNarrow }) =>

@@ -30,10 +30,11 @@ export function cautionsDriftSayings(
         ...change(difference, format),
         usualCatches: format.plain(usualCatches),
       }),
-    "moved-since": ({ sinceFill, change: moved, lower, upper }) =>
+    "moved-since": ({ sinceFill, season = null, change: moved, lower, upper }) =>
       say["moved-since"]({
         ...change(moved, format),
-        sinceFill,
+        since: sinceFill,
+        season,
         range: limits({ lower, upper }, format.signedPercent, format),
       }),
     trending: ({ perFill, fills }) => say.trending({ ...change(perFill, format), fills }),
@@ -52,6 +53,15 @@ export function cautionsDriftSayings(
           ...(longestPauseDays === null ? [] : [gaps.longestPause(days(longestPauseDays))]),
         ].join("; "),
       ),
+    "column-splits-fills": ({ columns, low, high, difference, pValue, explainsSince }) =>
+      say["column-splits-fills"]({
+        columns: format.list(columns),
+        low,
+        high,
+        percent: format.percent(difference),
+        p: format.pValue(pValue),
+        explainsSince,
+      }),
     "trend-or-wander": ({ pValue }) => say["trend-or-wander"](format.pValue(pValue)),
     "delivery-settles": ({ scope, against, change: found, pValue }) => {
       const facts = { ...change(found, format), p: format.pValue(pValue) };

@@ -2,6 +2,7 @@ import type { FieldCautionFacts } from "../../results/caution-facts/field.ts";
 import type { cautionsField as templates } from "../en/cautions-field.ts";
 import type { Format } from "../format.ts";
 import type { CautionSentences } from "./caution-sentences.ts";
+import { lawfulFigures } from "./lawful.ts";
 import { speedSpan } from "./speed-span.ts";
 
 /**
@@ -18,6 +19,7 @@ export function cautionsFieldSayings(
   const named = (names: readonly string[], words: Readonly<Record<string, string>>) =>
     format.list(names.map((name) => words[name] ?? name));
   const off = (share: number) => ({ off: format.percent(Math.abs(share)), less: share < 0 });
+  const lawful = lawfulFigures(format, labels.lawful);
   const error = (normalised: number) => format.plain(normalised, 2);
   return {
     ...say,
@@ -30,6 +32,14 @@ export function cautionsFieldSayings(
             reach: format.range(rate(lowestKgPerHa), rate(highestKgPerHa)),
           })
         : labels.noRateHeld,
+    "rate-against-law": ({ rateKgPerHa, of, ...limits }) =>
+      say["rate-against-law"]({ rate: rate(rateKgPerHa), of, limits: lawful.limits(limits) }),
+    "rate-may-break-law": ({ borne, ...found }) =>
+      say["rate-may-break-law"]({
+        limits: lawful.limits(found),
+        chance: lawful.chance(found) ?? "",
+        borne: format.percent(borne, 0),
+      }),
     "no-step-within-tolerance": ({ rateError, tolerance }) =>
       say["no-step-within-tolerance"]({
         error: signedPercent(rateError),

@@ -30,9 +30,15 @@ export function cautionsFileSayings(
     },
     "needs-rows": ({ questions }) =>
       say["needs-rows"](format.list(questions.map((name) => labels.question(name)))),
+    "library-lends": ({ file, spreads, scatters, assumedFactor }) =>
+      spreads + scatters === 0
+        ? labels.libraryLendsNothing(file)
+        : say["library-lends"]({ file, spreads, scatters, factor: format.plain(assumedFactor, 2) }),
     "setup-name-not-caught": ({ what, name, instead }, { bin }) =>
       what === "bin"
         ? labels.binNotCaught({ name, instead })
         : say["setup-name-not-caught"]({ name, instead, bin }),
+    "setup-key-not-caught": (facts, { bin }) => say["setup-key-not-caught"]({ ...facts, bin }),
+    "setup-season-missing": ({ number }, { bin }) => say["setup-season-missing"]({ number, bin }),
   };
 }

@@ -4,6 +4,7 @@ import type { ScaleDivision } from "../../analysis/scale-division.ts";
 import type { NumberOfCatches } from "../../model/next-catch.ts";
 import type { CatchesNeeded } from "../../questions/catches-needed.ts";
 import type { CautionFacts, Ending, LookFirstCode, Where } from "../../results/caution.ts";
+import type { FillName } from "../../results/fill-name.ts";
 import type { decision as templates } from "../en/decision.ts";
 import type { Format } from "../format.ts";
 import { numberFacts, plannedFacts } from "./catches-needed.ts";
@@ -44,7 +45,7 @@ export function decisionSayings(format: Format, say: typeof templates) {
           return say.setStep(stepName({ name, setting: value }));
       }
     },
-    who: (bin: string, product: string, fill: number): string => say.who({ bin, product, fill }),
+    who: (bin: string, product: string, fill: FillName): string => say.who({ bin, product, fill }),
     within: (value: string, stated: number, itself: number): string =>
       say.within(withinFacts(value, stated, itself)),
     withinDefault: (value: string, stated: number, itself: number): string =>
@@ -106,6 +107,8 @@ function looksSayings(format: Format, say: (typeof templates)["looks"]): Looks {
           format.value(highestKgPerHa, "rate"),
         ),
       }),
+    "rate-against-law": ({ rateKgPerHa, of }) =>
+      say["rate-against-law"]({ rate: format.value(rateKgPerHa, "rate"), of }),
     "no-step-within-tolerance": ({ rateError }) => say["no-step-within-tolerance"](off(rateError)),
     "field-disagrees": ({ bias }) => say["field-disagrees"]({ off: off(bias), less: bias < 0 }),
   };

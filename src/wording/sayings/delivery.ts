@@ -2,7 +2,7 @@ import type { Delivery } from "../../questions/delivery.ts";
 import { defaults } from "../../results/defaults.ts";
 import type { delivery as templates } from "../en/delivery.ts";
 import type { Format } from "../format.ts";
-import { lenderFacts } from "./lenders.ts";
+import { lenderFacts, otherMeters } from "./lenders.ts";
 import { numbered } from "./numbered.ts";
 import { sentences } from "./sentences.ts";
 
@@ -43,7 +43,9 @@ export function deliverySayings(format: Format, say: typeof templates) {
         const own = byItself.halfWidth === null ? null : format.plusMinus(byItself.halfWidth);
         const lent = format.plusMinus(halfWidth);
         const { assumed } = scatter.lentBy;
-        return own === lent ? null : say.twoLines({ byItself: own, lent, assumed });
+        return own === lent
+          ? null
+          : say.twoLines({ byItself: own, lent, ...otherMeters(scatter.lentBy), assumed });
       }
       return ifTypical?.halfWidth == null
         ? null

@@ -1,5 +1,6 @@
 import type { FillGap } from "../../model/fill-order.ts";
 import type { Drift } from "../../questions/drift.ts";
+import { numberInSeason } from "../../results/fill-name.ts";
 import type { driftCharts as templates } from "../en/drift-charts.ts";
 import type { Format } from "../format.ts";
 import { sentences } from "./sentences.ts";
@@ -22,7 +23,7 @@ export function driftChartsSayings(format: Format, say: typeof templates) {
       },
       gap: ({ afterFill, beforeFill, missingFills, days }: FillGap): string => {
         if (missingFills === 0) return say.pause(format.count(Math.round(days ?? 0)));
-        const [from, to] = [afterFill + 1, beforeFill - 1];
+        const [from, to] = [numberInSeason(afterFill) + 1, numberInSeason(beforeFill) - 1];
         return missingFills === 1 ? say.oneMissing(from) : say.missing({ from, to });
       },
     },

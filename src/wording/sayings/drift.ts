@@ -1,3 +1,4 @@
+import type { FoundChange } from "../../model/history-findings.ts";
 import type { DriftPower, FalseAlarms, LogFalseAlarms } from "../../questions/drift/rates.ts";
 import type { DriftStep } from "../../questions/drift/verdict.ts";
 import type { Drift } from "../../questions/drift.ts";
@@ -8,6 +9,7 @@ import type { Format } from "../format.ts";
 import { change } from "./change.ts";
 import { driftChartsSayings } from "./drift-charts.ts";
 import { driftDetailSayings } from "./drift-detail.ts";
+import { otherMeters } from "./lenders.ts";
 import { limits } from "./limits.ts";
 import { oneIn } from "./one-in.ts";
 import { sentences } from "./sentences.ts";
@@ -44,6 +46,10 @@ export function driftSayings(format: Format, say: typeof templates) {
       ? say.needNotHaveShown(facts)
       : say.wouldHaveShown({ ...facts, logs: shown });
   };
+  const since = ({ since: { fill }, season }: FoundChange) => ({
+    since: fill,
+    season: season ?? null,
+  });
   const who = ({ bin, product }: Drift) => ({ bin, product });
   const inForce = (result: Drift) => {
     const stretch = result.stretches.at(-1);
@@ -55,7 +61,7 @@ export function driftSayings(format: Format, say: typeof templates) {
     if (stretch?.begins !== "moved" || found === undefined)
       return sentences(say.steady(inForce(result)), wouldHaveShown(result));
     const size = format.signedPercent(found.size.value);
-    return say.steadySince({ ...inForce(result), since: found.since.fill, size });
+    return say.steadySince({ ...inForce(result), ...since(found), size });
   };
   // Each of these verdicts comes with what was found; without it there is nothing to say.
   const differs = (result: Drift): string => {
@@ -78,9 +84,10 @@ export function driftSayings(format: Format, say: typeof templates) {
   };
   const moved = (result: Drift): string => {
     if (result.moved === null) return "";
-    const { since, size } = result.moved;
-    const date = since.takenAt === null ? null : format.date(since.takenAt);
-    return say.moved({ ...who(result), ...sized(size, result), since: since.fill, date });
+    const { takenAt } = result.moved.since;
+    const date = takenAt === null ? null : format.date(takenAt);
+    const when = { ...since(result.moved), date };
+    return say.moved({ ...who(result), ...sized(result.moved.size, result), ...when });
   };
   const trending = (result: Drift): string => {
     if (result.trending === null) return "";
@@ -104,7 +111,7 @@ export function driftSayings(format: Format, say: typeof templates) {
       lentBy:
         lentBy === null
           ? null
-          : { fills: false, meters: lentBy.meters, assumed: lentBy.from === "assumption" },
+          : { fills: false, ...otherMeters(lentBy), assumed: lentBy.from === "assumption" },
     });
 
   return {

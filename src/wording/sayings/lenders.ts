@@ -1,13 +1,12 @@
-import type { LenderFacts } from "../en/lenders.ts";
+import type { LentBy } from "../../results/lent-by.ts";
+import type { LenderFacts, OtherMeters } from "../en/lenders.ts";
 
-export function lenderFacts({
-  fills,
-  meters,
-  assumed,
-}: {
-  readonly fills: number;
-  readonly meters: number;
-  readonly assumed: boolean;
-}): LenderFacts {
-  return { fills: fills > 0, meters, assumed };
+export function lenderFacts({ fills, assumed, ...lent }: LentBy): LenderFacts {
+  return { fills: fills > 0, ...otherMeters(lent), assumed };
+}
+
+/** Other bins and meters of a library apart; nobody: none of either. */
+export function otherMeters(lent: Pick<LentBy, "meters" | "library"> | null): OtherMeters {
+  const { meters = 0, library = 0 } = lent ?? {};
+  return { meters: meters - library, library };
 }

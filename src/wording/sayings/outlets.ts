@@ -61,7 +61,6 @@ export function outletsSayings(format: Format, say: typeof templates) {
         return say.chartDescription({ ...facts(result), deliveries: deliveries.join("; ") });
       },
       off: ({ band }: Outlets): string => say.chartOff[band.about],
-      band: format.plusMinus,
       point: ({ outlet, relative, deliveryKgPerTurn }: Outlet) => {
         const delivery = format.value(deliveryKgPerTurn, "delivery");
         return say.chartPoint({ outlet, delivery, off: format.signedPercent(relative) });

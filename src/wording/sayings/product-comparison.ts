@@ -210,7 +210,6 @@ export function productComparisonSayings(format: Format, say: typeof templates) 
             isPooled ? say.dashedLine : null,
           );
         },
-        margin: (margin: number) => say.equivalentWithin(format.plusMinus(margin)),
       },
     },
   };

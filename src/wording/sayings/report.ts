@@ -1,6 +1,7 @@
 import type { MeterAnswers } from "../../analysis/analyse.ts";
 import type { AnalysisOptions, ToleranceFrom } from "../../analysis/options.ts";
 import type { ScaleDivision } from "../../analysis/scale-division.ts";
+import type { FillName } from "../../results/fill-name.ts";
 import type { Question } from "../../results/question.ts";
 import type { report as templates } from "../en/report.ts";
 import type { Format } from "../format.ts";
@@ -10,7 +11,7 @@ import { divisionStep } from "./division-step.ts";
 export function reportSayings(
   format: Format,
   say: typeof templates,
-  who: (f: { readonly bin: string; readonly product: string; readonly fill: number }) => string,
+  who: (f: { readonly bin: string; readonly product: string; readonly fill: FillName }) => string,
 ) {
   return {
     ...say.labels,

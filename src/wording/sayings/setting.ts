@@ -127,8 +127,7 @@ export function settingSayings(format: Format, say: typeof templates) {
             .map((step) => `${stepName(step)}: ${format.signedPercent(step.rateError?.value ?? 0)}`)
             .join("; "),
         }),
-      needed: (ratio: number) => say.chartNeeded(figure(ratio)),
-      tolerance: (tolerance: number) => say.chartTolerance(format.plusMinus(tolerance)),
+      ratio: figure,
     },
   };
 }

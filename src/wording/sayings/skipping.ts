@@ -2,14 +2,21 @@ import type { AssumedValue } from "../../model/rate-error.ts";
 import type { ChanceOfError, ExpectedError, Skipping } from "../../questions/skipping.ts";
 import type { Interval } from "../../results/estimate.ts";
 import { studied } from "../../results/studied.ts";
+import type { lawful as lawfulTemplates } from "../en/lawful.ts";
 import type { skipping as templates } from "../en/skipping.ts";
 import type { Format } from "../format.ts";
+import { lawfulFigures } from "./lawful.ts";
 import { limits } from "./limits.ts";
 import { sentences } from "./sentences.ts";
 
 /** Which sentences are said about leaving the drive alone. */
-export function skippingSayings(format: Format, say: typeof templates) {
+export function skippingSayings(
+  format: Format,
+  say: typeof templates,
+  lawTemplates: typeof lawfulTemplates,
+) {
   const { percent, plusMinus, signedPercent } = format;
+  const { limits: lawfulLimits } = lawfulFigures(format, lawTemplates);
   const range = (interval: Interval | null) => limits(interval, signedPercent, format);
   const assumedWords = (assumed: AssumedValue): string =>
     assumed.source === "fill" ? say.valueOfFill(assumed.fill) : say.assumed[assumed.source];
@@ -49,6 +56,17 @@ export function skippingSayings(format: Format, say: typeof templates) {
         chanceOfMore(chance, result.leastChance),
         onAverage(expected),
       );
+    },
+    /** The chance of breaking label or law uncaught; null: they set no rate. */
+    law: ({ lawful, leastChance }: Skipping): string | null => {
+      if (lawful === null) return null;
+      const { either } = lawful;
+      if (either === null) return say.lawUnknown(lawfulLimits(lawful));
+      return say.law({
+        limits: lawfulLimits(lawful),
+        atMost: percent(either.upperBound),
+        chance: chanceOf(either.chance, leastChance),
+      });
     },
     today: ({ today, options, input }: Skipping): string | null =>
       today === null
@@ -105,7 +123,6 @@ export function skippingSayings(format: Format, say: typeof templates) {
             )
             .join("; "),
         }),
-      tolerance: (tolerance: number) => say.chartTolerance(plusMinus(tolerance)),
     },
   };
 }

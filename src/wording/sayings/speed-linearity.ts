@@ -54,7 +54,6 @@ export function speedLinearitySayings(format: Format, say: typeof templates) {
           change: change === null ? null : format.signedPercent(change),
         });
       },
-      tolerance: (tolerance: number) => say.chartTolerance(format.plusMinus(tolerance)),
       catch: (point: SpeedPoint) => {
         const off = format.signedPercent(point.relative - 1);
         return say.chartCatch({ ...point, off, speed: format.plain(point.turnsPerMin) });

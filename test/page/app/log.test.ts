@@ -25,6 +25,24 @@ function undone(events: readonly PageEvent[]): readonly PageEvent[] {
 }
 
 describe("catches", () => {
+  it("have the machine and season of the file that was read before them", () => {
+    const read = { machine: "north", season: "2026", bin: "1", product: "wheat", fill: "1" };
+    const log = logOf(
+      eventsOf([
+        {
+          kind: "file-read",
+          source: "catches.csv",
+          rows: [{ ...read, catch: "1", turns: "20", net_kg: "6.3" }],
+        },
+        caught("a", "6.36"),
+      ]),
+    );
+    expect(log.rows[1]?.cells).toMatchObject({ ...read, catch: "2" });
+    expect(logOf(eventsOf([wheat, caught("a", "6.36")])).rows[0]?.cells).not.toHaveProperty(
+      "season",
+    );
+  });
+
   it("are numbered as they come; one that is deleted leaves its number to nobody", () => {
     const log = logOf(
       eventsOf([

@@ -173,7 +173,7 @@ describe("sections on drift and repeatability", () => {
       ...result.stretches.map(({ mean }) => mean),
     ])
       expect(spec).toContain(`:${number}`);
-    expect(spec).toContain('"value":"level"');
+    expect(spec).toContain('"level in force"');
   });
 
   it("give a gap in the log a place on the axis", () => {

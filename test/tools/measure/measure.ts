@@ -1,5 +1,9 @@
+import { mkdtemp, rm, writeFile } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { pathToFileURL } from "node:url";
 import { gzipSync } from "node:zlib";
-import type { Browser } from "playwright-core";
+import type { Browser, Page } from "playwright-core";
 import type { Counted } from "./budgets.ts";
 
 const phone = { width: 390, height: 844 };
@@ -10,9 +14,14 @@ export async function countPage(
   browser: Browser,
   html: string,
   about: Pick<Counted, "name" | "edition">,
+  before: (page: Page) => Promise<void> = async () => {},
 ): Promise<Counted> {
+  const folder = await mkdtemp(join(tmpdir(), "evencatch-counted-"));
+  const file = join(folder, "page.html");
+  await writeFile(file, html);
   const page = await browser.newPage({ viewport: phone });
-  await page.setContent(html);
+  await page.goto(pathToFileURL(file).href);
+  await before(page);
   const seen = await page.evaluate(() => ({
     // biome-ignore lint/performance/useDomNodeTextContent: what is folded away is not seen
     words: document.body.innerText.split(/\s+/).filter((part) => /[\p{L}\p{N}]/u.test(part)).length,
@@ -23,6 +32,7 @@ export async function countPage(
   const heightWide = await page.evaluate(() => document.documentElement.scrollHeight);
   const pdf = await page.pdf({ format: "A4" });
   await page.close();
+  await rm(folder, { recursive: true });
   return {
     ...about,
     words: seen.words,

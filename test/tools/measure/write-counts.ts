@@ -2,9 +2,11 @@
 import { writeFileSync } from "node:fs";
 import { table } from "../../../bench/study/support/markdown.ts";
 import { editions } from "../../../src/report/editions/edition.ts";
+import { drillPage } from "../../support/at-the-drill.ts";
 import { launchChromium } from "../../support/chromium.ts";
 import { present } from "../../support/reference.ts";
-import { sampleFiles, samples } from "../samples/samples.ts";
+import { threeCatchesIn } from "../samples/pictures.ts";
+import { sampleFiles, samples, seasonSheets } from "../samples/samples.ts";
 import { budgets, type Counted } from "./budgets.ts";
 import { countPage } from "./measure.ts";
 
@@ -16,6 +18,17 @@ for (const sample of samples)
     const about = { name: sample.name, edition };
     counted.push(await countPage(browser, present(files["report.html"]), about));
   }
+for (const language of ["en", "de"] as const)
+  counted.push(
+    await countPage(
+      browser,
+      await drillPage(language),
+      { name: "page at the drill, three catches", edition: language },
+      threeCatchesIn(language),
+    ),
+  );
+for (const [file, html] of Object.entries(await seasonSheets()))
+  counted.push(await countPage(browser, html, { name: "season", edition: file }));
 await browser.close();
 writeFileSync("reports/counts.json", `${JSON.stringify(counted, null, 2)}\n`);
 const lines = table(
@@ -50,8 +63,9 @@ const lines = table(
 const text = [
   "# What a reader has before them",
   "",
-  "Words that can be seen with everything folded, screens of a phone (390 × 844), printed A4 pages, bytes: of the reports on the",
-  "demo data, in Debian's chromium. `npm run counts` writes this; a test holds it to the budgets.",
+  "Words that can be seen with everything folded, screens of a phone (390 × 844), printed A4 pages, bytes: of the reports and",
+  "sheets on the demo data and of the page with three catches typed, in Debian's chromium. `npm run counts` writes this; a test",
+  "holds it to the budgets.",
   "",
   ...lines,
   "",

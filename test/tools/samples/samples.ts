@@ -2,6 +2,7 @@ import type { ComparisonChoices } from "../../../src/analysis/options.ts";
 import { analyse, reportFiles, version, wordsFor } from "../../../src/index.ts";
 import { readCatchesFile, readSetupFile } from "../../../src/node.ts";
 import type { Edition } from "../../../src/report/editions/edition.ts";
+import { sheetFiles } from "../../../src/report/sheets.ts";
 
 /** A sample report that is kept in reports/, and what it is asked with beyond its setup. */
 export interface Sample {
@@ -33,4 +34,11 @@ export async function sampleFiles({ name, comparison }: Sample, edition: Edition
     edition,
   };
   return reportFiles(analyse(log, setup, { comparison }), meta, await wordsFor("en", "metric"));
+}
+
+/** The cab sheet and the catch sheet of the demo season by their files' names. */
+export async function seasonSheets(): Promise<Readonly<Record<string, string>>> {
+  const log = await readCatchesFile("data-demo/season/catches.csv");
+  const setup = await readSetupFile("data-demo/season/setup.json");
+  return sheetFiles(analyse(log, setup), log, setup.title, await wordsFor("en", "metric"));
 }

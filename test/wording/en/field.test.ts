@@ -241,6 +241,11 @@ describe("cautions about drive and field, in words", () => {
       sources: ["slip"],
       level: 0.95,
       targetKgPerHa: 1,
+      rateKgPerHa: 3,
+      of: "step",
+      below: null,
+      above: 0.07,
+      borne: 0.05,
       lowestKgPerHa: 1,
       highestKgPerHa: 2,
       rateError: -0.04,
@@ -276,7 +281,7 @@ describe("cautions about drive and field, in words", () => {
         ),
       }),
     );
-    expect(sentences.length).toBe(33);
+    expect(sentences.length).toBe(35);
     for (const { text } of sentences) {
       expect(text).toMatch(/^[A-Z\d].*\.$/);
       expect(text).not.toMatch(/NaN|undefined|null|\[object/);

@@ -94,6 +94,7 @@ export function Beneath({ session, answer }: Props) {
   const said = [
     lines.why.length === 0 ? null : lines.sure,
     words.delivery.twoLines(answers.delivery),
+    lines.doNotSkip,
   ].filter((line) => line !== null);
   if (said.length === 0) return null;
   return (

@@ -1,4 +1,5 @@
 import { useSignal } from "@preact/signals";
+import { keyColumns } from "../../../data/column-kinds.ts";
 import { checkText } from "../../../data/read-text.ts";
 import { formatOf, unknownType } from "../../../data/source.ts";
 import { fileName } from "../answer.ts";
@@ -100,6 +101,8 @@ function readFile(name: string, bytes: Uint8Array, session: Session): string | n
   const read = checkText({ name, bytes });
   if (!read.ok) return problems.ofFile(name, read.issues);
   const { catches, massUnit } = read.value;
+  const holdsSeveral = keyColumns.some((key) => new Set(catches.map((row) => row[key])).size > 1);
+  if (holdsSeveral) return page.log.several;
   const action = {
     kind: "file-read",
     source: name,

@@ -44,7 +44,11 @@ export function Sheet({ session }: { readonly session: Session }) {
                     ? ""
                     : (words.delivery.plusMinus(answers.delivery) ?? page.unknown)}
                 </td>
-                <td>{[lines?.sure, lines?.why[0]].filter((line) => line != null).join(" ")}</td>
+                <td>
+                  {[lines?.sure, lines?.why[0], lines?.doNotSkip]
+                    .filter((line) => line != null)
+                    .join(" ")}
+                </td>
                 <td class="space" />
               </tr>
             );

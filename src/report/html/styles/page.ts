@@ -58,6 +58,11 @@ section > :last-child { margin-bottom: 0; }
   main > section { margin-top: 2.25rem; }
   .page { padding-block: 1.5rem 2rem; }
   .masthead::after { margin-top: 1rem; }
+  /* What to do must end on the first screen below it. */
+  #safety-strip h2 { font-size: 1.0625rem; margin-bottom: 0.25rem; }
+  #safety-strip li { line-height: 1.35; margin-bottom: 0; }
+  #safety-strip ul { padding-inline-start: 1.1rem; }
+  #safety-strip + section { margin-top: 1.25rem; }
 }
 
 @media screen and (min-width: 68rem) {

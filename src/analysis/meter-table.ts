@@ -8,6 +8,8 @@ import { outliersInBrief } from "../questions/outliers.ts";
 import { repeatabilityInBrief } from "../questions/repeatability.ts";
 import type { Caution, CautionCode } from "../results/caution.ts";
 import type { Estimate } from "../results/estimate.ts";
+import type { FillName } from "../results/fill-name.ts";
+import { known } from "../results/options.ts";
 import { decidedInBrief, type NoDecision } from "./decided-bin.ts";
 import type { Decision } from "./decision.ts";
 import type { DecisiveGround, DecisiveQuestions } from "./decisive-answers.ts";
@@ -15,11 +17,16 @@ import type { AnalysisOptions, ToleranceFrom } from "./options.ts";
 import { cautionsOfFile, questioning } from "./questioning.ts";
 
 /** One meter in a line: what is in the bin, how well its delivery is known, and what to do. */
-export interface FleetRow {
+export interface MeterRow {
+  /** As the catches name it; bin/machine or bin/farm where the log holds several. */
   readonly bin: string;
+  /** Left out where the log names none. */
+  readonly farm?: string;
+  /** Left out where the log names none. */
+  readonly machine?: string;
   readonly product: string;
   /** The fill in the bin now. */
-  readonly fill: number;
+  readonly fill: FillName;
   readonly takenAt: string | null;
   /** Of this fill, and fills of this meter. */
   readonly catches: number;
@@ -35,13 +42,13 @@ export interface FleetRow {
 }
 
 /** What to do about every meter of a log. */
-export interface Fleet {
-  readonly kind: "fleet";
+export interface MeterTable {
+  readonly kind: "meter-table";
   readonly source: string;
   readonly options: AnalysisOptions;
   readonly toleranceFrom: ToleranceFrom;
   readonly input: { readonly catches: number; readonly fills: number; readonly meters: number };
-  readonly meters: readonly FleetRow[];
+  readonly meters: readonly MeterRow[];
   /** About the file as a whole. */
   readonly cautions: readonly Caution[];
 }
@@ -65,15 +72,15 @@ const inBrief: DecisiveQuestions<DecisiveGround> = {
  * @returns        a row for each bin and product, in the order of the log
  * @throws         OptionError as `analyse` does
  */
-export function fleet(
+export function meterTable(
   log: CatchLog,
   setup: Setup | null = null,
   options: Partial<AnalysisOptions> = {},
-): Fleet {
+): MeterTable {
   const about = questioning(log, setup, options);
   const { meters, modelOf } = about.open;
   return {
-    kind: "fleet",
+    kind: "meter-table",
     source: log.source,
     options: about.options,
     toleranceFrom: about.toleranceFrom,
@@ -85,8 +92,10 @@ export function fleet(
     meters: meters.map((_, place) => {
       const meter = modelOf(place);
       const { decision, noDecision, delivery, cautions } = decidedInBrief(meter, about, inBrief);
+      const { farm, machine } = meter.place;
       return {
         bin: meter.bin,
+        ...known({ farm, machine }),
         product: meter.product,
         fill: delivery.fill,
         takenAt: delivery.takenAt,
@@ -103,6 +112,6 @@ export function fleet(
   };
 }
 
-function inALine({ action, catches, setting, reasons }: Decision): FleetRow["decision"] {
+function inALine({ action, catches, setting, reasons }: Decision): MeterRow["decision"] {
   return { action, catches, setting, reasons };
 }

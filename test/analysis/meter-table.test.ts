@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { inventedLog } from "../../bench/scale/invented-log.ts";
 import { analyse } from "../../src/analysis/analyse.ts";
-import { fleet } from "../../src/analysis/fleet.ts";
+import { meterTable } from "../../src/analysis/meter-table.ts";
 import { readCatches } from "../../src/data/read-catches.ts";
 import type { CatchLog } from "../../src/data/types.ts";
 import { readCatchesFile, readSetupFile } from "../../src/node.ts";
@@ -16,17 +16,40 @@ function thinned(text: string, nth: number): string {
   return kept.join("\n");
 }
 
-describe("the fleet table", () => {
+/** The same bins on two machines over two seasons that each count their fills from 1. */
+function ofMachinesAndSeasons(text: string): string {
+  const [header = "", ...rows] = text.trim().split("\n");
+  const keyed = ["north", "south"].flatMap((machine) =>
+    ["2025", "2026"].flatMap((season) =>
+      rows.map((row) => `${machine},${season},${row.replaceAll("2026-", `${season}-`)}`),
+    ),
+  );
+  return [`machine,season,${header}`, ...keyed].join("\n");
+}
+
+describe("the table of meters", () => {
   it.each([
     ["whole", (text: string) => text],
     ["every third catch lost", (text: string) => thinned(text, 3)],
     ["every second catch lost", (text: string) => thinned(text, 2)],
+    ["of two machines and seasons", ofMachinesAndSeasons],
   ])("decides as the full analysis does: %s", async (_, made) => {
     const log = await logOf(made(inventedLog(600, 5)));
     const full = analyse(log);
-    const table = fleet(log);
-    expect(table.meters.map(({ bin, product }) => [bin, product])).toEqual(
-      full.meters.map(({ bin, product }) => [bin, product]),
+    const table = meterTable(log);
+    const named = table.meters.map(({ bin, machine, product, fill }) => [
+      bin,
+      machine,
+      product,
+      fill,
+    ]);
+    expect(named).toEqual(
+      full.meters.map(({ bin, machine, product, delivery: { fill } }) => [
+        bin,
+        machine,
+        product,
+        fill,
+      ]),
     );
     for (const [i, row] of table.meters.entries()) {
       const meter = full.meters[i];
@@ -48,7 +71,7 @@ describe("the fleet table", () => {
       const setup = await readSetupFile(`data-demo/${name}/setup.json`);
       const full = analyse(log, setup);
       expect(
-        fleet(log, setup).meters.map(({ decision, delivery }) => ({ decision, delivery })),
+        meterTable(log, setup).meters.map(({ decision, delivery }) => ({ decision, delivery })),
       ).toEqual(
         full.meters.map(({ decision, delivery }) => ({
           decision:
@@ -68,6 +91,6 @@ describe("the fleet table", () => {
 
   it("refuses what the full analysis refuses", async () => {
     const log = await logOf(inventedLog(10, 1));
-    expect(() => fleet(log, null, { level: 2 })).toThrow("level");
+    expect(() => meterTable(log, null, { level: 2 })).toThrow("level");
   });
 });

@@ -1,0 +1,94 @@
+import { mkdir, readdir, rm } from "node:fs/promises";
+import { join } from "node:path";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { demo, inFolder } from "../support/command.ts";
+import { root } from "../support/compiler.ts";
+import { loadedBy } from "../support/loaded.ts";
+import { bundleCommand } from "../tools/bundle-command.ts";
+
+const morning = demo("first-morning/catches.csv");
+const fromClone = (...args: readonly string[]) =>
+  loadedBy(["--import", "tsx", "src/cli/main.ts", ...args]);
+const typed = ["enough", "20:6.36", "20:6.48", "20:6.56"];
+
+/** What a short answer has no use for. */
+const large: Readonly<Record<string, RegExp>> = {
+  drawing: /node_modules\/(vega|d3)|src\/report\/svg/,
+  charts: /src\/charts\//,
+  "the report": /src\/report\/(report|html|files|markdown)\.ts/,
+  workbooks: /@e965\/xlsx/,
+  "tables of a terminal": /cli-table3/,
+  "the other language": /src\/wording\/de\//,
+  "the reader of setups": /node_modules\/zod/,
+  "questions that decide nothing": /src\/questions\/(cost|skipping|uncertainty-budget|outlets)\.ts/,
+  "other commands": /src\/cli\/(report|plan|sheet|page|check|template)-command/,
+};
+
+const loadedOf = (files: readonly string[]) =>
+  Object.keys(large).filter((name) => files.some((file) => large[name]?.test(file)));
+
+describe("a command loads what it needs:", () => {
+  it("enough on typed catches none of what is large", async () => {
+    const { out, files } = await fromClone(...typed);
+    expect(out).toContain("0.323");
+    expect(files).toContain("src/cli/enough-command.ts");
+    expect(files).toContain("src/wording/en/decision.ts");
+    expect(loadedOf(files)).toEqual([]);
+  });
+
+  it("enough beside a setup its reader besides", async () => {
+    const { files } = await fromClone("enough", morning);
+    expect(loadedOf(files)).toEqual(["the reader of setups"]);
+  });
+
+  it("enough in German its own language alone", async () => {
+    const { files } = await fromClone(...typed, "--language", "de");
+    expect(loadedOf(files)).toEqual(["the other language"]);
+    expect(files.filter((file) => file.includes("src/wording/en/"))).toEqual([]);
+  });
+
+  it("the help no answer at all", async () => {
+    const { files } = await fromClone("--help");
+    expect(loadedOf(files)).toEqual([]);
+    expect(
+      files.filter((file) => /src\/(model|questions|analysis)\//.test(file)).length,
+    ).toBeLessThan(15);
+  });
+
+  it("a report everything but workbooks and the other language", async () => {
+    await inFolder(async (folder) => {
+      const { files } = await fromClone("report", morning, "--out", join(folder, "report"));
+      const all = Object.keys(large);
+      expect(loadedOf(files)).toEqual(
+        all.filter((name) => !["workbooks", "the other language"].includes(name)),
+      );
+    });
+  });
+});
+
+describe("the bundled command", () => {
+  // Below the project, where the packages are found that stand apart.
+  const folder = join(root, ".cache", "loaded-test");
+  const main = join(folder, "dist", "cli", "main.js");
+
+  beforeAll(async () => {
+    await mkdir(folder, { recursive: true });
+    await bundleCommand(folder);
+  });
+  afterAll(() => rm(folder, { recursive: true, force: true }));
+
+  it("opens few files for a short answer, the same as from a clone", async () => {
+    const { out, files } = await loadedBy([main, ...typed]);
+    expect(out).toBe((await fromClone(...typed)).out);
+    expect(files.length).toBeLessThanOrEqual(20);
+    expect(files.filter((file) => file.includes("node_modules"))).toEqual([]);
+    expect(files.filter((file) => /seldom|german|read-setup/.test(file))).toEqual([]);
+  });
+
+  it("holds neither drawing nor workbooks", async () => {
+    const names = await readdir(join(main, ".."));
+    expect(names.filter((name) => /vega|xlsx/.test(name))).toEqual([]);
+    const { files } = await inFolder((out) => loadedBy([main, "report", morning, "--out", out]));
+    expect(files.some((file) => file.includes("node_modules/vega/"))).toBe(true);
+  });
+});

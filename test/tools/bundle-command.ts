@@ -1,0 +1,94 @@
+/*
+ * Bundles the command: a process that answers in a tenth of a second has no time to open hundreds of small files. Run at
+ * the end of a build, it writes dist/cli: the file that starts, and those it loads when it is asked for what is in them.
+ */
+
+import { writeFile } from "node:fs/promises";
+import { join, relative } from "node:path";
+import { fileURLToPath } from "node:url";
+import { build, type Plugin } from "esbuild";
+import { notices } from "./notices.ts";
+
+const root = fileURLToPath(new URL("../../", import.meta.url));
+const target = join("dist", "cli");
+
+/**
+ * Everything that a short answer leaves alone, as one thing to load: apart, each two of them would share files of their own,
+ * and a report would open forty.
+ */
+const seldom = [
+  "analysis/analyse.ts",
+  "analysis/spread-library.ts",
+  "cli/catches-needed-text.ts",
+  "cli/check-command.ts",
+  "cli/page-command.ts",
+  "cli/plan-command.ts",
+  "cli/report-command.ts",
+  "cli/sheet-command.ts",
+  "cli/spreads-command.ts",
+  "cli/template-command.ts",
+];
+
+const together: Plugin = {
+  name: "what is seldom needed, together",
+  setup: ({ onResolve, onLoad }) => {
+    onResolve({ filter: /\.ts$/ }, ({ kind, path, resolveDir }) => {
+      const file = relative(join(root, "src"), join(resolveDir, path));
+      return kind === "dynamic-import" && seldom.includes(file)
+        ? { path: "seldom", namespace: "together" }
+        : null;
+    });
+    onLoad({ filter: /^seldom$/, namespace: "together" }, () => ({
+      contents: seldom.map((file) => `export * from "./src/${file}";`).join("\n"),
+      resolveDir: root,
+      loader: "ts",
+    }));
+  },
+};
+
+/** Commander could run commands in files of their own, which ours are not: the module that starts processes stays out. */
+const noProcesses: Plugin = {
+  name: "no processes",
+  setup: ({ onResolve, onLoad }) => {
+    onResolve({ filter: /^node:child_process$/ }, () => ({ path: "none", namespace: "none" }));
+    onLoad({ filter: /^none$/, namespace: "none" }, () => ({ contents: "", loader: "js" }));
+  },
+};
+
+/** Large packages that few calls need; the library brings them as they are, and a second copy would double the package. */
+const apart = ["@e965/xlsx", "@resvg/resvg-js", "dejavu-fonts-ttf", "vega", "vega-lite"];
+
+/** The command in the folder dist/cli below `folder`, with the packages that every call needs. */
+export async function bundleCommand(folder: string) {
+  return await build({
+    absWorkingDir: root,
+    entryPoints: ["src/cli/main.ts"],
+    outdir: join(folder, target),
+    bundle: true,
+    splitting: true,
+    // Names stay, for whoever reports what went wrong.
+    minifySyntax: true,
+    minifyWhitespace: true,
+    format: "esm",
+    platform: "node",
+    target: "node20",
+    external: apart,
+    plugins: [together, noProcesses],
+    // Packages of the older kind ask for Node's modules in the older way.
+    banner: {
+      js: 'import { createRequire as requireFrom } from "node:module"; const require = requireFrom(import.meta.url);',
+    },
+    // Notices are gathered from the packages themselves; few carry them in their code.
+    legalComments: "none",
+    metafile: true,
+    logLevel: "silent",
+  });
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) {
+  const { metafile } = await bundleCommand(root);
+  await writeFile(join(root, target, "notices.txt"), `${await notices(metafile)}\n`);
+  const sizes = Object.values(metafile.outputs).map(({ bytes }) => bytes);
+  const all = sizes.reduce((total, size) => total + size, 0);
+  console.log(`${target}  ${sizes.length} files, ${(all / 1024).toFixed(0)} kB`);
+}
