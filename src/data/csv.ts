@@ -1,7 +1,9 @@
 import Papa from "papaparse";
+import { at } from "../errors/at.ts";
 import type { DataIssue } from "../errors/data-issue.ts";
 import { countKnown } from "./header-names.ts";
 import { type Checked, dataIssue, failed, type Place, passed } from "./issues.ts";
+import { remembered } from "./remembered.ts";
 import { isBlank, type Table, type TableRow } from "./table.ts";
 
 /** No row of catches is a tenth as long; a longer one is another kind of file, and would only waste memory. */
@@ -19,27 +21,47 @@ export function readCsv(name: string, text: string): Checked<Table> {
   const long = longLine(text);
   if (long !== null) return failed([lineTooLong({ ...place, rowKind: "line", row: long })]);
   const { separator, body } = separatorOf(text.replace(/\r\n?/g, "\n"));
-  const parsed = Papa.parse<string[]>(body, { delimiter: separator, newline: "\n" });
-  const quotes = parsed.errors.find(({ type }) => type === "Quotes");
-  if (quotes !== undefined) {
-    const row = { ...place, row: (quotes.row ?? 0) + 1 };
-    return failed([dataIssue(row, { problem: "quote-stray", facts: {} }, '"')]);
+  const cells = body.includes('"')
+    ? quotedCells(body, separator, place)
+    : passed(plainCells(body, separator));
+  if (!cells.ok) return cells;
+  const { value } = cells;
+  const headerAt = value.findIndex(saysSomething);
+  const headers = value[headerAt]?.map((cell) => cell.trim()) ?? [];
+  const rows: TableRow[] = [];
+  const tooWide: TableRow[] = [];
+  for (let index = headerAt + 1; index < value.length; index++) {
+    const row = { number: index + 1, cells: at(value, index) };
+    if (!saysSomething(row.cells)) continue;
+    (row.cells.slice(headers.length).every(isBlank) ? rows : tooWide).push(row);
   }
-  const [header, ...rows] = parsed.data
-    .map((cells, index) => ({ number: index + 1, cells }))
-    .filter(({ cells }) => !cells.every(isBlank));
-  const headers = header?.cells.map((cell) => cell.trim()) ?? [];
-  const isTooWide = ({ cells }: TableRow) => !cells.slice(headers.length).every(isBlank);
   return passed({
     headers,
-    headerRow: header?.number ?? 1,
-    rows: rows.filter((row) => !isTooWide(row)),
-    issues: rows
-      .filter(isTooWide)
-      .map((row) => tooManyCells(place, row, headers.length, separator)),
+    headerRow: Math.max(headerAt, 0) + 1,
+    rows,
+    issues: tooWide.map((row) => tooManyCells(place, row, headers.length, separator)),
     rowKind: "row",
     decimalMark: separator === "," ? "point" : "unknown",
   });
+}
+
+function saysSomething(cells: readonly string[]): boolean {
+  return !cells.every(isBlank);
+}
+
+function quotedCells(body: string, separator: string, place: Place): Checked<string[][]> {
+  const parsed = Papa.parse<string[]>(body, { delimiter: separator, newline: "\n" });
+  const quotes = parsed.errors.find(({ type }) => type === "Quotes");
+  if (quotes === undefined) return passed(parsed.data);
+  const row = { ...place, row: (quotes.row ?? 0) + 1 };
+  return failed([dataIssue(row, { problem: "quote-stray", facts: {} }, '"')]);
+}
+
+/** Cells of text without a quote, in which nothing stands between separators but what is meant. */
+function plainCells(body: string, separator: string): string[][] {
+  // Cut out of the text, a cell would keep all of the text in memory.
+  const kept = remembered((cell) => ` ${cell}`.slice(1));
+  return body.split("\n").map((line) => line.split(separator).map(kept));
 }
 
 function separatorOf(text: string): { readonly separator: string; readonly body: string } {

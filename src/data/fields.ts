@@ -10,9 +10,10 @@ import {
   clearSpellings,
   type DecimalMarks,
   markOf,
+  type NumberRead,
   type PrintedNumber,
-  readNumber,
 } from "./numbers.ts";
+import { remembered } from "./remembered.ts";
 import { type Cell, cellText, isBlank, type TableRow, tidyText } from "./table.ts";
 
 /** One row being read. Problems are gathered here, so that a row tells all of its own. */
@@ -20,6 +21,8 @@ export interface RowReading {
   readonly row: TableRow;
   readonly columns: FoundColumns;
   readonly marks: DecimalMarks;
+  /** `readNumber` with these marks. */
+  readonly numberIn: (cell: Cell) => NumberRead;
   readonly place: Place;
   readonly issues: DataIssue[];
 }
@@ -84,7 +87,7 @@ export function printedNumber(
 ): PrintedNumber | null {
   const cell = reading.row.cells[column.index] ?? null;
   if (isBlank(cell)) return rules.required ? missing(reading, column, rules) : null;
-  const read = readNumber(cell, reading.marks);
+  const read = reading.numberIn(cell);
   const problem = read.ok
     ? outOfRange(read.value, rules)
     : unreadable(cell, read.why, rules, reading.marks);
@@ -92,12 +95,14 @@ export function printedNumber(
   return read.ok ? read : null;
 }
 
+const dateIn = remembered((text) => ({ date: readDate(text) }));
+
 /** Date of a plain column; null when blank, or when it is no date that exists. */
 function dateField(reading: RowReading, name: PlainColumn): string | null {
   const text = textField(reading, name);
   if (text === null) return null;
   return (
-    readDate(text) ??
+    dateIn(text).date ??
     complain(reading, headerIn(reading.columns, name), { problem: "not-a-date", facts: {} }, text)
   );
 }

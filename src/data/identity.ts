@@ -1,34 +1,41 @@
 import type { Catch } from "./types.ts";
 
+/** What tells bins, meters and fills apart, in this order; one more is one more here. */
+const binColumns = ["farm", "machine", "bin"] as const;
+const meterColumns = [...binColumns, "product"] as const;
+const fillColumns = [...binColumns, "season", "fill"] as const;
+
 /** The bin of one machine: what a meter sits under. */
-export type BinPlace = Pick<Catch, "farm" | "machine" | "bin">;
+export type BinPlace = Pick<Catch, (typeof binColumns)[number]>;
 
 /** What makes a meter: a bin of one machine with one product in it. */
-export type MeterPlace = BinPlace & Pick<Catch, "product">;
+export type MeterPlace = Pick<Catch, (typeof meterColumns)[number]>;
 
 /** What makes a fill of any product: the bin's number for it, within its season. */
-export type FillingPlace = BinPlace & Pick<Catch, "season" | "fill">;
+export type FillingPlace = Pick<Catch, (typeof fillColumns)[number]>;
 
 /** The same for rows of one bin, and for no others. */
-export function binKey({ farm, machine, bin }: BinPlace): string {
-  return JSON.stringify([farm, machine, bin]);
-}
+export const binKey: (row: BinPlace) => string = keyOf(binColumns);
 
 /** The same for rows of one meter, and for no others. */
-export function meterKey(row: MeterPlace): string {
-  return JSON.stringify([binKey(row), row.product]);
-}
+export const meterKey: (row: MeterPlace) => string = keyOf(meterColumns);
 
 /** The same for rows of one filling of a bin, and for no others. */
-export function fillKey(row: FillingPlace): string {
-  return JSON.stringify([binKey(row), row.season, row.fill]);
-}
+export const fillKey: (row: FillingPlace) => string = keyOf(fillColumns);
 
-export function isSameMeter(one: MeterPlace, other: MeterPlace): boolean {
-  return (
-    one.bin === other.bin &&
-    one.product === other.product &&
-    one.machine === other.machine &&
-    one.farm === other.farm
-  );
+/**
+ * A text for the values of some columns: every value with its length before it, so that no two rows of different values have
+ * the same. Rows of one fill follow one another in most files, so the last one is remembered.
+ */
+function keyOf<Column extends keyof Catch>(
+  columns: readonly Column[],
+): (row: Pick<Catch, Column>) => string {
+  let last: readonly unknown[] | null = null;
+  let key = "";
+  return (row) => {
+    if (last !== null && columns.every((name, i) => row[name] === last?.[i])) return key;
+    last = columns.map((name) => row[name]);
+    key = last.map((value) => `${value === null ? "" : String(value).length} ${value}`).join("");
+    return key;
+  };
 }

@@ -22,9 +22,10 @@ export interface LogNames {
  * without a season come before all others.
  */
 export function logNames(catches: readonly Keys[]): LogNames {
-  const farms = new Set(catches.map(({ farm }) => farm));
-  const machines = new Set(catches.map(({ machine }) => machine));
-  const seasons = orderedSeasons(catches);
+  const farms = distinct(catches, "farm");
+  const machines = distinct(catches, "machine");
+  const seasons = orderedSeasons(distinct(catches, "season"));
+  const ranks = new Map(seasons.map((season, rank) => [season, rank]));
   return {
     bin: ({ bin, machine, farm }) =>
       [bin, machines.size > 1 ? machine : null, farms.size > 1 ? farm : null]
@@ -32,12 +33,24 @@ export function logNames(catches: readonly Keys[]): LogNames {
         .join("/"),
     fill: ({ season, fill }) =>
       seasons.length > 1 && season !== null ? fillNameIn(season, fill) : fill,
-    seasonRank: (season) => seasons.indexOf(season),
+    seasonRank: (season) => ranks.get(season) ?? -1,
   };
 }
 
-function orderedSeasons(catches: readonly Keys[]): readonly (string | null)[] {
-  const found = [...new Set(catches.map(({ season }) => season))];
+/** What the rows name, in their order; neighbours mostly name the same. */
+function distinct(catches: readonly Keys[], key: keyof Keys): ReadonlySet<string | null> {
+  const found = new Set<string | null>();
+  let last: string | null | undefined;
+  for (const row of catches) {
+    if (row[key] === last) continue;
+    last = row[key];
+    found.add(last);
+  }
+  return found;
+}
+
+function orderedSeasons(all: ReadonlySet<string | null>): readonly (string | null)[] {
+  const found = [...all];
   const named = found.filter((season) => season !== null);
   const years = new Map(named.map((season) => [season, yearIn(season)]));
   const yearOf = (season: string) => years.get(season) ?? Number.NaN;

@@ -1,6 +1,6 @@
 import type { Problem } from "../errors/problems.ts";
 import { convert } from "../units/convert.ts";
-import { columnByName, type MassKind } from "./column-kinds.ts";
+import { columnByName, type MassKind, massKinds, massUnits } from "./column-kinds.ts";
 import type { CatchColumn } from "./columns.ts";
 import { complain, printedNumber, type RowReading } from "./fields.ts";
 import type { MassColumn } from "./headers.ts";
@@ -36,47 +36,50 @@ export function readMass(reading: RowReading, leftOut: boolean): RowMass | null 
   const filled = columns.mass.filter(
     ({ kind, index }) => kind !== "division" && !isBlank(row.cells[index]),
   );
-  const units = [...new Set(filled.map(({ unit }) => unit))];
-  const [unit] = units;
+  const unit = filled[0]?.unit;
   if (unit === undefined) return noMass(reading);
-  if (units.length > 1) return twoUnits(reading, filled, "masses-in-two-units");
+  if (filled.some((column) => column.unit !== unit))
+    return twoUnits(reading, filled, "masses-in-two-units");
   const problemsBefore = reading.issues.length;
-  const weighed = new Map<MassKind, Weighed>();
+  const weighed: Partial<Record<MassKind, Weighed>> = {};
   for (const column of filled) {
     const number = printedNumber(reading, column, rulesFor(column));
-    if (number !== null) weighed.set(column.kind, { column, number });
+    if (number !== null) weighed[column.kind] = { column, number };
   }
   if (reading.issues.length > problemsBefore) return null;
-  const gross = weighed.get("gross");
-  const tare = weighed.get("tare");
-  const net = weighed.get("net") ?? netOf(reading, unit, gross, tare);
-  if (net === null || !agrees(reading, net, gross, tare)) return null;
+  const { gross, tare } = weighed;
+  const net = weighed.net ?? netOf(reading, unit, gross, tare);
+  if (net === null) return null;
+  if (weighed.net !== undefined && !agrees(reading, net, gross, tare)) return null;
   if (net.number.value < smallestMass && !(leftOut && net.number.value === 0)) {
     return noNet(reading, net);
   }
-  const inKg = (mass: Weighed | undefined) =>
-    mass === undefined ? null : convert(mass.number.value, unit, "kg");
-  const asWritten = (kind: MassKind) => {
-    const mass = weighed.get(kind);
-    return mass === undefined ? null : textOf(reading, mass).replace(",", ".");
-  };
   return {
     written: {
       row: row.number,
       unit,
-      gross: asWritten("gross"),
-      tare: asWritten("tare"),
-      net: asWritten("net"),
+      gross: writtenAs(reading, gross),
+      tare: writtenAs(reading, tare),
+      net: writtenAs(reading, weighed.net),
     },
-    netKg: convert(net.number.value, unit, "kg"),
-    grossKg: inKg(gross),
-    tareKg: inKg(tare),
+    netKg: inKg(net.number.value, unit),
+    grossKg: gross === undefined ? null : inKg(gross.number.value, unit),
+    tareKg: tare === undefined ? null : inKg(tare.number.value, unit),
   };
+}
+
+function inKg(value: number, unit: MassUnit): number {
+  return unit === "kg" ? value : convert(value, unit, "kg");
+}
+
+function writtenAs(reading: RowReading, mass: Weighed | undefined): string | null {
+  return mass === undefined ? null : textOf(reading, mass).replace(",", ".");
 }
 
 /** Step of the scale in kg; it may be in another unit than the masses, as in net_kg and division_g. */
 export function readDivision(reading: RowReading): number | null {
   const { row, columns } = reading;
+  if (!columns.mass.some(({ kind }) => kind === "division")) return null;
   const filled = columns.mass.filter(
     ({ kind, index }) => kind === "division" && !isBlank(row.cells[index]),
   );
@@ -86,12 +89,21 @@ export function readDivision(reading: RowReading): number | null {
     return twoUnits(reading, filled, "divisions-in-two-units");
   }
   const number = printedNumber(reading, column, columnByName.division_kg);
-  return number === null ? null : convert(number.value, column.unit, "kg");
+  return number === null ? null : inKg(number.value, column.unit);
 }
 
 /** Every mass that is written must be right, since net may be worked out from it. */
+const rulesOf = Object.fromEntries(
+  massKinds.map((kind) => [
+    kind,
+    Object.fromEntries(
+      massUnits.map((unit) => [unit, { ...columnByName[`${kind}_kg`], unit, required: true }]),
+    ),
+  ]),
+) as Readonly<Record<MassKind, Readonly<Record<MassUnit, CatchColumn>>>>;
+
 function rulesFor({ kind, unit }: MassColumn): CatchColumn {
-  return { ...columnByName[`${kind}_kg`], unit, required: true };
+  return rulesOf[kind][unit];
 }
 
 function netOf(

@@ -1,3 +1,4 @@
+import { remembered } from "./remembered.ts";
 import { type Cell, cellText, type Table } from "./table.ts";
 
 /** A number and how finely it was written: 5.890 has three decimals. */
@@ -34,13 +35,24 @@ export function decimalMarks(cells: Iterable<Cell>, ofFormat: Table["decimalMark
   let comma = false;
   let point = false;
   for (const cell of cells) {
-    if (typeof cell !== "string") continue;
+    if (typeof cell !== "string" || !tellsMore(cell, comma, point)) continue;
     const text = numeralText(cell);
     if (text === null || couldBeThousands.test(text)) continue;
     comma ||= text.includes(",");
     point ||= text.includes(".");
   }
   return { comma, point, ofFormat };
+}
+
+/** Whether a cell has a mark that the cells before it did not settle. */
+function tellsMore(cell: string, comma: boolean, point: boolean): boolean {
+  return (!comma && cell.includes(",")) || (!point && cell.includes("."));
+}
+
+/** `readNumber` for the cells of one file. */
+export function numberReader(marks: DecimalMarks): (cell: Cell) => NumberRead {
+  const ofText = remembered((text) => readNumber(text, marks));
+  return (cell) => (typeof cell === "string" ? ofText(cell) : readNumber(cell, marks));
 }
 
 /**
@@ -106,7 +118,19 @@ function decimalsOf(text: string): number {
  */
 export function paperDifference(minuend: PrintedNumber, subtrahend: PrintedNumber): PrintedNumber {
   const decimals = Math.max(minuend.decimals, subtrahend.decimals);
-  return { value: Number((minuend.value - subtrahend.value).toFixed(decimals)), decimals };
+  return { value: toDecimals(minuend.value - subtrahend.value, decimals), decimals };
+}
+
+const powersOfTen = [1, 10, 100, 1e3, 1e4, 1e5, 1e6] as const;
+/** Below it a number with six decimals is a whole number of the last one, and arithmetic with it exact. */
+const exactly = 1e9;
+
+/** The number nearest to a value among those with so many decimals. */
+function toDecimals(value: number, decimals: number): number {
+  const power = powersOfTen[decimals];
+  return power === undefined || Math.abs(value) >= exactly
+    ? Number(value.toFixed(decimals))
+    : Math.round(value * power) / power;
 }
 
 /** Half a unit in the last decimal written: the most by which rounding may have moved the number. */

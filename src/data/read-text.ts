@@ -51,16 +51,14 @@ export function checkTable(table: Table, source: string, keys: GivenKeys = {}): 
   const whole = withKeys(oneBin?.table ?? table, keys);
   const { columns, issues: headerIssues } = findColumns(whole, place);
   const rows = readRows(whole, columns, place);
-  const identities = rows.flatMap(({ identity }) => identity ?? []);
   const rowIssues = [
     ...table.issues,
-    ...rows.flatMap((row) => row.issues),
-    ...checkTogether(identities, columns, place),
+    ...rows.issues,
+    ...checkTogether(rows.identities, columns, place),
   ].sort((one, other) => (one.row ?? 0) - (other.row ?? 0));
   const issues = [...headerIssues, ...rowIssues];
   if (issues.length > 0) return failed(issues);
-  const catches = rows.flatMap((row) => row.catch ?? []);
-  const written = rows.flatMap((row) => row.written ?? []);
+  const { catches, written } = rows;
   const massUnit = usualUnit(written);
   const cautions = [...(oneBin === null ? [] : [oneBin.note]), ...suspicions(catches, massUnit)];
   return passed({ source, massUnit, catches, written, cautions });

@@ -32,7 +32,11 @@ export function cellText(cell: Cell | undefined): string {
   return cell === undefined || cell === null ? "" : String(cell).trim();
 }
 
+/** Letters and single spaces that every keyboard has: most names, and tidy as they are. */
+const plainText = /^(?:[!-~]+(?: [!-~]+)*)?$/;
+
 /** A name as it is compared: composed letters, single spaces, none around it. */
 export function tidyText(text: string): string {
+  if (plainText.test(text)) return text;
   return text.normalize("NFC").replace(/\s+/g, " ").trim();
 }

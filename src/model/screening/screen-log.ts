@@ -50,10 +50,11 @@ export function screenLog(meters: readonly Meter[], rule: LendingRule): readonly
   }));
   const told = findIn(silent, rule);
   return meters.map((meter, i) => {
-    const findings = at(told.findings, i).map((finding, j) => ({
-      ...finding,
-      setAside: at(at(beyondDoubt.findings, i), j).setAside,
-    }));
+    const findings = at(told.findings, i).map((finding, j) => {
+      const { setAside } = at(at(beyondDoubt.findings, i), j);
+      const isSame = setAside.length === 0 && finding.setAside.length === 0;
+      return isSame ? finding : { ...finding, setAside };
+    });
     return {
       meter: { ...meter, fills: findings.flatMap(keptFill) },
       screening: {
@@ -82,7 +83,7 @@ function findIn(
   readonly findings: readonly (readonly FillFinding[])[];
   readonly testsInLog: number;
 } {
-  const scatters = scattersOf(meters, rule);
+  const scatters = scattersOf(meters, rule, false);
   const judged = meters.map(({ fills }, i) =>
     fills.map((fill) => ({ fill, outside: outsideOf(fill, at(scatters, i)) })),
   );

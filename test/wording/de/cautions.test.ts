@@ -282,6 +282,7 @@ const lists: Readonly<Partial<Record<CautionCode, object>>> = {
     ],
   },
   "field-check-without-uncertainty": { missing: ["filled", "left", "area"] },
+  "needs-rows": { questions: ["outliers", "skipping"] },
   "outlets-outside-band": { outlets: ["a", "b"] },
 };
 

@@ -1,0 +1,17 @@
+import { expect, it, vi } from "vitest";
+import { remembered } from "../../src/data/remembered.ts";
+
+it("answers a text that returns without asking again", () => {
+  const answer = vi.fn((text: string) => text.length);
+  const length = remembered(answer);
+  expect(["20", "0.42", "20", "0.42", ""].map(length)).toEqual([2, 4, 2, 4, 0]);
+  expect(answer).toHaveBeenCalledTimes(3);
+});
+
+it("forgets where everything is new, so that a long column of notes takes no memory", () => {
+  const answer = vi.fn((text: string) => text);
+  const kept = remembered(answer);
+  for (let i = 0; i < 50_000; i++) expect(kept(`note ${i}`)).toBe(`note ${i}`);
+  kept("note 0");
+  expect(answer).toHaveBeenCalledTimes(50_001);
+});
