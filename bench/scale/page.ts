@@ -18,8 +18,9 @@ export function scalePage(measured: readonly Measured[], ground: Ground): readon
   return [
     "# How time and memory grow with the log",
     "",
-    "Invented logs of meters with ten fills of five catches, read from a file and decided meter by meter to the table of meters, each in",
-    `a process of its own (\`npm run scale -- --seed ${ground.seed}\`; Node ${ground.node} with \`${ground.flags.join(" ")}\`, ${ground.cores} cores). Times are those on the clock, which a busy machine lengthens; those of all processors together, counted beside them, it lengthens less.`,
+    "Invented logs of meters with ten fills of five catches, read from a file and decided meter by meter to the table of meters, each",
+    `in a process of its own (\`npm run scale -- --seed ${ground.seed}\`; Node ${ground.node} with \`${ground.flags.join(" ")}\`, ${ground.cores} cores).`,
+    "Times are those on the clock; beside them stand those of all processors together, which a busy machine lengthens less.",
     "",
     "![Seconds against rows](scale.svg)",
     "",
@@ -52,6 +53,7 @@ export function scalePage(measured: readonly Measured[], ground: Ground): readon
     ),
     "",
     ...missedLines(measured),
+    ...busyLines(measured),
     "Growth exponents of the processors' seconds and of memory, from each size to the next; 1 is in proportion to the rows, 2 would",
     "be with their square:",
     "",
@@ -97,8 +99,8 @@ function besideLines(measured: readonly Measured[]): readonly string[] {
     "The same files in the same run, each in a process of its own. R reads the file, sums up every fill and puts a line through the",
     "origin with its interval through it (`bench/scale/measure.R`); the parser turns the text into rows that are summed up fill by",
     "fill (`bench/scale/engine.mjs`). Neither checks a row, screens a catch, borrows from other bins, asks whether a meter has",
-    `moved, or decides; that is what the difference buys. Both find the same deliveries. ${versions.join("; ")}. Seconds are those of`,
-    "all processors together.",
+    `moved, or decides; that is what the difference buys. Both find the same deliveries. Seconds are those of all`,
+    `processors together. ${versions.join("; ")}.`,
     "",
     ...table(
       [
@@ -132,6 +134,20 @@ function missedLines(measured: readonly Measured[]): readonly string[] {
     return what === "" ? [] : [`${count(one.rows)} rows: ${what} above the aim.`];
   });
   return missed.length === 0 ? ["Every aim is met.", ""] : [...missed, ""];
+}
+
+/** A process that has a processor to itself uses nearly a second of it in each second on the clock, and more while it tidies up. */
+const undisturbed = 0.8;
+
+function busyLines(measured: readonly Measured[]): readonly string[] {
+  const took = measured.map(together);
+  const share = Math.min(...took.map(({ seconds, processors }) => processors / seconds));
+  if (share >= undisturbed) return [];
+  return [
+    `Other work had the machine while this ran: of a second on the clock these processes got as little as ${two(share)} s of a`,
+    "processor. What the clock says then says little, and crowded caches lengthen the processors' seconds too.",
+    "",
+  ];
 }
 
 /** Seconds against rows, both logarithmic, beside growth in proportion. */

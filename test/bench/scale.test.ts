@@ -62,6 +62,9 @@ describe("growth", () => {
     expect(said).toContain("100,000 rows: time above the aim.");
     expect(scalePage([took(10_000, 0.1)], ground).join("\n")).toContain("Every aim is met.");
     expect(said).toContain("| 100,000 | 6.00 | 0.29 | 100 | 50 |");
+    expect(said).not.toContain("Other work");
+    const busy = { ...took(10_000, 1), reading: { seconds: 20, processors: 1 } };
+    expect(scalePage([busy], ground).join("\n")).toContain("Other work had the machine");
     expect(JSON.stringify(scaleChart([took(10_000, 0.1)]))).toContain("10000");
   });
 });
