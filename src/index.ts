@@ -1,4 +1,11 @@
 export { type Analysis, analyse, type MeterAnswers } from "./analysis/analyse.ts";
+export {
+  analyseTotals,
+  type SummedAnswers,
+  type SummedDelivery,
+  type SummedDrift,
+  type TotalsAnalysis,
+} from "./analysis/analyse-totals.ts";
 export type {
   Action,
   AnsweredFinding,
@@ -8,6 +15,7 @@ export type {
 } from "./analysis/decision.ts";
 export type { Fleet, FleetStanding, WhyAttention } from "./analysis/fleet.ts";
 export { glance } from "./analysis/glance.ts";
+export { type MeterRow, type MeterTable, meterTable } from "./analysis/meter-table.ts";
 export { type AnalysisOptions, resolveOptions, type ToleranceFrom } from "./analysis/options.ts";
 export {
   type ClassLeftOut,
@@ -77,6 +85,7 @@ export {
   UnitError,
 } from "./errors/errors.ts";
 export type { DataIssueCode } from "./errors/problems.ts";
+export { type FillRecord, fillTotals, mergeFillTotals } from "./model/fill-record.ts";
 export type { HistoryChoices, MeterHistory } from "./model/history.ts";
 export type { Borrow, BorrowingChoices, MeterRecord } from "./model/lenders.ts";
 export {
@@ -88,6 +97,11 @@ export {
 } from "./model/model.ts";
 export type { NumberOfCatches } from "./model/next-catch.ts";
 export type { CurvePoint, NextCatchCurve } from "./model/next-catch-curve.ts";
+export {
+  fitModelFromTotals,
+  type SummedMeterModel,
+  type SummedModel,
+} from "./model/summed-model.ts";
 export { type AcrossFills, acrossFills } from "./questions/across-fills.ts";
 export { catchesNeededOptions } from "./questions/catches-needed/options.ts";
 export { type CatchesNeeded, catchesNeeded } from "./questions/catches-needed.ts";

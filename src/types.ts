@@ -1,6 +1,8 @@
 /* Types met behind the names of index.ts, so that each can be imported by its own. */
+
 export type { DecidedBin, LeftOutCatch, NoDecision } from "./analysis/analyse.ts";
-export type { DecisiveAnswers } from "./analysis/decided-bin.ts";
+export type { AnsweredFromTotals } from "./analysis/analyse-totals.ts";
+export type { DecisiveAnswers } from "./analysis/decisive-answers.ts";
 export type { ComparisonChoices } from "./analysis/options.ts";
 export type { ProductAnswers } from "./analysis/products.ts";
 export type { ScaleDivision } from "./analysis/scale-division.ts";
@@ -54,7 +56,9 @@ export type { DriveGeometry, TurnsSet } from "./model/drive.ts";
 export type { FillVariance } from "./model/fill-estimate.ts";
 export type { FillGap } from "./model/fill-order.ts";
 export type { FillPrices } from "./model/fill-prices.ts";
+export type { SummedFill, SummedMeter } from "./model/fill-record.ts";
 export type { BetweenComponent, FillSpread } from "./model/fill-spread.ts";
+export type { FillSums } from "./model/fill-sums.ts";
 export type { FreshStart, HistoryStatus, HistoryStep, Stretch } from "./model/history.ts";
 export type {
   ApartFill,
@@ -74,6 +78,7 @@ export type {
 } from "./model/lenders.ts";
 export type { ChosenScatter, MeterScatter } from "./model/lent-scatter.ts";
 export type { Fill, Meter } from "./model/meters.ts";
+export type { MeterAmongOthers } from "./model/meters-together.ts";
 export type { MissingForMass } from "./model/rate-as-mass.ts";
 export type {
   AssumedSetting,

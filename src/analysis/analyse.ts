@@ -1,7 +1,7 @@
 import type { KeyColumn } from "../data/column-kinds.ts";
 import type { Setup } from "../data/setup.ts";
 import type { Catch, CatchLog } from "../data/types.ts";
-import type { MeterModel } from "../model/model.ts";
+import { type MeterModel, wholeModel } from "../model/model.ts";
 import { type AcrossFills, acrossFills } from "../questions/across-fills.ts";
 import { type Cost, cost } from "../questions/cost.ts";
 import type { Delivery } from "../questions/delivery.ts";
@@ -19,7 +19,8 @@ import type { FillName } from "../results/fill-name.ts";
 import { known } from "../results/options.ts";
 import type { Question } from "../results/question.ts";
 import type { Asking } from "./asking.ts";
-import { type DecidedBin, type DecisiveAnswers, decidedWith } from "./decided-bin.ts";
+import { type DecidedBin, decidedWith } from "./decided-bin.ts";
+import type { DecisiveAnswers } from "./decisive-answers.ts";
 import { type Fleet, fleetOf } from "./fleet.ts";
 import type { AnalysisOptions, ToleranceFrom } from "./options.ts";
 import { type ProductAnswers, productAnswers } from "./products.ts";
@@ -92,7 +93,8 @@ export function analyse(
   options: Partial<AnalysisOptions> = {},
 ): Analysis {
   const about = questioning(log, setup, options);
-  const { model, options: resolved } = about;
+  const { open, options: resolved } = about;
+  const model = wholeModel(open);
   const meters = model.meters.map((meter) => decidedWith(meter, about, furtherAnswers));
   return {
     kind: "analysis",

@@ -20,7 +20,7 @@ import {
   text,
   varianceLaws,
 } from "../results/options.ts";
-import { scaleDivisionOf } from "./scale-division.ts";
+import { type ScaleDivision, scaleDivisionOf } from "./scale-division.ts";
 
 export type { ToleranceFrom };
 
@@ -70,7 +70,15 @@ export function resolveOptions(
   setup: Setup | null,
   log: CatchLog | null = null,
 ): AnalysisOptions {
-  const { read } = scaleDivisionOf(given.scaleDivisionKg, setup, log);
+  return optionsWith(given, setup, scaleDivisionOf(given.scaleDivisionKg, setup, log));
+}
+
+/** The same where it is known already who says what the scale's division is. */
+export function optionsWith(
+  given: Partial<AnalysisOptions>,
+  setup: Setup | null,
+  { read }: ScaleDivision,
+): AnalysisOptions {
   return resolve(
     { ...modelRules, ...analysisRules },
     {

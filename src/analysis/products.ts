@@ -1,5 +1,6 @@
+import { groupsOf } from "../data/groups.ts";
+import { binKey } from "../data/identity.ts";
 import { OptionError } from "../errors/errors.ts";
-import { sharesBin } from "../model/meters.ts";
 import type { Model } from "../model/model.ts";
 import { explainingVariablesOptions } from "../questions/explaining-variables/options.ts";
 import {
@@ -52,12 +53,12 @@ export function productAnswers(model: Model, choices: ComparisonChoices): Produc
 
 /** The meters of products that had a bin in common with another product. */
 function thoseThatSharedABin(model: Model): Model {
+  const bins = groupsOf(model.meters, ({ place }) => binKey(place));
   const shared = new Set(
-    model.meters
-      .filter((meter) =>
-        model.meters.some((other) => sharesBin(other, meter) && other.product !== meter.product),
-      )
-      .map(({ product }) => product),
+    bins
+      .map((meters) => [...new Set(meters.map(({ product }) => product))])
+      .filter((products) => products.length > 1)
+      .flat(),
   );
   return { ...model, meters: model.meters.filter(({ product }) => shared.has(product)) };
 }

@@ -1,8 +1,9 @@
 import Papa from "papaparse";
+import { at } from "../errors/at.ts";
 import type { DataIssue } from "../errors/data-issue.ts";
 import { countKnown } from "./header-names.ts";
 import { type Checked, dataIssue, failed, type Place, passed } from "./issues.ts";
-import { cellText, isBlank, type Table, type TableRow } from "./table.ts";
+import { isBlank, type Table, type TableRow } from "./table.ts";
 
 /** No row of catches is a tenth as long; a longer one is another kind of file, and would only waste memory. */
 export const longestLine = 1_000_000;
@@ -16,32 +17,47 @@ export const separators = [",", ";", "\t"] as const;
  */
 export function readCsv(name: string, text: string): Checked<Table> {
   const place: Place = { source: name, rowKind: "row" };
-  const lines = checkedLines(place, text);
+  const checked = checkedLines(place, text);
+  if (!checked.ok) return checked;
+  const { separator, body } = separatorOf(checked.value);
+  const lines = linesOf(place, body, separator);
   if (!lines.ok) return lines;
-  const { separator, body } = separatorOf(lines.value);
-  const cells = splitCells(place, body, separator);
-  if (!cells.ok) return cells;
-  const [header, ...rows] = cells.value;
-  const headers = header?.cells.map((cell) => cellText(cell)) ?? [];
-  const isTooWide = ({ cells }: TableRow) => !cells.slice(headers.length).every(isBlank);
+  const { length, cellsOf, widthOf } = lines.value;
+  let headerAt = 0;
+  while (headerAt < length && !saysSomething(cellsOf(headerAt))) headerAt += 1;
+  const headers = headerAt < length ? cellsOf(headerAt).map((cell) => cell.trim()) : [];
+  const rows: number[] = [];
+  const tooWide: TableRow[] = [];
+  for (let index = headerAt + 1; index < length; index++) {
+    if (widthOf(index) > headers.length) {
+      const row = { number: index + 1, cells: cellsOf(index) };
+      if (!row.cells.slice(headers.length).every(isBlank)) {
+        tooWide.push(row);
+        continue;
+      }
+    }
+    if (lines.value.saysSomething(index)) rows.push(index);
+  }
   return passed({
     headers,
-    headerRow: header?.number ?? 1,
-    rows: rows.filter((row) => !isTooWide(row)),
-    issues: rows
-      .filter(isTooWide)
-      .map((row) => tooManyCells(place, row, headers.length, separator)),
+    headerRow: (headerAt < length ? headerAt : 0) + 1,
+    rows: {
+      length: rows.length,
+      *[Symbol.iterator]() {
+        for (const index of rows) yield { number: index + 1, cells: cellsOf(index) };
+      },
+    },
+    issues: tooWide.map((row) => tooManyCells(place, row, headers.length, separator)),
     rowKind: "row",
-    decimalMark: separator === "," ? "point" : "unknown",
+    decimalMark: separator !== "," ? "unknown" : body.includes('"') ? "point" : "only point",
   });
 }
 
 /** Text whose lines end in line feeds, none of them longer than any line of catches. */
 export function checkedLines(place: Place, text: string): Checked<string> {
   const long = longLine(text);
-  return long === null
-    ? passed(text.replace(/\r\n?/g, "\n"))
-    : failed([lineTooLong({ ...place, rowKind: "line", row: long })]);
+  if (long !== null) return failed([lineTooLong({ ...place, rowKind: "line", row: long })]);
+  return passed(text.includes("\r") ? text.replace(/\r\n?/g, "\n") : text);
 }
 
 /** Rows with anything in them, parted by this separator. */
@@ -50,17 +66,71 @@ export function splitCells(
   body: string,
   separator: string,
 ): Checked<readonly TableRow[]> {
-  const parsed = Papa.parse<string[]>(body, { delimiter: separator, newline: "\n" });
-  const quotes = parsed.errors.find(({ type }) => type === "Quotes");
-  if (quotes !== undefined) {
-    const row = { ...place, row: (quotes.row ?? 0) + 1 };
-    return failed([dataIssue(row, { problem: "quote-stray", facts: {} }, '"')]);
-  }
-  return passed(
-    parsed.data
-      .map((cells, index) => ({ number: index + 1, cells }))
-      .filter(({ cells }) => !cells.every(isBlank)),
-  );
+  const lines = linesOf(place, body, separator);
+  if (!lines.ok) return lines;
+  const { length, cellsOf } = lines.value;
+  const rows = Array.from({ length }, (_, index) => ({
+    number: index + 1,
+    cells: cellsOf(index),
+  }));
+  return passed(rows.filter(({ cells }) => saysSomething(cells)));
+}
+
+/** The lines of a text, each cut into cells only when it is asked for. */
+interface Lines {
+  readonly length: number;
+  readonly cellsOf: (index: number) => readonly string[];
+  readonly widthOf: (index: number) => number;
+  readonly saysSomething: (index: number) => boolean;
+}
+
+function saysSomething(cells: readonly string[]): boolean {
+  return !cells.every(isBlank);
+}
+
+function linesOf(place: Place, body: string, separator: string): Checked<Lines> {
+  return body.includes('"')
+    ? quotedLines(body, separator, place)
+    : passed(plainLines(body, separator));
+}
+
+function quotedLines(body: string, separator: string, place: Place): Checked<Lines> {
+  const { data, errors } = Papa.parse<string[]>(body, { delimiter: separator, newline: "\n" });
+  const quotes = errors.find(({ type }) => type === "Quotes");
+  if (quotes === undefined)
+    return passed({
+      length: data.length,
+      cellsOf: (index) => at(data, index),
+      widthOf: (index) => at(data, index).length,
+      saysSomething: (index) => saysSomething(at(data, index)),
+    });
+  const row = { ...place, row: (quotes.row ?? 0) + 1 };
+  return failed([dataIssue(row, { problem: "quote-stray", facts: {} }, '"')]);
+}
+
+/** Lines of text without a quote, in which nothing stands between separators but what is meant. */
+function plainLines(body: string, separator: string): Lines {
+  const lines = body.split("\n");
+  const cellsOf = (index: number) => at(lines, index).split(separator);
+  return {
+    length: lines.length,
+    cellsOf,
+    widthOf: (index) => 1 + timesIn(at(lines, index), separator),
+    // Most lines begin with a name or a number, and need not be cut to be known.
+    saysSomething: (index) =>
+      /^[!-+\--:<-~]/.test(at(lines, index)) || saysSomething(cellsOf(index)),
+  };
+}
+
+function timesIn(line: string, separator: string): number {
+  let times = 0;
+  for (
+    let found = line.indexOf(separator);
+    found !== -1;
+    found = line.indexOf(separator, found + 1)
+  )
+    times += 1;
+  return times;
 }
 
 /** The separator that finds most columns in the first row, and the text without the line that tells it. */

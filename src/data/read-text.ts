@@ -52,17 +52,14 @@ export function checkTable(table: Table, source: string, keys: GivenKeys = {}): 
   const whole = withKeys(oneBin?.table ?? table, keys);
   const { columns, issues: headerIssues } = findColumns(whole, place);
   const rows = readRows(whole, columns, place);
-  const identities = rows.flatMap(({ identity }) => identity ?? []);
   const rowIssues = [
     ...table.issues,
-    ...rows.flatMap((row) => row.issues),
-    ...checkTogether(identities, columns, place),
+    ...rows.issues,
+    ...checkTogether(rows.identities, columns, place),
   ].sort((one, other) => (one.row ?? 0) - (other.row ?? 0));
   const issues = [...headerIssues, ...rowIssues];
   if (issues.length > 0) return failed(issues);
-  const catches = rows.flatMap((row) => row.catch ?? []);
-  const written = rows.flatMap((row) => row.written ?? []);
-  const missed = rows.flatMap((row) => row.missed ?? []);
+  const { catches, written, missed } = rows;
   // Nothing was weighed: a log of catches that all were spilled answers no question.
   if (catches.length === 0)
     return failed(missed.map(({ row }) => massMissing({ ...place, row }, columns)));

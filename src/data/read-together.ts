@@ -1,5 +1,6 @@
 import { DataError } from "../errors/errors.ts";
 import { caution } from "../results/caution.ts";
+import { keyColumns } from "./column-kinds.ts";
 import type { GivenKeys } from "./given-keys.ts";
 import type { FoundColumns } from "./headers.ts";
 import { whereItCameFrom } from "./issues.ts";
@@ -63,7 +64,7 @@ function joined(logs: readonly CatchLog[]): CatchCheck {
   const identities: readonly CatchIdentity[] = [...catches, ...missed].toSorted(
     (one, other) => one.row - other.row,
   );
-  const issues = checkTogether(identities, noColumns, { source: "", rowKind: "row" });
+  const issues = checkTogether(identities, keysAlone, { source: "", rowKind: "row" });
   if (issues.length > 0)
     return {
       ok: false,
@@ -90,7 +91,12 @@ function joined(logs: readonly CatchLog[]): CatchCheck {
   };
 }
 
-const noColumns: FoundColumns = { plain: new Map(), mass: [], extra: [] };
+/** Each file has headers of its own; between files only keys may be missing. */
+const keysAlone: FoundColumns = {
+  plain: new Map(keyColumns.map((name) => [name, { header: name, index: -1 }])),
+  mass: [],
+  extra: [],
+};
 
 /** One file within a log of several. */
 interface Part {

@@ -1,7 +1,7 @@
 import { at } from "../errors/at.ts";
 import { NumericalError } from "../errors/errors.ts";
 import { studentTQuantile, studentTTwoSided } from "../numeric/distributions/student-t.ts";
-import { requireFinite, requireNumber, requireProbability } from "../numeric/domain.ts";
+import { requireAllFinite, requireNumber, requireProbability } from "../numeric/domain.ts";
 import { findRoot } from "../numeric/roots.ts";
 import { noScatter } from "../numeric/rounding-dust.ts";
 import { changePointTable as table } from "./change-point-table.ts";
@@ -84,9 +84,7 @@ export function splitContrasts(values: readonly number[]): {
     throw new NumericalError(
       `changePoint: ${n} values; at least ${fewestToSplit} are needed, 2 on each side.`,
     );
-  values.forEach((value, i) => {
-    requireFinite("changePoint", `value ${i + 1}`, value);
-  });
+  requireAllFinite("changePoint", "value", values);
   const center = mean(values);
   let [partial, totalSquares] = [0, 0];
   const contrasts: SplitContrast[] = [];

@@ -66,6 +66,7 @@ export async function occasions(): Promise<readonly Occasion[]> {
     ...smallLogs.map(([name, catches]) => report(name, analyse(aCatchLog(catches)))),
     ...sections,
     { name: "what only other callers ask", say: sayTheRest },
+    { name: "charts that do not draw all there is", say: sayWhatIsDrawn },
   ];
 }
 
@@ -86,6 +87,12 @@ function sayTheRest({ delivery, outliers, skipping, setting }: Words): void {
     for (const { explanations } of present(answers.outliers).suspects)
       for (const one of explanations) outliers.explanation(one);
   }
+}
+
+/** Logs so long that a chart leaves some of them out take seconds to analyse; the sentences need none. */
+function sayWhatIsDrawn({ format, frame: { thinned } }: Words): void {
+  for (const say of [thinned.catches, thinned.fills, thinned.influences])
+    say(format.count(1000), format.count(12_345));
 }
 
 async function demoReports(): Promise<readonly Occasion[]> {

@@ -10,6 +10,7 @@ export const slow: Readonly<Record<string, string>> = {
   "test/bench/study/skipping.test.ts": "a smoke run of the study",
   "test/cli/report-command.test.ts": "the command as a process, with charts drawn",
   "test/package.test.ts": "packs, installs and bundles the package",
+  "test/report/extremes.test.ts": "a fill of 10,000 catches and a meter of 2,500 fills, drawn",
   "test/report/html.test.ts": "pages in a browser",
   "test/questions/outliers/simulation.test.ts": "rates of flags by simulation",
   "test/bench/study/coverage.test.ts": "a smoke run of the study",

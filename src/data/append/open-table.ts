@@ -9,7 +9,7 @@ import { cellText, type Table, type TableRow } from "../table.ts";
 
 /** A file of text as it is written, to which rows can be added. */
 export interface OpenTable {
-  readonly table: Table;
+  readonly table: Table & { readonly rows: readonly TableRow[] };
   readonly columns: FoundColumns;
   readonly text: string;
   readonly separator: string;
@@ -31,14 +31,14 @@ export function openTable(name: string, bytes: Uint8Array): Checked<OpenTable> {
   const cells = splitCells(place, body, separator);
   if (!cells.ok) return cells;
   const [header, ...rows] = cells.value;
-  const table: Table = {
+  const table = {
     headers: header?.cells.map(cellText) ?? [],
     headerRow: header?.number ?? 1,
     rows,
     issues: [],
     rowKind: "row",
     decimalMark: separator === "," ? "point" : "unknown",
-  };
+  } as const;
   const { columns, issues } = findColumns(table, place);
   const inOrder = rows.length === 0 ? null : checkText({ name, text: text.value });
   if (inOrder !== null && !inOrder.ok) return inOrder;

@@ -33,7 +33,7 @@ export function pointed(
     })),
     ...columns.extra.map(({ header, index }) => ({ name: header, index, header, as: tidyText })),
   ];
-  const rows = table.rows.map(({ number, cells }) => ({
+  const rows = [...table.rows].map(({ number, cells }) => ({
     number,
     texts: new Map(
       read.flatMap(({ name, index, as }) => {

@@ -46,6 +46,8 @@ export interface FileCautionFacts {
     readonly scatters: number;
     readonly assumedFactor: number;
   };
+  /** Questions that take the single catches, where only the totals of fills are at hand. */
+  readonly "needs-rows": { readonly questions: readonly Question[] };
   // the setup
   /** The setup names a library, and nobody gave its records. */
   readonly "library-not-read": { readonly name: string };
@@ -88,6 +90,7 @@ export const fileStandings = {
   "division-read-from-digits": { severity: "note", asks: "to-know" },
   "library-lends": { severity: "note", asks: "to-know" },
   "library-not-read": { severity: "note", asks: "to-know" },
+  "needs-rows": { severity: "doubt", asks: "to-know" },
   "setup-name-not-caught": { severity: "note", asks: "to-know" },
   "setup-key-not-caught": { severity: "doubt", asks: "to-know" },
   "setup-season-missing": { severity: "doubt", asks: "to-know" },

@@ -13,6 +13,7 @@ export const cautionsFile = {
       `${file === null ? "The library of other meters" : `The library ${file}`} lends nothing here: two or more of your own bins hold the same product, and they alone are asked.`,
     binNotCaught: (f: Facts<"name" | "instead">) =>
       `Bin "${f.name}" of the setup has no catches; did you mean "${f.instead}"? If so, spell it as the catches do.`,
+    question: (name: Question) => `"${questions[name]}"`,
     weightsAlike: (step: string) =>
       `Your weights are all the same and so show no steps; ${step}, the coarsest step that fits them, is taken as the scale's division. If it is another, give it in the setup (scale, division).`,
   },
@@ -35,6 +36,8 @@ export const cautionsFile = {
     `All catches have ${f.turns} turns, so a tare left in every catch cannot be seen${f.tare === null ? "" : `; it would make the delivery ${f.tare} too high`}. Mix two turn levels, the longer twice the shorter, once a season.`,
   "division-read-from-digits": (step: string) =>
     `Your weights end in steps of ${step}; taken as the scale's division. If it is another, give it in the setup (scale, division).`,
+  "needs-rows": (asked: string) =>
+    `Not answered from totals: ${asked}. That takes the single catches; whether one of them stands out, totals do not tell.`,
   "library-lends": (f: Facts<"factor", "file"> & Counts<"spreads" | "scatters">) =>
     `${f.file === null ? "A library of other meters" : `The library ${f.file}`} lends how much fills differ (${f.spreads === 1 ? "1 meter" : `${f.spreads} meters`}) and how much catches scatter (${f.scatters === 1 ? "1 meter" : `${f.scatters} meters`}), as other bins do; what a bin delivers only its own catches say. That 95 in 100 meters lie within a factor ${f.factor} of the middle is assumed, not measured.`,
   "library-not-read": (f: Facts<"name">) =>

@@ -283,6 +283,7 @@ const lists: Readonly<Partial<Record<CautionCode, object>>> = {
   },
   "files-read-together": { files: ["a", "b"], firstRows: [2, 9] },
   "field-check-without-uncertainty": { missing: ["filled", "left", "area"] },
+  "needs-rows": { questions: ["outliers", "skipping"] },
   "outlets-outside-band": { outlets: ["a", "b"] },
 };
 
