@@ -32,7 +32,8 @@ export function questioning(
   setup: Setup | null,
   given: Partial<AnalysisOptions>,
 ): Questioning {
-  const options = resolveOptions(given, setup, log);
+  const scaleDivision = scaleDivisionOf(given.scaleDivisionKg, setup, log);
+  const options = resolveOptions(given, setup, log, scaleDivision);
   const model = fitModel(log.catches, options, modelChoices(options, setup));
   if (model.meters.length === 0)
     throw new OptionError("leave-out", "every catch", "such that at least one catch counts");
@@ -40,7 +41,7 @@ export function questioning(
     model,
     options,
     toleranceFrom: toleranceFrom(given, setup),
-    scaleDivision: scaleDivisionOf(given.scaleDivisionKg, setup, log),
+    scaleDivision,
     log,
     names: logNames(log.catches),
     setup,

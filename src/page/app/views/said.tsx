@@ -2,20 +2,19 @@ import type { DecidedBin } from "../../../analysis/decided-bin.ts";
 import type { Cost } from "../../../questions/cost.ts";
 import type { DecisionLines } from "../../../report/sections/decision.ts";
 import type { PageWords } from "../../../wording/words.ts";
-import type { BinAnswer } from "../answer.ts";
+import type { SaidAnswer } from "../answering.ts";
 import type { Session } from "../session.ts";
 
 /** Every sentence about the fill, folded. */
 export function Said({
   session,
-  answer,
+  said: { answer, lines },
 }: {
   readonly session: Session;
-  readonly answer: BinAnswer;
+  readonly said: SaidAnswer;
 }) {
   const { answers } = answer;
   const words = session.words.value;
-  const lines = session.linesOf(answer);
   if (answers === null || lines === null) return null;
   const said = sentencesOf(answers, lines, session.costOf(answer), words);
   return (
