@@ -7,6 +7,7 @@ import { at } from "../../src/errors/at.ts";
 import { pageTopics } from "../../src/wording/words.ts";
 import { withoutNeverAsked } from "./never-asked.ts";
 import { notices } from "./notices.ts";
+import { papaparseOfTexts } from "./papaparse-of-texts.ts";
 
 const root = fileURLToPath(new URL("../../", import.meta.url));
 
@@ -31,6 +32,13 @@ const ownProblems = (language: PageTag): Plugin => ({
     }));
   },
 });
+
+const readsTexts: Plugin = {
+  name: "no streams, files and workers to read from",
+  setup: ({ onLoad }) => {
+    onLoad({ filter: /papaparse(\.min)?\.js$/ }, () => ({ contents: papaparseOfTexts() }));
+  },
+};
 
 export interface BundledPage {
   readonly code: string;
@@ -62,7 +70,7 @@ ${besides}`,
     target: "es2022",
     // Notices are gathered from the packages themselves; few carry them in their code.
     legalComments: "none",
-    plugins: [ownProblems(language)],
+    plugins: [ownProblems(language), readsTexts],
     charset: "utf8",
     write: false,
     metafile: true,
