@@ -61,8 +61,7 @@ export interface AnalysisOptions extends DeliveryOptions, OptionsOf<typeof analy
  * Fills in what is not given: an option counts before the setup, the setup before the default. The scale's division, which
  * has no default, is read from the digits of the log's weights.
  *
- * @param log       the catches that the options are for; null: planned before any, or no division is to be read
- * @param division  as read from them, where somebody has read it already
+ * @param log  the catches that the options are for; null: planned before any, or no division is to be read
  * @throws OptionError for an unknown name, a level or tolerance outside (0, 1), a division not above zero, an
  *         unknown variance law, or another time to ask for drift
  */
@@ -70,8 +69,8 @@ export function resolveOptions(
   given: Partial<AnalysisOptions>,
   setup: Setup | null,
   log: CatchLog | null = null,
-  { read } = scaleDivisionOf(given.scaleDivisionKg, setup, log),
 ): AnalysisOptions {
+  const { read } = scaleDivisionOf(given.scaleDivisionKg, setup, log);
   return resolve(
     { ...modelRules, ...analysisRules },
     {

@@ -32,8 +32,7 @@ export function questioning(
   setup: Setup | null,
   given: Partial<AnalysisOptions>,
 ): Questioning {
-  const scaleDivision = scaleDivisionOf(given.scaleDivisionKg, setup, log);
-  const options = resolveOptions(given, setup, log, scaleDivision);
+  const options = resolveOptions(given, setup, log);
   const model = fitModel(log.catches, options, modelChoices(options, setup));
   if (model.meters.length === 0)
     throw new OptionError("leave-out", "every catch", "such that at least one catch counts");
@@ -41,7 +40,7 @@ export function questioning(
     model,
     options,
     toleranceFrom: toleranceFrom(given, setup),
-    scaleDivision,
+    scaleDivision: scaleDivisionOf(given.scaleDivisionKg, setup, log),
     log,
     names: logNames(log.catches),
     setup,

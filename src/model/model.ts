@@ -14,8 +14,8 @@ import { median } from "../statistics/summary.ts";
 import type { VarianceLaw } from "../statistics/through-origin.ts";
 import { type FillsTogether, fillsTogether } from "./across-fills.ts";
 import { constantMassOverBins, type StandingTest } from "./constant-mass.ts";
-import { doubtedEstimate, type FillEstimate } from "./doubted-estimate.ts";
-import type { EstimateOptions } from "./fill-estimate.ts";
+import type { FillEstimate } from "./doubted-estimate.ts";
+import { estimateOnce } from "./estimate-once.ts";
 import { lentSpread } from "./fill-spread.ts";
 import { type HistoryChoices, historyOf, type MeterHistory } from "./history.ts";
 import {
@@ -28,7 +28,6 @@ import {
 import { type MeterScatter, seenVariance } from "./lent-scatter.ts";
 import { libraryRule } from "./library-rule.ts";
 import { type Fill, type Meter, metersOf, newestFill, withinSeasons } from "./meters.ts";
-import type { FillFinding } from "./screening/finding.ts";
 import { scattersOf } from "./screening/lending.ts";
 import { isFlagged, type MeterScreening, screenLog } from "./screening/screen-log.ts";
 import { type WithAllCatches, withAllCatches } from "./with-all-catches.ts";
@@ -185,17 +184,6 @@ function heaviestOf(catches: readonly Catch[]): number {
   return catches.reduce((heaviest, { netKg }) => Math.max(heaviest, netKg), 0);
 }
 
-/** What an estimate was made from, beside it. */
-interface Estimated {
-  readonly scatter: MeterScatter;
-  readonly finding: FillFinding | null;
-  readonly options: ModelOptions;
-  readonly estimate: FillEstimate;
-}
-
-/** Nearly every question begins with the same estimate of the same fill; it is made once. */
-const estimated = new WeakMap<Fill, Estimated[]>();
-
 /** The delivery of one fill of a meter, as every answer has it. */
 export function estimateOf(
   { scatter, screening }: Pick<MeterModel, "scatter" | "screening">,
@@ -203,21 +191,5 @@ export function estimateOf(
   options: ModelOptions,
 ): FillEstimate {
   const finding = screening.findings.find((one) => one.fill.fill === fill.fill) ?? null;
-  const before = estimated.get(fill) ?? [];
-  const same = before.find(
-    (one) => one.scatter === scatter && one.finding === finding && sameWidth(one.options, options),
-  );
-  if (same !== undefined) return same.estimate;
-  const estimate = doubtedEstimate(fill, finding, scatter, options);
-  estimated.set(fill, [...before, { scatter, finding, options, estimate }]);
-  return estimate;
-}
-
-/** Whether two sets of options give an estimate the same width. */
-function sameWidth(one: EstimateOptions, other: EstimateOptions): boolean {
-  return (
-    one.level === other.level &&
-    one.scaleDivisionKg === other.scaleDivisionKg &&
-    one.varianceLaw === other.varianceLaw
-  );
+  return estimateOnce(fill, finding, scatter, options);
 }
