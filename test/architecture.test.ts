@@ -51,7 +51,7 @@ const working = ["data", "statistics", "model", "questions", "analysis"];
 const nodeOnly = /^(node:|commander$|cli-|picocolors$|danfojs)/;
 const longestFile = 260;
 /** Tables of figures, which nobody reads through. */
-const tables = ["statistics/change-point-table.ts", "types.ts"];
+const tables = ["types.ts"];
 
 interface Import {
   readonly from: string;

@@ -67,9 +67,9 @@ describe("a new language", () => {
       ...english,
       tag: "fr",
       numbers: { ...english.numbers, to: "à", turn: "tour" },
-      delivery: {
-        ...english.delivery,
-        labels: { ...english.delivery.labels, heading: "Débit par tour" },
+      deliveryDetail: {
+        ...english.deliveryDetail,
+        labels: { ...english.deliveryDetail.labels, heading: "Débit par tour" },
       },
       drift: {
         ...english.drift,

@@ -114,6 +114,14 @@ function separatorOf(text: string): { readonly separator: string; readonly body:
   const told = /^sep=([,;\t])\n/i.exec(text);
   if (told?.[1] !== undefined) return { separator: told[1], body: text.slice(told[0].length) };
   const firstLine = /\S[^\n]*/.exec(text)?.[0] ?? "";
+  if (header?.line !== firstLine) header = { line: firstLine, separator: separatorIn(firstLine) };
+  return { separator: header.separator, body: text };
+}
+
+/** The header that was parted last: a log that grows is read at every catch, under the same one. */
+let header: { readonly line: string; readonly separator: string } | null = null;
+
+function separatorIn(firstLine: string): string {
   const split = separators.map((separator) => {
     const cells = Papa.parse<string[]>(firstLine, { delimiter: separator }).data[0] ?? [];
     return { separator, known: countKnown(cells), cells: cells.length };
@@ -121,7 +129,7 @@ function separatorOf(text: string): { readonly separator: string; readonly body:
   const best = split.reduce((one, other) =>
     (other.known - one.known || other.cells - one.cells) > 0 ? other : one,
   );
-  return { separator: best.separator, body: text };
+  return best.separator;
 }
 
 /** Number of the first line above the limit; null when there is none. */
