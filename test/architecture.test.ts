@@ -37,6 +37,7 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
 const doors = [
   "index.ts",
   "node.ts",
+  "core.ts",
   "statistics.ts",
   "frames.ts",
   "en.ts",
