@@ -38,6 +38,8 @@ const doors = [
   "index.ts",
   "node.ts",
   "core.ts",
+  "distributions.ts",
+  "light.ts",
   "statistics.ts",
   "frames.ts",
   "en.ts",

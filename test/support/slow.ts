@@ -51,6 +51,7 @@ export const leisurely: readonly string[] = [
   "test/charts/product-contrasts.test.ts",
   "test/samples.test.ts",
   "test/docs.test.ts",
+  "test/analysis/light/one-call.test.ts",
   "test/analysis/coarse-scale.test.ts",
   "test/bench/study/division.test.ts",
   "test/questions/trial-plan.test.ts",
