@@ -3,17 +3,22 @@ import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { stat, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { promisify } from "node:util";
+import { gzipSync } from "node:zlib";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { analyse } from "../src/analysis/analyse.ts";
 import { deliveryChart } from "../src/charts/delivery.ts";
+import { rowsToCsv } from "../src/data/write-csv.ts";
 import { readCatchesFile } from "../src/node.ts";
+import { answerTables } from "../src/report/answer-tables.ts";
 import { renderSvg } from "../src/report/svg.ts";
 import { bundle, wholePage } from "./package/bundle.ts";
 import { packagesOf } from "./package/imports.ts";
 import { type Installed, installPacked, remove } from "./package/npm.ts";
+import { lengthOf, pageScripts, printed, written } from "./package/programs.ts";
 import { browserTest, noFindings } from "./support/browser.ts";
 import { workbook } from "./support/catch-files.ts";
 import { compiler, root } from "./support/compiler.ts";
+import { pythonRunner, rRunner, runnerOr } from "./support/recipes.ts";
 import { present } from "./support/reference.ts";
 import { english } from "./support/words.ts";
 import { codeBlocks, links } from "./tools/docs/markdown.ts";
@@ -277,6 +282,93 @@ describe("a page that carries the package", () => {
     expect(estimate.value).toBeCloseTo(19.4 / 60, 12);
     expect(await page.textContent("#files")).toContain("report.html");
     expect(findings).toEqual(noFindings);
+  });
+});
+
+describe("ten lines and the package", () => {
+  const programs = ["page.js", "farms.js", "table-and-plot.js", "program.R", "program.py"];
+
+  /** Delivery and action of each bin of the season, as the library has them. */
+  async function truth() {
+    const log = await readCatchesFile(join(season, "catches.csv"));
+    return analyse(log, null, { tolerance: 0.03 }).meters.map(
+      ({ bin, product, delivery, decision }) => ({
+        bin,
+        product,
+        value: delivery.estimate.value,
+        action: decision?.action,
+      }),
+    );
+  }
+
+  test.each(programs)("%s is ten lines at most", async (program) => {
+    expect(await lengthOf(program)).toBeLessThanOrEqual(10);
+  });
+
+  packageTest("answer for many farms", async ({ project }) => {
+    const expected = (await truth()).map((one) => Object.values(one).join());
+    const farms = ["north", "south"].flatMap((farm) => expected.map((line) => `${farm},${line}`));
+    expect(await printed(project, "farms.js")).toEqual(farms);
+  });
+
+  packageTest("make a tidy table and a plot", async ({ project }) => {
+    const log = await readCatchesFile(join(season, "catches.csv"));
+    const table = await written(project, "table-and-plot.js", "fills.csv");
+    expect(table).toBe(rowsToCsv(answerTables(log, analyse(log), english()).fills));
+    expect(await written(project, "table-and-plot.js", "plot.svg")).toMatch(/^<svg/);
+  });
+
+  test("answer in R", async ({ skip }) => {
+    const { project } = installed(skip);
+    const { command } = runnerOr(rRunner(["jsonlite"]), skip);
+    const lines = await printed(project, "program.R", present(command));
+    const said = lines.map((line) => ({
+      value: Number(line.split(" ")[0]),
+      action: line.split(" ")[1],
+    }));
+    expect(said).toEqual((await truth()).map(({ value, action }) => ({ value, action })));
+  });
+
+  test("answer in Python", async ({ skip }) => {
+    const { project } = installed(skip);
+    const { command } = runnerOr(pythonRunner(), skip);
+    const lines = await printed(project, "program.py", present(command));
+    expect(lines).toEqual((await truth()).map(({ value, action }) => `${value} ${action}`));
+  });
+
+  browserTest("make a page that says at every key what the command says", async (open, skip) => {
+    const { project } = installed(skip);
+    const scripts = await pageScripts(project);
+    for (const [bundler, script] of Object.entries(scripts)) {
+      // All that decides is in it, drift over earlier fills included.
+      holdSize(`page of one question, by ${bundler}`, gzipSync(script).length, 82);
+      const { page, findings } = await open(
+        `<!doctype html><html lang="en"><meta charset="utf-8"><title>Enough?</title><label>Turns <input value="20"></label>` +
+          `<label>kg <input></label><output></output><script>${script.replace(/<(?=!--|script)/gi, "\\x3C")}</script></html>`,
+      );
+      for (const typed of ["6.36 6.48", "6.36 6.48 6.56", "6.36 6.37 6.38 6.36 6.37"]) {
+        await page.locator("input").nth(1).fill(typed);
+        const command = join(project, "node_modules", ".bin", "evencatch");
+        const flags = [
+          "enough",
+          ...typed.split(" "),
+          "--turns",
+          "20",
+          "--tolerance",
+          "3%",
+          "--json",
+        ];
+        // A code of its own says that more is to be done.
+        const stdout = await run(command, flags, { cwd: project }).then(
+          (done) => done.stdout,
+          (failed: { readonly stdout: string }) => failed.stdout,
+        );
+        const { decision } = JSON.parse(stdout).answers[0];
+        const [, action, more] = present(await page.textContent("output")).split(" ");
+        expect([action, Number(more)]).toEqual([decision.action, decision.catches?.further ?? 0]);
+      }
+      expect(findings).toEqual(noFindings);
+    }
   });
 });
 

@@ -10,7 +10,7 @@ export const slow: Readonly<Record<string, string>> = {
   "test/bench/study/skipping.test.ts": "a smoke run of the study",
   "test/cli/report-command.test.ts": "the command as a process, with charts drawn",
   "test/notebooks/recipes.test.ts": "R and Python as processes, each on a season",
-  "test/package.test.ts": "packs, installs and bundles the package",
+  "test/package.test.ts": "packs, installs and bundles the package, and runs programs that use it",
   "test/report/html.test.ts": "pages in a browser",
   "test/questions/outliers/simulation.test.ts": "rates of flags by simulation",
   "test/bench/study/coverage.test.ts": "a smoke run of the study",
