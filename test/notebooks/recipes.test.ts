@@ -1,7 +1,7 @@
-import { readFileSync } from "node:fs";
-import { join } from "node:path";
+import { readFileSync, rmSync } from "node:fs";
+import { dirname, join } from "node:path";
 import { createContext, runInContext } from "node:vm";
-import { beforeAll, describe, expect, it } from "vitest";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { analyse } from "../../src/analysis/analyse.ts";
 import { readCatchesFile, readSetupFile } from "../../src/node.ts";
 import { answerTables } from "../../src/report/answer-tables.ts";
@@ -20,6 +20,7 @@ let core = "";
 beforeAll(async () => {
   core = await coreFile();
 });
+afterAll(() => rmSync(dirname(core), { recursive: true }));
 
 /** What the library says of the same file. */
 async function expected(): Promise<Tables> {

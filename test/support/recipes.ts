@@ -23,7 +23,7 @@ function answers(command: string, ...args: readonly string[]): boolean {
 
 let script: string | null = null;
 
-/** The bundled script as a file in a folder of its own. */
+/** The bundled script as a file in a folder of its own, which the caller removes. */
 export async function coreFile(): Promise<string> {
   if (script !== null) return script;
   script = join(mkdtempSync(join(tmpdir(), "evencatch-core-")), "evencatch.core.js");
