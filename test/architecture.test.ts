@@ -37,6 +37,9 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
 const doors = [
   "index.ts",
   "node.ts",
+  "core.ts",
+  "distributions.ts",
+  "light.ts",
   "statistics.ts",
   "frames.ts",
   "en.ts",
