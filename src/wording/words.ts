@@ -16,6 +16,7 @@ import { explainingVariablesSayings } from "./sayings/explaining-variables.ts";
 import { fieldCheckSayings } from "./sayings/field-check.ts";
 import { fleetSayings } from "./sayings/fleet.ts";
 import { lawfulSayings } from "./sayings/lawful.ts";
+import { methodsSayings } from "./sayings/methods.ts";
 import { outletsSayings } from "./sayings/outlets.ts";
 import { outliersSayings } from "./sayings/outliers.ts";
 import { pageSayings } from "./sayings/page.ts";
@@ -93,6 +94,7 @@ function everyTopic(say: Language, units: UnitSystem) {
     fleet: fleetSayings(format, say.fleet),
     report: reportSayings(format, say.report, say.decision.who),
     charts: chartsSayings(format, say.charts),
+    methods: methodsSayings(format, say.methods),
     outliers: outliersSayings(format, say.outliers),
     drift: driftSayings(format, say.drift),
     acrossFills: acrossFillsSayings(format, say.acrossFills),

@@ -19,6 +19,7 @@ export { fleet } from "./fleet.ts";
 export { frame } from "./frame.ts";
 export { help } from "./help.ts";
 export { lawful } from "./lawful.ts";
+export { methods } from "./methods.ts";
 export { outlets } from "./outlets.ts";
 export { outliers } from "./outliers.ts";
 export { page } from "./page.ts";
