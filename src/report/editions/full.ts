@@ -16,12 +16,13 @@ export function fullBlocks(
   analysis: Analysis,
   words: Words,
   idOf: (answers: MeterAnswers) => string,
+  version: string,
 ): readonly MaybeBlock[] {
   return [
     analysis.products === null ? null : productsSection(analysis.products, words),
     ...analysis.meters.map((answers) => meterSection(answers, analysis, words, idOf(answers))),
     howComputedSection(analysis, words),
-    methodsSection(analysis, words),
+    methodsSection(analysis, words, version),
     safetySection(words),
   ];
 }
