@@ -129,6 +129,7 @@ export { trialPlanOptions } from "./questions/trial-plan/options.ts";
 export { type TrialPlan, trialPlan } from "./questions/trial-plan.ts";
 export { uncertaintyBudgetOptions } from "./questions/uncertainty-budget/options.ts";
 export { type UncertaintyBudget, uncertaintyBudget } from "./questions/uncertainty-budget.ts";
+export { type AnswerTables, answerTables } from "./report/answer-tables.ts";
 export { reportFiles } from "./report/files.ts";
 export { renderHtml } from "./report/html.ts";
 export { renderMarkdown } from "./report/markdown.ts";

@@ -138,6 +138,14 @@ export function separatorOf(text: string): { readonly separator: string; readonl
   const told = toldSeparator(text);
   if (told !== null) return told;
   const firstLine = /\S[^\n]*/.exec(text)?.[0] ?? "";
+  if (header?.line !== firstLine) header = { line: firstLine, separator: separatorIn(firstLine) };
+  return { separator: header.separator, body: text };
+}
+
+/** The header that was parted last: a log that grows is read at every catch, under the same one. */
+let header: { readonly line: string; readonly separator: string } | null = null;
+
+function separatorIn(firstLine: string): string {
   const split = separators.map((separator) => {
     const cells = Papa.parse<string[]>(firstLine, { delimiter: separator }).data[0] ?? [];
     return { separator, known: countKnown(cells), cells: cells.length };
@@ -145,7 +153,7 @@ export function separatorOf(text: string): { readonly separator: string; readonl
   const best = split.reduce((one, other) =>
     (other.known - one.known || other.cells - one.cells) > 0 ? other : one,
   );
-  return { separator: best.separator, body: text };
+  return best.separator;
 }
 
 /** The separator that spreadsheets write in a line for one another, which they do not count as a row. */

@@ -12,7 +12,8 @@ import { median } from "../statistics/summary.ts";
 import type { VarianceLaw } from "../statistics/through-origin.ts";
 import type { FillsTogether } from "./across-fills.ts";
 import { constantMassOverBins, type StandingTest } from "./constant-mass.ts";
-import { doubtedEstimate, type FillEstimate } from "./doubted-estimate.ts";
+import type { FillEstimate } from "./doubted-estimate.ts";
+import { estimateOnce } from "./estimate-once.ts";
 import type { HistoryChoices, MeterHistory } from "./history.ts";
 import {
   type BorrowingChoices,
@@ -174,30 +175,6 @@ export function estimateOf(
   fill: Fill,
   options: ModelOptions,
 ): FillEstimate {
-  if (lately !== null && isTheSame(lately, { scatter, screening, fill, options }))
-    return lately.estimated;
   const finding = screening.findings.find((one) => one.fill.fill === fill.fill) ?? null;
-  const estimated = doubtedEstimate(fill, finding, scatter, options);
-  lately = { scatter, screening, fill, options, estimated };
-  return estimated;
-}
-
-interface AskedOf extends Pick<MeterModel, "scatter" | "screening"> {
-  readonly fill: Fill;
-  readonly options: ModelOptions;
-}
-
-/** What was asked for last: one question after the other asks for the fill in the bin. */
-let lately: (AskedOf & { readonly estimated: FillEstimate }) | null = null;
-
-function isTheSame(one: AskedOf, other: AskedOf): boolean {
-  const [a, b] = [one.options, other.options];
-  return (
-    one.fill === other.fill &&
-    one.scatter === other.scatter &&
-    one.screening === other.screening &&
-    a.level === b.level &&
-    a.scaleDivisionKg === b.scaleDivisionKg &&
-    a.varianceLaw === b.varianceLaw
-  );
+  return estimateOnce(fill, finding, scatter, options);
 }

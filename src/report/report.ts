@@ -55,7 +55,7 @@ export function reportDocument(analysis: Analysis, meta: ReportMeta, words: Word
       safetyStrip(words),
       fleet === undefined ? null : fleetSection(fleet, analysis, words, idOf, chapters),
       summarySection(shown, words, edition),
-      ...(edition === "short" ? shortBlocks : fullBlocks)(shown, words, idOf),
+      ...(edition === "short" ? shortBlocks : fullBlocks)(shown, words, idOf, meta.version),
     ),
     footer: report.safety.deferral,
     hasContents: edition === "full",

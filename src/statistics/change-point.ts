@@ -4,6 +4,7 @@ import { studentTQuantile, studentTTwoSided } from "../numeric/distributions/stu
 import { requireAllFinite, requireNumber, requireProbability } from "../numeric/domain.ts";
 import { findRoot } from "../numeric/roots.ts";
 import { noScatter } from "../numeric/rounding-dust.ts";
+import { unfoldedShares } from "./change-point-shares.ts";
 import { changePointTable as table } from "./change-point-table.ts";
 import { mean } from "./summary.ts";
 
@@ -137,10 +138,20 @@ function shareCountedOnce(ofOneSplit: number, n: number): number {
   const [small, large, weight] = neighbours(table.sizes, n);
   const toward = weight === 0 ? 0 : logRatio(n, table.sizes, small, large);
   const exponent = -Math.log10(Math.max(ofOneSplit, Number.MIN_VALUE));
-  const logShareOf = (size: number) => logShare(at(table.shares, size), exponent);
+  const logShareOf = (size: number) => logShare(sharesOf(size), exponent);
   return Math.exp(
     logShareOf(small) * (1 - toward) + (toward === 0 ? 0 : logShareOf(large) * toward),
   );
+}
+
+const unfolded = new Map<number, readonly number[]>();
+
+/** A row of the table, read when it is asked for first. */
+function sharesOf(size: number): readonly number[] {
+  const shares =
+    unfolded.get(size) ?? unfoldedShares(at(table.folded, size), table.exponents.length);
+  unfolded.set(size, shares);
+  return shares;
 }
 
 function logShare(shares: readonly number[], exponent: number): number {

@@ -5,6 +5,7 @@ import { demo, inFolder } from "../support/command.ts";
 import { root } from "../support/compiler.ts";
 import { loadedBy } from "../support/loaded.ts";
 import { bundleCommand } from "../tools/bundle-command.ts";
+import { bundlePackages } from "../tools/bundle-packages.ts";
 
 const morning = demo("first-morning/catches.csv");
 const fromClone = (...args: readonly string[]) =>
@@ -73,7 +74,7 @@ describe("the bundled command", () => {
 
   beforeAll(async () => {
     await mkdir(folder, { recursive: true });
-    await bundleCommand(folder);
+    await Promise.all([bundleCommand(folder), bundlePackages(folder)]);
   });
   afterAll(() => rm(folder, { recursive: true, force: true }));
 
@@ -89,6 +90,6 @@ describe("the bundled command", () => {
     const names = await readdir(join(main, ".."));
     expect(names.filter((name) => /vega|xlsx/.test(name))).toEqual([]);
     const { files } = await inFolder((out) => loadedBy([main, "report", morning, "--out", out]));
-    expect(files.some((file) => file.includes("node_modules/vega/"))).toBe(true);
+    expect(files.some((file) => file.includes("dist/packages/vega"))).toBe(true);
   });
 });

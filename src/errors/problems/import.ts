@@ -1,6 +1,6 @@
 import type { NoFacts } from "./facts.ts";
 
-/** What is asked or refused where files are imported, read together or added to. The page at the drill does none of it. */
+/** What is asked or refused where files are imported, read together or added to. */
 export interface ImportProblems {
   readonly "header-not-found": NoFacts;
   /** Headers that mean the same column. */

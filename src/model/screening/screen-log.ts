@@ -42,13 +42,9 @@ export interface ScreenedMeter {
  */
 export function screenLog(meters: readonly Meter[], rule: LendingRule): readonly ScreenedMeter[] {
   const beyondDoubt = findIn(screenedForLending(meters, rule), rule);
-  const silent = meters.map((meter, i) => ({
-    ...meter,
-    fills: at(beyondDoubt.findings, i).map(({ fill, setAside }) =>
-      lending(fill, setAside.length === 0 ? fill.notLent : [...fill.notLent, ...setAside]),
-    ),
-  }));
-  const told = findIn(silent, rule);
+  const told = beyondDoubt.findings.flat().some(({ setAside }) => setAside.length > 0)
+    ? findIn(silenced(meters, beyondDoubt.findings), rule)
+    : beyondDoubt;
   return meters.map((meter, i) => {
     const findings = at(told.findings, i).map((finding, j) => {
       const { setAside } = at(at(beyondDoubt.findings, i), j);
@@ -67,6 +63,19 @@ export function screenLog(meters: readonly Meter[], rule: LendingRule): readonly
       },
     };
   });
+}
+
+/** The meters, with what is set aside not speaking for others either. */
+function silenced(
+  meters: readonly Meter[],
+  findings: readonly (readonly FillFinding[])[],
+): readonly Meter[] {
+  return meters.map((meter, i) => ({
+    ...meter,
+    fills: at(findings, i).map(({ fill, setAside }) =>
+      lending(fill, [...fill.notLent, ...setAside]),
+    ),
+  }));
 }
 
 /** Whether a fill is the newest and holds a catch that stands out and that nobody has looked at. */

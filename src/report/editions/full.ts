@@ -8,6 +8,7 @@ import { cautionList } from "../sections/cautions.ts";
 import { howComputedSection, safetySection } from "../sections/closing.ts";
 import { decisionLines } from "../sections/decision.ts";
 import { explainingVariablesSection } from "../sections/explaining-variables.ts";
+import { methodsSection } from "../sections/methods.ts";
 import { productComparisonSection } from "../sections/product-comparison.ts";
 
 /** Every answer in full, bin by bin; what is less often asked is folded away on a screen. */
@@ -15,11 +16,13 @@ export function fullBlocks(
   analysis: Analysis,
   words: Words,
   idOf: (answers: MeterAnswers) => string,
+  version: string,
 ): readonly MaybeBlock[] {
   return [
     analysis.products === null ? null : productsSection(analysis.products, words),
     ...analysis.meters.map((answers) => meterSection(answers, analysis, words, idOf(answers))),
     howComputedSection(analysis, words),
+    methodsSection(analysis, words, version),
     safetySection(words),
   ];
 }

@@ -1,5 +1,4 @@
 import type { cautionsFile as english } from "../en/cautions-file.ts";
-import { cautionsTogether } from "./cautions-together.ts";
 import { questions } from "./questions.ts";
 
 const keys = { machine: "die Maschine", farm: "den Betrieb", season: "die Saison" };
@@ -27,7 +26,8 @@ export const cautionsFile: typeof english = {
     `„${questions[f.question]}“ ließ sich nicht berechnen (${f.reason}) und wird gebraucht, um zu sagen, was einzustellen ist. Das ist ein Fehler des Programms: Bitte melden Sie ihn mit der Datei.`,
   "catch-without-mass": (f) =>
     `Diese Probe ist weggelassen und hat keine Masse (${f.reason}). Sie steht in der Datei und zählt nicht.`,
-  ...cautionsTogether,
+  "files-read-together": (f) =>
+    `Die Proben stammen aus ${f.files.length} Dateien, und die Zeilen sind durch alle hindurch gezählt: ${f.files.map((file, i) => `${file} ab Zeile ${f.firstRows[i]}`).join(", ")}.`,
   "one-bin-taken": (f) =>
     `Die Proben nennen weder Tank noch Produkt noch Füllung; ${f.catches === 1 ? "die Probe gilt" : "alle gelten"} als erste Füllung eines Tanks.`,
   "turns-all-equal": (f) =>

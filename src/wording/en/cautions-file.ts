@@ -1,10 +1,14 @@
 import type { FillName } from "../../results/fill-name.ts";
 import type { Question } from "../../results/question.ts";
-import { cautionsTogether } from "./cautions-together.ts";
 import type { Counts, Facts } from "./facts.ts";
 import { questions } from "./questions.ts";
 
 type Failed = Facts<"reason"> & { readonly question: Question };
+
+interface FilesRead {
+  readonly files: readonly string[];
+  readonly firstRows: readonly number[];
+}
 
 /** Cautions about what file and setup give away. */
 export const cautionsFile = {
@@ -29,7 +33,8 @@ export const cautionsFile = {
     `"${questions[f.question]}" could not be computed (${f.reason}), and it is needed to say what to set. That is a fault of the program: please report it with the file.`,
   "catch-without-mass": (f: Facts<"reason">) =>
     `This catch is left out and has no mass (${f.reason}). It stands in the log and counts for nothing.`,
-  ...cautionsTogether,
+  "files-read-together": (f: FilesRead) =>
+    `The catches come from ${f.files.length} files, and rows are counted through them: ${f.files.map((file, i) => `${file} from row ${f.firstRows[i]}`).join(", ")}.`,
   "one-bin-taken": (f: Counts<"catches">) =>
     `The catches name no bin, product or fill, so ${f.catches === 1 ? "it is" : "all of them are"} taken for the first fill of one bin.`,
   "turns-all-equal": (f: Facts<"turns", "tare">) =>

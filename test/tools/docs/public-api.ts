@@ -6,7 +6,9 @@ import { type Comment, parseSync, type Statement } from "oxc-parser";
 export const entries = {
   evencatch: "index",
   "evencatch/node": "node",
+  "evencatch/light": "light",
   "evencatch/statistics": "statistics",
+  "evencatch/distributions": "distributions",
   "evencatch/en": "en",
   "evencatch/de": "de",
   "evencatch/frames": "frames",
