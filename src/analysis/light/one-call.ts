@@ -1,4 +1,5 @@
 import { OptionError } from "../../errors/errors.ts";
+import { wholeModel } from "../../model/model.ts";
 import type { CatchesNeeded } from "../../questions/catches-needed.ts";
 import type { Delivery } from "../../questions/delivery.ts";
 import type { Drift } from "../../questions/drift.ts";
@@ -129,7 +130,7 @@ export function drift(catches: PlainCatches, options: OneCallOptions = {}): Drif
 export function skipping(catches: PlainCatches, options: OneCallOptions = {}): Skipping {
   const { bin, product, ...asked } = options;
   const about = questioning(logOfCatches(catches), null, asked);
-  const meter = theOne(about.model.meters, { bin, product });
+  const meter = theOne(wholeModel(about.open).meters, { bin, product });
   return skippingOf(meter, questionsOf(meter, about).skipping);
 }
 
