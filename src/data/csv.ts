@@ -64,7 +64,7 @@ function plainCells(body: string, separator: string): string[][] {
   return body.split("\n").map((line) => line.split(separator).map(kept));
 }
 
-function separatorOf(text: string): { readonly separator: string; readonly body: string } {
+export function separatorOf(text: string): { readonly separator: string; readonly body: string } {
   // Spreadsheets write this line for one another and do not count it as a row.
   const told = /^sep=([,;\t])\n/i.exec(text);
   if (told?.[1] !== undefined) return { separator: told[1], body: text.slice(told[0].length) };

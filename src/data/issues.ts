@@ -14,6 +14,7 @@ export interface Place {
   readonly rowKind: RowKind;
   readonly row?: number;
   readonly column?: string;
+  readonly firstSource?: string;
 }
 
 /**
@@ -29,9 +30,17 @@ export function dataIssue(place: Place, problem: Problem, received = ""): DataIs
     row: place.row ?? null,
     column: place.column ?? null,
     received: shortValue(received),
+    ...(place.firstSource === undefined ? {} : { firstSource: place.firstSource }),
   };
   const { expected, remedy, text } = saidOf(found, english);
   return { ...found, code: codeOf(problem.problem), expected, remedy, text };
+}
+
+/** A problem that stands for so many rows more in which the same is wrong. */
+export function standingFor(issue: DataIssue, alike: number): DataIssue {
+  if (alike === 0) return issue;
+  const found = { ...issue, alike };
+  return { ...found, text: saidOf(found, english).text };
 }
 
 export function failed(issues: readonly DataIssue[]): { ok: false; issues: readonly DataIssue[] } {

@@ -10,7 +10,7 @@ import { leftOutField, numberField, type RowReading, recordedField, textField } 
 import type { FoundColumns } from "./headers.ts";
 import type { Place } from "./issues.ts";
 import { readDivision, readMass } from "./mass.ts";
-import { decimalMarks, numberReader } from "./numbers.ts";
+import { type DecimalMarks, decimalMarks, numberReader } from "./numbers.ts";
 import { type Cell, cellText, type Table, type TableRow } from "./table.ts";
 import type { Catch, WrittenWeights } from "./types.ts";
 
@@ -31,9 +31,17 @@ export interface ReadRows {
   readonly issues: readonly DataIssue[];
 }
 
-/** Every row of a table, read on its own. */
-export function readRows(table: Table, columns: FoundColumns, place: Place): ReadRows {
-  const marks = decimalMarks(numberCells(table, columns), table.decimalMark);
+/**
+ * Every row of a table, read on its own.
+ *
+ * @param marks  of the whole file, where the table holds some of its rows
+ */
+export function readRows(
+  table: Table,
+  columns: FoundColumns,
+  place: Place,
+  marks: DecimalMarks = decimalMarks(numberCells(table, columns), table.decimalMark),
+): ReadRows {
   const read = {
     identities: [] as CatchIdentity[],
     catches: [] as Catch[],

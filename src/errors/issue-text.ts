@@ -14,6 +14,8 @@ export interface ProblemTemplates {
   readonly summary: (problems: number) => string;
   /** Closes a list that does not name all. */
   readonly more: (problems: number) => string;
+  /** Behind a problem that stands for others: in how many rows more. */
+  readonly alike: (rows: number) => string;
   /** Of a file without problems. */
   readonly none: (catches: number) => string;
   /** Stands before what is suspicious, but no problem. */
@@ -52,7 +54,15 @@ interface Said {
 
 type Spoken<K extends ProblemKey> = Pick<
   IssueOf<K>,
-  "problem" | "facts" | "received" | "source" | "rowKind" | "row" | "column"
+  | "problem"
+  | "facts"
+  | "received"
+  | "source"
+  | "rowKind"
+  | "row"
+  | "column"
+  | "firstSource"
+  | "alike"
 >;
 
 /**
@@ -68,16 +78,18 @@ export function saidOf<K extends ProblemKey>(
   issue: Spoken<K>,
   say: ProblemTemplates,
 ): Said & { readonly text: string } {
-  const { problem, facts, received, rowKind } = issue;
+  const { problem, facts, received, rowKind, firstSource, alike = 0 } = issue;
   const { found, expected, remedy } = say.problems[problem];
-  const at = say.nouns[rowKind];
+  const nouns = say.nouns[rowKind];
+  const at = firstSource === undefined ? nouns : { ...nouns, row: `${firstSource}, ${nouns.row}` };
   const named = found === undefined ? null : phrase(found, facts, at);
   const said = {
     found: shortPhrase(named ?? (received === "" ? say.nothing : say.quoted(received))),
     expected: shortPhrase(phrase(expected, facts, at)),
     remedy: shortPhrase(phrase(remedy, facts, at)),
   };
-  return { ...said, text: say.text({ where: whereOf(issue, at), ...said }) };
+  const text = say.text({ where: whereOf(issue, nouns), ...said });
+  return { ...said, text: alike === 0 ? text : `${text} ${say.alike(alike)}` };
 }
 
 function phrase<Facts, Words>(
@@ -108,7 +120,8 @@ export function issuesText(
   const shown = issues.slice(0, issuesShown).map((issue) => issueText(issue, say));
   const left = issues.length - shown.length;
   const lines = left > 0 ? [...shown, say.more(left)] : shown;
-  return `${source}: ${say.summary(issues.length)}\n${lines.join("\n")}`;
+  const all = issues.reduce((count, { alike = 0 }) => count + 1 + alike, 0);
+  return `${source}: ${say.summary(all)}\n${lines.join("\n")}`;
 }
 
 const longestValue = 40;

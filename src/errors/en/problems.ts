@@ -1,6 +1,7 @@
 import type { ProblemTemplates } from "../issue-text.ts";
 import { fileProblems } from "./problems-file.ts";
 import { optionProblems } from "./problems-option.ts";
+import { poolProblems } from "./problems-pool.ts";
 import { programProblems } from "./problems-program.ts";
 import { setupProblems } from "./problems-setup.ts";
 import { tableProblems } from "./problems-table.ts";
@@ -16,7 +17,13 @@ const sheet = {
 
 /** What is said of problems: here and not with the other words, since an error must be able to say what it is about. */
 export const problems: ProblemTemplates = {
-  problems: { ...fileProblems, ...tableProblems, ...programProblems, ...setupProblems },
+  problems: {
+    ...fileProblems,
+    ...tableProblems,
+    ...poolProblems,
+    ...programProblems,
+    ...setupProblems,
+  },
   options: optionProblems,
   nouns: {
     row: sheet,
@@ -35,6 +42,8 @@ export const problems: ProblemTemplates = {
   text: (f) => `${f.where}: found ${f.found}; needed ${f.expected}. ${f.remedy}`,
   summary: (problems) => (problems === 1 ? "1 problem" : `${problems} problems`),
   more: (problems) => `and ${problems} more`,
+  alike: (rows) =>
+    rows === 1 ? "The same is wrong in 1 more row." : `The same is wrong in ${rows} more rows.`,
   none: (catches) => `${catches === 1 ? "1 catch" : `${catches} catches`}, nothing wrong.`,
   lookAt: "look at",
 };

@@ -1,6 +1,7 @@
 import type { problems as english } from "../../errors/en/problems.ts";
 import { fileProblems } from "./problems-file.ts";
 import { optionProblems } from "./problems-option.ts";
+import { poolProblems } from "./problems-pool.ts";
 import { programProblems } from "./problems-program.ts";
 import { setupProblems } from "./problems-setup.ts";
 import { tableProblems } from "./problems-table.ts";
@@ -16,7 +17,13 @@ const sheet = {
 
 /** What is said of problems. */
 export const problems: typeof english = {
-  problems: { ...fileProblems, ...tableProblems, ...programProblems, ...setupProblems },
+  problems: {
+    ...fileProblems,
+    ...tableProblems,
+    ...poolProblems,
+    ...programProblems,
+    ...setupProblems,
+  },
   options: optionProblems,
   nouns: {
     row: sheet,
@@ -35,6 +42,10 @@ export const problems: typeof english = {
   text: (f) => `${f.where}: gefunden ${f.found}; nötig ${f.expected}. ${f.remedy}`,
   summary: (problems) => (problems === 1 ? "1 Problem" : `${problems} Probleme`),
   more: (problems) => `und ${problems} weitere`,
+  alike: (rows) =>
+    rows === 1
+      ? "Dasselbe stimmt in 1 weiteren Zeile nicht."
+      : `Dasselbe stimmt in ${rows} weiteren Zeilen nicht.`,
   none: (catches) => `${catches === 1 ? "1 Probe" : `${catches} Proben`}, nichts auszusetzen.`,
   lookAt: "ansehen:",
 };
