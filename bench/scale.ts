@@ -46,7 +46,7 @@ const measured = [10_000, 100_000, 1_000_000]
     );
     const one: Measured = { ...JSON.parse(out), beside: besideOf(file) };
     console.log(
-      `${rows} rows: read ${one.readSeconds.toFixed(2)} s, table of meters ${one.tableSeconds.toFixed(2)} s, ${one.peakMegabytes.toFixed(0)} MB`,
+      `${rows} rows: read ${one.reading.seconds.toFixed(2)} s, table of meters ${one.deciding.seconds.toFixed(2)} s, ${one.peakMegabytes.toFixed(0)} MB`,
     );
     return one;
   });

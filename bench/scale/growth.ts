@@ -1,27 +1,30 @@
 import { at } from "../../src/errors/at.ts";
 
+/** Seconds on the clock, and of all processors together, which a busy machine lengthens less. */
+export interface Took {
+  readonly seconds: number;
+  readonly processors: number;
+}
+
 /** What one size of log took. */
 export interface Measured {
   readonly rows: number;
   readonly meters: number;
   readonly fills: number;
   readonly actions: Readonly<Record<string, number>>;
-  readonly readSeconds: number;
-  readonly tableSeconds: number;
-  /** Seconds of all processors together, which a busy machine lengthens less. */
-  readonly processors: number;
+  readonly reading: Took;
+  /** From the catches to the table of meters. */
+  readonly deciding: Took;
   readonly peakMegabytes: number;
   /** The same file by others, by their names. */
   readonly beside: Readonly<Record<string, Beside>>;
 }
 
 /** What another program took for the same file. */
-export interface Beside {
+export interface Beside extends Took {
   readonly fills: number;
   /** Of all fills together, kg/turn: the same sum by every program. */
   readonly deliveries: number;
-  readonly seconds: number;
-  readonly processors: number;
   readonly peakMegabytes: number;
   readonly version: string;
 }
@@ -45,6 +48,10 @@ export function aimOf(
   return rows <= 1_000_000 ? { seconds: 15, megabytes: 1000 } : null;
 }
 
-export function wholeSeconds({ readSeconds, tableSeconds }: Measured): number {
-  return readSeconds + tableSeconds;
+/** Reading and deciding. */
+export function together({ reading, deciding }: Pick<Measured, "reading" | "deciding">): Took {
+  return {
+    seconds: reading.seconds + deciding.seconds,
+    processors: reading.processors + deciding.processors,
+  };
 }

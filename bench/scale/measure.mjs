@@ -12,12 +12,16 @@ const load = (name) => import(pathToFileURL(`${library}/${name}`).href);
 const { readCatchesFile } = await load("node.js");
 const { meterTable } = await load("index.js");
 
-const [start, used] = [performance.now(), cpuUsage()];
+const now = () => ({ clock: performance.now() / 1000, used: cpuUsage() });
+const since = (from, to) => ({
+  seconds: to.clock - from.clock,
+  processors: (to.used.user + to.used.system - from.used.user - from.used.system) / 1e6,
+});
+const start = now();
 const log = await readCatchesFile(file);
-const read = performance.now();
+const read = now();
 const table = meterTable(log);
-const decided = performance.now();
-const { user, system } = cpuUsage(used);
+const decided = now();
 const actions = {};
 for (const { decision } of table.meters) {
   const action = decision?.action ?? "none";
@@ -28,9 +32,8 @@ const measured = {
   meters: table.meters.length,
   fills: table.input.fills,
   actions,
-  readSeconds: (read - start) / 1000,
-  tableSeconds: (decided - read) / 1000,
-  processors: (user + system) / 1e6,
+  reading: since(start, read),
+  deciding: since(read, decided),
   peakMegabytes: resourceUsage().maxRSS / 1024,
 };
 stdout.write(`${JSON.stringify(measured)}\n`);

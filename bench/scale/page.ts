@@ -1,7 +1,7 @@
 import type { ChartSpec } from "../../src/charts/chart-spec.ts";
 import { baseSpec } from "../../src/charts/theme.ts";
 import { table } from "../study/support/markdown.ts";
-import { aimOf, exponents, type Measured, wholeSeconds } from "./growth.ts";
+import { aimOf, exponents, type Measured, together } from "./growth.ts";
 
 /** What the measurements ran on. */
 export interface Ground {
@@ -19,7 +19,7 @@ export function scalePage(measured: readonly Measured[], ground: Ground): readon
     "# How time and memory grow with the log",
     "",
     "Invented logs of meters with ten fills of five catches, read from a file and decided meter by meter to the table of meters, each in",
-    `a process of its own (\`npm run scale -- --seed ${ground.seed}\`; Node ${ground.node} with \`${ground.flags.join(" ")}\`, ${ground.cores} cores). Times are those on the clock, which a busy machine lengthens; those of all processors together it lengthens less.`,
+    `a process of its own (\`npm run scale -- --seed ${ground.seed}\`; Node ${ground.node} with \`${ground.flags.join(" ")}\`, ${ground.cores} cores). Times are those on the clock, which a busy machine lengthens; those of all processors together, counted beside them, it lengthens less.`,
     "",
     "![Seconds against rows](scale.svg)",
     "",
@@ -40,10 +40,10 @@ export function scalePage(measured: readonly Measured[], ground: Ground): readon
         return [
           count(one.rows),
           count(one.meters),
-          one.readSeconds.toFixed(2),
-          one.tableSeconds.toFixed(2),
-          wholeSeconds(one).toFixed(2),
-          one.processors.toFixed(2),
+          one.reading.seconds.toFixed(2),
+          one.deciding.seconds.toFixed(2),
+          together(one).seconds.toFixed(2),
+          together(one).processors.toFixed(2),
           aim === null ? "–" : `< ${aim.seconds}`,
           one.peakMegabytes.toFixed(0),
           aim === null ? "–" : `< ${aim.megabytes}`,
@@ -52,17 +52,18 @@ export function scalePage(measured: readonly Measured[], ground: Ground): readon
     ),
     "",
     ...missedLines(measured),
-    "Growth exponents, from each size to the next; 1 is in proportion to the rows, 2 would be with their square:",
+    "Growth exponents of the processors' seconds and of memory, from each size to the next; 1 is in proportion to the rows, 2 would",
+    "be with their square:",
     "",
     ...table(
       ["", ...measured.slice(1).map((one) => `to ${count(one.rows)} rows`)],
       [
-        ["reading", ...exponents(measured, (one) => one.readSeconds).map(two)],
-        ["table of meters", ...exponents(measured, (one) => one.tableSeconds).map(two)],
+        ["reading", ...exponents(measured, (one) => one.reading.processors).map(two)],
+        ["table of meters", ...exponents(measured, (one) => one.deciding.processors).map(two)],
         ["memory", ...exponents(measured, (one) => one.peakMegabytes).map(two)],
         ...othersIn(measured).map((name) => [
           name,
-          ...exponents(measured, (one) => one.beside[name]?.seconds ?? Number.NaN).map(two),
+          ...exponents(measured, (one) => one.beside[name]?.processors ?? Number.NaN).map(two),
         ]),
       ],
     ),
@@ -81,13 +82,13 @@ function othersIn(measured: readonly Measured[]): readonly string[] {
   );
 }
 
-/** Seconds on the clock, and memory, of others with the same files. */
+/** Seconds of all processors, and memory, of others with the same files. */
 function besideLines(measured: readonly Measured[]): readonly string[] {
   const others = othersIn(measured);
   if (others.length === 0) return [];
   const versions = others.map((name) => `${name}: ${measured[0]?.beside[name]?.version}`);
   const seconds = (one: Measured) =>
-    others.map((name) => one.beside[name]?.seconds.toFixed(2) ?? "–");
+    others.map((name) => one.beside[name]?.processors.toFixed(2) ?? "–");
   const megabytes = (one: Measured) =>
     others.map((name) => one.beside[name]?.peakMegabytes.toFixed(0) ?? "–");
   return [
@@ -96,7 +97,8 @@ function besideLines(measured: readonly Measured[]): readonly string[] {
     "The same files in the same run, each in a process of its own. R reads the file, sums up every fill and puts a line through the",
     "origin with its interval through it (`bench/scale/measure.R`); the parser turns the text into rows that are summed up fill by",
     "fill (`bench/scale/engine.mjs`). Neither checks a row, screens a catch, borrows from other bins, asks whether a meter has",
-    `moved, or decides; that is what the difference buys. Both find the same deliveries. ${versions.join("; ")}.`,
+    `moved, or decides; that is what the difference buys. Both find the same deliveries. ${versions.join("; ")}. Seconds are those of`,
+    "all processors together.",
     "",
     ...table(
       [
@@ -108,7 +110,7 @@ function besideLines(measured: readonly Measured[]): readonly string[] {
       ],
       measured.map((one) => [
         count(one.rows),
-        wholeSeconds(one).toFixed(2),
+        together(one).processors.toFixed(2),
         ...seconds(one),
         one.peakMegabytes.toFixed(0),
         ...megabytes(one),
@@ -124,7 +126,7 @@ function missedLines(measured: readonly Measured[]): readonly string[] {
   const missed = measured.flatMap((one) => {
     const aim = aimOf(one.rows);
     if (aim === null) return [];
-    const slow = wholeSeconds(one) >= aim.seconds;
+    const slow = together(one).seconds >= aim.seconds;
     const large = one.peakMegabytes >= aim.megabytes;
     const what = [...(slow ? ["time"] : []), ...(large ? ["memory"] : [])].join(" and ");
     return what === "" ? [] : [`${count(one.rows)} rows: ${what} above the aim.`];
@@ -135,13 +137,22 @@ function missedLines(measured: readonly Measured[]): readonly string[] {
 /** Seconds against rows, both logarithmic, beside growth in proportion. */
 export function scaleChart(measured: readonly Measured[]): ChartSpec {
   const values = measured.flatMap((one) => [
-    { rows: one.rows, seconds: one.readSeconds, what: "reading" },
-    { rows: one.rows, seconds: one.tableSeconds, what: "table of meters" },
-    ...Object.entries(one.beside).map(([what, { seconds }]) => ({ rows: one.rows, seconds, what })),
+    { rows: one.rows, seconds: one.reading.processors, what: "reading" },
+    { rows: one.rows, seconds: one.deciding.processors, what: "table of meters" },
+    ...Object.entries(one.beside).map(([what, { processors }]) => ({
+      rows: one.rows,
+      seconds: processors,
+      what,
+    })),
   ]);
   const encoding = {
     x: { field: "rows", type: "quantitative", title: "Rows", scale: { type: "log" } },
-    y: { field: "seconds", type: "quantitative", title: "Seconds", scale: { type: "log" } },
+    y: {
+      field: "seconds",
+      type: "quantitative",
+      title: "Seconds of all processors",
+      scale: { type: "log" },
+    },
     color: { field: "what", type: "nominal", title: null },
   };
   return {

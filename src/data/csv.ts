@@ -3,7 +3,6 @@ import { at } from "../errors/at.ts";
 import type { DataIssue } from "../errors/data-issue.ts";
 import { countKnown } from "./header-names.ts";
 import { type Checked, dataIssue, failed, type Place, passed } from "./issues.ts";
-import { remembered } from "./remembered.ts";
 import { isBlank, type Table, type TableRow } from "./table.ts";
 
 /** No row of catches is a tenth as long; a longer one is another kind of file, and would only waste memory. */
@@ -20,48 +19,94 @@ export function readCsv(name: string, text: string): Checked<Table> {
   const place: Place = { source: name, rowKind: "row" };
   const long = longLine(text);
   if (long !== null) return failed([lineTooLong({ ...place, rowKind: "line", row: long })]);
-  const { separator, body } = separatorOf(text.replace(/\r\n?/g, "\n"));
-  const cells = body.includes('"')
-    ? quotedCells(body, separator, place)
-    : passed(plainCells(body, separator));
-  if (!cells.ok) return cells;
-  const { value } = cells;
-  const headerAt = value.findIndex(saysSomething);
-  const headers = value[headerAt]?.map((cell) => cell.trim()) ?? [];
-  const rows: TableRow[] = [];
+  const { separator, body } = separatorOf(
+    text.includes("\r") ? text.replace(/\r\n?/g, "\n") : text,
+  );
+  const isQuoted = body.includes('"');
+  const lines = isQuoted
+    ? quotedLines(body, separator, place)
+    : passed(plainLines(body, separator));
+  if (!lines.ok) return lines;
+  const { length, cellsOf, widthOf } = lines.value;
+  let headerAt = 0;
+  while (headerAt < length && !saysSomething(cellsOf(headerAt))) headerAt += 1;
+  const headers = headerAt < length ? cellsOf(headerAt).map((cell) => cell.trim()) : [];
+  const rows: number[] = [];
   const tooWide: TableRow[] = [];
-  for (let index = headerAt + 1; index < value.length; index++) {
-    const row = { number: index + 1, cells: at(value, index) };
-    if (!saysSomething(row.cells)) continue;
-    (row.cells.slice(headers.length).every(isBlank) ? rows : tooWide).push(row);
+  for (let index = headerAt + 1; index < length; index++) {
+    if (widthOf(index) > headers.length) {
+      const row = { number: index + 1, cells: cellsOf(index) };
+      if (!row.cells.slice(headers.length).every(isBlank)) {
+        tooWide.push(row);
+        continue;
+      }
+    }
+    if (lines.value.saysSomething(index)) rows.push(index);
   }
   return passed({
     headers,
-    headerRow: Math.max(headerAt, 0) + 1,
-    rows,
+    headerRow: (headerAt < length ? headerAt : 0) + 1,
+    rows: {
+      length: rows.length,
+      *[Symbol.iterator]() {
+        for (const index of rows) yield { number: index + 1, cells: cellsOf(index) };
+      },
+    },
     issues: tooWide.map((row) => tooManyCells(place, row, headers.length, separator)),
     rowKind: "row",
-    decimalMark: separator === "," ? "point" : "unknown",
+    decimalMark: separator !== "," ? "unknown" : isQuoted ? "point" : "only point",
   });
+}
+
+/** The lines of a text, each cut into cells only when it is asked for. */
+interface Lines {
+  readonly length: number;
+  readonly cellsOf: (index: number) => readonly string[];
+  readonly widthOf: (index: number) => number;
+  readonly saysSomething: (index: number) => boolean;
 }
 
 function saysSomething(cells: readonly string[]): boolean {
   return !cells.every(isBlank);
 }
 
-function quotedCells(body: string, separator: string, place: Place): Checked<string[][]> {
-  const parsed = Papa.parse<string[]>(body, { delimiter: separator, newline: "\n" });
-  const quotes = parsed.errors.find(({ type }) => type === "Quotes");
-  if (quotes === undefined) return passed(parsed.data);
+function quotedLines(body: string, separator: string, place: Place): Checked<Lines> {
+  const { data, errors } = Papa.parse<string[]>(body, { delimiter: separator, newline: "\n" });
+  const quotes = errors.find(({ type }) => type === "Quotes");
+  if (quotes === undefined)
+    return passed({
+      length: data.length,
+      cellsOf: (index) => at(data, index),
+      widthOf: (index) => at(data, index).length,
+      saysSomething: (index) => saysSomething(at(data, index)),
+    });
   const row = { ...place, row: (quotes.row ?? 0) + 1 };
   return failed([dataIssue(row, { problem: "quote-stray", facts: {} }, '"')]);
 }
 
-/** Cells of text without a quote, in which nothing stands between separators but what is meant. */
-function plainCells(body: string, separator: string): string[][] {
-  // Cut out of the text, a cell would keep all of the text in memory.
-  const kept = remembered((cell) => ` ${cell}`.slice(1));
-  return body.split("\n").map((line) => line.split(separator).map(kept));
+/** Lines of text without a quote, in which nothing stands between separators but what is meant. */
+function plainLines(body: string, separator: string): Lines {
+  const lines = body.split("\n");
+  const cellsOf = (index: number) => at(lines, index).split(separator);
+  return {
+    length: lines.length,
+    cellsOf,
+    widthOf: (index) => 1 + timesIn(at(lines, index), separator),
+    // Most lines begin with a name or a number, and need not be cut to be known.
+    saysSomething: (index) =>
+      /^[!-+\--:<-~]/.test(at(lines, index)) || saysSomething(cellsOf(index)),
+  };
+}
+
+function timesIn(line: string, separator: string): number {
+  let times = 0;
+  for (
+    let found = line.indexOf(separator);
+    found !== -1;
+    found = line.indexOf(separator, found + 1)
+  )
+    times += 1;
+  return times;
 }
 
 export function separatorOf(text: string): { readonly separator: string; readonly body: string } {

@@ -71,7 +71,8 @@ export function findColumns(
 }
 
 function isFilled({ rows }: Table, index: number): boolean {
-  return rows.some(({ cells }) => !isBlank(cells[index]));
+  for (const { cells } of rows) if (!isBlank(cells[index])) return true;
+  return false;
 }
 
 /** Letters a spreadsheet writes above a column: 0 is A, 25 is Z, 26 is AA. */

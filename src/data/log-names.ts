@@ -22,9 +22,19 @@ export interface LogNames {
  * without a season come before all others.
  */
 export function logNames(catches: readonly Keys[]): LogNames {
-  const farms = distinct(catches, "farm");
-  const machines = distinct(catches, "machine");
-  const seasons = orderedSeasons(distinct(catches, "season"));
+  const known = namesOf.get(catches);
+  if (known !== undefined) return known;
+  const names = namesIn(catches);
+  namesOf.set(catches, names);
+  return names;
+}
+
+/** Asked for by every part of an analysis, of the same catches. */
+const namesOf = new WeakMap<readonly Keys[], LogNames>();
+
+function namesIn(catches: readonly Keys[]): LogNames {
+  const { farms, machines, seasons: found } = keysIn(catches);
+  const seasons = orderedSeasons([...found]);
   const ranks = new Map(seasons.map((season, rank) => [season, rank]));
   return {
     bin: ({ bin, machine, farm }) =>
@@ -38,19 +48,24 @@ export function logNames(catches: readonly Keys[]): LogNames {
 }
 
 /** What the rows name, in their order; neighbours mostly name the same. */
-function distinct(catches: readonly Keys[], key: keyof Keys): ReadonlySet<string | null> {
-  const found = new Set<string | null>();
-  let last: string | null | undefined;
+function keysIn(catches: readonly Keys[]) {
+  const farms = new Set<string | null>();
+  const machines = new Set<string | null>();
+  const seasons = new Set<string | null>();
+  let last: Keys | null = null;
   for (const row of catches) {
-    if (row[key] === last) continue;
-    last = row[key];
-    found.add(last);
+    const { farm, machine, season } = row;
+    if (last !== null && last.farm === farm && last.machine === machine && last.season === season)
+      continue;
+    last = row;
+    farms.add(farm);
+    machines.add(machine);
+    seasons.add(season);
   }
-  return found;
+  return { farms, machines, seasons };
 }
 
-function orderedSeasons(all: ReadonlySet<string | null>): readonly (string | null)[] {
-  const found = [...all];
+function orderedSeasons(found: readonly (string | null)[]): readonly (string | null)[] {
   const named = found.filter((season) => season !== null);
   const years = new Map(named.map((season) => [season, yearIn(season)]));
   const yearOf = (season: string) => years.get(season) ?? Number.NaN;

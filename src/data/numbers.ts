@@ -1,4 +1,3 @@
-import { remembered } from "./remembered.ts";
 import { type Cell, cellText, type Table } from "./table.ts";
 
 /** A number and how finely it was written: 5.890 has three decimals. */
@@ -21,7 +20,7 @@ export interface DecimalMarks {
    * The mark of the format itself: a point where commas separate cells, and in JSON. Semicolons and tabs are what programs
    * choose where the comma is taken for decimals, so nothing is known from them.
    */
-  readonly ofFormat: Table["decimalMark"];
+  readonly ofFormat: "point" | "unknown";
 }
 
 export const numeral = /^[+-]?(?:\d+(?:[.,]\d*)?|[.,]\d+)(?:e[+-]?\d{1,4})?$/i;
@@ -40,19 +39,14 @@ export function decimalMarks(cells: Iterable<Cell>, ofFormat: Table["decimalMark
     if (text === null || couldBeThousands.test(text)) continue;
     comma ||= text.includes(",");
     point ||= text.includes(".");
+    if (point && (comma || ofFormat === "only point")) break;
   }
-  return { comma, point, ofFormat };
+  return { comma, point, ofFormat: ofFormat === "unknown" ? ofFormat : "point" };
 }
 
 /** Whether a cell has a mark that the cells before it did not settle. */
 function tellsMore(cell: string, comma: boolean, point: boolean): boolean {
   return (!comma && cell.includes(",")) || (!point && cell.includes("."));
-}
-
-/** `readNumber` for the cells of one file. */
-export function numberReader(marks: DecimalMarks): (cell: Cell) => NumberRead {
-  const ofText = remembered((text) => readNumber(text, marks));
-  return (cell) => (typeof cell === "string" ? ofText(cell) : readNumber(cell, marks));
 }
 
 /**

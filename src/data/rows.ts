@@ -9,8 +9,9 @@ import {
 import { leftOutField, numberField, type RowReading, recordedField, textField } from "./fields.ts";
 import type { FoundColumns } from "./headers.ts";
 import type { Place } from "./issues.ts";
-import { readDivision, readMass } from "./mass.ts";
-import { type DecimalMarks, decimalMarks, numberReader } from "./numbers.ts";
+import { divisionField, massField } from "./mass.ts";
+import { type DecimalMarks, decimalMarks } from "./numbers.ts";
+import { keptText, rememberedCell } from "./remembered.ts";
 import { type Cell, cellText, type Table, type TableRow } from "./table.ts";
 import type { Catch, WrittenWeights } from "./types.ts";
 
@@ -43,74 +44,75 @@ export function readRows(
   marks: DecimalMarks = decimalMarks(numberCells(table, columns), table.decimalMark),
 ): ReadRows {
   const read = {
-    identities: [] as CatchIdentity[],
+    identities: [] as Catch[],
     catches: [] as Catch[],
     written: [] as WrittenWeights[],
     issues: [] as DataIssue[],
   };
-  const [first] = table.rows;
-  if (first === undefined) return read;
-  const reading: Filled<RowReading> = {
-    row: first,
-    columns,
-    marks,
-    numberIn: numberReader(marks),
-    place,
-    issues: read.issues,
-  };
-  const recorded = recordedColumns.filter(({ name }) => columns.plain.has(name));
+  const reading: RowReading = { row: noRow, columns, marks, place, issues: read.issues };
+  const readRow = rowReader(reading, read);
   for (const row of table.rows) {
     reading.row = row;
-    readRow(reading, recorded, read);
+    readRow();
   }
   return read;
 }
 
-function readRow(
-  reading: RowReading,
-  recorded: readonly RecordedColumn[],
-  read: { identities: CatchIdentity[]; catches: Catch[]; written: WrittenWeights[] },
-): void {
-  const { row, columns, issues } = reading;
-  const issuesBefore = issues.length;
-  const identity = readIdentity(reading);
-  const turns = numberField(reading, "turns");
-  const leftOut = leftOutField(reading);
-  const mass = readMass(reading, leftOut !== undefined);
-  const divisionKg = readDivision(reading);
-  const caught = { ...blankCatch };
-  for (const column of recorded) recordIn(caught, column, reading);
-  if (mass !== null) read.written.push(mass.written);
-  if (identity === null) return;
-  if (turns === null || mass === null || issues.length > issuesBefore) {
-    read.identities.push(identity);
-    return;
-  }
-  Object.assign(caught, identity);
-  caught.turns = turns;
-  caught.netKg = mass.netKg;
-  caught.grossKg = mass.grossKg;
-  caught.tareKg = mass.tareKg;
-  caught.divisionKg = divisionKg;
-  caught.leftOut = leftOut ?? null;
-  if (columns.extra.length > 0) caught.extra = readExtra(row, columns);
-  read.catches.push(caught);
-  // What tells a catch from another is in the catch: a second record of it would only take memory.
-  read.identities.push(caught);
-}
+const noRow: TableRow = { number: 0, cells: [] };
 
-function readIdentity(reading: RowReading): CatchIdentity | null {
-  const farm = textField(reading, "farm");
-  const machine = textField(reading, "machine");
-  const season = textField(reading, "season");
-  const bin = textField(reading, "bin");
-  const product = textField(reading, "product");
-  const fill = numberField(reading, "fill");
-  const number = numberField(reading, "catch");
-  const outlet = textField(reading, "outlet");
-  if (bin === null || product === null || fill === null || number === null) return null;
-  const keys = { farm, machine, season };
-  return { row: reading.row.number, ...keys, bin, product, fill, catch: number, outlet };
+/** Reads the row in hand. Each of its fields is found once for all rows. */
+function rowReader(
+  reading: RowReading,
+  read: { identities: Catch[]; catches: Catch[]; written: WrittenWeights[] },
+): () => void {
+  const { columns, issues } = reading;
+  const farmIn = textField(reading, "farm");
+  const machineIn = textField(reading, "machine");
+  const seasonIn = textField(reading, "season");
+  const binIn = textField(reading, "bin");
+  const productIn = textField(reading, "product");
+  const fillIn = numberField(reading, "fill");
+  const numberIn = numberField(reading, "catch");
+  const outletIn = textField(reading, "outlet");
+  const turnsIn = numberField(reading, "turns");
+  const leftOutIn = leftOutField(reading);
+  const massIn = massField(reading);
+  const divisionIn = divisionField(reading);
+  const recorded = recordedColumns
+    .filter(({ name }) => columns.plain.has(name))
+    .map((column) => ({ field: column.field, read: recordedField(reading, column) }));
+  const extraIn = extraReader(columns);
+  return () => {
+    const issuesBefore = issues.length;
+    const caught = { ...blankCatch };
+    caught.row = reading.row.number;
+    caught.farm = farmIn();
+    caught.machine = machineIn();
+    caught.season = seasonIn();
+    const [bin, product, fill, number] = [binIn(), productIn(), fillIn(), numberIn()];
+    caught.outlet = outletIn();
+    const turns = turnsIn();
+    const leftOut = leftOutIn();
+    const mass = massIn(leftOut !== undefined);
+    caught.divisionKg = divisionIn();
+    caught.leftOut = leftOut ?? null;
+    for (const { field, read: valueIn } of recorded) record(caught, field, valueIn());
+    if (mass !== null) read.written.push(mass.written);
+    if (bin === null || product === null || fill === null || number === null) return;
+    caught.bin = bin;
+    caught.product = product;
+    caught.fill = fill;
+    caught.catch = number;
+    // What tells a catch from another is in the catch: a second record of it would only take memory.
+    read.identities.push(caught);
+    if (turns === null || mass === null || issues.length > issuesBefore) return;
+    caught.turns = turns;
+    caught.netKg = mass.netKg;
+    caught.grossKg = mass.grossKg;
+    caught.tareKg = mass.tareKg;
+    if (extraIn !== null) caught.extra = extraIn(reading.row);
+    read.catches.push(caught);
+  };
 }
 
 type Filled<T> = { -readonly [Name in keyof T]: T[Name] };
@@ -141,18 +143,22 @@ const blankCatch: Filled<Catch> = {
   extra: {},
 };
 
-function recordIn(
+function record(
   caught: Record<RecordedColumn["field"], unknown>,
-  column: RecordedColumn,
-  reading: RowReading,
+  field: RecordedColumn["field"],
+  value: string | number | null,
 ): void {
-  caught[column.field] = recordedField(reading, column);
+  caught[field] = value;
 }
 
-function readExtra(row: TableRow, columns: FoundColumns): Readonly<Record<string, string>> {
-  return Object.fromEntries(
-    columns.extra.map(({ header, index }) => [header, cellText(row.cells[index])]),
-  );
+/** What stands in columns that only the person's file knows; null: it has none. */
+function extraReader({
+  extra,
+}: FoundColumns): ((row: TableRow) => Readonly<Record<string, string>>) | null {
+  if (extra.length === 0) return null;
+  const textIn = rememberedCell((cell) => keptText(cellText(cell)));
+  return ({ cells }) =>
+    Object.fromEntries(extra.map(({ header, index }) => [header, textIn(cells[index] ?? null)]));
 }
 
 function* numberCells(table: Table, columns: FoundColumns): Generator<Cell> {
@@ -163,7 +169,7 @@ function* numberCells(table: Table, columns: FoundColumns): Generator<Cell> {
     ...numeric.flatMap((name) => columns.plain.get(name)?.index ?? []),
     ...columns.mass.map(({ index }) => index),
   ];
-  for (const row of table.rows) {
-    for (const index of indices) yield row.cells[index] ?? null;
+  for (const { cells } of table.rows) {
+    for (const index of indices) yield cells[index] ?? null;
   }
 }

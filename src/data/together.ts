@@ -3,7 +3,7 @@ import type { DataIssue } from "../errors/data-issue.ts";
 import { type KeyColumn, keyColumns, type PlainColumn } from "./column-kinds.ts";
 import { groupsOf } from "./groups.ts";
 import { type FoundColumns, headerIn } from "./headers.ts";
-import { fillKey } from "./identity.ts";
+import { fillKey, isSameFilling } from "./identity.ts";
 import { dataIssue, type Place } from "./issues.ts";
 import { type LogNames, logNames } from "./log-names.ts";
 import type { CatchIdentity } from "./rows.ts";
@@ -22,13 +22,14 @@ export function checkTogether(
     ...place,
     column: headerIn(columns, name),
   });
-  const fills = groupsOf(rows, fillKey);
+  const fills = areInOrder(rows) ? [] : groupsOf(rows, fillKey);
   const [ofCatch, ofProduct] = [under("catch"), under("product")];
+  const keys = keyColumns.filter((name) => columns.plain.has(name));
   return [
-    ...keysMissing(rows, columns, under),
+    ...keys.flatMap((name) => keysMissing(rows, name, under(name))),
     ...fills.filter(mayHoldTwins).flatMap((fill) => twins(fill, names, ofCatch)),
     ...fills.flatMap((fill) => mixedFill(fill, names, ofProduct)),
-    ...keyColumns.flatMap((name) => twoSpellings(rows, name, under(name))),
+    ...keys.flatMap((name) => twoSpellings(rows, name, under(name))),
     ...twoSpellings(rows, "bin", under("bin")),
     ...twoSpellings(rows, "product", under("product")),
   ];
@@ -37,28 +38,35 @@ export function checkTogether(
 /** A machine that only some rows name would pass for two: nobody can say whose the others are. */
 function keysMissing(
   rows: readonly CatchIdentity[],
-  columns: FoundColumns,
-  under: (name: PlainColumn) => Place,
+  name: KeyColumn,
+  place: Place,
 ): readonly DataIssue[] {
-  return keyColumns.flatMap((name) => {
-    const first = rows.find((row) => row[name] !== null);
-    if (first === undefined) return [];
-    return rows
-      .filter((row) => row[name] === null)
-      .map(({ row }) =>
-        dataIssue(
-          { ...under(name), row },
-          {
-            problem: "key-missing",
-            facts: {
-              header: headerIn(columns, name),
-              named: first[name] ?? "",
-              firstRow: first.row,
-            },
-          },
-        ),
-      );
-  });
+  const first = rows.find((row) => row[name] !== null);
+  if (first === undefined) return [];
+  const facts = { header: place.column ?? name, named: first[name] ?? "", firstRow: first.row };
+  return rows
+    .filter((row) => row[name] === null)
+    .map(({ row }) => dataIssue({ ...place, row }, { problem: "key-missing", facts }));
+}
+
+/**
+ * Whether the rows of each fill stand together, of one product, its catches numbered upwards, as most files have them: then
+ * no catch is there twice and no fill is mixed, and nothing more needs to be asked.
+ */
+function areInOrder(rows: readonly CatchIdentity[]): boolean {
+  const fills = new Set<string>();
+  let last: CatchIdentity | null = null;
+  for (const row of rows) {
+    if (last !== null && isSameFilling(last, row)) {
+      if (row.catch <= last.catch || row.product !== last.product) return false;
+    } else {
+      const key = fillKey(row);
+      if (fills.has(key)) return false;
+      fills.add(key);
+    }
+    last = row;
+  }
+  return true;
 }
 
 /** Catches numbered upwards are all different, and nothing more needs to be asked of most fills. */
@@ -112,9 +120,15 @@ function twoSpellings(
   place: Place,
 ): readonly DataIssue[] {
   const isKey = name !== "bin" && name !== "product";
-  const named = new Set(rows.map((row) => row[name]));
-  named.delete(null);
-  const lowered = new Set([...named].map((one) => one?.toLowerCase()));
+  const named = new Set<string>();
+  let last: string | null = null;
+  for (const row of rows) {
+    const text = row[name];
+    if (text === null || text === last) continue;
+    last = text;
+    named.add(text);
+  }
+  const lowered = new Set([...named].map((one) => one.toLowerCase()));
   if (lowered.size === named.size) return [];
   const spelt = rows.flatMap((row) => {
     const text = row[name];

@@ -4,7 +4,7 @@ import type { Catch } from "../data/types.ts";
 import { at } from "../errors/at.ts";
 import { groupBy } from "../numeric/group-by.ts";
 import { type FillSums, mergeSums, sumsOf } from "./fill-sums.ts";
-import { type Fill, type Meter, metersOf } from "./meters.ts";
+import { earliestOf, type Fill, type Meter, metersOf } from "./meters.ts";
 import { inTimeOrder } from "./time-order.ts";
 import { deliveryOf } from "./totals.ts";
 
@@ -51,7 +51,7 @@ export function mergeFillTotals(
   const fills = groupBy(parts.flat(), (one) => JSON.stringify([fillKey(one), one.product]));
   return [...fills.values()].map((records) => ({
     ...at(records, 0),
-    takenAt: records.flatMap(({ takenAt }) => takenAt ?? []).sort()[0] ?? null,
+    takenAt: earliestOf(records),
     sums: records.map(({ sums }) => sums).reduce(mergeSums),
   }));
 }

@@ -109,16 +109,11 @@ export interface ScatterPrior extends SpreadPrior {
  * Source          Smyth 2004 (moderated variances); coverage of what comes of it: reports/lending-study.md
  */
 export function scatterPrior(
-  { scatterTotals }: Pick<ScatteringFill, "scatterTotals">,
+  fill: Pick<ScatteringFill, "scatterTotals">,
   scatter: MeterScatter,
 ): ScatterPrior | null {
   const { outside } = scatter;
-  const others = otherFills(scatterTotals, scatter);
-  const votes: SpreadVote[] = [];
-  if (others !== null)
-    votes.push(voteOfOwnGroups(others.seen, others.fills, defaults.betweenFills));
-  if (outside !== null) votes.push(outside);
-  const vote = votesTogether(votes);
+  const { vote, fills } = voteOfOthersOn(fill, scatter);
   if (vote === null) return null;
   const { nu0, s0Squared } = priorOfVote(vote);
   return {
@@ -126,12 +121,35 @@ export function scatterPrior(
     s0Squared,
     typical: typicalOfVote(vote),
     lentBy: {
-      fills: others?.fills ?? 0,
+      fills,
       meters: outside?.meters ?? 0,
       ...(outside?.library === undefined ? {} : { library: outside.library }),
       assumed: outside?.from === "assumption",
     },
   };
+}
+
+/** The same without who says it: screening a log asks for every fill, three times over. */
+export function spreadPriorOf(
+  fill: Pick<ScatteringFill, "scatterTotals">,
+  scatter: MeterScatter,
+): SpreadPrior | null {
+  const { vote } = voteOfOthersOn(fill, scatter);
+  return vote === null ? null : priorOfVote(vote);
+}
+
+/** What all others together say of a fill's scatter, and how many of them are fills of its own meter. */
+function voteOfOthersOn(
+  { scatterTotals }: Pick<ScatteringFill, "scatterTotals">,
+  scatter: MeterScatter,
+): { readonly vote: SpreadVote | null; readonly fills: number } {
+  const { outside } = scatter;
+  const others = otherFills(scatterTotals, scatter);
+  const votes: SpreadVote[] = [];
+  if (others !== null)
+    votes.push(voteOfOwnGroups(others.seen, others.fills, defaults.betweenFills));
+  if (outside !== null) votes.push(outside);
+  return { vote: votesTogether(votes), fills: others?.fills ?? 0 };
 }
 
 /** The pooled scatter without what one fill put into it. */

@@ -1,6 +1,6 @@
-import { binKey, meterKey } from "../data/identity.ts";
+import { binKey, isSameFilling, meterKey } from "../data/identity.ts";
 import type { LogNames } from "../data/log-names.ts";
-import type { CatchLog } from "../data/types.ts";
+import type { Catch, CatchLog } from "../data/types.ts";
 import { groupBy } from "../numeric/group-by.ts";
 import type { Caution } from "../results/caution.ts";
 import { type Fill, type Meter, newestFill } from "./meters.ts";
@@ -48,7 +48,11 @@ export function logIndex<M extends Meter>(
 
 function lastFills({ catches }: CatchLog, names: LogNames): ReadonlyMap<string, NumberedFill> {
   const last = new Map<string, NumberedFill>();
+  let before: Catch | null = null;
   for (const row of catches) {
+    const isSame = before !== null && isSameFilling(before, row) && before.product === row.product;
+    if (isSame) continue;
+    before = row;
     const key = meterKey(row);
     const place = { number: row.fill, seasonRank: names.seasonRank(row.season) };
     const known = last.get(key);

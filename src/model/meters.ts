@@ -104,8 +104,8 @@ export function withCatches(fill: Fill, catches: readonly Catch[]): Fill {
 }
 
 function fillOf(rows: readonly Catch[], names: LogNames): Fill | null {
-  const ordered = rows.toSorted((a, b) => a.catch - b.catch);
-  const weighings = ordered.filter(({ leftOut }) => leftOut === null);
+  const ordered = inCatchOrder(rows);
+  const weighings = ordered.every(isCounted) ? ordered : ordered.filter(isCounted);
   if (weighings.length === 0) return null;
   const catches = addUpOutlets(weighings);
   const first = at(ordered, 0);
@@ -117,7 +117,7 @@ function fillOf(rows: readonly Catch[], names: LogNames): Fill | null {
     number: first.fill,
     season: first.season,
     seasonRank: names.seasonRank(first.season),
-    takenAt: ordered.flatMap(({ takenAt }) => takenAt ?? []).sort()[0] ?? null,
+    takenAt: earliestOf(ordered),
     catches,
     weighings,
     leftOut:
@@ -129,6 +129,23 @@ function fillOf(rows: readonly Catch[], names: LogNames): Fill | null {
     scatterTotals: totals,
     delivery: deliveryOf(totals),
   };
+}
+
+function isCounted({ leftOut }: Catch): boolean {
+  return leftOut === null;
+}
+
+function inCatchOrder(rows: readonly Catch[]): readonly Catch[] {
+  const isOrdered = rows.every((row, i) => i === 0 || at(rows, i - 1).catch <= row.catch);
+  return isOrdered ? rows : rows.toSorted((a, b) => a.catch - b.catch);
+}
+
+/** The earliest time that any of them gives; null: none does. */
+export function earliestOf(rows: readonly Pick<Catch, "takenAt">[]): string | null {
+  let earliest: string | null = null;
+  for (const { takenAt } of rows)
+    if (takenAt != null && (earliest === null || takenAt < earliest)) earliest = takenAt;
+  return earliest;
 }
 
 /** One for all fills: of a log of a million catches each would otherwise hold several empty lists. */

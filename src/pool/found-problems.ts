@@ -66,7 +66,8 @@ export async function problemsIn(
           )
         : checkTogether(
             [identityIn(first), identityIn({ file, row })],
-            file.columns,
+            // A file without the column has no header for what another file names.
+            one.problem === "key-missing" ? first.file.columns : file.columns,
             first.file === file ? place : { ...place, firstSource: first.file.source },
             names,
           ).find(({ problem }) => problem === one.problem);
@@ -138,13 +139,13 @@ async function marksOf(
   return new Map(
     files.map((file) => {
       const own = bits.get(file.source) ?? 0;
-      const { decimalMark } = tableOf(file, []);
+      const ofFormat = tableOf(file, []).decimalMark === "unknown" ? "unknown" : "point";
       return [
         file.source,
         {
           comma: (own & markBits.comma) > 0,
           point: (own & markBits.point) > 0,
-          ofFormat: decimalMark,
+          ofFormat,
         },
       ];
     }),

@@ -43,7 +43,15 @@ export const catchKeys = [...keyColumns, "bin", "product", "fill"] as const;
  * joined by them.
  */
 export function readingOf(table: ReadTable, to: Dialect): Reading {
-  const { columns, source } = table;
+  const { columns } = table;
+  const texts: Term[] = [];
+  // The table's own names may be those of later steps.
+  const source = (index: number, header: string): SourceColumn => {
+    const column = table.source(index, header);
+    const name = `given_${index}`;
+    texts.push({ name, sql: column.text });
+    return { ...column, text: name };
+  };
   const plain = new Map(
     [...columns.plain].map(([name, { index, header }]) => [
       name,
@@ -60,6 +68,7 @@ export function readingOf(table: ReadTable, to: Dialect): Reading {
   const read = [...plain.values(), ...masses.columns];
   const rules = [...read.flatMap((one) => one.rules), ...leaving.rules, ...masses.rules];
   const marks = table.withMarks ? read.flatMap(({ mark }) => mark ?? []) : [];
+  const given = [...table.kept, ...texts];
   const steps: readonly (readonly Term[])[] = [
     read.map(({ plain: isPlain }) => isPlain),
     read.map(({ cell }) => cell),
@@ -70,7 +79,7 @@ export function readingOf(table: ReadTable, to: Dialect): Reading {
     rules.map(({ when }, i) => ({ name: wrong(i), sql: when })),
   ];
   const out: readonly Term[] = [
-    ...table.kept,
+    ...table.kept.map(({ name }) => ({ name, sql: named(name) })),
     ...catchKeys.map((name) => ({ name, sql: keyOf(name, plain.has(name)) })),
     { name: "catch", sql: wholeOf("catch", plain.has("catch")) },
     { name: "outlet", sql: plain.has("outlet") ? "outlet" : "CAST(NULL AS TEXT)" },
@@ -84,7 +93,7 @@ export function readingOf(table: ReadTable, to: Dialect): Reading {
       ? [{ name: "marks", sql: ["0", ...marks.map(({ name }) => name)].join(" | ") }]
       : []),
   ];
-  return { select: inSteps(table.from, steps, out), rules };
+  return { select: inSteps(table.from, [given, ...steps], out), rules };
 }
 
 /** Each step reads from the one before, and keeps what that had. */
@@ -93,8 +102,11 @@ function inSteps(from: string, steps: readonly (readonly Term[])[], out: readonl
   const written = steps
     .filter((step) => step.length > 0)
     .map((step, i) => {
-      const source = i === 0 ? from : `step_${i}`;
-      return `step_${i + 1} AS (\n  SELECT *,\n  ${terms(step)}\n  FROM ${source})`;
+      const before =
+        i === 0
+          ? `SELECT ${terms(step)}\n  FROM ${from}`
+          : `SELECT *,\n  ${terms(step)}\n  FROM step_${i}`;
+      return `step_${i + 1} AS (\n  ${before})`;
     });
   return `WITH ${written.join(",\n")}\nSELECT ${terms(out)}\nFROM step_${written.length}`;
 }

@@ -166,6 +166,15 @@ describe("several files", () => {
     ]);
   });
 
+  it("name machines in all of them, or in none", async () => {
+    const a = await written("keyed-a.csv", `Maschine,${header}\nnorth,1,wheat,1,1,20,5.89\n`);
+    const b = await written("keyed-b.csv", `${header}\n1,wheat,1,1,20,5.89\n1,wheat,2,1,20,5.89\n`);
+    const error = await pooled([b, a]).catch((thrown: unknown) => thrown);
+    expect(error instanceof DataError && error.issues.map(({ text }) => text)).toEqual([
+      `${b}, row 2, column Maschine: found nothing; needed a Maschine in every row, since ${a}, row 2 names "north". Fill in Maschine in every row, or in none. The same is wrong in 1 more row.`,
+    ]);
+  });
+
   it("are refused, each for its own problem, equal ones counted", async () => {
     const rows = Array.from(
       { length: 5000 },

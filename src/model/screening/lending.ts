@@ -7,8 +7,8 @@ import {
   type MeterScatter,
   type ScatteringFill,
   scatterFloor,
-  scatterPrior,
   seenVariance,
+  spreadPriorOf,
 } from "../lent-scatter.ts";
 import type { Fill, Meter } from "../meters.ts";
 import { totalsOf } from "../totals.ts";
@@ -86,7 +86,7 @@ export function scattersOf(
 
 /** What others lend to one fill, at its delivery, as its own estimate has it; null: it speaks for itself. */
 export function outsideOf(fill: ScatteringFill, scatter: MeterScatter): OutsideVariance | null {
-  const prior = scatterPrior(fill, scatter);
+  const prior = spreadPriorOf(fill, scatter);
   return prior === null ? null : { variance: prior.s0Squared * fill.delivery ** 2, df: prior.nu0 };
 }
 

@@ -45,7 +45,7 @@ export function screenLog(meters: readonly Meter[], rule: LendingRule): readonly
   const silent = meters.map((meter, i) => ({
     ...meter,
     fills: at(beyondDoubt.findings, i).map(({ fill, setAside }) =>
-      lending(fill, [...fill.notLent, ...setAside]),
+      lending(fill, setAside.length === 0 ? fill.notLent : [...fill.notLent, ...setAside]),
     ),
   }));
   const told = findIn(silent, rule);
@@ -87,23 +87,26 @@ function findIn(
   const judged = meters.map(({ fills }, i) =>
     fills.map((fill) => ({ fill, outside: outsideOf(fill, at(scatters, i)) })),
   );
-  const tests = judged.flat().map(({ fill, outside }) => testsOf(fill.catches.length, outside));
-  const finding = { divisionKg: rule.divisionKg, testsInLog: Math.max(1, sum(tests)) };
+  const tests = sum(judged.map(testsIn));
+  const finding = { divisionKg: rule.divisionKg, testsInLog: Math.max(1, tests) };
   const findings = judged.map((fills) =>
     fills.map(({ fill, outside }, i) => findInFill(fill, outside, i === fills.length - 1, finding)),
   );
   return { findings, testsInLog: finding.testsInLog };
 }
 
-function testsIn(findings: readonly FillFinding[]): number {
-  return sum(findings.map(({ fill, outside }) => testsOf(fill.catches.length, outside)));
+function testsIn(judged: readonly Pick<FillFinding, "fill" | "outside">[]): number {
+  return judged.reduce(
+    (count, { fill, outside }) => count + testsOf(fill.catches.length, outside),
+    0,
+  );
 }
 
 /** The fill without the catches that are set aside; none where none is left. */
 function keptFill({ fill, setAside }: FillFinding): readonly Fill[] {
+  if (setAside.length === 0) return fill.catches.length === 0 ? [] : [fill];
   const stay = fill.catches.filter((row) => !setAside.includes(row));
   if (stay.length === 0) return [];
-  if (setAside.length === 0) return [fill];
   const isGone = (weighing: Catch) =>
     setAside.some((row) => row.catch === weighing.catch && row.turns === weighing.turns);
   const weighings = fill.weighings.filter((weighing) => !isGone(weighing));
