@@ -162,10 +162,10 @@ export function rowsFrom({ files }: FileGroup): string {
   const paths = `[${files.map(({ source }) => quoted(escapedPath(source))).join(", ")}]`;
   if (head === null) {
     const columns = headers.map((header, i) => `CAST(${named(header)} AS TEXT) AS c${i}`);
-    return `(SELECT filename AS file, ${columns.join(", ")} FROM read_parquet(${paths}, filename = true))`;
+    return `(SELECT evencatch_file AS file, ${columns.join(", ")} FROM read_parquet(${paths}, filename = 'evencatch_file'))`;
   }
   const columns = headers.map((_, i) => `'c${i}': 'VARCHAR'`).join(", ");
-  return `(SELECT filename AS file, * FROM read_csv(${paths}, auto_detect = false, delim = ${quoted(head.separator)}, quote = '"', escape = '"', header = false, skip = ${head.rowsBefore}, nullstr = '', max_line_size = 1000000, store_rejects = true, rejects_limit = ${mostRejects}, filename = true, columns = {${columns}}))`;
+  return `(SELECT evencatch_file AS file, * FROM read_csv(${paths}, auto_detect = false, delim = ${quoted(head.separator)}, quote = '"', escape = '"', header = false, skip = ${head.rowsBefore}, nullstr = '', max_line_size = 1000000, store_rejects = true, rejects_limit = ${mostRejects}, filename = 'evencatch_file', columns = {${columns}}))`;
 }
 
 /** Lines that cannot be parted into cells, of which no more are told. */

@@ -1,3 +1,5 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { analyseTotals } from "../../src/analysis/analyse-totals.ts";
 import { readCatches } from "../../src/data/read-catches.ts";
@@ -12,6 +14,7 @@ const programs = postgresPrograms();
 if (programs === null && process.env.CI === undefined)
   process.stderr.write("skipped: PostgreSQL is not installed (apt-get install postgresql)\n");
 
+const guide = readFileSync(join(import.meta.dirname, "../../notebooks/recipes/pool.md"), "utf8");
 const farms = ["Hill Farm", "Low Farm"] as const;
 const texts = farms.map((farm, i) => inventedPool([farm], randomStream(7, i)));
 const columns = texts[0]?.split("\n")[0]?.split(",") ?? [];
@@ -144,25 +147,15 @@ async function fill(server: Server, text: string): Promise<void> {
   await server.query("ANALYZE");
 }
 
-/** As the guide has it. */
+/** The guide's own SQL, with the servers of this test for those of its example. */
 function joined(members: readonly Server[]): string {
-  const weighings = `farm TEXT, machine TEXT, season TEXT, bin TEXT, product TEXT, fill INTEGER, turns DOUBLE PRECISION, net_kg DOUBLE PRECISION, division_kg DOUBLE PRECISION, taken_at TEXT COLLATE "C"`;
-  const fills = `farm TEXT, machine TEXT, season TEXT, bin TEXT, product TEXT, fill INTEGER, taken_at TEXT COLLATE "C", catches INTEGER, turns DOUBLE PRECISION, mass_kg DOUBLE PRECISION, divisions_kg DOUBLE PRECISION, without_division INTEGER, fewest_turns DOUBLE PRECISION, most_turns DOUBLE PRECISION`;
-  const own = members.map(({ port }, i) => {
-    const server = `server_${i}`;
-    const part = (table: string, remote: string) =>
-      `CREATE FOREIGN TABLE ${table}_${i} PARTITION OF ${table} FOR VALUES IN ('${farms[i]}') SERVER ${server} OPTIONS (table_name '${remote}');`;
-    return `CREATE SERVER ${server} FOREIGN DATA WRAPPER postgres_fdw OPTIONS (host '127.0.0.1', port '${port}', dbname 'postgres', use_remote_estimate 'true', fdw_tuple_cost '0.2');
-CREATE USER MAPPING FOR CURRENT_USER SERVER ${server} OPTIONS (user 'evencatch');
-${part("evencatch_weighings", "evencatch_weighings")}
-${part("evencatch_fills", "evencatch_pooled")}`;
-  });
-  return `CREATE EXTENSION postgres_fdw;
-SET enable_partitionwise_aggregate = on;
-SET enable_partitionwise_join = on;
-CREATE TABLE evencatch_weighings (${weighings}) PARTITION BY LIST (farm);
-CREATE TABLE evencatch_fills (${fills}) PARTITION BY LIST (farm);
-${own.join("\n")}`;
+  const [, sql = ""] = [...guide.matchAll(/```sql\n([\s\S]*?)```/g)].map(
+    ([, block]) => block ?? "",
+  );
+  const [hill, low] = members.map(({ port }) => `host '127.0.0.1', port '${port}'`);
+  return sql
+    .replace("host 'hill.example', port '5432'", hill ?? "")
+    .replace("host 'low.example', port '5432'", low ?? "");
 }
 
 function remoteSql(plan: readonly string[]): readonly string[] {

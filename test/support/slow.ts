@@ -29,6 +29,7 @@ export const slow: Readonly<Record<string, string>> = {
 export const replacing: readonly string[] = [
   "test/analysis/failed-question.test.ts",
   "test/data/new-column.test.ts",
+  "test/pool/engine.test.ts",
   "test/wording/problems.test.ts",
 ];
 
@@ -61,4 +62,7 @@ export const leisurely: readonly string[] = [
   "test/report/sections/drift.test.ts",
   "test/statistics/change-point.test.ts",
   "test/charts/field.test.ts",
+  "test/pool/checks.test.ts",
+  "test/pool/pool-totals.test.ts",
+  "test/pool/postgres.test.ts",
 ];
