@@ -3,7 +3,7 @@ import type { CatchColumn } from "../data/columns.ts";
 import { failedFormula } from "../data/fields.ts";
 import { couldBeThousands, longestNumeral, notFinite, numeral } from "../data/numbers.ts";
 import type { ProblemKey } from "../errors/problems.ts";
-import { allOf, anyOf, type Dialect, matches, not } from "./dialect.ts";
+import { allOf, always, anyOf, type Dialect, matches, not } from "./dialect.ts";
 
 /** A column of the table that is read. */
 export interface SourceColumn {
@@ -11,7 +11,10 @@ export interface SourceColumn {
   readonly header: string;
   /** Its values as text. */
   readonly text: string;
-  /** Whether somebody wrote them as text, so that a mark in a figure may be meant in two ways. */
+  /**
+   * Whether somebody wrote them as text, so that a mark in a figure may be meant in two ways; else points part decimals and a
+   * comma is no part of a figure.
+   */
   readonly written: boolean;
 }
 
@@ -87,6 +90,7 @@ export function figureColumn(
   const isNumeral = allOf([
     matches(cell, sqlForm(numeral)),
     `length(${cell}) <= ${longestNumeral}`,
+    source.written ? always : `strpos(${cell}, ',') = 0`,
   ]);
   const isInfinite = `abs(${name}) > 1e300`;
   const saysInfinite = matches(cell, sqlForm(notFinite));

@@ -1,7 +1,7 @@
 import { createReadStream } from "node:fs";
 import Papa from "papaparse";
 import { type Cell, isBlank, type TableRow } from "../data/table.ts";
-import { named, quoted } from "./dialect.ts";
+import { quoted } from "./dialect.ts";
 import type { Engine } from "./engine.ts";
 import { escapedPath, type PooledFile } from "./sources.ts";
 
@@ -18,11 +18,11 @@ export async function rowsAt(
 }
 
 async function entriesAt(
-  { source, headers, written }: PooledFile,
+  { source, headers, texts }: PooledFile,
   places: readonly number[],
   engine: Engine,
 ) {
-  const columns = headers.map((header, i) => `CAST(${named(header)} AS TEXT) AS c${i}`);
+  const columns = texts.map((text, i) => `${text} AS c${i}`);
   const rows = await engine.rows(
     `SELECT file_row_number AS place, ${columns.join(", ")} FROM read_parquet(${quoted(escapedPath(source))}, file_row_number = true) WHERE file_row_number IN (${places.join(", ")})`,
   );
@@ -31,8 +31,7 @@ async function entriesAt(
       const place = Number(row.place);
       const cells = headers.map((_, i): Cell => {
         const cell = row[`c${i}`];
-        if (typeof cell !== "string") return null;
-        return written[i] || cell.trim() === "" || Number.isNaN(Number(cell)) ? cell : Number(cell);
+        return typeof cell === "string" ? cell : null;
       });
       return [place, { number: place + 1, cells }];
     }),

@@ -19,6 +19,8 @@ export interface PooledFile {
   readonly head: Head | null;
   /** Whether each column holds texts. */
   readonly written: readonly boolean[];
+  /** How each column of a Parquet file is had as text. */
+  readonly texts: readonly string[];
 }
 
 /** Files of one kind, which one statement reads. */
@@ -94,6 +96,7 @@ async function fileOf(source: string, engine: Engine): Promise<PooledFile | Data
     rowKind: "row",
     head: head.value,
     written: headers.map(() => true),
+    texts: headers,
   });
 }
 
@@ -109,14 +112,15 @@ async function parquetFile(source: string, engine: Engine): Promise<PooledFile |
   const types = described.map(({ column_type }) => String(column_type));
   const headers = described.map(({ column_name }) => String(column_name));
   const nested = headers.filter((_, i) =>
-    /[[(]/.test((types[i] ?? "").replace(/^DECIMAL\(.*\)$/, "")),
+    /[[(]/.test((types[i] ?? "").replace(/^(DECIMAL|ENUM)\(.*\)$/, "")),
   );
   const file = withColumns({
     source,
     headers,
     rowKind: "entry",
     head: null,
-    written: types.map((type) => type === "VARCHAR"),
+    written: types.map((type) => /^(VARCHAR|ENUM)/.test(type)),
+    texts: headers.map((header, i) => textOf(header, types[i] ?? "")),
   });
   if (Array.isArray(file)) return file;
   const { plain, mass } = file.columns;
@@ -126,6 +130,12 @@ async function parquetFile(source: string, engine: Engine): Promise<PooledFile |
   return wrong.map((column) =>
     dataIssue({ ...place, column }, { problem: "value-no-cell", facts: {} }),
   );
+}
+
+/** A whole number is written without a point, whatever its type: bin 1 is not "1.0". */
+function textOf(header: string, type: string): string {
+  const text = `CAST(${named(header)} AS TEXT)`;
+  return type === "DOUBLE" || type === "FLOAT" ? `regexp_replace(${text}, '\\.0$', '')` : text;
 }
 
 /** What the in-memory reader says of the same header. */
@@ -147,8 +157,8 @@ export function tableOf(
 function grouped(files: readonly PooledFile[]): readonly FileGroup[] {
   const groups = new Map<string, [PooledFile, ...PooledFile[]]>();
   for (const file of files) {
-    const { headers, head, written } = file;
-    const key = JSON.stringify([headers, head?.separator, head?.rowsBefore, written]);
+    const { headers, head, written, texts } = file;
+    const key = JSON.stringify([headers, head?.separator, head?.rowsBefore, written, texts]);
     const group = groups.get(key);
     if (group === undefined) groups.set(key, [file]);
     else group.push(file);
@@ -158,10 +168,10 @@ function grouped(files: readonly PooledFile[]): readonly FileGroup[] {
 
 /** Rows of the files of a group with their columns as c0, c1 …, and the file as `file`. */
 export function rowsFrom({ files }: FileGroup): string {
-  const [{ head, headers }] = files;
+  const [{ head, headers, texts }] = files;
   const paths = `[${files.map(({ source }) => quoted(escapedPath(source))).join(", ")}]`;
   if (head === null) {
-    const columns = headers.map((header, i) => `CAST(${named(header)} AS TEXT) AS c${i}`);
+    const columns = texts.map((text, i) => `${text} AS c${i}`);
     return `(SELECT evencatch_file AS file, ${columns.join(", ")} FROM read_parquet(${paths}, filename = 'evencatch_file'))`;
   }
   const columns = headers.map((_, i) => `'c${i}': 'VARCHAR'`).join(", ");

@@ -108,6 +108,32 @@ describe("the totals are those of the in-memory path to twelve digits", () => {
     ).toBeLessThan(1e-12);
   });
 
+  it("of a Parquet file whose names are figures, and whose faults are told by entry and field", async () => {
+    const csv = await written(
+      "named.csv",
+      "bin,season,product,fill,catch,turns,gross_kg,tare_kg,net_kg\n1,2026,wheat,1,1,20,6,1,5\n2,2026,wheat,1,1,-20,7,1,6\n",
+    );
+    const types =
+      'CAST(bin AS DOUBLE) AS bin, CAST(season AS FLOAT) AS season, product, CAST(fill AS DOUBLE) AS fill, "catch", CAST(turns AS DOUBLE) AS turns, CAST(gross_kg AS DOUBLE) AS gross_kg, tare_kg, CAST(net_kg AS DECIMAL(9, 2)) AS net_kg';
+    const path = await parquet(csv, join(folder, "named.parquet"), types);
+    await expect(pooled(path)).rejects.toThrow(
+      `${path}, entry 2, field turns: found "-20"; needed`,
+    );
+    const [record] = await pooled(
+      await parquet(
+        csv,
+        join(folder, "one.parquet"),
+        `${types}`.replace("CAST(turns AS DOUBLE)", "abs(CAST(turns AS DOUBLE))"),
+      ),
+    );
+    expect(record).toMatchObject({
+      bin: "1",
+      season: "2026",
+      fill: 1,
+      sums: { massKg: 5, turns: 20 },
+    });
+  });
+
   it("of a sheet with a semicolon, decimal commas, a byte order mark, told separator and a header in two lines", async () => {
     const path = await written(
       "european.csv",

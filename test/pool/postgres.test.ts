@@ -62,6 +62,7 @@ describe.skipIf(programs === null && process.env.CI === undefined)(
       await server?.query(
         `UPDATE own.log SET turns = '-3' WHERE fill = '1' AND "catch" = '2' AND machine = 'north' AND season = '2025' AND bin = '1';
        UPDATE own.log SET "catch" = '1' WHERE fill = '2' AND "catch" = '2' AND machine = 'north' AND season = '2025' AND bin = '1';
+       UPDATE own.log SET tare_kg = '0,42' WHERE fill = '4' AND "catch" = '2' AND machine = 'north' AND season = '2025' AND bin = '1';
        UPDATE own.log SET taken_at = '2026-02-30', product = 'Wheat' WHERE fill = '3' AND "catch" = '2' AND machine = 'north' AND season = '2025' AND bin = '1'`,
       );
       const found = (await server?.query(`${select} ORDER BY 1`)) ?? [];
@@ -69,6 +70,7 @@ describe.skipIf(programs === null && process.env.CI === undefined)(
       expect(found.map(({ problem, column_name }) => `${problem} ${column_name}`)).toEqual([
         "catch-repeated catch",
         "not-a-date taken_at",
+        "not-a-number tare_kg",
         "out-of-range turns",
         "product-spelt-twice product",
       ]);
