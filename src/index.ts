@@ -82,6 +82,7 @@ export {
   EvencatchError,
   NumericalError,
   OptionError,
+  PackageError,
   UnitError,
 } from "./errors/errors.ts";
 export type { DataIssueCode } from "./errors/problems.ts";

@@ -30,6 +30,7 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
     "data",
     "errors",
   ],
+  pool: ["model", "units", "data", "errors"],
   report: ["charts", "wording", "analysis", "questions", "model", "results", "data", "errors"],
 };
 
@@ -42,6 +43,7 @@ const doors = [
   "light.ts",
   "statistics.ts",
   "frames.ts",
+  "pool.ts",
   "en.ts",
   "de.ts",
   "types.ts",
@@ -51,7 +53,7 @@ const doors = [
 const speakers = ["wording", "charts"];
 const working = ["data", "statistics", "model", "questions", "analysis"];
 /** Packages and modules that a browser does not have. */
-const nodeOnly = /^(node:|commander$|cli-|picocolors$|danfojs)/;
+const nodeOnly = /^(node:|commander$|cli-|picocolors$|danfojs|@duckdb)/;
 const longestFile = 260;
 /** Tables of figures, which nobody reads through. */
 const tables = ["types.ts"];
@@ -148,10 +150,11 @@ describe("the layers", () => {
     expect(wrong.map(({ from, to }) => `${from} -> ${to}`)).toEqual([]);
   });
 
-  it("stay safe for a browser outside the command and the door to files", () => {
+  it("stay safe for a browser outside the command, the pool and the door to files", () => {
     const wrong = imports.filter(
       ({ from, to }) =>
         layerOf(from) !== "cli" &&
+        layerOf(from) !== "pool" &&
         from !== "node.ts" &&
         from !== "frames.ts" &&
         nodeOnly.test(to.replace(/^npm:/, "")),

@@ -6,6 +6,7 @@ import type { Beside } from "./growth.ts";
 const programs = [
   { name: "R data.table", command: "Rscript", args: ["bench/scale/measure.R"] },
   { name: "parser and sums", command: process.execPath, args: ["bench/scale/engine.mjs"] },
+  { name: "database and sums", command: process.execPath, args: ["bench/scale/duckdb.mjs"] },
 ];
 
 /**

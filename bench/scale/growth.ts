@@ -30,9 +30,9 @@ export interface Beside extends Took {
 }
 
 /** How something grows from one size to the next: 1 is in proportion, 2 with the square. */
-export function exponents(
-  measured: readonly Measured[],
-  of: (one: Measured) => number,
+export function exponents<One extends { readonly rows: number }>(
+  measured: readonly One[],
+  of: (one: One) => number,
 ): readonly number[] {
   return measured.slice(1).map((larger, i) => {
     const smaller = at(measured, i);

@@ -20,12 +20,17 @@ const divisionKg = 0.01;
  * @param rows  catches; the last meter has what is left
  */
 export function inventedLog(rows: number, seed: number): string {
-  const lines = [header];
-  for (let meter = 0; lines.length <= rows; meter++) {
+  return [...inventedLines(rows, seed)].join("");
+}
+
+/** The same line by line, for a log that is no text. */
+export function* inventedLines(rows: number, seed: number): Generator<string> {
+  yield `${header}\n`;
+  let written = 0;
+  for (let meter = 0; written < rows; meter++) {
     const random = randomStream(seed, meter);
-    for (const line of meterLines(meter, random)) if (lines.length <= rows) lines.push(line);
+    for (const line of meterLines(meter, random)) if (written++ < rows) yield `${line}\n`;
   }
-  return `${lines.join("\n")}\n`;
 }
 
 function* meterLines(meter: number, random: RandomStream): Generator<string> {

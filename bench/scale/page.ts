@@ -2,6 +2,7 @@ import type { ChartSpec } from "../../src/charts/chart-spec.ts";
 import { baseSpec } from "../../src/charts/theme.ts";
 import { table } from "../study/support/markdown.ts";
 import { aimOf, exponents, type Measured, together } from "./growth.ts";
+import { type Pooled, pooledLines, pooledPoints } from "./pooled.ts";
 
 /** What the measurements ran on. */
 export interface Ground {
@@ -14,7 +15,11 @@ export interface Ground {
 const count = (value: number) => value.toLocaleString("en");
 
 /** The page in reports. */
-export function scalePage(measured: readonly Measured[], ground: Ground): readonly string[] {
+export function scalePage(
+  measured: readonly Measured[],
+  pooled: readonly Pooled[],
+  ground: Ground,
+): readonly string[] {
   return [
     "# How time and memory grow with the log",
     "",
@@ -73,6 +78,7 @@ export function scalePage(measured: readonly Measured[], ground: Ground): readon
     "The first sizes hold the time in which the engine warms up, so that their exponents lie below 1.",
     "",
     ...besideLines(measured),
+    ...pooledLines(pooled),
   ];
 }
 
@@ -98,9 +104,10 @@ function besideLines(measured: readonly Measured[]): readonly string[] {
     "",
     "The same files in the same run, each in a process of its own. R reads the file, sums up every fill and puts a line through the",
     "origin with its interval through it (`bench/scale/measure.R`); the parser turns the text into rows that are summed up fill by",
-    "fill (`bench/scale/engine.mjs`). Neither checks a row, screens a catch, borrows from other bins, asks whether a meter has",
-    `moved, or decides; that is what the difference buys. Both find the same deliveries. Seconds are those of all`,
-    `processors together. ${versions.join("; ")}.`,
+    "fill (`bench/scale/engine.mjs`); the database reads and sums up in one statement (`bench/scale/duckdb.mjs`). None of them",
+    "checks a row, screens a catch, borrows from other bins, asks whether a meter has",
+    `moved, or decides; that is what the difference buys. All find the same deliveries. ${versions.join("; ")}. Seconds are those of`,
+    "all processors together.",
     "",
     ...table(
       [
@@ -151,16 +158,19 @@ function busyLines(measured: readonly Measured[]): readonly string[] {
 }
 
 /** Seconds against rows, both logarithmic, beside growth in proportion. */
-export function scaleChart(measured: readonly Measured[]): ChartSpec {
-  const values = measured.flatMap((one) => [
-    { rows: one.rows, seconds: one.reading.processors, what: "reading" },
-    { rows: one.rows, seconds: one.deciding.processors, what: "table of meters" },
-    ...Object.entries(one.beside).map(([what, { processors }]) => ({
-      rows: one.rows,
-      seconds: processors,
-      what,
-    })),
-  ]);
+export function scaleChart(measured: readonly Measured[], pooled: readonly Pooled[]): ChartSpec {
+  const values = [
+    ...measured.flatMap((one) => [
+      { rows: one.rows, seconds: one.reading.processors, what: "reading" },
+      { rows: one.rows, seconds: one.deciding.processors, what: "table of meters" },
+      ...Object.entries(one.beside).map(([what, { processors }]) => ({
+        rows: one.rows,
+        seconds: processors,
+        what,
+      })),
+    ]),
+    ...pooledPoints(pooled),
+  ];
   const encoding = {
     x: { field: "rows", type: "quantitative", title: "Rows", scale: { type: "log" } },
     y: {

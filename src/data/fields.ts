@@ -43,7 +43,7 @@ export function complain(
 }
 
 /** What spreadsheets show, and export, where a formula failed. */
-const failedFormula = /^#(?:N\/A|REF!|DIV\/0!|VALUE!|NAME\?|NUM!|NULL!)$/;
+export const failedFormula = /^#(?:N\/A|REF!|DIV\/0!|VALUE!|NAME\?|NUM!|NULL!)$/;
 
 /** A column noted beside the weighing, as its type says; null when blank, wrong, or when the file has no such column. */
 export function recordedField(
@@ -143,8 +143,8 @@ function dateField(reading: RowReading, name: PlainColumn): FieldReader<string> 
   };
 }
 
-const yes = new Set(["yes", "y", "true", "1", "x"]);
-const no = new Set(["no", "n", "false", "0", ""]);
+export const yes = new Set(["yes", "y", "true", "1", "x"]);
+export const no = new Set(["no", "n", "false", "0", ""]);
 
 /**
  * Why the person leaves a catch out: undefined when it counts, null when it is left out for a reason that is not told.

@@ -32,9 +32,17 @@ export function dataIssue(place: Place, problem: Problem, received = ""): DataIs
     column: place.column ?? null,
     ...(place.firstSource === undefined ? {} : { firstSource: place.firstSource }),
     received: shortValue(received),
+    ...(place.firstSource === undefined ? {} : { firstSource: place.firstSource }),
   };
   const { expected, remedy, text } = saidOf(found, english);
   return { ...found, code: codeOf(problem.problem), expected, remedy, text };
+}
+
+/** A problem that stands for so many rows more in which the same is wrong. */
+export function standingFor(issue: DataIssue, alike: number): DataIssue {
+  if (alike === 0) return issue;
+  const found = { ...issue, alike };
+  return { ...found, text: saidOf(found, english).text };
 }
 
 export function failed(issues: readonly DataIssue[]): { ok: false; issues: readonly DataIssue[] } {

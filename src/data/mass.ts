@@ -35,7 +35,7 @@ interface MassField {
 }
 
 /** No scale for catches shows less, in any of the units; below it a mass is a slip. */
-const smallestMass = 1e-6;
+export const smallestMass = 1e-6;
 
 /**
  * Net mass of a row: as written, or gross less tare worked out on the written digits. Where all three are written they

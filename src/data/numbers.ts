@@ -23,11 +23,11 @@ export interface DecimalMarks {
   readonly ofFormat: "point" | "unknown";
 }
 
-const numeral = /^[+-]?(?:\d+(?:[.,]\d*)?|[.,]\d+)(?:e[+-]?\d{1,4})?$/i;
+export const numeral = /^[+-]?(?:\d+(?:[.,]\d*)?|[.,]\d+)(?:e[+-]?\d{1,4})?$/i;
 /** 1,234 and 12.345: one mark, three digits after it, and before it what could be a group of thousands. */
-const couldBeThousands = /^[+-]?[1-9]\d{0,2}[.,]\d{3}$/;
-const notFinite = /^[+-]?(?:nan|inf|infinity|∞)$/i;
-const longestNumeral = 64;
+export const couldBeThousands = /^[+-]?[1-9]\d{0,2}[.,]\d{3}$/;
+export const notFinite = /^[+-]?(?:nan|inf|infinity|∞)$/i;
+export const longestNumeral = 64;
 
 /** Looks through the number cells of a file for decimal marks that cannot be anything else. */
 export function decimalMarks(cells: Iterable<Cell>, ofFormat: Table["decimalMark"]): DecimalMarks {

@@ -10,7 +10,7 @@ import { leftOutField, numberField, type RowReading, recordedField, textField } 
 import type { FoundColumns } from "./headers.ts";
 import type { Place } from "./issues.ts";
 import { divisionField, massField } from "./mass.ts";
-import { decimalMarks } from "./numbers.ts";
+import { type DecimalMarks, decimalMarks } from "./numbers.ts";
 import { keptText, rememberedCell } from "./remembered.ts";
 import { type Cell, cellText, isBlank, type Table, type TableRow } from "./table.ts";
 import type { Catch, MissedCatch, WrittenWeights } from "./types.ts";
@@ -34,9 +34,17 @@ export interface ReadRows {
   readonly issues: readonly DataIssue[];
 }
 
-/** Every row of a table, read on its own. */
-export function readRows(table: Table, columns: FoundColumns, place: Place): ReadRows {
-  const marks = decimalMarks(numberCells(table, columns), table.decimalMark);
+/**
+ * Every row of a table, read on its own.
+ *
+ * @param marks  of the whole file, where the table holds some of its rows
+ */
+export function readRows(
+  table: Table,
+  columns: FoundColumns,
+  place: Place,
+  marks: DecimalMarks = decimalMarks(numberCells(table, columns), table.decimalMark),
+): ReadRows {
   const read = {
     identities: [] as Catch[],
     catches: [] as Catch[],

@@ -16,12 +16,12 @@ export function checkTogether(
   rows: readonly CatchIdentity[],
   columns: FoundColumns,
   place: Place,
+  names: LogNames = logNames(rows),
 ): readonly DataIssue[] {
   const under = (name: PlainColumn): Place => ({
     ...place,
     column: headerIn(columns, name),
   });
-  const names = logNames(rows);
   const fills = areInOrder(rows) ? [] : groupsOf(rows, fillKey);
   const [ofCatch, ofProduct] = [under("catch"), under("product")];
   const keys = keyColumns.filter((name) => columns.plain.has(name));

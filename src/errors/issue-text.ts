@@ -19,6 +19,8 @@ export interface ProblemTemplates {
   readonly andOthers: (found: string) => string;
   /** Behind rows, where there are many: how many times. */
   readonly times: (f: { readonly rows: string; readonly count: number }) => string;
+  /** Behind a problem that stands for others: in how many rows more. */
+  readonly alike: (rows: number) => string;
   /** Of a file without problems. */
   readonly none: (catches: number) => string;
   /** Stands before what is suspicious, but no problem. */
@@ -58,7 +60,15 @@ interface Said {
 
 type Spoken<K extends ProblemKey> = Pick<
   IssueOf<K>,
-  "problem" | "facts" | "received" | "source" | "rowKind" | "row" | "column" | "firstSource"
+  | "problem"
+  | "facts"
+  | "received"
+  | "source"
+  | "rowKind"
+  | "row"
+  | "column"
+  | "firstSource"
+  | "alike"
 >;
 
 /**
@@ -75,7 +85,7 @@ export function saidOf<K extends ProblemKey>(
   say: ProblemTemplates,
   alike: Rows = alone,
 ): Said & { readonly text: string } {
-  const { problem, facts, received, rowKind, firstSource } = issue;
+  const { problem, facts, received, rowKind, firstSource, alike: more = 0 } = issue;
   const { found, expected, remedy } = say.problems[problem];
   const nouns = say.nouns[rowKind];
   const at = firstSource === undefined ? nouns : { ...nouns, row: `${firstSource}, ${nouns.row}` };
@@ -86,8 +96,8 @@ export function saidOf<K extends ProblemKey>(
     remedy: shortPhrase(phrase(remedy, facts, at)),
   };
   const shown = alike.others ? { ...said, found: say.andOthers(said.found) } : said;
-  const where = whereOf(issue, nouns, alike.rows, say);
-  return { ...said, text: say.text({ where, ...shown }) };
+  const text = say.text({ where: whereOf(issue, nouns, alike.rows, say), ...shown });
+  return { ...said, text: more === 0 ? text : `${text} ${say.alike(more)}` };
 }
 
 function phrase<Facts, Words>(
@@ -129,7 +139,8 @@ export function issuesText(
   const left = groups.slice(issuesShown).reduce((sum, group) => sum + group.count, 0);
   const texts = shown.map((group) => groupText(group, say));
   const lines = left > 0 ? [...texts, say.more(left)] : texts;
-  return `${source}: ${say.summary(issues.length)}\n${lines.join("\n")}`;
+  const all = issues.reduce((count, { alike = 0 }) => count + 1 + alike, 0);
+  return `${source}: ${say.summary(all)}\n${lines.join("\n")}`;
 }
 
 /** Every problem once: those that are the same but for their row are one line with all its rows. */

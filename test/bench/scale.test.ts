@@ -58,14 +58,37 @@ describe("growth", () => {
   });
 
   it("is told with every aim that is missed", () => {
-    const said = scalePage([took(10_000, 0.1), took(100_000, 2)], ground).join("\n");
+    const said = scalePage([took(10_000, 0.1), took(100_000, 2)], [], ground).join("\n");
     expect(said).toContain("100,000 rows: time above the aim.");
-    expect(scalePage([took(10_000, 0.1)], ground).join("\n")).toContain("Every aim is met.");
+    expect(scalePage([took(10_000, 0.1)], [], ground).join("\n")).toContain("Every aim is met.");
     expect(said).toContain("| 100,000 | 6.00 | 0.29 | 100 | 50 |");
     expect(said).not.toContain("Other work");
     const busy = { ...took(10_000, 1), reading: { seconds: 20, processors: 1 } };
-    expect(scalePage([busy], ground).join("\n")).toContain("Other work had the machine");
-    expect(JSON.stringify(scaleChart([took(10_000, 0.1)]))).toContain("10000");
+    expect(scalePage([busy], [], ground).join("\n")).toContain("Other work had the machine");
+    expect(JSON.stringify(scaleChart([took(10_000, 0.1)], []))).toContain("10000");
+  });
+
+  it("is told of pooled logs, with their aim as it was met", () => {
+    const one = (seconds: number, processors: number) => ({
+      fills: 2_000_000,
+      deliveries: 1,
+      seconds,
+      processors,
+      peakMegabytes: 1500,
+      version: "database 1.0",
+    });
+    const told = (seconds: number, processors: number) =>
+      scalePage(
+        [took(10_000, 0.1)],
+        [
+          { rows: 1_000_000, pool: one(3, 6), alone: one(1, 2) },
+          { rows: 10_000_000, pool: one(seconds, processors), alone: one(5, 9) },
+        ],
+        ground,
+      ).join("\n");
+    expect(told(30, 60)).toContain("| pooled | 1.00 |");
+    expect(told(30, 60)).toContain("less than 60 s on two processors, and is met.");
+    expect(told(90, 80)).toContain("not met on the clock of this run: 90.00 s, of which");
   });
 });
 

@@ -20,6 +20,7 @@ import type { ProblemKey } from "../../src/errors/problems.ts";
 import { type FrameContent, frameToCatches } from "../../src/frames.ts";
 import { fitModel } from "../../src/model/model.ts";
 import { checkCatchesFile } from "../../src/node.ts";
+import { poolTotals } from "../../src/pool.ts";
 import { csv, type SheetCell, workbook } from "./catch-files.ts";
 import { inventedFills } from "./simulated-fills.ts";
 import { aSpreadLibrary } from "./spread-libraries.ts";
@@ -33,7 +34,7 @@ export type Refused = () => Promise<readonly DataIssue[]>;
  * @param folder  of files that are there; what lies in `forbidden` may not be opened, what lies in `odd` cannot be
  */
 export function refusedFor(folder: string): Readonly<Record<ProblemKey, readonly Refused[]>> {
-  return { ...files(folder), ...tables, ...imports, ...programs, ...setups };
+  return { ...files(folder), ...pools(folder), ...tables, ...imports, ...programs, ...setups };
 }
 
 function files(folder: string) {
@@ -83,6 +84,23 @@ function files(folder: string) {
     "workbook-old": [file("season.xlsx", bytes(0xd0, 0xcf, 0x11, 0xe0))],
     "sheet-not-found": [book({ April: [["bin"]], May: [] }, "June")],
     "sheet-empty": [book({ Cover: [], April: [["bin"]] }), book({ Cover: [] })],
+  } satisfies Partial<Record<ProblemKey, readonly Refused[]>>;
+}
+
+function pools(folder: string) {
+  const pooled = (name: string, content: string | Uint8Array): Refused =>
+    inPool(join(folder, name), content);
+  const mixedLate = `${header}\n${"rear,oats,1,1,20,5.89\n".repeat(4000)}rear,oats,1,1,20,5.89\r\n`;
+  return {
+    "pool-ending": [pooled("season.pdf", "1"), pooled("season", "1")],
+    "pool-text": [
+      pooled("utf16.csv", bytes(0xff, 0xfe, 0x62, 0)),
+      pooled("old.csv", `${header}\rrear,oats,1,1,20,5.89\r`),
+      pooled("mixed.csv", `${header}\r\nrear,oats,1,1,20,5.89\n`),
+    ],
+    "pool-not-parquet": [pooled("season.parquet", "1")],
+    "pool-unreadable": [pooled("late.csv", mixedLate)],
+    "too-few-cells": [pooled("short.csv", `${header}\nrear,oats,1,1,20\n`)],
   } satisfies Partial<Record<ProblemKey, readonly Refused[]>>;
 }
 
@@ -346,6 +364,19 @@ function disk(folder: string, name: string): Refused {
   return async () => {
     const check = await checkCatchesFile(join(folder, name));
     return check.ok ? [] : check.issues;
+  };
+}
+
+function inPool(path: string, content: string | Uint8Array): Refused {
+  return async () => {
+    await writeFile(path, content);
+    try {
+      for await (const _ of poolTotals(path, { threads: 1 }));
+    } catch (error) {
+      if (error instanceof DataError) return error.issues;
+      throw error;
+    }
+    return [];
   };
 }
 

@@ -30,6 +30,7 @@ export const slow: Readonly<Record<string, string>> = {
 export const replacing: readonly string[] = [
   "test/analysis/failed-question.test.ts",
   "test/data/new-column.test.ts",
+  "test/pool/engine.test.ts",
   "test/wording/problems.test.ts",
 ];
 
@@ -70,4 +71,7 @@ export const leisurely: readonly string[] = [
   "test/report/sections/fleet.test.ts",
   "test/statistics/deleted-groups.test.ts",
   "test/statistics/deleted-variances.test.ts",
+  "test/pool/checks.test.ts",
+  "test/pool/pool-totals.test.ts",
+  "test/pool/postgres.test.ts",
 ];

@@ -2,6 +2,7 @@ import type { ProblemTemplates } from "../issue-text.ts";
 import { fileProblems } from "./problems-file.ts";
 import { importProblems } from "./problems-import.ts";
 import { optionProblems } from "./problems-option.ts";
+import { poolProblems } from "./problems-pool.ts";
 import { programProblems } from "./problems-program.ts";
 import { setupProblems } from "./problems-setup.ts";
 import { tableProblems } from "./problems-table.ts";
@@ -22,6 +23,7 @@ export const problems: ProblemTemplates = {
     ...fileProblems,
     ...tableProblems,
     ...importProblems,
+    ...poolProblems,
     ...programProblems,
     ...setupProblems,
   },
@@ -46,6 +48,8 @@ export const problems: ProblemTemplates = {
   more: (problems) => `and ${problems} more`,
   andOthers: (found) => `${found} and others`,
   times: (f) => `${f.rows} (${f.count} times)`,
+  alike: (rows) =>
+    rows === 1 ? "The same is wrong in 1 more row." : `The same is wrong in ${rows} more rows.`,
   none: (catches) => `${catches === 1 ? "1 catch" : `${catches} catches`}, nothing wrong.`,
   lookAt: "look at",
 };

@@ -2,6 +2,7 @@ import type { problems as english } from "../../errors/en/problems.ts";
 import { fileProblems } from "./problems-file.ts";
 import { importProblems } from "./problems-import.ts";
 import { optionProblems } from "./problems-option.ts";
+import { poolProblems } from "./problems-pool.ts";
 import { programProblems } from "./problems-program.ts";
 import { setupProblems } from "./problems-setup.ts";
 import { tableProblems } from "./problems-table.ts";
@@ -22,6 +23,7 @@ export const problems: typeof english = {
     ...fileProblems,
     ...tableProblems,
     ...importProblems,
+    ...poolProblems,
     ...programProblems,
     ...setupProblems,
   },
@@ -46,6 +48,10 @@ export const problems: typeof english = {
   more: (problems) => `und ${problems} weitere`,
   andOthers: (found) => `${found} und andere`,
   times: (f) => `${f.rows} (${f.count}-mal)`,
+  alike: (rows) =>
+    rows === 1
+      ? "Dasselbe stimmt in 1 weiteren Zeile nicht."
+      : `Dasselbe stimmt in ${rows} weiteren Zeilen nicht.`,
   none: (catches) => `${catches === 1 ? "1 Probe" : `${catches} Proben`}, nichts auszusetzen.`,
   lookAt: "ansehen:",
 };

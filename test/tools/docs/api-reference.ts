@@ -21,6 +21,8 @@ const purposes: Readonly<Record<EntryName, string>> = {
   "evencatch/de": "The same in German.",
   "evencatch/frames":
     "Catches and results as data frames and back. Needs the optional package danfojs-node.",
+  "evencatch/pool":
+    "Totals of logs too long for memory, and the SQL that makes them in a database of one's own. Needs the optional package @duckdb/node-api.",
 };
 
 const parts: readonly { readonly title: string; readonly kinds: readonly Kind[] }[] = [

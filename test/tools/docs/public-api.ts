@@ -12,6 +12,7 @@ export const entries = {
   "evencatch/en": "en",
   "evencatch/de": "de",
   "evencatch/frames": "frames",
+  "evencatch/pool": "pool",
 } as const;
 
 export type EntryName = keyof typeof entries;
