@@ -1,7 +1,7 @@
 import { join } from "node:path";
 import { allCautions } from "../analysis/all-cautions.ts";
 import { type Analysis, analyse } from "../analysis/analyse.ts";
-import { tidyTables } from "../analysis/tidy-tables.ts";
+import { tidyTables } from "../analysis/tables/tidy-tables.ts";
 import { type LeaveOutKey, leaveOut } from "../data/leave-out.ts";
 import type { CatchLog } from "../data/types.ts";
 import { readCatchesFile } from "../node.ts";

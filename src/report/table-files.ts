@@ -1,4 +1,4 @@
-import type { TidyTables } from "../analysis/tidy-tables.ts";
+import type { TidyTables } from "../analysis/tables/tidy-tables.ts";
 import { rowsToCsv } from "../data/write-csv.ts";
 import { rowsToLatex, rowsToMarkdown } from "./plain-tables.ts";
 
