@@ -7,7 +7,6 @@ export type {
   Decision,
 } from "./analysis/decision.ts";
 export type { Fleet, FleetStanding, WhyAttention } from "./analysis/fleet.ts";
-export { glance } from "./analysis/tables/glance.ts";
 export { type AnalysisOptions, resolveOptions, type ToleranceFrom } from "./analysis/options.ts";
 export {
   type ClassLeftOut,
@@ -16,6 +15,7 @@ export {
   type SpreadLibraryChoices,
   spreadLibrary,
 } from "./analysis/spread-library.ts";
+export { glance } from "./analysis/tables/glance.ts";
 export { type TidyTables, tidyTables } from "./analysis/tables/tidy-tables.ts";
 export { acrossFillsChart } from "./charts/across-fills.ts";
 export { catchesNeededChart } from "./charts/catches-needed.ts";

@@ -1,18 +1,24 @@
 import { join } from "node:path";
 import { allCautions } from "../analysis/all-cautions.ts";
 import { type Analysis, analyse } from "../analysis/analyse.ts";
+import type { ColumnNames } from "../analysis/tables/table-names.ts";
 import { tidyTables } from "../analysis/tables/tidy-tables.ts";
 import { type LeaveOutKey, leaveOut } from "../data/leave-out.ts";
+import type { Setup } from "../data/setup.ts";
 import type { CatchLog } from "../data/types.ts";
+import type { DecimalMark } from "../data/write-csv.ts";
 import { readCatchesFile } from "../node.ts";
 import { chaptersOf } from "../report/chapters.ts";
 import { chartPictures } from "../report/chart-pictures.ts";
 import type { Edition } from "../report/editions/edition.ts";
 import { reportFiles } from "../report/files.ts";
 import { type ReportMeta, reportDocument } from "../report/report.ts";
+import { cautionSentence } from "../report/sections/cautions.ts";
 import { attentionLines } from "../report/sections/fleet.ts";
-import { tableFiles } from "../report/table-files.ts";
-import type { Severity } from "../results/caution.ts";
+import { tableFiles } from "../report/tables/table-files.ts";
+import type { TableFormat } from "../report/tables/table-formats.ts";
+import type { Caution, Severity } from "../results/caution.ts";
+import { known } from "../results/options.ts";
 import { version } from "../version.ts";
 import type { UnitSystem } from "../wording/format.ts";
 import { wordsFor } from "../wording/languages.ts";
@@ -23,15 +29,25 @@ import { chartPng } from "./chart-png.ts";
 import { chartRuntime } from "./chart-runtime.ts";
 import { decisionText, groundText } from "./decision-text.ts";
 import { type ExitCode, exitCodeOf } from "./exit-codes.ts";
-import { inputsOf, type LogFlags, optionsFor, readOptions, setupFor } from "./input.ts";
+import {
+  inputsOf,
+  type LogFlags,
+  libraryPath,
+  optionsFor,
+  readOptions,
+  setupFor,
+} from "./input.ts";
 import type { Io } from "./io.ts";
 import type { Files } from "./manifest.ts";
 import { type ReplaceFlags, replaceOf, writeSaying } from "./output-flags.ts";
+import { provenanceOf } from "./provenance.ts";
 
 /** Flags that set no option of the analysis. */
 export interface ReportFlags extends ReplaceFlags, LogFlags {
   readonly out: string;
-  readonly tables?: boolean;
+  readonly tables?: readonly TableFormat[];
+  readonly tableDecimal?: DecimalMark;
+  readonly tableNames?: ColumnNames;
   readonly charts?: readonly ChartFormat[];
   readonly leaveOut?: readonly LeaveOutKey[];
   readonly bin?: readonly string[];
@@ -58,10 +74,17 @@ export async function reportCommand(path: string, flags: ReportFlags, io: Io): P
     version,
     edition: flags.edition,
     bins,
+    inputs: await provenanceOf({
+      catches: [path],
+      sheet: flags.sheet,
+      setup: setup?.source ?? null,
+      library: libraryPath(flags, setup),
+    }),
   };
   const runtime = flags.interactive ? await chartRuntime() : null;
   const files = await reportFiles(analysis, meta, words, runtime);
   const pictures = await picturesOf(flags.charts ?? [], analysis, meta, words);
+  const tables = await tablesAsked(flags, { log, analysis, setup }, meta, words);
   await writeSaying(
     {
       command: "report",
@@ -69,7 +92,7 @@ export async function reportCommand(path: string, flags: ReportFlags, io: Io): P
       files: {
         ...files,
         ...pictures,
-        ...(flags.tables ? tableFiles(tidyTables(log, analysis, setup)) : {}),
+        ...tables,
       },
       inputs: [path, ...inputsOf(flags, setup)],
       replace: replaceOf(flags),
@@ -81,6 +104,30 @@ export async function reportCommand(path: string, flags: ReportFlags, io: Io): P
   io.out(flags.json ? (files["report.json"] ?? "") : answers(analysis, bins, words));
   io.err(words.command.report(join(flags.out, "report.html")));
   return exitCodeOf(allCautions(analysis), flags.failOn);
+}
+
+/** Tidy tables, where any flag asks for them. */
+async function tablesAsked(
+  { tables: formats, tableDecimal: decimal, tableNames: names }: ReportFlags,
+  { log, analysis, setup }: { log: CatchLog; analysis: Analysis; setup: Setup | null },
+  { title, inputs }: ReportMeta,
+  words: Words,
+): Promise<Files> {
+  if (formats === undefined && decimal === undefined && names === undefined) return {};
+  const say = (found: Caution) => cautionSentence(found, words);
+  const about = {
+    title: words.report.title(title),
+    version,
+    sources: [...(inputs?.catches ?? []), inputs?.setup, inputs?.library].flatMap(
+      (file) => file?.name ?? [],
+    ),
+  };
+  return tableFiles(
+    tidyTables(log, analysis, setup, { say }),
+    about,
+    words,
+    known({ formats, decimal, names }),
+  );
 }
 
 /** Every chart drawn in every format asked for, beside its specification. */

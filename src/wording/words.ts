@@ -94,6 +94,7 @@ function everyTopic(say: Language, units: UnitSystem) {
     sheets: sheetsSayings(format, say.sheets),
     spreads: spreadsSayings(format, say.spreads),
     template: say.template,
+    tables: say.tables,
     help: say.help,
     usage: say.usage,
     command: say.command,

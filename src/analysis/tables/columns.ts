@@ -1,6 +1,3 @@
-import { columnByName, keyColumns, recordedColumns } from "../../data/column-kinds.ts";
-import type { CatchColumn } from "../../data/columns.ts";
-
 /** What a column of a tidy table holds, and what it is called beside other programs. */
 export interface TableColumn {
   /** "fill" is the name of a fill: its number, or number/season where the log holds several seasons. */
@@ -102,7 +99,7 @@ export const ownColumns = {
 
   component: text,
   standard_deviation: inUnit,
-  variance: inUnit,
+  variance: figure("square of unit"),
   relative: share,
   intraclass_correlation: share,
   spread_from: text,
@@ -234,12 +231,3 @@ export const ownColumns = {
 
 /** A column of the tidy tables that a file of catches does not have. */
 export type OwnColumn = keyof typeof ownColumns;
-
-/** Columns of a file of catches that the table of catches shows, and that other tables share. */
-export const sharedColumns: readonly CatchColumn[] = [
-  ...keyColumns.map((name) => columnByName[name]),
-  ...(["bin", "product", "fill", "catch", "turns", "net_kg"] as const).map(
-    (name) => columnByName[name],
-  ),
-  ...recordedColumns.filter(({ inCatchTable }) => inCatchTable),
-];

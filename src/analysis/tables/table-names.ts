@@ -1,4 +1,3 @@
-import { columnByName } from "../../data/column-kinds.ts";
 import type { PlainRow } from "../../data/write-csv.ts";
 import { type OwnColumn, ownColumns, type TableColumn } from "./columns.ts";
 
@@ -52,16 +51,19 @@ export function namedAs(
 ): readonly PlainRow[] {
   if (names === "own") return rows;
   return rows.map((row) =>
-    Object.fromEntries(Object.entries(row).map(([name, cell]) => [broomName(name), cell])),
+    Object.fromEntries(
+      Object.entries(row).map(([name, cell]) => [columnNameIn(name, names), cell]),
+    ),
   );
 }
 
-function broomName(name: string): string {
+/** What a column is called. */
+export function columnNameIn(name: string, names: ColumnNames): string {
   const column: TableColumn | undefined = isOwnColumn(name) ? ownColumns[name] : undefined;
-  return column?.broom ?? name;
+  return (names === "broom" ? column?.broom : undefined) ?? name;
 }
 
 /** Whether a column is one of the tables' own, and none of a file of catches. */
 export function isOwnColumn(name: string): name is OwnColumn {
-  return Object.hasOwn(ownColumns, name) && !Object.hasOwn(columnByName, name);
+  return Object.hasOwn(ownColumns, name);
 }
