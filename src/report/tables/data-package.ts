@@ -53,7 +53,7 @@ export function dataPackage(
     name: "evencatch-tables",
     title: about.title,
     description: say.title,
-    languages: [language],
+    language,
     ...(about.sources.length === 0 ? {} : { sources: about.sources.map((title) => ({ title })) }),
     evencatch: about.version,
     resources: tables.map(({ name, rows, columns, path, content }) => ({
@@ -84,7 +84,7 @@ function fileFacts(content: string | Uint8Array) {
 
 function dialectOf(format: PackageFormat, decimal: DecimalMark, sheetName: string) {
   if (format === "xlsx") return { dialect: { sheetName } };
-  return format === "csv" ? { dialect: { delimiter: delimiters[decimal] } } : {};
+  return format === "csv" ? { dialect: { delimiter: delimiters[decimal], doubleQuote: true } } : {};
 }
 
 function fieldOf({ name, type, format, unit, meaning }: DescribedColumn, decimal: DecimalMark) {
