@@ -1,14 +1,14 @@
 import { readFileSync } from "node:fs";
 import { Ajv2020 } from "ajv/dist/2020.js";
 import { describe, expect, it } from "vitest";
-import { analyse } from "../../src/analysis/analyse.ts";
-import { reportJson, reportSchemaVersion } from "../../src/report/json.ts";
-import { reportJsonSchema } from "../../src/report/report-schema.ts";
-import { demo } from "../support/demo.ts";
-import { inventedFleet } from "../support/fleets.ts";
-import { present } from "../support/reference.ts";
-import { wordsBy } from "../support/words.ts";
-import { schemaFiles } from "../tools/docs/schemas.ts";
+import { analyse } from "../../../src/analysis/analyse.ts";
+import { reportJson, reportSchemaVersion } from "../../../src/report/json.ts";
+import { reportJsonSchema } from "../../../src/report/schema/report-schema.ts";
+import { demo } from "../../support/demo.ts";
+import { inventedFleet } from "../../support/fleets.ts";
+import { present } from "../../support/reference.ts";
+import { wordsBy } from "../../support/words.ts";
+import { schemaFiles } from "../../tools/docs/schemas.ts";
 
 const valid = new Ajv2020({ allowUnionTypes: true }).compile(reportJsonSchema());
 const sha256 = "0".repeat(64);
@@ -94,7 +94,7 @@ describe("the schemas of the package", () => {
   it.each(Object.entries(schemaFiles()))(
     "%s is what the library says, by `npm run api`",
     (name, text) => {
-      expect(readFileSync(new URL(`../../schema/${name}`, import.meta.url), "utf8")).toBe(text);
+      expect(readFileSync(new URL(`../../../schema/${name}`, import.meta.url), "utf8")).toBe(text);
       expect(JSON.parse(text).$id).toBe(name);
       expect(() => new Ajv2020({ allowUnionTypes: true }).compile(JSON.parse(text))).not.toThrow();
     },
