@@ -58,7 +58,9 @@ describe("the functions that speak", () => {
       .map(([path]) => path)
       .filter(
         (path) =>
-          !/^(cautions|decision\.looks|problems|spreads|tables|template|usage|command|page)\./.test(path),
+          !/^(cautions|decision\.looks|problems|spreads|tables|template|usage|command|page)\./.test(
+            path,
+          ),
       );
     expect(silent).toEqual([]);
   });
