@@ -28,7 +28,7 @@ export function baseName(path: string): string {
   return path.slice(Math.max(path.lastIndexOf("/"), path.lastIndexOf("\\")) + 1);
 }
 
-/** From which files, with which options and by which version a report was made, folded away at its end. */
+/** From which files, with which options and by which version a report was made, folded away near its end. */
 export function provenance(
   { options }: Analysis,
   { inputs = null, version }: { readonly inputs?: ReportInputs | null; readonly version: string },
@@ -50,7 +50,7 @@ export function provenance(
     kind: "definitions",
     entries: [
       ...files,
-      { term: say.options, description: optionsAsResolved(options) },
+      { term: say.options, description: [{ kind: "code", text: optionsAsResolved(options) }] },
       { term: say.version, description: `evencatch ${version}` },
     ],
   });

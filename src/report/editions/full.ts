@@ -15,11 +15,13 @@ export function fullBlocks(
   analysis: Analysis,
   words: Words,
   idOf: (answers: MeterAnswers) => string,
+  origin: MaybeBlock,
 ): readonly MaybeBlock[] {
   return [
     analysis.products === null ? null : productsSection(analysis.products, words),
     ...analysis.meters.map((answers) => meterSection(answers, analysis, words, idOf(answers))),
     howComputedSection(analysis, words),
+    origin,
     safetySection(words),
   ];
 }

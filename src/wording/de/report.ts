@@ -52,7 +52,7 @@ export const report: typeof english = {
     provenance: {
       heading: "Woher dies stammt",
       catches: "Proben",
-      setup: "Setup",
+      setup: "Setup-Datei",
       library: "Bibliothek der Streuungen",
       options: "Optionen",
       version: "Erstellt mit",
