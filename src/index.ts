@@ -14,7 +14,6 @@ export type {
   Decision,
 } from "./analysis/decision.ts";
 export type { Fleet, FleetStanding, WhyAttention } from "./analysis/fleet.ts";
-export { glance } from "./analysis/glance.ts";
 export { type MeterRow, type MeterTable, meterTable } from "./analysis/meter-table.ts";
 export { type AnalysisOptions, resolveOptions, type ToleranceFrom } from "./analysis/options.ts";
 export {
@@ -24,7 +23,14 @@ export {
   type SpreadLibraryChoices,
   spreadLibrary,
 } from "./analysis/spread-library.ts";
-export { type TidyTables, tidyTables } from "./analysis/tidy-tables.ts";
+export { augment } from "./analysis/tables/catches.ts";
+export { tidy } from "./analysis/tables/estimates.ts";
+export { glance } from "./analysis/tables/glance.ts";
+export {
+  type TidyTables,
+  type TidyTablesOptions,
+  tidyTables,
+} from "./analysis/tables/tidy-tables.ts";
 export { acrossFillsChart } from "./charts/across-fills.ts";
 export { catchesNeededChart } from "./charts/catches-needed.ts";
 export type { ChartSpec } from "./charts/chart-spec.ts";
@@ -75,7 +81,7 @@ export {
 } from "./data/spreads/schema.ts";
 export { spreadLibraryText } from "./data/spreads/write.ts";
 export type { Catch, CatchLog, MassUnit } from "./data/types.ts";
-export { catchesToCsv, type PlainRow, rowsToCsv } from "./data/write-csv.ts";
+export { type CsvOptions, catchesToCsv, type PlainRow, rowsToCsv } from "./data/write-csv.ts";
 export type { DataIssue } from "./errors/data-issue.ts";
 export {
   DataError,
@@ -136,9 +142,11 @@ export { renderHtml } from "./report/html.ts";
 export { renderMarkdown } from "./report/markdown.ts";
 export { rowsToLatex, rowsToMarkdown } from "./report/plain-tables.ts";
 export { type ReportMeta, reportDocument } from "./report/report.ts";
+export { reportJsonSchema } from "./report/schema/report-schema.ts";
 export { cautionSentence } from "./report/sections/cautions.ts";
 export { type DecisionLines, decisionLines } from "./report/sections/decision.ts";
 export { renderSvg } from "./report/svg.ts";
+export { type TableFilesOptions, tableFiles } from "./report/tables/table-files.ts";
 export { templateFiles } from "./report/template.ts";
 export type { Ask, Caution, CautionCode, Ending, Severity, Where } from "./results/caution.ts";
 export { defaults } from "./results/defaults.ts";

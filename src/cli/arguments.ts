@@ -3,6 +3,7 @@ import { keyColumns } from "../data/column-kinds.ts";
 import type { GivenKeys } from "../data/given-keys.ts";
 import type { LeaveOutKey } from "../data/leave-out.ts";
 import { clearSpellings, type DecimalMarks, readNumber } from "../data/numbers.ts";
+import { type TableFormat, tableFormats } from "../report/tables/table-formats.ts";
 import type { Severity } from "../results/caution.ts";
 import { convert, findUnit } from "../units/convert.ts";
 import type { Words } from "../wording/words.ts";
@@ -105,10 +106,23 @@ export type ChartFormat = (typeof chartFormats)[number];
 
 /** "svg,png" → each format once. */
 export function parseChartFormats(text: string, say: Needed): readonly ChartFormat[] {
+  return someOf(chartFormats, text, say);
+}
+
+/** "xlsx,csv" → each format once. */
+export function parseTableFormats(text: string, say: Needed): readonly TableFormat[] {
+  return someOf(tableFormats, text, say);
+}
+
+function someOf<const T extends string>(
+  all: readonly T[],
+  text: string,
+  say: Needed,
+): readonly T[] {
   const asked = text.split(",").map((one) => one.trim().toLowerCase());
-  const known = chartFormats.filter((format) => asked.includes(format));
+  const known = all.filter((one) => asked.includes(one));
   if (known.length < new Set(asked).size)
-    throw new InvalidArgumentError(say.someOf(chartFormats.join(", ")));
+    throw new InvalidArgumentError(say.someOf(all.join(", ")));
   return known;
 }
 

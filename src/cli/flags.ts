@@ -4,6 +4,7 @@ import { massUnits } from "../data/column-kinds.ts";
 import type { CatchesNeededChoices } from "../questions/catches-needed/options.ts";
 import type { TrialPlanOptions } from "../questions/trial-plan/options.ts";
 import { editions } from "../report/editions/edition.ts";
+import { usualTableFormats } from "../report/tables/table-formats.ts";
 import { varianceLaws } from "../results/options.ts";
 import { languageTags } from "../wording/languages.ts";
 import {
@@ -16,6 +17,7 @@ import {
   parseMass,
   parseNames,
   parsePercent,
+  parseTableFormats,
   severities,
 } from "./arguments.ts";
 import { budgets } from "./budget-flags.ts";
@@ -26,6 +28,7 @@ import {
   flag,
   given,
   hidden,
+  optionalFlag,
   type SettingFlag,
   sets,
   toggle,
@@ -146,7 +149,9 @@ export const flags = {
     library,
     ...comparison,
     replace,
-    toggle("--tables", "tables"),
+    optionalFlag("--tables [formats]", "tables", usualTableFormats.join(","), parseTableFormats),
+    choice("--table-decimal <mark>", "tableDecimal", ["point", "comma"]),
+    choice("--table-names <names>", "tableNames", ["own", "broom"]),
     flag("--charts <formats>", "charts", parseChartFormats),
     sheet,
     keys,

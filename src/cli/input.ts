@@ -60,10 +60,10 @@ export interface LibraryFlags {
  * @throws DataError when it cannot be used
  */
 export async function libraryFor(
-  { library }: LibraryFlags,
+  flags: LibraryFlags,
   setup: Setup | null,
 ): Promise<Pick<Partial<AnalysisOptions>, "library" | "libraryFrom">> {
-  const path = library ?? libraryBeside(setup);
+  const path = libraryPath(flags, setup);
   if (path === null) return {};
   // Seldom asked for, and a short answer loads no more than it needs.
   const { libraryRecords } = await import("../analysis/spread-library.ts");
@@ -79,9 +79,14 @@ function libraryBeside(setup: Setup | null): string | null {
 }
 
 /** Files of the library and the setup, which are never written over. */
-export function inputsOf({ library }: LibraryFlags, setup: Setup | null): readonly string[] {
-  const path = library ?? libraryBeside(setup);
+export function inputsOf(flags: LibraryFlags, setup: Setup | null): readonly string[] {
+  const path = libraryPath(flags, setup);
   return [...(setup === null ? [] : [setup.source]), ...(path === null ? [] : [path])];
+}
+
+/** Where the library lies; null: there is none. */
+export function libraryPath({ library }: LibraryFlags, setup: Setup | null): string | null {
+  return library ?? libraryBeside(setup);
 }
 
 function exists(path: string): Promise<boolean> {

@@ -36,7 +36,7 @@ export async function planCommand(
   const design = trialPlan(trialPlanOptions({ products, ...trialGiven(flags) }));
   if (flags.out !== undefined) {
     const files = {
-      "sheet.csv": rowsToCsv(design.rows),
+      "sheet.csv": rowsToCsv(design.rows, { inert: false }),
       ...catchSheetFiles(catchSheetOfPlan(design), words),
     };
     const replace = replaceOf(flags);

@@ -1,18 +1,24 @@
 import { join } from "node:path";
 import { allCautions } from "../analysis/all-cautions.ts";
 import { type Analysis, analyse } from "../analysis/analyse.ts";
-import { tidyTables } from "../analysis/tidy-tables.ts";
+import type { ColumnNames } from "../analysis/tables/table-names.ts";
+import { tidyTables } from "../analysis/tables/tidy-tables.ts";
 import { type LeaveOutKey, leaveOut } from "../data/leave-out.ts";
 import { readCatchesTogether } from "../data/read-together.ts";
+import type { Setup } from "../data/setup.ts";
 import type { CatchLog } from "../data/types.ts";
+import type { DecimalMark } from "../data/write-csv.ts";
 import { chaptersOf } from "../report/chapters.ts";
 import { chartPictures } from "../report/chart-pictures.ts";
 import type { Edition } from "../report/editions/edition.ts";
 import { reportFiles } from "../report/files.ts";
 import { type ReportMeta, reportDocument } from "../report/report.ts";
+import { cautionSentence } from "../report/sections/cautions.ts";
 import { attentionLines } from "../report/sections/fleet.ts";
-import { tableFiles } from "../report/table-files.ts";
-import type { Severity } from "../results/caution.ts";
+import { tableFiles } from "../report/tables/table-files.ts";
+import type { TableFormat } from "../report/tables/table-formats.ts";
+import type { Caution, Severity } from "../results/caution.ts";
+import { known } from "../results/options.ts";
 import { version } from "../version.ts";
 import type { UnitSystem } from "../wording/format.ts";
 import { wordsFor } from "../wording/languages.ts";
@@ -23,16 +29,26 @@ import { chartPng } from "./chart-png.ts";
 import { chartRuntime } from "./chart-runtime.ts";
 import { decisionText, groundText } from "./decision-text.ts";
 import { type ExitCode, exitCodeOf } from "./exit-codes.ts";
-import { inputsOf, type LogFlags, optionsFor, setupFor, togetherOptions } from "./input.ts";
+import {
+  inputsOf,
+  type LogFlags,
+  libraryPath,
+  optionsFor,
+  setupFor,
+  togetherOptions,
+} from "./input.ts";
 import type { Io } from "./io.ts";
 import type { Files } from "./manifest.ts";
 import { type ReplaceFlags, replaceOf, writeSaying } from "./output-flags.ts";
+import { provenanceOf } from "./provenance.ts";
 import { sourcesOf } from "./sources.ts";
 
 /** Flags that set no option of the analysis. */
 export interface ReportFlags extends ReplaceFlags, LogFlags {
   readonly out: string;
-  readonly tables?: boolean;
+  readonly tables?: readonly TableFormat[];
+  readonly tableDecimal?: DecimalMark;
+  readonly tableNames?: ColumnNames;
   readonly charts?: readonly ChartFormat[];
   readonly leaveOut?: readonly LeaveOutKey[];
   readonly bin?: readonly string[];
@@ -51,10 +67,8 @@ export async function reportCommand(
   io: Io,
 ): Promise<ExitCode> {
   const words = await wordsFor(flags.language, flags.units);
-  const read = await readCatchesTogether(
-    await sourcesOf(paths, io),
-    togetherOptions(flags, paths, words),
-  );
+  const sources = await sourcesOf(paths, io);
+  const read = await readCatchesTogether(sources, togetherOptions(flags, paths, words));
   const log = withoutLeftOut(read, flags.leaveOut ?? [], words);
   const setup = await setupFor(paths, flags, words, io);
   const analysis = analyse(log, setup, await optionsFor(flags, setup));
@@ -66,10 +80,17 @@ export async function reportCommand(
     version,
     edition: flags.edition,
     bins,
+    inputs: await provenanceOf({
+      catches: sources,
+      sheet: flags.sheet,
+      setup: setup?.source ?? null,
+      library: libraryPath(flags, setup),
+    }),
   };
   const runtime = flags.interactive ? await chartRuntime() : null;
   const files = await reportFiles(analysis, meta, words, runtime);
   const pictures = await picturesOf(flags.charts ?? [], analysis, meta, words);
+  const tables = await tablesAsked(flags, { log, analysis, setup }, meta, words);
   await writeSaying(
     {
       command: "report",
@@ -77,7 +98,7 @@ export async function reportCommand(
       files: {
         ...files,
         ...pictures,
-        ...(flags.tables ? tableFiles(tidyTables(log, analysis, setup)) : {}),
+        ...tables,
       },
       inputs: [...paths, ...inputsOf(flags, setup)],
       replace: replaceOf(flags),
@@ -89,6 +110,30 @@ export async function reportCommand(
   io.out(flags.json ? (files["report.json"] ?? "") : answers(analysis, bins, words));
   io.err(words.command.report(join(flags.out, "report.html")));
   return exitCodeOf(allCautions(analysis), flags.failOn);
+}
+
+/** Tidy tables, where any flag asks for them. */
+async function tablesAsked(
+  { tables: formats, tableDecimal: decimal, tableNames: names }: ReportFlags,
+  { log, analysis, setup }: { log: CatchLog; analysis: Analysis; setup: Setup | null },
+  { title, inputs }: ReportMeta,
+  words: Words,
+): Promise<Files> {
+  if (formats === undefined && decimal === undefined && names === undefined) return {};
+  const say = (found: Caution) => cautionSentence(found, words);
+  const about = {
+    title: words.report.title(title),
+    version,
+    sources: [...(inputs?.catches ?? []), inputs?.setup, inputs?.library].flatMap(
+      (file) => file?.name ?? [],
+    ),
+  };
+  return tableFiles(
+    tidyTables(log, analysis, setup, { say }),
+    about,
+    words,
+    known({ formats, decimal, names }),
+  );
 }
 
 /** Every chart drawn in every format asked for, beside its specification. */

@@ -7,18 +7,57 @@ import type { Catch } from "./types.ts";
 /** A row as a plain object; null is an empty cell. */
 export type PlainRow = Readonly<Record<string, Cell>>;
 
+/** How rows are written; everything optional. */
+export interface CsvOptions {
+  /**
+   * Default "point": comma between cells. "comma": what a spreadsheet opens where numbers have a decimal comma, with semicolons
+   * between cells and a byte order mark, without which it takes the text for one of an older encoding.
+   */
+  readonly decimal?: DecimalMark;
+  /** False: text stays as it is even where a spreadsheet would take it for a formula. Default true. */
+  readonly inert?: boolean;
+}
+
+/** How numbers are written in a file for a spreadsheet. */
+export type DecimalMark = "point" | "comma";
+
+export const byteOrderMark = "\ufeff";
+
+/** Between the cells, by decimal mark. */
+export const delimiters: Readonly<Record<DecimalMark, string>> = { point: ",", comma: ";" };
+
+/**
+ * Text that a spreadsheet would read as a formula: begun by = + - @, also as full-width letters, or by a tab or a line break before
+ * one. A number in words of the file, such as -3.5, is none.
+ */
+const likeFormula =
+  /^(?![+-]?\d+(?:[.,]\d+)?(?:[eE][+-]?\d+)?$)[=+\-@\t\r\n\uff1d\uff0b\uff0d\uff20]/;
+
 /**
  * Rows as comma-separated text with a header, lines ended by a line feed, numbers with every digit they have. A column
- * stands where the first row that has it puts it; a key that a row lacks is an empty cell.
+ * stands where the first row that has it puts it; a key that a row lacks is an empty cell. An apostrophe before text that begins
+ * like a formula keeps a spreadsheet from working it out.
  *
- * @param rows  any number; none gives an empty text
- * Source       RFC 4180
+ * @param rows     any number; none gives an empty text
+ * @param options  decimal: mark of numbers, default "point"; inert: whether formulas are disarmed, default true
+ * Source          RFC 4180; OWASP, CSV Injection
  */
-export function rowsToCsv(rows: readonly PlainRow[]): string {
+export function rowsToCsv(
+  rows: readonly PlainRow[],
+  { decimal = "point", inert = true }: CsvOptions = {},
+): string {
   if (rows.length === 0) return "";
   const fields = columnsOf(rows);
-  const data = rows.map((row) => fields.map((field) => row[field] ?? null));
-  return `${Papa.unparse({ fields: [...fields], data }, { newline: "\n" })}\n`;
+  const data = rows.map((row) => fields.map((field) => withMark(row[field] ?? null, decimal)));
+  const text = Papa.unparse(
+    { fields: [...fields], data },
+    { newline: "\n", delimiter: delimiters[decimal], escapeFormulae: inert ? likeFormula : false },
+  );
+  return `${decimal === "comma" ? byteOrderMark : ""}${text}\n`;
+}
+
+function withMark(cell: Cell, decimal: DecimalMark): Cell {
+  return typeof cell === "number" && decimal === "comma" ? String(cell).replace(".", ",") : cell;
 }
 
 /** Every column of the rows, in the order in which they first appear. */
@@ -49,6 +88,8 @@ export function catchesToCsv(catches: readonly Catch[]): string {
   const columns = knownColumns(rows, alwaysInFile);
   return rowsToCsv(
     rows.map((row) => Object.fromEntries(columns.map((name) => [name, row[name] ?? null]))),
+    // Read back to the same catches; what a note begins with is part of it.
+    { inert: false },
   );
 }
 

@@ -1,6 +1,6 @@
 import { allCautions } from "../analysis/all-cautions.ts";
 import type { Analysis, MeterAnswers } from "../analysis/analyse.ts";
-import { tidyTables } from "../analysis/tidy-tables.ts";
+import { tidyTables } from "../analysis/tables/tidy-tables.ts";
 import type { Setup } from "../data/setup.ts";
 import type { CatchLog } from "../data/types.ts";
 import type { PlainRow } from "../data/write-csv.ts";

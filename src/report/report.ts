@@ -6,6 +6,7 @@ import type { Entry, ReportDocument } from "./document.ts";
 import type { Edition } from "./editions/edition.ts";
 import { fullBlocks } from "./editions/full.ts";
 import { shortBlocks } from "./editions/short.ts";
+import { baseName, provenance, type ReportInputs } from "./provenance.ts";
 import { fleetSection } from "./sections/fleet.ts";
 import { safetyStrip } from "./sections/safety-strip.ts";
 import { summarySection } from "./sections/summary.ts";
@@ -19,6 +20,8 @@ export interface ReportMeta {
   readonly setupSource: string | null;
   /** Version of evencatch. */
   readonly version: string;
+  /** Files it was made from, with their SHA-256; null or left out: not told. */
+  readonly inputs?: ReportInputs | null;
   /** Default "short". */
   readonly edition?: Edition;
   /** Bins that have a chapter in the report of a fleet though nothing is wrong with them. Default none. */
@@ -55,7 +58,13 @@ export function reportDocument(analysis: Analysis, meta: ReportMeta, words: Word
       safetyStrip(words),
       fleet === undefined ? null : fleetSection(fleet, analysis, words, idOf, chapters),
       summarySection(shown, words, edition),
-      ...(edition === "short" ? shortBlocks : fullBlocks)(shown, words, idOf, meta.version),
+      ...(edition === "short" ? shortBlocks : fullBlocks)(
+        shown,
+        words,
+        idOf,
+        provenance(analysis, meta, words),
+        meta.version,
+      ),
     ),
     footer: report.safety.deferral,
     hasContents: edition === "full",
@@ -74,8 +83,8 @@ function shortMeta(
 ): readonly Entry[] {
   const say = report.meta;
   return [
-    { term: say.source, description: source },
-    ...(setupSource === null ? [] : [{ term: say.setup, description: setupSource }]),
+    { term: say.source, description: baseName(source) },
+    ...(setupSource === null ? [] : [{ term: say.setup, description: baseName(setupSource) }]),
     { term: say.level, description: format.percent(options.level, 0) },
     {
       term: say.tolerance,
@@ -90,8 +99,11 @@ function fullMeta(analysis: Analysis, meta: ReportMeta, words: Words): readonly 
   const { input, options } = analysis;
   const say = report.meta;
   return [
-    { term: say.source, description: analysis.source },
-    { term: say.setup, description: meta.setupSource ?? say.none },
+    { term: say.source, description: baseName(analysis.source) },
+    {
+      term: say.setup,
+      description: meta.setupSource === null ? say.none : baseName(meta.setupSource),
+    },
     ...(input.period === null
       ? []
       : [
@@ -109,6 +121,5 @@ function fullMeta(analysis: Analysis, meta: ReportMeta, words: Words): readonly 
       term: say.division,
       description: say.divisionWords(options, analysis.scaleDivision),
     },
-    { term: say.version, description: `evencatch ${meta.version}` },
   ];
 }

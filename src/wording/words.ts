@@ -112,6 +112,7 @@ function everyTopic(say: Language, units: UnitSystem) {
     imported: importedSayings(say.imported),
     spreads: spreadsSayings(format, say.spreads),
     template: say.template,
+    tables: say.tables,
     help: say.help,
     usage: say.usage,
     command: say.command,

@@ -130,7 +130,9 @@ async function aFailedQuestion(): Promise<Occasion> {
 }
 
 function report(name: string, analysis: Analysis): Occasion {
-  const meta = { title: null, setupSource: null, version: "1" };
+  const file = { name: "catches.csv", sheet: "2026", sha256: "0".repeat(64) };
+  const inputs = { catches: [file], setup: { ...file, sheet: null }, library: null };
+  const meta = { title: null, setupSource: null, version: "1", inputs };
   return {
     name,
     say: (words) => {

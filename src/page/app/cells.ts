@@ -74,5 +74,6 @@ export function csvOf(rows: readonly PageRow[]): string {
   const columns = [...known].sort((a, b) => place(a) - place(b));
   return rowsToCsv(
     rows.map(({ cells }) => Object.fromEntries(columns.map((name) => [name, cells[name] ?? null]))),
+    { inert: false },
   );
 }

@@ -16,6 +16,7 @@ export function fullBlocks(
   analysis: Analysis,
   words: Words,
   idOf: (answers: MeterAnswers) => string,
+  origin: MaybeBlock,
   version: string,
 ): readonly MaybeBlock[] {
   return [
@@ -23,6 +24,7 @@ export function fullBlocks(
     ...analysis.meters.map((answers) => meterSection(answers, analysis, words, idOf(answers))),
     howComputedSection(analysis, words),
     methodsSection(analysis, words, version),
+    origin,
     safetySection(words),
   ];
 }

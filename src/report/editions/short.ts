@@ -17,6 +17,7 @@ export function shortBlocks(
   analysis: Analysis,
   words: Words,
   idOf: (answers: MeterAnswers) => string,
+  origin: MaybeBlock,
 ): readonly MaybeBlock[] {
   const { short } = words.report;
   return [
@@ -35,6 +36,7 @@ export function shortBlocks(
       paragraph(short.edition),
       ...leftOutOf(analysis, words),
     ),
+    origin,
   ];
 }
 

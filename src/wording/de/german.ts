@@ -35,6 +35,7 @@ export { sheets } from "./sheets.ts";
 export { skipping } from "./skipping.ts";
 export { speedLinearity } from "./speed-linearity.ts";
 export { spreads } from "./spreads.ts";
+export { tables } from "./tables.ts";
 export { template } from "./template.ts";
 export { trialPlan } from "./trial-plan.ts";
 export { uncertaintyBudget } from "./uncertainty-budget.ts";

@@ -142,7 +142,12 @@ Antworten gehen auf die Standardausgabe, alles andere auf die Standardfehlerausg
   replace:
     "auch Dateien überschreiben, die nicht von evencatch sind oder seither geändert wurden; nie solche, die gelesen werden",
   charts: "jedes Diagramm neben seiner Beschreibung auch als Bild schreiben: svg, png oder svg,png",
-  tables: "auch einfache Tabellen schreiben: CSV, JSON, Markdown und LaTeX",
+  tables:
+    "auch einfache Tabellen schreiben, dazu eine datapackage.json, die ihre Spalten erklärt: csv, json, xlsx, md, tex (ohne Angabe: alle außer xlsx)",
+  tableDecimal:
+    "Dezimalzeichen der CSV-Tabellen; comma: Semikolon zwischen den Zellen, für ein Tabellenprogramm, das 0,5 schreibt (Vorgabe: point; schreibt Tabellen wie --tables)",
+  tableNames:
+    "Namen der Spalten: die eigenen von evencatch (own) oder die des R-Pakets broom (Vorgabe: own; schreibt Tabellen wie --tables)",
   edition: "wie viel der Bericht zeigt: was die Hand braucht oder alles",
   interactive: "Diagramme, die auf den Mauszeiger antworten (größere HTML-Datei)",
   reportJson: "statt der Tabelle die ganze Auswertung als JSON ausgeben",

@@ -39,6 +39,7 @@ export const usage: typeof english = {
     mass: "Masse",
     n: "n",
     name: "Name",
+    names: "Namen",
     product: "Produkt",
     order: "Folge",
     rate: "Menge",

@@ -131,7 +131,12 @@ Answers go to standard output, everything else to standard error.`,
   replace:
     "also write over files that are not evencatch's or were changed since; never over files it reads",
   charts: "draw every chart beside its specification too: svg, png or svg,png",
-  tables: "write tidy tables too: CSV, JSON, Markdown and LaTeX",
+  tables:
+    "write tidy tables too, and a datapackage.json that says what their columns are: csv, json, xlsx, md, tex (alone: all but xlsx)",
+  tableDecimal:
+    "decimal mark of CSV tables; comma: semicolons between cells, for a spreadsheet that writes 0,5 (default: point; writes tables as --tables does)",
+  tableNames:
+    "names of columns: evencatch's own, or those of R's package broom (default: own; writes tables as --tables does)",
   edition: "how much the report shows: what a hand needs, or all of it",
   interactive: "charts that answer the pointer (a larger HTML file)",
   reportJson: "print the whole analysis as JSON instead of the table",

@@ -47,6 +47,7 @@ export const usage = {
     mass: "mass",
     n: "n",
     name: "name",
+    names: "names",
     product: "product",
     order: "order",
     rate: "rate",

@@ -1,7 +1,9 @@
-import type { PlainRow } from "../data/write-csv.ts";
-import type { Interval } from "../results/estimate.ts";
-import type { Analysis, MeterAnswers } from "./analyse.ts";
-import type { Fleet } from "./fleet.ts";
+import type { PlainRow } from "../../data/write-csv.ts";
+import { known } from "../../results/options.ts";
+import type { Analysis, MeterAnswers } from "../analyse.ts";
+import type { Fleet } from "../fleet.ts";
+import { endCells } from "./cells.ts";
+import { type NamesOption, namedAs } from "./table-names.ts";
 
 /**
  * An analysis at a glance: one row a bin and product, in the order of the file. What its newest fill delivers with its interval,
@@ -13,17 +15,25 @@ import type { Fleet } from "./fleet.ts";
  * finding in force names, `level_since` the first fill of the level in force where there was another. `p_…` are adjusted over
  * all tests of all meters by Benjamini and Hochberg; null, as `attention` is, below ten meters.
  *
- * @returns plain rows: texts, numbers, null
+ * @param options  names: "broom" for those of R's package broom (estimate, std.error, conf.low …); default "own"
+ * @returns        plain rows: texts, numbers, null
  */
-export function glance({ meters, fleet }: Analysis): readonly PlainRow[] {
-  return meters.map((answers) => ({ ...ownCells(answers), ...amongOthers(answers, fleet) }));
+export function glance(
+  { meters, fleet }: Analysis,
+  { names }: NamesOption = {},
+): readonly PlainRow[] {
+  return namedAs(
+    meters.map((answers) => ({ ...ownCells(answers), ...amongOthers(answers, fleet) })),
+    names,
+  );
 }
 
 function ownCells(answers: MeterAnswers): PlainRow {
-  const { bin, product, delivery, decision, drift, acrossFills } = answers;
+  const { farm, machine, bin, product, delivery, decision, drift, acrossFills } = answers;
   const { estimate, halfWidth, input, fill, options } = delivery;
   const found = drift?.moved?.since ?? drift?.trending?.from ?? drift?.differs ?? null;
   return {
+    ...known({ farm, machine }),
     bin,
     product,
     fill,
@@ -31,6 +41,8 @@ function ownCells(answers: MeterAnswers): PlainRow {
     catches: input.catches,
     value: estimate.value,
     unit: estimate.unit,
+    standard_error: estimate.standardError,
+    df: estimate.df,
     lower: estimate.interval?.lower ?? null,
     upper: estimate.interval?.upper ?? null,
     level: options.level,
@@ -52,7 +64,7 @@ function scatterCells({ acrossFills }: MeterAnswers): PlainRow {
   const relative = scatter?.relative ?? null;
   return {
     catch_scatter: relative,
-    ...ends(
+    ...endCells(
       "catch_scatter",
       sd?.interval ?? null,
       relative === null || sd === null ? null : relative / sd.value,
@@ -65,20 +77,11 @@ function spreadCells({ acrossFills }: MeterAnswers): PlainRow {
   const spread = acrossFills?.spread;
   return {
     fill_spread: spread?.relative ?? null,
-    ...ends(
+    ...endCells(
       "fill_spread",
       spread?.standardDeviation?.interval ?? null,
       acrossFills === null ? null : 1 / acrossFills.mean.value,
     ),
-  };
-}
-
-function ends(name: string, interval: Interval | null, factor: number | null): PlainRow {
-  const scaled = (end: number | null | undefined) =>
-    end == null || factor === null ? null : end * factor;
-  return {
-    [`${name}_lower`]: scaled(interval?.lower),
-    [`${name}_upper`]: scaled(interval?.upper),
   };
 }
 

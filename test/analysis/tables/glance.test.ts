@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { analyse } from "../../src/analysis/analyse.ts";
-import { glance } from "../../src/analysis/glance.ts";
-import { tidyTables } from "../../src/analysis/tidy-tables.ts";
-import { demo } from "../support/demo.ts";
-import { inventedFleet, threePlanted } from "../support/fleets.ts";
-import { present } from "../support/reference.ts";
+import { analyse } from "../../../src/analysis/analyse.ts";
+import { glance } from "../../../src/analysis/tables/glance.ts";
+import { tidyTables } from "../../../src/analysis/tables/tidy-tables.ts";
+import { demo } from "../../support/demo.ts";
+import { inventedFleet, threePlanted } from "../../support/fleets.ts";
+import { present } from "../../support/reference.ts";
 
 const log = inventedFleet(3, { meters: 20, planted: threePlanted });
 const analysis = analyse(log);

@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { analyse } from "../../src/analysis/analyse.ts";
-import { tidyTables } from "../../src/analysis/tidy-tables.ts";
-import { readCatchesFile, readSetupFile } from "../../src/node.ts";
-import { demo } from "../support/command.ts";
-import { present } from "../support/reference.ts";
+import { analyse } from "../../../src/analysis/analyse.ts";
+import { tidyTables } from "../../../src/analysis/tables/tidy-tables.ts";
+import { readCatchesFile, readSetupFile } from "../../../src/node.ts";
+import { demo } from "../../support/command.ts";
+import { present } from "../../support/reference.ts";
 
 describe("the tables of an analysis", () => {
   it.each(["proportional", "constant", "squared"] as const)(
