@@ -1,7 +1,7 @@
 /* Types met behind the names of index.ts, so that each can be imported by its own. */
 export type { DecidedBin, LeftOutCatch, NoDecision } from "./analysis/analyse.ts";
 export type { DecisiveAnswers } from "./analysis/decided-bin.ts";
-export type { ComparisonChoices } from "./analysis/options.ts";
+export type { ComparisonChoices, PlannedTrial } from "./analysis/options.ts";
 export type { ProductAnswers } from "./analysis/products.ts";
 export type { ScaleDivision } from "./analysis/scale-division.ts";
 export type { ApparentDivision } from "./data/apparent-division.ts";
@@ -181,6 +181,7 @@ export type {
   ProductPoint,
   ProductScatter,
   ProductScatterComparison,
+  ProductStanding,
   ScatterContrast,
 } from "./questions/product-comparison/result.ts";
 export type {

@@ -9,6 +9,7 @@ import { shortBlocks } from "./editions/short.ts";
 import { fleetSection } from "./sections/fleet.ts";
 import { safetyStrip } from "./sections/safety-strip.ts";
 import { summarySection } from "./sections/summary.ts";
+import { trialSection } from "./sections/trial.ts";
 import { slugs } from "./slug.ts";
 
 /** What a report says of itself beyond the answers. */
@@ -21,7 +22,7 @@ export interface ReportMeta {
   readonly version: string;
   /** Default "short". */
   readonly edition?: Edition;
-  /** Bins that have a chapter in the report of a fleet though nothing is wrong with them. Default none. */
+  /** Bins that have a chapter in the report of a fleet or a trial though they would have none. Default none. */
   readonly bins?: readonly string[];
 }
 
@@ -29,7 +30,7 @@ export interface ReportMeta {
  * The report of an analysis as a tree, for `renderHtml` and `renderMarkdown`.
  *
  * Holds no date of its own, so that the same catches give the same bytes. From ten meters on it opens with all of them
- * together, and has chapters only of those that need attention or are asked for.
+ * together, and has chapters only of those that need attention or are asked for; that of a trial opens with what came of it.
  *
  * @throws OptionError for a bin asked for that the catches do not name
  */
@@ -39,7 +40,7 @@ export function reportDocument(analysis: Analysis, meta: ReportMeta, words: Word
   const { format, report } = words;
   const { edition = "short", bins = [] } = meta;
   const { fleet } = analysis;
-  const chapters = chaptersOf(analysis, bins);
+  const chapters = chaptersOf(analysis, bins, edition);
   const shown = { ...analysis, meters: chapters };
   return {
     title: report.title(meta.title),
@@ -53,6 +54,7 @@ export function reportDocument(analysis: Analysis, meta: ReportMeta, words: Word
     meta: edition === "short" ? shortMeta(analysis, meta, words) : fullMeta(analysis, meta, words),
     blocks: blocks(
       safetyStrip(words),
+      trialSection(analysis, words),
       fleet === undefined ? null : fleetSection(fleet, analysis, words, idOf, chapters),
       summarySection(shown, words, edition),
       ...(edition === "short" ? shortBlocks : fullBlocks)(shown, words, idOf),

@@ -30,6 +30,7 @@ export { skipping } from "./skipping.ts";
 export { speedLinearity } from "./speed-linearity.ts";
 export { spreads } from "./spreads.ts";
 export { template } from "./template.ts";
+export { trial } from "./trial.ts";
 export { trialPlan } from "./trial-plan.ts";
 export { uncertaintyBudget } from "./uncertainty-budget.ts";
 export { usage } from "./usage.ts";

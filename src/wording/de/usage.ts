@@ -36,6 +36,7 @@ export const usage: typeof english = {
     mass: "Masse",
     n: "n",
     name: "Name",
+    order: "Folge",
     product: "Produkt",
     rate: "Menge",
     speed: "Tempo",

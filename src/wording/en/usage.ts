@@ -42,6 +42,7 @@ export const usage = {
     mass: "mass",
     n: "n",
     name: "name",
+    order: "order",
     product: "product",
     rate: "rate",
     speed: "speed",
