@@ -4,6 +4,7 @@ export type { DecisiveAnswers } from "./analysis/decided-bin.ts";
 export type { ComparisonChoices, PlannedTrial } from "./analysis/options.ts";
 export type { ProductAnswers } from "./analysis/products.ts";
 export type { ScaleDivision } from "./analysis/scale-division.ts";
+export type { TrialOutcomes } from "./analysis/trial.ts";
 export type { ApparentDivision } from "./data/apparent-division.ts";
 export type { KeyColumn } from "./data/column-kinds.ts";
 export type { GivenKeys } from "./data/given-keys.ts";
@@ -22,6 +23,7 @@ export type {
 } from "./data/setup/money.ts";
 export type { SetupPlace } from "./data/setup/place.ts";
 export type { AnsweredSetup } from "./data/setup/schema.ts";
+export type { TrialSetup } from "./data/setup/trial.ts";
 export type { Measured, Span } from "./data/setup/values.ts";
 export type { Cell } from "./data/table.ts";
 export type { TargetRate } from "./data/target-rate.ts";
@@ -219,7 +221,7 @@ export type {
   SpeedSlope,
   SpeedsWithinTolerance,
 } from "./questions/speed-linearity/result.ts";
-export type { TrialPlanOptions } from "./questions/trial-plan/options.ts";
+export type { FoundSpreads, TrialPlanOptions } from "./questions/trial-plan/options.ts";
 export type { ExpectedContrast, SheetRow, TrialDefault } from "./questions/trial-plan/result.ts";
 export type {
   UncertaintyBudgetChoices,

@@ -22,7 +22,7 @@ export interface Trial {
   /** Products with fewer fills than planned, and how many they have. */
   readonly behind: readonly { readonly product: string; readonly fills: number }[];
   readonly outcomes: TrialOutcomes;
-  /** Serious findings about catches of the trial, whichever fill they are in: to be settled before it is relied on. */
+  /** What its catches are doubted for, whichever fill they are in, and all that is serious: to be settled before it is relied on. */
   readonly toSettle: readonly Caution[];
 }
 
@@ -30,6 +30,7 @@ export interface Trial {
 interface FoundInMeter {
   readonly product: string;
   readonly cautions: readonly Caution[];
+  readonly outliers: { readonly cautions: readonly Caution[] } | null;
 }
 
 /**
@@ -57,11 +58,19 @@ export function trialOf(
       .filter((one) => fills !== null && one.fills < fills)
       .map(({ product, fills: own }) => ({ product, fills: own })),
     outcomes: outcomesOf(comparison),
-    toSettle: found
-      .filter(({ product }) => compared.includes(product))
-      .flatMap(({ cautions }) => cautions)
-      .filter(({ severity }) => severity === "serious"),
+    toSettle: found.filter(({ product }) => compared.includes(product)).flatMap(inQuestion),
   };
+}
+
+/** One finding may come from several questions. */
+function inQuestion({ cautions, outliers }: FoundInMeter): readonly Caution[] {
+  const ofCatches = outliers?.cautions ?? [];
+  const grave = [
+    ...cautions.filter(({ severity }) => severity === "serious"),
+    ...ofCatches.filter(({ severity }) => severity === "doubt"),
+  ];
+  const keys = grave.map((one) => JSON.stringify([one.code, one.where, one.facts]));
+  return grave.filter((_, i) => keys.indexOf(keys[i] ?? "") === i);
 }
 
 function outcomesOf({ contrasts }: ProductComparison): TrialOutcomes {

@@ -6,7 +6,7 @@ import type { Words } from "../wording/words.ts";
 export function trialText(analysis: Analysis, words: Words): string | null {
   const lines = trialLines(analysis, words);
   if (lines === null) return null;
-  const { lead, plan, toSettle, outcomes, ground } = lines;
+  const { lead, plan, toSettle, outcomes, ground, doubts } = lines;
   const indented = (under: readonly string[]) => under.map((line) => `  ${line}`);
   return [
     lead,
@@ -14,5 +14,6 @@ export function trialText(analysis: Analysis, words: Words): string | null {
     ...(toSettle.length === 0 ? [] : [words.trial.toSettle, ...indented(toSettle)]),
     ...outcomes.flatMap(({ heading, pairs }) => [heading, ...indented(pairs)]),
     ...ground,
+    ...doubts,
   ].join("\n");
 }

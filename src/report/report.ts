@@ -42,6 +42,8 @@ export function reportDocument(analysis: Analysis, meta: ReportMeta, words: Word
   const { fleet } = analysis;
   const chapters = chaptersOf(analysis, bins, edition);
   const shown = { ...analysis, meters: chapters };
+  // Then what concerns the file as a whole stands with the trial.
+  const openedByTrial = analysis.trial !== undefined && chapters.length === 0;
   return {
     title: report.title(meta.title),
     subtitle: report.subtitle(
@@ -54,9 +56,9 @@ export function reportDocument(analysis: Analysis, meta: ReportMeta, words: Word
     meta: edition === "short" ? shortMeta(analysis, meta, words) : fullMeta(analysis, meta, words),
     blocks: blocks(
       safetyStrip(words),
-      trialSection(analysis, words),
+      trialSection(shown, words),
       fleet === undefined ? null : fleetSection(fleet, analysis, words, idOf, chapters),
-      summarySection(shown, words, edition),
+      openedByTrial ? null : summarySection(shown, words, edition),
       ...(edition === "short" ? shortBlocks : fullBlocks)(shown, words, idOf),
     ),
     footer: report.safety.deferral,

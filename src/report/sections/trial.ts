@@ -17,12 +17,14 @@ export interface TrialLines {
   readonly lead: string;
   /** In which order, against what, and how far it is. */
   readonly plan: string;
-  /** Serious findings about its catches. */
+  /** What its catches are doubted for. */
   readonly toSettle: readonly string[];
   /** Every pair under what it came out as. */
   readonly outcomes: readonly { readonly heading: string; readonly pairs: readonly string[] }[];
   /** Within which margin products are equivalent, and how pairs are judged. */
   readonly ground: readonly string[];
+  /** What to read before relying on the comparison. */
+  readonly doubts: readonly string[];
 }
 
 /** Null where the log is no planned trial. */
@@ -43,19 +45,27 @@ export function trialLines({ trial, products }: Analysis, words: Words): TrialLi
     toSettle: [...new Set(trial.toSettle.map((found) => cautionSentence(found, words)))],
     outcomes,
     ground: [say.margin(comparison), say.judged(comparison)].filter((line) => line !== null),
+    doubts: doubtsAbout(comparison).map((found) => cautionSentence(found, words)),
   };
+}
+
+function doubtsAbout({ cautions }: ProductComparison) {
+  return cautions.filter(({ severity }) => severity !== "note");
 }
 
 /**
  * A planned trial: what was compared in which blocks, what is to be settled first, how every pair came out and within
  * which margin, the pictures, and the figures. Null where the log is none.
+ *
+ * @param analysis  with the meters that have a chapter; without any, what concerns the file is told here
  */
 export function trialSection(analysis: Analysis, words: Words): Section | null {
   const { trial, products } = analysis;
   const lines = trialLines(analysis, words);
   if (lines === null || trial === undefined || products === null) return null;
   const { comparison } = products;
-  const grave = comparison.cautions.filter(({ severity }) => severity !== "note");
+  const ofFile = analysis.meters.length === 0 ? analysis.cautions : [];
+  const told = [...doubtsAbout(comparison), ...ofFile];
   return section(
     id,
     words.trial.heading,
@@ -66,7 +76,7 @@ export function trialSection(analysis: Analysis, words: Words): Section | null {
       : [strong(words.trial.toSettle), cautionList(trial.toSettle, words)]),
     ...lines.outcomes.flatMap(({ heading, pairs }) => [strong(heading), list(pairs)]),
     ...lines.ground.map((line) => paragraph(line)),
-    grave.length === 0 ? null : cautionList(grave, words),
+    told.length === 0 ? null : cautionList(told, words),
     ...pictures(comparison, words),
     paragraph(words.productComparison.pooled(comparison), "small"),
     paragraph(words.productComparison.scatterSentence(comparison)),

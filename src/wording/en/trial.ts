@@ -20,8 +20,8 @@ export const trial = {
       "Each line is the product's own interval. Which products differ is read off the pairs, not off whether lines overlap.",
     detail: "The trial in figures",
   },
-  inBlocks: (f: Counts<"products" | "blocks" | "fills" | "catches"> & Facts<"by">) =>
-    `${f.products} products compared within ${f.blocks === 1 ? "1 block" : `${f.blocks} blocks`} (${f.by}): ${fills(f.fills)}, ${catches(f.catches)}.`,
+  inBlocks: (f: Counts<"products" | "blocks" | "complete" | "fills" | "catches"> & Facts<"by">) =>
+    `${f.products} products compared within ${f.blocks === 1 ? "1 block" : `${f.blocks} blocks`} (${f.by}${f.complete === f.blocks ? "" : `; ${f.complete} with every product`}): ${fills(f.fills)}, ${catches(f.catches)}.`,
   byFill: (f: Counts<"products" | "fills" | "catches">) =>
     `${f.products === 1 ? "1 product" : `${f.products} products compared`} fill by fill, without blocks: ${fills(f.fills)}, ${catches(f.catches)}.`,
   listed: (products: string) => `In the order planned: ${products}.`,

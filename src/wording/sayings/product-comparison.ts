@@ -23,7 +23,7 @@ export const everyVerdict: readonly ComparisonVerdict[] = [
   "untested",
 ];
 
-const mostDecimals = 6;
+const mostDecimals = 13;
 
 /** One, or as many as keep a ratio that is not 100 % from being read as 100 %: an end may leave it out by little. */
 function decimalsApart(ratio: number): number {

@@ -47,7 +47,14 @@ export function trialSayings(
       const { products, fills, catches, blocks } = input;
       return blocks === null || options.blocks === null
         ? say.byFill({ products, fills, catches })
-        : say.inBlocks({ products, fills, catches, blocks: blocks.count, by: options.blocks });
+        : say.inBlocks({
+            products,
+            fills,
+            catches,
+            blocks: blocks.count,
+            complete: blocks.complete,
+            by: options.blocks,
+          });
     },
     /** In which order, against what, and how much of it is caught. */
     plan: (trial: Trial, comparison: ProductComparison): string =>
