@@ -370,12 +370,12 @@ const sections: readonly Occasion[] = [
       ),
     ),
   ),
-  ...trialsToTell.map((given) =>
-    part(`a trial with ${JSON.stringify(given)}`, (words) => {
-      const told = trialSection(inventedTrial(given), words);
-      return told === null ? [] : [told];
-    }),
-  ),
+  ...trialsToTell.map((given) => {
+    const analysis = once(() => inventedTrial(given));
+    return part(`a trial with ${JSON.stringify(given)}`, (words) =>
+      trialSection(analysis(), words),
+    );
+  }),
   part("a trial plan within blocks", (words) =>
     trialPlanSection(planned({ ...products, analysis: "blocks", reference: "pea" }), words, "a"),
   ),
@@ -406,6 +406,14 @@ const sections: readonly Occasion[] = [
     outletsSection(evenness([-0.01, 0.01, 0.02], 1), words, "a"),
   ),
 ];
+
+function once<T extends object>(make: () => T): () => T {
+  let made: T | null = null;
+  return () => {
+    made ??= make();
+    return made;
+  };
+}
 
 function part(name: string, say: (words: Words) => unknown): Occasion {
   return { name, say: (words) => void say(words) };

@@ -48,7 +48,7 @@ export const trial: typeof english = {
   },
   outcome: (f) => `${f.outcome}: ${f.count} von ${pairs(f.of)}`,
   judgedOtherwise: (count) =>
-    `Ohne Annahme gleicher Streuung ${count === 1 ? "fällt 1 Paar anders aus; es steht" : `fallen ${count} Paare anders aus; es steht`} jeweils dabei.`,
+    `Ohne Annahme gleicher Streuung ${count === 1 ? "fällt 1 Paar" : `fallen ${count} Paare`} anders aus; das steht dabei.`,
   overlap: (level) =>
     `Zwei Produkte unterscheiden sich genau dort, wo ihre Linien einander nicht überlappen (${level} für alle Paare zusammen); eine Linie ist kein Vertrauensbereich ihres Produkts.`,
   standingsDescription: (f) =>

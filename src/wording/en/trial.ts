@@ -54,7 +54,7 @@ export const trial = {
     `${f.outcome}: ${f.count} of ${pairs(f.of)}`,
   /** Where spreads not assumed alike judge otherwise. */
   judgedOtherwise: (count: number) =>
-    `With spreads not assumed alike, ${count === 1 ? "1 pair comes" : `${count} pairs come`} out otherwise; it stands beside each.`,
+    `With spreads not assumed alike, ${count === 1 ? "1 pair comes" : `${count} pairs come`} out otherwise, as is said beside.`,
   overlap: (level: string) =>
     `Two products differ exactly where their lines do not overlap (${level} for all pairs together); a line is no confidence interval of its product.`,
   standingsDescription: (f: Facts<"all">) =>
