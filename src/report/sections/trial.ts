@@ -3,6 +3,7 @@ import { productEstimatesChart } from "../../charts/product-comparison.ts";
 import { productContrastsChart } from "../../charts/product-contrasts.ts";
 import { productStandingsChart } from "../../charts/product-standings.ts";
 import type { ProductComparison } from "../../questions/product-comparison/result.ts";
+import { everyVerdict } from "../../wording/sayings/product-comparison.ts";
 import type { Words } from "../../wording/words.ts";
 import { chart, list, type MaybeBlock, paragraph, section } from "../blocks.ts";
 import type { Section } from "../document.ts";
@@ -32,10 +33,14 @@ export function trialLines({ trial, products }: Analysis, words: Words): TrialLi
   if (trial === undefined || products === null) return null;
   const { comparison } = products;
   const say = words.trial;
-  const outcomes = say.outcomes(comparison).map(({ heading, pairs }) => ({
-    heading,
-    pairs: pairs.map((pair) => words.productComparison.contrast(pair, comparison)),
-  }));
+  const outcomes = everyVerdict.flatMap((verdict) => {
+    const pairs = comparison.contrasts.filter((one) => one.verdict === verdict);
+    if (pairs.length === 0) return [];
+    return {
+      heading: say.outcome(verdict, pairs.length, comparison),
+      pairs: pairs.map((pair) => words.productComparison.contrast(pair, comparison)),
+    };
+  });
   return {
     lead:
       outcomes.length === 0

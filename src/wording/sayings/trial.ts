@@ -1,12 +1,11 @@
 import type { Trial } from "../../analysis/trial.ts";
 import type {
   ProductComparison,
-  ProductContrast,
   ProductStanding,
 } from "../../questions/product-comparison/result.ts";
+import type { ComparisonVerdict } from "../../statistics/mean-comparison.ts";
 import type { trial as templates } from "../en/trial.ts";
 import type { Format } from "../format.ts";
-import { everyVerdict } from "./product-comparison.ts";
 import { sentences } from "./sentences.ts";
 
 /** Which sentences are said about a trial beyond those about its pairs of products. */
@@ -84,18 +83,12 @@ export function trialSayings(
         otherwise === 0 ? null : say.judgedOtherwise(otherwise),
       );
     },
-    /** Pairs that came out alike, under what they came out as. */
-    outcomes: (comparison: ProductComparison): readonly TrialOutcome[] =>
-      everyVerdict.flatMap((verdict) => {
-        const pairs = comparison.contrasts.filter((one) => one.verdict === verdict);
-        if (pairs.length === 0) return [];
-        const outcome = say.outcomes[verdict]({ margin: marginOf(comparison) });
-        const heading = say.outcome({
-          outcome,
-          count: pairs.length,
-          of: comparison.contrasts.length,
-        });
-        return [{ heading, pairs }];
+    /** The heading of pairs that came out alike. */
+    outcome: (verdict: ComparisonVerdict, count: number, comparison: ProductComparison): string =>
+      say.outcome({
+        outcome: say.outcomes[verdict]({ margin: marginOf(comparison) }),
+        count,
+        of: comparison.contrasts.length,
       }),
     overlap: (comparison: ProductComparison) => say.overlap(level(comparison)),
     standings: {
@@ -105,10 +98,4 @@ export function trialSayings(
         say.standingsDescription({ all: standings.map(standing).join("; ") }),
     },
   };
-}
-
-/** Pairs that came out alike. */
-export interface TrialOutcome {
-  readonly heading: string;
-  readonly pairs: readonly ProductContrast[];
 }
