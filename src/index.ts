@@ -31,6 +31,7 @@ export {
   type TidyTablesOptions,
   tidyTables,
 } from "./analysis/tables/tidy-tables.ts";
+export type { Trial } from "./analysis/trial.ts";
 export { acrossFillsChart } from "./charts/across-fills.ts";
 export { catchesNeededChart } from "./charts/catches-needed.ts";
 export type { ChartSpec } from "./charts/chart-spec.ts";
@@ -43,6 +44,7 @@ export { outletsChart } from "./charts/outlets.ts";
 export { influenceChart, residualsChart } from "./charts/outliers.ts";
 export { productEstimatesChart } from "./charts/product-comparison.ts";
 export { productContrastsChart } from "./charts/product-contrasts.ts";
+export { productStandingsChart } from "./charts/product-standings.ts";
 export { repeatabilityChart } from "./charts/repeatability.ts";
 export { settingChart } from "./charts/setting.ts";
 export { skippingChart } from "./charts/skipping.ts";

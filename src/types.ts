@@ -3,11 +3,12 @@
 export type { DecidedBin, LeftOutCatch, NoDecision } from "./analysis/analyse.ts";
 export type { AnsweredFromTotals } from "./analysis/analyse-totals.ts";
 export type { DecisiveAnswers } from "./analysis/decisive-answers.ts";
-export type { ComparisonChoices } from "./analysis/options.ts";
+export type { ComparisonChoices, PlannedTrial } from "./analysis/options.ts";
 export type { ProductAnswers } from "./analysis/products.ts";
 export type { ScaleDivision } from "./analysis/scale-division.ts";
 export type { SayFinding } from "./analysis/tables/flags.ts";
 export type { ColumnNames, NamesOption, TableName } from "./analysis/tables/table-names.ts";
+export type { TrialOutcomes } from "./analysis/trial.ts";
 export type { ApparentDivision } from "./data/apparent-division.ts";
 export type { KeyColumn } from "./data/column-kinds.ts";
 export type { GivenKeys } from "./data/given-keys.ts";
@@ -36,6 +37,7 @@ export type {
 } from "./data/setup/money.ts";
 export type { SetupPlace } from "./data/setup/place.ts";
 export type { AnsweredSetup } from "./data/setup/schema.ts";
+export type { TrialSetup } from "./data/setup/trial.ts";
 export type { Measured, Span } from "./data/setup/values.ts";
 export type { Cell } from "./data/table.ts";
 export type { TargetRate } from "./data/target-rate.ts";
@@ -200,6 +202,7 @@ export type {
   ProductPoint,
   ProductScatter,
   ProductScatterComparison,
+  ProductStanding,
   ScatterContrast,
 } from "./questions/product-comparison/result.ts";
 export type {
@@ -237,7 +240,7 @@ export type {
   SpeedSlope,
   SpeedsWithinTolerance,
 } from "./questions/speed-linearity/result.ts";
-export type { TrialPlanOptions } from "./questions/trial-plan/options.ts";
+export type { FoundSpreads, TrialPlanOptions } from "./questions/trial-plan/options.ts";
 export type { ExpectedContrast, SheetRow, TrialDefault } from "./questions/trial-plan/result.ts";
 export type {
   UncertaintyBudgetChoices,

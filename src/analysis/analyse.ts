@@ -26,6 +26,7 @@ import type { AnalysisOptions, ToleranceFrom } from "./options.ts";
 import { type ProductAnswers, productAnswers } from "./products.ts";
 import { cautionsOfFile, type Questioning, questioning, questionsOf } from "./questioning.ts";
 import type { ScaleDivision } from "./scale-division.ts";
+import { type Trial, trialOf } from "./trial.ts";
 
 export type { DecidedBin, NoDecision } from "./decided-bin.ts";
 
@@ -65,7 +66,9 @@ export interface Analysis {
     readonly leftOut: readonly LeftOutCatch[];
   };
   readonly meters: readonly MeterAnswers[];
-  /** All meters together; left out below ten. */
+  /** Left out where the log is no planned trial. */
+  readonly trial?: Trial;
+  /** All meters together; left out below ten, and of a trial. */
   readonly fleet?: Fleet;
   /** Products side by side; null where there is nothing to compare. */
   readonly products: ProductAnswers | null;
@@ -96,6 +99,8 @@ export function analyse(
   const { open, options: resolved } = about;
   const model = wholeModel(open);
   const meters = model.meters.map((meter) => decidedWith(meter, about, furtherAnswers));
+  const products = productAnswers(model, resolved.comparison);
+  const trial = trialOf(model, resolved.comparison, products?.comparison ?? null, meters);
   return {
     kind: "analysis",
     source: log.source,
@@ -108,12 +113,13 @@ export function analyse(
       period: periodOf(log.catches),
       leftOut: leftOutCatches(about),
     },
-    products: productAnswers(model, resolved.comparison),
+    products,
     falseAlarms: falseAlarmsTogether(
       model.meters.filter(({ history }) => history.status !== "not asked").map(falseAlarmsOf),
     ),
+    ...known({ trial }),
     meters,
-    ...known({ fleet: fleetOf(model, meters) }),
+    ...known({ fleet: trial === null ? fleetOf(model, meters) : null }),
     cautions: cautionsOfFile(about),
   };
 }

@@ -88,6 +88,10 @@ const judging: readonly SettingFlag<
 const comparison: readonly SettingFlag<ComparisonChoices>[] = [
   sets(toggle("--compare", "compare"), (compare) => (compare ? { when: "always" } : {})),
   sets(toggle("--no-compare", "noCompare"), (compare) => (compare ? {} : { when: "never" })),
+  sets(toggle("--trial", "trial"), () => ({ trial: { fills: null } })),
+  sets(choice("--order <order>", "productOrder", ["planned", "size"]), (order) => ({
+    order: order === "size" ? "by size" : "as listed",
+  })),
   sets(flag("--blocks <column>", "blocks", asWritten), (blocks) => ({ blocks })),
   ...judging,
   sets(flag("--new-density <kg/m³>", "newDensity", parseAmount), (newDensityKgPerM3) => ({
@@ -105,7 +109,9 @@ const trial: readonly SettingFlag<TrialPlanOptions>[] = [
   sets(flag("--bin <name>", "trialBin", asWritten), (bin) => ({ bin })),
   sets(flag("--seed <n>", "trialSeed", parseAmount), (seed) => ({ seed })),
   sets(flag("--level <share>", "trialLevel", parseChance), (level) => ({ level })),
-  sets(toggle("--blocks", "trialBlocks"), () => ({ analysis: "blocks" })),
+  sets(toggle("--no-blocks", "trialBlocks"), (blocks) => ({
+    analysis: blocks ? "blocks" : "fills",
+  })),
   sets(flag("--spread <share>", "trialSpread", parsePercent), (fillSpread) => ({ fillSpread })),
   sets(flag("--difference <share>", "trialDifference", parsePercent), (difference) => ({
     difference,
@@ -119,6 +125,8 @@ const noSetup = toggle("--no-setup", "noSetup");
 const sheet = flag("--sheet <name>", "workbookSheet", asWritten);
 const keys = flag("--key <key=name>", "keys", parseKey);
 const replace = toggle("--replace", "replace");
+/** Asked for once; now a plan does so unless it is told not to. */
+const inBlocksAnyway = hidden("--blocks");
 /** The older name of `--replace`. */
 const force = hidden("--force");
 const usualLanguage = "en";
@@ -182,6 +190,12 @@ export const flags = {
   ],
   plan: [
     ...trial,
+    inBlocksAnyway,
+    flag("--from <file>", "trialFrom", asWritten),
+    flag("--setup <file>", "setupOfPlan", asWritten),
+    noSetup,
+    sheet,
+    keys,
     flag("--out <dir>", "sheetFolder", asWritten),
     replace,
     force,

@@ -42,6 +42,7 @@ import type { Files } from "./manifest.ts";
 import { type ReplaceFlags, replaceOf, writeSaying } from "./output-flags.ts";
 import { provenanceOf } from "./provenance.ts";
 import { sourcesOf } from "./sources.ts";
+import { trialText } from "./trial-text.ts";
 
 /** Flags that set no option of the analysis. */
 export interface ReportFlags extends ReplaceFlags, LogFlags {
@@ -107,7 +108,7 @@ export async function reportCommand(
     io,
   );
 
-  io.out(flags.json ? (files["report.json"] ?? "") : answers(analysis, bins, words));
+  io.out(flags.json ? (files["report.json"] ?? "") : answers(analysis, meta, words));
   io.err(words.command.report(join(flags.out, "report.html")));
   return exitCodeOf(allCautions(analysis), flags.failOn);
 }
@@ -156,10 +157,15 @@ function withoutLeftOut(log: CatchLog, keys: readonly LeaveOutKey[], words: Word
   return keys.length === 0 ? log : leaveOut(log, keys, words.report.leftOut.byCommand);
 }
 
-/** Of a fleet only those that have a chapter are answered one by one; all are in the table. */
-function answers(analysis: Analysis, bins: readonly string[], words: Words): string {
+/** Of a fleet or a trial only those that have a chapter are answered one by one; of a fleet all are in the table. */
+function answers(
+  analysis: Analysis,
+  { bins, edition }: Pick<ReportFlags, "edition"> & { readonly bins: readonly string[] },
+  words: Words,
+): string {
+  const trial = trialText(analysis, words);
   const { fleet } = analysis;
-  const chapters = chaptersOf(analysis, bins);
+  const chapters = chaptersOf(analysis, bins, edition);
   const together =
     fleet === undefined
       ? []
@@ -170,8 +176,11 @@ function answers(analysis: Analysis, bins: readonly string[], words: Words): str
           words.fleet.chapters(chapters.length, fleet),
           "",
         ];
+  if (trial !== null && chapters.length === 0)
+    return [trial, "", words.trial.bins, "", groundText(analysis, words)].join("\n");
   const decisions = chapters.map((one) => decisionText(one, analysis, words));
   return [
+    ...(trial === null ? [] : [trial, ""]),
     ...together,
     answerTable(analysis, words),
     "",

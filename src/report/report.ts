@@ -10,6 +10,7 @@ import { baseName, provenance, type ReportInputs } from "./provenance.ts";
 import { fleetSection } from "./sections/fleet.ts";
 import { safetyStrip } from "./sections/safety-strip.ts";
 import { summarySection } from "./sections/summary.ts";
+import { trialSection } from "./sections/trial.ts";
 import { slugs } from "./slug.ts";
 
 /** What a report says of itself beyond the answers. */
@@ -24,7 +25,7 @@ export interface ReportMeta {
   readonly inputs?: ReportInputs | null;
   /** Default "short". */
   readonly edition?: Edition;
-  /** Bins that have a chapter in the report of a fleet though nothing is wrong with them. Default none. */
+  /** Bins that have a chapter in the report of a fleet or a trial though they would have none. Default none. */
   readonly bins?: readonly string[];
 }
 
@@ -32,7 +33,7 @@ export interface ReportMeta {
  * The report of an analysis as a tree, for `renderHtml` and `renderMarkdown`.
  *
  * Holds no date of its own, so that the same catches give the same bytes. From ten meters on it opens with all of them
- * together, and has chapters only of those that need attention or are asked for.
+ * together, and has chapters only of those that need attention or are asked for; that of a trial opens with what came of it.
  *
  * @throws OptionError for a bin asked for that the catches do not name
  */
@@ -42,8 +43,10 @@ export function reportDocument(analysis: Analysis, meta: ReportMeta, words: Word
   const { format, report } = words;
   const { edition = "short", bins = [] } = meta;
   const { fleet } = analysis;
-  const chapters = chaptersOf(analysis, bins);
+  const chapters = chaptersOf(analysis, bins, edition);
   const shown = { ...analysis, meters: chapters };
+  // Then what concerns the file as a whole stands with the trial.
+  const openedByTrial = analysis.trial !== undefined && chapters.length === 0;
   return {
     title: report.title(meta.title),
     subtitle: report.subtitle(
@@ -56,8 +59,9 @@ export function reportDocument(analysis: Analysis, meta: ReportMeta, words: Word
     meta: edition === "short" ? shortMeta(analysis, meta, words) : fullMeta(analysis, meta, words),
     blocks: blocks(
       safetyStrip(words),
+      trialSection(shown, words),
       fleet === undefined ? null : fleetSection(fleet, analysis, words, idOf, chapters),
-      summarySection(shown, words, edition),
+      openedByTrial ? null : summarySection(shown, words, edition),
       ...(edition === "short" ? shortBlocks : fullBlocks)(
         shown,
         words,

@@ -31,6 +31,7 @@ import { sheetsSayings } from "./sayings/sheets.ts";
 import { skippingSayings } from "./sayings/skipping.ts";
 import { speedLinearitySayings } from "./sayings/speed-linearity.ts";
 import { spreadsSayings } from "./sayings/spreads.ts";
+import { trialSayings } from "./sayings/trial.ts";
 import { trialPlanSayings } from "./sayings/trial-plan.ts";
 import { uncertaintyBudgetSayings } from "./sayings/uncertainty-budget.ts";
 
@@ -107,6 +108,7 @@ function everyTopic(say: Language, units: UnitSystem) {
     outlets: outletsSayings(format, say.outlets),
     productComparison: productComparisonSayings(format, say.productComparison),
     explainingVariables: explainingVariablesSayings(format, say.explainingVariables),
+    trial: trialSayings(format, say.trial, say.productComparison.labels.methods),
     trialPlan: trialPlanSayings(format, say.trialPlan),
     sheets: sheetsSayings(format, say.sheets),
     imported: importedSayings(say.imported),

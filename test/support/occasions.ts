@@ -14,6 +14,7 @@ import { outletsSection } from "../../src/report/sections/outlets.ts";
 import { productComparisonSection } from "../../src/report/sections/product-comparison.ts";
 import { settingSection } from "../../src/report/sections/setting.ts";
 import { skippingSection } from "../../src/report/sections/skipping.ts";
+import { trialSection } from "../../src/report/sections/trial.ts";
 import { trialPlanSection } from "../../src/report/sections/trial-plan.ts";
 import { uncertaintyBudgetSection } from "../../src/report/sections/uncertainty-budget.ts";
 import { catchSheetDocument, catchSheetOfPlan } from "../../src/report/sheets/catch-sheet.ts";
@@ -45,6 +46,7 @@ import {
 } from "./product-answers.ts";
 import { present } from "./reference.ts";
 import { inventedFills } from "./simulated-fills.ts";
+import { inventedTrial, trialsToTell } from "./trials.ts";
 
 /** Something to say, in whatever words: a report or a part of one. */
 export interface Occasion {
@@ -354,6 +356,35 @@ const sections: readonly Occasion[] = [
   ),
   part("a catch sheet", (words) => catchSheetDocument(catchSheetOfPlan(planned(products)), words)),
   part("a trial plan", (words) => trialPlanSection(planned(products), words, "a")),
+  part("a trial plan by a log", (words) =>
+    ([null, "too few fills", "within catch scatter"] as const).flatMap((untold, i) =>
+      trialPlanSection(
+        planned({
+          ...products,
+          fillSpread: untold === null ? 0.012 : 0.03,
+          catchScatter: { relative: 0.011, turns: 20 },
+          found: {
+            source: "catches.csv",
+            speaking: untold === null ? "planned products" : "every product",
+            products: 2,
+            fills: 10,
+            fillSpread: untold === null ? { value: 0.012, df: 8 } : null,
+            untold,
+            withinBlocks: untold === null,
+            catchScatter: { relative: 0.011, turns: 20, df: 30 },
+          },
+        }),
+        words,
+        `a${i}`,
+      ),
+    ),
+  ),
+  ...trialsToTell.map((given) => {
+    const analysis = once(() => inventedTrial(given));
+    return part(`a trial with ${JSON.stringify(given)}`, (words) =>
+      trialSection(analysis(), words),
+    );
+  }),
   part("a trial plan within blocks", (words) =>
     trialPlanSection(planned({ ...products, analysis: "blocks", reference: "pea" }), words, "a"),
   ),
@@ -384,6 +415,14 @@ const sections: readonly Occasion[] = [
     outletsSection(evenness([-0.01, 0.01, 0.02], 1), words, "a"),
   ),
 ];
+
+function once<T extends object>(make: () => T): () => T {
+  let made: T | null = null;
+  return () => {
+    made ??= make();
+    return made;
+  };
+}
 
 function part(name: string, say: (words: Words) => unknown): Occasion {
   return { name, say: (words) => void say(words) };

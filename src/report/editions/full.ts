@@ -20,7 +20,7 @@ export function fullBlocks(
   version: string,
 ): readonly MaybeBlock[] {
   return [
-    analysis.products === null ? null : productsSection(analysis.products, words),
+    analysis.products === null ? null : productsSection(analysis.products, analysis.trial, words),
     ...analysis.meters.map((answers) => meterSection(answers, analysis, words, idOf(answers))),
     howComputedSection(analysis, words),
     methodsSection(analysis, words, version),
@@ -53,13 +53,18 @@ function meterSection(
   );
 }
 
-function productsSection({ comparison, explaining }: ProductAnswers, words: Words): Section {
+/** A trial has opened with how its products compare: then only what explains it is left. */
+function productsSection(
+  { comparison, explaining }: ProductAnswers,
+  trial: Analysis["trial"],
+  words: Words,
+): Section {
   const cautions = [...comparison.cautions, ...explaining.cautions];
   return section(
     "products",
     words.productComparison.heading,
     cautions.length === 0 ? null : cautionList(cautions, words),
-    ...productComparisonSection(comparison, words, "products"),
+    ...(trial === undefined ? productComparisonSection(comparison, words, "products") : []),
     section(
       "products-explaining-variables",
       words.explainingVariables.heading,

@@ -9,7 +9,8 @@ const toGoOn = {
 /** What the command says beside its answers: where they went, and what is in the way of writing them. */
 export const command: typeof english = {
   report: (file) => `Bericht: ${file}`,
-  sheet: (file) => `Zettel: ${file}`,
+  sheet: (file) =>
+    `Zettel: ${file}, daneben eine setup.json, mit der sein Bericht der eines Versuchs wird: evencatch report ${file}`,
   setupFound: (file) =>
     `Setup-Datei: ${file}, neben den Proben gefunden (--no-setup verwendet sie nicht)`,
   libraryWaits:

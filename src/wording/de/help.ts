@@ -68,6 +68,9 @@ Antworten gehen auf die Standardausgabe, alles andere auf die Standardfehlerausg
   weighting: "wie die Streuung der Proben mit den Umdrehungen wächst",
   compare: "Produkte vergleichen (von selbst nur, wo in einem Tank mehrere waren)",
   noCompare: "keine Produkte vergleichen",
+  trial:
+    "das Protokoll ist ein geplanter Versuch: Der Bericht beginnt mit dem Vergleich der Produkte (Vorgabe: wie in der Setup-Datei)",
+  productOrder: "Produkte wie geplant oder das schwerste zuerst (Vorgabe: wie geplant)",
   reference: "mit diesem Produkt vergleichen statt alle Paare",
   blocks: "Spalte mit Blöcken, die alle Produkte gemeinsam haben, etwa Tag",
   spreadLaw:
@@ -83,7 +86,8 @@ Antworten gehen auf die Standardausgabe, alles andere auf die Standardfehlerausg
   trialBin: "Tank, in dem der Versuch gemacht wird",
   trialSeed: "Startzahl der zufälligen Reihenfolge",
   trialLevel: "Vertrauensniveau der Vergleiche: 95%, 95 oder 0.95",
-  trialBlocks: "verglichen wird innerhalb von Blöcken",
+  trialBlocks: "verglichen wird zwischen Füllungen, als hätten Blöcke nichts gemeinsam",
+  trialFrom: "Proben, auf deren eigener Streuung der Plan beruht, statt auf einer angenommenen",
   trialSpread: "erwarteter Unterschied zwischen Füllungen, in Prozent: 3% oder 3",
   trialDifference: "Unterschied, für den die Chance genannt wird, ihn zu finden, in Prozent",
   trialUnit: "Einheit der Massen auf dem Zettel",
@@ -92,6 +96,7 @@ Antworten gehen auf die Standardausgabe, alles andere auf die Standardfehlerausg
   setupOfEnough: `Setup-Datei: Waage, Toleranz (Vorgabe: ${beside})`,
   setupOfSheet: `Setup: Waage, Toleranz, Sollmengen; ohne Proben die Tanks, die genannt werden (Vorgabe: ${beside})`,
   setupOfCheck: `auch diese Setup-Datei gegen die Proben prüfen (Vorgabe: ${beside})`,
+  setupOfPlan: `Setup-Datei zu den Proben von --from: Waage, Blöcke (Vorgabe: ${beside})`,
   setupOfSpreads: `Setup-Datei: Waage, wo ein Dosierer geöffnet wurde (ohne Angabe: ${beside})`,
   setupOfPage:
     "Setup-Datei, mit der die Seite beginnt: Waage, Toleranz, Mengen, Preise (Vorgabe: keine)",

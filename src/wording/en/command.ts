@@ -10,7 +10,8 @@ const toGoOn = {
 /** What the command says beside its answers: where they went, and what is in the way of writing them. */
 export const command = {
   report: (file: string) => `Report: ${file}`,
-  sheet: (file: string) => `Sheet: ${file}`,
+  sheet: (file: string) =>
+    `Sheet: ${file}, with a setup.json beside it that makes its report one of a trial: evencatch report ${file}`,
   setupFound: (file: string) =>
     `Setup: ${file}, found beside the catches (--no-setup leaves it out)`,
   libraryWaits:

@@ -37,6 +37,7 @@ export { speedLinearity } from "./speed-linearity.ts";
 export { spreads } from "./spreads.ts";
 export { tables } from "./tables.ts";
 export { template } from "./template.ts";
+export { trial } from "./trial.ts";
 export { trialPlan } from "./trial-plan.ts";
 export { uncertaintyBudget } from "./uncertainty-budget.ts";
 export { usage } from "./usage.ts";

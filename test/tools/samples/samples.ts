@@ -22,6 +22,7 @@ export const samples: readonly Sample[] = [
     comparison: { blocks: "day", equivalenceMargin: 0.03 },
     whole: false,
   },
+  { name: "planned-trial", comparison: {}, whole: false },
 ];
 
 /** The files of a sample report by name, as the command writes them from the root of the project. */
