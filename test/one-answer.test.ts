@@ -334,7 +334,7 @@ describe("the same answer, wherever it is read", () => {
       {
         decision: { action: "look-first", catches: null, reasons: ["field-disagrees"] },
         en: {
-          action: "Look first: the field got 12.5 % less than the catches let expect",
+          action: "Look first: the field got 12.5 % less than the catches said",
           sure: "0.3231 kg/turn so far, ± 0.3 %.",
           enough:
             "look first, as said above; the number of catches counts after that (known within ± 0.3 % after 8 catches).",

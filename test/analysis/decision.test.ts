@@ -167,7 +167,7 @@ describe("what to do, state by state", () => {
       "a field check that disagrees",
       "look-first",
       null,
-      "Look first: the field got 12.5 % less than the catches let expect",
+      "Look first: the field got 12.5 % less than the catches said",
       ["field-disagrees"],
     ],
     [

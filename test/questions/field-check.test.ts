@@ -81,7 +81,7 @@ describe("the rate found in the field", () => {
   });
 });
 
-describe("against what the catches let expect", () => {
+describe("against what the catches said", () => {
   it("predicts intended × delivery ÷ assumed delivery", () => {
     const { one } = only({ assumedDeliveryKgPerTurn: 0.39 });
     expect(one.predicted?.rate.value).toBeCloseTo((120 / 0.39) * 0.4, 9);

@@ -19,7 +19,7 @@ export const acrossFills: typeof english = {
     `Die nächste Füllung für sich allein: ${f.byItself}. Wenn sich Füllungen um ${f.typical} unterscheiden wie bei vielen Dosierern: ${f.halfWidth}. Das ist angenommen, nicht gemessen, und entscheidet nichts.`,
   spreadUnknown: "Wie sehr sich die Füllungen unterscheiden, ist nicht bekannt.",
   spread: (f) =>
-    `Unterschied zwischen Füllungen: ${f.size}${f.range === null ? "" : ` (Vertrauensbereich, ${f.level}: ${f.range})`}${f.meters + f.library === 0 ? "" : `, zusammen mit ${togetherWith(f)}`}${f.ofFills === null ? "" : `, aus ${fills(f.ofFills)}, jede gegen ihr eigenes Niveau`}.`,
+    `Streuung zwischen den Füllungen: ${f.size}${f.range === null ? "" : ` (Vertrauensbereich, ${f.level}: ${f.range})`}${f.meters + f.library === 0 ? "" : `, zusammen mit ${togetherWith(f)}`}${f.ofFills === null ? "" : `, aus ${fills(f.ofFills)}, jede gegen ihr eigenes Niveau`}.`,
   explainedByCatches: "So viel erklärt die Streuung der Proben allein.",
   withoutCatches: (rest) => `Ohne die Streuung der Proben bleiben ${rest}.`,
   scatterUnknown: "Die Streuung der Proben ist aus diesen Füllungen nicht bekannt.",

@@ -13,7 +13,7 @@ export const cautionsPlanning: typeof english = {
     mostCatchesTaken: (f) =>
       `${f.mostCatches} Proben sind genommen, und die Füllung ist auf ${f.known} bekannt, nicht auf ${f.tolerance}. Geben Sie das Erreichte an und machen Sie nicht weiter, bis es zufällig passt; es helfen ${cure(f)}.`,
     spreadTooLittleKnown:
-      "Der Unterschied zwischen Füllungen ist zu wenig bekannt, um zu sagen, was es kostet, nicht abzudrehen.",
+      "Die Streuung zwischen den Füllungen ist zu wenig bekannt, um zu sagen, was es kostet, nicht abzudrehen.",
     missing: {
       response: "was ein Mengenfehler kostet",
       pricePerKg: "der Preis des Produkts",
@@ -32,7 +32,7 @@ export const cautionsPlanning: typeof english = {
   "scatter-assumed": (f) =>
     `Noch ist keine Streuung der Proben bekannt; der Plan nimmt ${f.scatter} für eine Probe ${withTurns(f.turns)} an. Das ist eine Annahme, nicht Ihr Dosierer: Veröffentlichte Schwankungen von Wiederholung zu Wiederholung reichen von 0,8 bis 3,7 % (Yazgi et al., 2017). Nach drei Proben beruht der Plan auf Ihren eigenen.`,
   "spread-assumed": (spread) =>
-    `Die Aufzeichnung zeigt keinen Unterschied zwischen Füllungen, der über die Streuung der Proben hinausgeht; der Plan für einen Versuch nimmt daher ${spread} an. Eine veröffentlichte Zahl dafür wurde nicht gefunden.`,
+    `Die Aufzeichnung zeigt keine Streuung zwischen den Füllungen, die über die der Proben hinausgeht; der Plan für einen Versuch nimmt daher ${spread} an. Eine veröffentlichte Zahl dafür wurde nicht gefunden.`,
   "scale-limits-tolerance": (f) =>
     `${f.division === null ? "Die Waage" : `Die Teilung der Waage von ${f.division}`} verdeckt die Streuung von ${f.turns} Umdrehungen: Unter ${f.leastTurns} Umdrehungen je Probe ist schon das Ablesen ungenauer als die Toleranz.`,
   "stopped-on-width": (tolerance) =>
@@ -50,7 +50,7 @@ export const cautionsPlanning: typeof english = {
     `Der Austrag ist genau genug bekannt, aber die nächste Stufe liegt schon von sich aus um ${f.step} daneben; die Menge liegt daher mit einer Wahrscheinlichkeit von ${f.chance} außerhalb der Toleranz.`,
   // skipping
   "skip-not-priced": (fills) =>
-    `Aus ${fills === 1 ? "einer Füllung" : "zwei Füllungen"} lässt sich nicht sagen, was es kostet, nicht abzudrehen: Chance und Kosten eines Fehlers brauchen mindestens drei Füllungen, besser fünf.`,
+    `Aus ${fills === 1 ? "einer Füllung" : "zwei Füllungen"} lässt sich nicht sagen, was es kostet, nicht abzudrehen: Wahrscheinlichkeit und Kosten eines Fehlers brauchen mindestens drei Füllungen, besser fünf.`,
   "spread-mostly-catch-scatter": (share) =>
     `Die Streuung der Proben erklärt ${share === null ? "die ganze Varianz" : `${share} der Varianz`} zwischen den Füllungen. Der mittlere Fehler und seine Kosten lassen sie weg und behalten, wie unsicher das Mittel ist; die Chancen zählen sie mit. Mehr Proben je Füllung würden beides trennen.`,
   "book-value-outside": (f) =>

@@ -25,7 +25,7 @@ export const deliveryDetail: typeof english = {
       net: (unit) => `Netto (${unit})`,
       fitted: (unit) => `Erwartet (${unit})`,
       residual: "Abweichung",
-      leverage: "Hebel",
+      leverage: "Hebelwert",
     },
     weightingsCaption:
       "Dieselben Proben mit anderer Gewichtung (nur eigene Streuung, noch ohne die Teilung der Waage)",

@@ -88,7 +88,7 @@ Antworten gehen auf die Standardausgabe, alles andere auf die Standardfehlerausg
   trialLevel: "Vertrauensniveau der Vergleiche: 95%, 95 oder 0.95",
   trialBlocks: "verglichen wird zwischen Füllungen, als hätten Blöcke nichts gemeinsam",
   trialFrom: "Proben, auf deren eigener Streuung der Plan beruht, statt auf einer angenommenen",
-  trialSpread: "erwarteter Unterschied zwischen Füllungen, in Prozent: 3% oder 3",
+  trialSpread: "erwartete Streuung zwischen den Füllungen, in Prozent: 3% oder 3",
   trialDifference: "Unterschied, für den die Chance genannt wird, ihn zu finden, in Prozent",
   trialUnit: "Einheit der Massen auf dem Zettel",
 

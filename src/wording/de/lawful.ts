@@ -5,9 +5,9 @@ export const lawful: typeof english = {
   atLeast: (rate) => `mindestens ${rate}`,
   atMost: (rate) => `höchstens ${rate}`,
   both: (f) => `mindestens ${f.lowest}, höchstens ${f.highest}`,
-  tooLittle: (chance) => `die Chance auf zu wenig beträgt ${chance}`,
-  tooMuch: (chance) => `die Chance auf zu viel beträgt ${chance}`,
-  either: (f) => `die Chance auf zu wenig beträgt ${f.little}, auf zu viel ${f.much}`,
+  tooLittle: (chance) => `die Wahrscheinlichkeit für zu wenig beträgt ${chance}`,
+  tooMuch: (chance) => `die Wahrscheinlichkeit für zu viel beträgt ${chance}`,
+  either: (f) => `die Wahrscheinlichkeit für zu wenig beträgt ${f.little}, für zu viel ${f.much}`,
   doNotSkip: (limits) => `Drehen Sie jede Füllung ab: Etikett oder Gesetz verlangen ${limits}.`,
   onceSet: (chance) => `Nach diesen Proben eingestellt: ${chance}.`,
   onceSetUnknown:

@@ -22,7 +22,7 @@ export const mishaps: typeof english = {
   leftInBag: (mass) => `${mass} der vorigen Probe noch darin`,
   meant: (mass) => `gemeint: ${mass}`,
   delivered: (share) => `${share} von dem, was hätte kommen sollen`,
-  poundsForKilograms: "Pfund statt Kilogramm",
+  poundsForKilograms: "englische Pfund (lb) statt Kilogramm",
   kilogramsForPounds: "Kilogramm statt Pfund",
   turns: (turns) => `${turns} Umdrehungen`,
 };

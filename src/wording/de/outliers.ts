@@ -41,7 +41,7 @@ export const outliers: typeof english = {
     fillAlone: "nur wenn man ihre Füllung allein betrachtet",
   },
   cause: (f) =>
-    `${f.mishap}, ${f.times === null ? "mehr als eine Million Mal" : `${f.times}-mal`} wahrscheinlicher als Zufall`,
+    `${f.mishap}, was ${f.times === null ? "mehr als eine Million Mal" : `${f.times}-mal`} besser passt als Zufall`,
   orCause: "; oder ",
   suspect: (f) =>
     `Füllung ${f.fill}, Probe ${f.catch} (Zeile ${f.row}) liegt ${f.off} daneben (${f.p}, ${f.among}); ${f.causes === null ? "keine Erklärung passt" : `es passt: ${f.causes}`}. Ohne sie beträgt der Austrag der Füllung ${f.without} (${f.change}).`,
@@ -53,7 +53,7 @@ export const outliers: typeof english = {
   withoutSuspects: (f) =>
     `Ohne alle auffälligen Proben beträgt der Austrag der Füllung ${f.fill} ${f.without} (${f.range ?? "kein Vertrauensbereich"}) statt ${f.now}.`,
   explanationNote: (f) =>
-    `Eine Erklärung ist eine Frage an den, der dabei war, kein Befund. Auch zu einem Verdacht aus Zufall findet sich meist ein Missgeschick, das passt, und manchmal eines, das mehr als tausendmal wahrscheinlicher ist als Zufall: bei bis zu ${f.normal} der falschen Verdachte, und bei bis zu ${f.heavyTails}, wo Ausreißer häufiger sind als bei normalverteilten Fehlern.`,
+    `Eine Erklärung ist eine Frage an den, der dabei war, kein Befund. Auch zu einem Verdacht aus Zufall findet sich meist ein Missgeschick, das passt, und manchmal eines, das mehr als tausendmal besser passt als Zufall: bei bis zu ${f.normal} der falschen Verdachte, und bei bis zu ${f.heavyTails}, wo Ausreißer häufiger sind als bei normalverteilten Fehlern.`,
   noneTested: "Keine Probe wurde geprüft.",
   family: (f) =>
     `Wie oft das falsch ist: Eine einwandfreie neueste Füllung löst in ${f.told} der Fälle einen Verdacht aus (in ${f.lookFirst} einen, der zum Nachsehen auffordert), und ebenso eine einwandfreie Aufzeichnung im Ganzen (${f.tests === 1 ? "1 Prüfung" : `${f.tests} Prüfungen`} hier${f.otherMeters > 0 ? `, geteilt mit ${f.otherMeters} weiteren Dosierern` : ""}). Das gilt für normalverteilte Fehler, deren Streuung im Verhältnis zu den Umdrehungen wächst; sind Ausreißer häufiger (Student-t mit 4 Freiheitsgraden), löst eine einwandfreie Aufzeichnung von 6 oder 12 Füllungen in ${f.heavyTails} der Fälle einen Verdacht aus, und in ${f.turnsSquared}, wenn die Streuung mit dem Quadrat der Umdrehungen wächst. Fällt eine Probe einer früheren Füllung nur auf, wenn man diese Füllung allein betrachtet, dann wird genau das gesagt; fällt sie außer Zweifel auf (${f.setAside} der einwandfreien Aufzeichnungen haben so eine), bleibt sie aus jeder Zahl weg, eine der neuesten Füllung nie.`,

@@ -7,10 +7,10 @@ export const productComparison: typeof english = {
     heading: "Die Produkte im Vergleich",
     methods: {
       "games-howell": "Games-Howell: jedes Produkt mit eigener Streuung",
-      "tukey-kramer": "Tukey-Kramer: eine für alle Produkte gemeinsam erklärte Streuung",
+      "tukey-kramer": "Tukey-Kramer: eine für alle Produkte gemeinsam angenommene Streuung",
       "dunnett-separate":
         "Dunnetts Vergleich mit einem Bezugsprodukt, jedes Produkt mit eigener Streuung",
-      dunnett: "Dunnetts Vergleich mit einem Bezugsprodukt, eine gemeinsam erklärte Streuung",
+      dunnett: "Dunnetts Vergleich mit einem Bezugsprodukt, eine gemeinsam angenommene Streuung",
       "paired-bonferroni":
         "paarweise im Block, jedes Paar mit eigener Streuung; Bonferroni für die Zahl der Paare",
       "tukey-blocks": "Tukey in vollständigen Blöcken, eine Streuung für alle Produkte",
@@ -25,7 +25,7 @@ export const productComparison: typeof english = {
       untested: "nicht geprüft",
     },
     spreadNote:
-      "Unterschiede zwischen Füllungen werden gezeigt, aber nicht geprüft: Bei wenigen Füllungen würde selbst ein doppelter Unterschied öfter übersehen als gefunden. Die Vertrauensbereiche von Unterschied und Streuung sind χ²-Bereiche; sie sind genähert, weil sie den mittleren Austrag als bekannt nehmen.",
+      "Streuungen zwischen den Füllungen werden gezeigt, aber nicht geprüft: Bei wenigen Füllungen würde selbst eine doppelte Streuung öfter übersehen als gefunden. Die Vertrauensbereiche beider Streuungen sind χ²-Bereiche; sie sind genähert, weil sie den mittleren Austrag als bekannt nehmen.",
     unknown: "nicht bekannt",
     scatterTable: {
       caption: "Streuung der Proben, erstes gegen zweites",
@@ -90,7 +90,7 @@ export const productComparison: typeof english = {
     fills: "Füllungen",
     catches: "Proben",
     interval: "Vertrauensbereich",
-    spread: "Unterschied zwischen Füllungen",
+    spread: "Streuung zwischen den Füllungen",
   },
   productMean: (unit) => `Mittel der Füllungen (${unit})`,
   productScatter: (turns) => `Streuung der Proben bei ${turns} Umdrehungen`,

@@ -15,9 +15,9 @@ export const skipping: typeof english = {
   labels: {
     heading: "Was es riskiert, nicht abzudrehen",
     noPermission:
-      "Für gebeiztes Saatgut, Impfmittel, Granulate und Nährstoffe gelten Mengen nach Etikett oder Gesetz: Eine Chance, daneben zu liegen, ist keine Erlaubnis dazu.",
+      "Für gebeiztes Saatgut, Impfmittel, Granulate und Nährstoffe gelten Mengen nach Etikett oder Gesetz: Eine Wahrscheinlichkeit, daneben zu liegen, ist keine Erlaubnis dazu.",
     chances: {
-      caption: "Chance eines Mengenfehlers bei der nächsten Füllung",
+      caption: "Wahrscheinlichkeit eines Mengenfehlers bei der nächsten Füllung",
       limit: "Abweichung über",
       heavy: "Zu viel",
       light: "Zu wenig",
@@ -27,19 +27,19 @@ export const skipping: typeof english = {
     risk: {
       caption: "Füllungen in Folge ohne Probe",
       fills: "Füllungen",
-      any: "Chance, dass eine weiter als die Toleranz daneben liegt",
+      any: "Wahrscheinlichkeit, dass eine weiter als die Toleranz daneben liegt",
       bound: "Höchstens (90 %, unabhängige Füllungen)",
       expected: "Erwartete Füllungen daneben",
     },
-    detail: "Chancen in Zahlen",
+    detail: "Wahrscheinlichkeiten in Zahlen",
   },
   assumptions:
     "Das nimmt die nächste Füllung als eine weitere gleicher Art: gleiches Produkt, kein Trend, nichts am Dosierer verändert. Wo sich zeitlich nahe Füllungen ähneln, ist die erste Füllung nach dem Abdrehen besser als hier gesagt, und spätere sind schlechter.",
   bases: {
     "as measured":
-      "Chancen und mittlerer Fehler zählen die Streuung der Proben als Unterschied der Füllungen mit; sie sind daher eher zu groß.",
+      "Wahrscheinlichkeiten und mittlerer Fehler zählen die Streuung der Proben als Streuung der Füllungen mit; sie sind daher eher zu groß.",
     "without catch scatter":
-      "Die Chancen zählen die Streuung der Proben als Unterschied der Füllungen mit; der mittlere Fehler lässt sie weg, nicht aber, wie unsicher das Mittel ist.",
+      "Die Wahrscheinlichkeiten zählen die Streuung der Proben als Streuung der Füllungen mit; der mittlere Fehler lässt sie weg, nicht aber, wie unsicher das Mittel ist.",
   },
   /** In the dative, as after "bei". */
   assumed: {
@@ -51,16 +51,16 @@ export const skipping: typeof english = {
   errorUnknown: (f) =>
     `Tank ${f.bin} (${f.product}), Antrieb belassen bei ${f.leftAt}: Wie weit die nächste Füllung daneben läge, lässt sich aus diesen Füllungen nicht sagen.`,
   errorOnly: (f) =>
-    `Tank ${f.bin} (${f.product}), Antrieb belassen bei ${f.leftAt}: Der Mengenfehler der nächsten Füllung wird bei ${f.band} erwartet (Vorhersagebereich, ${f.level}); eine Chance oder Kosten lassen sich noch nicht angeben.`,
+    `Tank ${f.bin} (${f.product}), Antrieb belassen bei ${f.leftAt}: Der Mengenfehler der nächsten Füllung wird bei ${f.band} erwartet (Vorhersagebereich, ${f.level}); eine Wahrscheinlichkeit oder Kosten lassen sich noch nicht angeben.`,
   error: (f) =>
     `Tank ${f.bin} (${f.product}), Antrieb belassen bei ${f.leftAt}: Der Mengenfehler der nächsten Füllung wird bei ${f.band} erwartet (Vorhersagebereich, ${f.level}).`,
   chance: (f) =>
-    `Die Chance auf mehr als ${f.limit} beträgt höchstens ${f.atMost} (mit 90 % Sicherheit, für unabhängige Füllungen), gerechnet ${f.chance}.`,
+    `Die Wahrscheinlichkeit für mehr als ${f.limit} beträgt höchstens ${f.atMost} (mit 90 % Sicherheit, für unabhängige Füllungen), gerechnet ${f.chance}.`,
   chanceTooSmall: (f) =>
-    `Die Chance auf mehr als ${f.limit} beträgt höchstens ${f.atMost} (mit 90 % Sicherheit, für unabhängige Füllungen); eine unter ${f.least} ist aus so wenigen Füllungen nicht zu erkennen.`,
+    `Die Wahrscheinlichkeit für mehr als ${f.limit} beträgt höchstens ${f.atMost} (mit 90 % Sicherheit, für unabhängige Füllungen); eine unter ${f.least} ist aus so wenigen Füllungen nicht zu erkennen.`,
   leastChance: (least) => `${least}, weniger ist nicht zu erkennen`,
   leastChanceOnly: (least) =>
-    `Eine Chance unter ${least} wird hier nicht genannt: Dazu braucht es mindestens sechs Füllungen auf einem Niveau.`,
+    `Eine Wahrscheinlichkeit unter ${least} wird hier nicht genannt: Dazu braucht es mindestens sechs Füllungen auf einem Niveau.`,
   onAverage: (error) => `Im Mittel liegt die Menge um ${error} daneben.`,
   onAverageWithout: (f) =>
     `Im Mittel liegt die Menge um ${f.error} daneben, wenn die Streuung der Proben nicht als Unterschied der Füllungen zählt; zählt sie mit, um ${f.counted}.`,
@@ -72,11 +72,11 @@ export const skipping: typeof english = {
   tooFewToSkip: (tolerance) =>
     `So wenige Füllungen sagen nicht, ob eine Füllung ohne Abdrehen innerhalb von ${tolerance} bleibt: Drehen Sie jede Füllung ab.`,
   noneInARow: (f) =>
-    `Schon eine einzige Füllung ohne Abdrehen liegt mit einer Chance von über ${f.acceptedRisk} mehr als ${f.tolerance} daneben: Drehen Sie jede Füllung ab.`,
+    `Schon eine einzige Füllung ohne Abdrehen liegt mit einer Wahrscheinlichkeit von über ${f.acceptedRisk} mehr als ${f.tolerance} daneben: Drehen Sie jede Füllung ab.`,
   inARow: (f) =>
-    `Nicht abgedreht in Folge: Die Chance, dass eine Füllung mehr als ${f.tolerance} daneben liegt, bleibt innerhalb von ${f.acceptedRisk} an der Obergrenze des Risikos (90 %, unabhängige Füllungen) bei ${inARow(f.byBound, f.openEnded && f.most === null)}${f.most === null ? "" : `, gerechnet bei ${inARow(f.most, f.openEnded)}`}.`,
+    `Nicht abgedreht in Folge: Die Wahrscheinlichkeit, dass eine Füllung mehr als ${f.tolerance} daneben liegt, bleibt innerhalb von ${f.acceptedRisk} an der Obergrenze des Risikos (90 %, unabhängige Füllungen) bei ${inARow(f.byBound, f.openEnded && f.most === null)}${f.most === null ? "" : `, gerechnet bei ${inARow(f.most, f.openEnded)}`}.`,
   law: (f) =>
-    `Drehen Sie jede Füllung ab: Ohne Abdrehen verstößt die nächste mit einer Chance von höchstens ${f.atMost} gegen Etikett oder Gesetz (${f.limits}; 90 % Sicherheit, unabhängige Füllungen), gerechnet ${f.chance}.`,
+    `Drehen Sie jede Füllung ab: Ohne Abdrehen verstößt die nächste mit einer Wahrscheinlichkeit von höchstens ${f.atMost} gegen Etikett oder Gesetz (${f.limits}; 90 % Sicherheit, unabhängige Füllungen), gerechnet ${f.chance}.`,
   lawUnknown: (limits) =>
     `Drehen Sie jede Füllung ab: Wie leicht die nächste ohne Abdrehen gegen Etikett oder Gesetz verstößt (${limits}), lässt sich nicht sagen.`,
   practice: (f) =>
@@ -91,5 +91,5 @@ export const skipping: typeof english = {
     error: "Mengenfehler (%; über null: mehr als gewollt)",
   },
   chartDescription: (f) =>
-    `Dichte des Mengenfehlers, wenn der Antrieb belassen wird bei ${f.leftAt}. Chance auf mehr als ${f.chances}.`,
+    `Dichte des Mengenfehlers, wenn der Antrieb belassen wird bei ${f.leftAt}. Wahrscheinlichkeit für mehr als ${f.chances}.`,
 };

@@ -31,7 +31,8 @@ const rows: typeof english.rows = {
   drift_stretches: "Eine Zeile je Abschnitt von Füllungen eines Niveaus; der letzte gilt",
   drift_tests: "Eine Zeile je Test darauf, ob sich der Austrag verschoben hat",
   skipping: "Eine Zeile je Tank und Produkt: was es riskiert, die nächste Füllung nicht abzudrehen",
-  skipping_chances: "Eine Zeile je Grenze: Chance, dass die nächste Füllung um mehr danebenliegt",
+  skipping_chances:
+    "Eine Zeile je Grenze: Wahrscheinlichkeit, dass die nächste Füllung um mehr danebenliegt",
   skipping_runs: "Eine Zeile je Anzahl von Füllungen hintereinander ohne Probe",
   setting: "Eine Zeile je Größe, die die Sollmenge vom Antrieb verlangt",
   setting_rates: "Eine Zeile je Einstellung des Antriebs: die Ausbringmenge, die sie gibt",

@@ -43,7 +43,7 @@ export const trialPlan: typeof english = {
   defaults: (chosen) => `Vorgaben, die Sie durch eigene Zahlen ersetzen können: ${chosen}.`,
   named: {
     difference: (f) => `ein Unterschied von ${f.difference}, der gefunden werden soll`,
-    fillSpread: (f) => `ein Unterschied zwischen Füllungen von ${f.fillSpread}`,
+    fillSpread: (f) => `eine Streuung zwischen den Füllungen von ${f.fillSpread}`,
     catchScatter: (f) =>
       `eine Streuung der Proben von ${f.scatter} bei ${f.turns.words} Umdrehungen`,
     level: (f) => `eine Sicherheit von ${f.level}`,

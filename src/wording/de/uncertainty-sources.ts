@@ -6,7 +6,7 @@ export const sources: typeof english.sources = {
   "reading tare": "Ablesen der Waage, Tara",
   "scale error": "geprüfter Fehler der Waage",
   "turn count": "Zählen der Umdrehungen",
-  "fill to fill": "Unterschied zwischen Füllungen",
+  "fill to fill": "Streuung zwischen den Füllungen",
   "working width": "Arbeitsbreite und Überlappung",
   "wheel travel": "Weg des Rads je Umdrehung",
   slip: "Schlupf des Antriebsrads",

@@ -80,9 +80,9 @@ export const cautionsField = {
   "field-check-fill-unknown": (f: Counts<"fill">) =>
     `A field check names fill ${f.fill}, which has no catch that counts; what any fill of this bin delivers stands in for it.`,
   "field-disagrees": (f: Off & Facts<"error">) =>
-    `Field and catches disagree by more than their uncertainties (normalised error ${f.error}): the field got ${lessOrMore(f)} than the catches let expect. Look for wheel slip, overlap or a wrong area, product left in the bin (looked at from outside: it can bridge and give way, and is never cleared from inside), or a meter that delivers differently under way.`,
+    `Field and catches disagree by more than their uncertainties (normalised error ${f.error}): the field got ${lessOrMore(f)} than the catches said. Look for wheel slip, overlap or a wrong area, product left in the bin (looked at from outside: it can bridge and give way, and is never cleared from inside), or a meter that delivers differently under way.`,
   "field-differs": (f: Off & Facts<"error" | "p">) =>
-    `The field got ${lessOrMore(f)} than the catches let expect, a little more than their uncertainties explain (normalised error ${f.error}; ${f.p} among all field checks). Make another field check before looking for a cause.`,
+    `The field got ${lessOrMore(f)} than the catches said, a little more than their uncertainties explain (normalised error ${f.error}; ${f.p} among all field checks). Make another field check before looking for a cause.`,
   "field-disagreed-before": (bias: string) =>
     `An earlier field check of this bin was off by ${bias}; the latest one counts.`,
   "one-field-check": (bias: string) =>

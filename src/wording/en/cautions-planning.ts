@@ -37,7 +37,7 @@ export const cautionsPlanning = {
   "scale-limits-tolerance": (f: Facts<"turns" | "leastTurns", "division">) =>
     `The scale${f.division === null ? "" : `'s step of ${f.division}`} hides the scatter of ${f.turns} turns: below ${f.leastTurns} turns a catch, reading it alone is wider than the tolerance.`,
   "stopped-on-width": (tolerance: string) =>
-    `If you stopped catching because ${tolerance} was reached, state ${tolerance}: stopping on the width makes a smaller figure too good.`,
+    `If you stopped catching because ${tolerance} was reached, state ${tolerance}: stopping on the width makes a smaller figure say more than it holds.`,
   "enough-by-money": () =>
     "No tolerance was given, so money decides: the catches are enough once another costs more than it saves. A tolerance of your own, with --tolerance or in the setup, decides first.",
   "next-catch-pays": anotherCatchPays,

@@ -49,7 +49,7 @@ export const decision = {
       `${f.of === "target" ? "the target" : "the nearest step"}, ${f.rate}, breaks label or law`,
     "no-step-within-tolerance": (off: string) => `the nearest step of the drive is ${off} off`,
     "field-disagrees": (f: Facts<"off"> & { readonly less: boolean }) =>
-      `the field got ${f.off} ${f.less ? "less" : "more"} than the catches let expect`,
+      `the field got ${f.off} ${f.less ? "less" : "more"} than the catches said`,
   },
   catchMore: (f: Parameters<typeof nouns.moreCatches>[0]) =>
     f.further === 1 ? `One more catch of ${f.turns.words} turns` : nouns.moreCatches(f),

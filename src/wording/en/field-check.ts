@@ -5,7 +5,7 @@ import type { Counts, Facts, Numbers } from "./facts.ts";
 type Correction = Counts<"checks"> & Facts<"factor">;
 
 const over = (f: Correction) =>
-  `Field against catches over ${f.checks} ${f.checks === 1 ? "check" : "checks"}: ${f.factor} of what the catches let expect`;
+  `Field against catches over ${f.checks} ${f.checks === 1 ? "check" : "checks"}: ${f.factor} of what the catches said`;
 
 /** What is said of what the field used. */
 export const fieldCheck = {
@@ -33,7 +33,7 @@ export const fieldCheck = {
   sentence: (f: Facts<"bin" | "product" | "check" | "rate", "compared">) =>
     `Bin ${f.bin} (${f.product}), ${f.check}: the field got ${f.rate}${f.compared === null ? "" : `, ${f.compared}`}.`,
   againstIntended: (error: string) => `${error} against the rate intended`,
-  againstExpected: (error: string) => `${error} against what the catches let expect`,
+  againstExpected: (error: string) => `${error} against what the catches said`,
   used: (f: Facts<"check" | "mass" | "area">) => `${f.check}: ${f.mass} on ${f.area}.`,
   predicted: (f: Facts<"rate" | "drive" | "delivery">) =>
     `Expected from the catches: ${f.rate}, ${f.drive}, from ${f.delivery}.`,
@@ -68,5 +68,5 @@ export const fieldCheck = {
   },
   chartTitle: (bin: string) => `Field checks, bin ${bin}`,
   chartDescription: (rates: string) =>
-    `Rate found in the field beside the rate intended and the rate the catches let expect: ${rates}.`,
+    `Rate found in the field beside the rate intended and the rate the catches give: ${rates}.`,
 };

@@ -46,7 +46,7 @@ export const outliers = {
   },
   /** Null: more than anybody asks. */
   cause: (f: Facts<"mishap", "times">) =>
-    `${f.mishap}, ${f.times ?? "more than a million"} times likelier than bad luck`,
+    `${f.mishap}, which fits ${f.times ?? "more than a million"} times better than chance`,
   orCause: "; or ",
   suspect: (
     f: Counts<"fill" | "catch" | "row"> &
@@ -62,7 +62,7 @@ export const outliers = {
     `Without all that stand out, fill ${f.fill} delivers ${f.without} (${f.range ?? "no interval"}) instead of ${f.now}.`,
   /** What an explanation is worth. */
   explanationNote: (f: Facts<"normal" | "heavyTails">) =>
-    `An explanation is a question to the person who was there, not a finding. A flag raised by bad luck mostly finds a mishap that fits as well, and now and then one that is more than a thousand times likelier than bad luck: in up to ${f.normal} of false flags, and in up to ${f.heavyTails} of them where errors have heavy tails.`,
+    `An explanation is a question to the person who was there, not a finding. A flag that chance raised mostly finds a mishap that fits as well, and now and then one that fits more than a thousand times better than chance: in up to ${f.normal} of false flags, and in up to ${f.heavyTails} of them where errors have heavy tails.`,
   noneTested: "No catch was tested.",
   family: (
     f: Counts<"tests" | "otherMeters"> &

@@ -29,7 +29,7 @@ export const settingDetail = {
   methods: {
     exact: "none, every part is exact",
     "t interval": "the delivery's own (Student's t), scaled",
-    "reciprocal of the t interval": "the delivery's own (Student's t), turned upside down",
+    "reciprocal of the t interval": "the reciprocal of the delivery's own (Student's t)",
     Fieller: "Fieller's, for a ratio of two uncertain figures",
     "GUM propagation":
       "propagation of uncertainty (GUM), Student's t on Welch–Satterthwaite degrees of freedom",

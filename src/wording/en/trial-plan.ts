@@ -72,7 +72,7 @@ export const trialPlan = {
     catchesPerLevel: (f: Chosen) => `${catches(f.catchesPerLevel)} of each kind`,
   } satisfies Record<TrialDefault, unknown>,
   order: (seed: number) =>
-    `Work in the order of the sheet: within a block every product once in random order, within a fill every kind of catch in random order (seed ${seed}). Finish a block before the next one begins.`,
+    `Work in the order of the sheet: within a block every product once in random order, within a fill every kind of catch in random order (random start ${seed}). Finish a block before the next one begins.`,
   withinBlocks: "Compare within blocks when it is caught (blocks: block), as is planned here.",
   alternatives: {
     caption: "Fewer or more fills",

@@ -55,7 +55,7 @@ export const uncertaintyBudget = {
     f: Facts<"draws" | "level" | "lower" | "upper" | "budget" | "difference" | "limit"> &
       Counts<"seed"> & { readonly agrees: boolean },
   ) =>
-    `Monte Carlo check: ${f.draws} draws (seed ${f.seed}) put ${f.level} of the rates between ${f.lower} and ${f.upper}; the budget says ${f.budget}. The ends differ by at most ${f.difference}, ${f.agrees ? "within" : "more than"} the ${f.limit} that one digit of the uncertainty, or chance in the draws, allows (GUM supplement 1).`,
+    `Monte Carlo check: ${f.draws} draws (random start ${f.seed}) put ${f.level} of the rates between ${f.lower} and ${f.upper}; the budget says ${f.budget}. The ends differ by at most ${f.difference}, ${f.agrees ? "within" : "more than"} the ${f.limit} that one digit of the uncertainty, or chance in the draws, allows (GUM supplement 1).`,
   turns: (turns: string) => `${turns} turns`,
   perUnit: (f: Facts<"change" | "unit">) => `${f.change} per ${f.unit}`,
   perTurn: (change: string) => `${change} per turn`,

@@ -19,7 +19,7 @@ describe("cautions about planning, in words", () => {
 
   it("stopping on the width is said", () => {
     expect(plain(cautions["stopped-on-width"]({ tolerance: 0.02 }, where))).toBe(
-      "If you stopped catching because ± 2.0 % was reached, state ± 2.0 %: stopping on the width makes a smaller figure too good.",
+      "If you stopped catching because ± 2.0 % was reached, state ± 2.0 %: stopping on the width makes a smaller figure say more than it holds.",
     );
   });
 

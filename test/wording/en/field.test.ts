@@ -151,7 +151,7 @@ describe("the uncertainty budget, in words", () => {
     );
     expect(plain(say.improve(result))).toMatch(/^Improve first: .* of the variance\. Half of it/);
     expect(plain(say.check(result))).toMatch(
-      /^Monte Carlo check: 20,000 draws \(seed 1\) put 95 % of the rates between −[\d.]+ % and \+[\d.]+ %; the budget says −[\d.]+ % to \+[\d.]+ %\./,
+      /^Monte Carlo check: 20,000 draws \(random start 1\) put 95 % of the rates between −[\d.]+ % and \+[\d.]+ %; the budget says −[\d.]+ % to \+[\d.]+ %\./,
     );
     expect(plain(say.combined(result))).toContain("Welch–Satterthwaite");
   });
@@ -178,7 +178,7 @@ describe("field checks, in words", () => {
     const result = checked([aCheck(240)]);
     const check = present(result.checks[0]);
     expect(plain(say.sentence(result))).toMatch(
-      /^Bin 1 \(wheat\), Apr 12, 2026, fill 2: the field got 110\.\d+ kg\/ha \(.*\), \+0\.4 % against the rate intended and [+−][\d.]+ % against what the catches let expect\.$/,
+      /^Bin 1 \(wheat\), Apr 12, 2026, fill 2: the field got 110\.\d+ kg\/ha \(.*\), \+0\.4 % against the rate intended and [+−][\d.]+ % against what the catches said\.$/,
     );
     expect(plain(say.agreement(check))).toMatch(/^Field and catches agree: normalised error/);
     expect(plain(say.predicted(check))).toContain("drive set for the delivery assumed then");

@@ -64,7 +64,7 @@ describe("the sentence about the newest fill", () => {
 });
 
 describe("a suspect", () => {
-  test("comes with what fits, how much better than bad luck, and the delivery without it", () => {
+  test("comes with what fits, how much better than chance, and the delivery without it", () => {
     const sentence = spaced(say.suspect(present(today([6.02, 6.44, 5.95, 6.0]).suspects[0])));
     expect(sentence).toMatch(
       /^Fill 4, catch 2 \(row 3\) stands \+7\.5 % off \(p < 0\.001, among the catches of its fill\): fits /,
@@ -72,20 +72,20 @@ describe("a suspect", () => {
     expect(sentence).toContain(
       "about a bag's mass (0.45 kg) too much on the scale, as a tare left in",
     );
-    expect(sentence).toContain("times likelier than bad luck");
+    expect(sentence).toContain("times better than chance");
     expect(sentence).toMatch(/Without it the fill delivers 0\.2995 kg\/turn \(−1\.8 %\)\.$/);
   });
 
   test("that nothing explains is said to be unexplained", () => {
     const sentence = spaced(say.suspect(present(today([6.02, 8.1, 5.95, 6.0]).suspects[0])));
     expect(sentence).toContain("no explanation fits");
-    expect(sentence).not.toContain("likelier");
+    expect(sentence).not.toContain("better than chance");
   });
 
   test("is not counted in millions of millions", () => {
     const sentence = spaced(say.suspect(present(today([6.02, 11.96, 5.95, 6.0]).suspects[0])));
     expect(sentence).toContain(
-      "a bag not emptied before (6.0 kg of the catch before still in it), more than a million times likelier than bad luck",
+      "a bag not emptied before (6.0 kg of the catch before still in it), which fits more than a million times better than chance",
     );
   });
 });

@@ -147,8 +147,8 @@ describe("a planned trial, in words", () => {
     expect(say.equivalence(planned({ equivalenceMargin: 0.05 }))).toContain("not adjusted");
   });
 
-  it("names the assumptions it rests on, and the seed", () => {
+  it("names the assumptions it rests on, and the random start", () => {
     expect(plain(say.assumptions(planned()))).toContain("catches of 20 turns scatter by 2.0 %");
-    expect(say.order(planned({ seed: 42 }))).toContain("seed 42");
+    expect(say.order(planned({ seed: 42 }))).toContain("random start 42");
   });
 });
