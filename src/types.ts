@@ -12,7 +12,7 @@ export type { TrialOutcomes } from "./analysis/trial.ts";
 export type { ApparentDivision } from "./data/apparent-division.ts";
 export type { KeyColumn } from "./data/column-kinds.ts";
 export type { GivenKeys } from "./data/given-keys.ts";
-export type { BinPlace } from "./data/identity.ts";
+export type { BinPlace, FillingPlace, MeterPlace } from "./data/identity.ts";
 export type {
   AsideReason,
   Assumed,
@@ -48,6 +48,7 @@ export type { NoFacts } from "./errors/problems/facts.ts";
 export type { FileProblems } from "./errors/problems/file.ts";
 export type { ImportProblems } from "./errors/problems/import.ts";
 export type { OptionNeed, OptionNeedOf, OptionNeeds } from "./errors/problems/option.ts";
+export type { PoolProblems } from "./errors/problems/pool.ts";
 export type { FromProgram, ProgramProblems } from "./errors/problems/program.ts";
 export type { SetupNeeds, SetupProblems, SetupValue } from "./errors/problems/setup.ts";
 export type { TableProblems, Wanted, WantedFigure } from "./errors/problems/table.ts";
@@ -98,6 +99,7 @@ export type { FillTotals } from "./model/totals.ts";
 export type { WithAllCatches } from "./model/with-all-catches.ts";
 export type { Derived, IntervalMethod, WorkedOut } from "./model/worked-out.ts";
 export type { WorthOfCatch, WorthOfSkipping } from "./model/worth-of-catch.ts";
+export type { EngineRow } from "./pool/engine.ts";
 export type { CatchPlace, CatchScatter, FillPoint } from "./questions/across-fills.ts";
 export type {
   CatchesNeededChoices,
@@ -325,3 +327,4 @@ export type { EstimatedVariance, SpreadVote } from "./statistics/spread-votes.ts
 export type { CompatibleUnit, ConvertibleUnit, Dimension, UnitOf } from "./units/factors.ts";
 export type { Quantity } from "./wording/format.ts";
 export type { FrameWords } from "./wording/frame.ts";
+export type { PageWords } from "./wording/words.ts";

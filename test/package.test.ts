@@ -64,7 +64,7 @@ function holdSize(name: string, bytes: number, most: number): void {
 describe("the tarball", () => {
   packageTest("holds what was compiled and its papers, nothing else", ({ home }) => {
     const files = filesBelow(home);
-    const papers = /^(?:[A-Z]+(?:\.md)?|package\.json|(?:data-demo|notebooks|reports)\/.*)$/;
+    const papers = /^(?:[A-Z]+(?:\.md)?|package\.json|(?:data-demo|notebooks|reports|schema)\/.*)$/;
     const scripts = [
       "dist/cli/notices.txt",
       "dist/fonts/DejaVuSans-Bold.ttf",
@@ -341,7 +341,7 @@ describe("ten lines and the package", () => {
     const scripts = await pageScripts(project);
     for (const [bundler, script] of Object.entries(scripts)) {
       // All that decides is in it, drift over earlier fills included.
-      holdSize(`page of one question, by ${bundler}`, gzipSync(script).length, 82);
+      holdSize(`page of one question, by ${bundler}`, gzipSync(script).length, 84);
       const { page, findings } = await open(
         `<!doctype html><html lang="en"><meta charset="utf-8"><title>Enough?</title><label>Turns <input value="20"></label>` +
           `<label>kg <input></label><output></output><script>${script.replace(/<(?=!--|script)/gi, "\\x3C")}</script></html>`,

@@ -15,14 +15,14 @@ export interface EngineOptions {
   readonly signal: AbortSignal | null;
 }
 
-export type Row = Readonly<Record<string, unknown>>;
+export type EngineRow = Readonly<Record<string, unknown>>;
 
 /** A database of its own for one run, on disk and gone afterwards. */
 export interface Engine {
   readonly run: (sql: string) => Promise<void>;
-  readonly rows: (sql: string) => Promise<readonly Row[]>;
+  readonly rows: (sql: string) => Promise<readonly EngineRow[]>;
   /** The same, no more of them in memory than one batch. */
-  readonly stream: (sql: string) => AsyncGenerator<readonly Row[]>;
+  readonly stream: (sql: string) => AsyncGenerator<readonly EngineRow[]>;
   /** Share of the statement that runs, from 0 to 1; null: not known. */
   readonly share: () => number | null;
   readonly close: () => Promise<void>;
@@ -111,8 +111,8 @@ function rowsOf(
   names: readonly string[],
   columns: readonly (readonly unknown[])[],
   count: number,
-): readonly Row[] {
-  const rows: Row[] = [];
+): readonly EngineRow[] {
+  const rows: EngineRow[] = [];
   for (let at = 0; at < count; at++) {
     const row: Record<string, unknown> = {};
     for (let i = 0; i < names.length; i++) row[names[i] ?? ""] = columns[i]?.[at];

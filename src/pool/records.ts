@@ -1,6 +1,6 @@
 import { OptionError } from "../errors/errors.ts";
 import type { FillRecord } from "../model/fill-record.ts";
-import type { Row } from "./engine.ts";
+import type { EngineRow } from "./engine.ts";
 
 /**
  * Totals of fills from the rows of a database, as the statements of `poolSql` return them; for `analyseTotals`.
@@ -8,11 +8,11 @@ import type { Row } from "./engine.ts";
  * @param rows  with every column of the last statement under its name; numbers may be texts, as drivers return large ones
  * @throws      OptionError for a row that lacks one, or has something else in it
  */
-export function fillRecords(rows: readonly Row[]): readonly FillRecord[] {
+export function fillRecords(rows: readonly EngineRow[]): readonly FillRecord[] {
   return rows.map(fillRecord);
 }
 
-export function fillRecord(row: Row): FillRecord {
+export function fillRecord(row: EngineRow): FillRecord {
   return {
     farm: nameOrNull(row, "farm"),
     machine: nameOrNull(row, "machine"),
@@ -34,18 +34,18 @@ export function fillRecord(row: Row): FillRecord {
   };
 }
 
-function nameOrNull(row: Row, column: string): string | null {
+function nameOrNull(row: EngineRow, column: string): string | null {
   const value = row[column];
   return value === null || value === "" ? null : name(row, column);
 }
 
-function name(row: Row, column: string): string {
+function name(row: EngineRow, column: string): string {
   const value = row[column];
   if (typeof value === "string" && value !== "") return value;
   throw new OptionError(column, value, "a text in every row");
 }
 
-function figure(row: Row, column: string): number {
+function figure(row: EngineRow, column: string): number {
   const value = row[column];
   const number = typeof value === "string" && value.trim() !== "" ? Number(value) : value;
   const found = typeof number === "bigint" ? Number(number) : number;

@@ -52,13 +52,13 @@ export const references = {
 
 export type ReferenceKey = keyof typeof references;
 
-/** "Smyth 2004" of "Smyth, G. K. (2004). …", "JCGM 100:2008" of a standard: as it is cited in a text. */
-export function citation(key: ReferenceKey): string {
+/** "Smyth 2004" of "Smyth, G. K. (2004). …", "JCGM 100:2008" of a standard: as it is cited in a text; `and` stands between two authors. */
+export function citation(key: ReferenceKey, and = "and"): string {
   const text: string = references[key];
   const authors = /^([^(]+)\((\d{4})\)/.exec(text);
   if (authors === null) return text.slice(0, text.indexOf(". "));
   const names = [...(authors[1] ?? "").matchAll(/([\p{L}-]+), (?:\p{Lu}\.[ -]?)+/gu)].map(
     ([, name]) => name,
   );
-  return `${names.join(" and ")} ${authors[2]}`;
+  return `${names.join(` ${and} `)} ${authors[2]}`;
 }

@@ -7,6 +7,7 @@ import { renderMarkdown } from "../../src/report/markdown.ts";
 import { reportDocument } from "../../src/report/report.ts";
 import { chartsIn } from "../../src/report/walk.ts";
 import { wordsFor } from "../../src/wording/languages.ts";
+import { references } from "../../src/wording/references.ts";
 import { englishIn } from "../support/bilingual.ts";
 import { demo } from "../support/demo.ts";
 import { faultsOf } from "../support/vega-lite.ts";
@@ -40,7 +41,12 @@ describe("a report in German", () => {
     expect(markdown).toMatch(/^# Frühjahr\n/);
     expect(markdown).toMatch(/\*\*Diagramm: .* \(Spezifikation: \[charts\//);
     const files = /\(<[^)]*>\)|\[[^\]]*\.vl\.json\]|\w+\.csv/g;
-    expect(englishIn(markdown.replaceAll(files, " ").replaceAll("\\_", "_"))).toEqual([]);
+    // Sources stand as they were published.
+    const own = Object.values(references).reduce(
+      (text, one) => text.replaceAll(one, " "),
+      markdown,
+    );
+    expect(englishIn(own.replaceAll(files, " ").replaceAll("\\_", "_"))).toEqual([]);
   });
 
   it("has charts with a decimal comma on every axis", async () => {

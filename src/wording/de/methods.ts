@@ -4,6 +4,7 @@ export const methods: typeof template = {
   labels: {
     heading: "Methoden, zum Einfügen",
     references: "Quellen",
+    and: "und",
   },
   catches: (f) =>
     `Die Ausbringung (Masse je Umdrehung des Dosierers) wurde mit evencatch ${f.version} aus ${f.catches} Abdrehproben von ${f.fills} Füllungen und ${f.meters} Dosierern geschätzt; Intervalle sind zweiseitig und gelten mit ${f.level} Vertrauen.`,

@@ -85,5 +85,5 @@ export const imported = {
     `Not read, since no table ends so: ${files.slice(0, 6).join(", ")}${files.length > 6 ? ", …" : ""}`,
   listed: (file: string) => `Listed in ${file}`,
   notYet: (f: { readonly questions: number }) =>
-    `Nothing was written: ${f.questions === 1 ? "1 question is" : `${f.questions} questions are`} open. Answer and run the command again; --help names all answers.`,
+    `Nothing was written: ${f.questions === 1 ? "1 question is" : `${f.questions} questions are`} unanswered. Answer and run the command again; --help names all answers.`,
 };

@@ -5,6 +5,8 @@ export const methods = {
   labels: {
     heading: "Methods, ready to paste",
     references: "References",
+    /** Between two authors. */
+    and: "and",
   },
   catches: (f: Counts<"catches" | "fills" | "meters"> & Facts<"version" | "level">) =>
     `Delivery (mass per turn of the meter) was estimated from ${f.catches} catch tests of ${f.fills} fills and ${f.meters} meters with evencatch ${f.version}; intervals are two-sided with ${f.level} confidence.`,

@@ -37,7 +37,7 @@ export function methodsSayings(format: Format, say: typeof templates) {
       const cited = new Set<ReferenceKey>();
       const cite = (...keys: readonly ReferenceKey[]): string => {
         for (const key of keys) cited.add(key);
-        return keys.map(citation).join("; ");
+        return keys.map((key) => citation(key, say.labels.and)).join("; ");
       };
       const sentences = [
         say.catches({

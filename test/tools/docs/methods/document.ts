@@ -65,7 +65,7 @@ function chapterText(
       ? null
       : `**Simulated.** ${found.map(({ said, file }) => `${said} ([${file}](${file}.json))`).join(" ")}`,
     example === undefined ? null : exampleText(example(demo)),
-    `Sources: ${sources.map(citation).join("; ")}.`,
+    `Sources: ${sources.map((key) => citation(key)).join("; ")}.`,
   ];
   return parts.filter((part) => part !== null).join("\n\n");
 }
