@@ -4,7 +4,7 @@ import type { DataIssue } from "../errors/data-issue.ts";
 import { DataError } from "../errors/errors.ts";
 import type { Rule } from "./cells-sql.ts";
 import { dialects } from "./dialect.ts";
-import type { Engine, Row } from "./engine.ts";
+import type { Engine, EngineRow } from "./engine.ts";
 import { readingOf } from "./read-sql.ts";
 import { type FileGroup, firstLineOf, rowsFrom } from "./sources.ts";
 
@@ -87,7 +87,7 @@ FROM reject_errors JOIN reject_scans USING (scan_id, file_id) GROUP BY file_path
   });
 }
 
-function malformed(row: Row, columns: number, comma: boolean): DataIssue {
+function malformed(row: EngineRow, columns: number, comma: boolean): DataIssue {
   const place: Place = { source: String(row.file_path), rowKind: "line", row: Number(row.line) };
   const cells = Number(row.cells);
   const said = String(row.said);
