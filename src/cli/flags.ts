@@ -1,6 +1,5 @@
 import type { OptionValues } from "commander";
 import type { AnalysisOptions, ComparisonChoices } from "../analysis/options.ts";
-import { massUnits } from "../data/column-kinds.ts";
 import type { CatchesNeededChoices } from "../questions/catches-needed/options.ts";
 import type { TrialPlanOptions } from "../questions/trial-plan/options.ts";
 import { editions } from "../report/editions/edition.ts";
@@ -35,6 +34,7 @@ import {
 } from "./flag.ts";
 import { adding, importing } from "./own-sheet-flags.ts";
 import { parseQuantity, parseSpan } from "./quantities.ts";
+import { judging, trial } from "./trial-flags.ts";
 import type { TypedSetup } from "./typed-setup.ts";
 
 /** How further catches are planned: asked of `report` and `enough` alike, which answer alike. */
@@ -75,16 +75,6 @@ const lending: readonly SettingFlag<AnalysisOptions>[] = [
 ];
 
 /** Which products are compared, and how they are judged: asked of `report` and `plan` alike, so that they agree. */
-const judging: readonly SettingFlag<
-  Pick<TrialPlanOptions, "reference" | "spread" | "equivalenceMargin">
->[] = [
-  sets(flag("--reference <product>", "reference", asWritten), (reference) => ({ reference })),
-  sets(choice("--spread-law <law>", "spreadLaw", ["common", "separate"]), (spread) => ({ spread })),
-  sets(flag("--margin <share>", "margin", parsePercent), (equivalenceMargin) => ({
-    equivalenceMargin,
-  })),
-];
-
 const comparison: readonly SettingFlag<ComparisonChoices>[] = [
   sets(toggle("--compare", "compare"), (compare) => (compare ? { when: "always" } : {})),
   sets(toggle("--no-compare", "noCompare"), (compare) => (compare ? {} : { when: "never" })),
@@ -97,27 +87,6 @@ const comparison: readonly SettingFlag<ComparisonChoices>[] = [
   sets(flag("--new-density <kg/m³>", "newDensity", parseAmount), (newDensityKgPerM3) => ({
     newDensityKgPerM3,
   })),
-];
-
-const trial: readonly SettingFlag<TrialPlanOptions>[] = [
-  sets(flag("--fills <n>", "trialFills", parseAmount), (fills) => ({ fills })),
-  sets(flag("--turns <list>", "trialTurns", parseAmounts), (turnLevels) => ({ turnLevels })),
-  sets(flag("--catches <n>", "trialCatches", parseAmount), (catchesPerLevel) => ({
-    catchesPerLevel,
-  })),
-  sets(flag("--speeds <list>", "trialSpeeds", parseAmounts), (meterSpeeds) => ({ meterSpeeds })),
-  sets(flag("--bin <name>", "trialBin", asWritten), (bin) => ({ bin })),
-  sets(flag("--seed <n>", "trialSeed", parseAmount), (seed) => ({ seed })),
-  sets(flag("--level <share>", "trialLevel", parseChance), (level) => ({ level })),
-  sets(toggle("--no-blocks", "trialBlocks"), (blocks) => ({
-    analysis: blocks ? "blocks" : "fills",
-  })),
-  sets(flag("--spread <share>", "trialSpread", parsePercent), (fillSpread) => ({ fillSpread })),
-  sets(flag("--difference <share>", "trialDifference", parsePercent), (difference) => ({
-    difference,
-  })),
-  ...judging,
-  sets(choice("--unit <unit>", "trialUnit", massUnits, "kg"), (massUnit) => ({ massUnit })),
 ];
 
 const library = flag("--library <file>", "library", asWritten);

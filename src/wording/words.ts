@@ -113,6 +113,7 @@ function everyTopic(say: Language, units: UnitSystem) {
     sheets: sheetsSayings(format, say.sheets),
     imported: importedSayings(say.imported),
     spreads: spreadsSayings(format, say.spreads),
+    glossary: say.glossary,
     template: say.template,
     tables: say.tables,
     help: say.help,

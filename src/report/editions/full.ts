@@ -8,6 +8,7 @@ import { cautionList } from "../sections/cautions.ts";
 import { howComputedSection, safetySection } from "../sections/closing.ts";
 import { decisionLines } from "../sections/decision.ts";
 import { explainingVariablesSection } from "../sections/explaining-variables.ts";
+import { glossarySection } from "../sections/glossary.ts";
 import { methodsSection } from "../sections/methods.ts";
 import { productComparisonSection } from "../sections/product-comparison.ts";
 
@@ -23,6 +24,7 @@ export function fullBlocks(
     analysis.products === null ? null : productsSection(analysis.products, analysis.trial, words),
     ...analysis.meters.map((answers) => meterSection(answers, analysis, words, idOf(answers))),
     howComputedSection(analysis, words),
+    glossarySection(words),
     methodsSection(analysis, words, version),
     origin,
     safetySection(words),

@@ -17,6 +17,7 @@ export { explainingVariables } from "./explaining-variables.ts";
 export { fieldCheck } from "./field-check.ts";
 export { fleet } from "./fleet.ts";
 export { frame } from "./frame.ts";
+export { glossary } from "./glossary.ts";
 export { help } from "./help.ts";
 export { imported } from "./imported.ts";
 export { lawful } from "./lawful.ts";

@@ -7,18 +7,18 @@ export const methods: typeof template = {
     and: "und",
   },
   catches: (f) =>
-    `Die Ausbringung (Masse je Umdrehung des Dosierers) wurde mit evencatch ${f.version} aus ${f.catches} Abdrehproben von ${f.fills} Füllungen und ${f.meters} Dosierern geschätzt; Intervalle sind zweiseitig und gelten mit ${f.level} Vertrauen.`,
+    `Der Austrag (Masse je Umdrehung des Dosierers) wurde mit evencatch ${f.version} aus ${f.catches} Abdrehproben von ${f.fills} Füllungen und ${f.meters} Dosierern geschätzt; Intervalle sind zweiseitig und gelten mit ${f.level} Vertrauen.`,
   delivery: {
     proportional: (f) =>
-      `Die Ausbringung einer Füllung ist die gesamte Masse durch die gesamten Umdrehungen, also die Gerade durch den Ursprung, deren Varianz mit den Umdrehungen wächst (${f.ratio}).`,
+      `Der Austrag einer Füllung ist die gesamte Masse durch die gesamten Umdrehungen, also die Gerade durch den Ursprung, deren Varianz mit den Umdrehungen wächst (${f.ratio}).`,
     constant: (f) =>
-      `Die Ausbringung einer Füllung ist die Steigung der Geraden durch den Ursprung nach kleinsten Quadraten mit gleicher Varianz (${f.ratio}).`,
+      `Der Austrag einer Füllung ist die Steigung der Geraden durch den Ursprung nach kleinsten Quadraten mit gleicher Varianz (${f.ratio}).`,
     squared: (f) =>
-      `Die Ausbringung einer Füllung ist das Mittel der Massen je Umdrehung, also die Gerade durch den Ursprung, deren Standardabweichung mit den Umdrehungen wächst (${f.ratio}).`,
+      `Der Austrag einer Füllung ist das Mittel der Massen je Umdrehung, also die Gerade durch den Ursprung, deren Standardabweichung mit den Umdrehungen wächst (${f.ratio}).`,
   },
   scatter: {
     lent: (f) =>
-      `Die Varianz der Proben wurde durch die der anderen Füllungen und der anderen Dosierer gestützt (${f.moderated}); wie ungleich diese sind, wurde angenommen und nicht geschätzt: 95 % der Dosierer innerhalb eines Faktors 2,7, die Füllungen eines Dosierers innerhalb von 1,5. Ausbringungen wurden nie geteilt.`,
+      `Die Varianz der Proben wurde durch die der anderen Füllungen und der anderen Dosierer gestützt (${f.moderated}); wie ungleich diese sind, wurde angenommen und nicht geschätzt: 95 % der Dosierer innerhalb eines Faktors 2,7, die Füllungen eines Dosierers innerhalb von 1,5. Was eine Umdrehung ausbringt, wurde nie geteilt.`,
     own: "Die Varianz der Proben stammt von jedem Dosierer allein.",
   },
   division: (f) =>
@@ -32,7 +32,7 @@ export const methods: typeof template = {
   drift: (f) =>
     `Ob sich ein Dosierer verändert hat, wurde nach jeder Füllung an der über die möglichen Zeitpunkte gemittelten Evidenz für eine bleibende Änderung geprüft (${f.shift}), mit Grenzen aus der Simulation für 5 % Fehlalarme in zwölf Füllungen.`,
   catchesNeeded: (f) =>
-    `Die Zahl weiterer Proben ist die kleinste, die mit einer Wahrscheinlichkeit von mindestens 80 % innerhalb von ${f.tolerance} der Ausbringung endet (${f.assurance}).`,
+    `Die Zahl weiterer Proben ist die kleinste, die mit einer Wahrscheinlichkeit von mindestens 80 % innerhalb von ${f.tolerance} des Austrags endet (${f.assurance}).`,
   budget: (f) =>
     `Die Unsicherheit der Einstellung wurde über die Varianzen fortgepflanzt und mit Monte Carlo überprüft (${f.gum}).`,
   products: {
