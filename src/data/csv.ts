@@ -1,11 +1,13 @@
 import Papa from "papaparse";
 import type { DataIssue } from "../errors/data-issue.ts";
+import { textTooMuch } from "./budget.ts";
 import { countKnown } from "./header-names.ts";
 import { type Checked, dataIssue, failed, type Place, passed } from "./issues.ts";
+import { limits } from "./limits.ts";
 import { isBlank, type Table, type TableRow } from "./table.ts";
 
-/** No row of catches is a tenth as long; a longer one is another kind of file, and would only waste memory. */
-export const longestLine = 1_000_000;
+/** A longer line is another kind of file, and would only waste memory. */
+export const longestLine = limits.lineLetters;
 
 /** Separators in order of preference, should two fit the header equally well. */
 const separators = [",", ";", "\t"] as const;
@@ -18,6 +20,8 @@ export function readCsv(name: string, text: string): Checked<Table> {
   const place: Place = { source: name, rowKind: "row" };
   const long = longLine(text);
   if (long !== null) return failed([lineTooLong({ ...place, rowKind: "line", row: long })]);
+  const tooMuch = textTooMuch(place, text);
+  if (tooMuch !== null) return failed([tooMuch]);
   const { separator, body } = separatorOf(text.replace(/\r\n?/g, "\n"));
   const parsed = Papa.parse<string[]>(body, { delimiter: separator, newline: "\n" });
   const quotes = parsed.errors.find(({ type }) => type === "Quotes");
@@ -36,6 +40,7 @@ export function readCsv(name: string, text: string): Checked<Table> {
     rows: rows.filter((row) => !isTooWide(row)),
     issues: rows
       .filter(isTooWide)
+      .slice(0, limits.problems)
       .map((row) => tooManyCells(place, row, headers.length, separator)),
     rowKind: "row",
     decimalMark: separator === "," ? "point" : "unknown",

@@ -1,4 +1,5 @@
 import type { DataIssue } from "../errors/data-issue.ts";
+import { restNotRead } from "./budget.ts";
 import {
   columnByName,
   type FieldsOf,
@@ -9,6 +10,7 @@ import {
 import { leftOutField, numberField, type RowReading, recordedField, textField } from "./fields.ts";
 import type { FoundColumns } from "./headers.ts";
 import type { Place } from "./issues.ts";
+import { limits } from "./limits.ts";
 import { readDivision, readMass } from "./mass.ts";
 import { type DecimalMarks, decimalMarks } from "./numbers.ts";
 import { type Cell, cellText, type Table, type TableRow } from "./table.ts";
@@ -30,7 +32,18 @@ export interface ReadRow {
 /** Every row of a table, read on its own. */
 export function readRows(table: Table, columns: FoundColumns, place: Place): readonly ReadRow[] {
   const marks = decimalMarks(numberCells(table, columns), table.decimalMark);
-  return table.rows.map((row) => readRow(row, columns, marks, place));
+  const read: ReadRow[] = [];
+  let problems = 0;
+  for (const row of table.rows) {
+    const one = readRow(row, columns, marks, place);
+    problems += one.issues.length;
+    read.push(one);
+    const left = table.rows.length - read.length;
+    if (problems < limits.problems || left === 0) continue;
+    const issues = [...one.issues, restNotRead({ ...place, row: row.number }, left)];
+    return [...read.slice(0, -1), { ...one, issues }];
+  }
+  return read;
 }
 
 function readRow(row: TableRow, columns: FoundColumns, marks: DecimalMarks, place: Place): ReadRow {

@@ -1,7 +1,7 @@
 import type { CellObject, WorkBook, WorkSheet } from "@e965/xlsx";
 import type { DataIssue } from "../errors/data-issue.ts";
-import { isCompoundFile, isZip } from "./binary-kind.ts";
 import { type Checked, dataIssue, failed, type Place, passed } from "./issues.ts";
+import { notAWorkbook, safeWorkbook } from "./safe-workbook.ts";
 import { type Cell, cellText, isBlank, type Table, type TableRow } from "./table.ts";
 
 type Library = typeof import("@e965/xlsx");
@@ -25,11 +25,12 @@ export async function readXlsx(
   sheetName: string | undefined,
 ): Promise<Checked<Table>> {
   const place: Place = { source: name, rowKind: "row" };
-  if (!isZip(bytes)) return failed([notAWorkbook(place, bytes)]);
+  const safe = await safeWorkbook(place, bytes);
+  if (!safe.ok) return safe;
   const library = await import("@e965/xlsx");
   let book: WorkBook;
   try {
-    book = library.read(bytes, { cellNF: true, cellText: false, cellHTML: false });
+    book = library.read(safe.value, { cellNF: true, cellText: false, cellHTML: false });
   } catch {
     return failed([notAWorkbook(place, bytes)]);
   }
@@ -118,11 +119,6 @@ function isoText(date: ReturnType<DateFormatter["parse_date_code"]>): string | n
   const day = `${String(date.y).padStart(4, "0")}-${two(date.m)}-${two(date.d)}`;
   const time = `${two(date.H)}:${two(date.M)}:${two(date.S)}`;
   return time === "00:00:00" ? day : `${day}T${time}`;
-}
-
-function notAWorkbook(place: Place, bytes: Uint8Array): DataIssue {
-  const problem = isCompoundFile(bytes) ? "workbook-old" : "not-a-workbook";
-  return dataIssue(place, { problem, facts: {} });
 }
 
 function noSuchSheet(
