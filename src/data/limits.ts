@@ -24,6 +24,8 @@ export const limits = {
   sheetCells: 1_000_000,
   /** Bytes a workbook comes to when it is unpacked. */
   unpackedBytes: 100_000_000,
+  /** Pairs of products held against each other; a table of more is read by nobody. */
+  pairs: 2_500,
   /** Problems named of one file: whoever mends the first thousand has mended what caused the rest. */
   problems: 1_000,
 } as const;
