@@ -1,4 +1,5 @@
 import { createColors } from "picocolors";
+import { exitCodes } from "./exit-codes.ts";
 
 /** Where a command speaks: answers on stdout, everything else on stderr. */
 export interface Io {
@@ -13,9 +14,16 @@ type Colors = ReturnType<typeof createColors>;
 
 export function terminalIo(): Io {
   // A reader that has seen enough (`| head`) closes the pipe; that is no fault of anybody's.
-  process.stdout.on("error", (error: NodeJS.ErrnoException) => {
-    if (error.code !== "EPIPE") throw error;
-  });
+  for (const stream of [process.stdout, process.stderr])
+    stream.on("error", (error: NodeJS.ErrnoException) => {
+      if (error.code === "EPIPE") return;
+      // A full disk behind `> file`: what was to be said there cannot be, and must not end as if it had been.
+      process.exitCode = exitCodes.badInput;
+      if (stream === process.stdout) process.stderr.write(`${error.message}\n`);
+      process.once("exit", () => {
+        process.exitCode = exitCodes.badInput;
+      });
+    });
   const plain = process.env.NO_COLOR !== undefined && process.env.NO_COLOR !== "";
   return {
     out: (text) => process.stdout.write(`${text}\n`),

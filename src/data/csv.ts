@@ -1,6 +1,7 @@
 import Papa from "papaparse";
 import type { DataIssue } from "../errors/data-issue.ts";
 import { textTooMuch } from "./budget.ts";
+import { withoutGuards } from "./formula-guard.ts";
 import { countKnown } from "./header-names.ts";
 import { type Checked, dataIssue, failed, type Place, passed } from "./issues.ts";
 import { limits } from "./limits.ts";
@@ -29,7 +30,7 @@ export function readCsv(name: string, text: string): Checked<Table> {
     const row = { ...place, row: (quotes.row ?? 0) + 1 };
     return failed([dataIssue(row, { problem: "quote-stray", facts: {} }, '"')]);
   }
-  const [header, ...rows] = parsed.data
+  const [header, ...rows] = withoutGuards(parsed.data, body)
     .map((cells, index) => ({ number: index + 1, cells }))
     .filter(({ cells }) => !cells.every(isBlank));
   const headers = header?.cells.map((cell) => cell.trim()) ?? [];

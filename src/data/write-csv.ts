@@ -1,6 +1,7 @@
 import Papa from "papaparse";
 import { isEssential } from "./column-kinds.ts";
 import { type CatchColumn, catchColumns } from "./columns.ts";
+import { guarded } from "./formula-guard.ts";
 import type { Cell } from "./table.ts";
 import type { Catch } from "./types.ts";
 
@@ -11,14 +12,16 @@ export type PlainRow = Readonly<Record<string, Cell>>;
  * Rows as comma-separated text with a header, lines ended by a line feed, numbers with every digit they have. A column
  * stands where the first row that has it puts it; a key that a row lacks is an empty cell.
  *
+ * A text that a spreadsheet would take for a formula has an apostrophe before it, which reading takes off again.
+ *
  * @param rows  any number; none gives an empty text
- * Source       RFC 4180
+ * Source       RFC 4180; OWASP, CSV Injection
  */
 export function rowsToCsv(rows: readonly PlainRow[]): string {
   if (rows.length === 0) return "";
   const fields = columnsOf(rows);
-  const data = rows.map((row) => fields.map((field) => row[field] ?? null));
-  return `${Papa.unparse({ fields: [...fields], data }, { newline: "\n" })}\n`;
+  const data = rows.map((row) => fields.map((field) => guarded(row[field] ?? null)));
+  return `${Papa.unparse({ fields: fields.map(guarded), data }, { newline: "\n" })}\n`;
 }
 
 /** Every column of the rows, in the order in which they first appear. */
