@@ -1,4 +1,11 @@
 export { type Analysis, analyse, type MeterAnswers } from "./analysis/analyse.ts";
+export {
+  analyseTotals,
+  type SummedAnswers,
+  type SummedDelivery,
+  type SummedDrift,
+  type TotalsAnalysis,
+} from "./analysis/analyse-totals.ts";
 export type {
   Action,
   AnsweredFinding,
@@ -7,7 +14,7 @@ export type {
   Decision,
 } from "./analysis/decision.ts";
 export type { Fleet, FleetStanding, WhyAttention } from "./analysis/fleet.ts";
-export { glance } from "./analysis/glance.ts";
+export { type MeterRow, type MeterTable, meterTable } from "./analysis/meter-table.ts";
 export { type AnalysisOptions, resolveOptions, type ToleranceFrom } from "./analysis/options.ts";
 export {
   type ClassLeftOut,
@@ -16,7 +23,15 @@ export {
   type SpreadLibraryChoices,
   spreadLibrary,
 } from "./analysis/spread-library.ts";
-export { type TidyTables, tidyTables } from "./analysis/tidy-tables.ts";
+export { augment } from "./analysis/tables/catches.ts";
+export { tidy } from "./analysis/tables/estimates.ts";
+export { glance } from "./analysis/tables/glance.ts";
+export {
+  type TidyTables,
+  type TidyTablesOptions,
+  tidyTables,
+} from "./analysis/tables/tidy-tables.ts";
+export type { Trial } from "./analysis/trial.ts";
 export { acrossFillsChart } from "./charts/across-fills.ts";
 export { catchesNeededChart } from "./charts/catches-needed.ts";
 export type { ChartSpec } from "./charts/chart-spec.ts";
@@ -29,11 +44,14 @@ export { outletsChart } from "./charts/outlets.ts";
 export { influenceChart, residualsChart } from "./charts/outliers.ts";
 export { productEstimatesChart } from "./charts/product-comparison.ts";
 export { productContrastsChart } from "./charts/product-contrasts.ts";
+export { productStandingsChart } from "./charts/product-standings.ts";
 export { repeatabilityChart } from "./charts/repeatability.ts";
 export { settingChart } from "./charts/setting.ts";
 export { skippingChart } from "./charts/skipping.ts";
 export { speedLinearityChart } from "./charts/speed-linearity.ts";
 export { uncertaintyBudgetChart } from "./charts/uncertainty-budget.ts";
+export { importCatches } from "./data/import/import-catches.ts";
+export type { Imported, ImportOptions } from "./data/import/result.ts";
 export { type LeaveOutKey, leaveOut } from "./data/leave-out.ts";
 export { type CatchEssentials, makeCatch } from "./data/make-catch.ts";
 export {
@@ -43,6 +61,7 @@ export {
   readCatches,
 } from "./data/read-catches.ts";
 export { checkSetup, readSetup, type SetupCheck } from "./data/read-setup.ts";
+export { checkCatchesTogether, readCatchesTogether } from "./data/read-together.ts";
 export { setupJsonSchema } from "./data/setup/json-schema.ts";
 export type { Setup } from "./data/setup.ts";
 export { checkSetupAgainst } from "./data/setup-against.ts";
@@ -64,16 +83,18 @@ export {
 } from "./data/spreads/schema.ts";
 export { spreadLibraryText } from "./data/spreads/write.ts";
 export type { Catch, CatchLog, MassUnit } from "./data/types.ts";
-export { catchesToCsv, type PlainRow, rowsToCsv } from "./data/write-csv.ts";
+export { type CsvOptions, catchesToCsv, type PlainRow, rowsToCsv } from "./data/write-csv.ts";
 export type { DataIssue } from "./errors/data-issue.ts";
 export {
   DataError,
   EvencatchError,
   NumericalError,
   OptionError,
+  PackageError,
   UnitError,
 } from "./errors/errors.ts";
 export type { DataIssueCode } from "./errors/problems.ts";
+export { type FillRecord, fillTotals, mergeFillTotals } from "./model/fill-record.ts";
 export type { HistoryChoices, MeterHistory } from "./model/history.ts";
 export type { Borrow, BorrowingChoices, MeterRecord } from "./model/lenders.ts";
 export {
@@ -85,6 +106,11 @@ export {
 } from "./model/model.ts";
 export type { NumberOfCatches } from "./model/next-catch.ts";
 export type { CurvePoint, NextCatchCurve } from "./model/next-catch-curve.ts";
+export {
+  fitModelFromTotals,
+  type SummedMeterModel,
+  type SummedModel,
+} from "./model/summed-model.ts";
 export { type AcrossFills, acrossFills } from "./questions/across-fills.ts";
 export { catchesNeededOptions } from "./questions/catches-needed/options.ts";
 export { type CatchesNeeded, catchesNeeded } from "./questions/catches-needed.ts";
@@ -112,14 +138,17 @@ export { trialPlanOptions } from "./questions/trial-plan/options.ts";
 export { type TrialPlan, trialPlan } from "./questions/trial-plan.ts";
 export { uncertaintyBudgetOptions } from "./questions/uncertainty-budget/options.ts";
 export { type UncertaintyBudget, uncertaintyBudget } from "./questions/uncertainty-budget.ts";
+export { type AnswerTables, answerTables } from "./report/answer-tables.ts";
 export { reportFiles } from "./report/files.ts";
 export { renderHtml } from "./report/html.ts";
 export { renderMarkdown } from "./report/markdown.ts";
 export { rowsToLatex, rowsToMarkdown } from "./report/plain-tables.ts";
 export { type ReportMeta, reportDocument } from "./report/report.ts";
+export { reportJsonSchema } from "./report/schema/report-schema.ts";
 export { cautionSentence } from "./report/sections/cautions.ts";
 export { type DecisionLines, decisionLines } from "./report/sections/decision.ts";
 export { renderSvg } from "./report/svg.ts";
+export { type TableFilesOptions, tableFiles } from "./report/tables/table-files.ts";
 export { templateFiles } from "./report/template.ts";
 export type { Ask, Caution, CautionCode, Ending, Severity, Where } from "./results/caution.ts";
 export { defaults } from "./results/defaults.ts";

@@ -5,7 +5,7 @@ import { type Checked, dataIssue, failed, type Place, passed } from "./data/issu
 import { type CatchCheck, checkCatches, type ReadOptions } from "./data/read-catches.ts";
 import type { SetupCheck } from "./data/read-setup.ts";
 import type { Setup } from "./data/setup.ts";
-import { formatOf, largestBytes, tooLarge, unknownType } from "./data/source.ts";
+import { type CatchSource, formatOf, largestBytes, tooLarge, unknownType } from "./data/source.ts";
 import type { ProductClasses } from "./data/spreads/classes.ts";
 import type { SpreadLibraryCheck } from "./data/spreads/read.ts";
 import type { SpreadLibrary } from "./data/spreads/schema.ts";
@@ -24,6 +24,17 @@ export async function readCatchesFile(path: string, options: ReadOptions = {}): 
   const check = await checkCatchesFile(path, options);
   if (!check.ok) throw new DataError(path, check.issues);
   return check.log;
+}
+
+/**
+ * A file on disk as readCatches, readCatchesTogether and importCatches take it.
+ *
+ * @throws DataError when it cannot be opened
+ */
+export async function catchSource(path: string): Promise<CatchSource> {
+  const bytes = await load(path);
+  if (!bytes.ok) throw new DataError(path, bytes.issues);
+  return { name: path, bytes: bytes.value };
 }
 
 /** As checkCatches, for a path. A file that cannot be opened is one of the problems returned. */

@@ -1,14 +1,29 @@
 /* Types met behind the names of index.ts, so that each can be imported by its own. */
+
 export type { DecidedBin, LeftOutCatch, NoDecision } from "./analysis/analyse.ts";
-export type { DecisiveAnswers } from "./analysis/decided-bin.ts";
-export type { ComparisonChoices } from "./analysis/options.ts";
+export type { AnsweredFromTotals } from "./analysis/analyse-totals.ts";
+export type { DecisiveAnswers } from "./analysis/decisive-answers.ts";
+export type { ComparisonChoices, PlannedTrial } from "./analysis/options.ts";
 export type { ProductAnswers } from "./analysis/products.ts";
 export type { ScaleDivision } from "./analysis/scale-division.ts";
+export type { SayFinding } from "./analysis/tables/flags.ts";
+export type { ColumnNames, NamesOption, TableName } from "./analysis/tables/table-names.ts";
+export type { TrialOutcomes } from "./analysis/trial.ts";
 export type { ApparentDivision } from "./data/apparent-division.ts";
 export type { KeyColumn } from "./data/column-kinds.ts";
 export type { GivenKeys } from "./data/given-keys.ts";
 export type { BinPlace } from "./data/identity.ts";
+export type {
+  AsideReason,
+  Assumed,
+  AssumedFacts,
+  AssumedKind,
+  AssumedOf,
+  DateOrder,
+  SetAside,
+} from "./data/import/result.ts";
 export type { SetupSource } from "./data/read-setup.ts";
+export type { TogetherOptions } from "./data/read-together.ts";
 export type { BinSetup, SeedSetup } from "./data/setup/bin.ts";
 export type { DriveSetup, GroundWheelSetup, MotorSetup } from "./data/setup/drive.ts";
 export type { FieldCheckSetup } from "./data/setup/field-check.ts";
@@ -22,13 +37,16 @@ export type {
 } from "./data/setup/money.ts";
 export type { SetupPlace } from "./data/setup/place.ts";
 export type { AnsweredSetup } from "./data/setup/schema.ts";
+export type { TrialSetup } from "./data/setup/trial.ts";
 export type { Measured, Span } from "./data/setup/values.ts";
 export type { Cell } from "./data/table.ts";
 export type { TargetRate } from "./data/target-rate.ts";
-export type { WrittenWeights } from "./data/types.ts";
+export type { MissedCatch, WrittenWeights } from "./data/types.ts";
+export type { DecimalMark } from "./data/write-csv.ts";
 export type { IssueOf, RowKind } from "./errors/data-issue.ts";
 export type { NoFacts } from "./errors/problems/facts.ts";
 export type { FileProblems } from "./errors/problems/file.ts";
+export type { ImportProblems } from "./errors/problems/import.ts";
 export type { OptionNeed, OptionNeedOf, OptionNeeds } from "./errors/problems/option.ts";
 export type { FromProgram, ProgramProblems } from "./errors/problems/program.ts";
 export type { SetupNeeds, SetupProblems, SetupValue } from "./errors/problems/setup.ts";
@@ -43,7 +61,9 @@ export type { DriveGeometry, TurnsSet } from "./model/drive.ts";
 export type { FillVariance } from "./model/fill-estimate.ts";
 export type { FillGap } from "./model/fill-order.ts";
 export type { FillPrices } from "./model/fill-prices.ts";
+export type { SummedFill, SummedMeter } from "./model/fill-record.ts";
 export type { BetweenComponent, FillSpread } from "./model/fill-spread.ts";
+export type { FillSums } from "./model/fill-sums.ts";
 export type { FreshStart, HistoryStatus, HistoryStep, Stretch } from "./model/history.ts";
 export type {
   ApartFill,
@@ -63,6 +83,7 @@ export type {
 } from "./model/lenders.ts";
 export type { ChosenScatter, MeterScatter } from "./model/lent-scatter.ts";
 export type { Fill, Meter } from "./model/meters.ts";
+export type { MeterAmongOthers } from "./model/meters-together.ts";
 export type { MissingForMass } from "./model/rate-as-mass.ts";
 export type {
   AssumedSetting,
@@ -181,6 +202,7 @@ export type {
   ProductPoint,
   ProductScatter,
   ProductScatterComparison,
+  ProductStanding,
   ScatterContrast,
 } from "./questions/product-comparison/result.ts";
 export type {
@@ -218,7 +240,7 @@ export type {
   SpeedSlope,
   SpeedsWithinTolerance,
 } from "./questions/speed-linearity/result.ts";
-export type { TrialPlanOptions } from "./questions/trial-plan/options.ts";
+export type { FoundSpreads, TrialPlanOptions } from "./questions/trial-plan/options.ts";
 export type { ExpectedContrast, SheetRow, TrialDefault } from "./questions/trial-plan/result.ts";
 export type {
   UncertaintyBudgetChoices,
@@ -259,9 +281,12 @@ export type { Drawing, Drawings } from "./report/drawings.ts";
 export type { Edition } from "./report/editions/edition.ts";
 export type { HtmlOptions } from "./report/html.ts";
 export type { LatexTableOptions, PlainTableOptions } from "./report/plain-tables.ts";
+export type { ReportInput, ReportInputs } from "./report/provenance.ts";
 export type { SafetyWords } from "./report/sections/safety-strip.ts";
 export type { Fit } from "./report/svg/fit-spec.ts";
 export type { SvgOptions } from "./report/svg.ts";
+export type { PackageAbout } from "./report/tables/data-package.ts";
+export type { TableFormat } from "./report/tables/table-formats.ts";
 export type { CatchRemark } from "./results/catch-remark.ts";
 export type { CautionFacts, CautionOf } from "./results/caution.ts";
 export type { AcrossFillsCautionFacts } from "./results/caution-facts/across-fills.ts";

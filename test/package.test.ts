@@ -3,12 +3,25 @@ import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { stat, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { promisify } from "node:util";
+import { gzipSync } from "node:zlib";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { analyse } from "../src/analysis/analyse.ts";
+import { deliveryChart } from "../src/charts/delivery.ts";
+import { rowsToCsv } from "../src/data/write-csv.ts";
+import { readCatchesFile } from "../src/node.ts";
+import { answerTables } from "../src/report/answer-tables.ts";
+import { renderSvg } from "../src/report/svg.ts";
 import { bundle, wholePage } from "./package/bundle.ts";
 import { packagesOf } from "./package/imports.ts";
 import { type Installed, installPacked, remove } from "./package/npm.ts";
+import { lengthOf, pageScripts, printed, written } from "./package/programs.ts";
 import { browserTest, noFindings } from "./support/browser.ts";
+import { workbook } from "./support/catch-files.ts";
 import { compiler, root } from "./support/compiler.ts";
+import { pythonRunner, rRunner, runnerOr } from "./support/recipes.ts";
+import { present } from "./support/reference.ts";
+import { english } from "./support/words.ts";
+import { codeBlocks, links } from "./tools/docs/markdown.ts";
 
 const run = promisify(execFile);
 const minutes = 60_000;
@@ -51,27 +64,50 @@ function holdSize(name: string, bytes: number, most: number): void {
 describe("the tarball", () => {
   packageTest("holds what was compiled and its papers, nothing else", ({ home }) => {
     const files = filesBelow(home);
-    const papers = ["CHANGELOG.md", "LICENSE", "README.md", "package.json", "reports/reference.md"];
+    const papers = /^(?:[A-Z]+(?:\.md)?|package\.json|(?:data-demo|notebooks|reports)\/.*)$/;
     const scripts = [
       "dist/cli/notices.txt",
+      "dist/fonts/DejaVuSans-Bold.ttf",
+      "dist/fonts/DejaVuSans.ttf",
+      "dist/fonts/LICENSE",
+      "dist/packages/notices.txt",
       "dist/page/runtime-de.txt",
       "dist/page/runtime-en.txt",
       "dist/report/interactive/runtime.txt",
     ];
     const code = files.filter((file) => file.endsWith(".js"));
-    // The command is bundled; nobody imports from it.
-    const library = code.filter((file) => !file.startsWith("dist/cli/"));
-    const types = library.map((file) => file.replace(/\.js$/, ".d.ts"));
-    expect(files).toEqual([...code, ...types, ...scripts, ...papers].sort());
+    const types = files.filter((file) => file.endsWith(".d.ts"));
+    const others = files.filter((file) => ![...code, ...types].includes(file));
+    expect(others.filter((file) => !papers.test(file))).toEqual(scripts.sort());
+    // Declarations stand beside their code, and all that a door leads to are there.
+    const without = types.filter((file) => !code.includes(file.replace(/\.d\.ts$/, ".js")));
+    expect(without).toEqual([]);
     expect(code.filter((file) => /bundle|interactive|page\/app/.test(file))).toEqual([]);
   });
 
-  packageTest("is small", async ({ tarball, home }) => {
-    // The chart runtime of the interactive report is 0.3 MB of it, the page 0.3 MB more and the bundled command 0.4 MB; code
-    // and comments are the rest. Half as much again would mean that something slipped in.
-    holdSize("tarball", (await stat(tarball)).size, 1900);
+  packageTest("has what its README leads to", ({ home }) => {
+    const readme = readFileSync(join(home, "README.md"), "utf8");
+    const paths = [
+      ...links(readme).map((target) => target.split("#")[0] ?? ""),
+      ...codeBlocks(readme)
+        .filter(({ language }) => language === "ts")
+        .flatMap(({ code }) =>
+          [...code.matchAll(/"([\w-]+\/[\w./-]+\.\w+)"/g)].map(([, path = ""]) => path),
+        ),
+    ].filter((target) => target !== "" && !target.includes(":"));
+    expect(paths).toContain("data-demo/first-morning/catches.csv");
+    expect(paths.filter((path) => !existsSync(join(home, path)))).toEqual([]);
+  });
+
+  packageTest("is small, and brings little", async ({ tarball, home }) => {
+    // What it carries of other packages is 0.4 MB of it, fonts 0.7 MB, the bundled command 0.4 MB, the script for R and
+    // Python, the chart runtime and the page 0.3 MB each, papers 0.3 MB; code is the rest. A tenth more would mean that
+    // something slipped in.
+    holdSize("tarball", (await stat(tarball)).size, 3900);
     // Without the data frames, whose own dependencies are 270 MB and stay optional.
-    holdSize("installed, with its packages", await bytesBelow(join(home, "..")), 100_000);
+    holdSize("installed, with its packages", await bytesBelow(join(home, "..")), 22_000);
+    const lock = JSON.parse(readFileSync(join(home, "..", ".package-lock.json"), "utf8"));
+    expect(Object.keys(lock.packages).length).toBeLessThanOrEqual(15);
   });
 
   packageTest("asks for exactly the packages that its code imports", ({ home }) => {
@@ -80,9 +116,7 @@ describe("the tarball", () => {
       .flatMap((file) => packagesOf(join(home, file)));
     const optional = Object.keys(manifest.peerDependencies);
     const asked = [...Object.keys(manifest.dependencies), ...optional];
-    // Its files are read by their paths.
-    const fonts = "dejavu-fonts-ttf";
-    expect([...new Set([...used, fonts])].sort()).toEqual(asked.sort());
+    expect([...new Set(used)].sort()).toEqual(asked.sort());
     expect(optional.filter((name) => existsSync(join(home, "..", name)))).toEqual([]);
   });
 
@@ -146,6 +180,65 @@ describe("a project that installed the package", () => {
   });
 });
 
+describe("drawing with nothing but the package", () => {
+  packageTest("draws what a clone draws", async ({ project }) => {
+    const log = await readCatchesFile(join(firstMorning, "catches.csv"));
+    const chart = deliveryChart(present(analyse(log).meters[0]).delivery, english());
+    const drawing = await renderSvg(chart, { id: "one" });
+    expect(drawing).toMatch(/^<svg/);
+    await writeFile(join(project, "chart.json"), JSON.stringify(chart));
+    const draw = `import { renderSvg } from "evencatch"; import { readFileSync } from "node:fs";
+      process.stdout.write(await renderSvg(JSON.parse(readFileSync("chart.json", "utf8")), { id: "one" }))`;
+    const args = ["--input-type=module", "-e", draw];
+    const { stdout } = await run(process.execPath, args, { cwd: project, maxBuffer: 2 ** 26 });
+    expect(stdout).toBe(drawing);
+  });
+
+  packageTest("writes its letters into pictures", async ({ project }) => {
+    const catches = join(firstMorning, "catches.csv");
+    const args = ["report", catches, "--charts", "png", "--out", "pictures"];
+    await run(join(project, "node_modules", ".bin", "evencatch"), args, { cwd: project });
+    const pictures = filesBelow(join(project, "pictures")).filter((file) => file.endsWith(".png"));
+    expect(pictures.length).toBeGreaterThan(0);
+    const packed = readFileSync(join(project, "pictures", present(pictures[0])));
+    await run(
+      process.execPath,
+      [
+        "--import",
+        "tsx",
+        "src/cli/main.ts",
+        "report",
+        catches,
+        "--charts",
+        "png",
+        "--out",
+        join(project, "cloned"),
+      ],
+      { cwd: root },
+    );
+    expect(packed).toEqual(readFileSync(join(project, "cloned", present(pictures[0]))));
+  });
+
+  packageTest("reads workbooks", async ({ project }) => {
+    await writeFile(
+      join(project, "catches.xlsx"),
+      workbook({
+        Catches: [
+          ["turns", "net_kg"],
+          [20, 6.36],
+          [20, 6.48],
+        ],
+      }).bytes,
+    );
+    const read = `import { readCatchesFile } from "evencatch/node";
+      console.log((await readCatchesFile("catches.xlsx")).catches.map(({ netKg }) => netKg).join())`;
+    const { stdout } = await run(process.execPath, ["--input-type=module", "-e", read], {
+      cwd: project,
+    });
+    expect(stdout.trim()).toBe("6.36,6.48");
+  });
+});
+
 describe("a page that carries the package", () => {
   packageTest("loads little before it can answer", async ({ project }) => {
     const least = await bundle(project, 'export * from "./delivery.js";');
@@ -153,8 +246,8 @@ describe("a page that carries the package", () => {
     const methods = await bundle(project, 'export * from "evencatch/statistics";');
     for (const { outside } of [least, whole, methods]) expect(outside).toEqual([]);
     // Workbooks and drawings come only when they are asked for.
-    for (const { packages } of [least, whole, methods])
-      expect(packages.filter((name) => /xlsx|^vega/.test(name))).toEqual([]);
+    for (const { modules } of [least, whole, methods])
+      expect(modules.filter((name) => /packages\/(?:xlsx|vega)/.test(name))).toEqual([]);
     // Packed as a server sends them. A third of a megabyte is what a phone in a field loads in a second or two; everything
     // means every question; the words of a language (about 40 kB each) come when it is asked for.
     holdSize("page: read, fit, delivery", least.first.gzipped, 100);
@@ -189,6 +282,93 @@ describe("a page that carries the package", () => {
     expect(estimate.value).toBeCloseTo(19.4 / 60, 12);
     expect(await page.textContent("#files")).toContain("report.html");
     expect(findings).toEqual(noFindings);
+  });
+});
+
+describe("ten lines and the package", () => {
+  const programs = ["page.js", "farms.js", "table-and-plot.js", "program.R", "program.py"];
+
+  /** Delivery and action of each bin of the season, as the library has them. */
+  async function truth() {
+    const log = await readCatchesFile(join(season, "catches.csv"));
+    return analyse(log, null, { tolerance: 0.03 }).meters.map(
+      ({ bin, product, delivery, decision }) => ({
+        bin,
+        product,
+        value: delivery.estimate.value,
+        action: decision?.action,
+      }),
+    );
+  }
+
+  test.each(programs)("%s is ten lines at most", async (program) => {
+    expect(await lengthOf(program)).toBeLessThanOrEqual(10);
+  });
+
+  packageTest("answer for many farms", async ({ project }) => {
+    const expected = (await truth()).map((one) => Object.values(one).join());
+    const farms = ["north", "south"].flatMap((farm) => expected.map((line) => `${farm},${line}`));
+    expect(await printed(project, "farms.js")).toEqual(farms);
+  });
+
+  packageTest("make a tidy table and a plot", async ({ project }) => {
+    const log = await readCatchesFile(join(season, "catches.csv"));
+    const table = await written(project, "table-and-plot.js", "fills.csv");
+    expect(table).toBe(rowsToCsv(answerTables(log, analyse(log), english()).fills));
+    expect(await written(project, "table-and-plot.js", "plot.svg")).toMatch(/^<svg/);
+  });
+
+  test("answer in R", async ({ skip }) => {
+    const { project } = installed(skip);
+    const { command } = runnerOr(rRunner(["jsonlite"]), skip);
+    const lines = await printed(project, "program.R", present(command));
+    const said = lines.map((line) => ({
+      value: Number(line.split(" ")[0]),
+      action: line.split(" ")[1],
+    }));
+    expect(said).toEqual((await truth()).map(({ value, action }) => ({ value, action })));
+  });
+
+  test("answer in Python", async ({ skip }) => {
+    const { project } = installed(skip);
+    const { command } = runnerOr(pythonRunner(), skip);
+    const lines = await printed(project, "program.py", present(command));
+    expect(lines).toEqual((await truth()).map(({ value, action }) => `${value} ${action}`));
+  });
+
+  browserTest("make a page that says at every key what the command says", async (open, skip) => {
+    const { project } = installed(skip);
+    const scripts = await pageScripts(project);
+    for (const [bundler, script] of Object.entries(scripts)) {
+      // All that decides is in it, drift over earlier fills included.
+      holdSize(`page of one question, by ${bundler}`, gzipSync(script).length, 82);
+      const { page, findings } = await open(
+        `<!doctype html><html lang="en"><meta charset="utf-8"><title>Enough?</title><label>Turns <input value="20"></label>` +
+          `<label>kg <input></label><output></output><script>${script.replace(/<(?=!--|script)/gi, "\\x3C")}</script></html>`,
+      );
+      for (const typed of ["6.36 6.48", "6.36 6.48 6.56", "6.36 6.37 6.38 6.36 6.37"]) {
+        await page.locator("input").nth(1).fill(typed);
+        const command = join(project, "node_modules", ".bin", "evencatch");
+        const flags = [
+          "enough",
+          ...typed.split(" "),
+          "--turns",
+          "20",
+          "--tolerance",
+          "3%",
+          "--json",
+        ];
+        // A code of its own says that more is to be done.
+        const stdout = await run(command, flags, { cwd: project }).then(
+          (done) => done.stdout,
+          (failed: { readonly stdout: string }) => failed.stdout,
+        );
+        const { decision } = JSON.parse(stdout).answers[0];
+        const [, action, more] = present(await page.textContent("output")).split(" ");
+        expect([action, Number(more)]).toEqual([decision.action, decision.catches?.further ?? 0]);
+      }
+      expect(findings).toEqual(noFindings);
+    }
   });
 });
 

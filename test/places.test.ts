@@ -67,9 +67,9 @@ describe("a new language", () => {
       ...english,
       tag: "fr",
       numbers: { ...english.numbers, to: "à", turn: "tour" },
-      delivery: {
-        ...english.delivery,
-        labels: { ...english.delivery.labels, heading: "Débit par tour" },
+      deliveryDetail: {
+        ...english.deliveryDetail,
+        labels: { ...english.deliveryDetail.labels, heading: "Débit par tour" },
       },
       drift: {
         ...english.drift,
@@ -85,8 +85,9 @@ describe("a new language", () => {
     expect(text).toMatch(/0,3233.kg\/tour/);
   });
 
-  it("is known to one line of the code, and to the door that lets it be had alone", () => {
+  it("is known to one line of the code, to the door that lets it be had alone, and to the script that cannot wait", () => {
     expect(placesOf(sources, /de\/german\.ts/, /^wording\/de\//)).toEqual([
+      "core.ts",
       "de.ts",
       "wording/languages.ts",
     ]);

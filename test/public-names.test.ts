@@ -29,6 +29,8 @@ describe("what the package exports", () => {
     ]);
     expect(manifest.exports).toEqual({
       ...Object.fromEntries(doors),
+      // For engines of other programs.
+      "./evencatch.core.js": "./dist/evencatch.core.js",
       "./package.json": "./package.json",
     });
   });

@@ -1,6 +1,7 @@
 import { writeFileSync } from "node:fs";
 import { studentTQuantile } from "../../src/numeric/distributions/student-t.ts";
 import { type RandomStream, randomStream } from "../../src/numeric/random.ts";
+import { foldedShares } from "../../src/statistics/change-point-shares.ts";
 
 /**
  * Makes src/statistics/change-point-table.ts: for the largest pooled two-sample |t| over the splits of n normal values,
@@ -122,13 +123,14 @@ export const tableSizes: readonly number[] = [
 ];
 
 if (process.argv[1]?.endsWith("change-point-table.ts")) {
-  const shares = tableSizes.map((n) => {
+  const folded = tableSizes.map((n) => {
     console.log(`n = ${n}`);
-    return sharesCountedOnce(n, tableOptions).map((share) => Number(share.toPrecision(5)));
+    const shares = sharesCountedOnce(n, tableOptions);
+    return foldedShares(shares.map((share) => Number(share.toPrecision(5))));
   });
   const { samples, seed, exponents } = tableOptions;
   const source = `/**
- * Made by study/change-point-table.ts, which says what it holds and how; not to be edited by hand.
+ * Made by bench/study/change-point-table.ts, which says what it holds and how; not to be edited by hand.
  * A module and not a JSON file, because Node 20 prints a warning at every import of JSON.
  */
 export const changePointTable: {
@@ -138,9 +140,9 @@ export const changePointTable: {
   readonly exponents: readonly number[];
   /** Numbers of values. */
   readonly sizes: readonly number[];
-  /** One row a size, one column an exponent. */
-  readonly shares: readonly (readonly number[])[];
-} = ${JSON.stringify({ samples, seed, exponents, sizes: tableSizes, shares })};
+  /** One row a size, one column an exponent: shares as change-point-shares.ts folds them. */
+  readonly folded: readonly (readonly number[])[];
+} = ${JSON.stringify({ samples, seed, exponents, sizes: tableSizes, folded })};
 `;
   writeFileSync(new URL("../../src/statistics/change-point-table.ts", import.meta.url), source);
 }

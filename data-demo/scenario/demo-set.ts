@@ -123,6 +123,13 @@ export const columns = {
     description: "Trial day; every product was filled once a day, so a day is a block.",
     constraints: { required: true, minimum: 1 },
   },
+  block: {
+    name: "block",
+    type: "integer",
+    title: "Block",
+    description: "Every product was filled once in each block, in random order.",
+    constraints: { required: true, minimum: 1 },
+  },
   operator: {
     name: "operator",
     type: "string",

@@ -1,7 +1,7 @@
 import type { KeyColumn } from "../data/column-kinds.ts";
 import type { Setup } from "../data/setup.ts";
 import type { Catch, CatchLog } from "../data/types.ts";
-import type { MeterModel } from "../model/model.ts";
+import { type MeterModel, wholeModel } from "../model/model.ts";
 import { type AcrossFills, acrossFills } from "../questions/across-fills.ts";
 import { type Cost, cost } from "../questions/cost.ts";
 import type { Delivery } from "../questions/delivery.ts";
@@ -19,12 +19,14 @@ import type { FillName } from "../results/fill-name.ts";
 import { known } from "../results/options.ts";
 import type { Question } from "../results/question.ts";
 import type { Asking } from "./asking.ts";
-import { type DecidedBin, type DecisiveAnswers, decidedWith } from "./decided-bin.ts";
+import { type DecidedBin, decidedWith } from "./decided-bin.ts";
+import type { DecisiveAnswers } from "./decisive-answers.ts";
 import { type Fleet, fleetOf } from "./fleet.ts";
 import type { AnalysisOptions, ToleranceFrom } from "./options.ts";
 import { type ProductAnswers, productAnswers } from "./products.ts";
 import { cautionsOfFile, type Questioning, questioning, questionsOf } from "./questioning.ts";
 import type { ScaleDivision } from "./scale-division.ts";
+import { type Trial, trialOf } from "./trial.ts";
 
 export type { DecidedBin, NoDecision } from "./decided-bin.ts";
 
@@ -64,7 +66,9 @@ export interface Analysis {
     readonly leftOut: readonly LeftOutCatch[];
   };
   readonly meters: readonly MeterAnswers[];
-  /** All meters together; left out below ten. */
+  /** Left out where the log is no planned trial. */
+  readonly trial?: Trial;
+  /** All meters together; left out below ten, and of a trial. */
   readonly fleet?: Fleet;
   /** Products side by side; null where there is nothing to compare. */
   readonly products: ProductAnswers | null;
@@ -92,8 +96,11 @@ export function analyse(
   options: Partial<AnalysisOptions> = {},
 ): Analysis {
   const about = questioning(log, setup, options);
-  const { model, options: resolved } = about;
+  const { open, options: resolved } = about;
+  const model = wholeModel(open);
   const meters = model.meters.map((meter) => decidedWith(meter, about, furtherAnswers));
+  const products = productAnswers(model, resolved.comparison);
+  const trial = trialOf(model, resolved.comparison, products?.comparison ?? null, meters);
   return {
     kind: "analysis",
     source: log.source,
@@ -106,12 +113,13 @@ export function analyse(
       period: periodOf(log.catches),
       leftOut: leftOutCatches(about),
     },
-    products: productAnswers(model, resolved.comparison),
+    products,
     falseAlarms: falseAlarmsTogether(
       model.meters.filter(({ history }) => history.status !== "not asked").map(falseAlarmsOf),
     ),
+    ...known({ trial }),
     meters,
-    ...known({ fleet: fleetOf(model, meters) }),
+    ...known({ fleet: trial === null ? fleetOf(model, meters) : null }),
     cautions: cautionsOfFile(about),
   };
 }

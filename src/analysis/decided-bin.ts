@@ -2,39 +2,25 @@ import type { Setup } from "../data/setup.ts";
 import type { CatchLog } from "../data/types.ts";
 import { newestFill } from "../model/meters.ts";
 import type { MeterModel } from "../model/model.ts";
-import { type CatchesNeeded, catchesNeeded } from "../questions/catches-needed.ts";
-import { deliveryWithoutError } from "../questions/delivery/without-error.ts";
-import { type Delivery, delivery } from "../questions/delivery.ts";
-import { type Drift, drift } from "../questions/drift.ts";
-import { type FieldCheck, fieldCheck } from "../questions/field-check.ts";
-import { type Outliers, outliers } from "../questions/outliers.ts";
-import { type Repeatability, repeatability } from "../questions/repeatability.ts";
-import { type Setting, setting } from "../questions/setting.ts";
+import type { Delivery } from "../questions/delivery.ts";
 import type { Caution } from "../results/caution.ts";
 import { known } from "../results/options.ts";
 import { type Asking, askingFor } from "./asking.ts";
 import { type AnsweredFinding, answeredFindings, type Decision, decide } from "./decision.ts";
-import { isInTheBin } from "./in-the-bin.ts";
-import { newestFillLeftOut } from "./newest-fill-left-out.ts";
+import {
+  type DecisiveAnswers,
+  type DecisiveGround,
+  type DecisiveQuestions,
+  decisiveAnswers,
+  type Found,
+  inFull,
+} from "./decisive-answers.ts";
 import type { AnalysisOptions, ToleranceFrom } from "./options.ts";
-import { cautionsOfFile, type Questioning, questioning, questionsOf } from "./questioning.ts";
+import { cautionsOfFile, meterModelOf, type Questioning, questioning } from "./questioning.ts";
 import type { ScaleDivision } from "./scale-division.ts";
 
 /** Why a meter has no decision. */
 export type NoDecision = "another product is in the bin";
-
-/** Answers to the questions whose findings can ask to look first, for more catches, or stop the work. */
-export interface DecisiveAnswers {
-  /** The fill in the bin now; its value alone where its error could not be computed. */
-  readonly delivery: Delivery;
-  readonly outliers: Outliers | null;
-  readonly drift: Drift | null;
-  readonly repeatability: Repeatability | null;
-  readonly catchesNeeded: CatchesNeeded | null;
-  readonly setting: Setting | null;
-  /** null: the setup holds no field check of it. */
-  readonly fieldCheck: FieldCheck | null;
-}
 
 /** What to do about one bin and product, with the answers it is decided by. Null: could not be computed. */
 export interface DecidedBin extends DecisiveAnswers {
@@ -82,10 +68,10 @@ export function decisionGrounds(
 /** What to do about one bin and product, and why; null where none of its catches counts. */
 export function decidedBin(
   { about }: DecisionGrounds,
-  { bin, product }: Pick<DecidedBin, "bin" | "product">,
+  wanted: Pick<DecidedBin, "bin" | "product">,
 ): DecidedBin | null {
-  const meter = about.model.meters.find((one) => one.bin === bin && one.product === product);
-  return meter === undefined ? null : decidedWith(meter, about, () => ({}));
+  const meter = meterModelOf(about, wanted);
+  return meter === null ? null : decidedWith(meter, about, () => ({}));
 }
 
 /** The decisions on every bin of a log, and what they are said with. */
@@ -112,19 +98,18 @@ export function decidedLog(
   given: Partial<AnalysisOptions>,
 ): DecidedLog {
   const about = questioning(log, setup, given);
+  const { meters, modelOf } = about.open;
   return {
     options: about.options,
     toleranceFrom: about.toleranceFrom,
     scaleDivision: about.scaleDivision,
-    meters: about.model.meters.map((meter) => decidedWith(meter, about, () => ({}))),
+    meters: meters.map((_, i) => decidedWith(modelOf(i), about, () => ({}))),
     cautions: cautionsOfFile(about),
   };
 }
 
 /** Answers about a meter by their names; each may carry findings. */
-type Answers<K extends string> = {
-  readonly [Name in K]: { readonly cautions: readonly Caution[] } | null;
-};
+type Answers<K extends string> = { readonly [Name in K]: Found };
 
 /**
  * A bin decided on, with the answers to further questions, whose findings count as well.
@@ -136,11 +121,8 @@ export function decidedWith<Further extends Answers<Extract<keyof Further, strin
   about: Questioning,
   further: (asking: Asking, meter: MeterModel, today: Delivery, about: Questioning) => Further,
 ): DecidedBin & Further {
-  const { model, log, names, setup } = about;
   const asking = askingFor(meter);
-  const leftOut = newestFillLeftOut(meter, log, names);
-  const isIn = isInTheBin(meter, model.meters);
-  const decisive = decisiveAnswers(asking, meter, !isIn || leftOut.length > 0, about);
+  const { decisive, isIn, leftOut } = decisiveAnswers(asking, meter, about, inFull);
   const others = further(asking, meter, decisive.delivery, about);
   const cautions = [
     ...leftOut,
@@ -148,61 +130,58 @@ export function decidedWith<Further extends Answers<Extract<keyof Further, strin
     ...cautionsIn(others),
     ...asking.failures(),
   ];
-  const subject = {
-    place: { ...meter.place, product: meter.product },
-    newest: newestFill(meter),
-  };
-  const ground = { ...decisive, about: subject, findings: [...log.cautions, ...cautions], setup };
   return {
-    bin: meter.bin,
-    ...known({ farm: meter.place.farm, machine: meter.place.machine }),
-    product: meter.product,
-    decision: isIn ? decide(ground) : null,
-    noDecision: isIn ? null : "another product is in the bin",
-    answered: answeredFindings(ground),
+    ...decidedBy(meter, about, decisive, { isIn, cautions }),
     ...decisive,
     ...others,
     cautions,
   };
 }
 
-function cautionsIn(answers: object): readonly Caution[] {
-  const all: readonly ({ readonly cautions: readonly Caution[] } | null)[] = Object.values(answers);
-  return all.flatMap((answer) => answer?.cautions ?? []);
+/** The decision alone, from the same questions asked in brief. */
+export function decidedInBrief<A extends DecisiveGround>(
+  meter: MeterModel,
+  about: Questioning,
+  questions: DecisiveQuestions<A>,
+) {
+  const asking = askingFor(meter);
+  const { decisive, isIn, leftOut } = decisiveAnswers(asking, meter, about, questions);
+  const cautions = [...leftOut, ...cautionsIn(decisive), ...asking.failures()];
+  return {
+    ...decidedBy(meter, about, decisive, { isIn, cautions }),
+    delivery: decisive.delivery,
+    cautions,
+  };
 }
 
-/** Asks the decisive questions, delivery and setting before the others, which rest on their answers. */
-function decisiveAnswers(
-  { ask }: Asking,
+/** What to do, by the answers and all their findings. */
+function decidedBy(
   meter: MeterModel,
-  planNext: boolean,
-  about: Questioning,
-): DecisiveAnswers {
-  const asked = questionsOf(meter, about);
-  const today =
-    ask("delivery", () => delivery(meter, asked.delivery)) ??
-    deliveryWithoutError(meter, asked.delivery);
-  const toSet = ask("setting", () => setting(meter, today, asked.setting));
-  const plan = {
-    ...asked.catchesNeeded,
-    settingError: about.options.planning.settingError ?? errorOfStep(toSet),
+  { index, setup }: Questioning,
+  { delivery: today, catchesNeeded: needed, setting: toSet }: DecisiveGround,
+  { isIn, cautions }: { readonly isIn: boolean; readonly cautions: readonly Caution[] },
+): Omit<DecidedBin, keyof DecisiveAnswers | "cautions"> {
+  const { bin, place, product } = meter;
+  const { farm, machine } = place;
+  const ground = {
+    delivery: today,
+    catchesNeeded: needed,
+    setting: toSet,
+    about: { place: { farm, machine, bin: place.bin, product }, newest: newestFill(meter) },
+    findings: [...index.fileFindings(meter), ...cautions],
+    setup,
   };
   return {
-    delivery: today,
-    outliers: ask("outliers", () => outliers(meter, asked.outliers)),
-    catchesNeeded: ask("catchesNeeded", () =>
-      catchesNeeded(meter, planNext ? { ...plan, fill: "next" } : plan),
-    ),
-    setting: toSet,
-    repeatability: ask("repeatability", () => repeatability(meter, asked.repeatability)),
-    fieldCheck: ask("fieldCheck", () => fieldCheck(meter, asked.fieldCheck)),
-    drift: ask("drift", () => drift(meter, asked.drift, about.model.meters)),
+    bin,
+    ...known({ farm, machine }),
+    product,
+    decision: isIn ? decide(ground) : null,
+    noDecision: isIn ? null : "another product is in the bin",
+    answered: answeredFindings(ground),
   };
 }
 
-/** Rate error of the nearest step of a drive with steps; beyond the tolerance it is a finding of its own. */
-function errorOfStep(answer: Setting | null): number {
-  const step = answer?.nearest == null ? null : (answer.steps[answer.nearest.nearest] ?? null);
-  const error = step?.rateError?.value ?? 0;
-  return answer !== null && Math.abs(error) < answer.options.tolerance ? error : 0;
+function cautionsIn(answers: object): readonly Caution[] {
+  const all: readonly Found[] = Object.values(answers);
+  return all.flatMap((answer) => answer?.cautions ?? []);
 }

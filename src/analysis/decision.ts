@@ -1,8 +1,8 @@
 import type { MeterPlace } from "../data/identity.ts";
 import { type AnsweredSetup, holdsFor, namesFill, type Setup } from "../data/setup.ts";
 import { type Fill, severalSeasons } from "../model/meters.ts";
-import type { CatchesNeeded } from "../questions/catches-needed.ts";
-import type { Delivery } from "../questions/delivery.ts";
+import type { CatchesNeededInBrief } from "../questions/catches-needed.ts";
+import type { DeliveryInBrief } from "../questions/delivery/in-brief.ts";
 import type { Setting } from "../questions/setting.ts";
 import { type Ask, type Caution, type CautionCode, isAbout } from "../results/caution.ts";
 
@@ -49,14 +49,14 @@ export interface AnsweredFinding {
 
 /** What a decision is made from. */
 export interface DecisionGround {
-  readonly delivery: Delivery;
+  readonly delivery: DeliveryInBrief;
   /** The fill it is about, as the setup may name it. */
   readonly about: {
     readonly place: MeterPlace;
     readonly newest: Pick<Fill, "fill" | "number" | "season">;
   };
   /** Null: could not be computed. */
-  readonly catchesNeeded: CatchesNeeded | null;
+  readonly catchesNeeded: CatchesNeededInBrief | null;
   /** Null: could not be computed. */
   readonly setting: Setting | null;
   /** Every finding of the bin, and of the file. */

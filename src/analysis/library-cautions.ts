@@ -1,5 +1,5 @@
 import type { Setup } from "../data/setup.ts";
-import type { Model } from "../model/model.ts";
+import type { MeterAmongOthers } from "../model/meters-together.ts";
 import { type Caution, caution } from "../results/caution.ts";
 import { defaults } from "../results/defaults.ts";
 import type { AnalysisOptions } from "./options.ts";
@@ -8,7 +8,7 @@ import type { AnalysisOptions } from "./options.ts";
 export function libraryCautions(
   { borrow, library, libraryFrom }: Pick<AnalysisOptions, "borrow" | "library" | "libraryFrom">,
   setup: Setup | null,
-  { meters }: Pick<Model, "meters">,
+  meters: readonly Pick<MeterAmongOthers, "spreadVote" | "scatter">[],
 ): readonly Caution[] {
   if (borrow === "none") return [];
   if (library.length === 0)
@@ -17,9 +17,13 @@ export function libraryCautions(
       : [caution("library-not-read", {}, { name: setup.library })];
   const facts = {
     file: libraryFrom,
-    spreads: Math.max(...meters.map(({ spreadVote }) => spreadVote?.library ?? 0)),
-    scatters: Math.max(...meters.map(({ scatter }) => scatter.outside?.library ?? 0)),
+    spreads: most(meters.map(({ spreadVote }) => spreadVote?.library ?? 0)),
+    scatters: most(meters.map(({ scatter }) => scatter.outside?.library ?? 0)),
     assumedFactor: Math.exp(2 * defaults.betweenMeters),
   };
   return [caution("library-lends", {}, facts)];
+}
+
+function most(counts: readonly number[]): number {
+  return counts.reduce((one, other) => Math.max(one, other), 0);
 }

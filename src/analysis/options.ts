@@ -20,9 +20,15 @@ import {
   text,
   varianceLaws,
 } from "../results/options.ts";
-import { scaleDivisionOf } from "./scale-division.ts";
+import { type ScaleDivision, scaleDivisionOf } from "./scale-division.ts";
 
 export type { ToleranceFrom };
+
+/** What was planned of a trial besides how its products are compared. */
+export interface PlannedTrial {
+  /** Fills of each product; null: not told. */
+  readonly fills: number | null;
+}
 
 /** When and how products are compared. */
 export interface ComparisonChoices
@@ -34,6 +40,11 @@ export interface ComparisonChoices
    * own product, and comparing wheat with fertiliser answers nobody's question.
    */
   readonly when?: "one bin held several" | "always" | "never";
+  /**
+   * The log is a planned trial: its products are compared unless that is not to be, its report opens with what came of it,
+   * and whether a meter has moved is not asked unless it is asked for, since fills were planned to differ.
+   */
+  readonly trial?: PlannedTrial;
 }
 
 const analysisRules = {
@@ -70,7 +81,16 @@ export function resolveOptions(
   setup: Setup | null,
   log: CatchLog | null = null,
 ): AnalysisOptions {
-  const { read } = scaleDivisionOf(given.scaleDivisionKg, setup, log);
+  return optionsWith(given, setup, scaleDivisionOf(given.scaleDivisionKg, setup, log));
+}
+
+/** The same where it is known already who says what the scale's division is. */
+export function optionsWith(
+  given: Partial<AnalysisOptions>,
+  setup: Setup | null,
+  { read }: ScaleDivision,
+): AnalysisOptions {
+  const comparison = comparisonOf(given.comparison, setup);
   return resolve(
     { ...modelRules, ...analysisRules },
     {
@@ -82,9 +102,36 @@ export function resolveOptions(
         assumedScatter: setup?.assumedScatter,
         scaleDivisionKg: setup?.scale.divisionKg ?? read?.divisionKg,
       }),
+      ...(comparison.trial === undefined || comparison.when === "never"
+        ? {}
+        : { drift: "never" as const }),
       ...known(given),
+      comparison,
     },
   );
+}
+
+/** What is told of a trial in both places is put together. */
+function comparisonOf(
+  given: ComparisonChoices | undefined,
+  setup: Setup | null,
+): ComparisonChoices {
+  const told = trialChoices(setup);
+  const trial =
+    given?.trial === undefined ? told.trial : { fills: null, ...told.trial, ...known(given.trial) };
+  return { ...told, ...known(given), ...known({ trial }) };
+}
+
+/** How the products of the trial that a setup tells of are compared. */
+function trialChoices(setup: Setup | null): ComparisonChoices {
+  const trial = setup?.trial ?? null;
+  if (trial === null) return {};
+  const { fills, order, products, blocks, reference, equivalenceMargin, spread } = trial;
+  return {
+    trial: { fills },
+    ...known({ products, blocks, reference, equivalenceMargin, spread }),
+    ...(order === "size" ? { order: "by size" as const } : {}),
+  };
 }
 
 /** Where the tolerance of `resolveOptions` comes from. */

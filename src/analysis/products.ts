@@ -1,5 +1,6 @@
+import { groupsOf } from "../data/groups.ts";
+import { binKey } from "../data/identity.ts";
 import { OptionError } from "../errors/errors.ts";
-import { sharesBin } from "../model/meters.ts";
 import type { Model } from "../model/model.ts";
 import { explainingVariablesOptions } from "../questions/explaining-variables/options.ts";
 import {
@@ -19,20 +20,21 @@ export interface ProductAnswers {
 
 /**
  * Compares the products of a log where that makes sense, or where it is asked for. Unasked, only products that shared a
- * bin are compared, each with those it shared one with.
+ * bin are compared, each with those it shared one with; those of a trial always are, whichever bin they were in.
  *
  * @throws  OptionError for a reference that is no product of the log
  * @returns null when there is one product, or each bin kept to its own and a comparison was not asked for
  */
 export function productAnswers(model: Model, choices: ComparisonChoices): ProductAnswers | null {
-  const { when = "one bin held several", newDensityKgPerM3, ...comparison } = choices;
+  const { when = "one bin held several", trial, newDensityKgPerM3, ...comparison } = choices;
   const products = new Set(model.meters.map(({ product }) => product));
-  const { reference = null } = comparison;
-  if (reference !== null && !products.has(reference))
+  const { reference = null, products: named = null } = comparison;
+  if (reference !== null && !products.has(reference) && !named?.includes(reference))
     throw new OptionError("reference", reference, `one of ${[...products].join(", ")}`);
-  if (when === "never" || products.size < 2) return null;
-  const asked = when === "always";
-  const compared = asked ? model : thoseThatSharedABin(model);
+  if (when === "never" || (products.size < 2 && trial === undefined)) return null;
+  const asked = when === "always" || trial !== undefined;
+  const wanted = named === null ? model : ofProducts(model, named);
+  const compared = asked ? wanted : thoseThatSharedABin(wanted);
   if (compared.meters.length === 0) return null;
   const pairs = asked ? "all" : "sharing a bin";
   const options = productComparisonOptions(model.options, { pairs, ...comparison });
@@ -50,14 +52,18 @@ export function productAnswers(model: Model, choices: ComparisonChoices): Produc
   };
 }
 
+function ofProducts(model: Model, names: readonly string[]): Model {
+  return { ...model, meters: model.meters.filter(({ product }) => names.includes(product)) };
+}
+
 /** The meters of products that had a bin in common with another product. */
 function thoseThatSharedABin(model: Model): Model {
+  const bins = groupsOf(model.meters, ({ place }) => binKey(place));
   const shared = new Set(
-    model.meters
-      .filter((meter) =>
-        model.meters.some((other) => sharesBin(other, meter) && other.product !== meter.product),
-      )
-      .map(({ product }) => product),
+    bins
+      .map((meters) => [...new Set(meters.map(({ product }) => product))])
+      .filter((products) => products.length > 1)
+      .flat(),
   );
   return { ...model, meters: model.meters.filter(({ product }) => shared.has(product)) };
 }

@@ -3,26 +3,24 @@ import type { Setup } from "../data/setup.ts";
 import { checkSetupAgainst } from "../data/setup-against.ts";
 import type { CatchLog } from "../data/types.ts";
 import { OptionError } from "../errors/errors.ts";
-import { fitModel, type MeterModel, type Model } from "../model/model.ts";
+import { type LogIndex, logIndex } from "../model/log-index.ts";
+import { type MeterModel, type OpenLog, openLog } from "../model/model.ts";
 import type { Caution } from "../results/caution.ts";
 import { libraryCautions } from "./library-cautions.ts";
-import {
-  type AnalysisOptions,
-  resolveOptions,
-  type ToleranceFrom,
-  toleranceFrom,
-} from "./options.ts";
+import { type AnalysisOptions, optionsWith, type ToleranceFrom, toleranceFrom } from "./options.ts";
 import { modelChoices, questionOptions } from "./resolved-setup.ts";
 import { divisionCautions, type ScaleDivision, scaleDivisionOf } from "./scale-division.ts";
 
 /** What the questions about a meter are asked with. */
 export interface Questioning {
-  readonly model: Model;
+  /** The meters, each with its model yet to be made. */
+  readonly open: OpenLog;
   readonly options: AnalysisOptions;
   readonly toleranceFrom: ToleranceFrom;
   readonly scaleDivision: ScaleDivision;
   readonly log: CatchLog;
   readonly names: LogNames;
+  readonly index: LogIndex;
   readonly setup: Setup | null;
 }
 
@@ -32,19 +30,33 @@ export function questioning(
   setup: Setup | null,
   given: Partial<AnalysisOptions>,
 ): Questioning {
-  const options = resolveOptions(given, setup, log);
-  const model = fitModel(log.catches, options, modelChoices(options, setup));
-  if (model.meters.length === 0)
+  const scaleDivision = scaleDivisionOf(given.scaleDivisionKg, setup, log);
+  const options = optionsWith(given, setup, scaleDivision);
+  const open = openLog(log.catches, options, modelChoices(options, setup));
+  if (open.meters.length === 0)
     throw new OptionError("leave-out", "every catch", "such that at least one catch counts");
+  const names = logNames(log.catches);
   return {
-    model,
+    open,
     options,
     toleranceFrom: toleranceFrom(given, setup),
-    scaleDivision: scaleDivisionOf(given.scaleDivisionKg, setup, log),
+    scaleDivision,
     log,
-    names: logNames(log.catches),
+    names,
+    index: logIndex(log, open.meters, names),
     setup,
   };
+}
+
+/** The model of one bin and product; null where none of its catches counts. */
+export function meterModelOf(
+  { open }: Questioning,
+  wanted: Pick<MeterModel, "bin" | "product">,
+): MeterModel | null {
+  const place = open.meters.findIndex(
+    ({ bin, product }) => bin === wanted.bin && product === wanted.product,
+  );
+  return place === -1 ? null : open.modelOf(place);
 }
 
 export function cautionsOfFile({
@@ -52,19 +64,29 @@ export function cautionsOfFile({
   setup,
   scaleDivision,
   options,
-  model,
+  open,
 }: Questioning): readonly Caution[] {
   return [
     ...log.cautions,
     ...divisionCautions(scaleDivision),
-    ...libraryCautions(options, setup, model),
+    ...libraryCautions(options, setup, open.among),
     ...(setup === null ? [] : checkSetupAgainst(setup, log)),
   ];
 }
 
-export function questionsOf(
-  meter: MeterModel,
-  { options, toleranceFrom: from, setup, log }: Questioning,
-) {
-  return questionOptions({ options, toleranceFrom: from, setup, massUnit: log.massUnit }, meter);
+type Asked = ReturnType<typeof questionOptions>;
+
+/** Without a setup nothing is asked of one meter that is not asked of all. */
+const withoutSetup = new WeakMap<Questioning, Asked>();
+
+export function questionsOf(meter: MeterModel, about: Questioning): Asked {
+  const known = withoutSetup.get(about);
+  if (known !== undefined) return known;
+  const { options, toleranceFrom: from, setup, log } = about;
+  const asked = questionOptions(
+    { options, toleranceFrom: from, setup, massUnit: log.massUnit },
+    meter,
+  );
+  if (setup === null) withoutSetup.set(about, asked);
+  return asked;
 }

@@ -4,6 +4,7 @@ import type { ChartSpec } from "./chart-spec.ts";
 import { hints } from "./hints.ts";
 import { keyed, keyLayer } from "./key.ts";
 import { baseSpec } from "./theme.ts";
+import { thinned } from "./thinned.ts";
 
 /**
  * Every fill in order as a point with its interval, against the band in which the next fill is expected and the mean it
@@ -19,7 +20,14 @@ export function acrossFillsChart(result: AcrossFills, words: Words): ChartSpec {
   const shown = (value: number | null) =>
     value === null ? null : format.convert(value, "delivery", size);
   const deliveryTitle = say.delivery(format.unit("delivery", size));
-  const fills = result.points.map(({ fill, catches, estimate, stands }) => ({
+  const { drawn, remark } = thinned(
+    result.points,
+    "fills",
+    ({ estimate }) => estimate.value,
+    ({ stands }) => stands === "apart",
+    words,
+  );
+  const fills = drawn.map(({ fill, catches, estimate, stands }) => ({
     role: roles[stands],
     fill,
     catches,
@@ -41,6 +49,7 @@ export function acrossFillsChart(result: AcrossFills, words: Words): ChartSpec {
       language: words.format.language,
       title: say.title(result),
       description: say.description(result),
+      remark,
     }),
     layer: [
       ...(next === null

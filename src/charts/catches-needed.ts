@@ -11,6 +11,8 @@ import { baseSpec, chartStyles, stackedSpec } from "./theme.ts";
 const heights = { curve: 230, cost: 130 } as const;
 /** Wider intervals than this many tolerances leave the picture: nobody decides by them. */
 const tolerancesShown = 4;
+/** More catches than this are not counted one by one on an axis. */
+const mostTicks = 200;
 
 /**
  * What each catch buys on one picture: half-width against catches with the tolerance and the number from which on another
@@ -32,11 +34,14 @@ export function catchesNeededChart(
     title: say.catches,
     scale: { domain: [-0.3, most + 0.3], nice: false },
     // With fewer ticks than values every other value is left out.
-    axis: {
-      values: Array.from({ length: most + 1 }, (_, i) => i),
-      format: "d",
-      tickCount: most + 1,
-    },
+    axis:
+      most > mostTicks
+        ? { format: "d" }
+        : {
+            values: Array.from({ length: most + 1 }, (_, i) => i),
+            format: "d",
+            tickCount: most + 1,
+          },
   };
   const totals = cost === null ? [] : totalsOf(cost, words, most);
   const about = {

@@ -4,6 +4,7 @@ import type { ChartSpec } from "./chart-spec.ts";
 import { sentenceHint } from "./hints.ts";
 import { keyed, keyLayer } from "./key.ts";
 import { baseSpec } from "./theme.ts";
+import { thinned } from "./thinned.ts";
 
 interface Axes {
   readonly x: object;
@@ -25,6 +26,7 @@ export function deliveryChart(
 ): ChartSpec {
   const say = words.delivery.chart;
   const { format } = words;
+  const { drawn, remark } = drawnPoints(result, words, suspects);
   const longest = Math.max(...result.points.map(({ netKg }) => netKg));
   const mass = (kg: number | null) => (kg === null ? null : format.convert(kg, "mass", longest));
   const axes = axesOf(say.turns, say.mass(format.unit("mass", longest)), true);
@@ -41,10 +43,11 @@ export function deliveryChart(
       language: words.format.language,
       title: say.title(result),
       description: say.description(result),
+      remark,
     }),
     layer: [
       ...lineLayers(line, axes, result.estimate.interval !== null),
-      ...pointLayers(result, (point) => mass(point.netKg), axes, words, suspects),
+      ...pointLayers(drawn, (point) => mass(point.netKg), axes, words, suspects),
       ...keyOf(result, words, suspects),
     ],
   };
@@ -61,6 +64,7 @@ export function deliveryPerTurnChart(
 ): ChartSpec {
   const say = words.delivery.chart;
   const { format } = words;
+  const { drawn, remark } = drawnPoints(result, words, suspects);
   const { value, interval } = result.estimate;
   const shown = (delivery: number | null) =>
     delivery === null ? null : format.convert(delivery, "delivery", value);
@@ -81,10 +85,11 @@ export function deliveryPerTurnChart(
       language: words.format.language,
       title: say.perTurnTitle(result),
       description: say.perTurnDescription(result),
+      remark,
     }),
     layer: [
       ...lineLayers(line, axes, interval !== null),
-      ...pointLayers(result, (point) => shown(point.deliveryKgPerTurn), axes, words, suspects),
+      ...pointLayers(drawn, (point) => shown(point.deliveryKgPerTurn), axes, words, suspects),
       ...keyOf(result, words, suspects),
     ],
   };
@@ -132,8 +137,18 @@ function lineLayers(values: readonly object[], { x, y }: Axes, hasBands: boolean
   ];
 }
 
+function drawnPoints(result: Delivery, words: Words, suspects: readonly number[]) {
+  return thinned(
+    result.points,
+    "catches",
+    ({ deliveryKgPerTurn }) => deliveryKgPerTurn,
+    (point) => suspects.includes(point.catch),
+    words,
+  );
+}
+
 function pointLayers(
-  result: Delivery,
+  shown: Delivery["points"],
   height: (point: Delivery["points"][number]) => number | null,
   { x, y }: Axes,
   words: Words,
@@ -152,11 +167,11 @@ function pointLayers(
     encoding: { x, ...y("height"), ...sentenceHint("words") },
   });
   const doubted = (point: Delivery["points"][number]) => suspects.includes(point.catch);
-  const flagged = result.points.filter(doubted);
+  const flagged = shown.filter(doubted);
   return [
     layer(
       "observation",
-      result.points.filter((point) => !doubted(point)),
+      shown.filter((point) => !doubted(point)),
     ),
     ...(flagged.length > 0 ? [layer("flagged", flagged)] : []),
   ];

@@ -4,6 +4,7 @@ import type { ChartSpec } from "./chart-spec.ts";
 import { hints } from "./hints.ts";
 import { type KeyEntry, keyed, keyLayer } from "./key.ts";
 import { baseSpec } from "./theme.ts";
+import { thinned } from "./thinned.ts";
 
 /**
  * Fills in order of time: every fill with its interval, the level of each stretch, the last of which is in force (or the
@@ -13,7 +14,15 @@ import { baseSpec } from "./theme.ts";
  * @returns a plain Vega-Lite specification, data inline; every number is one of the result's, in the units the words
  *          show
  */
-export function driftChart(result: Drift, words: Words): ChartSpec {
+export function driftChart(whole: Drift, words: Words): ChartSpec {
+  const { drawn, remark } = thinned(
+    whole.fills,
+    "fills",
+    ({ estimate }) => estimate.value,
+    (one) => mustStay(one, whole),
+    words,
+  );
+  const result = { ...whole, fills: drawn };
   const say = words.drift.chart;
   const { format } = words;
   const size = result.toleranceLines.center;
@@ -34,8 +43,9 @@ export function driftChart(result: Drift, words: Words): ChartSpec {
   return {
     ...baseSpec({
       language: words.format.language,
-      title: say.title(result),
-      description: say.description(result),
+      title: say.title(whole),
+      description: say.description(whole),
+      remark,
     }),
     layer: [
       ...toleranceLayers(result, shown, axes),
@@ -75,6 +85,18 @@ interface Axes {
 function roleOf({ stretch, fill }: DriftFill, { differs, stretches }: Drift) {
   if (stretch === null || differs?.fill === fill) return "flagged";
   return stretch === stretches.length - 1 ? "observation" : "earlier";
+}
+
+/** Fills that lines and words of the chart hang on, beside those that stand out. */
+function mustStay(one: DriftFill, result: Drift): boolean {
+  const { stretches, input, fills } = result;
+  return (
+    roleOf(one, result) === "flagged" ||
+    one === fills[0] ||
+    one === fills.at(-1) ||
+    stretches.some(({ from, to }) => from === one.fill || to === one.fill) ||
+    input.gaps.some(({ beforeFill }) => beforeFill === one.fill)
+  );
 }
 
 /** Roles that some fill has: a layer without data would make the drawing complain. */

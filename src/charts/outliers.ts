@@ -9,6 +9,7 @@ import type { ChartSpec } from "./chart-spec.ts";
 import { hints, sentenceHint } from "./hints.ts";
 import { keyed, keyLayer } from "./key.ts";
 import { baseSpec } from "./theme.ts";
+import { thinned } from "./thinned.ts";
 
 /** Distances are drawn nearly in proportion up to this many standard errors; a slipped decimal mark stays on the page. */
 const nearlyLinear = 6;
@@ -24,8 +25,15 @@ const frameHeight = 110;
  */
 export function residualsChart(result: Outliers, words: Words): ChartSpec | null {
   const say = words.outliers.chart;
-  const judged = result.catches.filter(({ statistic }) => statistic !== null);
-  if (judged.length === 0) return null;
+  const all = result.catches.filter(({ statistic }) => statistic !== null);
+  if (all.length === 0) return null;
+  const { drawn: judged, remark } = thinned(
+    all,
+    "catches",
+    ({ statistic }) => statistic,
+    ({ family }) => family !== null,
+    words,
+  );
   const axes = {
     x: {
       x: { field: "fill", type: "ordinal", title: say.fill, axis: { labelAngle: 0 } },
@@ -45,6 +53,7 @@ export function residualsChart(result: Outliers, words: Words): ChartSpec | null
       language: words.format.language,
       title: say.residualTitle(result),
       description: say.residualDescription(result),
+      remark,
     }),
     layer: [
       limitLayer("next-band", judged, ({ inLog }) => inLog, axes),
@@ -138,6 +147,7 @@ export function influenceChart(result: Outliers, words: Words): ChartSpec | null
       language: words.format.language,
       title: say.influenceTitle(result),
       description: say.influenceDescription(result),
+      remark: influencesShown(result, words),
       height: frameHeight + rowHeight * (rows.length + 1),
     }),
     layer: [
@@ -154,6 +164,14 @@ export function influenceChart(result: Outliers, words: Words): ChartSpec | null
       ]),
     ],
   };
+}
+
+/** The sentence that says that only the catches that change most are shown; null: all are. */
+export function influencesShown({ influence, today }: Outliers, words: Words): string | null {
+  const { format, frame } = words;
+  return influence.length < today.catches && influence.length > 0
+    ? frame.thinned.influences(format.count(influence.length), format.count(today.catches))
+    : null;
 }
 
 interface InfluenceRow {

@@ -4,6 +4,7 @@ import type { ChartSpec } from "./chart-spec.ts";
 import { hints } from "./hints.ts";
 import { keyed, keyLayer } from "./key.ts";
 import { baseSpec } from "./theme.ts";
+import { thinned } from "./thinned.ts";
 
 /**
  * Catch scatter of every fill with its interval, against the usual one and what reading the scale alone
@@ -15,7 +16,14 @@ export function repeatabilityChart(result: Repeatability, words: Words): ChartSp
   const say = words.repeatability.chart;
   const { format, charts: key } = words;
   const percent = (value: number | null | undefined) => (value == null ? null : 100 * value);
-  const rows = result.fills.flatMap(({ fill, catches, scatter }) =>
+  const { drawn, remark } = thinned(
+    result.fills,
+    "fills",
+    ({ scatter }) => scatter?.relative.value ?? null,
+    ({ fill }) => fill === result.fill,
+    words,
+  );
+  const rows = drawn.flatMap(({ fill, catches, scatter }) =>
     scatter === null
       ? []
       : [
@@ -30,7 +38,7 @@ export function repeatabilityChart(result: Repeatability, words: Words): ChartSp
           },
         ],
   );
-  const places = result.fills.map(({ fill }) => String(fill));
+  const places = drawn.map(({ fill }) => String(fill));
   const x = {
     field: "fill",
     type: "ordinal",
@@ -60,6 +68,7 @@ export function repeatabilityChart(result: Repeatability, words: Words): ChartSp
       language: words.format.language,
       title: say.title(result),
       description: say.description(result),
+      remark,
     }),
     layer: [
       ...known.map(({ level, style }) => ({

@@ -10,6 +10,8 @@ export interface ChartFrame {
   readonly title: string;
   /** What the chart shows and what it tells, in words, for who cannot see it. */
   readonly description: string;
+  /** A sentence below the title, and at the end of the description; null or left out: none. */
+  readonly remark?: string | null;
   /** BCP 47 tag of the language whose decimal mark the axes take. Default "en". */
   readonly language?: string;
   readonly width?: number;
@@ -35,13 +37,13 @@ export function baseSpec(frame: ChartFrame): ChartSpec {
 
 /** As `baseSpec`, for charts of several views (facet, concat, repeat), each with a size of its own. */
 export function composedSpec(
-  frame: Pick<ChartFrame, "title" | "description" | "language">,
+  frame: Pick<ChartFrame, "title" | "description" | "remark" | "language">,
 ): ChartSpec {
   const locale = chartLocale(frame.language ?? "en");
   return {
     $schema: "https://vega.github.io/schema/vega-lite/v6.json",
-    title: frame.title,
-    description: frame.description,
+    title: frame.remark == null ? frame.title : { text: frame.title, subtitle: frame.remark },
+    description: frame.remark == null ? frame.description : `${frame.description} ${frame.remark}`,
     background: color.paper,
     padding: 6,
     config: locale === null ? chartConfig : { ...chartConfig, locale },

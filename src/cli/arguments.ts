@@ -3,6 +3,7 @@ import { keyColumns } from "../data/column-kinds.ts";
 import type { GivenKeys } from "../data/given-keys.ts";
 import type { LeaveOutKey } from "../data/leave-out.ts";
 import { clearSpellings, type DecimalMarks, readNumber } from "../data/numbers.ts";
+import { type TableFormat, tableFormats } from "../report/tables/table-formats.ts";
 import type { Severity } from "../results/caution.ts";
 import { convert, findUnit } from "../units/convert.ts";
 import type { Words } from "../wording/words.ts";
@@ -105,12 +106,49 @@ export type ChartFormat = (typeof chartFormats)[number];
 
 /** "svg,png" → each format once. */
 export function parseChartFormats(text: string, say: Needed): readonly ChartFormat[] {
+  return someOf(chartFormats, text, say);
+}
+
+/** "xlsx,csv" → each format once. */
+export function parseTableFormats(text: string, say: Needed): readonly TableFormat[] {
+  return someOf(tableFormats, text, say);
+}
+
+function someOf<const T extends string>(
+  all: readonly T[],
+  text: string,
+  say: Needed,
+): readonly T[] {
   const asked = text.split(",").map((one) => one.trim().toLowerCase());
-  const known = chartFormats.filter((format) => asked.includes(format));
+  const known = all.filter((one) => asked.includes(one));
   if (known.length < new Set(asked).size)
-    throw new InvalidArgumentError(say.someOf(chartFormats.join(", ")));
+    throw new InvalidArgumentError(say.someOf(all.join(", ")));
   return known;
 }
+
+/** "revs=turns", given for each header; the last "=" counts, since a header may hold one. */
+export function parsePair(
+  text: string,
+  say: Needed,
+  earlier: Readonly<Record<string, string>> = {},
+): Readonly<Record<string, string>> {
+  const [, name = "", value = ""] = /^(.+)=(.+)$/s.exec(text) ?? [];
+  if (name.trim() === "" || value.trim() === "") throw new InvalidArgumentError(say.pair);
+  return { ...earlier, [name.trim()]: value.trim() };
+}
+
+/** "12" or "April:12" → a row, of all sheets or of one. */
+export function parseRows(
+  text: string,
+  say: Needed,
+  earlier: readonly SheetRow[] = [],
+): SheetRow[] {
+  const [, sheet, row] = /^(?:(.+):)?(\d+)$/s.exec(text.trim()) ?? [];
+  if (row === undefined) throw new InvalidArgumentError(say.row);
+  return [...earlier, { row: Number(row), ...(sheet === undefined ? {} : { sheet }) }];
+}
+
+type SheetRow = { readonly sheet?: string; readonly row: number };
 
 /** A name as it is written, after those before it. */
 export function parseNames(text: string, _: Needed, earlier: readonly string[] = []): string[] {

@@ -1,10 +1,12 @@
+import { existsSync } from "node:fs";
 import { createRequire } from "node:module";
+import { fileURLToPath } from "node:url";
 
 /** Pixels of the picture for one of the drawing: sharp in print at the width of a column. */
 const zoom = 2;
 
 /**
- * The picture of a drawing. Its letters come from a package, so that a machine without fonts draws them too and every
+ * The picture of a drawing. Its letters come with it, so that a machine without fonts draws them too and every
  * machine draws the same.
  */
 export async function chartPng(svg: string): Promise<Uint8Array> {
@@ -23,9 +25,11 @@ export async function chartPng(svg: string): Promise<Uint8Array> {
 
 const family = "DejaVu Sans";
 
+/** Laid beside the bundled command when the package is built; in a clone, where the package of fonts is. */
 function fontFiles(): string[] {
   const { resolve } = createRequire(import.meta.url);
-  return ["DejaVuSans.ttf", "DejaVuSans-Bold.ttf"].map((name) =>
-    resolve(`dejavu-fonts-ttf/ttf/${name}`),
-  );
+  return ["DejaVuSans.ttf", "DejaVuSans-Bold.ttf"].map((name) => {
+    const built = fileURLToPath(new URL(`../fonts/${name}`, import.meta.url));
+    return existsSync(built) ? built : resolve(`dejavu-fonts-ttf/ttf/${name}`);
+  });
 }

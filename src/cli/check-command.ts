@@ -16,11 +16,11 @@ export interface CheckFlags extends ReadFlags, SetupFlags {
 export async function checkCommand(path: string, flags: CheckFlags, io: Io): Promise<ExitCode> {
   const words = await wordsFor(flags.language, "metric");
   const { problems } = words;
-  const check = await checkCatchesFile(path, readOptions(flags));
+  const check = await checkCatchesFile(path, readOptions(flags, path));
   if (!check.ok) {
     const issues = check.issues.map((issue) => ({ ...issue, text: problems.text(issue) }));
     if (flags.json) io.out(JSON.stringify({ ok: false, issues }, null, 2));
-    else for (const { text } of issues) io.err(text);
+    else for (const text of problems.grouped(check.issues)) io.err(text);
     return exitCodes.badInput;
   }
   const { log } = check;

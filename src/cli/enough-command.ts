@@ -3,10 +3,11 @@ import { allCautions } from "../analysis/all-cautions.ts";
 import { type DecidedBin, decidedLog } from "../analysis/decided-bin.ts";
 import { planBeforeAnyCatch, plansForNextFill } from "../analysis/next-fill.ts";
 import { type ScaleDivision, scaleDivisionOf } from "../analysis/scale-division.ts";
+import { readCatchesTogether } from "../data/read-together.ts";
 import type { Setup } from "../data/setup.ts";
 import { checkSetupAgainst } from "../data/setup-against.ts";
 import type { CatchLog } from "../data/types.ts";
-import { readCatchesFile, readSetupFile } from "../node.ts";
+import { readSetupFile } from "../node.ts";
 import type { CatchesNeeded } from "../questions/catches-needed.ts";
 import { resultJson } from "../report/json.ts";
 import { cautionSentence } from "../report/sections/cautions.ts";
@@ -18,8 +19,9 @@ import type { Words } from "../wording/words.ts";
 import { decisionText, groundText } from "./decision-text.ts";
 import { type ExitCode, exitCodeOf, exitCodes } from "./exit-codes.ts";
 import { setupGiven } from "./flags.ts";
-import { type LogFlags, optionsFor, readOptions, setupFor } from "./input.ts";
+import { type LogFlags, optionsFor, setupFor, togetherOptions } from "./input.ts";
 import type { Io } from "./io.ts";
+import { sourcesOf } from "./sources.ts";
 import { isTypedCatch, readTypedCatches } from "./typed-catches.ts";
 import type { TypedSetup } from "./typed-setup.ts";
 
@@ -92,9 +94,11 @@ async function asked(
     const setup = await withTyped(given, typedSetup, log);
     return { log, setup, readAs: [words.command.readAs(caughtWords(log, words))] };
   }
-  if (args.length > 1) throw new InvalidArgumentError(needed.typedCatch(file));
-  const log = await readCatchesFile(file, readOptions(flags));
-  const setup = await withTyped(await setupFor(file, flags, words, io), typedSetup, log);
+  const log = await readCatchesTogether(
+    await sourcesOf(args, io),
+    togetherOptions(flags, args, words),
+  );
+  const setup = await withTyped(await setupFor(args, flags, words, io), typedSetup, log);
   return { log, setup, readAs: [] };
 }
 

@@ -4,7 +4,9 @@ import type { Needed } from "./arguments.ts";
 
 type HelpKey = keyof Words["help"];
 /** With the name of its value, which each language has a word for. */
-type Form = `--${string} <${keyof Words["usage"]["values"]}>`;
+type ValueName = keyof Words["usage"]["values"];
+type Form = `--${string} <${ValueName}>`;
+type OptionalForm = `--${string} [${ValueName}]`;
 
 /** The words a flag is shown and refused with. */
 export type FlagWords = Pick<Words, "help" | "usage">;
@@ -37,6 +39,18 @@ export function flag<T>(
 
 export function asWritten(text: string): string {
   return text;
+}
+
+/** One whose value may be left out; then `alone` stands for it. */
+export function optionalFlag<T>(
+  form: OptionalForm,
+  key: HelpKey,
+  alone: string,
+  read: (text: string, say: Needed) => T,
+): Flag<T> {
+  return flagWith(form, key, (option, { usage }) =>
+    option.preset(alone).argParser<T>((text) => read(text, usage.needed)),
+  );
 }
 
 /** One that is there or not. */
@@ -84,7 +98,10 @@ function flagWith<T>(
 
 function formIn(form: string, { usage }: FlagWords): string {
   const values: Readonly<Record<string, string>> = usage.values;
-  return form.replace(/<(.*)>/, (_, name: string) => `<${values[name] ?? name}>`);
+  return form.replace(
+    /([<[])(.*)([>\]])/,
+    (_, open: string, name: string, close: string) => `${open}${values[name] ?? name}${close}`,
+  );
 }
 
 /** A flag that sets options of the library, or one that stands among such and sets none by itself. */

@@ -4,6 +4,7 @@ import { massUnits } from "../data/column-kinds.ts";
 import type { CatchesNeededChoices } from "../questions/catches-needed/options.ts";
 import type { TrialPlanOptions } from "../questions/trial-plan/options.ts";
 import { editions } from "../report/editions/edition.ts";
+import { usualTableFormats } from "../report/tables/table-formats.ts";
 import { varianceLaws } from "../results/options.ts";
 import { languageTags } from "../wording/languages.ts";
 import {
@@ -16,6 +17,7 @@ import {
   parseMass,
   parseNames,
   parsePercent,
+  parseTableFormats,
   severities,
 } from "./arguments.ts";
 import { budgets } from "./budget-flags.ts";
@@ -26,10 +28,12 @@ import {
   flag,
   given,
   hidden,
+  optionalFlag,
   type SettingFlag,
   sets,
   toggle,
 } from "./flag.ts";
+import { adding, importing } from "./own-sheet-flags.ts";
 import { parseQuantity, parseSpan } from "./quantities.ts";
 import type { TypedSetup } from "./typed-setup.ts";
 
@@ -84,6 +88,10 @@ const judging: readonly SettingFlag<
 const comparison: readonly SettingFlag<ComparisonChoices>[] = [
   sets(toggle("--compare", "compare"), (compare) => (compare ? { when: "always" } : {})),
   sets(toggle("--no-compare", "noCompare"), (compare) => (compare ? {} : { when: "never" })),
+  sets(toggle("--trial", "trial"), () => ({ trial: { fills: null } })),
+  sets(choice("--order <order>", "productOrder", ["planned", "size"]), (order) => ({
+    order: order === "size" ? "by size" : "as listed",
+  })),
   sets(flag("--blocks <column>", "blocks", asWritten), (blocks) => ({ blocks })),
   ...judging,
   sets(flag("--new-density <kg/m³>", "newDensity", parseAmount), (newDensityKgPerM3) => ({
@@ -101,7 +109,9 @@ const trial: readonly SettingFlag<TrialPlanOptions>[] = [
   sets(flag("--bin <name>", "trialBin", asWritten), (bin) => ({ bin })),
   sets(flag("--seed <n>", "trialSeed", parseAmount), (seed) => ({ seed })),
   sets(flag("--level <share>", "trialLevel", parseChance), (level) => ({ level })),
-  sets(toggle("--blocks", "trialBlocks"), () => ({ analysis: "blocks" })),
+  sets(toggle("--no-blocks", "trialBlocks"), (blocks) => ({
+    analysis: blocks ? "blocks" : "fills",
+  })),
   sets(flag("--spread <share>", "trialSpread", parsePercent), (fillSpread) => ({ fillSpread })),
   sets(flag("--difference <share>", "trialDifference", parsePercent), (difference) => ({
     difference,
@@ -115,6 +125,8 @@ const noSetup = toggle("--no-setup", "noSetup");
 const sheet = flag("--sheet <name>", "workbookSheet", asWritten);
 const keys = flag("--key <key=name>", "keys", parseKey);
 const replace = toggle("--replace", "replace");
+/** Asked for once; now a plan does so unless it is told not to. */
+const inBlocksAnyway = hidden("--blocks");
 /** The older name of `--replace`. */
 const force = hidden("--force");
 const usualLanguage = "en";
@@ -145,7 +157,9 @@ export const flags = {
     library,
     ...comparison,
     replace,
-    toggle("--tables", "tables"),
+    optionalFlag("--tables [formats]", "tables", usualTableFormats.join(","), parseTableFormats),
+    choice("--table-decimal <mark>", "tableDecimal", ["point", "comma"]),
+    choice("--table-names <names>", "tableNames", ["own", "broom"]),
     flag("--charts <formats>", "charts", parseChartFormats),
     sheet,
     keys,
@@ -176,6 +190,12 @@ export const flags = {
   ],
   plan: [
     ...trial,
+    inBlocksAnyway,
+    flag("--from <file>", "trialFrom", asWritten),
+    flag("--setup <file>", "setupOfPlan", asWritten),
+    noSetup,
+    sheet,
+    keys,
     flag("--out <dir>", "sheetFolder", asWritten),
     replace,
     force,
@@ -222,6 +242,8 @@ export const flags = {
     language,
     toggle("--json", "findingsJson"),
   ],
+  import: [...importing, replace, language, toggle("--json", "importJson")],
+  add: [...adding, language],
   template: [replace, force, language],
 };
 

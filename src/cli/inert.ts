@@ -28,6 +28,7 @@ export function inertIo(io: Io): Io {
     yellow: (text) => `${mark}:${coloured.push(colours.yellow(inert(String(text)))) - 1};`,
   });
   return {
+    ...io,
     out: (text) => io.out(withColours(text)),
     err: (text) => io.err(withColours(text)),
     outColors: keeping(io.outColors),

@@ -1,13 +1,16 @@
 import { stat } from "node:fs/promises";
-import { basename, dirname, isAbsolute, join } from "node:path";
+import { basename, dirname, isAbsolute, join, parse, resolve } from "node:path";
+import { InvalidArgumentError } from "commander";
 import type { AnalysisOptions } from "../analysis/options.ts";
 import type { GivenKeys } from "../data/given-keys.ts";
 import type { ReadOptions } from "../data/read-catches.ts";
+import type { TogetherOptions } from "../data/read-together.ts";
 import type { Setup } from "../data/setup.ts";
 import { readSetupFile, readSpreadLibraryFile } from "../node.ts";
 import type { Words } from "../wording/words.ts";
 import { analysisGiven } from "./flags.ts";
 import type { Io } from "./io.ts";
+import { standardInput } from "./sources.ts";
 
 /** Where a command is told to take its setup from: a file, false for none, nothing for the one beside the catches. */
 export interface SetupFlags {
@@ -18,23 +21,32 @@ export interface SetupFlags {
 const setupBeside = "setup.json";
 
 /**
- * The setup that goes with a file of catches: the one asked for, or the one beside them, which is then named on standard
+ * The setup that goes with catches: the one asked for, or the one beside them, which is then named on standard
  * error, before it is read. Null: none.
  *
  * @throws DataError when it cannot be used, beside the catches or not
  */
 export async function setupFor(
-  catches: string,
+  catches: string | readonly string[],
   { setup }: SetupFlags,
   { command: say }: Words,
   io: Io,
 ): Promise<Setup | null> {
   if (setup === false) return null;
   if (setup !== undefined) return readSetupFile(setup);
-  const beside = join(dirname(catches), setupBeside);
-  if (basename(catches) === setupBeside || !(await exists(beside))) return null;
+  const beside = besideAll([catches].flat());
+  if (beside === null || !(await exists(beside))) return null;
   io.err(say.setupFound(beside));
   return readSetupFile(beside);
+}
+
+/** Where a setup would lie that goes with all of these files; null: they lie apart, or come from no folder. */
+function besideAll(catches: readonly string[]): string | null {
+  const [folder, ...others] = new Set(catches.map((path) => dirname(path)));
+  const none = folder === undefined || others.length > 0 || catches.includes(standardInput);
+  return none || catches.some((path) => basename(path) === setupBeside)
+    ? null
+    : join(folder, setupBeside);
 }
 
 /** Where a command is told to borrow from. */
@@ -48,10 +60,10 @@ export interface LibraryFlags {
  * @throws DataError when it cannot be used
  */
 export async function libraryFor(
-  { library }: LibraryFlags,
+  flags: LibraryFlags,
   setup: Setup | null,
 ): Promise<Pick<Partial<AnalysisOptions>, "library" | "libraryFrom">> {
-  const path = library ?? libraryBeside(setup);
+  const path = libraryPath(flags, setup);
   if (path === null) return {};
   // Seldom asked for, and a short answer loads no more than it needs.
   const { libraryRecords } = await import("../analysis/spread-library.ts");
@@ -67,9 +79,14 @@ function libraryBeside(setup: Setup | null): string | null {
 }
 
 /** Files of the library and the setup, which are never written over. */
-export function inputsOf({ library }: LibraryFlags, setup: Setup | null): readonly string[] {
-  const path = library ?? libraryBeside(setup);
+export function inputsOf(flags: LibraryFlags, setup: Setup | null): readonly string[] {
+  const path = libraryPath(flags, setup);
   return [...(setup === null ? [] : [setup.source]), ...(path === null ? [] : [path])];
+}
+
+/** Where the library lies; null: there is none. */
+export function libraryPath({ library }: LibraryFlags, setup: Setup | null): string | null {
+  return library ?? libraryBeside(setup);
 }
 
 function exists(path: string): Promise<boolean> {
@@ -85,11 +102,38 @@ export interface ReadFlags {
   readonly key?: GivenKeys;
 }
 
-export function readOptions({ sheet, key }: ReadFlags): ReadOptions {
+export function readOptions({ sheet, key }: ReadFlags, path: string): ReadOptions {
   return {
     ...(sheet === undefined ? {} : { sheet }),
-    ...(key === undefined ? {} : { keys: key }),
+    ...(key === undefined ? {} : { keys: keysOf(key, path) }),
   };
+}
+
+/** How several are read as one: each by the names it lies under. */
+export function togetherOptions(
+  { sheet, key = {} }: ReadFlags,
+  paths: readonly string[],
+  { usage }: Words,
+): TogetherOptions {
+  const placed = Object.values(key).some((value) => placeNames.has(value));
+  if (placed && paths.includes(standardInput))
+    throw new InvalidArgumentError(usage.needed.keyOfStream);
+  return {
+    ...(sheet === undefined ? {} : { sheet }),
+    keys: (path) => keysOf(key, path),
+  };
+}
+
+/** What stands for the name of a place, instead of a name. */
+const placeNames: ReadonlyMap<string, (path: string) => string> = new Map([
+  ["file", (path: string) => parse(path).name],
+  ["folder", (path: string) => basename(dirname(resolve(path)))],
+]);
+
+function keysOf(key: GivenKeys, path: string): GivenKeys {
+  return Object.fromEntries(
+    Object.entries(key).map(([name, value]) => [name, placeNames.get(value)?.(path) ?? value]),
+  );
 }
 
 /** How a command is told what an analysis of catches rests on besides them. */

@@ -3,7 +3,14 @@ import { createHash } from "node:crypto";
 /** Lies beside what evencatch wrote, and says what that was. */
 export const manifestName = "evencatch-manifest.json";
 
-export type WritingCommand = "report" | "template" | "plan" | "sheet" | "page" | "spreads";
+export type WritingCommand =
+  | "report"
+  | "template"
+  | "plan"
+  | "sheet"
+  | "page"
+  | "spreads"
+  | "import";
 
 /** A file as it was written: by which command, and the SHA-256 of its bytes. */
 export interface ManifestEntry {

@@ -31,7 +31,7 @@ export function program(io: Io, words: Words, ended: (code: ExitCode) => void): 
     .addHelpText("after", help.afterwards);
   for (const command of [
     subcommand("report", words)
-      .argument(`<${values.catches}>`, help.catches)
+      .argument(`<${values.catches}...>`, help.catchesOfReport)
       .action(async (catches, given) => {
         const { reportCommand } = await import("./report-command.ts");
         ended(await reportCommand(catches, given, io));
@@ -70,6 +70,19 @@ export function program(io: Io, words: Words, ended: (code: ExitCode) => void): 
       .action(async (catches, given) => {
         const { checkCommand } = await import("./check-command.ts");
         ended(await checkCommand(catches, given, io));
+      }),
+    subcommand("import", words)
+      .argument(`<${values.sources}...>`, help.sources)
+      .action(async (files, given) => {
+        const { importCommand } = await import("./import-command.ts");
+        ended(await importCommand(files, given, io));
+      }),
+    subcommand("add", words)
+      .argument(`<${values.file}>`, help.addFile)
+      .argument(`<${values.catches}...>`, help.addCatches)
+      .action(async (file, catches, given) => {
+        const { addCommand } = await import("./add-command.ts");
+        ended(await addCommand(file, catches, given, io));
       }),
     subcommand("template", words)
       .argument(`[${values.dir}]`, help.templateFolder, ".")

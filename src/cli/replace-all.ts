@@ -1,6 +1,6 @@
-import { unlinkSync } from "node:fs";
 import { lstat, mkdir, readFile, rename, rmdir, unlink, writeFile } from "node:fs/promises";
 import { dirname, join } from "node:path";
+import { interruptible } from "./interruptible.ts";
 import {
   type Journal,
   journalName,
@@ -39,7 +39,8 @@ export async function replaceAll(
     for (const made of [...folders].reverse()) await rmdir(made).catch(() => {});
     await leaveFolder(folder);
   };
-  await interruptible(written, folder, async (fromHereOn) => {
+  const unfinished = () => [...written, join(folder, journalName)];
+  await interruptible(unfinished, async (fromHereOn) => {
     let journal: Journal;
     try {
       await rewriteJournal(folder, begun);
@@ -119,44 +120,4 @@ async function remove(folder: string, name: string): Promise<void> {
 /** The folders from the first to the last, each inside the one before. */
 export function between(first: string, last: string): readonly string[] {
   return last.length <= first.length ? [first] : [...between(first, dirname(last)), last];
-}
-
-const signals = ["SIGINT", "SIGTERM", "SIGHUP"] as const;
-
-/**
- * Does the work; a signal that ends the process takes what is unfinished with it. Once the work says so, a signal waits
- * until it is done.
- */
-async function interruptible(
-  written: ReadonlySet<string>,
-  folder: string,
-  work: (fromHereOn: () => void) => Promise<void>,
-) {
-  let waits = false;
-  let waiting: NodeJS.Signals | null = null;
-  const end = (signal: NodeJS.Signals) => {
-    for (const one of signals) process.off(one, leave);
-    process.kill(process.pid, signal);
-  };
-  const leave = (signal: NodeJS.Signals) => {
-    waiting = signal;
-    if (waits) return;
-    for (const path of [...written, join(folder, journalName)]) {
-      try {
-        unlinkSync(path);
-      } catch {
-        // Not written yet.
-      }
-    }
-    end(signal);
-  };
-  for (const signal of signals) process.on(signal, leave);
-  try {
-    await work(() => {
-      waits = true;
-    });
-  } finally {
-    if (waits && waiting !== null) end(waiting);
-    for (const signal of signals) process.off(signal, leave);
-  }
 }

@@ -8,6 +8,7 @@ import {
 } from "../errors/errors.ts";
 import { wordsFor } from "../wording/languages.ts";
 import type { Words } from "../wording/words.ts";
+import { withWholeValues } from "./bare-tables.ts";
 import { type ExitCode, exitCodes } from "./exit-codes.ts";
 import { languageIn } from "./flags.ts";
 import { inertIo } from "./inert.ts";
@@ -22,7 +23,7 @@ export async function run(args: readonly string[], bare: Io): Promise<ExitCode> 
   try {
     await program(io, words, (code) => {
       exitCode = code;
-    }).parseAsync([...args], { from: "user" });
+    }).parseAsync([...withWholeValues(args)], { from: "user" });
     return exitCode;
   } catch (error) {
     return report(error, words, io);

@@ -43,7 +43,7 @@ async function blank({ setup: given }: SheetFlags, words: Words) {
 }
 
 async function ofLog(path: string, flags: SheetFlags, words: Words, io: Io) {
-  const log = await readCatchesFile(path, readOptions(flags));
+  const log = await readCatchesFile(path, readOptions(flags, path));
   const setup = await setupFor(path, flags, words, io);
   const analysis = analyse(log, setup, await optionsFor(flags, setup));
   return {

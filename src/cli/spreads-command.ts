@@ -6,7 +6,7 @@ import type { Setup } from "../data/setup.ts";
 import { fewestBins, fewestToEstimate } from "../data/spreads/limits.ts";
 import type { SpreadLibrary } from "../data/spreads/schema.ts";
 import { spreadLibraryText } from "../data/spreads/write.ts";
-import type { Model } from "../model/model.ts";
+import { type Model, wholeModel } from "../model/model.ts";
 import { readCatchesFile, readProductClassesFile } from "../node.ts";
 import { version } from "../version.ts";
 import { wordsFor } from "../wording/languages.ts";
@@ -36,10 +36,10 @@ export async function spreadsCommand(
   const models: Model[] = [];
   const setups: Setup[] = [];
   for (const path of paths) {
-    const log = await readCatchesFile(path, readOptions(flags));
+    const log = await readCatchesFile(path, readOptions(flags, path));
     const setup = await setupFor(path, flags, words, io);
     if (setup !== null) setups.push(setup);
-    models.push(questioning(log, setup, {}).model);
+    models.push(wholeModel(questioning(log, setup, {}).open));
   }
   const { library: made, leftOut } = spreadLibrary(models, {
     ...classes,

@@ -39,13 +39,15 @@ export function readTypedCatches(
   return readCatches({ name: "typed.csv", text: [`turns;net_${unit}`, ...lines].join("\n") });
 }
 
+/** A catch as it was typed. */
 interface Parts {
   readonly turns: string;
   readonly mass: string;
   readonly unit: MassUnit;
 }
 
-function partsOf(argument: string, { turns, unit }: TypedDefaults, say: Needed): Parts {
+/** @throws InvalidArgumentError for what is no catch */
+export function partsOf(argument: string, { turns, unit }: TypedDefaults, say: Needed): Parts {
   const [, own, mass, suffix] = typed.exec(argument.trim()) ?? [];
   if (mass === undefined) throw new InvalidArgumentError(say.typedCatch(argument));
   const count = own ?? turns?.toString();

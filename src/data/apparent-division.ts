@@ -1,3 +1,4 @@
+import { at } from "../errors/at.ts";
 import { convert } from "../units/convert.ts";
 import { countsOf, differentAmong, type Figure, figureOf, lastPlace, numberOf } from "./figure.ts";
 import type { Catch, CatchLog, MassUnit, WrittenWeights } from "./types.ts";
@@ -37,10 +38,8 @@ export interface ApparentDivision {
 export function apparentDivision(
   log: Pick<CatchLog, "catches" | "written">,
 ): ApparentDivision | null {
-  const weighings = weighingsOf(log);
-  const units = [...new Set(weighings.map(({ unit }) => unit))];
-  return units
-    .flatMap((unit) => readIn(unit, weighings) ?? [])
+  return [...shownIn(log)]
+    .flatMap(([unit, shown]) => readIn(unit, shown) ?? [])
     .reduce<ApparentDivision | null>(
       (best, one) => (best === null || countsBefore(one, best) ? one : best),
       null,
@@ -54,11 +53,54 @@ function countsBefore(one: ApparentDivision, other: ApparentDivision): boolean {
   );
 }
 
-function weighingsOf({ catches, written = [] }: Pick<CatchLog, "catches" | "written">) {
-  const byRow = new Map(written.map((one) => [one.row, one]));
-  return catches
-    .filter(({ leftOut, divisionKg }) => leftOut === null && divisionKg === null)
-    .map((one) => byRow.get(one.row) ?? writtenInKg(one));
+/** What was written in one unit, each text with how often; a scale shows few different weights, however long the log. */
+interface Shown {
+  readonly gross: Map<string, number>;
+  readonly tare: Map<string, number>;
+  /** Where no gross was written. */
+  readonly net: Map<string, number>;
+}
+
+function shownIn(log: Pick<CatchLog, "catches" | "written">): ReadonlyMap<MassUnit, Shown> {
+  const units = new Map<MassUnit, Shown>();
+  for (const { unit, gross, tare, net } of weighingsOf(log)) {
+    const shown = units.get(unit) ?? { gross: new Map(), tare: new Map(), net: new Map() };
+    units.set(unit, shown);
+    if (gross === null) countIn(shown.net, net);
+    else {
+      countIn(shown.gross, gross);
+      countIn(shown.tare, tare);
+    }
+  }
+  return units;
+}
+
+function countIn(texts: Map<string, number>, text: string | null): void {
+  if (text !== null) texts.set(text, (texts.get(text) ?? 0) + 1);
+}
+
+function* weighingsOf({
+  catches,
+  written = [],
+}: Pick<CatchLog, "catches" | "written">): Generator<WrittenWeights> {
+  const byRow = lookedUpByRow(written);
+  for (const one of catches)
+    if (one.leftOut === null && one.divisionKg === null) yield byRow(one.row) ?? writtenInKg(one);
+}
+
+/** Finds what was written of a row; in a log as it was read the next one sought is the next one there. */
+function lookedUpByRow(
+  written: readonly WrittenWeights[],
+): (row: number) => WrittenWeights | undefined {
+  let next = 0;
+  let byRow: ReadonlyMap<number, WrittenWeights> | null = null;
+  return (row) => {
+    while (byRow === null && next < written.length && at(written, next).row < row) next += 1;
+    const one = written[next];
+    if (byRow === null && one?.row === row) return one;
+    byRow ??= new Map(written.map((each) => [each.row, each]));
+    return byRow.get(row);
+  };
 }
 
 /** More than anybody reads off a scale, and fewer than binary arithmetic spoils: 6.32 − 0.43 is 5.89 again. */
@@ -70,30 +112,31 @@ function writtenInKg({ row, grossKg, tareKg, netKg }: Catch): WrittenWeights {
   return { row, unit: "kg", gross: text(grossKg), tare: text(tareKg), net: text(netKg) };
 }
 
-/** Weights that a scale showed; with an offset, less a tare that nobody knows. */
-interface Weights {
+/** Figures that were written, each once, and how many there were with those that return. */
+interface Figures {
   readonly figures: readonly Figure[];
+  readonly written: number;
+}
+
+/** Weights that a scale showed; with an offset, less a tare that nobody knows. */
+interface Weights extends Figures {
   readonly offset: boolean;
 }
 
-function readIn(unit: MassUnit, weighings: readonly WrittenWeights[]): ApparentDivision | null {
-  const ofUnit = weighings.filter((one) => one.unit === unit);
-  const weighed = ofUnit.filter(({ gross }) => gross !== null);
-  const grosses = figuresOf(weighed.map(({ gross }) => gross));
-  const tares = figuresOf(weighed.map(({ tare }) => tare));
-  const oneBag = tares.length > 1 && differentAmong(tares) === 1;
-  const shown = oneBag ? grosses : [...grosses, ...tares];
-  const nets = figuresOf(ofUnit.map(({ gross, net }) => (gross === null ? net : null)));
-  const all = [...shown, ...nets];
-  const loads = [...grosses, ...nets];
-  if (all.length < 2 || loads.length === 0) return null;
+function readIn(unit: MassUnit, { gross, tare, net }: Shown): ApparentDivision | null {
+  const [grosses, tares, nets] = [figuresOf(gross), figuresOf(tare), figuresOf(net)];
+  const oneBag = tares.written > 1 && differentAmong(tares.figures) === 1;
+  const shown = oneBag ? grosses : both(grosses, tares);
+  const { figures: all, written: weights } = both(shown, nets);
+  const { figures: loads } = both(grosses, nets);
+  if (weights < 2 || loads.length === 0) return null;
   const kinds: readonly Weights[] = [
-    { figures: shown, offset: false },
-    { figures: nets, offset: true },
+    { ...shown, offset: false },
+    { ...nets, offset: true },
   ];
   const steps = kinds
     .filter(({ figures }) => differentAmong(figures) > 1)
-    .map((weights) => stepOf(weights, loads));
+    .map((kind) => stepOf(kind, loads));
   const step = steps.length > 0 ? Math.min(...steps) : stepOfAlike(all);
   return step === null
     ? null
@@ -101,7 +144,7 @@ function readIn(unit: MassUnit, weighings: readonly WrittenWeights[]): ApparentD
         divisionKg: convert(step, unit, "kg"),
         step,
         unit,
-        weights: all.length,
+        weights,
         different: differentAmong(all),
       };
 }
@@ -109,8 +152,22 @@ function readIn(unit: MassUnit, weighings: readonly WrittenWeights[]): ApparentD
 /** No scale for catches shows more; a weight with more figures was worked out, and ends in nobody's steps. */
 const mostFigures = 6;
 
-function figuresOf(texts: readonly (string | null)[]): readonly Figure[] {
-  return texts.flatMap((text) => (text === null ? [] : (figureOf(text, mostFigures) ?? [])));
+function figuresOf(texts: ReadonlyMap<string, number>): Figures {
+  const known = [...texts].flatMap(([text, times]) => {
+    const figure = figureOf(text, mostFigures);
+    return figure === null ? [] : [{ figure, times }];
+  });
+  return {
+    figures: known.map(({ figure }) => figure),
+    written: known.reduce((sum, { times }) => sum + times, 0),
+  };
+}
+
+function both(one: Figures, other: Figures): Figures {
+  return {
+    figures: [...one.figures, ...other.figures],
+    written: one.written + other.written,
+  };
 }
 
 /** Fewer weights than these may end alike by chance. */
@@ -119,7 +176,7 @@ const mostOfFew = 10n;
 const shareOfLightest = 10n;
 
 /** The step of weights that are not all alike; the loads are those of them that are more than a bag. */
-function stepOf({ figures, offset }: Weights, loads: readonly Figure[]): number {
+function stepOf({ figures, written, offset }: Weights, loads: readonly Figure[]): number {
   const place = lastPlace(figures);
   const counts = countsOf(figures, place);
   const [first = 0n] = counts;
@@ -129,7 +186,7 @@ function stepOf({ figures, offset }: Weights, loads: readonly Figure[]): number 
     common,
     (one) =>
       weights.every((weight) => one * shareOfLightest <= weight) &&
-      (figures.length >= few || one <= mostOfFew),
+      (written >= few || one <= mostOfFew),
   );
   return numberOf(step, place);
 }

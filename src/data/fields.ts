@@ -13,16 +13,23 @@ import {
   type PrintedNumber,
   readNumber,
 } from "./numbers.ts";
+import { keptText, remembered, rememberedCell } from "./remembered.ts";
 import { type Cell, cellText, isBlank, type TableRow, tidyText } from "./table.ts";
 
-/** One row being read. Problems are gathered here, so that a row tells all of its own. */
+/** The rows of a table, read one after the other. Problems are gathered here, so that a row tells all of its own. */
 export interface RowReading {
-  readonly row: TableRow;
+  /** The one in hand. */
+  row: TableRow;
   readonly columns: FoundColumns;
   readonly marks: DecimalMarks;
   readonly place: Place;
   readonly issues: DataIssue[];
 }
+
+/** Reads a field of the row in hand. Made once for a table, so that nothing is looked up again for every row. */
+export type FieldReader<T> = () => T | null;
+
+const noColumn = () => null;
 
 /** Notes a problem of the row under a header. Returns null, so that a field can be answered with it. */
 export function complain(
@@ -36,109 +43,146 @@ export function complain(
 }
 
 /** What spreadsheets show, and export, where a formula failed. */
-const failedFormula = /^#(?:N\/A|REF!|DIV\/0!|VALUE!|NAME\?|NUM!|NULL!)$/;
+export const failedFormula = /^#(?:N\/A|REF!|DIV\/0!|VALUE!|NAME\?|NUM!|NULL!)$/;
 
 /** A column noted beside the weighing, as its type says; null when blank, wrong, or when the file has no such column. */
 export function recordedField(
   reading: RowReading,
   { name, type }: RecordedColumn,
-): string | number | null {
+): FieldReader<string | number> {
   if (name === "checked") return checkedField(reading);
   if (type === "date") return dateField(reading, name);
   return type === "string" ? textField(reading, name) : numberField(reading, name);
 }
 
 /** Text of a plain column; null when blank or when the file has no such column. Inner runs of space become one. */
-export function textField(reading: RowReading, name: PlainColumn): string | null {
+export function textField(reading: RowReading, name: PlainColumn): FieldReader<string> {
   const column = reading.columns.plain.get(name);
-  if (column === undefined) return null;
-  const text = tidyText(cellText(reading.row.cells[column.index]));
-  if (failedFormula.test(text)) {
-    return complain(reading, column.header, { problem: "formula-failed", facts: {} }, text);
-  }
-  if (text !== "") return text;
+  if (column === undefined) return noColumn;
+  const { index, header } = column;
   const rules = columnByName[name];
-  return rules.required ? missing(reading, column, rules) : null;
+  const textIn = rememberedCell((cell) => {
+    const text = keptText(tidyText(cellText(cell)));
+    return { text, failed: failedFormula.test(text) };
+  });
+  return () => {
+    const { text, failed } = textIn(reading.row.cells[index] ?? null);
+    if (failed) return complain(reading, header, { problem: "formula-failed", facts: {} }, text);
+    if (text !== "") return text;
+    return rules.required ? complain(reading, header, valueMissing(rules)) : null;
+  };
 }
 
 /** Number of a plain column, within the limits of the column table; null when blank or wrong. */
-export function numberField(reading: RowReading, name: PlainColumn): number | null {
+export function numberField(reading: RowReading, name: PlainColumn): FieldReader<number> {
   const column = reading.columns.plain.get(name);
-  if (column === undefined) return null;
+  if (column === undefined) return noColumn;
   const rules = columnByName[name];
-  const found = printedNumber(reading, column, rules);
-  if (found === null) return null;
-  if (rules.type === "integer" && !Number.isInteger(found.value)) {
-    const written = cellText(reading.row.cells[column.index]);
-    const problem: Problem = { problem: "not-whole", facts: wanted(rules) };
-    return complain(reading, column.header, problem, written);
-  }
-  return found.value;
+  const figureIn = figureField(reading, column, rules);
+  return () => {
+    const found = figureIn();
+    if (found === null) return null;
+    if (rules.type === "integer" && !Number.isInteger(found.value)) {
+      const problem: Problem = { problem: "not-whole", facts: wanted(rules) };
+      return complain(reading, column.header, problem, found.written);
+    }
+    return found.value;
+  };
+}
+
+/** A number with the text that says it. */
+export interface WrittenNumber extends PrintedNumber {
+  readonly written: string;
 }
 
 /** A number as written, checked against the limits of its column; null when blank or wrong. */
-export function printedNumber(
+export function figureField(
   reading: RowReading,
-  column: FoundColumn,
+  { index, header }: FoundColumn,
   rules: CatchColumn,
-): PrintedNumber | null {
-  const cell = reading.row.cells[column.index] ?? null;
-  if (isBlank(cell)) return rules.required ? missing(reading, column, rules) : null;
-  const read = readNumber(cell, reading.marks);
+): FieldReader<WrittenNumber> {
+  const numberIn = rememberedCell((cell) => checkedNumber(cell, rules, reading.marks));
+  return () => {
+    const { figure, problem, written } = numberIn(reading.row.cells[index] ?? null);
+    return problem === null ? figure : complain(reading, header, problem, written);
+  };
+}
+
+function checkedNumber(
+  cell: Cell,
+  rules: CatchColumn,
+  marks: DecimalMarks,
+): {
+  readonly figure: WrittenNumber | null;
+  readonly problem: Problem | null;
+  readonly written: string;
+} {
+  const written = keptText(cellText(cell));
+  if (isBlank(cell))
+    return { figure: null, problem: rules.required ? valueMissing(rules) : null, written };
+  const read = readNumber(cell, marks);
   const problem = read.ok
     ? outOfRange(read.value, rules)
-    : unreadable(cell, read.why, rules, reading.marks);
-  if (problem !== null) return complain(reading, column.header, problem, cellText(cell));
-  return read.ok ? read : null;
+    : unreadable(cell, read.why, rules, marks);
+  if (problem !== null || !read.ok) return { figure: null, problem, written };
+  const { value, decimals } = read;
+  return { figure: { value, decimals, written }, problem, written };
 }
 
 /** Date of a plain column; null when blank, or when it is no date that exists. */
-function dateField(reading: RowReading, name: PlainColumn): string | null {
-  const text = textField(reading, name);
-  if (text === null) return null;
-  return (
-    readDate(text) ??
-    complain(reading, headerIn(reading.columns, name), { problem: "not-a-date", facts: {} }, text)
-  );
+function dateField(reading: RowReading, name: PlainColumn): FieldReader<string> {
+  const textIn = textField(reading, name);
+  const header = headerIn(reading.columns, name);
+  const dateIn = remembered((text) => ({ date: readDate(text) }));
+  return () => {
+    const text = textIn();
+    if (text === null) return null;
+    return (
+      dateIn(text).date ?? complain(reading, header, { problem: "not-a-date", facts: {} }, text)
+    );
+  };
 }
 
-const yes = new Set(["yes", "y", "true", "1", "x"]);
-const no = new Set(["no", "n", "false", "0", ""]);
+export const yes = new Set(["yes", "y", "true", "1", "x"]);
+export const no = new Set(["no", "n", "false", "0", ""]);
 
 /**
  * Why the person leaves a catch out: undefined when it counts, null when it is left out for a reason that is not told.
  * A reason alone is refused too: nobody can say whether leaving out was meant.
  */
-export function leftOutField(reading: RowReading): string | null | undefined {
-  const reason = textField(reading, "reason");
-  const answer = textField(reading, "exclude")?.toLowerCase() ?? "";
+export function leftOutField(reading: RowReading): () => string | null | undefined {
+  const { plain } = reading.columns;
+  if (!plain.has("reason") && !plain.has("exclude")) return () => undefined;
+  const [reasonIn, answerIn] = [textField(reading, "reason"), textField(reading, "exclude")];
   const header = headerIn(reading.columns, "exclude");
-  if (yes.has(answer))
-    return (
-      reason ??
-      complain(reading, headerIn(reading.columns, "reason"), {
-        problem: "reason-missing",
-        facts: {},
-      })
-    );
-  if (answer === "" && reason !== null) {
-    complain(reading, header, { problem: "exclude-missing", facts: {} });
-  } else if (!no.has(answer)) {
-    complain(reading, header, { problem: "not-yes-no", facts: {} }, answer);
-  }
-  return undefined;
+  const reasonHeader = headerIn(reading.columns, "reason");
+  return () => {
+    const reason = reasonIn();
+    const answer = answerIn()?.toLowerCase() ?? "";
+    if (yes.has(answer))
+      return reason ?? complain(reading, reasonHeader, { problem: "reason-missing", facts: {} });
+    if (answer === "" && reason !== null) {
+      complain(reading, header, { problem: "exclude-missing", facts: {} });
+    } else if (!no.has(answer)) {
+      complain(reading, header, { problem: "not-yes-no", facts: {} }, answer);
+    }
+    return undefined;
+  };
 }
 
 /** What was looked at. A bare no is refused: it would pass for a text, and the catch for one that was looked at. */
-function checkedField(reading: RowReading): string | null {
-  const text = textField(reading, "checked");
-  if (text === null || !no.has(text.toLowerCase())) return text;
+function checkedField(reading: RowReading): FieldReader<string> {
+  const textIn = textField(reading, "checked");
   const header = headerIn(reading.columns, "checked");
-  return complain(reading, header, { problem: "checked-denied", facts: {} }, text);
+  return () => {
+    const text = textIn();
+    if (text === null || !no.has(text.toLowerCase())) return text;
+    return complain(reading, header, { problem: "checked-denied", facts: {} }, text);
+  };
 }
 
-function missing(reading: RowReading, column: FoundColumn, rules: CatchColumn): null {
-  return complain(reading, column.header, { problem: "value-missing", facts: wanted(rules) });
+function valueMissing(rules: CatchColumn): Problem {
+  return { problem: "value-missing", facts: wanted(rules) };
 }
 
 function wanted(rules: CatchColumn): Wanted {

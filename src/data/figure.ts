@@ -30,7 +30,7 @@ export function figureOf(text: string, mostDigits: number): Figure | null {
 
 /** The last place that any of some figures is written to, as decimals. */
 export function lastPlace(figures: readonly Figure[]): number {
-  return Math.max(...figures.map(({ decimals }) => decimals));
+  return figures.reduce((last, { decimals }) => Math.max(last, decimals), Number.NEGATIVE_INFINITY);
 }
 
 /** Figures as whole numbers of a place; what is written beyond it is cut off. */

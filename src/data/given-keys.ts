@@ -27,7 +27,7 @@ export function withKeys(table: Table, keys: GivenKeys): Table {
   return {
     ...table,
     headers: [...table.headers, ...given.map(([name]) => name)],
-    rows: table.rows.map((row) => ({
+    rows: Array.from(table.rows, (row) => ({
       ...row,
       cells: [
         ...Array.from({ length: places }, (_, column) => row.cells[column] ?? null),

@@ -52,7 +52,6 @@ export function findColumns(
   const headers = table.headers.map(spelled);
   const issues = [...repeatedColumns(headers, header)];
   const doubted = new Set<string>();
-  const filled = filledColumns(table);
   headers.forEach((one, index) => {
     const column = { index, header: one.text };
     const meaning = meanings.get(one.spelling);
@@ -62,7 +61,8 @@ export function findColumns(
         issues.push(doubt.issue);
         doubted.add(doubt.instead);
       } else if (one.text.trim() !== "") extra.push(column);
-      else if (filled.has(index)) extra.push({ index, header: `column ${columnLetters(index)}` });
+      else if (isFilled(table, index))
+        extra.push({ index, header: `column ${columnLetters(index)}` });
     } else if ("plain" in meaning) plain.set(meaning.plain, column);
     else mass.push({ ...column, ...meaning });
   });
@@ -70,14 +70,9 @@ export function findColumns(
   return { columns, issues: [...issues, ...missingColumns(found, header)] };
 }
 
-function filledColumns(table: Table): ReadonlySet<number> {
-  const filled = new Set<number>();
-  for (const row of table.rows) {
-    row.cells.forEach((cell, index) => {
-      if (!isBlank(cell)) filled.add(index);
-    });
-  }
-  return filled;
+function isFilled({ rows }: Table, index: number): boolean {
+  for (const { cells } of rows) if (!isBlank(cells[index])) return true;
+  return false;
 }
 
 /** Letters a spreadsheet writes above a column: 0 is A, 25 is Z, 26 is AA. */

@@ -14,6 +14,8 @@ export interface Place {
   readonly rowKind: RowKind;
   readonly row?: number;
   readonly column?: string;
+  /** Where the first row lies that the facts name, if in another file. */
+  readonly firstSource?: string;
 }
 
 /**
@@ -28,10 +30,19 @@ export function dataIssue(place: Place, problem: Problem, received = ""): DataIs
     rowKind: place.rowKind,
     row: place.row ?? null,
     column: place.column ?? null,
+    ...(place.firstSource === undefined ? {} : { firstSource: place.firstSource }),
     received: shortValue(received),
+    ...(place.firstSource === undefined ? {} : { firstSource: place.firstSource }),
   };
   const { expected, remedy, text } = saidOf(found, english);
   return { ...found, code: codeOf(problem.problem), expected, remedy, text };
+}
+
+/** A problem that stands for so many rows more in which the same is wrong. */
+export function standingFor(issue: DataIssue, alike: number): DataIssue {
+  if (alike === 0) return issue;
+  const found = { ...issue, alike };
+  return { ...found, text: saidOf(found, english).text };
 }
 
 export function failed(issues: readonly DataIssue[]): { ok: false; issues: readonly DataIssue[] } {
@@ -40,4 +51,26 @@ export function failed(issues: readonly DataIssue[]): { ok: false; issues: reado
 
 export function passed<T>(value: T): { ok: true; value: T } {
   return { ok: true, value };
+}
+
+/**
+ * A problem between rows that were read as one table, where its rows came from.
+ *
+ * @param originOf  source and row of a row of that table
+ */
+export function whereItCameFrom(
+  issue: DataIssue,
+  originOf: (row: number) => Required<Pick<Place, "source" | "row">> | undefined,
+  column: string | null = issue.column,
+): DataIssue {
+  const origin = issue.row === null ? undefined : originOf(issue.row);
+  if (origin === undefined) return issue;
+  const place: Place = { ...origin, rowKind: "row", ...(column === null ? {} : { column }) };
+  const { facts, received } = issue;
+  if (!("firstRow" in facts)) return dataIssue(place, issue, received);
+  const first = originOf(facts.firstRow) ?? origin;
+  // The same facts but for the row, which counts in the file it lies in.
+  const moved = { ...issue, facts: { ...facts, firstRow: first.row } } as DataIssue;
+  const elsewhere = first.source === origin.source ? {} : { firstSource: first.source };
+  return dataIssue({ ...place, ...elsewhere }, moved, received);
 }

@@ -22,9 +22,20 @@ export interface LogNames {
  * without a season come before all others.
  */
 export function logNames(catches: readonly Keys[]): LogNames {
-  const farms = new Set(catches.map(({ farm }) => farm));
-  const machines = new Set(catches.map(({ machine }) => machine));
-  const seasons = orderedSeasons(catches);
+  const known = namesOf.get(catches);
+  if (known !== undefined) return known;
+  const names = namesIn(catches);
+  namesOf.set(catches, names);
+  return names;
+}
+
+/** Asked for by every part of an analysis, of the same catches. */
+const namesOf = new WeakMap<readonly Keys[], LogNames>();
+
+function namesIn(catches: readonly Keys[]): LogNames {
+  const { farms, machines, seasons: found } = keysIn(catches);
+  const seasons = orderedSeasons([...found]);
+  const ranks = new Map(seasons.map((season, rank) => [season, rank]));
   return {
     bin: ({ bin, machine, farm }) =>
       [bin, machines.size > 1 ? machine : null, farms.size > 1 ? farm : null]
@@ -32,12 +43,29 @@ export function logNames(catches: readonly Keys[]): LogNames {
         .join("/"),
     fill: ({ season, fill }) =>
       seasons.length > 1 && season !== null ? fillNameIn(season, fill) : fill,
-    seasonRank: (season) => seasons.indexOf(season),
+    seasonRank: (season) => ranks.get(season) ?? -1,
   };
 }
 
-function orderedSeasons(catches: readonly Keys[]): readonly (string | null)[] {
-  const found = [...new Set(catches.map(({ season }) => season))];
+/** What the rows name, in their order; neighbours mostly name the same. */
+function keysIn(catches: readonly Keys[]) {
+  const farms = new Set<string | null>();
+  const machines = new Set<string | null>();
+  const seasons = new Set<string | null>();
+  let last: Keys | null = null;
+  for (const row of catches) {
+    const { farm, machine, season } = row;
+    if (last !== null && last.farm === farm && last.machine === machine && last.season === season)
+      continue;
+    last = row;
+    farms.add(farm);
+    machines.add(machine);
+    seasons.add(season);
+  }
+  return { farms, machines, seasons };
+}
+
+function orderedSeasons(found: readonly (string | null)[]): readonly (string | null)[] {
   const named = found.filter((season) => season !== null);
   const years = new Map(named.map((season) => [season, yearIn(season)]));
   const yearOf = (season: string) => years.get(season) ?? Number.NaN;

@@ -1,11 +1,17 @@
 import type { Problem } from "../errors/problems.ts";
 import { convert } from "../units/convert.ts";
-import { columnByName, type MassKind } from "./column-kinds.ts";
+import { columnByName, type MassKind, massKinds, massUnits } from "./column-kinds.ts";
 import type { CatchColumn } from "./columns.ts";
-import { complain, printedNumber, type RowReading } from "./fields.ts";
+import {
+  complain,
+  type FieldReader,
+  figureField,
+  type RowReading,
+  type WrittenNumber,
+} from "./fields.ts";
 import type { MassColumn } from "./headers.ts";
 import { type PrintedNumber, paperDifference, roundingOf } from "./numbers.ts";
-import { cellText, isBlank } from "./table.ts";
+import { isBlank } from "./table.ts";
 import type { MassUnit, WrittenWeights } from "./types.ts";
 
 /** The masses of one row, and how they were written. */
@@ -19,79 +25,111 @@ export interface RowMass {
 interface Weighed {
   readonly column: MassColumn;
   readonly number: PrintedNumber;
+  readonly written: string;
+}
+
+/** A column of masses with what reads it. */
+interface MassField {
+  readonly column: MassColumn;
+  readonly read: FieldReader<WrittenNumber>;
 }
 
 /** No scale for catches shows less, in any of the units; below it a mass is a slip. */
-const smallestMass = 1e-6;
+export const smallestMass = 1e-6;
 
 /**
  * Net mass of a row: as written, or gross less tare worked out on the written digits. Where all three are written they
  * must agree to within rounding: each may be off by half a unit in its last digit, so net may differ from gross less tare
  * by the sum of the three halves and not by more.
  *
- * @param leftOut  a catch that is left out may have a net mass of zero, such as when nothing came
+ * @returns reads the row in hand; a catch that is left out may have a net mass of zero, such as when nothing came
  */
-export function readMass(reading: RowReading, leftOut: boolean): RowMass | null {
-  const { row, columns } = reading;
-  const filled = columns.mass.filter(
-    ({ kind, index }) => kind !== "division" && !isBlank(row.cells[index]),
-  );
-  const units = [...new Set(filled.map(({ unit }) => unit))];
-  const [unit] = units;
+export function massField(reading: RowReading): (leftOut: boolean) => RowMass | null {
+  const fields = reading.columns.mass
+    .filter(({ kind }) => kind !== "division")
+    .map((column) => ({ column, read: figureField(reading, column, rulesFor(column)) }));
+  return (leftOut) => readMass(reading, fields, leftOut);
+}
+
+function readMass(
+  reading: RowReading,
+  fields: readonly MassField[],
+  leftOut: boolean,
+): RowMass | null {
+  const { row } = reading;
+  const filled = fields.filter(({ column }) => !isBlank(row.cells[column.index]));
+  const unit = filled[0]?.column.unit;
   if (unit === undefined) return noMass(reading);
-  if (units.length > 1) return twoUnits(reading, filled, "masses-in-two-units");
+  if (filled.some(({ column }) => column.unit !== unit))
+    return twoUnits(reading, filled, "masses-in-two-units");
   const problemsBefore = reading.issues.length;
-  const weighed = new Map<MassKind, Weighed>();
-  for (const column of filled) {
-    const number = printedNumber(reading, column, rulesFor(column));
-    if (number !== null) weighed.set(column.kind, { column, number });
+  let [gross, tare, told]: (Weighed | undefined)[] = [];
+  for (const { column, read } of filled) {
+    const number = read();
+    if (number === null) continue;
+    const weighed = { column, number, written: number.written };
+    if (column.kind === "gross") gross = weighed;
+    else if (column.kind === "tare") tare = weighed;
+    else told = weighed;
   }
   if (reading.issues.length > problemsBefore) return null;
-  const gross = weighed.get("gross");
-  const tare = weighed.get("tare");
-  const net = weighed.get("net") ?? netOf(reading, unit, gross, tare);
-  if (net === null || !agrees(reading, net, gross, tare)) return null;
+  const net = told ?? netOf(reading, unit, gross, tare);
+  if (net === null) return null;
+  if (told !== undefined && !agrees(reading, net, gross, tare)) return null;
   if (net.number.value < smallestMass && !(leftOut && net.number.value === 0)) {
     return noNet(reading, net);
   }
-  const inKg = (mass: Weighed | undefined) =>
-    mass === undefined ? null : convert(mass.number.value, unit, "kg");
-  const asWritten = (kind: MassKind) => {
-    const mass = weighed.get(kind);
-    return mass === undefined ? null : textOf(reading, mass).replace(",", ".");
-  };
   return {
     written: {
-      row: row.number,
+      row: reading.row.number,
       unit,
-      gross: asWritten("gross"),
-      tare: asWritten("tare"),
-      net: asWritten("net"),
+      gross: writtenAs(gross),
+      tare: writtenAs(tare),
+      net: writtenAs(told),
     },
-    netKg: convert(net.number.value, unit, "kg"),
-    grossKg: inKg(gross),
-    tareKg: inKg(tare),
+    netKg: inKg(net.number.value, unit),
+    grossKg: gross === undefined ? null : inKg(gross.number.value, unit),
+    tareKg: tare === undefined ? null : inKg(tare.number.value, unit),
   };
+}
+
+function inKg(value: number, unit: MassUnit): number {
+  return unit === "kg" ? value : convert(value, unit, "kg");
+}
+
+function writtenAs(mass: Weighed | undefined): string | null {
+  if (mass === undefined) return null;
+  return mass.written.includes(",") ? mass.written.replace(",", ".") : mass.written;
 }
 
 /** Step of the scale in kg; it may be in another unit than the masses, as in net_kg and division_g. */
-export function readDivision(reading: RowReading): number | null {
-  const { row, columns } = reading;
-  const filled = columns.mass.filter(
-    ({ kind, index }) => kind === "division" && !isBlank(row.cells[index]),
-  );
-  const [column] = filled;
-  if (column === undefined) return null;
-  if (filled.length > 1) {
-    return twoUnits(reading, filled, "divisions-in-two-units");
-  }
-  const number = printedNumber(reading, column, columnByName.division_kg);
-  return number === null ? null : convert(number.value, column.unit, "kg");
+export function divisionField(reading: RowReading): FieldReader<number> {
+  const fields = reading.columns.mass
+    .filter(({ kind }) => kind === "division")
+    .map((column) => ({ column, read: figureField(reading, column, columnByName.division_kg) }));
+  if (fields.length === 0) return () => null;
+  return () => {
+    const filled = fields.filter(({ column }) => !isBlank(reading.row.cells[column.index]));
+    const [first] = filled;
+    if (first === undefined) return null;
+    if (filled.length > 1) return twoUnits(reading, filled, "divisions-in-two-units");
+    const number = first.read();
+    return number === null ? null : inKg(number.value, first.column.unit);
+  };
 }
 
 /** Every mass that is written must be right, since net may be worked out from it. */
+const rulesOf = Object.fromEntries(
+  massKinds.map((kind) => [
+    kind,
+    Object.fromEntries(
+      massUnits.map((unit) => [unit, { ...columnByName[`${kind}_kg`], unit, required: true }]),
+    ),
+  ]),
+) as Readonly<Record<MassKind, Readonly<Record<MassUnit, CatchColumn>>>>;
+
 function rulesFor({ kind, unit }: MassColumn): CatchColumn {
-  return { ...columnByName[`${kind}_kg`], unit, required: true };
+  return rulesOf[kind][unit];
 }
 
 function netOf(
@@ -112,11 +150,12 @@ function netOf(
     });
   }
   if (gross.number.value < tare.number.value) {
-    const facts = { tare: textOf(reading, tare), unit };
+    const facts = { tare: tare.written, unit };
     const problem: Problem = { problem: "gross-below-tare", facts };
-    return complain(reading, gross.column.header, problem, textOf(reading, gross));
+    return complain(reading, gross.column.header, problem, gross.written);
   }
-  return { column: gross.column, number: paperDifference(gross.number, tare.number) };
+  const number = paperDifference(gross.number, tare.number);
+  return { column: gross.column, number, written: gross.written };
 }
 
 function agrees(
@@ -133,17 +172,17 @@ function agrees(
   const facts = {
     worked: difference.value.toFixed(difference.decimals),
     unit: net.column.unit,
-    gross: textOf(reading, gross),
-    tare: textOf(reading, tare),
+    gross: gross.written,
+    tare: tare.written,
     rounding: Number(rounding.toPrecision(2)),
   };
   const problem: Problem = { problem: "net-disagrees", facts };
-  complain(reading, net.column.header, problem, textOf(reading, net));
+  complain(reading, net.column.header, problem, net.written);
   return false;
 }
 
 function noNet(reading: RowReading, net: Weighed): null {
-  const written = textOf(reading, net);
+  const written = net.written;
   const left = net.column.kind === "gross" ? net.number.value : null;
   const problem: Problem = { problem: "net-not-above-0", facts: { written, left } };
   return complain(reading, net.column.header, problem, written);
@@ -162,14 +201,10 @@ function noMass(reading: RowReading): null {
 
 function twoUnits(
   reading: RowReading,
-  filled: readonly MassColumn[],
+  filled: readonly MassField[],
   problem: "masses-in-two-units" | "divisions-in-two-units",
 ): null {
-  const units = [...new Set(filled.map(({ unit }) => unit))];
-  const headers = filled.map(({ header }) => header).join(", ");
+  const units = [...new Set(filled.map(({ column }) => column.unit))];
+  const headers = filled.map(({ column }) => column.header).join(", ");
   return complain(reading, headers, { problem, facts: { units } }, headers);
-}
-
-function textOf(reading: RowReading, { column }: Weighed): string {
-  return cellText(reading.row.cells[column.index]);
 }

@@ -20,27 +20,33 @@ export interface DecimalMarks {
    * The mark of the format itself: a point where commas separate cells, and in JSON. Semicolons and tabs are what programs
    * choose where the comma is taken for decimals, so nothing is known from them.
    */
-  readonly ofFormat: Table["decimalMark"];
+  readonly ofFormat: "point" | "unknown";
 }
 
-const numeral = /^[+-]?(?:\d+(?:[.,]\d*)?|[.,]\d+)(?:e[+-]?\d{1,4})?$/i;
+export const numeral = /^[+-]?(?:\d+(?:[.,]\d*)?|[.,]\d+)(?:e[+-]?\d{1,4})?$/i;
 /** 1,234 and 12.345: one mark, three digits after it, and before it what could be a group of thousands. */
-const couldBeThousands = /^[+-]?[1-9]\d{0,2}[.,]\d{3}$/;
-const notFinite = /^[+-]?(?:nan|inf|infinity|∞)$/i;
-const longestNumeral = 64;
+export const couldBeThousands = /^[+-]?[1-9]\d{0,2}[.,]\d{3}$/;
+export const notFinite = /^[+-]?(?:nan|inf|infinity|∞)$/i;
+export const longestNumeral = 64;
 
 /** Looks through the number cells of a file for decimal marks that cannot be anything else. */
 export function decimalMarks(cells: Iterable<Cell>, ofFormat: Table["decimalMark"]): DecimalMarks {
   let comma = false;
   let point = false;
   for (const cell of cells) {
-    if (typeof cell !== "string") continue;
+    if (typeof cell !== "string" || !tellsMore(cell, comma, point)) continue;
     const text = numeralText(cell);
     if (text === null || couldBeThousands.test(text)) continue;
     comma ||= text.includes(",");
     point ||= text.includes(".");
+    if (point && (comma || ofFormat === "only point")) break;
   }
-  return { comma, point, ofFormat };
+  return { comma, point, ofFormat: ofFormat === "unknown" ? ofFormat : "point" };
+}
+
+/** Whether a cell has a mark that the cells before it did not settle. */
+function tellsMore(cell: string, comma: boolean, point: boolean): boolean {
+  return (!comma && cell.includes(",")) || (!point && cell.includes("."));
 }
 
 /**
@@ -106,7 +112,19 @@ function decimalsOf(text: string): number {
  */
 export function paperDifference(minuend: PrintedNumber, subtrahend: PrintedNumber): PrintedNumber {
   const decimals = Math.max(minuend.decimals, subtrahend.decimals);
-  return { value: Number((minuend.value - subtrahend.value).toFixed(decimals)), decimals };
+  return { value: toDecimals(minuend.value - subtrahend.value, decimals), decimals };
+}
+
+const powersOfTen = [1, 10, 100, 1e3, 1e4, 1e5, 1e6] as const;
+/** Below it a number with six decimals is a whole number of the last one, and arithmetic with it exact. */
+const exactly = 1e9;
+
+/** The number nearest to a value among those with so many decimals. */
+function toDecimals(value: number, decimals: number): number {
+  const power = powersOfTen[decimals];
+  return power === undefined || Math.abs(value) >= exactly
+    ? Number(value.toFixed(decimals))
+    : Math.round(value * power) / power;
 }
 
 /** Half a unit in the last decimal written: the most by which rounding may have moved the number. */

@@ -21,7 +21,7 @@ export function asOneBin(table: Table): { readonly table: Table; readonly note: 
   );
   if (!plain.includes("turns") || identity.some((name) => plain.includes(name))) return null;
   const places = table.headers.length;
-  const rows = table.rows.map((row, i) => {
+  const rows = Array.from(table.rows, (row, i) => {
     const own = Array.from({ length: places }, (_, column) => row.cells[column] ?? null);
     return { ...row, cells: [...own, "1", unnamed, "1", String(i + 1)] };
   });

@@ -3,10 +3,11 @@ import { tooMany } from "./budget.ts";
 import { readCsv } from "./csv.ts";
 import { decodeText } from "./decode.ts";
 import { type GivenKeys, withKeys } from "./given-keys.ts";
-import { findColumns } from "./headers.ts";
+import { type FoundColumns, findColumns } from "./headers.ts";
 import { type Checked, dataIssue, failed, type Place, passed } from "./issues.ts";
 import { readJson } from "./json.ts";
 import { limits } from "./limits.ts";
+import { missedCautions } from "./missed.ts";
 import { asOneBin } from "./one-bin.ts";
 import { readRows } from "./rows.ts";
 import { type CatchSource, type FileFormat, formatOf, largestBytes, tooLarge } from "./source.ts";
@@ -55,22 +56,39 @@ export function checkTable(table: Table, source: string, keys: GivenKeys = {}): 
   const whole = withKeys(oneBin?.table ?? table, keys);
   const { columns, issues: headerIssues } = findColumns(whole, place);
   const rows = readRows(whole, columns, place);
-  const identities = rows.flatMap(({ identity }) => identity ?? []);
   const rowIssues = [
     ...table.issues,
-    ...rows.flatMap((row) => row.issues),
-    ...checkTogether(identities, columns, place),
+    ...rows.issues,
+    ...checkTogether(rows.identities, columns, place),
   ].sort((one, other) => (one.row ?? 0) - (other.row ?? 0));
   const issues = [...headerIssues, ...rowIssues];
   if (issues.length > 0) return failed(issues);
-  const catches = rows.flatMap((row) => row.catch ?? []);
-  const written = rows.flatMap((row) => row.written ?? []);
+  const { catches, written, missed } = rows;
+  // Nothing was weighed: a log of catches that all were spilled answers no question.
+  if (catches.length === 0)
+    return failed(missed.map(({ row }) => massMissing({ ...place, row }, columns)));
   const massUnit = usualUnit(written);
-  const cautions = [...(oneBin === null ? [] : [oneBin.note]), ...suspicions(catches, massUnit)];
-  return passed({ source, massUnit, catches, written, cautions });
+  const cautions = [
+    ...(oneBin === null ? [] : [oneBin.note]),
+    ...suspicions(catches, massUnit),
+    ...missedCautions(missed, catches),
+  ];
+  return passed({
+    source,
+    massUnit,
+    catches,
+    written,
+    ...(missed.length > 0 ? { missed } : {}),
+    cautions,
+  });
 }
 
-function usualUnit(written: readonly WrittenWeights[]): MassUnit {
+function massMissing(place: Place, { mass }: FoundColumns): DataIssue {
+  const column = mass.find(({ kind }) => kind !== "division")?.header ?? "net_kg";
+  return dataIssue({ ...place, column }, { problem: "mass-missing", facts: {} });
+}
+
+export function usualUnit(written: readonly WrittenWeights[]): MassUnit {
   const counts = new Map<MassUnit, number>();
   for (const { unit } of written) counts.set(unit, (counts.get(unit) ?? 0) + 1);
   const [most] = [...counts].reduce((one, other) => (other[1] > one[1] ? other : one));

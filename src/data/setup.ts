@@ -9,6 +9,7 @@ export type { FieldCheckSetup } from "./setup/field-check.ts";
 export type { MoneyResponse } from "./setup/money.ts";
 export type { SetupPlace } from "./setup/place.ts";
 export type { AnsweredSetup, Setup } from "./setup/schema.ts";
+export type { TrialSetup } from "./setup/trial.ts";
 export type { Measured, Span } from "./setup/values.ts";
 export { amountOf, type TargetRate } from "./target-rate.ts";
 

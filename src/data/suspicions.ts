@@ -1,5 +1,6 @@
 import { mean, median } from "simple-statistics";
 import { type Caution, caution, type Where } from "../results/caution.ts";
+import { groupsOf } from "./groups.ts";
 import { fillKey, meterKey } from "./identity.ts";
 import { type LogNames, logNames } from "./log-names.ts";
 import type { Catch, MassUnit } from "./types.ts";
@@ -29,9 +30,12 @@ export function suspicions(catches: readonly Catch[], massUnit: MassUnit): reado
  * lost digit, a wrong unit, or a miscounted turn.
  */
 const farFactor = 5;
+/** A little less, so that rounding hides none. */
+const surelyNear = 0.9 * farFactor;
 
 /** A catch is held against its fill, then against its bin and product, for a whole fill may be wrong. */
 function farFromFellows(meter: readonly Catch[], names: LogNames): readonly Caution[] {
+  if (allNear(meter)) return [];
   const inMeter = timesMedianIn(meter);
   return groupsOf(meter, fillKey).flatMap((fill) => {
     const inFill = timesMedianIn(fill);
@@ -42,6 +46,17 @@ function farFromFellows(meter: readonly Catch[], names: LogNames): readonly Caut
         : caution("catch-far-from-fellows", whereIs(row, names), { timesMedian: found });
     });
   });
+}
+
+/** Whether no catch can be far from any middle, because none is from any other; so it is with nearly every meter. */
+function allNear(meter: readonly Catch[]): boolean {
+  let [least, most] = [Number.POSITIVE_INFINITY, 0];
+  for (const row of meter) {
+    const delivery = deliveryOf(row);
+    if (delivery < least) least = delivery;
+    if (delivery > most) most = delivery;
+  }
+  return most < surelyNear * least;
 }
 
 /**
@@ -101,18 +116,4 @@ function meterOf([first]: readonly Catch[], names: LogNames): Partial<Where> {
 function whereIs(row: Catch, names: LogNames): Partial<Where> {
   const { product, catch: number } = row;
   return { bin: names.bin(row), product, fill: names.fill(row), catches: [number] };
-}
-
-function groupsOf(
-  rows: readonly Catch[],
-  key: (row: Catch) => string,
-): readonly (readonly Catch[])[] {
-  const groups = new Map<string, Catch[]>();
-  for (const row of rows) {
-    const name = key(row);
-    const group = groups.get(name);
-    if (group === undefined) groups.set(name, [row]);
-    else group.push(row);
-  }
-  return [...groups.values()];
 }

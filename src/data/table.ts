@@ -10,17 +10,22 @@ export interface TableRow {
   readonly cells: readonly Cell[];
 }
 
+/** Rows that may be made only when somebody goes through them: of a long file all at once would fill the memory. */
+export interface TableRows extends Iterable<TableRow> {
+  readonly length: number;
+}
+
 /** What every file format is turned into before anybody asks what the columns mean. */
 export interface Table {
   readonly headers: readonly string[];
   /** Null where names stand beside every value, as in JSON. */
   readonly headerRow: number | null;
-  readonly rows: readonly TableRow[];
+  readonly rows: TableRows;
   /** What is wrong with single rows as such; these rows are not among `rows`. */
   readonly issues: readonly DataIssue[];
   readonly rowKind: "row" | "entry";
-  /** The decimal mark that the format itself tells. */
-  readonly decimalMark: "point" | "unknown";
+  /** The decimal mark that the format itself tells; only point: no cell can hold a comma. */
+  readonly decimalMark: "point" | "only point" | "unknown";
 }
 
 export function isBlank(cell: Cell | undefined): boolean {
@@ -32,7 +37,11 @@ export function cellText(cell: Cell | undefined): string {
   return cell === undefined || cell === null ? "" : String(cell).trim();
 }
 
+/** Letters and single spaces that every keyboard has: most names, and tidy as they are. */
+const plainText = /^(?:[!-~]+(?: [!-~]+)*)?$/;
+
 /** A name as it is compared: composed letters, single spaces, none around it. */
 export function tidyText(text: string): string {
+  if (plainText.test(text)) return text;
   return text.normalize("NFC").replace(/\s+/g, " ").trim();
 }

@@ -1,27 +1,35 @@
+import { at } from "../errors/at.ts";
 import type { DataIssue } from "../errors/data-issue.ts";
 import { type KeyColumn, keyColumns, type PlainColumn } from "./column-kinds.ts";
+import { groupsOf } from "./groups.ts";
 import { type FoundColumns, headerIn } from "./headers.ts";
-import { fillKey } from "./identity.ts";
+import { fillKey, isSameFilling } from "./identity.ts";
 import { dataIssue, type Place } from "./issues.ts";
 import { type LogNames, logNames } from "./log-names.ts";
 import type { CatchIdentity } from "./rows.ts";
+
+/** Rows of one filling of a bin, in file order. */
+type FillRows = readonly CatchIdentity[];
 
 /** What is wrong between rows that are right one by one: twins, mixed fills, names spelled in two ways. */
 export function checkTogether(
   rows: readonly CatchIdentity[],
   columns: FoundColumns,
   place: Place,
+  names: LogNames = logNames(rows),
 ): readonly DataIssue[] {
   const under = (name: PlainColumn): Place => ({
     ...place,
     column: headerIn(columns, name),
   });
-  const names = logNames(rows);
+  const fills = areInOrder(rows) ? [] : groupsOf(rows, fillKey);
+  const [ofCatch, ofProduct] = [under("catch"), under("product")];
+  const keys = keyColumns.filter((name) => columns.plain.has(name));
   return [
-    ...keysMissing(rows, columns, under),
-    ...twins(rows, names, under("catch")),
-    ...mixedFills(rows, names, under("product")),
-    ...keyColumns.flatMap((name) => twoSpellings(rows, name, under(name))),
+    ...keys.flatMap((name) => keysMissing(rows, name, under(name))),
+    ...fills.filter(mayHoldTwins).flatMap((fill) => twins(fill, names, ofCatch)),
+    ...fills.flatMap((fill) => mixedFill(fill, names, ofProduct)),
+    ...keys.flatMap((name) => twoSpellings(rows, name, under(name))),
     ...twoSpellings(rows, "bin", under("bin")),
     ...twoSpellings(rows, "product", under("product")),
   ];
@@ -30,37 +38,45 @@ export function checkTogether(
 /** A machine that only some rows name would pass for two: nobody can say whose the others are. */
 function keysMissing(
   rows: readonly CatchIdentity[],
-  columns: FoundColumns,
-  under: (name: PlainColumn) => Place,
-): readonly DataIssue[] {
-  return keyColumns.flatMap((name) => {
-    const first = rows.find((row) => row[name] !== null);
-    if (first === undefined) return [];
-    return rows
-      .filter((row) => row[name] === null)
-      .map(({ row }) =>
-        dataIssue(
-          { ...under(name), row },
-          {
-            problem: "key-missing",
-            facts: {
-              header: headerIn(columns, name),
-              named: first[name] ?? "",
-              firstRow: first.row,
-            },
-          },
-        ),
-      );
-  });
-}
-
-function twins(
-  rows: readonly CatchIdentity[],
-  names: LogNames,
+  name: KeyColumn,
   place: Place,
 ): readonly DataIssue[] {
-  const key = (row: CatchIdentity) => [fillKey(row), row.product, row.catch, row.outlet];
-  return laterOnes(rows, key).map(({ row, first }) => {
+  const first = rows.find((row) => row[name] !== null);
+  if (first === undefined) return [];
+  const facts = { header: place.column ?? name, named: first[name] ?? "", firstRow: first.row };
+  return rows
+    .filter((row) => row[name] === null)
+    .map(({ row }) => dataIssue({ ...place, row }, { problem: "key-missing", facts }));
+}
+
+/**
+ * Whether the rows of each fill stand together, of one product, its catches numbered upwards, as most files have them: then
+ * no catch is there twice and no fill is mixed, and nothing more needs to be asked.
+ */
+function areInOrder(rows: readonly CatchIdentity[]): boolean {
+  const fills = new Set<string>();
+  let last: CatchIdentity | null = null;
+  for (const row of rows) {
+    if (last !== null && isSameFilling(last, row)) {
+      if (row.catch <= last.catch || row.product !== last.product) return false;
+    } else {
+      const key = fillKey(row);
+      if (fills.has(key)) return false;
+      fills.add(key);
+    }
+    last = row;
+  }
+  return true;
+}
+
+/** Catches numbered upwards are all different, and nothing more needs to be asked of most fills. */
+function mayHoldTwins(fill: FillRows): boolean {
+  return fill.some((row, i) => i > 0 && row.catch <= at(fill, i - 1).catch);
+}
+
+function twins(fill: FillRows, names: LogNames, place: Place): readonly DataIssue[] {
+  const key = (row: CatchIdentity) => [row.product, row.catch, row.outlet];
+  return laterOnes(fill, key).map(({ row, first }) => {
     const { product, catch: number, outlet } = row;
     const facts = { ...calledBy(names, row), product, catch: number, outlet, firstRow: first.row };
     return dataIssue(
@@ -71,14 +87,12 @@ function twins(
   });
 }
 
-function mixedFills(
-  rows: readonly CatchIdentity[],
-  names: LogNames,
-  place: Place,
-): readonly DataIssue[] {
-  return laterOnes(rows, (row) => [fillKey(row)])
-    .filter(({ row, first }) => row.product.toLowerCase() !== first.product.toLowerCase())
-    .map(({ row, first }) =>
+function mixedFill(fill: FillRows, names: LogNames, place: Place): readonly DataIssue[] {
+  const first = at(fill, 0);
+  if (fill.every(({ product }) => product === first.product)) return [];
+  return fill
+    .filter(({ product }) => isOtherName(product, first.product))
+    .map((row) =>
       dataIssue(
         { ...place, row: row.row },
         {
@@ -95,18 +109,33 @@ function mixedFills(
     );
 }
 
+/** Whether two names differ by more than their capitals. */
+function isOtherName(one: string, other: string): boolean {
+  return one !== other && one.toLowerCase() !== other.toLowerCase();
+}
+
 function twoSpellings(
   rows: readonly CatchIdentity[],
   name: "bin" | "product" | KeyColumn,
   place: Place,
 ): readonly DataIssue[] {
   const isKey = name !== "bin" && name !== "product";
-  const named = rows.flatMap((row) => {
+  const named = new Set<string>();
+  let last: string | null = null;
+  for (const row of rows) {
+    const text = row[name];
+    if (text === null || text === last) continue;
+    last = text;
+    named.add(text);
+  }
+  const lowered = new Set([...named].map((one) => one.toLowerCase()));
+  if (lowered.size === named.size) return [];
+  const spelt = rows.flatMap((row) => {
     const text = row[name];
     return text === null ? [] : { row, text };
   });
-  const seen = ({ text, row }: (typeof named)[number]) => ({ first: text, firstRow: row.row });
-  return laterOnes(named, ({ text }) => [text.toLowerCase()])
+  const seen = ({ text, row }: (typeof spelt)[number]) => ({ first: text, firstRow: row.row });
+  return laterOnes(spelt, ({ text }) => [text.toLowerCase()])
     .filter(({ row, first }) => row.text !== first.text)
     .map(({ row: { row, text }, first }) =>
       dataIssue(

@@ -53,6 +53,15 @@ export interface WrittenWeights {
   readonly net: string | null;
 }
 
+/** A catch that was spilled or missed: it stands in the file, left out and without a mass, and counts for nothing. */
+export interface MissedCatch
+  extends Pick<
+    Catch,
+    "row" | "farm" | "machine" | "season" | "bin" | "product" | "fill" | "catch" | "outlet"
+  > {
+  readonly reason: string;
+}
+
 /** A file of catches, read and checked. Nothing in it was repaired. */
 export interface CatchLog {
   /** File name as the user gave it. */
@@ -63,6 +72,8 @@ export interface CatchLog {
   readonly catches: readonly Catch[];
   /** Their weights as written, from which the scale's division is read where nobody states it; left out: not from a file. */
   readonly written?: readonly WrittenWeights[];
+  /** Catches without a mass, in file order; left out: none. */
+  readonly missed?: readonly MissedCatch[];
   /** Suspicious but possible. */
   readonly cautions: readonly Caution[];
 }

@@ -8,20 +8,50 @@ import type { Catch } from "./types.ts";
 /** A row as a plain object; null is an empty cell. */
 export type PlainRow = Readonly<Record<string, Cell>>;
 
+/** How rows are written; everything optional. */
+export interface CsvOptions {
+  /**
+   * Default "point": comma between cells. "comma": what a spreadsheet opens where numbers have a decimal comma, with semicolons
+   * between cells and a byte order mark, without which it takes the text for one of an older encoding.
+   */
+  readonly decimal?: DecimalMark;
+}
+
+/** How numbers are written in a file for a spreadsheet. */
+export type DecimalMark = "point" | "comma";
+
+export const byteOrderMark = "\ufeff";
+
+/** Between the cells, by decimal mark. */
+export const delimiters: Readonly<Record<DecimalMark, string>> = { point: ",", comma: ";" };
+
 /**
  * Rows as comma-separated text with a header, lines ended by a line feed, numbers with every digit they have. A column
- * stands where the first row that has it puts it; a key that a row lacks is an empty cell.
+ * stands where the first row that has it puts it; a key that a row lacks is an empty cell. A text that a spreadsheet would
+ * take for a formula has an apostrophe before it, which reading takes off again.
  *
- * A text that a spreadsheet would take for a formula has an apostrophe before it, which reading takes off again.
- *
- * @param rows  any number; none gives an empty text
- * Source       RFC 4180; OWASP, CSV Injection
+ * @param rows     any number; none gives an empty text
+ * @param options  decimal: mark of numbers, default "point"
+ * Source          RFC 4180; OWASP, CSV Injection
  */
-export function rowsToCsv(rows: readonly PlainRow[]): string {
+export function rowsToCsv(
+  rows: readonly PlainRow[],
+  { decimal = "point" }: CsvOptions = {},
+): string {
   if (rows.length === 0) return "";
   const fields = columnsOf(rows);
-  const data = rows.map((row) => fields.map((field) => guarded(row[field] ?? null)));
-  return `${Papa.unparse({ fields: fields.map(guarded), data }, { newline: "\n" })}\n`;
+  const data = rows.map((row) =>
+    fields.map((field) => guarded(withMark(row[field] ?? null, decimal))),
+  );
+  const text = Papa.unparse(
+    { fields: fields.map(guarded), data },
+    { newline: "\n", delimiter: delimiters[decimal] },
+  );
+  return `${decimal === "comma" ? byteOrderMark : ""}${text}\n`;
+}
+
+function withMark(cell: Cell, decimal: DecimalMark): Cell {
+  return typeof cell === "number" && decimal === "comma" ? String(cell).replace(".", ",") : cell;
 }
 
 /** Every column of the rows, in the order in which they first appear. */

@@ -11,6 +11,10 @@ export interface IssueOf<K extends ProblemKey> extends ProblemOf<K> {
   readonly rowKind: RowKind;
   /** Row as a spreadsheet shows it (the header is row 1); null when the whole file is meant. */
   readonly row: number | null;
+  /** Of a problem between rows of two files: the one whose row the facts call the first. */
+  readonly firstSource?: string;
+  /** Rows of the file beside this one in which the same is wrong, where one stands for all. */
+  readonly alike?: number;
   /** Column as the file spells it, or the path within a setup; null when no single one is meant. */
   readonly column: string | null;
   /** What was found, shortened when long. */

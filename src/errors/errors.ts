@@ -58,6 +58,23 @@ export class NumericalError extends EvencatchError {
   readonly code = "numerical";
 }
 
+/** An optional package is needed that is not installed. */
+export class PackageError extends EvencatchError {
+  override readonly name = "PackageError";
+  readonly code = "package-missing";
+  readonly package: string;
+  /** The line that installs it. */
+  readonly install: string;
+
+  constructor(name: string, install: string, cause: unknown) {
+    super(`The optional package ${name} is needed here and cannot be loaded: ${install}`, {
+      cause,
+    });
+    this.package = name;
+    this.install = install;
+  }
+}
+
 /** A chart could not be drawn: its specification is not one, or asks for something outside itself. */
 export class DrawingError extends EvencatchError {
   override readonly name = "DrawingError";

@@ -1,4 +1,5 @@
 import type { DataIssue, IssueOf, RowKind } from "./data-issue.ts";
+import { type Alike, alone, groupsOf, type Rows, rowRanges } from "./issue-groups.ts";
 import type { OptionTemplates } from "./option-text.ts";
 import type { Problem, ProblemFacts, ProblemKey } from "./problems.ts";
 
@@ -14,6 +15,12 @@ export interface ProblemTemplates {
   readonly summary: (problems: number) => string;
   /** Closes a list that does not name all. */
   readonly more: (problems: number) => string;
+  /** Behind what was found first, where other rows have something else. */
+  readonly andOthers: (found: string) => string;
+  /** Behind rows, where there are many: how many times. */
+  readonly times: (f: { readonly rows: string; readonly count: number }) => string;
+  /** Behind a problem that stands for others: in how many rows more. */
+  readonly alike: (rows: number) => string;
   /** Of a file without problems. */
   readonly none: (catches: number) => string;
   /** Stands before what is suspicious, but no problem. */
@@ -25,6 +32,7 @@ export interface PlaceNouns {
   readonly row: string;
   readonly column: string;
   readonly cell: string;
+  readonly rows: string;
   /** With their article, as the object of a sentence. */
   readonly theRow: string;
   readonly theColumn: string;
@@ -52,7 +60,15 @@ interface Said {
 
 type Spoken<K extends ProblemKey> = Pick<
   IssueOf<K>,
-  "problem" | "facts" | "received" | "source" | "rowKind" | "row" | "column"
+  | "problem"
+  | "facts"
+  | "received"
+  | "source"
+  | "rowKind"
+  | "row"
+  | "column"
+  | "firstSource"
+  | "alike"
 >;
 
 /**
@@ -67,17 +83,21 @@ export function issueText<K extends ProblemKey>(issue: Spoken<K>, say: ProblemTe
 export function saidOf<K extends ProblemKey>(
   issue: Spoken<K>,
   say: ProblemTemplates,
+  alike: Rows = alone,
 ): Said & { readonly text: string } {
-  const { problem, facts, received, rowKind } = issue;
+  const { problem, facts, received, rowKind, firstSource, alike: more = 0 } = issue;
   const { found, expected, remedy } = say.problems[problem];
-  const at = say.nouns[rowKind];
+  const nouns = say.nouns[rowKind];
+  const at = firstSource === undefined ? nouns : { ...nouns, row: `${firstSource}, ${nouns.row}` };
   const named = found === undefined ? null : phrase(found, facts, at);
   const said = {
     found: shortPhrase(named ?? (received === "" ? say.nothing : say.quoted(received))),
     expected: shortPhrase(phrase(expected, facts, at)),
     remedy: shortPhrase(phrase(remedy, facts, at)),
   };
-  return { ...said, text: say.text({ where: whereOf(issue, at), ...said }) };
+  const shown = alike.others ? { ...said, found: say.andOthers(said.found) } : said;
+  const text = say.text({ where: whereOf(issue, nouns, alike.rows, say), ...shown });
+  return { ...said, text: more === 0 ? text : `${text} ${say.alike(more)}` };
 }
 
 function phrase<Facts, Words>(
@@ -88,10 +108,19 @@ function phrase<Facts, Words>(
   return typeof one === "string" ? one : one(facts, at);
 }
 
-function whereOf<K extends ProblemKey>({ source, row, column }: Spoken<K>, at: PlaceNouns): string {
+function whereOf<K extends ProblemKey>(
+  { source, row, column }: Spoken<K>,
+  at: PlaceNouns,
+  rows: readonly number[],
+  say: ProblemTemplates,
+): string {
+  const several = rows.length > 1;
+  const where = several
+    ? say.times({ rows: `${at.rows} ${rowRanges(rows)}`, count: rows.length })
+    : `${at.row} ${row}`;
   return [
     printable(source),
-    ...(row === null ? [] : [`${at.row} ${row}`]),
+    ...(row === null ? [] : [where]),
     ...(column === null ? [] : [`${at.column} ${shortValue(column)}`]),
   ].join(", ");
 }
@@ -105,10 +134,25 @@ export function issuesText(
   issues: readonly DataIssue[],
   say: ProblemTemplates,
 ): string {
-  const shown = issues.slice(0, issuesShown).map((issue) => issueText(issue, say));
-  const left = issues.length - shown.length;
-  const lines = left > 0 ? [...shown, say.more(left)] : shown;
-  return `${source}: ${say.summary(issues.length)}\n${lines.join("\n")}`;
+  const groups = groupsOf(issues);
+  const shown = groups.slice(0, issuesShown);
+  const left = groups.slice(issuesShown).reduce((sum, group) => sum + group.count, 0);
+  const texts = shown.map((group) => groupText(group, say));
+  const lines = left > 0 ? [...texts, say.more(left)] : texts;
+  const all = issues.reduce((count, { alike = 0 }) => count + 1 + alike, 0);
+  return `${source}: ${say.summary(all)}\n${lines.join("\n")}`;
+}
+
+/** Every problem once: those that are the same but for their row are one line with all its rows. */
+export function groupedTexts(
+  issues: readonly DataIssue[],
+  say: ProblemTemplates,
+): readonly string[] {
+  return groupsOf(issues).map((group) => groupText(group, say));
+}
+
+function groupText({ first, ...rows }: Alike, say: ProblemTemplates): string {
+  return saidOf(first, say, rows).text;
 }
 
 const longestValue = 40;

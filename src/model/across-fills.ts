@@ -101,12 +101,14 @@ export function fillsTogether(
     const nextFill = nextWith(fillSpread(stretches, center, level, vote));
     return { nextFill, halfWidth: relativeHalfWidth(nextFill) };
   };
+  const over = meanOverFills(inForce, center, spread, ground);
   const assumes = spread.source === "own" && k <= mostToAssume;
   return {
     fills: k,
     catches: sum(inForce.map(({ totals }) => totals.catches)),
     sinceFill: stretches.length > 1 ? (inForce[0]?.fill ?? null) : null,
-    ...meanOverFills(inForce, center, spread, ground),
+    mean: over.mean,
+    meanIfIndependent: over.meanIfIndependent,
     nextFill: nextWith(spread),
     byItself: outside === null ? null : band(null),
     ifTypical: assumes ? band(typicalSpreadVote) : null,

@@ -1,5 +1,6 @@
 import { sum } from "simple-statistics";
 import { chiSquaredQuantile } from "../numeric/distributions/chi-squared.ts";
+import { keptOfTwo } from "../numeric/kept.ts";
 import type { Interval } from "../results/estimate.ts";
 import { type BartlettTest, bartlettTest } from "../statistics/bartlett.ts";
 import type { Fill } from "./meters.ts";
@@ -28,18 +29,28 @@ const homogeneityLimit = 0.01;
  * Source: Cochran, Sampling Techniques (pooled within-stratum variance); ISO 5725-2 (repeatability variance).
  */
 export function pooledScatter(fills: readonly Pick<Fill, "totals">[]): PooledScatter {
-  const groups = fills.map(({ totals }) => totals).filter(({ catches }) => catches > 1);
+  return pooledTotals(
+    fills.map(({ totals }) => totals),
+    true,
+  );
+}
+
+/** @param isTested  whether anybody will ask if the fills scatter alike; else `homogeneity` is null */
+export function pooledTotals(all: readonly FillTotals[], isTested: boolean): PooledScatter {
+  const groups = all.filter(({ catches }) => catches > 1);
   const df = sum(groups.map(dfOf));
   // What rounding leaves of no scatter would be the least of all to the test.
-  const scattering = groups.filter((one) => !agreeExactly(one));
+  const scattering = () => groups.filter((one) => !agreeExactly(one));
   return {
     variance: df > 0 ? sum(groups.map(({ scatterSum }) => scatterSum)) / df : null,
     relative: df > 0 ? sum(groups.map(relativeSquares)) / df : null,
     df,
     fills: groups.length,
-    homogeneity: bartlettTest(
-      scattering.map((one) => ({ sumOfSquares: relativeSquares(one), df: dfOf(one) })),
-    ),
+    homogeneity: isTested
+      ? bartlettTest(
+          scattering().map((one) => ({ sumOfSquares: relativeSquares(one), df: dfOf(one) })),
+        )
+      : null,
   };
 }
 
@@ -58,6 +69,8 @@ export function relativeSquares(totals: FillTotals): number {
   return totals.scatterSum / deliveryOf(totals) ** 2;
 }
 
+const quantileOfChiSquared = keptOfTwo(chiSquaredQuantile);
+
 /**
  * χ² interval for a standard deviation: s·√(ν/χ²(upper)) … s·√(ν/χ²(lower)).
  * Source: NIST/SEMATECH e-Handbook of Statistical Methods, 7.2.3.1.
@@ -70,8 +83,8 @@ export function standardDeviationInterval(
 ): Interval {
   const tail = (1 - level) / 2;
   return {
-    lower: standardDeviation * Math.sqrt(df / chiSquaredQuantile(1 - tail, df)),
-    upper: standardDeviation * Math.sqrt(df / chiSquaredQuantile(tail, df)),
+    lower: standardDeviation * Math.sqrt(df / quantileOfChiSquared(1 - tail, df)),
+    upper: standardDeviation * Math.sqrt(df / quantileOfChiSquared(tail, df)),
     level,
     about,
   };

@@ -83,11 +83,16 @@ export function doubtedEstimate(
     };
   const flagged = finding?.isNewest && !finding.isPair ? finding.inFill : [];
   const within = (scatter: MeterScatter) => withinHull(fill, flagged, scatter, options);
-  const answer = within(lent);
-  const { source } = answer.scatter;
+  const { fit, variance, scatter, halfWidth, estimate, hull } = within(lent);
+  const { source } = scatter;
   const isFew = fill.catches.length <= mostToDisagree;
   return {
-    ...answer,
+    fit,
+    variance,
+    scatter,
+    halfWidth,
+    estimate,
+    hull,
     disagree,
     byItself:
       lent.outside !== null && source === "lent"
@@ -112,9 +117,9 @@ function withinHull(
 ): CatchesEstimate & Pick<FillEstimate, "hull"> {
   const estimated = estimateFill(fill, lent, options);
   const hull = hullOf(fill, flagged, estimated.estimate, lent, options);
-  return hull === null
-    ? { ...estimated, hull }
-    : { ...widened(estimated, hull, options.level), hull };
+  const { fit, variance, scatter, halfWidth, estimate } =
+    hull === null ? estimated : widened(estimated, hull, options.level);
+  return { fit, variance, scatter, halfWidth, estimate, hull };
 }
 
 function withoutError(estimated: CatchesEstimate): CatchesEstimate {

@@ -7,6 +7,8 @@ import {
   type ThroughOriginFit,
   type VarianceLaw,
 } from "../statistics/through-origin.ts";
+import type { SummedFill } from "./fill-record.ts";
+import { divisionsOf } from "./fill-sums.ts";
 import { halfWidthOf } from "./known-width.ts";
 import {
   type ChosenScatter,
@@ -76,10 +78,46 @@ export function estimateFill(
     varianceLaw,
   );
   const variance = fillVariance(fill, fit, scatter, scaleDivisionKg);
-  const unknown = { fit, variance, scatter, halfWidth: null };
+  const { halfWidth, estimate } = withInterval(fit.slope, scatter, variance, level);
+  return { fit, variance, scatter, halfWidth, estimate };
+}
+
+/** What a fill's delivery is known to, with the variances behind it. */
+type KnownDelivery = Omit<CatchesEstimate, "fit">;
+
+/**
+ * The same from the totals of a fill alone, by the ratio of sums.
+ *
+ * @returns null where the totals do not tell the error: the fill's own scatter speaks alone and its turns are so unequal that
+ *          each catch counts
+ */
+export function estimateFromSums(
+  fill: SummedFill,
+  lent: MeterScatter,
+  { level, scaleDivisionKg }: Pick<EstimateOptions, "level" | "scaleDivisionKg">,
+): KnownDelivery | null {
+  const { sums, delivery } = fill;
+  const scatter = chooseScatter(fill, lent);
+  const unequal = sums.mostTurns / sums.fewestTurns > turnsRatioForRobust;
+  if (scatter.source === "own" && unequal) return null;
+  const model = scatter.variance === null ? null : scatter.variance / sums.turns;
+  const divisions = divisionsOf(sums, scaleDivisionKg);
+  const division = divisions === null ? null : readingVariance(divisions / sums.turns);
+  const total = model === null ? null : model + (division ?? 0);
+  return withInterval(delivery, scatter, { model, robust: null, division, total }, level);
+}
+
+function withInterval(
+  slope: number,
+  scatter: ChosenScatter,
+  variance: FillVariance,
+  level: number,
+): KnownDelivery {
   const spread = variance.total === null ? 0 : Math.sqrt(variance.total);
-  if (isDust(spread, fit.slope))
-    return { ...unknown, estimate: unknownEstimate(fit.slope, "kg/turn") };
+  if (isDust(spread, slope)) {
+    const estimate = unknownEstimate(slope, "kg/turn" as const);
+    return { variance, scatter, halfWidth: null, estimate };
+  }
   const half = halfWidthOf(
     {
       scatter: Math.max(variance.model ?? 0, variance.robust ?? 0),
@@ -89,14 +127,15 @@ export function estimateFill(
     { level, phi: asFound },
   );
   return {
-    ...unknown,
-    halfWidth: half / fit.slope,
+    variance,
+    scatter,
+    halfWidth: half / slope,
     estimate: {
-      value: fit.slope,
+      value: slope,
       unit: "kg/turn",
       standardError: spread,
       df: scatter.df,
-      interval: intervalAround(fit.slope, half, level, "this fill's delivery"),
+      interval: intervalAround(slope, half, level, "this fill's delivery"),
     },
   };
 }

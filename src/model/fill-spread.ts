@@ -10,6 +10,7 @@ import {
 import { spreadWithin } from "../statistics/spread-within.ts";
 import { mean } from "../statistics/summary.ts";
 import { type PooledScatter, standardDeviationInterval } from "./catch-scatter.ts";
+import { divisionsOf } from "./fill-sums.ts";
 import type { MeterRecord, OutsideVote } from "./lenders.ts";
 import { seenVariance, unlikeLimit } from "./lent-scatter.ts";
 import { deliveriesOf, type Fill } from "./meters.ts";
@@ -46,7 +47,11 @@ export interface BetweenComponent {
 }
 
 /** Divisions of all catches over their turns, kg/turn; an unknown one counts as none. */
-export function readingPerTurn({ catches, totals }: Fill, divisionKg: number | null): number {
+export function readingPerTurn(
+  { catches, totals, sums }: Pick<Fill, "catches" | "totals" | "sums">,
+  divisionKg: number | null,
+): number {
+  if (sums !== undefined) return (divisionsOf(sums, divisionKg ?? 0) ?? 0) / totals.turns;
   return sum(catches.map((row) => row.divisionKg ?? divisionKg ?? 0)) / totals.turns;
 }
 
@@ -92,17 +97,17 @@ export function fillSpread(
   const ownDf = spreadWithin(deliveries, noPrior).df;
   const { variance, df } = spreadWithin(deliveries, { nu0, s0Squared: s0Squared * center ** 2 });
   const source = outside !== null ? "lent" : ownDf > 0 ? "own" : "none";
-  const common = {
+  const fills = stretches.filter((own) => own.length >= 2).flat().length;
+  const lentBy = outside === null ? null : lenderOf(outside);
+  if (variance === null)
+    return { source, df, ownDf, fills, lentBy, standardDeviation: null, relative: null };
+  const sd = Math.sqrt(variance);
+  return {
     source,
     df,
     ownDf,
-    fills: stretches.filter((own) => own.length >= 2).flat().length,
-    lentBy: outside === null ? null : lenderOf(outside),
-  } as const;
-  if (variance === null) return { ...common, standardDeviation: null, relative: null };
-  const sd = Math.sqrt(variance);
-  return {
-    ...common,
+    fills,
+    lentBy,
     relative: sd / center,
     standardDeviation: {
       value: sd,

@@ -107,29 +107,14 @@ export interface HistoryChoices {
  */
 export function historyOf(meter: Meter, level: number, choices: HistoryChoices = {}): MeterHistory {
   const { fills } = meter;
-  const {
-    asked = "after every fill",
-    startsAfresh = [],
-    prior = noPrior,
-    flagged = () => false,
-  } = choices;
-  const start = entryFor(startsAfresh, { ...meter.place, product: meter.product });
-  const place =
-    start === null ? -1 : fills.findIndex((fill) => isFrom(fill, start, severalSeasons(fills)));
-  const afresh = place > 0 ? [place] : [];
-  const replay =
-    asked === "never"
-      ? cutOnly(fills.length, afresh)
-      : replayShifts(deliveriesOf(fills), afresh, prior);
+  const { asked = "after every fill", prior = noPrior, flagged = () => false } = choices;
+  const replay = replayOf(meter, choices);
   const replayed = { fills, replay, level, prior };
   const differs = differingFill(replayed, flagged);
   const changes = foundChanges(replayed);
   return {
     status: asked === "never" ? "not asked" : statusOf(replay, differs),
-    stretches: replay.stretches.map(({ places, begins }) => ({
-      fills: places.map((i) => at(fills, i)),
-      begins: begins === "series" ? "log" : begins === "afresh" ? "setup" : begins,
-    })),
+    stretches: stretchesIn(fills, replay),
     stoodApart: apartFills(replayed),
     changes,
     moved: movedLately(replay) ? (changes.at(-1) ?? null) : null,
@@ -138,6 +123,31 @@ export function historyOf(meter: Meter, level: number, choices: HistoryChoices =
     steps: asked === "never" ? [] : replay.steps.map((step, i) => stepOf(step, at(fills, i))),
     beforeNewest: beforeNewest(fills, replay),
   };
+}
+
+/** The stretches of `historyOf` alone. */
+export function stretchesOf(meter: Meter, choices: HistoryChoices = {}): readonly Stretch[] {
+  return stretchesIn(meter.fills, replayOf(meter, choices));
+}
+
+function replayOf(
+  { fills, place: { farm, machine, bin }, product }: Meter,
+  { asked = "after every fill", startsAfresh = [], prior = noPrior }: HistoryChoices,
+): SeriesReplay {
+  const start = entryFor(startsAfresh, { farm, machine, bin, product });
+  const place =
+    start === null ? -1 : fills.findIndex((fill) => isFrom(fill, start, severalSeasons(fills)));
+  const afresh = place > 0 ? [place] : [];
+  return asked === "never"
+    ? cutOnly(fills.length, afresh)
+    : replayShifts(deliveriesOf(fills), afresh, prior);
+}
+
+function stretchesIn(fills: readonly Fill[], { stretches }: SeriesReplay): readonly Stretch[] {
+  return stretches.map(({ places, begins }) => ({
+    fills: places.map((i) => at(fills, i)),
+    begins: begins === "series" ? "log" : begins === "afresh" ? "setup" : begins,
+  }));
 }
 
 /** The stretch of a meter's fills that is in force. */

@@ -112,9 +112,10 @@ export function voteOfOtherMeters(
   const others = sameProduct ? same : withoutVotes(all, mine);
   const vote = voteOfOthers(others, defaults.betweenMeters);
   if (vote === null) return null;
+  const { center, variance } = vote;
   const { count } = sameProduct ? (library.ofProduct.get(product) ?? noVotes) : library.all;
-  const ofLibrary = count > 0 ? { library: count } : {};
-  return { ...vote, from: "other bins", meters: others.count, ...ofLibrary, sameProduct };
+  const said = { center, variance, from: "other bins", meters: others.count } as const;
+  return count > 0 ? { ...said, library: count, sameProduct } : { ...said, sameProduct };
 }
 
 /**

@@ -7,6 +7,7 @@ import {
   type AgainstVote,
   type EstimatedVariance,
   priorOfVote,
+  type SpreadVote,
   typicalOfVote,
   unlikeVote,
   voteOfOwnGroups,
@@ -14,6 +15,7 @@ import {
 } from "../statistics/spread-votes.ts";
 import { mean } from "../statistics/summary.ts";
 import { dfOf, type PooledScatter, pooledScatter, relativeSquares } from "./catch-scatter.ts";
+import { divisionsOf } from "./fill-sums.ts";
 import type { OutsideVote } from "./lenders.ts";
 import type { Fill } from "./meters.ts";
 import { readingVariance } from "./reading.ts";
@@ -50,17 +52,31 @@ export const nothingLent: MeterScatter = byItself(pooledScatter([]));
  * @param divisionKg  of the scale for catches that name none; null: unknown, and so is what is asked
  */
 export function scatterFloor(
-  fills: readonly Pick<Fill, "catches" | "totals" | "delivery">[],
+  fills: readonly Pick<Fill, "catches" | "totals" | "delivery" | "sums">[],
   divisionKg: number | null,
 ): number | null {
-  const floors = fills.flatMap(({ catches, totals, delivery }) => {
-    const divisions = catches.map((row) => row.divisionKg ?? divisionKg);
-    const known = divisions.filter((division) => division !== null);
-    if (known.length < divisions.length || known.length === 0) return [];
+  const floors = fills.flatMap((fill) => {
+    const { totals, delivery } = fill;
+    const division = meanDivision(fill, divisionKg);
+    if (division === null) return [];
     const turns = totals.turns / totals.catches;
-    return readingVariance(mean(known)) / (turns * delivery ** 2);
+    return readingVariance(division) / (turns * delivery ** 2);
   });
   return floors.length === 0 ? null : mean(floors);
+}
+
+/** Mean of the divisions of a fill's catches, kg; null where one of them is not known. */
+function meanDivision(
+  { catches, sums }: Pick<Fill, "catches" | "sums">,
+  divisionKg: number | null,
+): number | null {
+  if (sums !== undefined) {
+    const divisions = divisionsOf(sums, divisionKg);
+    return divisions === null ? null : divisions / sums.catches;
+  }
+  const divisions = catches.map((row) => row.divisionKg ?? divisionKg);
+  const known = divisions.filter((division) => division !== null);
+  return known.length < divisions.length || known.length === 0 ? null : mean(known);
 }
 
 /** A variance as a source of a vote: not below what reading the scale hides; null where nothing is known of either. */
@@ -93,27 +109,47 @@ export interface ScatterPrior extends SpreadPrior {
  * Source          Smyth 2004 (moderated variances); coverage of what comes of it: reports/lending-study.md
  */
 export function scatterPrior(
-  { scatterTotals }: Pick<ScatteringFill, "scatterTotals">,
+  fill: Pick<ScatteringFill, "scatterTotals">,
   scatter: MeterScatter,
 ): ScatterPrior | null {
   const { outside } = scatter;
-  const others = otherFills(scatterTotals, scatter);
-  const votes = [
-    ...(others === null ? [] : [voteOfOwnGroups(others.seen, others.fills, defaults.betweenFills)]),
-    ...(outside === null ? [] : [outside]),
-  ];
-  const vote = votesTogether(votes);
+  const { vote, fills } = voteOfOthersOn(fill, scatter);
   if (vote === null) return null;
+  const { nu0, s0Squared } = priorOfVote(vote);
   return {
-    ...priorOfVote(vote),
+    nu0,
+    s0Squared,
     typical: typicalOfVote(vote),
     lentBy: {
-      fills: others?.fills ?? 0,
+      fills,
       meters: outside?.meters ?? 0,
       ...(outside?.library === undefined ? {} : { library: outside.library }),
       assumed: outside?.from === "assumption",
     },
   };
+}
+
+/** The same without who says it: screening a log asks for every fill, three times over. */
+export function spreadPriorOf(
+  fill: Pick<ScatteringFill, "scatterTotals">,
+  scatter: MeterScatter,
+): SpreadPrior | null {
+  const { vote } = voteOfOthersOn(fill, scatter);
+  return vote === null ? null : priorOfVote(vote);
+}
+
+/** What all others together say of a fill's scatter, and how many of them are fills of its own meter. */
+function voteOfOthersOn(
+  { scatterTotals }: Pick<ScatteringFill, "scatterTotals">,
+  scatter: MeterScatter,
+): { readonly vote: SpreadVote | null; readonly fills: number } {
+  const { outside } = scatter;
+  const others = otherFills(scatterTotals, scatter);
+  const votes: SpreadVote[] = [];
+  if (others !== null)
+    votes.push(voteOfOwnGroups(others.seen, others.fills, defaults.betweenFills));
+  if (outside !== null) votes.push(outside);
+  return { vote: votesTogether(votes), fills: others?.fills ?? 0 };
 }
 
 /** The pooled scatter without what one fill put into it. */

@@ -5,6 +5,7 @@ import type { Catch } from "../data/types.ts";
 import { at, lastOf } from "../errors/at.ts";
 import { groupBy } from "../numeric/group-by.ts";
 import type { FillName } from "../results/fill-name.ts";
+import type { FillSums } from "./fill-sums.ts";
 import { inTimeOrder } from "./time-order.ts";
 import { deliveryOf, type FillTotals, totalsOf } from "./totals.ts";
 
@@ -37,6 +38,8 @@ export interface Fill {
   readonly scatterTotals: FillTotals;
   /** Σm/Σt, kg/turn. */
   readonly delivery: number;
+  /** Where only totals are at hand: then there are no catches. */
+  readonly sums?: FillSums;
 }
 
 /** One bin's meter with one product: the thing whose delivery per turn is asked for. */
@@ -101,8 +104,8 @@ export function withCatches(fill: Fill, catches: readonly Catch[]): Fill {
 }
 
 function fillOf(rows: readonly Catch[], names: LogNames): Fill | null {
-  const ordered = rows.toSorted((a, b) => a.catch - b.catch);
-  const weighings = ordered.filter(({ leftOut }) => leftOut === null);
+  const ordered = inCatchOrder(rows);
+  const weighings = ordered.every(isCounted) ? ordered : ordered.filter(isCounted);
   if (weighings.length === 0) return null;
   const catches = addUpOutlets(weighings);
   const first = at(ordered, 0);
@@ -114,19 +117,43 @@ function fillOf(rows: readonly Catch[], names: LogNames): Fill | null {
     number: first.fill,
     season: first.season,
     seasonRank: names.seasonRank(first.season),
-    takenAt: ordered.flatMap(({ takenAt }) => takenAt ?? []).sort()[0] ?? null,
+    takenAt: earliestOf(ordered),
     catches,
     weighings,
-    leftOut: ordered.filter(({ leftOut }) => leftOut !== null),
+    leftOut:
+      weighings.length === ordered.length
+        ? noCatches
+        : ordered.filter(({ leftOut }) => leftOut !== null),
     totals,
-    notLent: [],
+    notLent: noCatches,
     scatterTotals: totals,
     delivery: deliveryOf(totals),
   };
 }
 
+function isCounted({ leftOut }: Catch): boolean {
+  return leftOut === null;
+}
+
+function inCatchOrder(rows: readonly Catch[]): readonly Catch[] {
+  const isOrdered = rows.every((row, i) => i === 0 || at(rows, i - 1).catch <= row.catch);
+  return isOrdered ? rows : rows.toSorted((a, b) => a.catch - b.catch);
+}
+
+/** The earliest time that any of them gives; null: none does. */
+export function earliestOf(rows: readonly Pick<Catch, "takenAt">[]): string | null {
+  let earliest: string | null = null;
+  for (const { takenAt } of rows)
+    if (takenAt != null && (earliest === null || takenAt < earliest)) earliest = takenAt;
+  return earliest;
+}
+
+/** One for all fills: of a log of a million catches each would otherwise hold several empty lists. */
+const noCatches: readonly Catch[] = [];
+
 // Outlets share the meter's turns: each by itself would pass for a small catch of the whole meter.
 function addUpOutlets(weighings: readonly Catch[]): readonly Catch[] {
+  if (weighings.every((row, i) => row.catch !== weighings[i + 1]?.catch)) return weighings;
   const byCatch = groupBy(weighings, (row) => JSON.stringify([row.catch, row.turns]));
   return [...byCatch.values()].flatMap((rows) => {
     const apart = rows.length > 1 && rows.every(({ outlet }) => outlet !== null);

@@ -8,26 +8,23 @@ import {
   requireModelOptions,
   resolve,
 } from "../results/options.ts";
-import { noPrior } from "../statistics/spread-prior.ts";
-import { priorOfVote } from "../statistics/spread-votes.ts";
 import { median } from "../statistics/summary.ts";
 import type { VarianceLaw } from "../statistics/through-origin.ts";
-import { type FillsTogether, fillsTogether } from "./across-fills.ts";
+import type { FillsTogether } from "./across-fills.ts";
 import { constantMassOverBins, type StandingTest } from "./constant-mass.ts";
-import { doubtedEstimate, type FillEstimate } from "./doubted-estimate.ts";
-import { lentSpread } from "./fill-spread.ts";
-import { type HistoryChoices, historyOf, type MeterHistory } from "./history.ts";
+import type { FillEstimate } from "./doubted-estimate.ts";
+import { estimateOnce } from "./estimate-once.ts";
+import type { HistoryChoices, MeterHistory } from "./history.ts";
 import {
   type BorrowingChoices,
   type MeterRecord,
   type OutsideVote,
-  outsideVotes,
   usualBorrowing,
 } from "./lenders.ts";
-import { type MeterScatter, seenVariance } from "./lent-scatter.ts";
+import type { MeterScatter } from "./lent-scatter.ts";
 import { libraryRule } from "./library-rule.ts";
-import { type Fill, type Meter, metersOf, newestFill, withinSeasons } from "./meters.ts";
-import { scattersOf } from "./screening/lending.ts";
+import { type Fill, type Meter, metersOf, newestFill } from "./meters.ts";
+import { type MeterAmongOthers, metersTogether, readMeter } from "./meters-together.ts";
 import { isFlagged, type MeterScreening, screenLog } from "./screening/screen-log.ts";
 import { type WithAllCatches, withAllCatches } from "./with-all-catches.ts";
 
@@ -96,82 +93,71 @@ export function fitModel(
   given: Partial<ModelOptions> = {},
   choices: ModelChoices = {},
 ): Model {
+  return wholeModel(openLog(catches, given, choices));
+}
+
+/** The models of all meters at once. */
+export function wholeModel({ options, meters, modelOf }: OpenLog): Model {
+  return { kind: "model", options, meters: meters.map((_, i) => modelOf(i)) };
+}
+
+/** A log of which everything is known that meters tell one another, each meter's own model still to be made. */
+export interface OpenLog {
+  readonly options: ModelOptions;
+  /** Without the catches that are set aside. */
+  readonly meters: readonly Meter[];
+  /** What each of them is told by the others, and tells them. */
+  readonly among: readonly MeterAmongOthers[];
+  /** The model of the meter at this place, made anew each time: of thousands of meters only one need be kept. */
+  readonly modelOf: (i: number) => MeterModel;
+}
+
+/** The part of `fitModel` that takes the whole log; parameters and errors as there. */
+export function openLog(
+  catches: readonly Catch[],
+  given: Partial<ModelOptions> = {},
+  choices: ModelChoices = {},
+): OpenLog {
   const options = resolveModelOptions(given);
   const { level, scaleDivisionKg: divisionKg } = options;
   const { borrowing = usualBorrowing, ...history } = choices;
   libraryRule("library", borrowing.library);
   const screened = screenLog(metersOf(catches), { divisionKg, borrowing });
-  const scatters = scattersOf(
-    screened.map(({ meter }) => meter),
-    { divisionKg, borrowing },
-  );
-  const records = screened.map(({ meter }, i) =>
-    recordOf(meter, at(scatters, i), historyOf(meter, level, history), divisionKg),
-  );
-  const spreadVotes = outsideVotes(records, "spread", borrowing);
+  const meters = screened.map(({ meter }) => meter);
+  const rule = { level, divisionKg, borrowing, history };
+  const among = metersTogether(meters, rule);
   const constantMass = constantMassOverBins(
-    screened.map(({ meter }, i) => ({ meter, scatter: at(scatters, i) })),
+    meters.map((meter, i) => ({ meter, scatter: at(among, i).scatter })),
   );
   const heaviestCatchKg = heaviestOf(catches);
-  return {
-    kind: "model",
-    options,
-    meters: screened.map(({ meter, screening }, i) => {
-      const outside = at(spreadVotes, i);
-      const read = {
-        flagged: (fill: Fill) => isFlagged(screening, fill),
-        ...history,
-        prior: outside === null ? noPrior : priorOfVote(outside),
-      };
-      const ground = {
-        level,
-        scatter: at(scatters, i),
-        outside,
-        divisionKg,
-        inTimeOrder: history.asked !== "never",
-      };
-      const found = historyOf(meter, level, read);
-      const stretches = found.stretches.map(({ fills }) => fills);
-      return {
-        ...meter,
-        scatter: at(scatters, i),
-        history: found,
-        across: fillsTogether(stretches, ground),
-        screening,
-        withAll: withAllCatches(meter, screening, ground, read),
-        constantMass: at(constantMass, i),
-        record: at(records, i),
-        spreadVote: outside,
-        turnsPerCatch: median(newestFill(meter).catches.map(({ turns }) => turns)),
-        heaviestCatchKg,
-      };
-    }),
+  const modelOf = (i: number): MeterModel => {
+    const { meter, screening } = at(screened, i);
+    const told = at(among, i);
+    const { scatter, record, spreadVote } = told;
+    const flagged = (fill: Fill) => isFlagged(screening, fill);
+    const { history: found, across, ground, choices: read } = readMeter(meter, told, rule, flagged);
+    return {
+      bin: meter.bin,
+      place: meter.place,
+      product: meter.product,
+      fills: meter.fills,
+      scatter,
+      history: found,
+      across,
+      screening,
+      withAll: withAllCatches(meter, screening, ground, read),
+      constantMass: at(constantMass, i),
+      record,
+      spreadVote,
+      turnsPerCatch: median(newestFill(meter).catches.map(({ turns }) => turns)),
+      heaviestCatchKg,
+    };
   };
-}
-
-/**
- * What a meter can tell others. Its fills' spread is that within levels found with its own fills only: what others lend
- * comes back to them by no detour. A level that lasts over seasons lends the spread within each of them: what changed in the
- * winter between is no difference of fills.
- */
-function recordOf(
-  { product }: Meter,
-  { relative, df, floor }: MeterScatter,
-  { stretches }: MeterHistory,
-  divisionKg: number | null,
-): MeterRecord {
-  return {
-    product,
-    scatter: seenVariance(relative, df, floor),
-    spread: lentSpread(
-      stretches.flatMap(({ fills }) => withinSeasons(fills)),
-      divisionKg,
-    ),
-  };
+  return { options, meters, among, modelOf };
 }
 
 /** The options of a result, which may hold more than these, are taken as they are; a typo would leave one out. */
-function resolveModelOptions(given: Partial<ModelOptions>): ModelOptions {
+export function resolveModelOptions(given: Partial<ModelOptions>): ModelOptions {
   const names = Object.keys(modelRules);
   if (!names.every((name) => name in given)) refuseUnknownOptions(given, [...names, "varianceLaw"]);
   const resolved = modelOptionsOf({ ...resolve(modelRules, {}), ...given });
@@ -190,5 +176,5 @@ export function estimateOf(
   options: ModelOptions,
 ): FillEstimate {
   const finding = screening.findings.find((one) => one.fill.fill === fill.fill) ?? null;
-  return doubtedEstimate(fill, finding, scatter, options);
+  return estimateOnce(fill, finding, scatter, options);
 }

@@ -1,3 +1,5 @@
+import { remembered } from "../data/remembered.ts";
+
 const isoParts =
   /^(\d{4})-(\d\d)-(\d\d)(?:T(\d\d):(\d\d)(?::(\d\d))?(?:[.,]\d+)?(?:Z|([+-])(\d\d):?(\d\d)?)?)?$/;
 
@@ -8,13 +10,17 @@ const isoParts =
  * @returns null without a date, or for text that is none
  */
 export function instantOf(takenAt: string | null): number | null {
-  const parts = takenAt === null ? null : isoParts.exec(takenAt);
+  return takenAt === null ? null : instantIn(takenAt);
+}
+
+const instantIn = remembered((text) => {
+  const parts = isoParts.exec(text);
   if (parts === null) return null;
   const part = (i: number) => Number(parts[i] ?? 0);
   const local = Date.UTC(part(1), part(2) - 1, part(3), part(4), part(5), part(6));
   const offsetMinutes = (parts[7] === "-" ? -1 : 1) * (60 * part(8) + part(9));
   return local - 60_000 * offsetMinutes;
-}
+});
 
 /** Something with a place in the order of fills. */
 export interface Numbered {

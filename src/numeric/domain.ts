@@ -1,3 +1,4 @@
+import { at } from "../errors/at.ts";
 import { NumericalError } from "../errors/errors.ts";
 
 /** Throws a `NumericalError` naming the argument when `value` is not a number; ±Infinity passes. */
@@ -9,6 +10,16 @@ export function requireNumber(routine: string, argument: string, value: number):
 /** Throws a `NumericalError` naming the argument unless `value` is a finite number. */
 export function requireFinite(routine: string, argument: string, value: number): void {
   if (!Number.isFinite(value)) refuse(routine, argument, value, "a finite number");
+}
+
+/** The same of every value, naming its place; a name is made only for one that is refused. */
+export function requireAllFinite(
+  routine: string,
+  argument: string,
+  values: readonly number[],
+): void {
+  for (let i = 0; i < values.length; i++)
+    if (!Number.isFinite(values[i])) requireFinite(routine, `${argument} ${i + 1}`, at(values, i));
 }
 
 /** Throws a `NumericalError` naming the argument unless `value` is finite and above 0. */

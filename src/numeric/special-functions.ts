@@ -1,3 +1,4 @@
+import { at } from "../errors/at.ts";
 import { finiteResult, requirePositive } from "./domain.ts";
 
 /** Below this x the asymptotic series would fall short of a double's digits; the functions are shifted up to it first. */
@@ -12,7 +13,9 @@ const ofDigamma = bernoulli.map((number, i) => number / (2 * i + 2));
 /** Σ cₖ/x^2k over k = 1, 2, … */
 function inverseSquares(coefficients: readonly number[], x: number): number {
   const square = x * x;
-  return coefficients.reduceRight((sum, coefficient) => (sum + coefficient) / square, 0);
+  let sum = 0;
+  for (let i = coefficients.length - 1; i >= 0; i--) sum = (sum + at(coefficients, i)) / square;
+  return sum;
 }
 
 /**

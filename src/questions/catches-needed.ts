@@ -7,7 +7,7 @@ import {
   numberOfCatches,
   stopsAt,
 } from "../model/next-catch.ts";
-import { nextCatchCurve } from "../model/next-catch-curve.ts";
+import { type NextCatchCurve, nextCatchCurve } from "../model/next-catch-curve.ts";
 import { leastChanceOfSkip } from "../model/skip-chance.ts";
 import { relativeHalfWidth } from "../model/t-estimate.ts";
 import type { WorthOfCatch } from "../model/worth-of-catch.ts";
@@ -76,6 +76,44 @@ export function catchesNeeded(
   meter: MeterModel | null,
   options: CatchesNeededOptions,
 ): CatchesNeeded {
+  const { basis, state, aim, standing, result } = neededSoFar(meter, options);
+  const whole = {
+    ...result,
+    curve: nextCatchCurve(
+      state,
+      skippedFill(meter),
+      result.needed?.turns ?? basis.turnsPerCatch,
+      aim,
+      untold.includes(standing) ? 0 : Math.max(fewestShown, options.mostCatches - basis.catches),
+    ),
+    turnsPlan: options.time === null ? null : turnsForTime(basis, options, options.time),
+    trialPlan: options.trial === null ? null : trialPlan(meter, basis, options, options.trial),
+  };
+  return { ...whole, cautions: neededCautions(whole) };
+}
+
+/** What of the catches needed a decision is made from, without what is drawn. */
+export type CatchesNeededInBrief = Pick<
+  CatchesNeeded,
+  "options" | "input" | "basis" | "needed" | "standing" | "cautions"
+>;
+
+/** The same answer as `catchesNeeded`, as far as a decision needs it. */
+export function catchesNeededInBrief(
+  meter: MeterModel,
+  options: CatchesNeededOptions,
+): CatchesNeededInBrief {
+  // Of a fill still to come, and of a plan that was asked for, what is drawn is among the findings.
+  const isPlanned = options.fill === "next" || options.time !== null || options.trial !== null;
+  if (isPlanned) return catchesNeeded(meter, options);
+  const { result } = neededSoFar(meter, options);
+  const undrawn = { curve: noCurve, turnsPlan: null, trialPlan: null };
+  return { ...result, cautions: neededCautions({ ...result, ...undrawn }) };
+}
+
+const noCurve: NextCatchCurve = { kind: "next-catch-curve", turnsPerCatch: 0, points: [] };
+
+function neededSoFar(meter: MeterModel | null, options: CatchesNeededOptions) {
   requireModelOptions(options);
   const basis = knowledgeOf(meter, options);
   const state = stateOf(basis);
@@ -92,10 +130,10 @@ export function catchesNeeded(
         ? numberThatPays(state, pricing, aim)
         : numberWithinTolerance(basis, state, aim);
   const { halfWidth } = basis;
-  const place = { bin: meter?.bin ?? null, product: meter?.product ?? null };
   const result = {
     kind: "catches-needed" as const,
-    ...place,
+    bin: meter?.bin ?? null,
+    product: meter?.product ?? null,
     fill: basis.fill,
     options,
     input: { catches: basis.catches, turns: basis.turns, earlierFills: basis.earlierFills },
@@ -114,17 +152,8 @@ export function catchesNeeded(
     chanceOffTolerance:
       halfWidth === null || basis.df === 0 ? null : chanceOff(halfWidth, basis.df, aim),
     leastTurns: leastTurnsForScale(state, aim),
-    curve: nextCatchCurve(
-      state,
-      skippedFill(meter),
-      number?.turns ?? basis.turnsPerCatch,
-      aim,
-      untold.includes(standing) ? 0 : Math.max(fewestShown, options.mostCatches - basis.catches),
-    ),
-    turnsPlan: options.time === null ? null : turnsForTime(basis, options, options.time),
-    trialPlan: options.trial === null ? null : trialPlan(meter, basis, options, options.trial),
   };
-  return { ...result, cautions: neededCautions(result) };
+  return { basis, state, aim, standing, result };
 }
 
 /** The aim of one fill's catches, as the options and the scatter that speaks make it. */

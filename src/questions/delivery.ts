@@ -1,20 +1,10 @@
 import { type Fill, newestFill } from "../model/meters.ts";
-import { estimateOf, type MeterModel } from "../model/model.ts";
+import type { MeterModel } from "../model/model.ts";
 import { isDust } from "../numeric/rounding-dust.ts";
-import { requireModelOptions } from "../results/options.ts";
-import { lackOfFit } from "../statistics/lack-of-fit.ts";
 import { variancePowers } from "../statistics/through-origin.ts";
-import { deliveryCautions } from "./delivery/cautions.ts";
-import { constantMassCheck } from "./delivery/constant-mass.ts";
+import { gathered } from "./delivery/in-brief.ts";
 import { deliveryLine, nextCatchEstimate } from "./delivery/line.ts";
-import {
-  fitBy,
-  inputOf,
-  pointsOf,
-  standardErrorFrom,
-  typicalTurns,
-  weightingsOf,
-} from "./delivery/parts.ts";
+import { pointsOf, standardErrorFrom, weightingsOf } from "./delivery/parts.ts";
 import type { Delivery, DeliveryOptions } from "./delivery/result.ts";
 
 export type { CatchPoint, Delivery, DeliveryOptions, WeightedDelivery } from "./delivery/result.ts";
@@ -43,12 +33,11 @@ export function delivery(
   options: DeliveryOptions,
   fill: Fill = newestFill(meter),
 ): Delivery {
-  requireModelOptions(options);
-  const { level, scaleDivisionKg, varianceLaw = "proportional" } = options;
-  const estimated = estimateOf(meter, fill, options);
+  const { brief, estimated, checks } = gathered(meter, options, fill);
   const { estimate, fit, variance, scatter } = estimated;
+  const { level, scaleDivisionKg, varianceLaw = "proportional" } = options;
   const catchVariance = scatter.source === "own" ? fit.residualVariance : scatter.variance;
-  const turns = typicalTurns(fill);
+  const { turns } = brief.nextCatch;
   const line = {
     delivery: estimate,
     scatter,
@@ -57,10 +46,6 @@ export function delivery(
     law: varianceLaw,
     level,
   };
-  const checks = {
-    constantMass: constantMassCheck(fill, meter.scatter, level),
-    lackOfFit: lackOfFit(fitBy("proportional", fit)),
-  };
   return {
     kind: "delivery",
     bin: fill.bin,
@@ -68,7 +53,7 @@ export function delivery(
     fill: fill.fill,
     takenAt: fill.takenAt,
     options,
-    input: inputOf(meter, fill),
+    input: brief.input,
     estimate,
     halfWidth: estimated.halfWidth,
     byItself: estimated.byItself,
@@ -93,19 +78,7 @@ export function delivery(
     line: deliveryLine(Math.max(...fill.catches.map((row) => row.turns)), line),
     ...checks,
     weightings: weightingsOf(fit),
-    cautions: deliveryCautions({
-      ...checks,
-      fill,
-      scatter,
-      lent: meter.scatter,
-      estimated,
-      divisionKg: scaleDivisionKg,
-      // Only the newest fill stands the test among the bins.
-      constantMassAmongBins: fill === newestFill(meter) ? meter.constantMass : null,
-      pairPValue:
-        meter.screening.findings.find((one) => one.fill.fill === fill.fill)?.pairPValue ?? null,
-      level,
-    }),
+    cautions: brief.cautions,
   };
 }
 

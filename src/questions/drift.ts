@@ -23,7 +23,7 @@ import { mean } from "../statistics/summary.ts";
 import { againstEarlier } from "./drift/as-they-came.ts";
 import { type ByName, byName } from "./drift/by-name.ts";
 import { driftCautions } from "./drift/cautions.ts";
-import { changesOf, type DriftShift, type DriftTrend } from "./drift/changes.ts";
+import { changesOf, changeTests, type DriftShift, type DriftTrend } from "./drift/changes.ts";
 import { type DriftPower, type FalseAlarms, falseAlarmsOf, powerOf } from "./drift/rates.ts";
 import { type ScoreCharts, scoreCharts } from "./drift/score-charts.ts";
 import { type SettlingTest, settlingTests } from "./drift/settling.ts";
@@ -118,8 +118,8 @@ export interface Drift {
  * @param meter    one bin × product of a fitted model
  * @param options  tolerance for the tolerance lines; level of sizes' intervals and of the explaining tests;
  *                 shiftOfInterest as its comment says
- * @param meters   all meters of the log, to know what else was in the bin, and of how many it is asked whether a
- *                 column splits their fills
+ * @param meters   all meters of the log, or of the bin, to know what else was in it
+ * @param asked    of how many meters it is asked whether a column splits their fills; default: as many as are given
  * @returns        sizes as fractions, with intervals; verdict and steps as literal words
  * Null when       as the fields say; fills that agree exactly leave nothing to judge by (caution fills-agree-exactly)
  * Assumes         near-normal fills of one spread, which earlier levels share, and about which other meters tell where they
@@ -132,14 +132,12 @@ export function drift(
   meter: MeterModel,
   options: DriftOptions,
   meters: readonly Meter[] = [],
+  asked = Math.max(1, meters.length),
 ): Drift {
-  requireModelOptions(options);
+  const { order, explained, settling, cautions } = driftInBrief(meter, options, meters, asked);
   const { level, tolerance, shiftOfInterest } = options;
   const { history, fills, bin, product } = meter;
-  const order = fillOrderOf(meter, meters);
   const deliveries = deliveriesOf(fills);
-  const explained = changesOf(fills, level);
-  const settling = settlingTests(fills, level);
   const center = history.differs?.earlier ?? meter.across.mean.value;
   return {
     kind: "drift",
@@ -164,19 +162,28 @@ export function drift(
     },
     falseAlarms: falseAlarmsOf(meter),
     power: powerOf(meter, shiftOfInterest),
-    ...explained,
+    ...changesOf(explained, fills, level),
     scoreCharts: scoreCharts(fills, againstEarlier(deliveries, level)),
     byName: byName(fills),
     settling,
-    cautions: driftCautions({
-      meter,
-      order,
-      explained,
-      settling,
-      level,
-      meters: Math.max(1, meters.length),
-    }),
+    cautions,
   };
+}
+
+/** The findings of `drift`, and what they are made from, without what is drawn. */
+export function driftInBrief(
+  meter: MeterModel,
+  options: DriftOptions,
+  meters: readonly Meter[] = [],
+  asked = Math.max(1, meters.length),
+) {
+  requireModelOptions(options);
+  const { level } = options;
+  const order = fillOrderOf(meter, meters);
+  const explained = changeTests(meter.fills);
+  const settling = settlingTests(meter.fills, level);
+  const cautions = driftCautions({ meter, order, explained, settling, level, meters: asked });
+  return { order, explained, settling, cautions };
 }
 
 function driftFills(meter: MeterModel, options: DriftOptions): readonly DriftFill[] {

@@ -3,7 +3,7 @@ import { lastOf } from "../errors/at.ts";
 import type { PooledScatter } from "../model/catch-scatter.ts";
 import { newestFill } from "../model/meters.ts";
 import { estimateOf, type MeterModel } from "../model/model.ts";
-import { levels } from "../model/screening/finding.ts";
+import { type FillFinding, levels } from "../model/screening/finding.ts";
 import { relativeHalfWidth } from "../model/t-estimate.ts";
 import { requireModelOptions } from "../results/options.ts";
 import type { OutsideVariance } from "../statistics/constant-offset.ts";
@@ -12,7 +12,7 @@ import { judgeFill } from "./outliers/judged-fill.ts";
 import { leftOutOf } from "./outliers/left-out.ts";
 import { influenceOfEach } from "./outliers/refit.ts";
 import type { Outliers, OutliersOptions } from "./outliers/result.ts";
-import { screeningOf } from "./outliers/screening.ts";
+import { screeningInBrief, screeningOf } from "./outliers/screening.ts";
 import { pairOf, suspectsOf } from "./outliers/suspects.ts";
 
 export type {
@@ -51,13 +51,17 @@ export type {
  *                 ISO 5725-2 (pooled repeatability variance)
  */
 export function outliers(meter: MeterModel, options: OutliersOptions): Outliers {
-  requireModelOptions(options);
-  const { findings, tests, metersInLog, scatterOfAll } = meter.screening;
+  const { tests, metersInLog, scatterOfAll, findings } = meter.screening;
+  const { suspects, pairs, disagree, nextFill, falseAlarms, cautions } = foundIn(
+    meter,
+    options,
+    true,
+  );
   const newest = newestFill(meter);
   const judged = findings.map((finding) => judgeFill(finding, meter.screening));
   const fills = findings.map((finding) => screeningOf(meter, finding, options));
-  const today = lastOf(fills);
-  const found = {
+  return {
+    kind: "outliers",
     bin: meter.bin,
     product: meter.product,
     options,
@@ -66,12 +70,12 @@ export function outliers(meter: MeterModel, options: OutliersOptions): Outliers 
       fills: findings.length,
       leftOut: sum(findings.map(({ fill }) => fill.leftOut.length)),
     },
-    today,
+    today: lastOf(fills),
     fills,
     catches: judged.flatMap(({ judgements }) => judgements.map(({ judgement }) => judgement)),
-    suspects: judged.flatMap((one) => suspectsOf(meter, one, options)),
-    pairs: judged.flatMap((one) => pairOf(one) ?? []),
-    disagree: estimateOf(meter, newest, options).disagree,
+    suspects,
+    pairs,
+    disagree,
     influence: influenceOfEach(meter, newest, options),
     scatter: {
       before: lent(scatterOfAll),
@@ -81,6 +85,37 @@ export function outliers(meter: MeterModel, options: OutliersOptions): Outliers 
       ),
       homogeneity: meter.scatter.homogeneity,
     },
+    nextFill,
+    falseAlarms,
+    tests,
+    metersInLog,
+    leftOut: leftOutOf(meter, options),
+    cautions,
+  };
+}
+
+/** Which findings `outliers` has; what may have happened to a catch is not looked into. */
+export function outliersInBrief(
+  meter: MeterModel,
+  options: OutliersOptions,
+): Pick<Outliers, "cautions"> {
+  return foundIn(meter, options, false);
+}
+
+/** The findings, and what they are made from, without what is drawn or told of catches that are in line. */
+function foundIn(meter: MeterModel, options: OutliersOptions, isExplained: boolean) {
+  requireModelOptions(options);
+  const { findings } = meter.screening;
+  const judged = findings
+    .filter(somethingStandsOut)
+    .map((finding) => judgeFill(finding, meter.screening));
+  const found = {
+    bin: meter.bin,
+    product: meter.product,
+    today: screeningInBrief(lastOf(findings)),
+    suspects: judged.flatMap((one) => suspectsOf(meter, one, options, isExplained)),
+    pairs: judged.flatMap((one) => pairOf(one) ?? []),
+    disagree: estimateOf(meter, newestFill(meter), options).disagree,
     nextFill: {
       halfWidth: relativeHalfWidth(meter.across.nextFill),
       withAll: meter.withAll?.nextFillHalfWidth ?? null,
@@ -90,11 +125,19 @@ export function outliers(meter: MeterModel, options: OutliersOptions): Outliers 
       lookFirst: alarmRate(levels.lookFirst),
       setAside: alarmRate(levels.setAside),
     },
-    tests,
-    metersInLog,
-    leftOut: leftOutOf(meter, options),
+    fillsJudged: findings.length,
+    setAside: sum(
+      judged.map(
+        ({ judgements }) =>
+          judgements.filter(({ judgement }) => judgement.verdict === "set aside").length,
+      ),
+    ),
   };
-  return { kind: "outliers", ...found, cautions: outliersCautions(found) };
+  return { ...found, cautions: outliersCautions(found) };
+}
+
+function somethingStandsOut({ inFill, inLog, setAside }: FillFinding): boolean {
+  return inFill.length > 0 || inLog.length > 0 || setAside.length > 0;
 }
 
 function lent({ variance, df }: PooledScatter): OutsideVariance | null {

@@ -12,9 +12,11 @@ import { requireModelOptions } from "../results/options.ts";
 import { comparisonCautions } from "./product-comparison/cautions.ts";
 import { productContrasts } from "./product-comparison/contrasts.ts";
 import { productEstimate } from "./product-comparison/estimates.ts";
+import { inOrder } from "./product-comparison/order.ts";
 import { pairsAsked } from "./product-comparison/pairs.ts";
 import type { ProductComparison, ProductComparisonOptions } from "./product-comparison/result.ts";
 import { scatterComparison } from "./product-comparison/scatter.ts";
+import { productStandings } from "./product-comparison/standings.ts";
 
 export type { ProductComparison, ProductComparisonOptions };
 
@@ -52,7 +54,7 @@ export function productComparison(
 ): ProductComparison {
   requireModelOptions(options);
   checkAgainst(model, options);
-  const all = productGroups(model, options.blocks);
+  const all = inOrder(productGroups(model, options.blocks), options);
   const usable = all.filter(({ fills }) => fills.length >= fewestFills);
   const design = designed(usable, options);
   const comparable = pairsAsked(usable, options).length > 0;
@@ -74,6 +76,7 @@ export function productComparison(
     scale: design.scale,
     method: compared?.method ?? null,
     overall: compared?.overall ?? null,
+    standings: compared === null ? null : productStandings(compared, names, design.scale),
     contrasts: compared === null ? [] : productContrasts(compared, names, design),
     scatter,
     cautions: comparisonCautions({ all, usable, compared, byCatches, scatter, options: design }),
@@ -113,11 +116,18 @@ function inputOf(
   };
 }
 
-function checkAgainst(model: Model, { reference, blocks, scale }: ProductComparisonOptions): void {
+function checkAgainst(
+  model: Model,
+  { products: wanted, reference, blocks, scale }: ProductComparisonOptions,
+): void {
   const fills = model.meters.flatMap((meter) => meter.fills);
   const products = [...new Set(model.meters.map(({ product }) => product))];
-  if (reference !== null && !products.includes(reference)) {
-    throw new OptionError("reference", reference, `a product of the file: ${products.join(", ")}`);
+  if (reference !== null && !(wanted ?? products).includes(reference)) {
+    throw new OptionError(
+      "reference",
+      reference,
+      `a product of the file: ${(wanted ?? products).join(", ")}`,
+    );
   }
   const names = blockNames(model);
   if (blocks !== null && !names.includes(blocks)) {

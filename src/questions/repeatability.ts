@@ -91,13 +91,9 @@ export function repeatability(
   options: ModelOptions,
   fill: Fill = newestFill(meter),
 ): Repeatability {
-  requireModelOptions(options);
+  const { turns, own, usual, comparison, cautions } = repeatabilityInBrief(meter, options, fill);
   const { level } = options;
-  const turns = median(fill.catches.map((row) => row.turns));
   const earlierFills = meter.fills.slice(0, meter.fills.indexOf(fill));
-  const own = relativeScatter(pooledScatter([fill]), turns, fill.delivery, level);
-  const usual = usualScatter(scatterPrior(fill, meter.scatter), turns);
-  const comparison = compareScatter(own, usual);
   const estimated = estimateOf(meter, fill, options);
   const state = stateOf(fill, estimated, turns, options);
   const shareOfFill = readingShareOf(estimated);
@@ -122,8 +118,24 @@ export function repeatability(
       catches: one.totals.catches,
       scatter: relativeScatter(pooledScatter([one]), turns, one.delivery, level),
     })),
-    cautions: cautionsOf(fill, comparison, usual, level),
+    cautions,
   };
+}
+
+/** The findings of `repeatability`, and what they are made from, without what is drawn. */
+export function repeatabilityInBrief(
+  meter: MeterModel,
+  options: ModelOptions,
+  fill: Fill = newestFill(meter),
+) {
+  requireModelOptions(options);
+  const { level } = options;
+  const turns = median(fill.catches.map((row) => row.turns));
+  const own = relativeScatter(pooledScatter([fill]), turns, fill.delivery, level);
+  const usual = usualScatter(scatterPrior(fill, meter.scatter), turns);
+  const comparison = compareScatter(own, usual);
+  const cautions = cautionsOf(fill, comparison, usual, level);
+  return { turns, own, usual, comparison, cautions };
 }
 
 /** Part of the variance of the fill's delivery that reading the scale makes up; null: unknown. */

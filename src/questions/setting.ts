@@ -48,7 +48,7 @@ export type {
  */
 export function setting(
   meter: Meter,
-  { bin, product, fill, estimate }: Delivery,
+  { bin, product, fill, estimate }: Pick<Delivery, "bin" | "product" | "fill" | "estimate">,
   options: SettingOptions,
 ): Setting {
   requireModelOptions(options);

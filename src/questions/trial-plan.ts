@@ -43,6 +43,10 @@ export function trialPlan(options: TrialPlanOptions): TrialPlan {
     kind: "trial-plan",
     options,
     byDefault: defaultsIn(options),
+    fromLog: {
+      fillSpread: isFromLog("fillSpread", options),
+      catchScatter: isFromLog("catchScatter", options),
+    },
     input: {
       products: options.products.length,
       fills,
@@ -73,7 +77,23 @@ const namedDefaults: readonly TrialDefault[] = [
 function defaultsIn(options: TrialPlanOptions): readonly TrialDefault[] {
   const same = (name: TrialDefault) =>
     JSON.stringify(options[name]) === JSON.stringify(trialPlanRules[name].fallback);
-  return namedDefaults.filter(same);
+  return namedDefaults.filter(
+    (name) =>
+      same(name) &&
+      !(name === "fillSpread" || name === "catchScatter" ? isFromLog(name, options) : false),
+  );
+}
+
+/** Whether the plan rests on what a log says: that may have been found and another value been chosen. */
+function isFromLog(
+  name: "fillSpread" | "catchScatter",
+  { found, fillSpread, catchScatter }: TrialPlanOptions,
+): boolean {
+  if (found === null) return false;
+  return name === "fillSpread"
+    ? found.fillSpread?.value === fillSpread
+    : found.catchScatter?.relative === catchScatter.relative &&
+        found.catchScatter.turns === catchScatter.turns;
 }
 
 function planCautions(

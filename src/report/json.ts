@@ -1,8 +1,12 @@
 import type { Analysis } from "../analysis/analyse.ts";
 import type { Caution } from "../results/caution.ts";
 import type { Words } from "../wording/words.ts";
+import { baseName } from "./provenance.ts";
 import type { ReportMeta } from "./report.ts";
 import { cautionSentence } from "./sections/cautions.ts";
+
+/** Version of the shape of report.json, which its JSON Schema describes; another one where a name goes or changes its meaning. */
+export const reportSchemaVersion = 1;
 
 /**
  * An analysis as JSON, unrounded, with its sentence beside every caution. Every number of the report is in it.
@@ -11,10 +15,13 @@ import { cautionSentence } from "./sections/cautions.ts";
  */
 export function reportJson(analysis: Analysis, meta: ReportMeta, words: Words): string {
   const whole = {
+    schemaVersion: reportSchemaVersion,
     evencatch: meta.version,
     title: meta.title,
-    setup: meta.setupSource,
+    setup: meta.setupSource === null ? null : baseName(meta.setupSource),
+    inputs: meta.inputs ?? null,
     ...analysis,
+    source: baseName(analysis.source),
   };
   return `${resultJson(whole, words)}\n`;
 }

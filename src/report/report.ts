@@ -6,9 +6,11 @@ import type { Entry, ReportDocument } from "./document.ts";
 import type { Edition } from "./editions/edition.ts";
 import { fullBlocks } from "./editions/full.ts";
 import { shortBlocks } from "./editions/short.ts";
+import { baseName, provenance, type ReportInputs } from "./provenance.ts";
 import { fleetSection } from "./sections/fleet.ts";
 import { safetyStrip } from "./sections/safety-strip.ts";
 import { summarySection } from "./sections/summary.ts";
+import { trialSection } from "./sections/trial.ts";
 import { slugs } from "./slug.ts";
 
 /** What a report says of itself beyond the answers. */
@@ -19,9 +21,11 @@ export interface ReportMeta {
   readonly setupSource: string | null;
   /** Version of evencatch. */
   readonly version: string;
+  /** Files it was made from, with their SHA-256; null or left out: not told. */
+  readonly inputs?: ReportInputs | null;
   /** Default "short". */
   readonly edition?: Edition;
-  /** Bins that have a chapter in the report of a fleet though nothing is wrong with them. Default none. */
+  /** Bins that have a chapter in the report of a fleet or a trial though they would have none. Default none. */
   readonly bins?: readonly string[];
 }
 
@@ -29,7 +33,7 @@ export interface ReportMeta {
  * The report of an analysis as a tree, for `renderHtml` and `renderMarkdown`.
  *
  * Holds no date of its own, so that the same catches give the same bytes. From ten meters on it opens with all of them
- * together, and has chapters only of those that need attention or are asked for.
+ * together, and has chapters only of those that need attention or are asked for; that of a trial opens with what came of it.
  *
  * @throws OptionError for a bin asked for that the catches do not name
  */
@@ -39,8 +43,10 @@ export function reportDocument(analysis: Analysis, meta: ReportMeta, words: Word
   const { format, report } = words;
   const { edition = "short", bins = [] } = meta;
   const { fleet } = analysis;
-  const chapters = chaptersOf(analysis, bins);
+  const chapters = chaptersOf(analysis, bins, edition);
   const shown = { ...analysis, meters: chapters };
+  // Then what concerns the file as a whole stands with the trial.
+  const openedByTrial = analysis.trial !== undefined && chapters.length === 0;
   return {
     title: report.title(meta.title),
     subtitle: report.subtitle(
@@ -53,9 +59,16 @@ export function reportDocument(analysis: Analysis, meta: ReportMeta, words: Word
     meta: edition === "short" ? shortMeta(analysis, meta, words) : fullMeta(analysis, meta, words),
     blocks: blocks(
       safetyStrip(words),
+      trialSection(shown, words),
       fleet === undefined ? null : fleetSection(fleet, analysis, words, idOf, chapters),
-      summarySection(shown, words, edition),
-      ...(edition === "short" ? shortBlocks : fullBlocks)(shown, words, idOf),
+      openedByTrial ? null : summarySection(shown, words, edition),
+      ...(edition === "short" ? shortBlocks : fullBlocks)(
+        shown,
+        words,
+        idOf,
+        provenance(analysis, meta, words),
+        meta.version,
+      ),
     ),
     footer: report.safety.deferral,
     hasContents: edition === "full",
@@ -74,8 +87,8 @@ function shortMeta(
 ): readonly Entry[] {
   const say = report.meta;
   return [
-    { term: say.source, description: source },
-    ...(setupSource === null ? [] : [{ term: say.setup, description: setupSource }]),
+    { term: say.source, description: baseName(source) },
+    ...(setupSource === null ? [] : [{ term: say.setup, description: baseName(setupSource) }]),
     { term: say.level, description: format.percent(options.level, 0) },
     {
       term: say.tolerance,
@@ -90,8 +103,11 @@ function fullMeta(analysis: Analysis, meta: ReportMeta, words: Words): readonly 
   const { input, options } = analysis;
   const say = report.meta;
   return [
-    { term: say.source, description: analysis.source },
-    { term: say.setup, description: meta.setupSource ?? say.none },
+    { term: say.source, description: baseName(analysis.source) },
+    {
+      term: say.setup,
+      description: meta.setupSource === null ? say.none : baseName(meta.setupSource),
+    },
     ...(input.period === null
       ? []
       : [
@@ -109,6 +125,5 @@ function fullMeta(analysis: Analysis, meta: ReportMeta, words: Words): readonly 
       term: say.division,
       description: say.divisionWords(options, analysis.scaleDivision),
     },
-    { term: say.version, description: `evencatch ${meta.version}` },
   ];
 }

@@ -98,18 +98,16 @@ export function isAbout(
   );
 }
 
-const nowhere: Where = { bin: null, product: null, fill: null, catches: [] };
-
 export function caution<C extends CautionCode>(
   code: C,
-  where: Partial<Where>,
+  { bin = null, product = null, fill = null, catches = [] }: Partial<Where>,
   facts: CautionFacts[C],
 ): Caution {
   const finding: CautionOf<C> = {
     code,
     severity: standings[code].severity,
     asks: standings[code].asks,
-    where: { ...nowhere, ...where },
+    where: { bin, product, fill, catches },
     facts,
   };
   // The mapped union is the same set of shapes as CautionOf<C> over all C; the compiler cannot see that for a generic C.

@@ -163,6 +163,9 @@ export function requireModelOptions(
   },
 ): void {
   const { level, tolerance, scaleDivisionKg, varianceLaw } = options;
-  resolve(modelRules, { level, tolerance, scaleDivisionKg });
+  // One by one: every question of every meter asks this of the same options.
+  modelRules.level.rule("level", level);
+  modelRules.tolerance.rule("tolerance", tolerance);
+  modelRules.scaleDivisionKg.rule("scaleDivisionKg", scaleDivisionKg);
   if (varianceLaw !== undefined) oneOf(...varianceLaws)("varianceLaw", varianceLaw);
 }

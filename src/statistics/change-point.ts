@@ -1,9 +1,10 @@
 import { at } from "../errors/at.ts";
 import { NumericalError } from "../errors/errors.ts";
 import { studentTQuantile, studentTTwoSided } from "../numeric/distributions/student-t.ts";
-import { requireFinite, requireNumber, requireProbability } from "../numeric/domain.ts";
+import { requireAllFinite, requireNumber, requireProbability } from "../numeric/domain.ts";
 import { findRoot } from "../numeric/roots.ts";
 import { noScatter } from "../numeric/rounding-dust.ts";
+import { unfoldedShares } from "./change-point-shares.ts";
 import { changePointTable as table } from "./change-point-table.ts";
 import { mean } from "./summary.ts";
 
@@ -84,9 +85,7 @@ export function splitContrasts(values: readonly number[]): {
     throw new NumericalError(
       `changePoint: ${n} values; at least ${fewestToSplit} are needed, 2 on each side.`,
     );
-  values.forEach((value, i) => {
-    requireFinite("changePoint", `value ${i + 1}`, value);
-  });
+  requireAllFinite("changePoint", "value", values);
   const center = mean(values);
   let [partial, totalSquares] = [0, 0];
   const contrasts: SplitContrast[] = [];
@@ -139,10 +138,20 @@ function shareCountedOnce(ofOneSplit: number, n: number): number {
   const [small, large, weight] = neighbours(table.sizes, n);
   const toward = weight === 0 ? 0 : logRatio(n, table.sizes, small, large);
   const exponent = -Math.log10(Math.max(ofOneSplit, Number.MIN_VALUE));
-  const logShareOf = (size: number) => logShare(at(table.shares, size), exponent);
+  const logShareOf = (size: number) => logShare(sharesOf(size), exponent);
   return Math.exp(
     logShareOf(small) * (1 - toward) + (toward === 0 ? 0 : logShareOf(large) * toward),
   );
+}
+
+const unfolded = new Map<number, readonly number[]>();
+
+/** A row of the table, read when it is asked for first. */
+function sharesOf(size: number): readonly number[] {
+  const shares =
+    unfolded.get(size) ?? unfoldedShares(at(table.folded, size), table.exponents.length);
+  unfolded.set(size, shares);
+  return shares;
 }
 
 function logShare(shares: readonly number[], exponent: number): number {

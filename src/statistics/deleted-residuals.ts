@@ -1,16 +1,11 @@
 import { at } from "../errors/at.ts";
 import { NumericalError } from "../errors/errors.ts";
+import { normalQuantile } from "../numeric/distributions/normal.ts";
 import { studentTQuantile } from "../numeric/distributions/student-t.ts";
+import { keptOfTwo } from "../numeric/kept.ts";
 import type { OutsideVariance } from "./constant-offset.ts";
-import {
-  checkPoints,
-  type Distance,
-  distanceFrom,
-  type JudgedPoint,
-  type PredictingLine,
-  type Residual,
-  withPValue,
-} from "./predicting-line.ts";
+import { distanceWithout, farthestPoint } from "./farthest-point.ts";
+import { checkPoints, type JudgedPoint, type Residual, withPValue } from "./predicting-line.ts";
 
 /** The point farthest off among those still there. */
 export interface DeletionStep extends Residual {
@@ -60,17 +55,67 @@ export function deletionSteps(
   outside: OutsideVariance | null,
   most: number,
 ): readonly DeletionStep[] {
+  checkAll(points);
   const steps: DeletionStep[] = [];
-  let left = points.map((point, index) => ({ ...point, index }));
-  while (steps.length < most && (left.length >= 2 || steps.length === 0)) {
-    const farthest = farthestPlace(distances(left, outside) ?? []);
+  let places = points.map((_, index) => index);
+  let left = points;
+  while (steps.length < most && left.length >= 2) {
+    const farthest = farthestPoint(left, outside);
     if (farthest === null) break;
-    const { index } = at(left, farthest.place);
-    steps.push({ ...withPValue(farthest.distance), index, remaining: left.length });
-    left = left.filter((other) => other.index !== index);
+    const { place } = farthest;
+    const distance = distanceWithout(place, left, outside);
+    if (distance === null) break;
+    const { slope, residual, standardError, statistic, df, pValue } = withPValue(distance);
+    const taken = { index: at(places, place), remaining: left.length };
+    steps.push({ slope, residual, standardError, statistic, df, pValue, ...taken });
+    places = places.toSpliced(place, 1);
+    left = left.toSpliced(place, 1);
   }
   return steps;
 }
+
+function checkAll(points: readonly JudgedPoint[]): void {
+  if (points.length < 2)
+    throw new NumericalError(`Got ${points.length} points; at least 2 are needed.`);
+  checkPoints(points);
+}
+
+/** What the statistics of some points tell by themselves. */
+export type FirstLook = "no scatter to compare with" | "nothing stands out" | "something may";
+
+/** Allows for what rounding does to a limit, so that nothing near it is passed over. */
+const nearLimit = 1e-9;
+
+/**
+ * Whether it is plain that no step of `deletionSteps` exceeds its critical value: each |statistic| lies below a limit that
+ * is known without its p value, which takes longer than all the rest. Most fills of a log are done with here.
+ */
+export function firstLook(
+  points: readonly JudgedPoint[],
+  outside: OutsideVariance | null,
+  most: number,
+  rule: FamilyRule,
+): FirstLook {
+  checkAll(points);
+  let left = points;
+  for (let step = 0; step < most && left.length >= 2; step++) {
+    const farthest = farthestPoint(left, outside);
+    if (farthest === null) return step === 0 ? "no scatter to compare with" : "nothing stands out";
+    const df = left.length - 2 + (outside?.df ?? 0);
+    const limit = limitBelow(allowedP(left.length, step, rule), Number.isInteger(df) ? df : anyDf);
+    if (farthest.size >= limit * (1 - nearLimit)) return "something may";
+    if (step + 1 < most) left = left.toSpliced(farthest.place, 1);
+  }
+  return "nothing stands out";
+}
+
+/** Degrees of freedom that are no whole number are as good as never the same. */
+const anyDf = Number.POSITIVE_INFINITY;
+
+/** At most the |t| whose two-sided p is so small: the normal one where degrees of freedom are no whole number. */
+export const limitBelow = keptOfTwo((pValue, df) =>
+  Number.isInteger(df) ? studentTQuantile(1 - pValue / 2, df) : normalQuantile(1 - pValue / 2),
+);
 
 /**
  * Which points stand out? All up to the last step whose statistic exceeds t(1 − (1−level)/(2·comparisons), df), so that
@@ -95,6 +140,15 @@ export function exceeds(
   return comparisons(remaining) * pValue < (1 - level) * (i === 0 ? 1 : laterShare);
 }
 
+/** The p value below which a step, the i-th from 0, exceeds. */
+export function allowedP(
+  remaining: number,
+  i: number,
+  { level, comparisons = familyOf, laterShare = 1 }: FamilyRule,
+): number {
+  return ((1 - level) * (i === 0 ? 1 : laterShare)) / comparisons(remaining);
+}
+
 /**
  * A residual as the largest of so many.
  *
@@ -116,53 +170,4 @@ export function judgeInFamily(
 /** Tests among so many points of one line: one each, but a pair is a single difference, and one point is none. */
 export function familyOf(points: number): number {
   return points > 2 ? points : points - 1;
-}
-
-function distances(
-  points: readonly JudgedPoint[],
-  outside: OutsideVariance | null,
-): readonly Distance[] | null {
-  if (points.length < 2)
-    throw new NumericalError(`Got ${points.length} points; at least 2 are needed.`);
-  checkPoints(points);
-  const found: Distance[] = [];
-  for (const [i, point] of points.entries()) {
-    const distance = distanceFrom(lineWithout(i, points, outside), point);
-    if (distance === null) return null;
-    found.push(distance);
-  }
-  return found;
-}
-
-/** `lineOf` the other points, in plain loops: screening a log makes one for every catch, several times over. */
-function lineWithout(
-  out: number,
-  points: readonly JudgedPoint[],
-  outside: OutsideVariance | null,
-): PredictingLine {
-  let [information, total, known, own] = [0, 0, 0, 0];
-  for (const [i, { x, y, knownVariance }] of points.entries()) {
-    if (i === out) continue;
-    information += x;
-    total += y;
-    known += knownVariance;
-  }
-  const slope = total / information;
-  for (const [i, { x, y }] of points.entries()) if (i !== out) own += (y - slope * x) ** 2 / x;
-  const df = points.length - 2 + (outside?.df ?? 0);
-  const lent = outside ? outside.df * outside.variance : 0;
-  const variance = df > 0 ? (own + lent) / df : null;
-  return { slope, information, variance, df, knownVariance: known / information ** 2 };
-}
-
-function farthestPlace(
-  found: readonly Distance[],
-): { readonly distance: Distance; readonly place: number } | null {
-  return found.reduce<{ distance: Distance; place: number } | null>(
-    (farthest, distance, place) =>
-      farthest === null || Math.abs(distance.statistic) > Math.abs(farthest.distance.statistic)
-        ? { distance, place }
-        : farthest,
-    null,
-  );
 }

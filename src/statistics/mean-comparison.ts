@@ -137,7 +137,10 @@ function contrastOf(
   const [lower, upper] = [difference - half, difference + half];
   const differenceFound = lower > 0 || upper < 0;
   const pair = { means, error: means.error, ratio, options };
-  const equivalence = equivalenceOf(pair);
+  const set = ratiosOf(pair, criticalValue);
+  // Degrees of freedom of a ratio are not those of the difference; where the two then part, the difference has decided.
+  const ratioSet = holdsOne(set) === differenceFound ? ratiosOf(atOne(pair), criticalValue) : set;
+  const equivalence = equivalenceOf(pair, differenceFound);
   return {
     ...known,
     standardError,
@@ -147,7 +150,7 @@ function contrastOf(
     pValue: adjustedPValue(statistic, df),
     lower,
     upper,
-    ratioSet: ratiosOf(pair, criticalValue),
+    ratioSet,
     differenceFound,
     equivalence,
     verdict: verdictOf(differenceFound, equivalence?.equivalent ?? false),
@@ -192,12 +195,30 @@ function ratiosOf(
   return fiellerSet(parts, criticalValue(error.at(ratio).df));
 }
 
-function equivalenceOf(pair: ErringPair): EquivalenceOfMeans | null {
+/** The pair with the degrees of freedom of its difference, wherever its ratio lies. */
+function atOne(pair: ErringPair): ErringPair {
+  return { ...pair, ratio: 1 };
+}
+
+function holdsOne(set: RatioSet): boolean {
+  switch (set.shape) {
+    case "interval":
+      return set.lower <= 1 && set.upper >= 1;
+    case "two half-lines":
+      return set.below >= 1 || set.above <= 1;
+    case "whole line":
+      return true;
+  }
+}
+
+function equivalenceOf(pair: ErringPair, differenceFound: boolean): EquivalenceOfMeans | null {
   const { ratio, options } = pair;
   const { level, margin } = options;
   if (margin === null) return null;
   const limits = { lower: 1 / (1 + margin), upper: 1 + margin };
-  const set = ratiosOf(pair, (df) => studentTQuantile(level, df));
+  const critical = (df: number) => studentTQuantile(level, df);
+  const own = ratiosOf(pair, critical);
+  const set = differenceFound && holdsOne(own) ? ratiosOf(atOne(pair), critical) : own;
   return {
     ...twoOneSidedTests(ratio, limits, testOf(pair), level),
     equivalent: liesWithin(set, limits),

@@ -2,7 +2,7 @@ import { at } from "../errors/at.ts";
 import { NumericalError } from "../errors/errors.ts";
 import { studentTTwoSided } from "../numeric/distributions/student-t.ts";
 import { noScatter } from "../numeric/rounding-dust.ts";
-import { weightedLine } from "./straight-line.ts";
+import { weightedSums } from "./straight-line.ts";
 import { weightedMean } from "./summary.ts";
 
 /** Points of one group; its level is its own, its slope is that of all groups. */
@@ -38,7 +38,7 @@ export function pooledSlope(groups: readonly SlopeGroup[]): PooledSlope | null {
   for (const { x, y, weights } of groups)
     if (y.length !== x.length || weights.length !== x.length)
       throw new NumericalError("pooledSlope: x, y and weights of a group must be as many.");
-  const lines = informative(groups).map(({ x, y, weights }) => weightedLine(x, y, weights));
+  const lines = informative(groups).map(({ x, y, weights }) => weightedSums(x, y, weights));
   const sumOver = (term: (line: (typeof lines)[number]) => number) =>
     lines.reduce((sum, line) => sum + term(line), 0);
   const squaresX = sumOver((line) => line.sumOfSquaresX);

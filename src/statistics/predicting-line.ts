@@ -1,4 +1,5 @@
 import { sum } from "simple-statistics";
+import { at } from "../errors/at.ts";
 import { NumericalError } from "../errors/errors.ts";
 import { studentTTwoSided } from "../numeric/distributions/student-t.ts";
 import { isDust } from "../numeric/rounding-dust.ts";
@@ -76,13 +77,24 @@ export function distanceFrom(
   { x, y, knownVariance }: JudgedPoint,
 ): Distance | null {
   if (line.variance === null) return null;
-  const standardError = Math.sqrt(
-    line.variance * x * (1 + x / line.information) + knownVariance + x ** 2 * line.knownVariance,
-  );
+  const standardError = standardErrorFrom(line.variance, line.information, line.knownVariance, {
+    x,
+    knownVariance,
+  });
   if (isDust(standardError, y)) return null;
   const residual = y - line.slope * x;
   const statistic = residual / standardError;
   return { slope: line.slope, residual, standardError, statistic, df: line.df };
+}
+
+/** √(s²·x(1 + x/Σx) + known errors of point and line). */
+export function standardErrorFrom(
+  variance: number,
+  information: number,
+  knownOfLine: number,
+  { x, knownVariance }: Pick<JudgedPoint, "x" | "knownVariance">,
+): number {
+  return Math.sqrt(variance * x * (1 + x / information) + knownVariance + x ** 2 * knownOfLine);
 }
 
 /** The same with its p value, for a point looked at alone; null when the line has no scatter to compare with. */
@@ -92,13 +104,22 @@ export function residualFrom(line: PredictingLine, point: JudgedPoint): Residual
 }
 
 export function withPValue(distance: Distance): Residual {
-  return { ...distance, pValue: studentTTwoSided(distance.statistic, distance.df) };
+  const { slope, residual, standardError, statistic, df } = distance;
+  return {
+    slope,
+    residual,
+    standardError,
+    statistic,
+    df,
+    pValue: studentTTwoSided(statistic, df),
+  };
 }
 
 /** @throws NumericalError when a point cannot be used, or without any */
 export function checkPoints(points: readonly JudgedPoint[]): void {
   if (points.length === 0) throw new NumericalError("A line needs at least 1 point; got none.");
-  for (const [i, { x, y, knownVariance }] of points.entries()) {
+  for (let i = 0; i < points.length; i++) {
+    const { x, y, knownVariance } = at(points, i);
     if (!(x > 0 && Number.isFinite(x)))
       throw new NumericalError(`points[${i}].x is ${x}; it must be a finite number above zero.`);
     if (!Number.isFinite(y))

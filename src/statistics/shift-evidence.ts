@@ -1,6 +1,6 @@
 import { at, lastOf } from "../errors/at.ts";
 import { studentTTwoSided } from "../numeric/distributions/student-t.ts";
-import { requireFinite } from "../numeric/domain.ts";
+import { requireAllFinite } from "../numeric/domain.ts";
 import { noScatter } from "../numeric/rounding-dust.ts";
 import type { SpreadPrior } from "./spread-prior.ts";
 import { mean, squaresWithin } from "./summary.ts";
@@ -35,9 +35,7 @@ export function shiftEvidence(
   values: readonly number[],
   { nu0, s0Squared }: SpreadPrior,
 ): ShiftEvidence | null {
-  values.forEach((value, i) => {
-    requireFinite("shiftEvidence", `value ${i + 1}`, value);
-  });
+  requireAllFinite("shiftEvidence", "value", values);
   const n = values.length;
   const center = mean(values);
   let [partial, moment, own] = [0, 0, 0];

@@ -108,7 +108,8 @@ export function replayShifts(
         ? beginAfresh(state, place, values)
         : takeIn(state, place, values);
     state = next;
-    return { ...judged, stretchFrom: at(next.stretch, 0) };
+    const { outcome, settled, newest, lasting } = judged;
+    return { outcome, settled, newest, lasting, stretchFrom: at(next.stretch, 0) };
   });
   return {
     steps,
@@ -158,7 +159,12 @@ function judge(state: State, place: number, values: readonly number[]): [State, 
   const lasting =
     shift === null
       ? null
-      : { ...shift, limit: lastingShiftLimit(relative.length, state.prior.nu0) };
+      : {
+          evidence: shift.evidence,
+          before: shift.before,
+          lineExplainsMore: shift.lineExplainsMore,
+          limit: lastingShiftLimit(relative.length, state.prior.nu0),
+        };
   const judged = (outcome: SeriesOutcome): Judged => ({ outcome, settled: null, newest, lasting });
   if (lasting !== null && lasting.evidence >= lasting.limit) {
     if (lasting.lineExplainsMore && relative.length >= fewestForTrend)

@@ -2,6 +2,7 @@ import { sum } from "simple-statistics";
 import { fLowerTail, fUpperTail } from "../numeric/distributions/f.ts";
 import { requireNotNegative, requirePositive } from "../numeric/domain.ts";
 import { inverseTrigamma } from "../numeric/inverse-trigamma.ts";
+import { kept } from "../numeric/kept.ts";
 import { logMinusDigamma, trigamma } from "../numeric/special-functions.ts";
 import type { SpreadPrior } from "./spread-prior.ts";
 
@@ -18,11 +19,15 @@ export interface EstimatedVariance {
   readonly df: number;
 }
 
+const lowOnAverage = kept(logMinusDigamma);
+const varianceOfLog = kept(trigamma);
+const halfDfOf = kept(inverseTrigamma);
+
 /** ln s² without what it lies below ln σ² on average: ln s² − ψ(ν/2) + ln(ν/2), with its sampling variance ψ′(ν/2). */
 export function logVariance({ variance, df }: EstimatedVariance): SpreadVote {
   requirePositive("logVariance", "variance", variance);
   requirePositive("logVariance", "df", df);
-  return { center: Math.log(variance) + logMinusDigamma(df / 2), variance: trigamma(df / 2) };
+  return { center: Math.log(variance) + lowOnAverage(df / 2), variance: varianceOfLog(df / 2) };
 }
 
 /** Running sums of what several others say, so that one of them can be taken out again. */
@@ -107,8 +112,8 @@ export function votesTogether(votes: readonly SpreadVote[]): SpreadVote | null {
  * Source Smyth 2004, Statistical Applications in Genetics and Molecular Biology 3, article 3 (moderated variances)
  */
 export function priorOfVote({ center, variance }: SpreadVote): SpreadPrior {
-  const half = inverseTrigamma(variance);
-  return { nu0: 2 * half, s0Squared: Math.exp(center - logMinusDigamma(half)) };
+  const half = halfDfOf(variance);
+  return { nu0: 2 * half, s0Squared: Math.exp(center - lowOnAverage(half)) };
 }
 
 /** Standard deviation in the middle of what a vote says, exp(e/2): s0 itself sits low. */

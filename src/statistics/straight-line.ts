@@ -1,6 +1,6 @@
 import { at } from "../errors/at.ts";
 import { NumericalError } from "../errors/errors.ts";
-import { requireFinite, requirePositive } from "../numeric/domain.ts";
+import { requireAllFinite, requireFinite, requirePositive } from "../numeric/domain.ts";
 import { accurateSum } from "../numeric/summation.ts";
 import { weightedMean } from "./summary.ts";
 
@@ -45,22 +45,10 @@ export function weightedLine(
   y: readonly number[],
   weights: readonly number[] = x.map(() => 1),
 ): LineFit {
-  check(x, y, weights);
-  const sumOfWeights = accurateSum(weights);
-  const meanX = weightedMean(x, weights);
-  const meanY = weightedMean(y, weights);
+  const sums = weightedSums(x, y, weights);
+  const { sumOfWeights, meanX, meanY, slope, sumOfSquaresX, residualSumOfSquares, df } = sums;
   const dx = x.map((value) => value - meanX);
-  const dy = y.map((value) => value - meanY);
-  const weightedSum = (term: (i: number) => number) =>
-    accurateSum(weights.map((w, i) => w * term(i)));
-  const sumOfSquaresX = weightedSum((i) => at(dx, i) ** 2);
-  if (!(sumOfSquaresX > 0)) {
-    throw new NumericalError("weightedLine: all x are equal; a slope cannot be told.");
-  }
-  const slope = weightedSum((i) => at(dx, i) * at(dy, i)) / sumOfSquaresX;
-  const residuals = dy.map((value, i) => value - slope * at(dx, i));
-  const residualSumOfSquares = weightedSum((i) => at(residuals, i) ** 2);
-  const df = x.length - 2;
+  const residuals = y.map((value, i) => value - meanY - slope * at(dx, i));
   const variance = df > 0 ? residualSumOfSquares / df : null;
   const scaled = (factor: number) => (variance === null ? null : variance * factor);
   return {
@@ -77,6 +65,49 @@ export function weightedLine(
     sumOfSquaresX,
     leverages: dx.map((d, i) => at(weights, i) * (1 / sumOfWeights + d ** 2 / sumOfSquaresX)),
     residuals,
+  };
+}
+
+/** What a weighted line rests on. */
+export interface LineSums {
+  readonly sumOfWeights: number;
+  readonly meanX: number;
+  readonly meanY: number;
+  readonly slope: number;
+  /** Σw(x − x̄)². */
+  readonly sumOfSquaresX: number;
+  /** Σw·residual². */
+  readonly residualSumOfSquares: number;
+  /** Points less 2. */
+  readonly df: number;
+}
+
+/** The sums of `weightedLine` alone, where many lines are wanted and nobody looks at their points; errors as there. */
+export function weightedSums(
+  x: readonly number[],
+  y: readonly number[],
+  weights: readonly number[],
+): LineSums {
+  check(x, y, weights);
+  const sumOfWeights = accurateSum(weights);
+  const meanX = weightedMean(x, weights);
+  const meanY = weightedMean(y, weights);
+  const sumOfSquaresX = accurateSum(weights.map((w, i) => w * (at(x, i) - meanX) ** 2));
+  if (!(sumOfSquaresX > 0)) {
+    throw new NumericalError("weightedLine: all x are equal; a slope cannot be told.");
+  }
+  const products = weights.map((w, i) => w * ((at(x, i) - meanX) * (at(y, i) - meanY)));
+  const slope = accurateSum(products) / sumOfSquaresX;
+  const squares = weights.map((w, i) => w * (at(y, i) - meanY - slope * (at(x, i) - meanX)) ** 2);
+  const residualSumOfSquares = accurateSum(squares);
+  return {
+    sumOfWeights,
+    meanX,
+    meanY,
+    slope,
+    sumOfSquaresX,
+    residualSumOfSquares,
+    df: x.length - 2,
   };
 }
 
@@ -101,13 +132,10 @@ function check(x: readonly number[], y: readonly number[], weights: readonly num
       `weightedLine: ${x.length} x, ${y.length} y and ${weights.length} weights; they must be as many.`,
     );
   }
-  x.forEach((value, i) => {
-    requireFinite("weightedLine", `x ${i + 1}`, value);
-  });
-  y.forEach((value, i) => {
-    requireFinite("weightedLine", `y ${i + 1}`, value);
-  });
+  requireAllFinite("weightedLine", "x", x);
+  requireAllFinite("weightedLine", "y", y);
   weights.forEach((value, i) => {
-    requirePositive("weightedLine", `weight ${i + 1}`, value);
+    if (!(value > 0 && Number.isFinite(value)))
+      requirePositive("weightedLine", `weight ${i + 1}`, value);
   });
 }

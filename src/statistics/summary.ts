@@ -5,7 +5,7 @@ import {
 } from "simple-statistics";
 import { at } from "../errors/at.ts";
 import { NumericalError } from "../errors/errors.ts";
-import { finiteResult, requireFinite } from "../numeric/domain.ts";
+import { finiteResult, requireAllFinite } from "../numeric/domain.ts";
 import { accurateSum } from "../numeric/summation.ts";
 
 /**
@@ -70,7 +70,5 @@ function check(routine: string, values: readonly number[], least: number): void 
       `${routine}: ${values.length} values; at least ${least} ${least === 1 ? "is" : "are"} needed.`,
     );
   }
-  values.forEach((value, i) => {
-    requireFinite(routine, `value ${i + 1}`, value);
-  });
+  requireAllFinite(routine, "value", values);
 }

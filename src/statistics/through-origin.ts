@@ -1,4 +1,5 @@
 import { sum } from "simple-statistics";
+import { at } from "../errors/at.ts";
 import { NumericalError } from "../errors/errors.ts";
 
 export interface Point {
@@ -62,45 +63,50 @@ export function fitThroughOrigin(
 ): ThroughOriginFit {
   checkPoints(points);
   const power = variancePowers[law];
-  const information = ({ x }: Point) => x ** (2 - power);
+  const information = ({ x }: Point) => raised(x, 2 - power);
   const totalInformation = sum(points.map(information));
-  const slope = sum(points.map(({ x, y }) => y * x ** (1 - power))) / totalInformation;
+  const slope = sum(points.map(({ x, y }) => y * raised(x, 1 - power))) / totalInformation;
 
+  // Written out: a copy that is added to takes twenty times as long, and a log has as many points as catches.
   const fittedPoints = points.map((point) => ({
-    ...point,
+    x: point.x,
+    y: point.y,
     fitted: slope * point.x,
     residual: point.y - slope * point.x,
     leverage: information(point) / totalInformation,
   }));
   const residualSumOfSquares = sum(
-    fittedPoints.map(({ x, residual }) => residual ** 2 / x ** power),
+    fittedPoints.map(({ x, residual }) => residual ** 2 / raised(x, power)),
   );
   const df = points.length - 1;
-  const common = { law, slope, df, residualSumOfSquares, points: fittedPoints };
-  if (df === 0)
-    return {
-      ...common,
-      residualVariance: null,
-      modelStandardError: null,
-      robustStandardError: null,
-    };
-
-  const residualVariance = residualSumOfSquares / df;
+  const residualVariance = df === 0 ? null : residualSumOfSquares / df;
   const influences = fittedPoints.map(
-    ({ x, residual, leverage }) => (residual * x ** (1 - power)) / (1 - leverage),
+    ({ x, residual, leverage }) => (residual * raised(x, 1 - power)) / (1 - leverage),
   );
+  const robust = () => Math.sqrt(sum(influences.map((value) => value ** 2))) / totalInformation;
   return {
-    ...common,
+    law,
+    slope,
+    df,
+    residualSumOfSquares,
+    points: fittedPoints,
     residualVariance,
-    modelStandardError: Math.sqrt(residualVariance / totalInformation),
-    robustStandardError: Math.sqrt(sum(influences.map((value) => value ** 2))) / totalInformation,
+    modelStandardError:
+      residualVariance === null ? null : Math.sqrt(residualVariance / totalInformation),
+    robustStandardError: residualVariance === null ? null : robust(),
   };
+}
+
+/** x to a power; the two that the usual law needs cost nothing, and every fill of a log is fitted several times. */
+function raised(x: number, power: number): number {
+  return power === 0 ? 1 : power === 1 ? x : x ** power;
 }
 
 function checkPoints(points: readonly Point[]): void {
   if (points.length === 0)
     throw new NumericalError("A line through the origin needs at least 1 point; got none.");
-  for (const [i, { x, y }] of points.entries()) {
+  for (let i = 0; i < points.length; i++) {
+    const { x, y } = at(points, i);
     if (!(x > 0 && Number.isFinite(x)))
       throw new NumericalError(`points[${i}].x is ${x}; it must be a finite number above zero.`);
     if (!Number.isFinite(y))

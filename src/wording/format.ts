@@ -68,13 +68,18 @@ const narrowSpace = "\u202f";
 const noBreak = "\u00a0";
 const minus = "\u2212";
 const significantWithoutError = 4;
-/** Below this a p-value is only said to be below it. */
 /** What is left of a difference of equal numbers. */
 const dust = 1e-12;
+/** Below this a p-value is only said to be below it. */
 const smallestP = 0.001;
 
 export function formatFor(language: string, units: UnitSystem, words: FormatWords): Format {
   const numberFormat = numberFormats(language);
+  const all = once(() => new Intl.ListFormat(language, { type: "conjunction" }));
+  const oneOf = once(() => new Intl.ListFormat(language, { type: "disjunction" }));
+  const day = once(
+    () => new Intl.DateTimeFormat(language, { dateStyle: "medium", timeZone: "UTC" }),
+  );
   const written = (value: number, options: Intl.NumberFormatOptions) =>
     numberFormat(options)
       .format(Object.is(value, -0) ? 0 : value)
@@ -147,9 +152,18 @@ export function formatFor(language: string, units: UnitSystem, words: FormatWord
     pNumber: (p) => (p < smallestP ? smallP : pNumber(p)),
     money: (value, currency) =>
       `${decimals(value, Math.abs(value) < 100 ? 2 : 0)}${noBreak}${currency}`,
-    list: (items) => new Intl.ListFormat(language, { type: "conjunction" }).format(items),
-    either: (items) => new Intl.ListFormat(language, { type: "disjunction" }).format(items),
-    date: (iso) => dateWords(iso, language),
+    list: (items) => all().format(items),
+    either: (items) => oneOf().format(items),
+    date: (iso) => dateWords(iso, day()),
+  };
+}
+
+/** Made when it is asked for first. */
+function once<T>(make: () => T): () => T {
+  let made: T | undefined;
+  return () => {
+    made ??= make();
+    return made;
   };
 }
 
@@ -234,9 +248,8 @@ function largest({ lower, upper }: Interval): number {
   return Math.max(Math.abs(lower ?? 0), Math.abs(upper ?? 0));
 }
 
-function dateWords(iso: string, language: string): string {
+function dateWords(iso: string, format: Intl.DateTimeFormat): string {
   const [, day, time] = /^(\d{4}-\d{2}-\d{2})(?:T(\d{2}:\d{2}))?/.exec(iso) ?? [];
   if (day === undefined) return iso;
-  const date = new Intl.DateTimeFormat(language, { dateStyle: "medium", timeZone: "UTC" });
-  return [date.format(new Date(`${day}T00:00:00Z`)), time].filter(Boolean).join(", ");
+  return [format.format(new Date(`${day}T00:00:00Z`)), time].filter(Boolean).join(", ");
 }

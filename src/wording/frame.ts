@@ -9,5 +9,9 @@ export interface FrameWords {
   readonly chart: string;
   /** Before the name of the file that holds a chart's specification. */
   readonly specification: string;
+  /** Below the title of a chart that does not draw all there is: how many it draws of how many. */
+  readonly thinned: Readonly<
+    Record<"catches" | "fills" | "influences", (drawn: string, all: string) => string>
+  >;
   readonly severity: Readonly<Record<Severity, string>>;
 }

@@ -3,16 +3,21 @@ import { type Format, formatFor, type UnitSystem } from "./format.ts";
 import type { FrameWords } from "./frame.ts";
 import { acrossFillsSayings } from "./sayings/across-fills.ts";
 import { catchesNeededSayings } from "./sayings/catches-needed.ts";
+import { catchesNeededDetailSayings } from "./sayings/catches-needed-detail.ts";
 import { cautionsSayings } from "./sayings/cautions.ts";
 import { chartsSayings } from "./sayings/charts.ts";
 import { costSayings } from "./sayings/cost.ts";
+import { costDetailSayings } from "./sayings/cost-detail.ts";
 import { decisionSayings } from "./sayings/decision.ts";
 import { deliverySayings } from "./sayings/delivery.ts";
+import { deliveryDetailSayings } from "./sayings/delivery-detail.ts";
 import { driftSayings } from "./sayings/drift.ts";
 import { explainingVariablesSayings } from "./sayings/explaining-variables.ts";
 import { fieldCheckSayings } from "./sayings/field-check.ts";
 import { fleetSayings } from "./sayings/fleet.ts";
+import { importedSayings } from "./sayings/imported.ts";
 import { lawfulSayings } from "./sayings/lawful.ts";
+import { methodsSayings } from "./sayings/methods.ts";
 import { outletsSayings } from "./sayings/outlets.ts";
 import { outliersSayings } from "./sayings/outliers.ts";
 import { pageSayings } from "./sayings/page.ts";
@@ -21,10 +26,12 @@ import { productComparisonSayings } from "./sayings/product-comparison.ts";
 import { repeatabilitySayings } from "./sayings/repeatability.ts";
 import { reportSayings } from "./sayings/report.ts";
 import { settingSayings } from "./sayings/setting.ts";
+import { settingDetailSayings } from "./sayings/setting-detail.ts";
 import { sheetsSayings } from "./sayings/sheets.ts";
 import { skippingSayings } from "./sayings/skipping.ts";
 import { speedLinearitySayings } from "./sayings/speed-linearity.ts";
 import { spreadsSayings } from "./sayings/spreads.ts";
+import { trialSayings } from "./sayings/trial.ts";
 import { trialPlanSayings } from "./sayings/trial-plan.ts";
 import { uncertaintyBudgetSayings } from "./sayings/uncertainty-budget.ts";
 
@@ -75,10 +82,21 @@ function everyTopic(say: Language, units: UnitSystem) {
   const frame: FrameWords = say.frame;
   return {
     ...page,
+    delivery: { ...page.delivery, ...deliveryDetailSayings(format, say.deliveryDetail) },
+    setting: {
+      ...page.setting,
+      ...settingDetailSayings(format, say.settingDetail, say.setting),
+    },
+    catchesNeeded: {
+      ...page.catchesNeeded,
+      ...catchesNeededDetailSayings(format, say.catchesNeededDetail, say.catchesNeeded),
+    },
+    cost: { ...page.cost, ...costDetailSayings(format, say.costDetail) },
     frame,
     fleet: fleetSayings(format, say.fleet),
     report: reportSayings(format, say.report, say.decision.who),
     charts: chartsSayings(format, say.charts),
+    methods: methodsSayings(format, say.methods),
     outliers: outliersSayings(format, say.outliers),
     drift: driftSayings(format, say.drift),
     acrossFills: acrossFillsSayings(format, say.acrossFills),
@@ -90,10 +108,13 @@ function everyTopic(say: Language, units: UnitSystem) {
     outlets: outletsSayings(format, say.outlets),
     productComparison: productComparisonSayings(format, say.productComparison),
     explainingVariables: explainingVariablesSayings(format, say.explainingVariables),
+    trial: trialSayings(format, say.trial, say.productComparison.labels.methods),
     trialPlan: trialPlanSayings(format, say.trialPlan),
     sheets: sheetsSayings(format, say.sheets),
+    imported: importedSayings(say.imported),
     spreads: spreadsSayings(format, say.spreads),
     template: say.template,
+    tables: say.tables,
     help: say.help,
     usage: say.usage,
     command: say.command,

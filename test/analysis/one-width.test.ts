@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { type Analysis, analyse, type MeterAnswers } from "../../src/analysis/analyse.ts";
 import type { AnalysisOptions } from "../../src/analysis/options.ts";
-import { tidyTables } from "../../src/analysis/tidy-tables.ts";
+import { tidyTables } from "../../src/analysis/tables/tidy-tables.ts";
 import type { Setup } from "../../src/data/setup.ts";
 import type { Catch, CatchLog } from "../../src/data/types.ts";
 import type { Estimate } from "../../src/results/estimate.ts";

@@ -34,9 +34,9 @@ const refused: readonly (readonly [
     "Fehler: Der Option --out <Ordner> fehlt ihr Wert.",
   ],
   [
-    ["report", "a", "b"],
-    "error: too many arguments for 'report'. Expected 1 argument but got 2.",
-    "Fehler: Zu viele Argumente für report: höchstens 1, angegeben sind 2.",
+    ["check", "a", "b"],
+    "error: too many arguments for 'check'. Expected 1 argument but got 2.",
+    "Fehler: Zu viele Argumente für check: höchstens 1, angegeben sind 2.",
   ],
   [
     ["enough", morning, "--units", "si"],

@@ -41,11 +41,12 @@ describe("what flags say of how products are judged", () => {
 });
 
 describe("what flags say of a trial", () => {
-  it("is that contrasts are made within blocks where it is said", () => {
+  it("is whether contrasts are made within blocks", () => {
     expect(trialGiven({ blocks: true, catches: 3 })).toEqual({
       analysis: "blocks",
       catchesPerLevel: 3,
     });
+    expect(trialGiven({ blocks: false })).toEqual({ analysis: "fills" });
   });
 });
 

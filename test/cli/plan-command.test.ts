@@ -1,6 +1,7 @@
-import { appendFile, readFile } from "node:fs/promises";
+import { appendFile, readFile, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
+import { readSetupFile } from "../../src/node.ts";
 import { command, demo, filesIn, inFolder } from "../support/command.ts";
 import { english } from "../support/words.ts";
 
@@ -71,6 +72,88 @@ describe("evencatch plan", () => {
     const { code, err } = await command("plan", "wheat", "pea", "--turns", "20,many");
     expect(code).toBe(2);
     expect(err).toContain("above zero");
+  });
+});
+
+describe("the setup that a plan writes", () => {
+  const planned = (...flags: string[]) => ["plan", "wheat", "pea", "rye", ...flags];
+
+  it("says that the catches are a trial, and how it is judged", async () => {
+    await inFolder(async (folder) => {
+      const flags = ["--fills", "4", "--margin", "3%", "--reference", "pea", "--level", "90%"];
+      await command(...planned(...flags, "--spread-law", "common", "--out", folder));
+      const setup = await readSetupFile(join(folder, "setup.json"));
+      expect(setup).toMatchObject({
+        confidence: 0.9,
+        trial: {
+          products: ["wheat", "pea", "rye"],
+          blocks: "block",
+          fills: 4,
+          reference: "pea",
+          equivalenceMargin: 0.03,
+          spread: "common",
+          order: null,
+        },
+      });
+    });
+  });
+
+  it("names no blocks where none are to be compared within", async () => {
+    await inFolder(async (folder) => {
+      await command(...planned("--no-blocks", "--out", folder));
+      const { trial } = await readSetupFile(join(folder, "setup.json"));
+      expect(trial?.blocks).toBeNull();
+    });
+  });
+
+  it("makes the report of the sheet, once filled in, one that opens with the trial", async () => {
+    await inFolder(async (folder) => {
+      const { err } = await command(...planned("--fills", "3", "--catches", "1", "--out", folder));
+      const sheet = join(folder, "sheet.csv");
+      expect(err).toContain(`evencatch report ${sheet}`);
+      const text = await readFile(sheet, "utf8");
+      const [header = "", ...rows] = text.trim().split(/\r?\n/);
+      const names = header.split(",");
+      const filled = rows.map((row, i) => {
+        const cells = row.split(",");
+        const at = (name: string) => names.indexOf(name);
+        const turns = Number(cells[at("turns")]);
+        const heavy = cells[at("product")] === "rye" ? 0.35 : 0.4;
+        cells[at("gross_kg")] = (turns * heavy + 0.4 + 0.01 * ((i * 7) % 5)).toFixed(3);
+        cells[at("tare_kg")] = "0.400";
+        return cells.join(",");
+      });
+      await writeFile(sheet, [header, ...filled].join("\n"));
+      const { code, out } = await command("report", sheet, "--out", join(folder, "report"));
+      expect(code).toBe(0);
+      expect(out.startsWith("3 products compared within 3 blocks (block): 9 fills")).toBe(true);
+      expect(out).toContain("All 3 fills planned of each product are caught.");
+      expect(out).not.toContain("To do");
+    });
+  });
+});
+
+describe("a plan from a log", () => {
+  const from = ["--from", demo("planned-trial/catches.csv")];
+
+  it("rests on what that says of spread and scatter, and says so", async () => {
+    const { out, code } = await command("plan", "durum", "rye", "wheat treated", ...from);
+    expect(code).toBe(0);
+    expect(out).toContain("From catches.csv: fills of one product spread by");
+    expect(out).toContain("There 3 of these products speak, with 15 fills.");
+    expect(out).toContain("What its blocks share is taken out.");
+    expect(out).not.toContain("Assumed");
+    const german = await command("plan", "durum", "maize", ...from, "--language", "de");
+    expect(german.out).toContain("Aus catches.csv: Füllungen eines Produkts");
+  });
+
+  it("lets a figure of one's own count before it", async () => {
+    const { out } = await command("plan", "oats", "maize", ...from, "--spread", "2%");
+    const plain = out.replace(/[\u00a0\u202f]/g, " ");
+    expect(plain).toContain(". Assumed: fills of one product spread by 2.0 %");
+    expect(plain).toContain(
+      "None of these products is in it, so all 4 of it speak, with 20 fills.",
+    );
   });
 });
 

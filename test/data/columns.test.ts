@@ -57,7 +57,8 @@ describe("the list of columns", () => {
 describe("a column that is only recorded", () => {
   const source = join(root, "src");
   const files = readdirSync(source, { recursive: true, encoding: "utf8" })
-    .filter((name) => name.endsWith(".ts"))
+    // What people call a column is told by its name, in each language.
+    .filter((name) => name.endsWith(".ts") && !name.startsWith("data/import/synonyms/"))
     .sort();
   const naming = (word: string) => {
     const whole = new RegExp(`\\b${word}\\b`);

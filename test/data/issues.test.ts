@@ -20,8 +20,19 @@ describe("the problems of a file", () => {
     ]);
   });
 
-  it("prints twenty problems, says how many more there are, and keeps them all", async () => {
-    const rows = Array.from({ length: 25 }, (_, index) => `1,wheat,1,${index + 1},0,5.89`);
+  it("prints those that are the same but for their row as one, with all its rows", async () => {
+    const rows = Array.from({ length: 25 }, (_, index) => `1,wheat,1,1,20,${6 + index / 100}`);
+    const problems = await readCatches(csv(header, "1,wheat,1,1,20,5.89", ...rows)).catch(String);
+    expect(problems).toContain(
+      "25 problems\ncatches.csv, rows 3–27 (25 times), column catch: found catch 1 of bin 1, wheat, fill 1 again, first in row 2;",
+    );
+  });
+
+  it("prints twenty kinds of problem, says how many more there are, and keeps them all", async () => {
+    const rows = Array.from(
+      { length: 25 },
+      (_, index) => `1,wheat,1,${index + 1},20,5.89\n1,wheat,1,${index + 1},20,5.89`,
+    );
     const error = await readCatches(csv(header, ...rows)).catch((thrown: unknown) => thrown);
     if (!(error instanceof DataError)) throw new Error("no DataError");
     const lines = error.message.split("\n");

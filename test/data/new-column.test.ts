@@ -1,14 +1,13 @@
 import { describe, expect, it, vi } from "vitest";
+import { analyse } from "../../src/analysis/analyse.ts";
+import { augment } from "../../src/analysis/tables/catches.ts";
 import type { CatchColumn } from "../../src/data/columns.ts";
 import { makeCatch } from "../../src/data/make-catch.ts";
 import { catchesToCsv } from "../../src/data/write-csv.ts";
 import { catchesToFrame, frameToCatches } from "../../src/frames.ts";
-import { fitModel } from "../../src/model/model.ts";
-import { delivery } from "../../src/questions/delivery.ts";
-import { catchTable } from "../../src/questions/tidy-tables.ts";
 import { templateFiles } from "../../src/report/template.ts";
 import { csv, logOf, problemsOf } from "../support/catch-files.ts";
-import { trialOptions } from "../support/product-trial.ts";
+import { aLog } from "../support/catches.ts";
 
 /** The table of columns with one row more, and nothing else changed anywhere. */
 vi.mock("../../src/data/columns.ts", async (real) => {
@@ -85,9 +84,8 @@ describe("a row more in the table of columns", () => {
   });
 
   it("stands in the tidy table, the empty sheet and the description of columns", () => {
-    const options = { ...trialOptions, varianceLaw: "proportional" } as const;
-    const model = fitModel([makeCatch(dewy), makeCatch({ ...good, catch: 2 })], options);
-    const [row] = catchTable(model, (meter, fill) => delivery(meter, options, fill));
+    const log = aLog([makeCatch(dewy), makeCatch({ ...good, catch: 2 })]);
+    const [row] = augment(log, analyse(log));
     expect(row).toMatchObject({ dew_mm: 4.5 });
     const files = templateFiles();
     expect(files["catches.csv"]).toContain("meter_rpm,dew_mm,bin_level_pct");

@@ -84,6 +84,14 @@ describe("decimalMarks", () => {
     expect(decimalMarks(["5.89", "1,234"], "unknown")).toEqual(points);
     expect(decimalMarks(["5.89", "5,8"], "unknown")).toEqual(both);
   });
+
+  it("looks no further than a point where no cell can hold a comma", () => {
+    function* cells() {
+      yield* ["7", "42.050", "5.89"];
+      throw new Error("looked further");
+    }
+    expect(decimalMarks(cells(), "only point")).toEqual({ ...points, ofFormat: "point" });
+  });
 });
 
 describe("clearSpellings", () => {

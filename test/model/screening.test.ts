@@ -1,14 +1,15 @@
 import { describe, expect, it } from "vitest";
 import { earlyFillCell } from "../../bench/study/outliers/early-fill.ts";
 import { simulateFill, usualScene } from "../../bench/study/outliers/simulate.ts";
+import { analyse } from "../../src/analysis/analyse.ts";
+import { augment } from "../../src/analysis/tables/catches.ts";
 import type { Catch } from "../../src/data/types.ts";
 import { fitModel, type MeterModel } from "../../src/model/model.ts";
 import { randomStream } from "../../src/numeric/random.ts";
 import { acrossFills } from "../../src/questions/across-fills.ts";
-import { delivery } from "../../src/questions/delivery.ts";
 import { outliersOptions } from "../../src/questions/outliers/options.ts";
 import { outliers } from "../../src/questions/outliers.ts";
-import { catchTable, type DeliveryOfFill } from "../../src/questions/tidy-tables.ts";
+import { aLog } from "../support/catches.ts";
 import { fillOf } from "../support/outliers.ts";
 import { present } from "../support/reference.ts";
 import { votesInR } from "../support/votes-in-r.ts";
@@ -19,8 +20,7 @@ const modelOf = (rows: readonly Catch[]) => fitModel(rows, options);
 const meterOf = (...fills: readonly (readonly Catch[])[]): MeterModel =>
   present(modelOf(fills.flat()).meters[0]);
 
-const deliveryOf: DeliveryOfFill = (meter, fill) =>
-  delivery(meter, { ...options, varianceLaw: "proportional" }, fill);
+const tableOf = (rows: readonly Catch[]) => augment(aLog(rows), analyse(aLog(rows), null, options));
 
 /** Five quiet fills; the third has a bag that was not emptied. */
 const masses = [
@@ -103,7 +103,7 @@ describe("a catch of an earlier fill beyond doubt", () => {
   });
 
   it("is in the tidy table of catches, marked, and in no answer's points", () => {
-    const rows = catchTable(modelOf(season.flat()), deliveryOf);
+    const rows = tableOf(season.flat());
     expect(rows.filter(({ set_aside }) => set_aside).map((row) => [row.fill, row.catch])).toEqual([
       [3, 2],
     ]);
@@ -183,7 +183,7 @@ describe("two catches of an earlier fill that disagree beyond doubt", () => {
     expect(meter.across.fills).toBe(5);
     expect(meter.screening.findings.map(({ fill }) => fill.fill)).toEqual([1, 2, 3, 4, 5, 6]);
     expect(asideIn(meter, 2)).toEqual([1, 2]);
-    const rows = catchTable(modelOf(pairs.flat()), deliveryOf);
+    const rows = tableOf(pairs.flat());
     expect(rows.filter(({ set_aside }) => set_aside).map((row) => [row.fill, row.catch])).toEqual([
       [3, 1],
       [3, 2],

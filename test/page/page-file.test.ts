@@ -1,4 +1,3 @@
-import { readFileSync } from "node:fs";
 import { gzipSync } from "node:zlib";
 import { beforeAll, describe, expect, it } from "vitest";
 import { pageFile } from "../../src/page/page-file.ts";
@@ -42,29 +41,6 @@ describe.each(["en", "de"])("the page in the language %s", (language) => {
       `  page, ${language}: ${pageIn(language).length} bytes, ${byteLength} compressed, at most 150000\n`,
     );
     expect(byteLength).toBeLessThanOrEqual(150_000);
-  });
-
-  it.each([
-    [
-      "products compared",
-      "src/results/caution-facts/products.ts",
-      (code: string) => `caution("${code}"`,
-    ],
-    ["setup files", "src/errors/problems/setup.ts", (code: string) => `"${code}"`],
-  ])("has no sentences about %s, and nothing that could ask for one", (_, facts, asked) => {
-    const codes = [...readFileSync(facts, "utf8").matchAll(/readonly "([a-z0-9-]+)"/g)].flatMap(
-      ([, code]) => code ?? [],
-    );
-    const files = filesOf(language).filter(
-      (file) =>
-        file.startsWith("src/") && file !== facts && !/(problems|cautions)-[a-z]+\.ts$/.test(file),
-    );
-    const asking = files.filter((file) => {
-      const source = readFileSync(file, "utf8");
-      return codes.some((code) => source.includes(asked(code)));
-    });
-    expect(codes.length).toBeGreaterThan(10);
-    expect(asking).toEqual([]);
   });
 
   it("carries no schema library, no charts, no workbooks and no data frames", () => {

@@ -55,6 +55,31 @@ describe("two groups by themselves", () => {
   });
 });
 
+describe("a ratio far from 1 with other degrees of freedom than the difference", () => {
+  const few = [13, 13.75];
+  const many = [10.05, 10.7, 10.25, 10.25];
+
+  it.each([
+    ["first", [few, many]],
+    ["second", [many, few]],
+  ])("is not told apart from 1 where no difference is found, the few standing %s", (_, groups) => {
+    const layout = independentLayout(groups, pairs, null, "separate");
+    const { pairOf } = layout;
+    const { first, second, error } = present(pairOf({ first: 0, second: 1 }));
+    // By Fieller's set with the degrees of freedom of the ratio the two would part here, whichever comes first.
+    expect(present(error).at(first / second).df).not.toBeCloseTo(present(error).at(1).df, 1);
+    const rule = bonferroniRule(1);
+    const { differenceFound, ratioSet, verdict } = only(
+      compareMeans({ ...layout, rule }, pairs, plain),
+    );
+    const set = present(ratioSet);
+    if (set.shape !== "interval") throw new Error(`It is a ${set.shape}.`);
+    expect(differenceFound).toBe(false);
+    expect(verdict).toBe("undecided");
+    expect(set.lower <= 1 && set.upper >= 1).toBe(true);
+  });
+});
+
 describe("the four outcomes", () => {
   const verdictOf = (shift: number, margin: number | null) => {
     const layout = blockLayout(

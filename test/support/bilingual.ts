@@ -24,7 +24,7 @@ const marks = {
 
 /** Names that the file, the setup and the code keep in every language. */
 const names =
-  /\b\w+_\w+\b|\(scale, division\)|\(blocks: bin\)|report\.json|catches\.csv|Monte-Carlo|--[a-z-]+/g;
+  /`[^`]*`|\b\w+_\w+\b|\(scale, division\)|\(blocks: bin\)|report\.json|catches\.csv|Monte-Carlo|--[a-z-]+/g;
 
 /** Words that no German sentence holds. */
 const english =

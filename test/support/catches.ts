@@ -1,5 +1,5 @@
 import { makeCatch } from "../../src/data/make-catch.ts";
-import type { Catch } from "../../src/data/types.ts";
+import type { Catch, CatchLog } from "../../src/data/types.ts";
 
 const plain = makeCatch({ bin: "1", product: "wheat", fill: 1, catch: 1, turns: 20, netKg: 6 });
 
@@ -16,4 +16,9 @@ export function aFill(
   return pairs.map(([turns, netKg], i) =>
     aCatch({ row: i + 2, catch: i + 1, turns, netKg, ...given }),
   );
+}
+
+/** Catches as if read from a file. */
+export function aLog(catches: readonly Catch[]): CatchLog {
+  return { source: "catches.csv", massUnit: "kg", catches, cautions: [] };
 }

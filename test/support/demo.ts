@@ -6,7 +6,7 @@ import type { CatchLog } from "../../src/data/types.ts";
 
 /** One of the sets of demo data, read. */
 export async function demo(
-  name: "season" | "first-morning" | "product-trial" | "three-bins",
+  name: "season" | "first-morning" | "product-trial" | "planned-trial" | "three-bins",
 ): Promise<{ readonly log: CatchLog; readonly setup: Setup }> {
   const text = (file: string) =>
     readFileSync(new URL(`../../data-demo/${name}/${file}`, import.meta.url), "utf8");

@@ -6,6 +6,8 @@ declare module "jstat" {
       anovafscore(...groups: number[][]): number;
       anovaftest(...groups: number[][]): number;
       readonly chisquare: { cdf(x: number, df: number): number };
+      readonly studentt: { inv(p: number, df: number): number };
+      gammaln(x: number): number;
     };
   };
   // biome-ignore lint/style/noDefaultExport: a CommonJS package, which Node gives as the default.

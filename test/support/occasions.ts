@@ -14,6 +14,7 @@ import { outletsSection } from "../../src/report/sections/outlets.ts";
 import { productComparisonSection } from "../../src/report/sections/product-comparison.ts";
 import { settingSection } from "../../src/report/sections/setting.ts";
 import { skippingSection } from "../../src/report/sections/skipping.ts";
+import { trialSection } from "../../src/report/sections/trial.ts";
 import { trialPlanSection } from "../../src/report/sections/trial-plan.ts";
 import { uncertaintyBudgetSection } from "../../src/report/sections/uncertainty-budget.ts";
 import { catchSheetDocument, catchSheetOfPlan } from "../../src/report/sheets/catch-sheet.ts";
@@ -45,6 +46,7 @@ import {
 } from "./product-answers.ts";
 import { present } from "./reference.ts";
 import { inventedFills } from "./simulated-fills.ts";
+import { inventedTrial, trialsToTell } from "./trials.ts";
 
 /** Something to say, in whatever words: a report or a part of one. */
 export interface Occasion {
@@ -66,6 +68,7 @@ export async function occasions(): Promise<readonly Occasion[]> {
     ...smallLogs.map(([name, catches]) => report(name, analyse(aCatchLog(catches)))),
     ...sections,
     { name: "what only other callers ask", say: sayTheRest },
+    { name: "charts that do not draw all there is", say: sayWhatIsDrawn },
   ];
 }
 
@@ -86,6 +89,12 @@ function sayTheRest({ delivery, outliers, skipping, setting }: Words): void {
     for (const { explanations } of present(answers.outliers).suspects)
       for (const one of explanations) outliers.explanation(one);
   }
+}
+
+/** Logs so long that a chart leaves some of them out take seconds to analyse; the sentences need none. */
+function sayWhatIsDrawn({ format, frame: { thinned } }: Words): void {
+  for (const say of [thinned.catches, thinned.fills, thinned.influences])
+    say(format.count(1000), format.count(12_345));
 }
 
 async function demoReports(): Promise<readonly Occasion[]> {
@@ -123,7 +132,9 @@ async function aFailedQuestion(): Promise<Occasion> {
 }
 
 function report(name: string, analysis: Analysis): Occasion {
-  const meta = { title: null, setupSource: null, version: "1" };
+  const file = { name: "catches.csv", sheet: "2026", sha256: "0".repeat(64) };
+  const inputs = { catches: [file], setup: { ...file, sheet: null }, library: null };
+  const meta = { title: null, setupSource: null, version: "1", inputs };
   return {
     name,
     say: (words) => {
@@ -345,6 +356,35 @@ const sections: readonly Occasion[] = [
   ),
   part("a catch sheet", (words) => catchSheetDocument(catchSheetOfPlan(planned(products)), words)),
   part("a trial plan", (words) => trialPlanSection(planned(products), words, "a")),
+  part("a trial plan by a log", (words) =>
+    ([null, "too few fills", "within catch scatter"] as const).flatMap((untold, i) =>
+      trialPlanSection(
+        planned({
+          ...products,
+          fillSpread: untold === null ? 0.012 : 0.03,
+          catchScatter: { relative: 0.011, turns: 20 },
+          found: {
+            source: "catches.csv",
+            speaking: untold === null ? "planned products" : "every product",
+            products: 2,
+            fills: 10,
+            fillSpread: untold === null ? { value: 0.012, df: 8 } : null,
+            untold,
+            withinBlocks: untold === null,
+            catchScatter: { relative: 0.011, turns: 20, df: 30 },
+          },
+        }),
+        words,
+        `a${i}`,
+      ),
+    ),
+  ),
+  ...trialsToTell.map((given) => {
+    const analysis = once(() => inventedTrial(given));
+    return part(`a trial with ${JSON.stringify(given)}`, (words) =>
+      trialSection(analysis(), words),
+    );
+  }),
   part("a trial plan within blocks", (words) =>
     trialPlanSection(planned({ ...products, analysis: "blocks", reference: "pea" }), words, "a"),
   ),
@@ -375,6 +415,14 @@ const sections: readonly Occasion[] = [
     outletsSection(evenness([-0.01, 0.01, 0.02], 1), words, "a"),
   ),
 ];
+
+function once<T extends object>(make: () => T): () => T {
+  let made: T | null = null;
+  return () => {
+    made ??= make();
+    return made;
+  };
+}
 
 function part(name: string, say: (words: Words) => unknown): Occasion {
   return { name, say: (words) => void say(words) };

@@ -1,8 +1,14 @@
+import { mkdir, writeFile } from "node:fs/promises";
 import { join } from "node:path";
+import { createColors } from "picocolors";
 import { spreadLibrary } from "../../src/analysis/spread-library.ts";
+import { addCommand } from "../../src/cli/add-command.ts";
+import { filesIn } from "../../src/cli/sources.ts";
+import { importCatches } from "../../src/data/import/import-catches.ts";
 import { makeCatch } from "../../src/data/make-catch.ts";
 import { checkCatches, type ReadOptions } from "../../src/data/read-catches.ts";
 import { checkSetup } from "../../src/data/read-setup.ts";
+import { checkCatchesTogether } from "../../src/data/read-together.ts";
 import type { CatchSource } from "../../src/data/source.ts";
 import { readProductClasses } from "../../src/data/spreads/classes.ts";
 import { checkSpreadLibrary } from "../../src/data/spreads/read.ts";
@@ -14,6 +20,7 @@ import type { ProblemKey } from "../../src/errors/problems.ts";
 import { type FrameContent, frameToCatches } from "../../src/frames.ts";
 import { fitModel } from "../../src/model/model.ts";
 import { checkCatchesFile } from "../../src/node.ts";
+import { poolTotals } from "../../src/pool.ts";
 import { csv, type SheetCell, workbook } from "./catch-files.ts";
 import { claiming } from "./hostile-files.ts";
 import { inventedFills } from "./simulated-fills.ts";
@@ -28,7 +35,7 @@ export type Refused = () => Promise<readonly DataIssue[]>;
  * @param folder  of files that are there; what lies in `forbidden` may not be opened, what lies in `odd` cannot be
  */
 export function refusedFor(folder: string): Readonly<Record<ProblemKey, readonly Refused[]>> {
-  return { ...files(folder), ...tables, ...programs, ...setups };
+  return { ...files(folder), ...pools(folder), ...tables, ...imports, ...programs, ...setups };
 }
 
 function files(folder: string) {
@@ -63,6 +70,8 @@ function files(folder: string) {
     "utf16-unmarked": [file("season.csv", bytes(0x62, 0, 0x69, 0, 0x6e, 0))],
     "binary-file": [file("season.csv", bytes(0x62, 0x69, 0x6e, 0x0a, 0x0a, 0))],
     "not-utf8": [file("season.csv", bytes(0x62, 0x0a, 0xe9))],
+    "no-tables": [emptyFolder(join(folder, "none"))],
+    "not-appendable": [addedTo(join(folder, "log.json"))],
     "line-too-long": [table("season.csv", "1".repeat(1_000_001))],
     "quote-stray": [rows('"rear,oats,1,1,20,5.89')],
     "too-many-cells": [rows("rear,oats,1,1,20,5,89"), rows("rear;oats;1;1;20;5,89;7", ";")],
@@ -87,6 +96,23 @@ function files(folder: string) {
     "workbook-old": [file("season.xlsx", bytes(0xd0, 0xcf, 0x11, 0xe0))],
     "sheet-not-found": [book({ April: [["bin"]], May: [] }, "June")],
     "sheet-empty": [book({ Cover: [], April: [["bin"]] }), book({ Cover: [] })],
+  } satisfies Partial<Record<ProblemKey, readonly Refused[]>>;
+}
+
+function pools(folder: string) {
+  const pooled = (name: string, content: string | Uint8Array): Refused =>
+    inPool(join(folder, name), content);
+  const mixedLate = `${header}\n${"rear,oats,1,1,20,5.89\n".repeat(4000)}rear,oats,1,1,20,5.89\r\n`;
+  return {
+    "pool-ending": [pooled("season.pdf", "1"), pooled("season", "1")],
+    "pool-text": [
+      pooled("utf16.csv", bytes(0xff, 0xfe, 0x62, 0)),
+      pooled("old.csv", `${header}\rrear,oats,1,1,20,5.89\r`),
+      pooled("mixed.csv", `${header}\r\nrear,oats,1,1,20,5.89\n`),
+    ],
+    "pool-not-parquet": [pooled("season.parquet", "1")],
+    "pool-unreadable": [pooled("late.csv", mixedLate)],
+    "too-few-cells": [pooled("short.csv", `${header}\nrear,oats,1,1,20\n`)],
   } satisfies Partial<Record<ProblemKey, readonly Refused[]>>;
 }
 
@@ -176,6 +202,97 @@ const tables = {
   "product-spelt-twice": [rows("rear,oats,1,1,20,5.89\nrear,Oats,2,1,20,5.93")],
 } satisfies Partial<Record<ProblemKey, readonly Refused[]>>;
 
+/** What is asked when a sheet of somebody's own is imported. */
+const imports = {
+  "header-not-found": [own("foo;bar", "20;6,3")],
+  "columns-alike": [
+    own("Tank;Sorte;Kultur;Füllung;Probe;Umdr.;Netto kg", "1;Kurz;Hafer;1;1;20;6,3"),
+  ],
+  "weight-kind": [
+    own("Tank;Produkt;Füllung;Probe;Umdr.;Gewicht kg", "1;Hafer;1;1;20;6,3"),
+    own("Tank;Produkt;Füllung;Probe;Umdr.;Gewicht", "1;Hafer;1;1;20;6,3"),
+  ],
+  "mass-unit-open": [own("Tank;Produkt;Füllung;Probe;Umdr.;Netto", "1;Hafer;1;1;20;6,3")],
+  "column-open": [
+    own("Tank;Füllung;Probe;Umdr.;Netto kg", "1;1;1;20;6,3"),
+    own("Tank;Füllung;Probe;Umdr.;Netto kg;Schlag", "1;1;1;20;6,3;Nord"),
+  ],
+  "dates-two-ways": [
+    own("Tank;Produkt;Füllung;Probe;Umdr.;Netto kg;Datum", "1;Hafer;1;1;20;6,3;03/04/2026"),
+  ],
+  "decimal-two-ways": [own("Tank;Produkt;Füllung;Probe;Umdr.;Netto kg", "1;Hafer;1;1;20;1,234")],
+  "blank-below": [
+    own("Tank;Produkt;Füllung;Probe;Umdr.;Netto kg", "1;Hafer;1;1;20;6,3", "1;Hafer;1;2;;6,4"),
+  ],
+  "fill-in-two-places": [
+    async () => (await importCatches(["a.csv", "b.csv"].map(unnumbered))).asked,
+    async () => {
+      const rows = [
+        ["tank", "crop", "fill", "revs", "net kg"],
+        [1, "oats", 1, 20, 6.3],
+      ];
+      return (await importCatches([workbook({ A: rows, B: rows })])).asked;
+    },
+  ],
+  "catch-in-two-places": [
+    twice((sources) => importCatches(sources).then(({ asked }) => asked)),
+    twice((sources) =>
+      checkCatchesTogether(sources).then((check) => (check.ok ? [] : check.issues)),
+    ),
+    twoSheets,
+  ],
+} satisfies Partial<Record<ProblemKey, readonly Refused[]>>;
+
+function unnumbered(name: string): CatchSource {
+  return { name, text: "tank,crop,fill,revs,net kg\n1,oats,1,20,6.3" };
+}
+
+function twice(read: (sources: readonly CatchSource[]) => ReturnType<Refused>): Refused {
+  const text = `${header}\nrear,oats,1,1,20,5.89`;
+  return () => read(["2025.csv", "2026.csv"].map((name) => ({ name, text })));
+}
+
+async function twoSheets(): ReturnType<Refused> {
+  const rows = [Object.keys(good), Object.values(good)];
+  const sheets = workbook({ "2025": rows, "2026": rows });
+  return (await importCatches([sheets])).asked;
+}
+
+function own(...lines: readonly string[]): Refused {
+  return async () => (await importCatches([{ name: "heft.csv", text: lines.join("\n") }])).asked;
+}
+
+function emptyFolder(path: string): Refused {
+  return async () => {
+    await mkdir(path, { recursive: true });
+    return issuesOf(() => filesIn([path], "catches.csv"));
+  };
+}
+
+/** A catch added by the command to a file of this name. */
+function addedTo(path: string): Refused {
+  return async () => {
+    await writeFile(path, "[]");
+    return issuesOf(() => addCommand(path, ["20:6.3"], { language: "en" }, silent));
+  };
+}
+
+async function issuesOf(refused: () => Promise<unknown>): ReturnType<Refused> {
+  try {
+    await refused();
+  } catch (error) {
+    if (error instanceof DataError) return error.issues;
+  }
+  return [];
+}
+
+const silent = {
+  out: () => {},
+  err: () => {},
+  outColors: createColors(false),
+  errColors: createColors(false),
+};
+
 const programs = {
   "frame-column-missing": [frame(["row"], [])],
   "cell-missing": [cells({ bin: null })],
@@ -259,6 +376,19 @@ function disk(folder: string, name: string): Refused {
   return async () => {
     const check = await checkCatchesFile(join(folder, name));
     return check.ok ? [] : check.issues;
+  };
+}
+
+function inPool(path: string, content: string | Uint8Array): Refused {
+  return async () => {
+    await writeFile(path, content);
+    try {
+      for await (const _ of poolTotals(path, { threads: 1 }));
+    } catch (error) {
+      if (error instanceof DataError) return error.issues;
+      throw error;
+    }
+    return [];
   };
 }
 

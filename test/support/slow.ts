@@ -9,7 +9,9 @@ export const slow: Readonly<Record<string, string>> = {
   "test/report/demo-reports.test.ts": "whole reports in a browser, three themes, two widths",
   "test/bench/study/skipping.test.ts": "a smoke run of the study",
   "test/cli/report-command.test.ts": "the command as a process, with charts drawn",
-  "test/package.test.ts": "packs, installs and bundles the package",
+  "test/notebooks/recipes.test.ts": "R and Python as processes, each on a season",
+  "test/package.test.ts": "packs, installs and bundles the package, and runs programs that use it",
+  "test/report/extremes.test.ts": "a fill of 10,000 catches and a meter of 2,500 fills, drawn",
   "test/report/html.test.ts": "pages in a browser",
   "test/questions/outliers/simulation.test.ts": "rates of flags by simulation",
   "test/bench/study/coverage.test.ts": "a smoke run of the study",
@@ -28,6 +30,7 @@ export const slow: Readonly<Record<string, string>> = {
 export const replacing: readonly string[] = [
   "test/analysis/failed-question.test.ts",
   "test/data/new-column.test.ts",
+  "test/pool/engine.test.ts",
   "test/wording/problems.test.ts",
 ];
 
@@ -50,6 +53,7 @@ export const leisurely: readonly string[] = [
   "test/charts/product-contrasts.test.ts",
   "test/samples.test.ts",
   "test/docs.test.ts",
+  "test/analysis/light/one-call.test.ts",
   "test/analysis/coarse-scale.test.ts",
   "test/bench/study/division.test.ts",
   "test/questions/trial-plan.test.ts",
@@ -67,4 +71,7 @@ export const leisurely: readonly string[] = [
   "test/report/sections/fleet.test.ts",
   "test/statistics/deleted-groups.test.ts",
   "test/statistics/deleted-variances.test.ts",
+  "test/pool/checks.test.ts",
+  "test/pool/pool-totals.test.ts",
+  "test/pool/postgres.test.ts",
 ];

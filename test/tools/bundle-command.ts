@@ -7,6 +7,7 @@ import { writeFile } from "node:fs/promises";
 import { join, relative } from "node:path";
 import { fileURLToPath } from "node:url";
 import { build, type Plugin } from "esbuild";
+import { carriedFiles } from "./bundle-packages.ts";
 import { notices } from "./notices.ts";
 
 const root = fileURLToPath(new URL("../../", import.meta.url));
@@ -19,8 +20,10 @@ const target = join("dist", "cli");
 const seldom = [
   "analysis/analyse.ts",
   "analysis/spread-library.ts",
+  "cli/add-command.ts",
   "cli/catches-needed-text.ts",
   "cli/check-command.ts",
+  "cli/import-command.ts",
   "cli/page-command.ts",
   "cli/plan-command.ts",
   "cli/report-command.ts",
@@ -55,8 +58,19 @@ const noProcesses: Plugin = {
   },
 };
 
-/** Large packages that few calls need; the library brings them as they are, and a second copy would double the package. */
-const apart = ["@e965/xlsx", "@resvg/resvg-js", "dejavu-fonts-ttf", "vega", "vega-lite"];
+/** Large packages that few calls need stand apart, in files that the library shares. */
+const shared: Plugin = {
+  name: "packages that the library carries",
+  setup: ({ onResolve }) => {
+    onResolve({ filter: /^(?:@e965\/xlsx|vega|vega-lite)$/ }, ({ path }) => ({
+      path: `../packages/${carriedFiles.get(path)}`,
+      external: true,
+    }));
+  },
+};
+
+/** A package with code of the machine's own kind. */
+const apart = ["@resvg/resvg-js"];
 
 /** The command in the folder dist/cli below `folder`, with the packages that every call needs. */
 export async function bundleCommand(folder: string) {
@@ -73,7 +87,7 @@ export async function bundleCommand(folder: string) {
     platform: "node",
     target: "node20",
     external: apart,
-    plugins: [together, noProcesses],
+    plugins: [together, noProcesses, shared],
     // Packages of the older kind ask for Node's modules in the older way.
     banner: {
       js: 'import { createRequire as requireFrom } from "node:module"; const require = requireFrom(import.meta.url);',

@@ -1,11 +1,13 @@
 import { mkdir, writeFile } from "node:fs/promises";
 import { join, relative } from "node:path";
 import { fileURLToPath } from "node:url";
-import { build, type Metafile, type Plugin } from "esbuild";
+import { build, type Metafile, type Plugin, transform } from "esbuild";
 import { minifySync } from "rolldown/utils";
 import { at } from "../../src/errors/at.ts";
 import { pageTopics } from "../../src/wording/words.ts";
+import { withoutNeverAsked } from "./never-asked.ts";
 import { notices } from "./notices.ts";
+import { papaparseOfTexts } from "./papaparse-of-texts.ts";
 
 const root = fileURLToPath(new URL("../../", import.meta.url));
 
@@ -15,11 +17,13 @@ const languages = {
   de: "./src/wording/de/german.ts",
 } as const;
 
+type PageTag = keyof typeof languages;
+
 /**
  * Errors speak English by themselves. On a page in another language nobody reads that, so they speak its words there, which
  * have the same shape, and the page does not carry both.
  */
-const ownProblems = (language: keyof typeof languages): Plugin => ({
+const ownProblems = (language: PageTag): Plugin => ({
   name: "problems in the language of the page",
   setup: ({ onResolve }) => {
     if (language === "en") return;
@@ -29,19 +33,10 @@ const ownProblems = (language: keyof typeof languages): Plugin => ({
   },
 });
 
-/** The page compares no products and reads no setup file, so it need not speak of what is found in either. */
-const neverAsked: Plugin = {
-  name: "no words about what is never asked",
+const readsTexts: Plugin = {
+  name: "no streams, files and workers to read from",
   setup: ({ onLoad }) => {
-    onLoad({ filter: /wording\/(en|de)\/cautions-products\.ts$/ }, () => ({
-      contents: "export const cautionsProducts = {};",
-    }));
-    onLoad({ filter: /sayings\/cautions-products\.ts$/ }, () => ({
-      contents: "export const cautionsProductsSayings = () => ({});",
-    }));
-    onLoad({ filter: /(errors\/en|wording\/de)\/problems-setup\.ts$/ }, () => ({
-      contents: "export const setupProblems = {};",
-    }));
+    onLoad({ filter: /papaparse(\.min)?\.js$/ }, () => ({ contents: papaparseOfTexts() }));
   },
 };
 
@@ -50,40 +45,61 @@ export interface BundledPage {
   readonly metafile: Metafile;
 }
 
-/** The page at the drill with the words of one language, opening with the licences of all it contains. */
-export async function bundlePage(language: keyof typeof languages): Promise<BundledPage> {
+/**
+ * The page as a module in plain letters, without the words that nothing in it asks for.
+ *
+ * @param besides  further lines of the module that starts it
+ */
+export async function pageModule(language: PageTag, besides = "") {
   const topics = pageTopics.join(", ");
-  const result = await build({
+  const { outputFiles, metafile } = await build({
     absWorkingDir: root,
     stdin: {
       // By name, so that what is not spoken here is left behind.
       contents: `import { start } from "./src/page/app/start.tsx";
 import { ${topics} } from "${languages[language]}";
-start({ ${topics} });`,
+const language = { ${topics} };
+start(language);
+${besides}`,
       resolveDir: root,
       loader: "ts",
     },
     bundle: true,
-    minify: true,
-    format: "iife",
+    format: "esm",
     platform: "browser",
     target: "es2022",
     // Notices are gathered from the packages themselves; few carry them in their code.
     legalComments: "none",
-    plugins: [ownProblems(language), neverAsked],
+    plugins: [ownProblems(language), readsTexts],
     charset: "utf8",
     write: false,
     metafile: true,
     logLevel: "silent",
   });
-  const { metafile } = result;
-  // A second minifier saves three parts in a hundred of what a phone loads.
-  const { code, errors } = minifySync("page.js", at(result.outputFiles, 0).text, {
+  return { ...withoutNeverAsked(at(outputFiles, 0).text), metafile };
+}
+
+/** The page at the drill with the words of one language, opening with the licences of all it contains. */
+export async function bundlePage(language: PageTag): Promise<BundledPage> {
+  const { code, metafile } = await pageModule(language);
+  return { code: `/*\n${await notices(metafile)}\n*/\n${await minified(code)}`, metafile };
+}
+
+/** A second minifier saves three parts in a hundred of what a phone loads. */
+async function minified(module: string): Promise<string> {
+  const once = await transform(module, {
+    minify: true,
+    treeShaking: true,
+    format: "iife",
+    target: "es2022",
+    charset: "utf8",
+  });
+  const { code, errors } = minifySync("page.js", once.code, {
     compress: { target: "es2022" },
     mangle: true,
   });
   if (errors.length > 0) throw new Error(`The page cannot be minified: ${String(errors[0])}`);
-  return { code: `/*\n${await notices(metafile)}\n*/\n${code}`, metafile };
+  return code;
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {

@@ -19,6 +19,10 @@ const lines: Readonly<Record<Exclude<keyof Say, "inTheWay" | "ownFault">, (say: 
   cannotWrite: (say) => say.cannotWrite({ folder: "f/g", why: "EACCES" }),
   notAllPlaced: (say) => say.notAllPlaced({ folder: "f/g", why: "EACCES" }),
   beingWritten: (say) => say.beingWritten({ folder: "f/g", file: "manifest.json" }),
+  added: (say) =>
+    say.added({ where: { bin: "1", product: "Raps", fill: 12, catch: 20 }, spilled: null }),
+  locked: (say) => say.locked({ file: "f/g", lock: "f/g.lock" }),
+  cannotAdd: (say) => say.cannotAdd({ file: "f/g", why: "EACCES" }),
   andMore: (say) => say.andMore({ names, more: 12 }),
 };
 const facts =
@@ -31,6 +35,16 @@ const said: readonly (readonly [string, inEnglish: string, inGerman: string])[] 
   ...keysOf(en.inTheWay).map(
     (key) => [key, en.inTheWay[key](inTheWay), de.inTheWay[key](inTheWay)] as const,
   ),
+  [
+    "added to a file of one bin",
+    en.added({ where: null, spilled: null }),
+    de.added({ where: null, spilled: null }),
+  ],
+  [
+    "spilled",
+    en.added({ where: null, spilled: "Raps" }),
+    de.added({ where: null, spilled: "Raps" }),
+  ],
   ["no product", en.tooFewProducts(null), de.tooFewProducts(null)],
   ["own fault", en.ownFault, de.ownFault],
 ];

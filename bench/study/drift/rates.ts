@@ -2,7 +2,7 @@ import type { Fill } from "../../../src/model/meters.ts";
 import { randomStream } from "../../../src/numeric/random.ts";
 import { againstEarlier } from "../../../src/questions/drift/as-they-came.ts";
 import { byName } from "../../../src/questions/drift/by-name.ts";
-import { changesOf } from "../../../src/questions/drift/changes.ts";
+import { changeTests } from "../../../src/questions/drift/changes.ts";
 import { scoreCharts } from "../../../src/questions/drift/score-charts.ts";
 import { type SeasonPlan, seasonOf, usualSeason } from "./season.ts";
 
@@ -52,7 +52,7 @@ export function rateTable(
 
 function findings(fills: readonly Fill[]): Record<Way, boolean> {
   const deliveries = fills.map(({ delivery }) => delivery);
-  const { trend, shift } = changesOf(fills, level);
+  const { trend, shift } = changeTests(fills);
   const asTheyCame = againstEarlier(deliveries, level);
   const named = byName(fills);
   const charts = scoreCharts(fills, asTheyCame);

@@ -118,7 +118,7 @@ export function outcomeOfToday(
   { scatter, delivery, own, others }: TodayLog,
   divisionKg: number | null,
 ): Outcome {
-  const lent = at(scattersOf([own, ...others], { divisionKg, borrowing: usualBorrowing }), 0);
+  const lent = at(scattersOf([own, ...others], { divisionKg, borrowing: usualBorrowing }, true), 0);
   const bandWith = (said: MeterScatter) => {
     const options = { level, scaleDivisionKg: divisionKg };
     return bandOf(estimateFill(lastOf(own.fills), said, options).estimate, delivery);

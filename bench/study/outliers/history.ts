@@ -150,7 +150,7 @@ function screened(fills: readonly Fill[], level?: number): readonly Fill[] {
 
 /** What the fills lend to one more, as the model has it. */
 function lentOf(fills: readonly Fill[]): LentRelative | null {
-  const [scatter] = scattersOf([{ product: "wheat", fills }], rule);
+  const [scatter] = scattersOf([{ product: "wheat", fills }], rule, true);
   const prior = scatter === undefined ? null : scatterPrior({ scatterTotals: noTotals }, scatter);
   return prior === null ? null : { relative: prior.s0Squared, df: prior.nu0 };
 }

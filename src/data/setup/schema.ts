@@ -1,13 +1,14 @@
 import * as z from "zod";
 import { type Caution, type CautionCode, cautionCodes } from "../../results/caution.ts";
 import { type BinSetup, bin } from "./bin.ts";
-import { entryOf, entryOrEmpty, needed, optional } from "./field.ts";
+import { entryOf, entryOrEmpty, needed, optional, optionalEntry } from "./field.ts";
 import { type FieldCheckSetup, fieldCheck } from "./field-check.ts";
 import { type CartSetup, cart, type ScaleSetup, scale } from "./machine.ts";
 import { type MoneySetup, money } from "./money.ts";
 import { messageOf } from "./needs.ts";
 import { isOfSame, leavesOpen, type SetupPlace } from "./place.ts";
 import { farm, machine, season } from "./place-fields.ts";
+import { type TrialSetup, trial } from "./trial.ts";
 import { list, name, oneOf, percentage, text, textError, wholeFrom1 } from "./values.ts";
 
 /**
@@ -36,6 +37,8 @@ export interface Setup {
   readonly bins: readonly BinSetup[];
   readonly money: MoneySetup;
   readonly fieldChecks: readonly FieldCheckSetup[];
+  /** Null or left out: the log is no trial. */
+  readonly trial?: TrialSetup | null | undefined;
   /** Findings that were looked into, in the words of the person who did. */
   readonly answered: readonly AnsweredSetup[];
   /** What reading the file found that is worth a word. */
@@ -143,6 +146,7 @@ export const setupSchema = entryOf<Omit<Setup, "source" | "cautions">>(
     bins: entryOrEmpty("bins", list(bin).superRefine(eachOnce), []),
     money: entryOrEmpty("money", money, {}),
     fieldChecks: entryOrEmpty("field_checks", list(fieldCheck), []),
+    trial: optionalEntry("trial", trial),
     answered: entryOrEmpty("answered", list(answered), []),
   },
   {

@@ -1,13 +1,15 @@
 import type { Catch } from "../../data/types.ts";
 import { at } from "../../errors/at.ts";
-import { normalQuantile } from "../../numeric/distributions/normal.ts";
 import type { OutsideVariance } from "../../statistics/constant-offset.ts";
 import {
+  allowedP,
   type DeletionStep,
   deletionSteps,
   exceeds,
   type FamilyRule,
   familyOf,
+  firstLook,
+  limitBelow,
   outlyingOf,
 } from "../../statistics/deleted-residuals.ts";
 import type { JudgedPoint } from "../../statistics/predicting-line.ts";
@@ -88,6 +90,8 @@ export function testsOf(catches: number, outside: OutsideVariance | null): numbe
   return catches >= fewestWithOthers || catches === 2 ? familyOf(catches) : 0;
 }
 
+const noCatches: readonly Catch[] = [];
+
 /** Looks for catches of one fill that stand out, first with the fill as the family, then with the log. */
 export function findInFill(
   fill: Fill,
@@ -103,18 +107,23 @@ export function findInFill(
     outside,
     isPair: false,
     pairPValue: null,
-    inFill: [],
-    inFillStrictly: [],
-    inLog: [],
-    setAside: [],
+    inFill: noCatches,
+    inFillStrictly: noCatches,
+    inLog: noCatches,
+    setAside: noCatches,
     moreThanCanBeTold: false,
   };
   if (testsOf(fill.catches.length, outside) === 0) return nothing;
   if (nothingCanStandOut(fill.totals, outside, levels.told))
     return { ...nothing, status: "judged", isPair };
   const most = mostOfFill(fill.catches.length);
-  const steps = stepsOf(fill.catches, outside, most + 1, divisionKg);
-  if (steps.length === 0) return { ...nothing, status: "nothing to compare with" };
+  const points = fill.catches.map((row) => judgedPoint(row, divisionKg));
+  // What stands out at none of the levels below does not at this one, the least strict of them.
+  const look = firstLook(points, outside, most, ruleFor(outside, levels.told));
+  if (look === "no scatter to compare with")
+    return { ...nothing, status: "nothing to compare with" };
+  if (look === "nothing stands out" && !isPair) return { ...nothing, status: "judged" };
+  const steps = deletionSteps(points, outside, most + 1);
   const at = (level: number, comparisons?: number) =>
     outlying(fill.catches, steps.slice(0, most), ruleFor(outside, level, comparisons));
   const [first, next] = [steps[0], steps[most]];
@@ -144,8 +153,12 @@ export function outlyingIn(
   divisionKg: number | null,
 ): readonly Catch[] {
   if (nothingCanStandOut(totals, outside, level)) return [];
-  const steps = stepsOf(catches, outside, mostOfFill(catches.length), divisionKg);
-  return outlying(catches, steps, ruleFor(outside, level));
+  const points = catches.map((row) => judgedPoint(row, divisionKg));
+  const most = mostOfFill(catches.length);
+  const rule = ruleFor(outside, level);
+  return firstLook(points, outside, most, rule) === "something may"
+    ? outlying(catches, deletionSteps(points, outside, most), rule)
+    : [];
 }
 
 /** Whether nobody has vouched for a catch: what somebody looked at and found genuine is never set aside. */
@@ -156,8 +169,8 @@ export function isUnchecked({ checked }: Catch): boolean {
 
 /**
  * Whether no catch can stand out: a deleted residual's square is at most all squares of the fill over the least that the
- * scatter can be, the lent one alone; below the normal quantile that is nothing at any number of tests. Most fills of a
- * clean log are done with here.
+ * scatter can be, the lent one alone, and no limit is below that of the normal law at the largest p value that counts.
+ * Most fills of a clean log are done with here.
  */
 function nothingCanStandOut(
   { catches, scatterSum }: FillTotals,
@@ -166,20 +179,16 @@ function nothingCanStandOut(
 ): boolean {
   if (outside === null || outside.variance <= 0) return false;
   const least = (outside.df * outside.variance) / (outside.df + catches - 2);
-  return scatterSum < least * normalQuantile((1 + level) / 2) ** 2;
+  return scatterSum < least * leastLimit(catches, outside, level) ** 2;
 }
 
-function stepsOf(
-  catches: readonly Catch[],
-  outside: OutsideVariance | null,
-  most: number,
-  divisionKg: number | null,
-): readonly DeletionStep[] {
-  return deletionSteps(
-    catches.map((row) => judgedPoint(row, divisionKg)),
-    outside,
-    most,
-  );
+/** The least |statistic| that could exceed its limit at any of the steps that are looked at. */
+function leastLimit(catches: number, outside: OutsideVariance, level: number): number {
+  const rule = ruleFor(outside, level);
+  let largest = 0;
+  for (let i = 0; i < mostOfFill(catches) && catches - i >= 2; i++)
+    largest = Math.max(largest, allowedP(catches - i, i, rule));
+  return limitBelow(largest, Number.POSITIVE_INFINITY);
 }
 
 function ruleFor(outside: OutsideVariance | null, level: number, comparisons?: number): FamilyRule {

@@ -1,14 +1,14 @@
 import type { Catch } from "../../data/types.ts";
 import { at } from "../../errors/at.ts";
 import type { OutsideVariance } from "../../statistics/constant-offset.ts";
-import { pooledScatter } from "../catch-scatter.ts";
+import { pooledTotals } from "../catch-scatter.ts";
 import { type BorrowingChoices, outsideVotes } from "../lenders.ts";
 import {
   type MeterScatter,
   type ScatteringFill,
   scatterFloor,
-  scatterPrior,
   seenVariance,
+  spreadPriorOf,
 } from "../lent-scatter.ts";
 import type { Fill, Meter } from "../meters.ts";
 import { totalsOf } from "../totals.ts";
@@ -43,7 +43,7 @@ export function screenedForLending(
       return lending(fill, few ? [] : outlyingIn(fill, null, level, rule.divisionKg));
     }),
   }));
-  const scatters = scattersOf(once, rule);
+  const scatters = scattersOf(once, rule, false);
   return once.map((meter, i) => ({
     ...meter,
     fills: meter.fills.map((fill) => {
@@ -54,14 +54,22 @@ export function screenedForLending(
   }));
 }
 
-/** The scatter that the fills of each meter lend each other, and what the other meters say. */
+/**
+ * The scatter that the fills of each meter lend each other, and what the other meters say.
+ *
+ * @param isTested  whether anybody will ask if the fills of a meter scatter alike
+ */
 export function scattersOf(
   meters: readonly Pick<Meter, "product" | "fills">[],
   { divisionKg, borrowing }: LendingRule,
+  isTested: boolean,
 ): readonly MeterScatter[] {
   const own = meters.map(({ product, fills }) => ({
     product,
-    pooled: pooledScatter(fills.map(({ scatterTotals }) => ({ totals: scatterTotals }))),
+    pooled: pooledTotals(
+      fills.map(({ scatterTotals }) => scatterTotals),
+      isTested,
+    ),
     floor: scatterFloor(fills, divisionKg),
   }));
   const records = own.map(({ product, pooled, floor }) => ({
@@ -70,17 +78,22 @@ export function scattersOf(
     scatter: seenVariance(pooled.relative, pooled.df, floor),
   }));
   const outside = outsideVotes(records, "scatter", borrowing);
-  return own.map(({ pooled, floor }, i) => ({ ...pooled, floor, outside: at(outside, i) }));
+  return own.map(({ pooled, floor }, i) => {
+    const { variance, relative, df, fills, homogeneity } = pooled;
+    return { variance, relative, df, fills, homogeneity, floor, outside: at(outside, i) };
+  });
 }
 
 /** What others lend to one fill, at its delivery, as its own estimate has it; null: it speaks for itself. */
 export function outsideOf(fill: ScatteringFill, scatter: MeterScatter): OutsideVariance | null {
-  const prior = scatterPrior(fill, scatter);
+  const prior = spreadPriorOf(fill, scatter);
   return prior === null ? null : { variance: prior.s0Squared * fill.delivery ** 2, df: prior.nu0 };
 }
 
 /** The fill with these catches not speaking for others; one that somebody vouches for does all the same. */
 export function lending(fill: Fill, silent: readonly Catch[]): Fill {
+  if (silent.length === 0 && fill.notLent.length === 0 && fill.scatterTotals === fill.totals)
+    return fill;
   const notLent = fill.catches.filter((row) => silent.includes(row) && isUnchecked(row));
   if (notLent.length === 0) return { ...fill, notLent, scatterTotals: fill.totals };
   const rest = fill.catches.filter((row) => !notLent.includes(row));

@@ -42,18 +42,15 @@ export interface ScreenedMeter {
  */
 export function screenLog(meters: readonly Meter[], rule: LendingRule): readonly ScreenedMeter[] {
   const beyondDoubt = findIn(screenedForLending(meters, rule), rule);
-  const silent = meters.map((meter, i) => ({
-    ...meter,
-    fills: at(beyondDoubt.findings, i).map(({ fill, setAside }) =>
-      lending(fill, [...fill.notLent, ...setAside]),
-    ),
-  }));
-  const told = findIn(silent, rule);
+  const told = beyondDoubt.findings.flat().some(({ setAside }) => setAside.length > 0)
+    ? findIn(silenced(meters, beyondDoubt.findings), rule)
+    : beyondDoubt;
   return meters.map((meter, i) => {
-    const findings = at(told.findings, i).map((finding, j) => ({
-      ...finding,
-      setAside: at(at(beyondDoubt.findings, i), j).setAside,
-    }));
+    const findings = at(told.findings, i).map((finding, j) => {
+      const { setAside } = at(at(beyondDoubt.findings, i), j);
+      const isSame = setAside.length === 0 && finding.setAside.length === 0;
+      return isSame ? finding : { ...finding, setAside };
+    });
     return {
       meter: { ...meter, fills: findings.flatMap(keptFill) },
       screening: {
@@ -66,6 +63,19 @@ export function screenLog(meters: readonly Meter[], rule: LendingRule): readonly
       },
     };
   });
+}
+
+/** The meters, with what is set aside not speaking for others either. */
+function silenced(
+  meters: readonly Meter[],
+  findings: readonly (readonly FillFinding[])[],
+): readonly Meter[] {
+  return meters.map((meter, i) => ({
+    ...meter,
+    fills: at(findings, i).map(({ fill, setAside }) =>
+      lending(fill, [...fill.notLent, ...setAside]),
+    ),
+  }));
 }
 
 /** Whether a fill is the newest and holds a catch that stands out and that nobody has looked at. */
@@ -82,27 +92,30 @@ function findIn(
   readonly findings: readonly (readonly FillFinding[])[];
   readonly testsInLog: number;
 } {
-  const scatters = scattersOf(meters, rule);
+  const scatters = scattersOf(meters, rule, false);
   const judged = meters.map(({ fills }, i) =>
     fills.map((fill) => ({ fill, outside: outsideOf(fill, at(scatters, i)) })),
   );
-  const tests = judged.flat().map(({ fill, outside }) => testsOf(fill.catches.length, outside));
-  const finding = { divisionKg: rule.divisionKg, testsInLog: Math.max(1, sum(tests)) };
+  const tests = sum(judged.map(testsIn));
+  const finding = { divisionKg: rule.divisionKg, testsInLog: Math.max(1, tests) };
   const findings = judged.map((fills) =>
     fills.map(({ fill, outside }, i) => findInFill(fill, outside, i === fills.length - 1, finding)),
   );
   return { findings, testsInLog: finding.testsInLog };
 }
 
-function testsIn(findings: readonly FillFinding[]): number {
-  return sum(findings.map(({ fill, outside }) => testsOf(fill.catches.length, outside)));
+function testsIn(judged: readonly Pick<FillFinding, "fill" | "outside">[]): number {
+  return judged.reduce(
+    (count, { fill, outside }) => count + testsOf(fill.catches.length, outside),
+    0,
+  );
 }
 
 /** The fill without the catches that are set aside; none where none is left. */
 function keptFill({ fill, setAside }: FillFinding): readonly Fill[] {
+  if (setAside.length === 0) return fill.catches.length === 0 ? [] : [fill];
   const stay = fill.catches.filter((row) => !setAside.includes(row));
   if (stay.length === 0) return [];
-  if (setAside.length === 0) return [fill];
   const isGone = (weighing: Catch) =>
     setAside.some((row) => row.catch === weighing.catch && row.turns === weighing.turns);
   const weighings = fill.weighings.filter((weighing) => !isGone(weighing));

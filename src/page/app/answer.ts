@@ -5,7 +5,7 @@ import {
   decisionGrounds,
 } from "../../analysis/decided-bin.ts";
 import { planBeforeAnyCatch, plansForNextFill } from "../../analysis/next-fill.ts";
-import { questionsOf } from "../../analysis/questioning.ts";
+import { meterModelOf, questionsOf } from "../../analysis/questioning.ts";
 import { checkText } from "../../data/read-text.ts";
 import type { Setup } from "../../data/setup.ts";
 import type { CatchLog } from "../../data/types.ts";
@@ -117,7 +117,7 @@ function planOf(
  */
 export function costOf({ bin, product }: PageBin, { grounds }: PageAnswers): Cost | null {
   const about = grounds?.about;
-  const meter = about?.model.meters.find((one) => one.bin === bin && one.product === product);
-  if (about === undefined || meter === undefined) return null;
+  const meter = about === undefined ? null : meterModelOf(about, { bin, product });
+  if (about === undefined || meter === null) return null;
   return cost(meter, questionsOf(meter, about).cost);
 }

@@ -4,7 +4,7 @@ import type { Cost } from "../../questions/cost.ts";
 import { type DecisionLines, decisionLines } from "../../report/sections/decision.ts";
 import type { PageWords } from "../../wording/words.ts";
 import type { Given } from "../given.ts";
-import { answersOf, type BinAnswer, costOf, type PageAnswers } from "./answer.ts";
+import { answersOf, type BinAnswer, costOf } from "./answer.ts";
 import type { PageLog } from "./log.ts";
 
 interface Asked {
@@ -20,8 +20,8 @@ interface Asked {
 const quietMs = 600;
 
 /**
- * The answers that follow from the log: that about the bin in sight with the key itself, those about the others a task
- * later each, and what costs and saves money when it is quiet.
+ * The answers that follow from the log: what to do with the bin in sight with the key itself, what lies behind that a task
+ * later, then the others a task each, and what costs and saves money when it is quiet.
  */
 export function answering({ log, setup, library, words, tab }: Asked) {
   const answers = computed(() => answersOf(log.value, setup.value, library));
@@ -31,7 +31,8 @@ export function answering({ log, setup, library, words, tab }: Asked) {
     return open === undefined ? null : answers.value.of(open);
   });
   const all = signal<readonly SaidAnswer[]>([]);
-  const costs = signal<Costs>({ of: null, bins: new Map() });
+  const costs = signal<ReadonlyMap<BinAnswer, Cost>>(new Map());
+  const settled = signal<SaidAnswer | null>(null);
   /** Of these answers and in these words; each said once for all that show it. */
   const said = computed(() => ({
     grounds: answers.value.grounds,
@@ -47,25 +48,30 @@ export function answering({ log, setup, library, words, tab }: Asked) {
     return found;
   };
 
+  const saidOf = (answer: BinAnswer): SaidAnswer => ({ answer, lines: linesOf(answer) });
+
   effect(() => {
     const of = answers.value;
     // Said anew in other words, too; what is done later is not followed.
     words.value;
     const { bins } = log.peek();
     const others = bins.map((one) => () => void of.of(one));
+    const settle = () => {
+      const open = bin.peek();
+      settled.value = open === null ? null : saidOf(open);
+    };
     const show = () => {
-      all.value = bins.map((one) => ({ answer: of.of(one), lines: linesOf(of.of(one)) }));
+      all.value = bins.map((one) => saidOf(of.of(one)));
     };
     const priced = hasPrices(setup.peek()) ? bins : [];
-    const prices = priced.map(({ bin: name }, i) => () => {
-      const one = bins[i];
-      const cost = one === undefined || of.of(one).answers === null ? null : costOf(one, of);
-      const before = costs.peek();
-      const known = before.of === of ? before.bins : new Map<string, Cost>();
-      if (cost !== null) costs.value = { of, bins: new Map(known).set(name, cost) };
+    const current = new Map<BinAnswer, Cost>();
+    const prices = priced.map((one) => () => {
+      const answer = of.of(one);
+      const cost = answer.answers === null ? null : costOf(one, of);
+      if (cost !== null) costs.value = new Map(current.set(answer, cost));
     });
     return inTurn([
-      ...[...others, show].map((step) => ({ step, wait: 0 })),
+      ...[settle, ...others, show].map((step) => ({ step, wait: 0 })),
       ...prices.map((step, i) => ({ step, wait: i === 0 ? quietMs : 0 })),
     ]);
   });
@@ -73,6 +79,12 @@ export function answering({ log, setup, library, words, tab }: Asked) {
   return {
     /** About the bin in sight. */
     bin,
+    /** What lies behind the answer about the bin in sight: of the same bin it may be a task behind. */
+    behind: computed(() => {
+      const [open, last] = [bin.value, settled.value];
+      if (open === null) return null;
+      return last?.answer.bin.bin === open.bin.bin ? last : saidOf(open);
+    }),
     /** About every bin, each as soon as it is known. */
     all,
     /** What is wrong with the catches; nothing, as a rule. */
@@ -80,8 +92,7 @@ export function answering({ log, setup, library, words, tab }: Asked) {
     /** Null: nothing is decided before the first catch that counts. */
     linesOf,
     /** Null: no prices are given, or it is not worked out yet. */
-    costOf: ({ bin: { bin: name } }: BinAnswer): Cost | null =>
-      costs.value.of === answers.value ? (costs.value.bins.get(name) ?? null) : null,
+    costOf: (answer: BinAnswer): Cost | null => costs.value.get(answer) ?? null,
   };
 }
 
@@ -89,11 +100,6 @@ export function answering({ log, setup, library, words, tab }: Asked) {
 export interface SaidAnswer {
   readonly answer: BinAnswer;
   readonly lines: DecisionLines | null;
-}
-
-interface Costs {
-  readonly of: PageAnswers | null;
-  readonly bins: ReadonlyMap<string, Cost>;
 }
 
 interface Step {

@@ -9,7 +9,7 @@ import {
 } from "../../results/caution.ts";
 import type { FillName } from "../../results/fill-name.ts";
 import { known } from "../../results/options.ts";
-import { type Changes, fewestForShift, fewestForTrend } from "./changes.ts";
+import { type ChangeTests, fewestForShift, fewestForTrend } from "./changes.ts";
 import type { SettlingTest } from "./settling.ts";
 import { splittingColumns } from "./splitting-columns.ts";
 
@@ -17,7 +17,7 @@ export interface DriftFindings {
   readonly meter: MeterModel;
   readonly order: FillOrder;
   /** What is looked at once, at the end. */
-  readonly explained: Changes;
+  readonly explained: ChangeTests;
   readonly settling: readonly SettlingTest[];
   readonly level: number;
   /** Meters of the log that are asked this. */

@@ -57,6 +57,17 @@ export interface Changes {
 export const fewestForTrend = 5;
 export const fewestForShift = 6;
 
+/** What is asked of a season, before anybody asks how large a change is. */
+export interface ChangeTests {
+  readonly trend: (TrendTest & Adjusted) | null;
+  readonly shift: (ChangePoint & Adjusted) | null;
+}
+
+interface Adjusted {
+  /** Holm's, of the two tests together. */
+  readonly adjustedPValue: number;
+}
+
 /**
  * The two questions asked of a season: does the delivery rise or fall (slope on the order of fills, t(k − 2)), and did it
  * shift once (largest two-sample |t| over the splits). Their p-values are adjusted together by Holm's method.
@@ -64,19 +75,31 @@ export const fewestForShift = 6;
  * @param fills  one product without another in between, in time order
  * @returns      trend null below 5 fills, shift null below 6, both null where fills do not scatter about the change
  */
-export function changesOf(fills: readonly Fill[], level: number): Changes {
+export function changeTests(fills: readonly Fill[]): ChangeTests {
   const deliveries = fills.map(({ delivery }) => delivery);
   const trend = fills.length < fewestForTrend ? null : trendTest(deliveries);
   const shift = fills.length < fewestForShift ? null : changePoint(deliveries);
   const adjusted = holm([trend, shift].flatMap((test) => test?.pValue ?? []));
   return {
-    trend: trend === null ? null : trendOf(trend, at(adjusted, 0), level),
-    shift: shift === null ? null : shiftOf(shift, fills, lastOf(adjusted), level),
+    trend: trend === null ? null : { ...trend, adjustedPValue: at(adjusted, 0) },
+    shift: shift === null ? null : { ...shift, adjustedPValue: lastOf(adjusted) },
   };
 }
 
-function trendOf(test: TrendTest, adjustedPValue: number, level: number): DriftTrend {
-  const { slope, standardError, df, statistic, pValue, start, end } = test;
+/** The same with the sizes of the changes and their intervals. */
+export function changesOf(
+  { trend, shift }: ChangeTests,
+  fills: readonly Fill[],
+  level: number,
+): Changes {
+  return {
+    trend: trend === null ? null : trendOf(trend, level),
+    shift: shift === null ? null : shiftOf(shift, fills, level),
+  };
+}
+
+function trendOf(test: TrendTest & Adjusted, level: number): DriftTrend {
+  const { slope, standardError, df, statistic, pValue, adjustedPValue, start, end } = test;
   const center = (start + end) / 2;
   return {
     perFill: tEstimate(slope, "kg/turn/fill", standardError, df, level, "trend"),
@@ -96,12 +119,7 @@ function trendOf(test: TrendTest, adjustedPValue: number, level: number): DriftT
   };
 }
 
-function shiftOf(
-  test: ChangePoint,
-  fills: readonly Fill[],
-  adjustedPValue: number,
-  level: number,
-): DriftShift {
+function shiftOf(test: ChangePoint & Adjusted, fills: readonly Fill[], level: number): DriftShift {
   const { before, meanBefore, meanAfter, difference, standardError, df } = test;
   const deliveries = fills.map(({ delivery }) => delivery);
   const range = changePointInterval(deliveries, test, level);
@@ -134,6 +152,6 @@ function shiftOf(
     statistic: test.statistic,
     df,
     pValue: test.pValue,
-    adjustedPValue,
+    adjustedPValue: test.adjustedPValue,
   };
 }

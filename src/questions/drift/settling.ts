@@ -65,8 +65,17 @@ export function settlingTests(fills: readonly Fill[], level: number): readonly S
 
 function questionsFor(fills: readonly Fill[]): readonly Asked[] {
   const within: Scope = fills.length > 1 ? "within fills" : "this fill";
+  const inOrder: Asked = {
+    scope: within,
+    against: "catch order",
+    groups: fills.map(byCatchOrder),
+  };
+  const levelsKnown = fills.some(({ catches }) =>
+    catches.some(({ binLevelPercent }) => binLevelPercent !== null),
+  );
+  if (!levelsKnown) return [inOrder];
   return [
-    { scope: within, against: "catch order", groups: fills.map(byCatchOrder) },
+    inOrder,
     { scope: within, against: "bin level", groups: fills.map(byBinLevel) },
     { scope: "between fills", against: "bin level", groups: [acrossBinLevels(fills)] },
   ];

@@ -70,11 +70,12 @@ function splitsOf(fills: readonly Fill[]): readonly Split[] {
   const splits = new Map<string, Split>();
   for (const column of columnsIn(fills)) {
     const names = fills.map((fill) => nameIn(fill, column));
-    const levels = [...new Set(names.filter((name) => name !== null))]
+    const different = [...new Set(names)].filter((name) => name !== null);
+    if (different.length < 2 || different.length > mostLevels) continue;
+    const levels = different
       .map((name) => ({ name, fills: fills.filter((_, i) => names[i] === name) }))
       .sort((a, b) => meanOf(a) - meanOf(b));
-    const usable = levels.length >= 2 && levels.length <= mostLevels;
-    if (!usable || levels.some((level) => level.fills.length < fewestFillsOfLevel)) continue;
+    if (levels.some((level) => level.fills.length < fewestFillsOfLevel)) continue;
     const way = JSON.stringify(levels.map((level) => level.fills.map(({ fill }) => fill)));
     const same = splits.get(way);
     splits.set(way, {
@@ -89,15 +90,23 @@ const { name: operator } = columnByName.operator;
 
 /** Columns of words: who caught, and those that only the person's file knows. */
 function columnsIn(fills: readonly Fill[]): readonly string[] {
-  const rows = fills.flatMap(({ catches }) => catches);
-  return [operator, ...new Set(rows.flatMap(({ extra }) => Object.keys(extra)))];
+  const found = new Set<string>([operator]);
+  // Where a file has no such columns, all its rows share one empty object.
+  let last: Catch["extra"] | null = null;
+  for (const { catches } of fills)
+    for (const { extra } of catches) {
+      if (extra === last) continue;
+      last = extra;
+      for (const name of Object.keys(extra)) found.add(name);
+    }
+  return [...found];
 }
 
 /** What all catches of a fill have in a column; null: nothing, or not all the same. */
 function nameIn({ catches }: Fill, column: string): string | null {
-  const found = new Set(catches.map((row) => cellOf(row, column)));
-  const [name] = found;
-  return found.size === 1 && name !== undefined && name !== "" ? name : null;
+  const [first] = catches;
+  const name = first === undefined ? "" : cellOf(first, column);
+  return name !== "" && catches.every((row) => cellOf(row, column) === name) ? name : null;
 }
 
 function cellOf({ operator: who, extra }: Catch, column: string): string {

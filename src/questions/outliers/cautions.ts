@@ -2,7 +2,19 @@ import { grossRange } from "../../model/doubted-estimate.ts";
 import { type Caution, caution } from "../../results/caution.ts";
 import type { DisagreeingPair, Outliers, Suspect } from "./result.ts";
 
-type Found = Omit<Outliers, "kind" | "cautions">;
+/** What the findings are made from. */
+export interface OutliersFound
+  extends Pick<
+    Outliers,
+    "bin" | "product" | "suspects" | "pairs" | "disagree" | "nextFill" | "falseAlarms"
+  > {
+  readonly today: Omit<Outliers["today"], "named" | "withoutSuspects">;
+  /** Fills that were looked at, and catches of them that are set aside. */
+  readonly fillsJudged: number;
+  readonly setAside: number;
+}
+
+type Found = OutliersFound;
 
 /** What a person should know about suspect catches before relying on a figure that rests on them. */
 export function outliersCautions(found: Found): readonly Caution[] {
@@ -47,7 +59,7 @@ function aboutEarlier(one: Suspect, found: Found): Caution {
       timesFellows: 1 + relativeResidual,
       pValue: inLog?.pValue ?? 1,
       mishaps: mishapsOf(one),
-      setAside: found.catches.filter((row) => row.verdict === "set aside").length,
+      setAside: found.setAside,
       nextFill: found.nextFill.halfWidth,
       nextFillWithAll: found.nextFill.withAll,
       remark,
@@ -126,6 +138,6 @@ function mishapsOf({ explanations }: Suspect) {
   return explanations.map(({ mishap }) => mishap);
 }
 
-function byChance({ fills, falseAlarms }: Found): number {
-  return fills.length * falseAlarms.told;
+function byChance({ fillsJudged, falseAlarms }: Found): number {
+  return fillsJudged * falseAlarms.told;
 }

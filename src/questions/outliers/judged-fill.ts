@@ -11,6 +11,7 @@ import {
   familyOf,
   judgeInFamily,
 } from "../../statistics/deleted-residuals.ts";
+import { linesTakenOutOf } from "../../statistics/farthest-point.ts";
 import { lineOf, type PredictingLine, residualFrom } from "../../statistics/predicting-line.ts";
 import type { CatchJudgement, CatchVerdict } from "./result.ts";
 
@@ -21,11 +22,41 @@ export interface JudgedFill {
 }
 
 export function judgeFill(finding: FillFinding, rule: FindingRule): JudgedFill {
+  const sound = soundOthersOf(finding, rule);
   const judgements = finding.fill.catches.map((row) => ({
     row,
-    judgement: judgeCatch(row, finding, rule),
+    judgement: judgeCatch(row, finding, rule, sound(row)),
   }));
   return { finding, judgements };
+}
+
+/** The catches of a fill that one is held against: how many, and the line they give. */
+interface SoundOthers {
+  readonly count: number;
+  readonly line: () => PredictingLine;
+}
+
+/** Above so many catches, what one of them adds is taken out of the sums of all instead of adding up the others. */
+const fewestToTakeOut = 200;
+
+function soundOthersOf(finding: FillFinding, rule: FindingRule): (row: Catch) => SoundOthers {
+  const { fill, isPair } = finding;
+  if (isPair || fill.catches.length < fewestToTakeOut)
+    return (row) => ({
+      count: soundOthers(row, finding).length,
+      line: () => soundLine(row, finding, rule),
+    });
+  const out = new Set([...finding.inFill, ...finding.setAside]);
+  const sound = fill.catches.filter((row) => !out.has(row));
+  const places = new Map(sound.map((row, place) => [row, place]));
+  const points = sound.map((row) => judgedPoint(row, rule.divisionKg));
+  const without = linesTakenOutOf(points, finding.outside);
+  return (row) => {
+    const place = places.get(row);
+    return place === undefined
+      ? { count: sound.length, line: () => lineOf(points, finding.outside) }
+      : { count: sound.length - 1, line: () => without(place) };
+  };
 }
 
 /**
@@ -33,11 +64,16 @@ export function judgeFill(finding: FillFinding, rule: FindingRule): JudgedFill {
  * sound catches only, not with another bad one beside it. The newest fill is its own family; an earlier one belongs to
  * the log.
  */
-function judgeCatch(row: Catch, finding: FillFinding, rule: FindingRule): CatchJudgement {
+function judgeCatch(
+  row: Catch,
+  finding: FillFinding,
+  rule: FindingRule,
+  sound: SoundOthers,
+): CatchJudgement {
   const verdict = verdictOf(row, finding);
   const residual =
     finding.status === "judged"
-      ? residualFrom(soundLine(row, finding, rule), judgedPoint(row, rule.divisionKg))
+      ? residualFrom(sound.line(), judgedPoint(row, rule.divisionKg))
       : null;
   const expectedKg = residual === null ? null : residual.slope * row.turns;
   const share = shareOfLook(row, finding);
@@ -53,7 +89,7 @@ function judgeCatch(row: Catch, finding: FillFinding, rule: FindingRule): CatchJ
     relativeResidual: expectedKg === null ? null : row.netKg / expectedKg - 1,
     statistic: residual?.statistic ?? null,
     df: residual?.df ?? null,
-    inFill: among(familyOf(soundOthers(row, finding).length + 1)),
+    inFill: among(familyOf(sound.count + 1)),
     inLog: among(rule.testsInLog),
     verdict,
     family: familyOfVerdict(row, finding),

@@ -47,6 +47,20 @@ function influenceOn(
   return { now, without, relativeChange: without.value / now.value - 1 };
 }
 
+/** Each is a fit of its own, and nobody reads a list of more. */
+const mostTold = 200;
+
+/** Catches of a fill in order; of too many, those without which its ratio of sums changes most. */
+function thoseThatChangeMost({ catches, totals, delivery }: Fill): readonly Catch[] {
+  if (catches.length <= mostTold) return catches;
+  const changeWithout = ({ turns, netKg }: Catch) =>
+    Math.abs((totals.massKg - netKg) / (totals.turns - turns) - delivery);
+  const most = new Set(
+    catches.toSorted((a, b) => changeWithout(b) - changeWithout(a)).slice(0, mostTold),
+  );
+  return catches.filter((row) => most.has(row));
+}
+
 /** What each catch of a fill does to its delivery; empty for a single catch. */
 export function influenceOfEach(
   meter: MeterModel,
@@ -54,7 +68,7 @@ export function influenceOfEach(
   options: ModelOptions,
 ): Outliers["influence"] {
   const now = deliveryNow(meter, fill, options);
-  return fill.catches.flatMap((row) => {
+  return thoseThatChangeMost(fill).flatMap((row) => {
     const influence = influenceOn(now, meter, fill, [row], options);
     return influence === null ? [] : [{ catch: row.catch, ...influence }];
   });

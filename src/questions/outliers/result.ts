@@ -135,7 +135,7 @@ export interface Outliers {
   readonly pairs: readonly DisagreeingPair[];
   /** Catches of the newest fill that cannot all be right, too few to say which; null: they can. */
   readonly disagree: Disagreement | null;
-  /** What each catch of the newest fill does to its delivery. */
+  /** What each catch of the newest fill does to its delivery; of more than 200, the 200 that change it most. */
   readonly influence: readonly (Influence & { readonly catch: number })[];
   /** The catch scatter that fills lend each other, before and after the log was screened for it. */
   readonly scatter: {

@@ -8,18 +8,22 @@ import type { CatchInDoubt } from "./mishap-laws.ts";
 import { influenceOf } from "./refit.ts";
 import type { DisagreeingPair, OutliersOptions, Suspect } from "./result.ts";
 
-/** The catches of one fill that stand out, with what they do and what may have happened. */
+/**
+ * The catches of one fill that stand out, with what they do and what may have happened.
+ *
+ * @param isExplained  whether anybody will read what may have happened
+ */
 export function suspectsOf(
   meter: MeterModel,
   { finding, judgements }: JudgedFill,
   options: OutliersOptions,
+  isExplained: boolean,
 ): readonly Suspect[] {
   if (finding.isPair) return [];
   return judgements
     .filter(({ judgement }) => judgement.family !== null)
     .flatMap(({ row, judgement }) => {
       const influence = influenceOf(meter, finding.fill, [row], options);
-      const doubt = doubtOf(row, meter, finding, options.massUnit);
       return influence === null
         ? []
         : [
@@ -27,7 +31,9 @@ export function suspectsOf(
               ...judgement,
               remark: remarkOf(row),
               influence,
-              explanations: explanationsOf(doubt),
+              explanations: isExplained
+                ? explanationsOf(doubtOf(row, meter, finding, options.massUnit))
+                : [],
             },
           ];
     });

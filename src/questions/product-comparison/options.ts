@@ -1,6 +1,7 @@
 import { OptionError } from "../../errors/errors.ts";
 import { type ModelOptions, modelOptionsOf } from "../../model/model.ts";
 import {
+  each,
   fraction,
   type OptionsOf,
   oneOf,
@@ -12,6 +13,10 @@ import {
 
 /** What this question can be told beyond level, tolerance and scale division. */
 export const productComparisonRules = {
+  /** Those that are compared, others left aside; null: all that the file names. */
+  products: option(null, orNull(each(text))),
+  /** In which order they are told of, and which of a pair is first: as `products` or the file lists them, or the heaviest first. */
+  order: option("as listed", oneOf("as listed", "by size")),
   /** Product that every other one is compared with; null: all pairs. */
   reference: option(null, orNull(text)),
   /** Which pairs are told of. Their intervals hold together with those of all pairs, whichever are told. */

@@ -33,6 +33,18 @@ export interface ProductEstimate {
   readonly points: readonly ProductPoint[];
 }
 
+/**
+ * Where one product stands among all of them. The ends are drawn so that two products overlap exactly where no difference
+ * between them is found: half as wide as the interval of a difference, and no confidence interval of the product itself.
+ */
+export interface ProductStanding {
+  readonly product: string;
+  /** Delivery over the geometric mean of the products, a ratio. */
+  readonly ratio: number;
+  readonly lower: number;
+  readonly upper: number;
+}
+
 /** What the fills say of two products, together with the other pairs of the trial. */
 export interface ContrastOfProducts {
   /** Fills, or shared blocks, behind each of the two. */
@@ -136,6 +148,11 @@ export interface ProductComparison {
   readonly method: ComparisonMethod | null;
   /** F test that no product differs at all. */
   readonly overall: MeansTest | null;
+  /**
+   * Products among all of them; null unless every two are compared within complete blocks with one error on logarithms, where
+   * alone such ends exist.
+   */
+  readonly standings: readonly ProductStanding[] | null;
   /** Pairs of products with two or more fills. */
   readonly contrasts: readonly ProductContrast[];
   readonly scatter: ProductScatterComparison;

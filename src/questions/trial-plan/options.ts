@@ -5,6 +5,7 @@ import {
   count,
   each,
   fraction,
+  judgedLater,
   type OptionsOf,
   oneOf,
   option,
@@ -17,6 +18,23 @@ import {
   text,
 } from "../../results/options.ts";
 import type { TypicalScatter } from "../catches-needed/options.ts";
+
+/** How much fills and catches of a log differ, for a plan to rest on. */
+export interface FoundSpreads {
+  /** Name of the file. */
+  readonly source: string;
+  /** Whether products of the plan speak, or every product of the log, none of the plan being in it. */
+  readonly speaking: "planned products" | "every product";
+  readonly products: number;
+  readonly fills: number;
+  /** Spread between fills of one product without their catch scatter, relative; null: not to be told, as `untold` says. */
+  readonly fillSpread: { readonly value: number; readonly df: number } | null;
+  readonly untold: "too few fills" | "within catch scatter" | null;
+  /** Whether what fills of one block share is taken out of it. */
+  readonly withinBlocks: boolean;
+  /** Of a catch of so many turns; null: no fill has two catches that scatter. */
+  readonly catchScatter: (TypicalScatter & { readonly df: number }) | null;
+}
 
 const differentNames: Rule<readonly string[]> = (option, products) => {
   each(text)(option, products);
@@ -70,6 +88,8 @@ export const trialPlanRules = {
   difference: option(defaults.tolerance, fraction),
   /** Margin of equivalence for which the chance of showing it is stated, relative; null: not asked. */
   equivalenceMargin: option(null, orNull(fraction)),
+  /** What a log says of spread and scatter, to be told where the plan rests on it; null: nobody looked. */
+  found: option(null, judgedLater<FoundSpreads | null>()),
   /** Two or more, all different; there is no default. */
   products: option([], differentNames),
 };

@@ -1,8 +1,8 @@
 import type { Caution } from "../../results/caution.ts";
 import type { SpreadLaw } from "../../statistics/simultaneous.ts";
-import type { TrialPlanOptions } from "./options.ts";
+import type { FoundSpreads, TrialPlanOptions } from "./options.ts";
 
-export type { TrialPlanOptions };
+export type { FoundSpreads, TrialPlanOptions };
 
 /** Options that a plan rests on without anybody having chosen them. */
 export type TrialDefault =
@@ -43,6 +43,8 @@ export interface TrialPlan {
     readonly catches: number;
     readonly turns: number;
   };
+  /** Which of spread and scatter are those of a log; both false: assumed. */
+  readonly fromLog: { readonly fillSpread: boolean; readonly catchScatter: boolean };
   /** In the order of work. */
   readonly rows: readonly SheetRow[];
   /** Relative standard deviation of one fill's delivery as estimated: spread between fills and catch scatter. */

@@ -8,6 +8,7 @@ import { cautionList } from "../sections/cautions.ts";
 import { howComputedSection, safetySection } from "../sections/closing.ts";
 import { decisionLines } from "../sections/decision.ts";
 import { explainingVariablesSection } from "../sections/explaining-variables.ts";
+import { methodsSection } from "../sections/methods.ts";
 import { productComparisonSection } from "../sections/product-comparison.ts";
 
 /** Every answer in full, bin by bin; what is less often asked is folded away on a screen. */
@@ -15,11 +16,15 @@ export function fullBlocks(
   analysis: Analysis,
   words: Words,
   idOf: (answers: MeterAnswers) => string,
+  origin: MaybeBlock,
+  version: string,
 ): readonly MaybeBlock[] {
   return [
-    analysis.products === null ? null : productsSection(analysis.products, words),
+    analysis.products === null ? null : productsSection(analysis.products, analysis.trial, words),
     ...analysis.meters.map((answers) => meterSection(answers, analysis, words, idOf(answers))),
     howComputedSection(analysis, words),
+    methodsSection(analysis, words, version),
+    origin,
     safetySection(words),
   ];
 }
@@ -48,13 +53,18 @@ function meterSection(
   );
 }
 
-function productsSection({ comparison, explaining }: ProductAnswers, words: Words): Section {
+/** A trial has opened with how its products compare: then only what explains it is left. */
+function productsSection(
+  { comparison, explaining }: ProductAnswers,
+  trial: Analysis["trial"],
+  words: Words,
+): Section {
   const cautions = [...comparison.cautions, ...explaining.cautions];
   return section(
     "products",
     words.productComparison.heading,
     cautions.length === 0 ? null : cautionList(cautions, words),
-    ...productComparisonSection(comparison, words, "products"),
+    ...(trial === undefined ? productComparisonSection(comparison, words, "products") : []),
     section(
       "products-explaining-variables",
       words.explainingVariables.heading,

@@ -17,6 +17,7 @@ export function shortBlocks(
   analysis: Analysis,
   words: Words,
   idOf: (answers: MeterAnswers) => string,
+  origin: MaybeBlock,
 ): readonly MaybeBlock[] {
   const { short } = words.report;
   return [
@@ -32,9 +33,10 @@ export function shortBlocks(
       analysis.meters.some(({ skipping }) => skipping?.distribution != null)
         ? paragraph(words.skipping.noPermission)
         : null,
-      paragraph(short.edition),
+      paragraph(analysis.trial === undefined ? short.edition : words.trial.bins),
       ...leftOutOf(analysis, words),
     ),
+    origin,
   ];
 }
 
@@ -184,9 +186,9 @@ function low(spec: ChartSpec): ChartSpec {
   return "vconcat" in spec ? spec : { ...spec, height: lowHeight };
 }
 
-/** The comparison's answer and its first picture; the rest stands in the full edition. */
-function productsSection({ products }: Analysis, words: Words): Section | null {
-  if (products === null) return null;
+/** The comparison's answer and its first picture; the rest stands in the full edition. A trial has opened with it. */
+function productsSection({ products, trial }: Analysis, words: Words): Section | null {
+  if (products === null || trial !== undefined) return null;
   const all = productComparisonSection(products.comparison, words, "products");
   const lead = all.filter(({ kind }) => kind === "paragraph").slice(0, 1);
   const picture = all.filter(({ kind }) => kind === "chart").slice(0, 1);

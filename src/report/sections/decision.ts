@@ -2,7 +2,7 @@ import type { Analysis, DecidedBin } from "../../analysis/analyse.ts";
 import { causesToFind, type Decision, reasonsEnough } from "../../analysis/decision.ts";
 import { type Caution, type CautionCode, endingsOf, isAbout } from "../../results/caution.ts";
 import type { DecisionWords } from "../../wording/sayings/decision.ts";
-import type { Words } from "../../wording/words.ts";
+import type { PageWords } from "../../wording/words.ts";
 import type { Tone } from "../document.ts";
 import { cautionSentence } from "./cautions.ts";
 
@@ -30,7 +30,7 @@ export interface DecisionLines {
 export function decisionLines(
   answers: DecidedBin,
   analysis: Pick<Analysis, "cautions" | "toleranceFrom">,
-  words: Pick<Words, "cautions" | "catchesNeeded" | "decision" | "delivery" | "lawful">,
+  words: Pick<PageWords, "cautions" | "catchesNeeded" | "decision" | "delivery" | "lawful">,
 ): DecisionLines {
   const say = words.decision;
   const { decision, setting } = answers;
@@ -119,7 +119,7 @@ function sureWords(
   { delivery, catchesNeeded }: DecidedBin,
   { action, catches }: Decision,
   toleranceFrom: Analysis["toleranceFrom"],
-  words: Pick<Words, "decision" | "delivery">,
+  words: Pick<PageWords, "decision" | "delivery">,
 ): string | null {
   const say = words.decision;
   const value = words.delivery.value(delivery);
@@ -144,7 +144,7 @@ function sureWords(
 function worthWords(
   { catchesNeeded }: DecidedBin,
   { action }: Decision,
-  words: Pick<Words, "catchesNeeded" | "decision">,
+  words: Pick<PageWords, "catchesNeeded" | "decision">,
 ): readonly string[] {
   if (catchesNeeded === null) return [];
   const { decides, standing } = catchesNeeded;
@@ -155,7 +155,7 @@ function worthWords(
   return action === "set" && spared !== null ? [words.decision.go(spared)] : [];
 }
 
-function whyWords(found: Caution, words: Pick<Words, "cautions" | "decision">): string {
+function whyWords(found: Caution, words: Pick<PageWords, "cautions" | "decision">): string {
   const sentence = cautionSentence(found, words);
   const endings = endingsOf(found.code);
   return endings.length === 0 ? sentence : `${sentence} ${words.decision.ends(endings)}`;
@@ -164,7 +164,7 @@ function whyWords(found: Caution, words: Pick<Words, "cautions" | "decision">): 
 function answeredWords(
   one: DecidedBin["answered"][number],
   here: readonly Caution[],
-  words: Pick<Words, "cautions" | "decision">,
+  words: Pick<PageWords, "cautions" | "decision">,
 ): readonly string[] {
   const found = here.find(({ code }) => code === one.code);
   return found === undefined ? [] : [words.decision.answered(one, cautionSentence(found, words))];

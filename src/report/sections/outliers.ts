@@ -1,4 +1,4 @@
-import { influenceChart, residualsChart } from "../../charts/outliers.ts";
+import { influenceChart, influencesShown, residualsChart } from "../../charts/outliers.ts";
 import type { Outliers } from "../../questions/outliers.ts";
 import type { Words } from "../../wording/words.ts";
 import { blocks, chart, details, list, paragraph, table } from "../blocks.ts";
@@ -37,6 +37,8 @@ function catchTable(result: Outliers, words: Words, id: string) {
   const { format } = words;
   const { table: say, verdicts, standardErrors } = words.outliers;
   const ofToday = result.catches.filter(({ fill }) => fill === result.today.fill);
+  const changes = new Map(result.influence.map((one) => [one.catch, one.relativeChange] as const));
+  const remark = influencesShown(result, words);
   const largest = Math.max(...ofToday.map(({ netKg }) => netKg));
   const unit = format.unit("mass", largest);
   const orUnknown = (value: number | null | undefined, said: (known: number) => string) =>
@@ -45,11 +47,10 @@ function catchTable(result: Outliers, words: Words, id: string) {
   const signed = (share: number) => format.signedPercent(share, 1);
   return table({
     id: `${id}-catches`,
-    caption: say.caption(result),
-    rows: ofToday.map((one) => ({
-      ...one,
-      change: result.influence.find((other) => other.catch === one.catch)?.relativeChange,
-    })),
+    caption: remark === null ? say.caption(result) : `${say.caption(result)} ${remark}`,
+    rows: ofToday
+      .map((one) => ({ ...one, change: changes.get(one.catch) }))
+      .filter(({ change, family }) => remark === null || change !== undefined || family !== null),
     tone: ({ family }) => (family === null ? null : "problem"),
     columns: [
       { heading: say.catch, cell: (one) => format.count(one.catch) },

@@ -4,7 +4,7 @@ import type { ProductComparison } from "../../questions/product-comparison/resul
 import type { Estimate } from "../../results/estimate.ts";
 import type { Words } from "../../wording/words.ts";
 import { blocks, chart, details, list, paragraph, table } from "../blocks.ts";
-import type { Block } from "../document.ts";
+import type { Block, Details } from "../document.ts";
 
 /** How products compare: the sentence, every pair, both charts, scatter, and the figures. */
 export function productComparisonSection(
@@ -21,16 +21,27 @@ export function productComparisonSection(
     paragraph(say.pooled(result)),
     chart(`${id}-estimates`, productEstimatesChart(result, words)),
     paragraph(say.scatterSentence(result)),
-    details(
-      `${id}-comparison-detail`,
-      say.detail,
-      paragraph(say.method(result)),
-      paragraph(say.overall(result)),
-      contrastTable(result, words, id),
-      productTable(result, words, id),
-      scatterTable(result, words, id),
-      paragraph(say.spreadNote, "small"),
-    ),
+    productFigures(result, words, id, say.detail),
+  );
+}
+
+/** How products compare in figures, folded away under a summary. */
+export function productFigures(
+  result: ProductComparison,
+  words: Words,
+  id: string,
+  summary: string,
+): Details | null {
+  const say = words.productComparison;
+  return details(
+    `${id}-comparison-detail`,
+    summary,
+    paragraph(say.method(result)),
+    paragraph(say.overall(result)),
+    contrastTable(result, words, id),
+    productTable(result, words, id),
+    scatterTable(result, words, id),
+    paragraph(say.spreadNote, "small"),
   );
 }
 

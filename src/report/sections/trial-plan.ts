@@ -12,6 +12,7 @@ export function trialPlanSection(result: TrialPlan, words: Words, id: string): r
     paragraph(say.equivalence(result)),
     alternativeTable(result, words, id),
     paragraph(say.assumptions(result), "small"),
+    paragraph(say.found(result), "small"),
     paragraph(say.defaults(result), "small"),
     paragraph(say.order(result)),
     details(`${id}-sheet-detail`, say.sheet.heading, sheetTable(result, words, id)),

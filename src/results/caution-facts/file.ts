@@ -12,6 +12,13 @@ export interface FileCautionFacts {
   /** A question failed; everything else was answered. */
   readonly "not-computed": { readonly question: Question; readonly reason: string };
   readonly "needed-not-computed": { readonly question: Question; readonly reason: string };
+  /** It is left out, and nothing was weighed. */
+  readonly "catch-without-mass": { readonly reason: string };
+  /** Several files make one log, whose rows are counted through them; each with its first row. */
+  readonly "files-read-together": {
+    readonly files: readonly string[];
+    readonly firstRows: readonly number[];
+  };
   /** The file has turns and masses alone. */
   readonly "one-bin-taken": { readonly catches: number };
   readonly "turns-all-equal": {
@@ -39,6 +46,8 @@ export interface FileCautionFacts {
     readonly scatters: number;
     readonly assumedFactor: number;
   };
+  /** Questions that take the single catches, where only the totals of fills are at hand. */
+  readonly "needs-rows": { readonly questions: readonly Question[] };
   // the setup
   /** The setup names a library, and nobody gave its records. */
   readonly "library-not-read": { readonly name: string };
@@ -74,11 +83,14 @@ export const fileStandings = {
   "newest-fill-left-out": { severity: "serious", asks: "catch-more" },
   "not-computed": { severity: "serious", asks: "to-know" },
   "needed-not-computed": { severity: "serious", asks: "look-first", endedBy: ["answered"] },
+  "catch-without-mass": { severity: "note", asks: "to-know" },
+  "files-read-together": { severity: "note", asks: "to-know" },
   "one-bin-taken": { severity: "note", asks: "to-know" },
   "turns-all-equal": { severity: "note", asks: "to-know" },
   "division-read-from-digits": { severity: "note", asks: "to-know" },
   "library-lends": { severity: "note", asks: "to-know" },
   "library-not-read": { severity: "note", asks: "to-know" },
+  "needs-rows": { severity: "doubt", asks: "to-know" },
   "setup-name-not-caught": { severity: "note", asks: "to-know" },
   "setup-key-not-caught": { severity: "doubt", asks: "to-know" },
   "setup-season-missing": { severity: "doubt", asks: "to-know" },

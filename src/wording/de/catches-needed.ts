@@ -8,8 +8,7 @@ import { nouns, withTurns } from "./nouns.ts";
 
 const { catches, degrees } = nouns;
 
-type Facts<Name extends "enough" | "short" | "ownScatter" | "trial" | "skipPays" | "skipWithin"> =
-  Parameters<(typeof english)[Name]>[0];
+type Facts<Name extends "enough" | "short" | "ownScatter"> = Parameters<(typeof english)[Name]>[0];
 
 const reaching = (f: Pick<Facts<"short">, "reaches" | "chance" | "typically" | "byMoney">) =>
   f.byMoney
@@ -18,12 +17,6 @@ const reaching = (f: Pick<Facts<"short">, "reaches" | "chance" | "typically" | "
 const known = (f: Facts<"enough">) => `auf ${f.halfWidth} bekannt nach ${catches(f.catches)}`;
 const scatter = (f: Facts<"ownScatter">) =>
   `Streuung der Proben: ${f.scatter} bei einer Probe ${withTurns(f.turns)}`;
-const split = (f: Facts<"trial">) =>
-  `${f.fills} Füllungen zu je ${catches(f.catches)} (Mittel der Füllungen auf ${f.halfWidth} bekannt)`;
-const skipCosts = (f: Facts<"skipPays">) =>
-  `kostet ihr Fehler im Mittel ${f.skipping}; ${catches(f.catches)} und der verbleibende Fehler kosten ${f.catching}`;
-const leftOff = (f: Facts<"skipWithin">) =>
-  `Bleibt es bei ${f.leftAt}, liegt sie mit einer Wahrscheinlichkeit von ${f.chance} um mehr als ${f.tolerance} daneben`;
 
 /** What another catch costs and saves, in the words in which it is told everywhere. */
 export const anotherCatch: typeof englishAnother = ({ costs, saves }) =>
@@ -38,28 +31,7 @@ export const numberWords: typeof englishNumber = (f) => `${nouns.moreCatches(f)}
 
 /** What is said of how many catches are enough. */
 export const catchesNeeded: typeof english = {
-  labels: {
-    heading: "Genug Proben?",
-    splits: {
-      caption: "Wege, das Budget eines Versuchs aufzuteilen",
-      fills: "Füllungen",
-      catches: "Proben je Füllung",
-      turns: "Umdrehungen",
-      cost: "Kosten",
-      halfWidth: "Mittel bekannt auf ±",
-      detectable: "Gefundener Unterschied (80 %)",
-      constant: "Gefundene gleichbleibende Masse (80 %), Anteil einer Probe",
-    },
-    choices: {
-      caption: "Wege, die Zeit zu nutzen",
-      catches: "Proben",
-      turns: "Umdrehungen je Probe",
-      minutes: "Minuten",
-      halfWidth: "Bekannt auf ±",
-    },
-    unknown: "nicht bekannt",
-    detail: "Pläne in Zahlen",
-  },
+  catchesOfFill: "Proben der Füllung",
   who: (f) =>
     f.bin === null
       ? "Vor der ersten Probe"
@@ -84,8 +56,6 @@ export const catchesNeeded: typeof english = {
   none: (f) => `${f.who}: muss nicht abgedreht werden.`,
   planNotReachable: (f) =>
     `${f.who}: ${f.most} Proben von höchstens ${f.mass} erreichen ${f.tolerance} nicht sicher genug.`,
-  buys: (f) => `Eine weitere Probe brächte die Angabe in der Regel von ${f.now} auf ${f.next}.`,
-  buysLittle: (f) => `Eine weitere Probe würde wenig ändern (${f.now}).`,
   rule: (f) =>
     `Eine Probe nach der anderen: mindestens ${catches(f.fewest)}, dann aufhören, sobald der Vertrauensbereich${f.widened === null ? "" : ` (um ${f.widened} weiter genommen, weil das Aufhören Proben bevorzugt, die zufällig übereinstimmen)`} innerhalb von ${f.tolerance} liegt, spätestens bei ${catches(f.most)}. Geben Sie dann die Toleranz an, oder den Vertrauensbereich, wo er weiter ist.`,
   ruleByMoney: (f) =>
@@ -93,60 +63,9 @@ export const catchesNeeded: typeof english = {
   pays: anotherCatchPays,
   doesNotPay: (f) => `${anotherCatch(f)}. Sie lohnt sich nicht.`,
   worth: ({ costs, saves }) => `Eine weitere Probe für ${costs} bringt etwa ${saves}.`,
-  skipPays: (f) =>
-    `Die nächste Füllung muss nicht abgedreht werden: Bleibt es bei ${f.leftAt}, ${skipCosts(f)}.`,
-  skipDoesNotPay: (f) =>
-    `Die nächste Füllung abzudrehen lohnt sich: Bleibt es bei ${f.leftAt}, ${skipCosts(f)}.`,
-  skipWithin: (f) => `Die nächste Füllung muss nicht abgedreht werden: ${leftOff(f)}.`,
-  skipNotWithin: (f) =>
-    `Ihre Toleranz verlangt, die nächste Füllung abzudrehen: ${leftOff(f)}; ${f.borne} wären vertretbar.`,
-  skipTooFew: (f) =>
-    `Ihre Toleranz verlangt, die nächste Füllung abzudrehen: ${f.fills} Füllungen sagen nicht sicher genug, wie oft eine um mehr als ${f.tolerance} daneben liegt.`,
-  skipInMoney: (f) => `In Geld: Bleibt es bei ${f.leftAt}, ${skipCosts(f)}.`,
   lentScatter: (f) => `${scatter(f)}, nach dieser Füllung und ${lenders(f)} (${degrees(f.df)}).`,
   ownScatter: (f) => `${scatter(f)}, allein aus dieser Füllung (${degrees(f.df)}).`,
   hiddenScatter:
     "Die Proben stimmen bis auf die Teilung der Waage überein; sie verdeckt, wie stark sie streuen.",
   assumedScatter: (f) => `${scatter(f)}. Das ist angenommen, nicht gemessen.`,
-  scale: (turns) =>
-    `Unter ${turns} Umdrehungen je Probe ist schon das Ablesen der Waage ungenauer als die Toleranz, und mehr Proben mitteln das nicht heraus.`,
-  step: (f) =>
-    `Die nächste Stufe des Antriebs liegt von sich aus um ${f.error} daneben; der Austrag muss daher genauer als auf ${f.tolerance} bekannt sein.`,
-  heaviest: (mass) => `Eine Probe wird mit höchstens ${mass} angesetzt (aus der Setup-Datei).`,
-  heaviestAssumed: (mass) =>
-    `Eine Probe wird mit höchstens ${mass} angesetzt (angenommen; geben Sie in der Setup-Datei an, was Sack oder Waage fassen).`,
-  time: (f) =>
-    `In ${f.minutes} Minuten sind ${catches(f.catches)} ${withTurns(f.turns)} am besten: ${f.halfWidth}.`,
-  timeTooShort: (minutes) =>
-    `${minutes} Minuten sind zu kurz für Proben, deren Streuung sich beurteilen lässt.`,
-  trial: (f) => `In einem Versuch reicht das Budget am weitesten mit ${split(f)}.`,
-  trialOfTwoLevels: (f) =>
-    `Um eine gleichbleibende Masse wie eine vergessene Tara zu sehen, nehmen Sie zwei Stufen von Umdrehungen: ${split(f)}.`,
-  noTrial: "Das Budget reicht nicht für einen Versuch mit zwei Füllungen zu je zwei Proben.",
-  curve: {
-    caption: "Was jede Probe bringt",
-    catches: "Proben",
-    further: "Weitere Proben",
-    halfWidth: "Bekannt auf ±",
-    chance: "Chance, die Toleranz zu erreichen",
-    chanceOff: "Wahrscheinlichkeit, um mehr als die Toleranz daneben zu liegen",
-    basis: "Beruht auf",
-    bases: {
-      "earlier fills": "früheren Füllungen allein",
-      made: "genommenen Proben",
-      planned: "geplanten Proben",
-    },
-  },
-  curveAssured: (chance) => `Mit einer Chance von ${chance}`,
-  chart: {
-    catches: "Proben der Füllung",
-    halfWidth: "Bekannt auf ± (%)",
-    planned: "erwartet",
-    "earlier fills": "nur frühere Füllungen",
-    made: "bisher",
-  },
-  chartTitle: (f) =>
-    `Was jede Probe bringt${f.bin === null ? "" : `, Tank ${f.bin}`}${f.fill === null ? "" : `, Füllung ${f.fill}`}`,
-  chartDescription: (f) =>
-    `Halbe Breite des Vertrauensbereichs (${f.level}) für den Austrag der Füllung gegen die Zahl ihrer Proben, wie erwartet und wie mit einer Chance von ${f.chance} nicht überschritten, mit der Toleranz von ${f.tolerance}. ${f.halfWidths}.`,
 };

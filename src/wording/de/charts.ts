@@ -38,6 +38,8 @@ export const charts: typeof english = {
   outletBand: (band) => `Band von ${band}`,
   outside: "außerhalb des Bands",
   meanOfProduct: "Mittel des Produkts",
+  meanOfProducts: "Mittel aller Produkte",
+  comparedByOverlap: "am Überlappen zu vergleichen",
   noDifference: "kein Unterschied",
   together: (level) => `Bereich, alle Paare, ${level}`,
   pairAlone: (level) => `Bereich nur des Paars, ${level}`,

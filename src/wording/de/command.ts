@@ -9,13 +9,24 @@ const toGoOn = {
 /** What the command says beside its answers: where they went, and what is in the way of writing them. */
 export const command: typeof english = {
   report: (file) => `Bericht: ${file}`,
-  sheet: (file) => `Zettel: ${file}`,
+  sheet: (file) =>
+    `Zettel: ${file}, daneben eine setup.json, mit der sein Bericht der eines Versuchs wird: evencatch report ${file}`,
   setupFound: (file) =>
     `Setup-Datei: ${file}, neben den Proben gefunden (--no-setup verwendet sie nicht)`,
   libraryWaits:
     "Die Bibliothek leiht von der ersten Probe an; ein Plan davor beruht auf der angenommenen Streuung.",
   readAs: (caught) =>
     `Gelesen als: ${caught.map(({ turns, mass }) => `${turns} Umdrehungen ${mass}`).join(", ")}.`,
+  added: ({ where, spilled }) => {
+    const said =
+      where === null
+        ? "Eine Probe angefügt"
+        : `Angefügt: Tank ${where.bin} (${where.product}), Füllung ${where.fill}, Probe ${where.catch}`;
+    return spilled === null ? `${said}.` : `${said}, weggelassen ohne Masse (${spilled}).`;
+  },
+  locked: (f) =>
+    `${f.file}: Nichts wurde angefügt, denn seit zehn Sekunden arbeitet ein anderer Befehl daran. Läuft keiner, löschen Sie ${f.lock}, und versuchen Sie es noch einmal.`,
+  cannotAdd: (f) => `${f.file}: Nichts wurde angefügt (${f.why}).`,
   tooFewProducts: (only) =>
     `Ein Versuch vergleicht zwei oder mehr Produkte, zum Beispiel: evencatch plan Weizen Gerste. Angegeben ist ${only === null ? "keines" : `nur „${only}“`}.`,
   kept: (f) =>

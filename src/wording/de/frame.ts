@@ -7,5 +7,13 @@ export const frame: FrameWords = {
   notKnown: "nicht bekannt",
   chart: "Diagramm",
   specification: "Spezifikation",
+  thinned: {
+    catches: (drawn, all) =>
+      `Gezeichnet sind ${drawn} von ${all} Proben: von je einigen die höchste und die niedrigste, dazu alle auffälligen.`,
+    fills: (drawn, all) =>
+      `Gezeichnet sind ${drawn} von ${all} Füllungen: von je einigen die höchste und die niedrigste, dazu alle auffälligen.`,
+    influences: (drawn, all) =>
+      `Gezeigt sind die ${drawn} von ${all} Proben, die am Austrag am meisten ändern.`,
+  },
   severity: { note: "Anmerkung", doubt: "Zweifelhaft", serious: "Schwerwiegend" },
 };

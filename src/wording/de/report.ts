@@ -49,6 +49,15 @@ export const report: typeof english = {
       item: (bin, fill, one, row, reason) =>
         `Tank ${bin}, Füllung ${fill}, Probe ${one} (Zeile ${row}): ${reason}`,
     },
+    provenance: {
+      heading: "Woher dies stammt",
+      catches: "Proben",
+      setup: "Setup-Datei",
+      library: "Bibliothek der Streuungen",
+      options: "Optionen",
+      version: "Erstellt mit",
+      file: (f) => `${f.name}${f.sheet === null ? "" : `, Blatt ${f.sheet}`}, SHA-256 ${f.sha256}`,
+    },
     safety,
   },
   short: {
@@ -70,7 +79,6 @@ export const report: typeof english = {
     level: "Vertrauensniveau",
     tolerance: "Toleranz",
     division: "Teilung der Waage",
-    version: "Erstellt mit",
   },
   toleranceAssumed: (tolerance) =>
     `${tolerance} (angenommen; geben Sie Ihre in der Setup-Datei an)`,

@@ -1,14 +1,11 @@
-import type { setting as english } from "../en/setting.ts";
+import type { setting as english, ranged as englishRanged } from "../en/setting.ts";
 
-const ranged: (f: Parameters<typeof english.turnsNeeded>[0]) => string = (f) =>
+/** A figure with its interval. */
+export const ranged: typeof englishRanged = (f) =>
   f.range === null ? f.value : `${f.value} (Vertrauensbereich, ${f.level}: ${f.range})`;
 
 /** What is said of what to set the drive to. */
 export const setting: typeof english = {
-  labels: {
-    heading: "Was einzustellen ist",
-    detail: "Mengen der Einstellungen darüber und darunter",
-  },
   orMore: "oder mehr",
   turns: (f) => `${f.turns} U/${f.area}`,
   atSpeed: (f) => `${f.turnsPerMin} U/min bei ${f.speed} ${f.unit}`,
@@ -20,36 +17,6 @@ export const setting: typeof english = {
     `Tank ${f.bin} (${f.product}), Füllung ${f.fill}: ${f.target} brauchen ${ranged(f)}${f.atSpeeds === null ? "" : `, also ${f.atSpeeds}`}.`,
   nearestStep: (f) =>
     `Die nächstgelegene Stufe, ${f.step}, bringt ${f.rate} aus${f.error === null ? "" : `, ${f.error}`}.`,
-  seeds: (perArea) => `${perArea} Körner/m²`,
-  plants: (perArea) => `${perArea} Pflanzen/m²`,
-  target: (f) =>
-    `${f.wanted} sind ${f.rate} von diesem Saatgut${f.range === null ? "" : ` (${f.range})`}.`,
-  turnsNeeded: (f) => `Nötige Umdrehungen des Dosierers: ${ranged(f)}.`,
-  meterSpeedAsSet: (f) =>
-    `Bei diesen Einstellungen dreht der Dosierer mit ${f.turning} U/min; die Proben wurden mit ${f.caught} gedreht.`,
-  meterSpeedAtWork: (f) =>
-    `Bei den Arbeitsgeschwindigkeiten dreht der Dosierer mit ${f.turning} U/min; die Proben wurden mit ${f.caught} gedreht.`,
-  reach: (f) =>
-    `${f.speeds === null ? "Der Antrieb kann" : `Bei jeder Geschwindigkeit von ${f.speeds} ${f.unit} kann der Antrieb`} ${f.rates} ausbringen.`,
-  held: (f) => `${f.rate} lassen sich von ${f.speeds} ${f.unit} halten.`,
-  now: (f) =>
-    `So wie der Antrieb jetzt steht (${f.turns}, nach ${f.given}), bringt er ${f.rate} aus${f.range === null ? "" : ` (${f.range})`}${f.error === null ? "" : `, ${f.error} gegenüber der Sollmenge`}.`,
-  given: {
-    "turns per hectare": "den angegebenen Umdrehungen je Hektar",
-    "drive ratio": "der angegebenen Übersetzung",
-  },
-  method: (method) => `Vertrauensbereich der Einstellung: ${method}.`,
-  methodOfRates: (method) => `Vertrauensbereiche der Mengen: ${method}.`,
-  methodOfErrors: "Mengenfehler gelten gegen die Sollmenge als feste Zahl.",
-  methods: {
-    exact: "keiner, jeder Teil ist exakt",
-    "t interval": "der des Austrags (t-Verteilung), umgerechnet",
-    "reciprocal of the t interval": "der des Austrags (t-Verteilung), als Kehrwert",
-    Fieller: "nach Fieller, für das Verhältnis zweier unsicherer Größen",
-    "GUM propagation":
-      "Fortpflanzung der Unsicherheit (GUM), t-Verteilung mit Freiheitsgraden nach Welch-Satterthwaite",
-    none: "keiner, weil der Austrag keinen hat",
-  },
   missing: {
     "target rate": "die Sollmenge",
     "thousand-kernel mass": "die Tausendkornmasse",
@@ -61,23 +28,4 @@ export const setting: typeof english = {
     "working speed": "die Arbeitsgeschwindigkeit",
     "meter speeds": "die Drehzahlen, die der Antrieb halten kann",
   },
-  table: {
-    stepsCaption: "Was jede Stufe ausbringt",
-    aroundCaption: "Die nötige Einstellung und etwas darüber und darunter",
-    step: "Stufe",
-    nearest: (step) => `${step} (am nächsten)`,
-    ratio: "Übersetzung",
-    rate: (unit) => `Menge (${unit})`,
-    interval: "Vertrauensbereich",
-    error: "Gegen die Sollmenge",
-    unknown: "nicht bekannt",
-  },
-  tableTurns: (area) => `Umdrehungen (U/${area})`,
-  chart: {
-    title: (f) => `Was jede Stufe ausbringt, Tank ${f.bin}`,
-    setting: "Übersetzung",
-    error: "Gegen die Sollmenge (%)",
-  },
-  chartDescription: (f) =>
-    `Mengenfehler von ${f.steps} Stufen des Antriebs gegen die Sollmenge${f.target === null ? "" : ` von ${f.target}`}, mit der Toleranz von ${f.tolerance}. ${f.errors}.`,
 };

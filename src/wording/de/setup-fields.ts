@@ -117,6 +117,27 @@ export const setupFields: Readonly<Record<string, Told>> = {
   "field_checks[].area": ["Bestellte Fläche; muss angegeben sein"],
   "field_checks[].intended_rate": ["Menge, die beabsichtigt war"],
   "field_checks[].assumed_delivery": ["Austrag je Umdrehung, auf den der Antrieb eingestellt war"],
+  "trial.products": [
+    "Produkte, die verglichen werden, in der Reihenfolge des Berichts; ohne Angabe alle",
+    ["Weizen", "Gerste"],
+  ],
+  "trial.blocks": [
+    "Spalte mit den Blöcken, in denen jedes Produkt einmal eingefüllt wurde, oder bin oder date",
+  ],
+  "trial.fills": ["Geplante Füllungen je Produkt"],
+  "trial.reference": [
+    "Produkt, mit dem jedes andere verglichen wird; ohne Angabe jedes mit jedem",
+    "Weizen",
+  ],
+  "trial.equivalence_margin_percent": [
+    "Größter Unterschied, der als keiner gilt; muss vor den Proben feststehen",
+  ],
+  "trial.spread": [
+    "Ob die Füllungen aller Produkte gleich streuen (common) oder jedes auf seine Weise (separate); ohne Angabe nach der Anlage",
+  ],
+  "trial.order": [
+    "Reihenfolge der Produkte im Bericht: wie geplant (planned) oder das schwerste zuerst (size)",
+  ],
   "answered[].code": ["Eine Meldung ohne Probe, der Sie nachgegangen sind; muss angegeben sein"],
   "answered[].bin": ["Tank, um den es geht; muss angegeben sein"],
   "answered[].machine": [

@@ -15,8 +15,31 @@ export const trialPlan: typeof english = {
     common: "einer Streuung für alle Produkte",
     separate: "je einer eigenen Streuung",
   },
+  rests: {
+    assumed: (parts) => `Angenommen: ${parts}`,
+    fromLog: (f) => `Aus ${f.source}: ${f.parts}`,
+    fills: (f) => `Füllungen eines Produkts unterscheiden sich um ${f.fillSpread}`,
+    catches: (f) => `Proben ${withTurns(f.turns)} streuen um ${f.scatter}`,
+    also: (parts) => parts.join(", "),
+  },
+  found: {
+    "planned products": (f) =>
+      `Dort ${f.products === 1 ? "spricht 1 dieser Produkte" : `sprechen ${f.products} dieser Produkte`}, mit ${fills(f.fills)}.`,
+    "every product": (f) =>
+      `Keines dieser Produkte ist darin; darum sprechen alle ${f.products}, mit ${fills(f.fills)}.`,
+  },
+  beside: {
+    blocks: "Was die Füllungen eines Blocks gemeinsam haben, ist herausgenommen.",
+    level: "Was Tage oder Partien gemeinsam haben, steckt noch darin; Blöcke nehmen das heraus.",
+  },
+  untold: {
+    "too few fills":
+      "Wie sehr sich Füllungen unterscheiden, sagt es nicht: Kein Produkt darin hat zwei Füllungen auf einem Niveau.",
+    "within catch scatter":
+      "Wie sehr sich Füllungen unterscheiden, sagt es nicht: Sie liegen nicht weiter auseinander, als ihre Proben streuen.",
+  },
   assumptions: (f) =>
-    `Angenommen: Füllungen eines Produkts unterscheiden sich um ${f.fillSpread}, Proben ${withTurns(f.turns)} streuen um ${f.scatter}; der gefundene Austrag von Füllungen eines Produkts hat also eine Standardabweichung von ${f.spreadOfFills}. Verglichen wird ${f.contrasts}, mit ${f.spread}, ${f.level} für ${f.reference === null ? "alle Paare" : `alle Vergleiche mit ${f.reference}`} zusammen; in der Hälfte solcher Versuche ist ein Unterschied dann genauer bekannt.`,
+    `${f.rests}; der gefundene Austrag von Füllungen eines Produkts hat also eine Standardabweichung von ${f.spreadOfFills}. Verglichen wird ${f.contrasts}, mit ${f.spread}, ${f.level} für ${f.reference === null ? "alle Paare" : `alle Vergleiche mit ${f.reference}`} zusammen; in der Hälfte solcher Versuche ist ein Unterschied dann genauer bekannt.`,
   defaults: (chosen) => `Vorgaben, die Sie durch eigene Zahlen ersetzen können: ${chosen}.`,
   named: {
     difference: (f) => `ein Unterschied von ${f.difference}, der gefunden werden soll`,

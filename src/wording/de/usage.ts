@@ -24,20 +24,27 @@ export const usage: typeof english = {
     whom: "Quelle",
     "bin:fill:catch": "Tank:Füllung:Probe",
     catches: "Proben",
+    "column=value": "Spalte=Wert",
     column: "Spalte",
     dir: "Ordner",
     file: "Datei",
+    "header=column": "Name=Spalte",
     formats: "Formate",
     "key=name": "Schlüssel=Name",
     "kg/m³": "kg/m³",
     length: "Länge",
     law: "Art",
     list: "Liste",
+    mark: "Zeichen",
     mass: "Masse",
     n: "n",
     name: "Name",
+    names: "Namen",
     product: "Produkt",
+    order: "Folge",
     rate: "Menge",
+    row: "Zeile",
+    sources: "Dateien oder Ordner",
     speed: "Tempo",
     products: "Produkte",
     severity: "Schwere",
@@ -74,7 +81,28 @@ export const usage: typeof english = {
     typedTurns: (found) =>
       `„${found}“ sagt nicht, wie viele Umdrehungen es waren: Fügen Sie --turns 20 für alle an, oder schreiben Sie 20:${found}.`,
     typedAndFile: (f) =>
-      `„${f.typed}“ ist eine Probe und „${f.file}“ eine Datei: Geben Sie eine Datei an oder nur Proben.`,
+      `„${f.typed}“ ist eine Probe und „${f.file}“ eine Datei: Geben Sie Dateien an oder nur Proben.`,
+    addBin: (names) =>
+      names.length === 0
+        ? "Dort steht noch keine Probe: Nennen Sie Tank und Produkt, etwa --bin 1 und --product Weizen."
+        : `Nennen Sie den Tank: --bin ${names.join(" oder --bin ")}, oder einen neuen.`,
+    addProduct: (bin) =>
+      `Aus Tank ${bin} steht dort noch keine Probe: Sagen Sie, was darin ist, etwa --product Weizen.`,
+    addNewFill: (f) =>
+      `In dieser Füllung von Tank ${f.bin} ist ${f.held}: Geben Sie --new-fill an, wenn etwas anderes eingefüllt wurde.`,
+    addTare:
+      "Die Datei führt Brutto und Tara: Sagen Sie, was der leere Behälter wiegt, etwa --tare 0.42; 0, wenn die Waage mit ihm auf null gestellt wurde.",
+    addColumn: (name) => `Die Datei hat keine Spalte ${name}.`,
+    addKey: ({ key, names }) =>
+      `Sagen Sie, ${{ farm: "von welchem Betrieb", machine: "von welcher Maschine", season: "aus welcher Saison" }[key]} sie sind: ${names.map((name) => `--key "${key}=${name}"`).join(" oder ")}, oder neu.`,
+    addSpilled:
+      "Zu einer Probe ohne Masse gehört, warum sie wegbleibt, und die Datei hat keine Spalten exclude und reason: Hängen Sie beide Namen an die Kopfzeile an, oder lassen Sie die Probe weg.",
+    addAgain: (catches) =>
+      `Diese ${catches} Proben sind schon die neuesten ihrer Füllung. Nichts wurde angefügt; --again fügt sie noch einmal an.`,
+    pair: "Nötig sind zwei Namen mit „=“ dazwischen, etwa „Gewicht=net_kg“.",
+    row: "Nötig ist die Nummer einer Zeile, etwa 12, oder mit ihrem Blatt „April:12“.",
+    keyOfStream:
+      "Die Standardeingabe hat weder Datei noch Ordner: Schreiben Sie den Namen selbst, etwa --key season=2026.",
     key: "Es muss farm, machine oder season mit dem Namen sein, etwa „machine=Nord“ oder „season=2026“.",
     catch: "Nötig sind Tank, Füllung und Probe, etwa „rear:4:2“.",
   },

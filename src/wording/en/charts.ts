@@ -36,6 +36,8 @@ export const charts = {
   outletBand: (band: string) => `band of ${band}`,
   outside: "outside the band",
   meanOfProduct: "mean of the product",
+  meanOfProducts: "mean of all products",
+  comparedByOverlap: "to be compared by overlap",
   noDifference: "no difference",
   together: (level: string) => `interval, all pairs, ${level}`,
   pairAlone: (level: string) => `interval, pair alone, ${level}`,

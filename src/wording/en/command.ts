@@ -1,3 +1,4 @@
+import type { AddedRow } from "../../data/append/append-catches.ts";
 import type { Facts } from "./facts.ts";
 
 const toGoOn = {
@@ -9,7 +10,8 @@ const toGoOn = {
 /** What the command says beside its answers: where they went, and what is in the way of writing them. */
 export const command = {
   report: (file: string) => `Report: ${file}`,
-  sheet: (file: string) => `Sheet: ${file}`,
+  sheet: (file: string) =>
+    `Sheet: ${file}, with a setup.json beside it that makes its report one of a trial: evencatch report ${file}`,
   setupFound: (file: string) =>
     `Setup: ${file}, found beside the catches (--no-setup leaves it out)`,
   libraryWaits:
@@ -17,6 +19,16 @@ export const command = {
   /** Catches that were typed, as they were understood. */
   readAs: (caught: readonly Facts<"turns" | "mass">[]) =>
     `Read as: ${caught.map(({ turns, mass }) => `${turns} turns ${mass}`).join(", ")}.`,
+  added: ({ where, spilled }: AddedRow) => {
+    const said =
+      where === null
+        ? "Added a catch"
+        : `Added: bin ${where.bin} (${where.product}), fill ${where.fill}, catch ${where.catch}`;
+    return spilled === null ? `${said}.` : `${said}, left out without a mass (${spilled}).`;
+  },
+  locked: (f: Facts<"file" | "lock">) =>
+    `${f.file}: nothing was added, since another command has been at it for ten seconds. If none is running, delete ${f.lock} and try again.`,
+  cannotAdd: (f: Facts<"file" | "why">) => `${f.file}: nothing was added (${f.why}).`,
   tooFewProducts: (only: string | null) =>
     `A trial needs two or more products to compare, such as: evencatch plan wheat barley. Found ${only === null ? "none" : `only "${only}"`}.`,
   kept: (f: Facts<"folder" | "names">) =>

@@ -9,22 +9,6 @@ interface Who {
 
 /** What is said of the money in rate errors and catches. */
 export const cost = {
-  labels: {
-    heading: "What it costs",
-    caption: "Cost by catches of every fill",
-    columns: {
-      catches: "Catches",
-      loss: "Rate error",
-      range: "80 % range",
-      catching: "Catching",
-      total: "Together",
-      season: "A season",
-      breakEven: "Pays from, a fill",
-    },
-    unknown: "not known",
-    never: "does not pay",
-    detail: "Costs in figures",
-  },
   notYet: ({ bin, product }: Who) =>
     `Bin ${bin} (${product}): what catches cost and save cannot be worked out yet.`,
   skippingLeast: (f: Who & { readonly total: string; readonly season: string | null }) =>
@@ -44,24 +28,4 @@ export const cost = {
     `That leaves catch scatter out of the differences between fills; with it counted, skipping costs ${f.skipping}${f.least === null ? "" : `, and ${catches(f.least)} of every fill ${f.least === 1 ? "costs" : "cost"} least`}.`,
   toleranceNotTold: (tolerance: string) =>
     `Whether a skipped fill keeps within ${tolerance} so few fills cannot tell.`,
-  neverPays:
-    "Catching does not pay at any area: the fills so far tell as much as the catches would.",
-  paysFrom: (f: { readonly area: string; readonly count: number }) =>
-    `Catching pays from about ${f.area} a fill on (with ${catches(f.count)}).`,
-  paysFromAbout: (f: { readonly area: string; readonly count: number; readonly range: string }) =>
-    `Catching pays from about ${f.area} a fill on (with ${catches(f.count)}); mean and spread of fills are poorly known, so it may be ${f.range}.`,
-  noArea: "no area at all",
-  orNoArea: (area: string) => `from ${area} to no area at all`,
-  wasted: (product: string) =>
-    `Product put out beyond the target when skipping: ${product} on average, already inside the figures above where a response is given.`,
-  chart: {
-    catches: "Catches of every fill (0: calibration skipped)",
-    loss: "rate error that remains",
-    catching: "the catches",
-  },
-  chartTitle: (bin: string) => `Cost of errors and catches, bin ${bin}`,
-  chartDescription: (totals: string) =>
-    `Stacked bars: cost of the remaining rate error and of 0, 1, 2, … catches of every fill. ${totals}.`,
-  chartCost: (f: { readonly currency: string | null; readonly area: string }) =>
-    `Cost (${f.currency ?? "money"}/${f.area})`,
 };

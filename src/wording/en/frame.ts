@@ -7,5 +7,13 @@ export const frame: FrameWords = {
   notKnown: "not known",
   chart: "Chart",
   specification: "specification",
+  thinned: {
+    catches: (drawn, all) =>
+      `${drawn} of ${all} catches are drawn: of every few the highest and the lowest, and all that stand out.`,
+    fills: (drawn, all) =>
+      `${drawn} of ${all} fills are drawn: of every few the highest and the lowest, and all that stand out.`,
+    influences: (drawn, all) =>
+      `Shown are the ${drawn} of ${all} catches that change the delivery most.`,
+  },
   severity: { note: "Note", doubt: "In doubt", serious: "Serious" },
 };

@@ -51,6 +51,19 @@ export const report = {
       item: (bin: string, fill: FillName, one: number, row: number, reason: string) =>
         `Bin ${bin}, fill ${fill}, catch ${one} (row ${row}): ${reason}`,
     },
+    provenance: {
+      heading: "Where this comes from",
+      catches: "Catches",
+      setup: "Setup",
+      library: "Library of spreads",
+      options: "Options",
+      version: "Made with",
+      file: (f: {
+        readonly name: string;
+        readonly sheet: string | null;
+        readonly sha256: string;
+      }) => `${f.name}${f.sheet === null ? "" : `, sheet ${f.sheet}`}, SHA-256 ${f.sha256}`,
+    },
     safety,
   },
   short: {
@@ -72,7 +85,6 @@ export const report = {
     level: "Confidence",
     tolerance: "Tolerance",
     division: "Scale division",
-    version: "Made with",
   },
   toleranceAssumed: (tolerance: string) => `${tolerance} (assumed; give your own in the setup)`,
   divisionRead: (step: string) => `${step} (read from your figures)`,

@@ -1,5 +1,6 @@
 import type {
   ExpectedContrast,
+  FoundSpreads,
   TrialDefault,
   TrialPlanOptions,
 } from "../../questions/trial-plan/result.ts";
@@ -31,8 +32,35 @@ export const trialPlan = {
     common: "one spread for all products",
     separate: "a spread for each",
   } satisfies Record<ExpectedContrast["spread"], string>,
-  assumptions: (f: Chosen & Facts<"spreadOfFills" | "contrasts" | "spread", "reference">) =>
-    `Assumed: fills of one product spread by ${f.fillSpread}, catches of ${f.turns.words} turns scatter by ${f.scatter}; so deliveries found for fills of one product have a standard deviation of ${f.spreadOfFills}. The contrasts are made ${f.contrasts}, with ${f.spread}, ${f.level} for ${f.reference === null ? "all pairs" : `all comparisons with ${f.reference}`} together; half of such trials know a difference better than that.`,
+  /** What it rests on, each part by where it comes from. */
+  rests: {
+    assumed: (parts: string) => `Assumed: ${parts}`,
+    fromLog: (f: Facts<"source" | "parts">) => `From ${f.source}: ${f.parts}`,
+    fills: (f: Chosen) => `fills of one product spread by ${f.fillSpread}`,
+    catches: (f: Chosen) => `catches of ${f.turns.words} turns scatter by ${f.scatter}`,
+    also: (parts: readonly string[]) => parts.join(", "),
+  },
+  /** Of the log that speaks. */
+  found: {
+    "planned products": (f: Counts<"products" | "fills">) =>
+      `There ${f.products === 1 ? "1 of these products speaks" : `${f.products} of these products speak`}, with ${fills(f.fills)}.`,
+    "every product": (f: Counts<"products" | "fills">) =>
+      `None of these products is in it, so all ${f.products} of it speak, with ${fills(f.fills)}.`,
+  } satisfies Record<FoundSpreads["speaking"], unknown>,
+  beside: {
+    blocks: "What its blocks share is taken out.",
+    level: "What days or lots share is in it; blocks will take that out.",
+  },
+  untold: {
+    "too few fills":
+      "How much fills spread it does not tell: no product in it has two fills of one level.",
+    "within catch scatter":
+      "How much fills spread it does not tell: they differ by no more than their catches scatter.",
+  } satisfies Record<NonNullable<FoundSpreads["untold"]>, string>,
+  assumptions: (
+    f: Facts<"rests" | "spreadOfFills" | "level" | "contrasts" | "spread", "reference">,
+  ) =>
+    `${f.rests}; so deliveries found for fills of one product have a standard deviation of ${f.spreadOfFills}. The contrasts are made ${f.contrasts}, with ${f.spread}, ${f.level} for ${f.reference === null ? "all pairs" : `all comparisons with ${f.reference}`} together; half of such trials know a difference better than that.`,
   defaults: (chosen: string) => `Defaults, to be replaced by figures of your own: ${chosen}.`,
   named: {
     difference: (f: Chosen) => `a difference of ${f.difference} to be found`,

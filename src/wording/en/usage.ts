@@ -1,3 +1,5 @@
+import type { KeyColumn } from "../../data/column-kinds.ts";
+
 /** What the parser of the command line gives away of a name nobody knows. */
 export interface UnknownName {
   readonly name: string;
@@ -30,20 +32,27 @@ export const usage = {
     whom: "whom",
     "bin:fill:catch": "bin:fill:catch",
     catches: "catches",
+    "column=value": "column=value",
     column: "column",
     dir: "dir",
     file: "file",
+    "header=column": "header=column",
     formats: "formats",
     "key=name": "key=name",
     "kg/m³": "kg/m³",
     length: "length",
     law: "law",
     list: "list",
+    mark: "mark",
     mass: "mass",
     n: "n",
     name: "name",
+    names: "names",
     product: "product",
+    order: "order",
     rate: "rate",
+    row: "row",
+    sources: "files or folders",
     speed: "speed",
     products: "products",
     severity: "severity",
@@ -88,7 +97,28 @@ export const usage = {
     typedTurns: (found: string) =>
       `"${found}" does not say how many turns it took: add --turns 20 for all, or write 20:${found}.`,
     typedAndFile: (f: { readonly typed: string; readonly file: string }) =>
-      `"${f.typed}" is a catch and "${f.file}" is a file: give one file, or catches alone.`,
+      `"${f.typed}" is a catch and "${f.file}" is a file: give files, or catches alone.`,
+    addBin: (names: readonly string[]) =>
+      names.length === 0
+        ? "No catch stands there yet: say which bin these are from, such as --bin 1, and --product wheat."
+        : `Say which bin these are from: --bin ${names.join(" or --bin ")}, or a new one.`,
+    addProduct: (bin: string) =>
+      `No catch of bin ${bin} stands there yet: say what is in it, such as --product wheat.`,
+    addNewFill: (f: { readonly bin: string; readonly held: string }) =>
+      `This fill of bin ${f.bin} holds ${f.held}: add --new-fill if the bin was filled with something else.`,
+    addTare:
+      "The file keeps gross and tare: say what the empty container weighs, such as --tare 0.42; 0 if the scale was set to zero with it.",
+    addColumn: (name: string) => `The file has no column ${name}.`,
+    addKey: ({ key, names }: { readonly key: KeyColumn; readonly names: readonly string[] }) =>
+      `Say which ${key} these are from: ${names.map((name) => `--key "${key}=${name}"`).join(" or ")}, or a new one.`,
+    addSpilled:
+      "A catch without a mass is noted with why it is left out, and the file has no columns exclude and reason: add both names to the end of its header line, or leave the catch out.",
+    addAgain: (catches: number) =>
+      `These ${catches} catches are the newest of their fill already. Nothing was added; --again adds them once more.`,
+    pair: 'It must be two names with "=" between them, such as "revs=turns".',
+    row: 'It must be the number of a row, such as 12, or with its sheet "April:12".',
+    keyOfStream:
+      "Standard input has neither file nor folder: write the name itself, such as --key season=2026.",
     key: 'It must be farm, machine or season with its name, such as "machine=north" or "season=2026".',
     catch: 'It must name bin, fill and catch, such as "rear:4:2".',
   },

@@ -28,6 +28,8 @@ export function cautionsFileSayings(
         ? labels.weightsAlike(step)
         : say["division-read-from-digits"](step);
     },
+    "needs-rows": ({ questions }) =>
+      say["needs-rows"](format.list(questions.map((name) => labels.question(name)))),
     "library-lends": ({ file, spreads, scatters, assumedFactor }) =>
       spreads + scatters === 0
         ? labels.libraryLendsNothing(file)

@@ -1,4 +1,4 @@
-import type { BreakEven, Cost } from "../../questions/cost.ts";
+import type { Cost } from "../../questions/cost.ts";
 import type { cost as templates } from "../en/cost.ts";
 import type { Format } from "../format.ts";
 import { moneyWords } from "./money.ts";
@@ -6,19 +6,7 @@ import { sentences } from "./sentences.ts";
 
 /** Which sentences are said about the money in rate errors and catches. */
 export function costSayings(format: Format, say: typeof templates) {
-  const money = (value: number, { options }: Cost) =>
-    moneyWords(value, options.prices.currency, format);
-  /** Money a hectare, in the area unit of the reader. */
-  const perArea = (perHectare: number, result: Cost) =>
-    `${money(perHectare / format.convert(1, "area", 1), result)}/${format.unit("area", 1)}`;
-  const area = (hectares: number) =>
-    `${format.plain(format.convert(hectares, "area", hectares), 2)}\u00a0${format.unit("area", hectares)}`;
-  const areaRange = ({ lowerHectares, upperHectares }: BreakEven): string => {
-    if (lowerHectares === null) return say.noArea;
-    if (upperHectares === null) return say.orNoArea(area(lowerHectares));
-    const [lower, upper] = [area(lowerHectares), area(upperHectares)];
-    return lower === upper ? lower : format.range(lower, upper);
-  };
+  const { money, perArea, area } = costFigures(format);
   const withScatter = (result: Cost): string | null => {
     const counted = result.skipping?.withScatter ?? null;
     if (counted === null) return null;
@@ -31,11 +19,9 @@ export function costSayings(format: Format, say: typeof templates) {
   };
 
   return {
-    ...say.labels,
     money,
     perArea,
     area,
-    areaRange,
     sentence: (result: Cost): string => {
       const { bin, product, cheapest, points } = result;
       if (cheapest === null) return say.notYet({ bin, product });
@@ -57,35 +43,17 @@ export function costSayings(format: Format, say: typeof templates) {
           : null,
       );
     },
-    breakEven: ({ paysFrom, points, breakEvens }: Cost): string | null => {
-      if (paysFrom === null) {
-        const known = breakEvens.some(({ verdict }) => verdict === "does not pay");
-        return known && points[0]?.loss.perHectare !== null ? say.neverPays : null;
-      }
-      const facts = {
-        area: area(paysFrom.hectares ?? 0),
-        count: paysFrom.catches,
-        range: areaRange(paysFrom),
-      };
-      return facts.range === facts.area ? say.paysFrom(facts) : say.paysFromAbout(facts);
-    },
-    wasted: (result: Cost): string | null => {
-      const skip = result.points[0]?.loss.productWastedPerHectare ?? null;
-      return skip === null ? null : say.wasted(perArea(skip, result));
-    },
-    chart: {
-      ...say.chart,
-      title: ({ bin }: Cost) => say.chartTitle(bin),
-      description: (result: Cost) =>
-        say.chartDescription(
-          result.points
-            .flatMap(({ catches, totalPerHectare: total }) =>
-              total === null ? [] : [`${catches}: ${perArea(total, result)}`],
-            )
-            .join("; "),
-        ),
-      cost: ({ options }: Cost) =>
-        say.chartCost({ currency: options.prices.currency, area: format.unit("area", 1) }),
-    },
   };
+}
+
+/** Money and areas as every language writes them. */
+export function costFigures(format: Format) {
+  const money = (value: number, { options }: Cost) =>
+    moneyWords(value, options.prices.currency, format);
+  /** Money a hectare, in the area unit of the reader. */
+  const perArea = (perHectare: number, result: Cost) =>
+    `${money(perHectare / format.convert(1, "area", 1), result)}/${format.unit("area", 1)}`;
+  const area = (hectares: number) =>
+    `${format.plain(format.convert(hectares, "area", hectares), 2)}\u00a0${format.unit("area", hectares)}`;
+  return { money, perArea, area };
 }

@@ -4,25 +4,14 @@ import type { delivery as templates } from "../en/delivery.ts";
 import type { Format } from "../format.ts";
 import { lenderFacts, otherMeters } from "./lenders.ts";
 import { numbered } from "./numbered.ts";
-import { sentences } from "./sentences.ts";
 
 /** Which sentences are said about the delivery of one fill. */
 export function deliverySayings(format: Format, say: typeof templates) {
-  const interval = ({ estimate }: Delivery) => format.estimateInterval(estimate, "delivery");
-  const value = ({ estimate }: Delivery) =>
-    format.value(estimate.value, "delivery", estimate.standardError);
+  const { interval, value, level } = deliveryFigures(format);
   const plusMinus = ({ halfWidth }: Delivery) =>
     halfWidth === null ? null : format.plusMinus(halfWidth);
-  const level = ({ options }: Delivery) => format.percent(options.level, 0);
-  const mass = (kg: number) => format.value(kg, "mass");
-  const drawn = (result: Delivery) => ({
-    catches: result.input.catches,
-    value: value(result),
-    level: interval(result) === null ? null : level(result),
-  });
 
   return {
-    ...say.labels,
     plusMinus,
     value,
     interval,
@@ -68,13 +57,6 @@ export function deliverySayings(format: Format, say: typeof templates) {
         without: band(hull.without),
       });
     },
-    nextCatch: (result: Delivery): string | null => {
-      const { turns, estimate } = result.nextCatch;
-      const range = format.estimateInterval(estimate, "mass");
-      return range === null
-        ? null
-        : say.nextCatch({ turns: numbered(turns, format), range, level: level(result) });
-    },
     scatter: ({ scatterOfTypicalCatch: typical, scatter, input }: Delivery): string => {
       if (typical === null) return say.scatterUnknown;
       if (typical.relative === 0) return say.scatterHidden;
@@ -91,47 +73,15 @@ export function deliverySayings(format: Format, say: typeof templates) {
           })
         : say.scatterOwn({ ...size, catches: input.catches });
     },
-    constantMass: ({ constantMass: check }: Delivery): string => {
-      if (check === null) return say.constantMassUntested;
-      const { constant, tareKg, powerForTare, detectableKg } = check;
-      return sentences(
-        say.constantMass({
-          value: format.value(constant.value, "mass", constant.standardError),
-          range: format.estimateInterval(constant, "mass"),
-          p: format.pValue(check.pValue),
-        }),
-        tareKg === null || powerForTare === null
-          ? say.wouldBeSeen(mass(detectableKg))
-          : say.tareSeen({ tare: mass(tareKg), chance: format.percent(powerForTare, 0) }),
-      );
-    },
-    lackOfFit: ({ lackOfFit }: Delivery): string =>
-      lackOfFit === null
-        ? say.lineUntested
-        : say.lackOfFit({
-            ...lackOfFit,
-            statistic: format.plain(lackOfFit.statistic),
-            p: format.pValue(lackOfFit.pValue),
-          }),
-    chart: {
-      ...say.chart,
-      description: (result: Delivery) => say.chartDescription(drawn(result)),
-      perTurnDescription: (result: Delivery) => say.perTurnDescription(drawn(result)),
-      catch: (point: Delivery["points"][number]) =>
-        say.chartCatch({
-          catch: point.catch,
-          mass: mass(point.netKg),
-          turns: format.plain(point.turns),
-          off: format.signedPercent(point.relativeResidual),
-        }),
-    },
-    basis: ({ standardErrorFrom, variance, estimate: { df } }: Delivery): string =>
-      sentences(
-        say.basis({
-          standardErrorFrom: say.standardErrorFrom[standardErrorFrom],
-          hasDivision: variance.division !== null,
-        }),
-        df === null ? null : say.studentT(numbered(df, format)),
-      ),
+  };
+}
+
+/** Figures of a delivery as every language writes them. */
+export function deliveryFigures(format: Format) {
+  return {
+    interval: ({ estimate }: Delivery) => format.estimateInterval(estimate, "delivery"),
+    value: ({ estimate }: Delivery) =>
+      format.value(estimate.value, "delivery", estimate.standardError),
+    level: ({ options }: Delivery) => format.percent(options.level, 0),
   };
 }

@@ -14,7 +14,8 @@ import type { Format } from "../format.ts";
 import { sentences } from "./sentences.ts";
 import { studiedRange } from "./studied-range.ts";
 
-const everyVerdict: readonly ComparisonVerdict[] = [
+/** In the order in which they are told. */
+export const everyVerdict: readonly ComparisonVerdict[] = [
   "different",
   "different within the margin",
   "equivalent",
@@ -22,13 +23,23 @@ const everyVerdict: readonly ComparisonVerdict[] = [
   "untested",
 ];
 
+const mostDecimals = 13;
+
+/** One, or as many as keep a ratio that is not 100 % from being read as 100 %: an end may leave it out by little. */
+function decimalsApart(ratio: number): number {
+  const distance = Math.abs(100 * (ratio - 1));
+  let decimals = 1;
+  while (decimals < mostDecimals && ratio !== 1 && distance < 0.5 * 10 ** -decimals) decimals++;
+  return decimals;
+}
+
 /** Which sentences are said about how products compare. */
 export function productComparisonSayings(format: Format, say: typeof templates) {
   const { methods, verdicts, unknown } = say.labels;
   const level = ({ options }: ProductComparison) => format.percent(options.level, 0);
   /** Of a pair by itself, when equivalence is asked. */
   const ownLevel = ({ level }: { readonly level: number }) => format.percent(2 * level - 1, 0);
-  const percent = (ratio: number) => format.percent(ratio, 1);
+  const percent = (ratio: number) => format.percent(ratio, decimalsApart(ratio));
   const ratioSet = (set: RatioSet): string => {
     switch (set.shape) {
       case "interval":
@@ -40,7 +51,7 @@ export function productComparisonSayings(format: Format, say: typeof templates) 
     }
   };
   const moreOrLess = (ratio: number) =>
-    (ratio < 1 ? say.less : say.more)(percent(Math.abs(ratio - 1)));
+    (ratio < 1 ? say.less : say.more)(format.percent(Math.abs(ratio - 1), decimalsApart(ratio)));
   const possible = ({ set }: ProductContrast["ratio"]) =>
     set?.shape === "interval" ? format.range(moreOrLess(set.lower), moreOrLess(set.upper)) : null;
   const ownRatios = ({ set, level }: Equivalence) =>

@@ -1,5 +1,5 @@
 import type { CatchesNeededOptions, SkipAdvice } from "../../questions/catches-needed.ts";
-import type { catchesNeeded as templates } from "../en/catches-needed.ts";
+import type { catchesNeededDetail as templates } from "../en/catches-needed-detail.ts";
 import type { Format } from "../format.ts";
 import { moneyWords } from "./money.ts";
 import { sentences } from "./sentences.ts";

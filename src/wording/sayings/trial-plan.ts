@@ -17,9 +17,35 @@ export function trialPlanSayings(format: Format, say: typeof templates) {
     turnLevels: format.list(options.turnLevels.map((turns) => plain(turns))),
     catchesPerLevel: options.catchesPerLevel,
   });
+  /** What of it is assumed, and what a log tells. */
+  const rests = ({ options, fromLog }: Pick<TrialPlan, "options" | "fromLog">): string => {
+    const facts = chosen(options);
+    const parts = [
+      { known: fromLog.fillSpread, words: say.rests.fills(facts) },
+      { known: fromLog.catchScatter, words: say.rests.catches(facts) },
+    ];
+    const of = (known: boolean) =>
+      parts.filter((part) => part.known === known).map(({ words }) => words);
+    const source = options.found?.source ?? "";
+    const told = of(true);
+    const assumed = of(false);
+    return [
+      ...(told.length === 0 ? [] : [say.rests.fromLog({ source, parts: say.rests.also(told) })]),
+      ...(assumed.length === 0 ? [] : [say.rests.assumed(say.rests.also(assumed))]),
+    ].join(". ");
+  };
 
   return {
     ...say.labels,
+    /** Who speaks in the log that was looked into, and what it does not tell; null: none was. */
+    found: ({ options: { found }, fromLog }: TrialPlan): string | null =>
+      found === null
+        ? null
+        : sentences(
+            say.found[found.speaking](found),
+            found.untold === null ? null : say.untold[found.untold],
+            !fromLog.fillSpread ? null : found.withinBlocks ? say.beside.blocks : say.beside.level,
+          ),
     sentence: ({ options, input, expected }: TrialPlan): string =>
       say.sentence({
         products: input.products,
@@ -38,9 +64,10 @@ export function trialPlanSayings(format: Format, say: typeof templates) {
             margin: plusMinus(options.equivalenceMargin),
             power: percent(expected.equivalencePower, 0),
           }),
-    assumptions: ({ options, spreadOfFills, expected }: TrialPlan): string =>
+    assumptions: ({ options, fromLog, spreadOfFills, expected }: TrialPlan): string =>
       say.assumptions({
-        ...chosen(options),
+        rests: rests({ options, fromLog }),
+        level: percent(options.level, 0),
         spreadOfFills: percent(spreadOfFills),
         contrasts: say.contrasts[options.analysis],
         spread: say.spreads[expected.spread],

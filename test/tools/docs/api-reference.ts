@@ -12,6 +12,8 @@ const purposes: Readonly<Record<EntryName, string>> = {
   evencatch:
     "Reading, the model, questions, charts and reports. Touches no file, so it runs in a browser too.",
   "evencatch/node": "Reading files from disk.",
+  "evencatch/light": "One call a question, on turns and masses as a program has them.",
+  "evencatch/distributions": "Tails and quantiles of distributions.",
   "evencatch/statistics":
     "The methods behind the answers, under their standard names, on plain numbers. They know nothing of bins and catches.",
   "evencatch/en":
@@ -19,6 +21,8 @@ const purposes: Readonly<Record<EntryName, string>> = {
   "evencatch/de": "The same in German.",
   "evencatch/frames":
     "Catches and results as data frames and back. Needs the optional package danfojs-node.",
+  "evencatch/pool":
+    "Totals of logs too long for memory, and the SQL that makes them in a database of one's own. Needs the optional package @duckdb/node-api.",
 };
 
 const parts: readonly { readonly title: string; readonly kinds: readonly Kind[] }[] = [

@@ -6,10 +6,13 @@ import { type Comment, parseSync, type Statement } from "oxc-parser";
 export const entries = {
   evencatch: "index",
   "evencatch/node": "node",
+  "evencatch/light": "light",
   "evencatch/statistics": "statistics",
+  "evencatch/distributions": "distributions",
   "evencatch/en": "en",
   "evencatch/de": "de",
   "evencatch/frames": "frames",
+  "evencatch/pool": "pool",
 } as const;
 
 export type EntryName = keyof typeof entries;

@@ -1,6 +1,7 @@
 import type { ComparisonChoices } from "../../../src/analysis/options.ts";
+import { provenanceOf } from "../../../src/cli/provenance.ts";
 import { analyse, reportFiles, version, wordsFor } from "../../../src/index.ts";
-import { readCatchesFile, readSetupFile } from "../../../src/node.ts";
+import { catchSource, readCatchesFile, readSetupFile } from "../../../src/node.ts";
 import type { Edition } from "../../../src/report/editions/edition.ts";
 import { sheetFiles } from "../../../src/report/sheets.ts";
 
@@ -21,6 +22,7 @@ export const samples: readonly Sample[] = [
     comparison: { blocks: "day", equivalenceMargin: 0.03 },
     whole: false,
   },
+  { name: "planned-trial", comparison: {}, whole: false },
 ];
 
 /** The files of a sample report by name, as the command writes them from the root of the project. */
@@ -32,6 +34,12 @@ export async function sampleFiles({ name, comparison }: Sample, edition: Edition
     setupSource: setup.source,
     version,
     edition,
+    inputs: await provenanceOf({
+      catches: [await catchSource(log.source)],
+      sheet: undefined,
+      setup: setup.source,
+      library: null,
+    }),
   };
   return reportFiles(analyse(log, setup, { comparison }), meta, await wordsFor("en", "metric"));
 }

@@ -281,7 +281,9 @@ const lists: Readonly<Partial<Record<CautionCode, object>>> = {
       { catches: [1, 3], value: 0.38 },
     ],
   },
+  "files-read-together": { files: ["a", "b"], firstRows: [2, 9] },
   "field-check-without-uncertainty": { missing: ["filled", "left", "area"] },
+  "needs-rows": { questions: ["outliers", "skipping"] },
   "outlets-outside-band": { outlets: ["a", "b"] },
 };
 

@@ -51,14 +51,16 @@ describe.each(["metric", "us"] as const)("everything said in German, %s units", 
 });
 
 describe("the functions that speak", () => {
-  it("are all heard above; cautions, what to look at for them, problems, and what goes round files, commands and the page have a test of their own", () => {
+  it("are all heard above; cautions, what to look at for them, problems, and what goes round files, tables, commands and the page have a test of their own", () => {
     const heard = new Set(all.flatMap((one) => saidOn(one, german()).map(({ by }) => by)));
     const silent = [...leavesOf(german())]
       .filter(([path, leaf]) => typeof leaf === "function" && !heard.has(path))
       .map(([path]) => path)
       .filter(
         (path) =>
-          !/^(cautions|decision\.looks|problems|spreads|template|usage|command|page)\./.test(path),
+          !/^(cautions|decision\.looks|problems|spreads|tables|template|usage|command|imported|page)\./.test(
+            path,
+          ),
       );
     expect(silent).toEqual([]);
   });

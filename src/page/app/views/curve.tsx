@@ -109,7 +109,7 @@ function Axes({ curve, session }: { readonly curve: DrawnCurve; readonly session
         </text>
       ))}
       <text x={size.width - size.right} y={size.height - 3} text-anchor="end">
-        {words.catchesNeeded.chart.catches}
+        {words.catchesNeeded.catchesOfFill}
       </text>
       <text x="2" y={size.top - 3}>
         ± %

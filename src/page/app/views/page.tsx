@@ -80,12 +80,23 @@ function Drill({ session }: { readonly session: Session }) {
           <Catches session={session} answer={answer} />
         </div>
         <div class="eye">
-          <Curve session={session} answer={answer} />
-          <Said session={session} answer={answer} />
+          <Behind session={session} />
           <StorageNote session={session} />
         </div>
       </div>
     </Main>
+  );
+}
+
+/** Drawn when the answer is on the screen. */
+function Behind({ session }: { readonly session: Session }) {
+  const said = session.behind.value;
+  if (said === null) return null;
+  return (
+    <>
+      <Curve session={session} answer={said.answer} />
+      <Said session={session} said={said} />
+    </>
   );
 }
 

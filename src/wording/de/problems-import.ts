@@ -1,0 +1,76 @@
+import type { Phrases } from "../../errors/issue-text.ts";
+import type { ImportProblems } from "../../errors/problems/import.ts";
+
+const quoted = (names: readonly string[]) => names.map((name) => `„${name}“`).join(", ");
+
+/** What is asked or refused where files are imported, read together or added to. */
+export const importProblems: Phrases<ImportProblems> = {
+  "header-not-found": {
+    found: "keine Zeile, die Spalten benennt",
+    expected: "eine Zeile mit einem Namen für die Umdrehungen und für eine Masse",
+    remedy: "Sagen Sie, was Ihre Namen bedeuten, etwa `--map Revs=turns --map Weight=net_kg`.",
+  },
+  "columns-alike": {
+    found: (f) => `${quoted(f.headers)}, die alle „${f.name}“ sein können`,
+    expected: "zu wissen, welche gemeint ist",
+    remedy: (f) =>
+      `Antworten Sie mit \`--map "${f.headers[0]}=${f.name}"\` oder mit einem der anderen Namen.`,
+  },
+  "weight-kind": {
+    expected: "zu wissen, ob der Behälter mitgewogen wurde",
+    remedy: (f) =>
+      `Antworten Sie mit \`--map "${f.header}=net_${f.unit ?? "kg"}"\`, wenn nicht, sonst mit „gross_${f.unit ?? "kg"}“${f.unit === null ? "; zeigt die Waage g, lb oder oz, steht das anstelle von kg" : ""}.`,
+  },
+  "mass-unit-open": {
+    expected: "zu wissen, in welcher Einheit",
+    remedy: (f) =>
+      `Antworten Sie mit \`--map "${f.header}=${f.kind}_kg"\`, oder mit g, lb oder oz anstelle von kg.`,
+  },
+  "column-open": {
+    found: (f) =>
+      f.headers.length === 0
+        ? "keine Spalte dafür"
+        : `keine Spalte dafür unter ${quoted(f.headers)}`,
+    expected: (f) => `zu wissen, was bei jeder Probe „${f.name}“ ist`,
+    remedy: (f) =>
+      `Antworten Sie mit \`--map "Header=${f.name}"\`, oder mit \`--set ${f.name}=…\`, wenn es bei allen dasselbe ist${f.sheets ? `, oder mit \`--map sheet=${f.name}\`, wenn der Name des Blattes es sagt` : ""}.`,
+  },
+  "dates-two-ways": {
+    expected: "zu wissen, ob Tag oder Monat zuerst steht",
+    remedy:
+      "Antworten Sie mit `--dates dmy` oder `--dates mdy`. Bis dahin werden die Proben ohne diese Daten gelesen.",
+  },
+  "decimal-two-ways": {
+    expected: "zu wissen, ob das Zeichen vor Nachkommastellen steht oder Tausender trennt",
+    remedy:
+      "Antworten Sie mit `--decimal comma` oder `--decimal point`, je nachdem, was vor den Nachkommastellen steht.",
+  },
+  "blank-below": {
+    expected: (f, at) => `zu wissen, ob es dasselbe ist wie in ${at.row} ${f.writtenRow}`,
+    remedy: (f) =>
+      `Wenn ja, antworten Sie mit \`--fill-down ${f.name}\`; wenn nicht, tragen Sie es ein.`,
+  },
+  "fill-in-two-places": {
+    found: (f) => `eine Füllung, die auch in ${f.first} steht, mit Proben ohne Nummern`,
+    expected: "zu wissen, ob es dieselbe Füllung ist",
+    remedy: ({ by }) =>
+      `Gehört jede${by === "sheet" ? "s Blatt" : " Datei"} zu einer anderen Maschine oder Saison, antworten Sie mit \`--map ${by}=machine\` oder \`--map ${by}=season\`; geht die Füllung von ${by === "sheet" ? "Blatt zu Blatt" : "Datei zu Datei"} weiter, mit \`--map ${by}=-\`; ist ${by === "sheet" ? "ein Blatt" : "eine Datei"} doppelt, lassen Sie ${by === "sheet" ? "eines" : "eine"} weg.`,
+  },
+  "catch-in-two-places": {
+    found: (f) => `eine Probe, die auch in ${f.first} steht`,
+    expected: "jede Probe nur einmal",
+    remedy: ({ by }) =>
+      `Zwei Maschinen oder zwei Saisons? Ist ${by === "--map sheet" ? "das Blatt" : "die Datei"} danach benannt, sagen Sie es, etwa mit \`${by === "--key" ? "--key season=file" : `${by}=season`}\`. Sonst lassen Sie ${by === "--map sheet" ? "eines" : "eine"} davon weg, oder geben Sie ihren Proben eigene Nummern.`,
+  },
+  "no-tables": {
+    found: "einen Ordner ohne Tabelle",
+    expected: "eine Datei darin oder darunter, die auf .csv, .tsv, .txt oder .xlsx endet",
+    remedy:
+      "Geben Sie einen anderen Ordner an oder die Dateien selbst. Eine ältere .xls speichern Sie zuerst als .xlsx.",
+  },
+  "not-appendable": {
+    found: "eine Datei, an die sich keine Zeilen anfügen lassen",
+    expected: "eine Tabelle, die auf .csv, .tsv oder .txt endet",
+    remedy: "Speichern Sie sie als CSV, und fügen Sie künftig an diese Datei an.",
+  },
+};

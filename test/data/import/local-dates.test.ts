@@ -1,0 +1,52 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { orderOf, readLocalDate } from "../../../src/data/import/local-dates.ts";
+
+const dateOf = (text: string) => {
+  const read = readLocalDate(text, null);
+  return read.is === "date" ? read.date : read.is;
+};
+
+describe("dates as people write them", () => {
+  it.each([
+    ["12.4.2026", "2026-04-12"],
+    ["12.04.26", "2026-04-12"],
+    ["12.04.2026 7:30 Uhr", "2026-04-12T07:30"],
+    ["So., 12. April 2026", "2026-04-12"],
+    ["3. März 2026", "2026-03-03"],
+    ["12 Apr 2026", "2026-04-12"],
+    ["April 12, 2026", "2026-04-12"],
+    ["13/04/2026", "2026-04-13"],
+    ["04/13/2026", "2026-04-13"],
+    ["4/4/2026", "2026-04-04"],
+    ["2026/04/12", "2026-04-12"],
+    ["2026-04-12 07:30", "2026-04-12T07:30"],
+    ["03/04/2026", "two-ways"],
+    ["3-4-26", "two-ways"],
+    ["31.02.2026", "no-date"],
+    ["04.13.2026", "no-date"],
+    ["12.04.", "no-date"],
+    ["7:30 PM", "no-date"],
+    ["12.04.2026 25:00", "no-date"],
+    ["nach Ostern", "no-date"],
+    ["", "no-date"],
+  ])("reads %j as %s", (text, date) => {
+    expect(dateOf(text)).toBe(date);
+  });
+
+  it("have two readings exactly where day and month may change places and differ", () => {
+    const part = fc.integer({ min: 1, max: 12 });
+    fc.assert(
+      fc.property(part, part, (one, two) => {
+        expect(dateOf(`${one}/${two}/2026`) === "two-ways").toBe(one !== two);
+      }),
+    );
+  });
+
+  it("are ordered by the dates among them that have one reading, unless two of these disagree", () => {
+    expect(orderOf(["03/04/2026", "13/04/2026"])).toEqual({ order: "dmy", by: "13/04/2026" });
+    expect(orderOf(["03/04/2026", "04/13/2026"])).toEqual({ order: "mdy", by: "04/13/2026" });
+    expect(orderOf(["03/04/2026"])).toBeNull();
+    expect(orderOf(["13/04/2026", "04/13/2026"])).toBeNull();
+  });
+});

@@ -1,0 +1,74 @@
+import { describe, expect, it } from "vitest";
+import { at } from "../../src/errors/at.ts";
+import { randomStream } from "../../src/numeric/random.ts";
+import {
+  distanceWithout,
+  farthestPoint,
+  linesTakenOutOf,
+} from "../../src/statistics/farthest-point.ts";
+import { lineOf, residualFrom } from "../../src/statistics/predicting-line.ts";
+import { evalR } from "../support/webr.ts";
+
+/** Catches of unequal length, some of them read off a scale. */
+function pointsFrom(seed: number, count: number) {
+  const random = randomStream(seed);
+  return Array.from({ length: count }, () => {
+    const x = random.integer(10, 40);
+    return { x, y: 0.3 * x + 0.02 * Math.sqrt(x) * random.normal(), knownVariance: 1e-5 };
+  });
+}
+
+const outsides = [null, { variance: 4e-4, df: 6.5 }];
+
+describe("the farthest of some points", () => {
+  it.each([3, 5, 40, 199, 200, 1000])("is the one that each line of the others finds: %i", (n) => {
+    const points = pointsFrom(n, n);
+    for (const outside of outsides) {
+      const sizes = points.map((point, i) =>
+        Math.abs(residualFrom(lineOf(points.toSpliced(i, 1), outside), point)?.statistic ?? 0),
+      );
+      const place = sizes.indexOf(Math.max(...sizes));
+      const found = farthestPoint(points, outside);
+      expect(found?.place).toBe(place);
+      expect(found?.size).toBeCloseTo(at(sizes, place), 9);
+      expect(Math.abs(distanceWithout(place, points, outside)?.statistic ?? 0)).toBeCloseTo(
+        at(sizes, place),
+        9,
+      );
+    }
+  });
+
+  it("is that of externally studentized residuals in R, for many points as for few", async () => {
+    for (const n of [12, 400]) {
+      const points = pointsFrom(n, n).map((point) => ({ ...point, knownVariance: 0 }));
+      const inR = await evalR("abs(rstudent(lm(y ~ 0 + x, weights = 1 / x)))", {
+        x: points.map(({ x }) => x),
+        y: points.map(({ y }) => y),
+      });
+      const largest = Math.max(...inR);
+      const found = farthestPoint(points, null);
+      expect(found?.size).toBeCloseTo(largest, 9);
+      expect(found?.place).toBe(inR.indexOf(largest));
+    }
+  });
+
+  it("is none where the others do not scatter", () => {
+    const points = Array.from({ length: 300 }, () => ({ x: 20, y: 6, knownVariance: 0 }));
+    expect(farthestPoint(points, null)).toBeNull();
+    expect(farthestPoint(points.slice(0, 5), null)).toBeNull();
+  });
+});
+
+it("takes one of many out of the sums of all as if it had never been in them, also one that lies far off", () => {
+  const points = pointsFrom(7, 500).with(11, { x: 20, y: 60, knownVariance: 1e-5 });
+  for (const outside of outsides) {
+    const without = linesTakenOutOf(points, outside);
+    for (const place of [0, 11, 250, 499]) {
+      const line = lineOf(points.toSpliced(place, 1), outside);
+      expect(without(place).slope).toBeCloseTo(line.slope, 12);
+      expect((without(place).variance ?? 0) / (line.variance ?? 1)).toBeCloseTo(1, 9);
+      expect(without(place).df).toBe(line.df);
+      expect(without(place).information).toBe(line.information);
+    }
+  }
+});

@@ -1,0 +1,44 @@
+import { readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import { parseSync, Visitor } from "oxc-parser";
+
+/** Ways to read that need a network, a file, a stream or a worker: the page reads texts that it has. */
+const elsewhere = [
+  "NetworkStreamer",
+  "FileStreamer",
+  "ReadableStreamStreamer",
+  "DuplexStreamStreamer",
+  "newWorker",
+  "getWorkerBlob",
+  "mainThreadReceivedMessage",
+  "workerThreadReceivedMessage",
+  "completeWorker",
+  "notImplemented",
+];
+
+/** The reader and writer of CSV without what reads from elsewhere; for a text it does the same. */
+export function papaparseOfTexts(): string {
+  const path = fileURLToPath(import.meta.resolve("papaparse"));
+  const code = readFileSync(path, "utf8");
+  const cuts: { readonly start: number; readonly end: number }[] = [];
+  new Visitor({
+    FunctionDeclaration: ({ id, start, end }) => {
+      if (id !== null && elsewhere.includes(id.name)) cuts.push({ start, end });
+    },
+    ExpressionStatement: ({ start, end }) => {
+      const isSetUp = elsewhere.some((name) =>
+        new RegExp(`^(Papa\\.)?${name}(\\.prototype(\\.constructor)?)? = `).test(
+          code.slice(start, end),
+        ),
+      );
+      if (isSetUp) cuts.push({ start, end });
+    },
+  }).visit(parseSync(path, code).program);
+  const outer = cuts
+    .filter((cut) => !cuts.some((other) => other.start < cut.start && cut.end < other.end))
+    .sort((a, b) => a.start - b.start);
+  if (outer.length < elsewhere.length) throw new Error("papaparse is not put together as it was.");
+  const kept = outer.map(({ start }, i) => code.slice(outer[i - 1]?.end ?? 0, start));
+  // Empty statements stand where a condition wants one.
+  return [...kept, code.slice(outer.at(-1)?.end ?? 0)].join(";");
+}
