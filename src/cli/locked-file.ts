@@ -1,7 +1,7 @@
 import { randomBytes } from "node:crypto";
 import { open, readFile, realpath, rename, stat, unlink } from "node:fs/promises";
 import { setTimeout as wait } from "node:timers/promises";
-import { uninterrupted } from "./replace-all.ts";
+import { interruptible } from "./interruptible.ts";
 
 /** Somebody else is at the file, or was when something broke off. */
 export class LockedError extends Error {
@@ -34,22 +34,25 @@ export async function changeLocked<T>(
   const lock = `${file}.lock`;
   const fresh = `${file}.${randomBytes(6).toString("hex")}.tmp`;
   const unfinished = new Set<string>();
-  return uninterrupted(unfinished, async () => {
-    await take(lock);
-    unfinished.add(lock);
-    try {
-      const { bytes, result } = await change(new Uint8Array(await readFile(file)));
-      if (bytes !== null) {
-        unfinished.add(fresh);
-        await writeWhole(fresh, bytes, (await stat(file)).mode);
-        await rename(fresh, file);
+  return interruptible(
+    () => unfinished,
+    async () => {
+      await take(lock);
+      unfinished.add(lock);
+      try {
+        const { bytes, result } = await change(new Uint8Array(await readFile(file)));
+        if (bytes !== null) {
+          unfinished.add(fresh);
+          await writeWhole(fresh, bytes, (await stat(file)).mode);
+          await rename(fresh, file);
+        }
+        return result;
+      } finally {
+        for (const left of [fresh, lock])
+          if (unfinished.has(left)) await unlink(left).catch(() => {});
       }
-      return result;
-    } finally {
-      for (const left of [fresh, lock])
-        if (unfinished.has(left)) await unlink(left).catch(() => {});
-    }
-  });
+    },
+  );
 }
 
 /** Makes the lock, which only one can; waits while another has it. */

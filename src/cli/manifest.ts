@@ -74,6 +74,6 @@ function isEntry(value: unknown): value is ManifestEntry {
   return isObject(value) && typeof value.command === "string" && typeof value.sha256 === "string";
 }
 
-function isInside(name: string): boolean {
+export function isInside(name: string): boolean {
   return name.split("/").every((part) => part !== "" && !/^\.{1,2}$|[\\:]/.test(part));
 }

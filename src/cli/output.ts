@@ -1,7 +1,9 @@
-import { lstat, readFile, stat } from "node:fs/promises";
-import { join } from "node:path";
+import { randomBytes } from "node:crypto";
+import { lstat, mkdir, readFile, rmdir, stat } from "node:fs/promises";
+import { join, resolve } from "node:path";
 import { EvencatchError } from "../errors/errors.ts";
 import type { Words } from "../wording/words.ts";
+import { journalName, leaveFolder, takeFolder, unfinishedIn } from "./journal.ts";
 import {
   entriesOf,
   type Files,
@@ -12,7 +14,7 @@ import {
   sha256Of,
   type WritingCommand,
 } from "./manifest.ts";
-import { replaceAll } from "./replace-all.ts";
+import { between, finish, NotAllPlaced, replaceAll } from "./replace-all.ts";
 
 type Say = Words["command"];
 type Obstacle = keyof Say["inTheWay"];
@@ -39,13 +41,70 @@ export class OutputError extends EvencatchError {
 /**
  * Writes files into a folder so that nothing of the user's is lost: what evencatch did not write there, or what was
  * changed since, is refused by name unless `replace` is set, and inputs and links are refused always. Files of the last
- * time that are not written again are removed while they are unchanged. A manifest is written last.
+ * time that are not written again are removed while they are unchanged. A manifest is written last. What an earlier run was
+ * cut off from is finished first; two runs at once take turns, in that the second is refused.
  *
  * @param say  what is said of what is in the way
  * @returns names that were not written again but are kept, because somebody changed them
  * @throws  OutputError naming every file in the way, or the folder that cannot be written to
  */
 export async function writeOutput(output: Output, say: Say): Promise<readonly string[]> {
+  const ending = `.${randomBytes(6).toString("hex")}.tmp`;
+  const made = await readyFolder(output.folder, ending, say);
+  try {
+    return await written(output, ending, say);
+  } catch (error) {
+    // What is all written out is put in its place by the next run, from the journal.
+    if (!(error instanceof Error && error.cause instanceof NotAllPlaced))
+      await leaveFolder(resolve(output.folder));
+    // A folder that was made for nothing goes again; one that holds anything stays.
+    for (const one of [...made].reverse()) await rmdir(one).catch(() => {});
+    throw error;
+  }
+}
+
+/** Makes the folder and takes it for this run, after finishing what an earlier one was cut off from. Returns the folders that were not there. */
+async function readyFolder(folder: string, ending: string, say: Say): Promise<readonly string[]> {
+  const path = resolve(folder);
+  try {
+    const first = await mkdir(path, { recursive: true });
+    const left = await unfinishedIn(path);
+    if (left === "taken") throw taken(folder, say);
+    if (left === "torn") await leaveFolder(path);
+    else if (left !== null) await finish(path, left);
+    await takeFolder(path, ending);
+    return first === undefined ? [] : between(first, path);
+  } catch (error) {
+    if (error instanceof OutputError) throw error;
+    throw isTaken(error) ? taken(folder, say) : cannotWrite(folder, error, say);
+  }
+}
+
+function isTaken(error: unknown): boolean {
+  return (
+    error instanceof Error &&
+    "syscall" in error &&
+    "code" in error &&
+    error.syscall === "open" &&
+    error.code === "EEXIST"
+  );
+}
+
+function taken(folder: string, say: Say): OutputError {
+  return new OutputError(say.beingWritten({ folder, file: journalName }));
+}
+
+function cannotWrite(folder: string, error: unknown, say: Say): OutputError {
+  const why = error instanceof Error ? error.message : String(error);
+  return new OutputError(
+    error instanceof NotAllPlaced
+      ? say.notAllPlaced({ folder, why })
+      : say.cannotWrite({ folder, why }),
+    { cause: error },
+  );
+}
+
+async function written(output: Output, ending: string, say: Say): Promise<readonly string[]> {
   const { command, folder, files } = output;
   const old = await oldManifest(folder);
   const inputs = await identities(output.inputs);
@@ -61,15 +120,15 @@ export async function writeOutput(output: Output, say: Say): Promise<readonly st
     ([, entry]) => standAlone || entry.command !== command,
   );
   try {
-    await replaceAll(folder, files, stale, {
+    const outdated = Object.fromEntries(stale.map((name) => [name, old[name]?.sha256 ?? ""]));
+    await replaceAll({ folder: resolve(folder), ending }, files, outdated, {
       [manifestName]: manifestText({
         ...Object.fromEntries(ofOthers),
         ...entriesOf(command, files),
       }),
     });
   } catch (error) {
-    const why = error instanceof Error ? error.message : String(error);
-    throw new OutputError(say.cannotWrite({ folder, why }));
+    throw cannotWrite(folder, error, say);
   }
   return kept;
 }

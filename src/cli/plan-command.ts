@@ -57,7 +57,7 @@ export async function planCommand(
   const design = trialPlan(options);
   if (flags.out !== undefined) {
     const files = {
-      "sheet.csv": rowsToCsv(design.rows, { inert: false }),
+      "sheet.csv": rowsToCsv(design.rows),
       "setup.json": setupOfPlan(options),
       ...catchSheetFiles(catchSheetOfPlan(design), words),
     };

@@ -2,6 +2,7 @@ import { readFile } from "node:fs/promises";
 import { basename } from "node:path";
 import { isZip } from "../data/binary-kind.ts";
 import type { CatchSource } from "../data/source.ts";
+import { sheetNames } from "../data/workbook.ts";
 import type { ReportInput, ReportInputs } from "../report/provenance.ts";
 import { sha256Of } from "./manifest.ts";
 
@@ -41,14 +42,14 @@ async function inputOf(
 ): Promise<ReportInput> {
   return {
     name: basename(name),
-    sheet: isZip(bytes) ? (sheet ?? (await firstSheet(bytes))) : null,
+    sheet: isZip(bytes) ? (sheet ?? (await firstSheet(name, bytes))) : null,
     sha256: sha256Of(bytes),
   };
 }
 
-async function firstSheet(bytes: Uint8Array): Promise<string | null> {
-  const { read } = await import("@e965/xlsx");
-  return read(bytes, { bookSheets: true }).SheetNames[0] ?? null;
+async function firstSheet(name: string, bytes: Uint8Array): Promise<string | null> {
+  const names = await sheetNames(name, bytes);
+  return (names.ok ? names.value[0] : undefined) ?? null;
 }
 
 function bytesOf(source: CatchSource): Uint8Array {

@@ -11,11 +11,13 @@ import type { Words } from "../wording/words.ts";
 import { withWholeValues } from "./bare-tables.ts";
 import { type ExitCode, exitCodes } from "./exit-codes.ts";
 import { languageIn } from "./flags.ts";
+import { inertIo } from "./inert.ts";
 import { type Io, terminalIo } from "./io.ts";
 import { program } from "./program.ts";
 
 /** Runs the command with these arguments and says how it went. Never throws. */
-export async function run(args: readonly string[], io: Io): Promise<ExitCode> {
+export async function run(args: readonly string[], bare: Io): Promise<ExitCode> {
+  const io = inertIo(bare);
   let exitCode: ExitCode = exitCodes.fine;
   const words = await wordsFor(languageIn(args), "metric");
   try {

@@ -1,12 +1,15 @@
 import Papa from "papaparse";
 import { at } from "../errors/at.ts";
 import type { DataIssue } from "../errors/data-issue.ts";
+import { textTooMuch } from "./budget.ts";
+import { mayBeGuarded, withoutGuard } from "./formula-guard.ts";
 import { countKnown } from "./header-names.ts";
 import { type Checked, dataIssue, failed, type Place, passed } from "./issues.ts";
+import { limits } from "./limits.ts";
 import { isBlank, type Table, type TableRow } from "./table.ts";
 
-/** No row of catches is a tenth as long; a longer one is another kind of file, and would only waste memory. */
-export const longestLine = 1_000_000;
+/** A longer line is another kind of file, and would only waste memory. */
+export const longestLine = limits.lineLetters;
 
 /** Separators in order of preference, should two fit the header equally well. */
 export const separators = [",", ";", "\t"] as const;
@@ -32,7 +35,7 @@ export function readCsv(name: string, text: string): Checked<Table> {
     if (widthOf(index) > headers.length) {
       const row = { number: index + 1, cells: cellsOf(index) };
       if (!row.cells.slice(headers.length).every(isBlank)) {
-        tooWide.push(row);
+        if (tooWide.length < limits.problems) tooWide.push(row);
         continue;
       }
     }
@@ -53,10 +56,12 @@ export function readCsv(name: string, text: string): Checked<Table> {
   });
 }
 
-/** Text whose lines end in line feeds, none of them longer than any line of catches. */
+/** Text whose lines end in line feeds: none of them longer, and no more of them and their cells, than `limits` allow. */
 export function checkedLines(place: Place, text: string): Checked<string> {
   const long = longLine(text);
   if (long !== null) return failed([lineTooLong({ ...place, rowKind: "line", row: long })]);
+  const tooMuch = textTooMuch(place, text);
+  if (tooMuch !== null) return failed([tooMuch]);
   return passed(text.includes("\r") ? text.replace(/\r\n?/g, "\n") : text);
 }
 
@@ -89,9 +94,12 @@ function saysSomething(cells: readonly string[]): boolean {
 }
 
 function linesOf(place: Place, body: string, separator: string): Checked<Lines> {
-  return body.includes('"')
+  const lines = body.includes('"')
     ? quotedLines(body, separator, place)
     : passed(plainLines(body, separator));
+  if (!lines.ok || !mayBeGuarded(body)) return lines;
+  const { cellsOf } = lines.value;
+  return passed({ ...lines.value, cellsOf: (index) => cellsOf(index).map(withoutGuard) });
 }
 
 function quotedLines(body: string, separator: string, place: Place): Checked<Lines> {

@@ -1,5 +1,7 @@
 import type { DataIssue } from "../errors/data-issue.ts";
+import { tooMany } from "./budget.ts";
 import { type Checked, dataIssue, failed, type Place, passed } from "./issues.ts";
+import { limits } from "./limits.ts";
 import type { Cell, Table } from "./table.ts";
 
 /** The value a JSON text stands for, or an issue that says where it breaks off. */
@@ -18,6 +20,8 @@ export function readJson(name: string, text: string): Checked<Table> {
   const place: Place = { source: name, rowKind: "entry" };
   const entries = isRecord(parsed.value) ? parsed.value.catches : parsed.value;
   if (!Array.isArray(entries)) return failed([dataIssue(place, { problem: "no-list", facts: {} })]);
+  if (entries.length > limits.rows)
+    return failed([tooMany(place, "entries", entries.length, limits.rows)]);
   const numbered = entries.map((entry: unknown, index) => ({ entry, number: index + 1 }));
   const issues = numbered.flatMap(({ entry, number }) =>
     strayValues(entry, { ...place, row: number }),
@@ -26,7 +30,12 @@ export function readJson(name: string, text: string): Checked<Table> {
   const objects = numbered.flatMap(({ entry, number }) =>
     isRecord(entry) && !wrong.has(number) ? { entry, number } : [],
   );
-  const headers = [...new Set(objects.flatMap(({ entry }) => Object.keys(entry)))];
+  const names = new Set<string>();
+  for (const { entry } of objects) for (const name of Object.keys(entry)) names.add(name);
+  // Every entry has a cell under every name, so that too many names are too much at once.
+  if (names.size > limits.columns)
+    return failed([tooMany(place, "columns", names.size, limits.columns)]);
+  const headers = [...names];
   const rows = objects.map(({ entry, number }) => ({
     number,
     cells: headers.map((header) => toCell(entry, header)),

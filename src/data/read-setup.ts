@@ -7,6 +7,7 @@ import { setupIssues } from "./setup/issues.ts";
 import { setupGuide } from "./setup/json-schema.ts";
 import { withoutOldNames } from "./setup/old-names.ts";
 import { setupSchema } from "./setup/schema.ts";
+import { setupTooLarge, tooLongLists } from "./setup/too-long.ts";
 import type { Setup } from "./setup.ts";
 import { type CatchSource, formatOf } from "./source.ts";
 
@@ -37,10 +38,16 @@ export function readSetup(source: SetupSource): Setup {
  */
 export function checkSetup(source: SetupSource): SetupCheck {
   if (formatOf(source.name) !== "json") return { ok: false, issues: [notJsonFile(source.name)] };
+  const place = { source: source.name, rowKind: "line" } as const;
+  const size = "bytes" in source ? source.bytes.length : source.text.length;
+  const tooLarge = setupTooLarge(place, size);
+  if (tooLarge !== null) return { ok: false, issues: [tooLarge] };
   const text = decodeText(source, "setup");
   if (!text.ok) return text;
   const parsed = parseJson(source.name, text.value);
   if (!parsed.ok) return parsed;
+  const tooLong = tooLongLists(place, parsed.value);
+  if (tooLong.length > 0) return { ok: false, issues: tooLong };
   const { setup, cautions, issues, inFile } = withoutOldNames(parsed.value, source.name);
   const checked = setupSchema.safeParse(setup);
   if (checked.success && issues.length === 0)

@@ -1,10 +1,12 @@
 import type { DataIssue } from "../errors/data-issue.ts";
+import { tooMany } from "./budget.ts";
 import { readCsv } from "./csv.ts";
 import { decodeText } from "./decode.ts";
 import { type GivenKeys, withKeys } from "./given-keys.ts";
 import { type FoundColumns, findColumns } from "./headers.ts";
 import { type Checked, dataIssue, failed, type Place, passed } from "./issues.ts";
 import { readJson } from "./json.ts";
+import { limits } from "./limits.ts";
 import { missedCautions } from "./missed.ts";
 import { asOneBin } from "./one-bin.ts";
 import { readRows } from "./rows.ts";
@@ -45,6 +47,8 @@ export function readTextTable(source: CatchSource, format: TextFormat): Checked<
  */
 export function checkTable(table: Table, source: string, keys: GivenKeys = {}): Checked<CatchLog> {
   const place: Place = { source, rowKind: table.rowKind };
+  const { length: width } = table.headers;
+  if (width > limits.columns) return failed([tooMany(place, "columns", width, limits.columns)]);
   if (table.rows.length === 0) {
     return failed(table.issues.length === 0 ? [noRows(place)] : table.issues);
   }

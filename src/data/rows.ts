@@ -1,4 +1,5 @@
 import type { DataIssue } from "../errors/data-issue.ts";
+import { restNotRead } from "./budget.ts";
 import {
   columnByName,
   type FieldsOf,
@@ -9,6 +10,7 @@ import {
 import { leftOutField, numberField, type RowReading, recordedField, textField } from "./fields.ts";
 import type { FoundColumns } from "./headers.ts";
 import type { Place } from "./issues.ts";
+import { limits } from "./limits.ts";
 import { divisionField, massField } from "./mass.ts";
 import { type DecimalMarks, decimalMarks } from "./numbers.ts";
 import { keptText, rememberedCell } from "./remembered.ts";
@@ -35,7 +37,7 @@ export interface ReadRows {
 }
 
 /**
- * Every row of a table, read on its own.
+ * Every row of a table, read on its own; those behind as many problems as are named of one file are only counted.
  *
  * @param marks  of the whole file, where the table holds some of its rows
  */
@@ -54,9 +56,14 @@ export function readRows(
   };
   const reading: RowReading = { row: noRow, columns, marks, place, issues: read.issues };
   const readRow = rowReader(reading, read);
+  let left = table.rows.length;
   for (const row of table.rows) {
     reading.row = row;
     readRow();
+    left -= 1;
+    if (read.issues.length < limits.problems || left === 0) continue;
+    read.issues.push(restNotRead({ ...place, row: row.number }, left));
+    break;
   }
   return read;
 }

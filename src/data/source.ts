@@ -1,5 +1,6 @@
 import type { DataIssue } from "../errors/data-issue.ts";
 import { dataIssue } from "./issues.ts";
+import { limits } from "./limits.ts";
 
 /** A file already in memory, so that reading works in a browser too. The format follows from the name's ending. */
 export type CatchSource =
@@ -32,15 +33,8 @@ export function unknownType(name: string): DataIssue {
   );
 }
 
-/**
- * Largest files that are read, in bytes. A million catches come to about 60 MB of CSV; a workbook is compressed about
- * tenfold and is unpacked in memory, so its limit is lower.
- */
-export const largestBytes: Readonly<Record<FileFormat, number>> = {
-  csv: 100_000_000,
-  json: 100_000_000,
-  xlsx: 20_000_000,
-};
+/** Largest files that are read, in bytes. */
+export const largestBytes: Readonly<Record<FileFormat, number>> = limits.bytes;
 
 /** The issue for a file above its limit. */
 export function tooLarge(name: string, format: FileFormat, bytes: number): DataIssue {

@@ -1,7 +1,6 @@
-import type { CellObject, WorkBook, WorkSheet } from "@e965/xlsx";
-import type { DataIssue } from "../errors/data-issue.ts";
-import { isCompoundFile, isZip } from "./binary-kind.ts";
-import { type Checked, dataIssue, failed, type Place, passed } from "./issues.ts";
+import type { CellObject, ParsingOptions, WorkBook, WorkSheet } from "@e965/xlsx";
+import { type Checked, failed, type Place, passed } from "./issues.ts";
+import { notAWorkbook, safeWorkbook } from "./safe-workbook.ts";
 import { type Cell, isBlank, type TableRow } from "./table.ts";
 
 type Library = typeof import("@e965/xlsx");
@@ -46,14 +45,9 @@ interface DateFormatter {
  */
 export async function openWorkbook(name: string, bytes: Uint8Array): Promise<Checked<Workbook>> {
   const place: Place = { source: name, rowKind: "row" };
-  if (!isZip(bytes)) return failed([notAWorkbook(place, bytes)]);
-  const library = await import("@e965/xlsx");
-  let book: WorkBook;
-  try {
-    book = library.read(bytes, { cellNF: true, cellText: false, cellHTML: false });
-  } catch {
-    return failed([notAWorkbook(place, bytes)]);
-  }
+  const read = await readBook(place, bytes, { cellNF: true, cellText: false, cellHTML: false });
+  if (!read.ok) return read;
+  const { library, book } = read.value;
   const readCell = cellReader(library, book);
   return passed({
     sheets: book.SheetNames,
@@ -64,6 +58,31 @@ export async function openWorkbook(name: string, bytes: Uint8Array): Promise<Che
       return content === null ? failed([notAWorkbook(place, bytes)]) : passed(content);
     },
   });
+}
+
+/** Names of the sheets of a workbook, without reading what lies in them. */
+export async function sheetNames(
+  name: string,
+  bytes: Uint8Array,
+): Promise<Checked<readonly string[]>> {
+  const read = await readBook({ source: name, rowKind: "row" }, bytes, { bookSheets: true });
+  return read.ok ? passed(read.value.book.SheetNames) : read;
+}
+
+/** The only way by which the library comes to a file. */
+async function readBook(
+  place: Place,
+  bytes: Uint8Array,
+  options: ParsingOptions,
+): Promise<Checked<{ readonly library: Library; readonly book: WorkBook }>> {
+  const safe = await safeWorkbook(place, bytes);
+  if (!safe.ok) return safe;
+  const library = await import("@e965/xlsx");
+  try {
+    return passed({ library, book: library.read(safe.value, options) });
+  } catch {
+    return failed([notAWorkbook(place, bytes)]);
+  }
 }
 
 type ReadCell = (cell: CellObject | undefined) => Cell;
@@ -137,9 +156,4 @@ function isoText(date: ReturnType<DateFormatter["parse_date_code"]>): string | n
   const day = `${String(date.y).padStart(4, "0")}-${two(date.m)}-${two(date.d)}`;
   const time = `${two(date.H)}:${two(date.M)}:${two(date.S)}`;
   return time === "00:00:00" ? day : `${day}T${time}`;
-}
-
-function notAWorkbook(place: Place, bytes: Uint8Array): DataIssue {
-  const problem = isCompoundFile(bytes) ? "workbook-old" : "not-a-workbook";
-  return dataIssue(place, { problem, facts: {} });
 }

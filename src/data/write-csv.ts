@@ -1,6 +1,7 @@
 import Papa from "papaparse";
 import { isEssential } from "./column-kinds.ts";
 import { type CatchColumn, catchColumns } from "./columns.ts";
+import { guarded } from "./formula-guard.ts";
 import type { Cell } from "./table.ts";
 import type { Catch } from "./types.ts";
 
@@ -14,8 +15,6 @@ export interface CsvOptions {
    * between cells and a byte order mark, without which it takes the text for one of an older encoding.
    */
   readonly decimal?: DecimalMark;
-  /** False: text stays as it is even where a spreadsheet would take it for a formula. Default true. */
-  readonly inert?: boolean;
 }
 
 /** How numbers are written in a file for a spreadsheet. */
@@ -27,31 +26,26 @@ export const byteOrderMark = "\ufeff";
 export const delimiters: Readonly<Record<DecimalMark, string>> = { point: ",", comma: ";" };
 
 /**
- * Text that a spreadsheet would read as a formula: begun by = + - @, also as full-width letters, or by a tab or a line break before
- * one. A number in words of the file, such as -3.5, is none.
- */
-const likeFormula =
-  /^(?![+-]?\d+(?:[.,]\d+)?(?:[eE][+-]?\d+)?$)[=+\-@\t\r\n\uff1d\uff0b\uff0d\uff20]/;
-
-/**
  * Rows as comma-separated text with a header, lines ended by a line feed, numbers with every digit they have. A column
- * stands where the first row that has it puts it; a key that a row lacks is an empty cell. An apostrophe before text that begins
- * like a formula keeps a spreadsheet from working it out.
+ * stands where the first row that has it puts it; a key that a row lacks is an empty cell. A text that a spreadsheet would
+ * take for a formula has an apostrophe before it, which reading takes off again.
  *
  * @param rows     any number; none gives an empty text
- * @param options  decimal: mark of numbers, default "point"; inert: whether formulas are disarmed, default true
+ * @param options  decimal: mark of numbers, default "point"
  * Source          RFC 4180; OWASP, CSV Injection
  */
 export function rowsToCsv(
   rows: readonly PlainRow[],
-  { decimal = "point", inert = true }: CsvOptions = {},
+  { decimal = "point" }: CsvOptions = {},
 ): string {
   if (rows.length === 0) return "";
   const fields = columnsOf(rows);
-  const data = rows.map((row) => fields.map((field) => withMark(row[field] ?? null, decimal)));
+  const data = rows.map((row) =>
+    fields.map((field) => guarded(withMark(row[field] ?? null, decimal))),
+  );
   const text = Papa.unparse(
-    { fields: [...fields], data },
-    { newline: "\n", delimiter: delimiters[decimal], escapeFormulae: inert ? likeFormula : false },
+    { fields: fields.map(guarded), data },
+    { newline: "\n", delimiter: delimiters[decimal] },
   );
   return `${decimal === "comma" ? byteOrderMark : ""}${text}\n`;
 }
@@ -88,8 +82,6 @@ export function catchesToCsv(catches: readonly Catch[]): string {
   const columns = knownColumns(rows, alwaysInFile);
   return rowsToCsv(
     rows.map((row) => Object.fromEntries(columns.map((name) => [name, row[name] ?? null]))),
-    // Read back to the same catches; what a note begins with is part of it.
-    { inert: false },
   );
 }
 

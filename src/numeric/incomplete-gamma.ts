@@ -20,6 +20,8 @@ const mostTerms = 20_000;
  * Source NIST Digital Library of Mathematical Functions, 8.11.4 (series), 8.9.2 (fraction), 8.12.3–8.12.10 (expansion)
  */
 export function incompleteGamma(a: number, x: number, side: "lower" | "upper"): number {
+  // So far above its mean that even the ratio of the two is no number.
+  if (x / a === Number.POSITIVE_INFINITY) return side === "lower" ? 1 : 0;
   if (a > largeShape) return expansion(a, x, side);
   if (x < a + 1) {
     const lower = Math.min(1, gammaFront(a, x) * series(a, x));

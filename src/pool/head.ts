@@ -2,6 +2,7 @@ import { open } from "node:fs/promises";
 import Papa from "papaparse";
 import { lineTooLong, longestLine, separatorOf } from "../data/csv.ts";
 import { decodeText } from "../data/decode.ts";
+import { withoutGuard } from "../data/formula-guard.ts";
 import { type Checked, dataIssue, failed, type Place, passed } from "../data/issues.ts";
 import { isBlank } from "../data/table.ts";
 import type { PoolProblems } from "../errors/problems/pool.ts";
@@ -51,7 +52,7 @@ export async function headOf(source: string): Promise<Checked<Head>> {
     ]);
   const separatorTold = body.length < text.length;
   return passed({
-    headers: (data[at] ?? []).map((cell) => cell.trim()),
+    headers: (data[at] ?? []).map((cell) => withoutGuard(cell).trim()),
     headerRow: at + 1,
     separator,
     rowsBefore: (separatorTold ? 1 : 0) + at + 1,

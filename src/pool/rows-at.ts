@@ -1,5 +1,6 @@
 import { createReadStream } from "node:fs";
 import Papa from "papaparse";
+import { withoutGuard } from "../data/formula-guard.ts";
 import { type Cell, isBlank, type TableRow } from "../data/table.ts";
 import { quoted } from "./dialect.ts";
 import type { Engine } from "./engine.ts";
@@ -53,7 +54,10 @@ function linesAt({ source, head }: PooledFile, places: readonly number[]) {
         record += 1;
         if (record <= skipped || (data.length === 1 && data.every(isBlank))) return;
         if (wanted.has(place))
-          found.set(place, { number: record - (head?.separatorTold ? 1 : 0), cells: data });
+          found.set(place, {
+            number: record - (head?.separatorTold ? 1 : 0),
+            cells: data.map(withoutGuard),
+          });
         place += 1;
         if (place <= last) return;
         parser.abort();

@@ -1,5 +1,7 @@
 import { realpath, stat } from "node:fs/promises";
 import { basename, dirname, extname, resolve } from "node:path";
+import { longestLine } from "../data/csv.ts";
+import { guardedForm } from "../data/formula-guard.ts";
 import { type FoundColumns, findColumns } from "../data/headers.ts";
 import { dataIssue, type Place } from "../data/issues.ts";
 import { formatOf } from "../data/source.ts";
@@ -175,7 +177,13 @@ export function rowsFrom({ files }: FileGroup): string {
     return `(SELECT evencatch_file AS file, ${columns.join(", ")} FROM read_parquet(${paths}, filename = 'evencatch_file'))`;
   }
   const columns = headers.map((_, i) => `'c${i}': 'VARCHAR'`).join(", ");
-  return `(SELECT evencatch_file AS file, * FROM read_csv(${paths}, auto_detect = false, delim = ${quoted(head.separator)}, quote = '"', escape = '"', header = false, skip = ${head.rowsBefore}, nullstr = '', max_line_size = 1000000, store_rejects = true, rejects_limit = ${mostRejects}, filename = 'evencatch_file', columns = {${columns}}))`;
+  const cells = headers.map((_, i) => `${unguarded(`c${i}`)} AS c${i}`).join(", ");
+  return `(SELECT evencatch_file AS file, ${cells} FROM read_csv(${paths}, auto_detect = false, delim = ${quoted(head.separator)}, quote = '"', escape = '"', header = false, skip = ${head.rowsBefore}, nullstr = '', max_line_size = ${longestLine}, store_rejects = true, rejects_limit = ${mostRejects}, filename = 'evencatch_file', columns = {${columns}}))`;
+}
+
+/** A text as `withoutGuard` has it. */
+function unguarded(cell: string): string {
+  return `CASE WHEN starts_with(${cell}, ${quoted("'")}) THEN regexp_replace(${cell}, ${quoted(guardedForm.source)}, '\\1') ELSE ${cell} END`;
 }
 
 /** Lines that cannot be parted into cells, of which no more are told. */

@@ -24,8 +24,12 @@ function plain(name: string): string {
     .toLowerCase()
     .replace(/[^a-z0-9]+/g, "-")
     .replace(/^-|-$/g, "");
-  return hyphenated.slice(0, 40) || "unnamed";
+  const short = hyphenated.slice(0, 40) || "unnamed";
+  return devices.test(short) ? `${short}-name` : short;
 }
+
+/** Names that Windows keeps for devices, whatever ending follows. */
+const devices = /^(?:con|prn|aux|nul|com\d|lpt\d)$/;
 
 function firstFree(wanted: string, taken: ReadonlySet<string>): string {
   let candidate = wanted;

@@ -25,7 +25,7 @@ describe("a setup.json beside the catches", () => {
       expect(report.err).toContain(said(folder));
       expect(JSON.parse(report.out).options.tolerance).toBe(0.04);
       const markdown = await readFile(join(folder, "out", "report.md"), "utf8");
-      expect(markdown).toContain(join(folder, "setup.json"));
+      expect(markdown).toContain("**Setup:** setup.json, SHA-256");
 
       const enough = await command("enough", catches, "--json");
       expect(enough.err).toBe(said(folder));

@@ -38,6 +38,7 @@ describe("a setup", () => {
         areaPerFillHectares: null,
       },
       fieldChecks: [],
+      trial: null,
       answered: [],
       cautions: [],
     });

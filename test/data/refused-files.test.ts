@@ -124,7 +124,7 @@ describe("files of another kind", () => {
     const cut = whole.slice(0, whole.length / 2);
     expect(await problemsOf({ name: "catches.xlsx", bytes: cut })).toMatchInlineSnapshot(`
       [
-        "catches.xlsx: found a file that is not a whole .xlsx workbook; needed an .xlsx workbook. Open it in a spreadsheet program and save it as .xlsx without a password, or as CSV.",
+        "catches.xlsx: found a workbook that breaks off or was damaged on its way; needed a whole .xlsx workbook. Copy or send it again from where it was saved, or save the table as CSV there.",
       ]
     `);
   });

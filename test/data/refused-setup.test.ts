@@ -26,8 +26,8 @@ describe("a setup that is refused", () => {
         "setup.json, at cart.working_width.unit: found nothing; needed one of the units m, ft, in. Write it like this: "working_width": {"value":12,"unit":"m","standard_uncertainty":0.05}.",
         "setup.json, at cart.working_width.units: found the key "units"; needed one of the keys value, unit, standard_uncertainty. Rename it to unit if that is meant, or delete it.",
         "setup.json, at bins[0].drive.ratio: found the key "ratio"; needed only the keys of its kind. Look at kind, or delete the key.",
-        "setup.json, at tolerence_percent: found the key "tolerence_percent"; needed one of the keys title, tolerance_percent, confidence_percent, assurance_percent, borrow, assumed_spread_percent, assumed_scatter_percent, library, scale, cart, bins, money, field_checks, answered, $schema. Rename it to tolerance_percent if that is meant, or delete it.",
-        "setup.json, at colour: found the key "colour"; needed one of the keys title, tolerance_percent, confidence_percent, assurance_percent, borrow, assumed_spread_percent, assumed_scatter_percent, library, scale, cart, bins, money, field_checks, answered, $schema. Delete the key, or rename it to the one that is meant.",
+        "setup.json, at tolerence_percent: found the key "tolerence_percent"; needed one of the keys title, tolerance_percent, confidence_percent, assurance_percent, borrow, assumed_spread_percent, assumed_scatter_percent, library, scale, cart, bins, money, field_checks, trial, answered, $schema. Rename it to tolerance_percent if that is meant, or delete it.",
+        "setup.json, at colour: found the key "colour"; needed one of the keys title, tolerance_percent, confidence_percent, assurance_percent, borrow, assumed_spread_percent, assumed_scatter_percent, library, scale, cart, bins, money, field_checks, trial, answered, $schema. Delete the key, or rename it to the one that is meant.",
       ]
     `);
   });

@@ -54,6 +54,15 @@ async function parquet(csv: string, path: string, columns: string): Promise<stri
   return path;
 }
 
+it("takes off the apostrophes that keep names from being worked out", async () => {
+  const rows = ["'=1+1,'@oats,1,1,20,5.89", "'=1+1,'@oats,1,2,20,5.9"];
+  const path = await written(
+    "guarded.csv",
+    `bin,product,fill,catch,turns,net_kg\n${rows.join("\n")}\n`,
+  );
+  expect(await pooled(path)).toMatchObject([{ bin: "=1+1", product: "@oats" }]);
+});
+
 describe("the totals are those of the in-memory path to twelve digits", () => {
   it.each(["season", "product-trial", "three-bins", "first-morning"])("of %s", async (name) => {
     const path = join(demo, name, "catches.csv");

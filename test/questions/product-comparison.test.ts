@@ -280,6 +280,17 @@ describe("what the fills cannot tell", () => {
     expect(codes(result)).toContain("nothing-to-compare");
   });
 
+  it("compares no more pairs than a person reads, and says what to do", () => {
+    const many = Array.from({ length: 72 }, (_, i) => fillsOf(`p${i}`, [0.41, 0.42])).flat();
+    const result = compare(many);
+    expect(result).toMatchObject({ contrasts: [], scatter: { contrasts: [] } });
+    expect(result.products).toHaveLength(72);
+    expect(result.cautions).toContainEqual(
+      expect.objectContaining({ code: "too-many-pairs", facts: { products: 72, pairs: 2500 } }),
+    );
+    expect(compare(many, { reference: "p3" }).contrasts).toHaveLength(71);
+  });
+
   it("compares nothing with a reference of one fill", () => {
     const result = compare([...threeProducts, ...fillsOf("rye", [0.38])], { reference: "rye" });
     expect(result.contrasts).toEqual([]);

@@ -22,6 +22,7 @@ import { fitModel } from "../../src/model/model.ts";
 import { checkCatchesFile } from "../../src/node.ts";
 import { poolTotals } from "../../src/pool.ts";
 import { csv, type SheetCell, workbook } from "./catch-files.ts";
+import { claiming } from "./hostile-files.ts";
 import { inventedFills } from "./simulated-fills.ts";
 import { aSpreadLibrary } from "./spread-libraries.ts";
 
@@ -80,6 +81,17 @@ function files(folder: string) {
     "no-entries": [entries([])],
     "entry-no-object": [entries([7])],
     "value-no-cell": [entries([{ ...good, turns: [20] }])],
+    "too-many": [
+      table("season.csv", `${header}${",".repeat(500)}\nrear,oats,1,1,20,5.89`),
+      table("season.csv", `${header}${"\n".repeat(2_000_001)}`),
+    ],
+    "rest-not-read": [rows(Array.from({ length: 300 }, () => "x,,,,,").join("\n"))],
+    "setup-too-long": [
+      setup({ answered: Array.from({ length: 1_001 }, () => 1) }),
+      setup({ title: "x".repeat(5_000_001) }),
+    ],
+    "workbook-damaged": [file("season.xlsx", workbook({ A: [["bin"]] }).bytes.slice(0, -30))],
+    "workbook-too-large": [file("season.xlsx", claiming(200_000_000))],
     "not-a-workbook": [table("season.xlsx", "bin")],
     "workbook-old": [file("season.xlsx", bytes(0xd0, 0xcf, 0x11, 0xe0))],
     "sheet-not-found": [book({ April: [["bin"]], May: [] }, "June")],

@@ -17,6 +17,8 @@ const lines: Readonly<Record<Exclude<keyof Say, "inTheWay" | "ownFault">, (say: 
   kept: (say) => say.kept({ folder: "f/g", names }),
   nothingWritten: (say) => say.nothingWritten("f/g"),
   cannotWrite: (say) => say.cannotWrite({ folder: "f/g", why: "EACCES" }),
+  notAllPlaced: (say) => say.notAllPlaced({ folder: "f/g", why: "EACCES" }),
+  beingWritten: (say) => say.beingWritten({ folder: "f/g", file: "manifest.json" }),
   added: (say) =>
     say.added({ where: { bin: "1", product: "Raps", fill: 12, catch: 20 }, spilled: null }),
   locked: (say) => say.locked({ file: "f/g", lock: "f/g.lock" }),

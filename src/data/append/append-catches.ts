@@ -1,5 +1,6 @@
 import Papa from "papaparse";
 import type { FillName } from "../../results/fill-name.ts";
+import { guarded } from "../formula-guard.ts";
 import { type Checked, passed } from "../issues.ts";
 import { logNames } from "../log-names.ts";
 import { checkText } from "../read-text.ts";
@@ -54,7 +55,9 @@ export function appendCatches(
   if (to.again !== true && sameAsNewest(file, belonging.fellows, masses))
     return passed({ ok: false, missing: { is: "again", catches: catches.length } });
   const rows = masses.map((cells, i) => new Map([...belonging.cells(i), ...cells]));
-  const lines = rows.map((row) => file.table.headers.map((_, column) => row.get(column) ?? ""));
+  const lines = rows.map((row) =>
+    file.table.headers.map((_, column) => guarded(row.get(column) ?? "")),
+  );
   const text = Papa.unparse(lines, { delimiter: file.separator, newline: file.lineEnd });
   const start = /[\r\n]$/.test(file.text) ? "" : file.lineEnd;
   const added = `${start}${text}${file.lineEnd}`;

@@ -1,7 +1,10 @@
+import type { DataIssue } from "../../errors/data-issue.ts";
+import { tooMany } from "../budget.ts";
 import { checkedLines, separators, splitCells, toldSeparator } from "../csv.ts";
 import { decodeText } from "../decode.ts";
 import { type Checked, failed, type Place, passed } from "../issues.ts";
 import { readJson } from "../json.ts";
+import { limits } from "../limits.ts";
 import { type CatchSource, formatOf, largestBytes, tooLarge, unknownType } from "../source.ts";
 import { isBlank, type Table, type TableRow } from "../table.ts";
 import { cellKey, type Merged, openWorkbook, type SheetContent } from "../workbook.ts";
@@ -66,6 +69,8 @@ export async function gridsOf(
   const split = bestSplit(place, text.value, meaningOf);
   if (!split.ok) return split;
   const { rows, separator } = split.value;
+  const tooWide = widerThanRead(place, rows);
+  if (tooWide !== null) return failed([tooWide]);
   const decimalMark = separator === "," ? "point" : "unknown";
   return passed([{ ...grid, rows, separator, decimalMark, windows1252: decoded?.found ?? null }]);
 }
@@ -94,6 +99,8 @@ async function sheetsOf(
       source: sheets.length > 1 ? `${name} › ${sheet}` : name,
       rowKind: "row",
     };
+    const tooWide = widerThanRead(place, rows);
+    if (tooWide !== null) return failed([tooWide]);
     grids.push({
       ...plain,
       source: name,
@@ -113,14 +120,20 @@ async function sheetsOf(
  * has failed, since its cell is not blank.
  */
 function asSheetShows(row: TableRow, { formulas, percents }: SheetContent): TableRow {
-  const cells = Array.from({ length: row.cells.length }, (_, column) => {
-    const cell = row.cells[column] ?? null;
+  // Holes stay: a sheet may have a cell far to the right in each of a million rows.
+  const cells = row.cells.map((cell, column) => {
     const key = cellKey(row.number, column);
     if (typeof cell === "number" && percents.has(key))
       return `${Number((100 * cell).toPrecision(12))}%`;
     return isBlank(cell) && formulas.has(key) ? "#VALUE!" : cell;
   });
   return { ...row, cells };
+}
+
+/** The issue for more columns than any file of catches may have. */
+function widerThanRead(place: Place, rows: readonly TableRow[]): DataIssue | null {
+  const width = rows.reduce((widest, { cells }) => Math.max(widest, cells.length), 0);
+  return width > limits.columns ? tooMany(place, "columns", width, limits.columns) : null;
 }
 
 /** By the separator under which a row names most columns; titles above it may hold any of them. */

@@ -5,6 +5,7 @@ import type { Use } from "./columns-of.ts";
 import { figureIn } from "./figures.ts";
 import type { Head } from "./find-head.ts";
 import type { Grid } from "./grid.ts";
+import { type MergedAbove, mergedAbove } from "./merged-above.ts";
 import type { Notes } from "./notes.ts";
 import {
   isDitto,
@@ -41,6 +42,7 @@ export function sheetRows(
     carried = carriedAfter(carried, titleValues(title), answers);
     if (title.number > 0) notes.setAside(title.number, "title", textOf(title));
   }
+  const merged = mergedAbove(grid);
   const found: RowTexts[] = [];
   const written = new Map<string, number>();
   let above: number[] = [];
@@ -61,7 +63,7 @@ export function sheetRows(
       above = [];
       continue;
     }
-    const own = ownTexts(row, grid, uses, found.at(-1), notes);
+    const own = ownTexts(row, merged, uses, found.at(-1), notes);
     carried = carriedAfter(carried, saidIn(own, row.number, answers), answers);
     const kept = withSpilled(own, uses, row.number, notes);
     if (kept === null) {
@@ -102,7 +104,7 @@ function isTold(row: number, { sheet }: Grid, { options }: Answers): boolean {
 /** What stands in a row itself, with merged cells and signs for the same as above read out. */
 function ownTexts(
   row: TableRow,
-  grid: Grid,
+  merged: MergedAbove,
   uses: readonly Use[],
   above: RowTexts | undefined,
   notes: Notes,
@@ -110,9 +112,9 @@ function ownTexts(
   const texts = new Map<string, string>();
   for (const { index, name, header } of uses) {
     let text = cellText(row.cells[index]);
-    const merged = text === "" ? mergedText(row.number, index, grid) : "";
-    if (merged !== "") {
-      text = merged;
+    const mergedWith = text === "" ? merged(row.number, index) : "";
+    if (mergedWith !== "") {
+      text = mergedWith;
       notes.assume("filled-merged", { column: header }, row.number);
     } else if (text !== "" && name !== "note" && isDitto(text)) {
       const same = above?.texts.get(name);
@@ -125,14 +127,6 @@ function ownTexts(
     if (text !== "") texts.set(name, text);
   }
   return texts;
-}
-
-function mergedText(number: number, column: number, { merged, rows }: Grid): string {
-  const over = merged.find(
-    (one) => one.columns[0] === column && one.rows[0] < number && number <= one.rows[1],
-  );
-  const first = over === undefined ? undefined : rows.find((row) => row.number === over.rows[0]);
-  return cellText(first?.cells[column]);
 }
 
 function yesOrNo(text: string, column: string, row: number, notes: Notes): string {

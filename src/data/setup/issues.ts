@@ -3,6 +3,7 @@ import type { DataIssue } from "../../errors/data-issue.ts";
 import type { SetupValue } from "../../errors/problems/setup.ts";
 import { dataIssue, type Place } from "../issues.ts";
 import { isRecord } from "../json.ts";
+import { limits } from "../limits.ts";
 import { nearest } from "../nearest.ts";
 import type { SchemaGuide } from "./guide.ts";
 import { problemOf } from "./needs.ts";
@@ -22,11 +23,15 @@ export function setupIssues(
   source: string,
 ): readonly DataIssue[] {
   const place: Place = { source, rowKind: "line" };
-  return issues.flatMap((issue) =>
-    issue.code === "unrecognized_keys"
-      ? issue.keys.map((key) => unknownKey(issue.path, key, place, setup.guide))
-      : wrongValue(issue, setup, place),
-  );
+  return issues
+    .slice(0, limits.problems)
+    .flatMap((issue) =>
+      issue.code === "unrecognized_keys"
+        ? issue.keys
+            .slice(0, limits.problems)
+            .map((key) => unknownKey(issue.path, key, place, setup.guide))
+        : wrongValue(issue, setup, place),
+    );
 }
 
 function unknownKey(path: Path, key: string, place: Place, { keysAt }: SchemaGuide): DataIssue {

@@ -80,6 +80,24 @@ export const fileProblems: Phrases<FileProblems> = {
     expected: (f) => `at most ${f.most} MB for this kind of file`,
     remedy: "Check that it is the file of catches; if it is, split it by season or by bin.",
   },
+  "too-many": {
+    found: (f) => `${f.count} ${f.what}`,
+    expected: (f) => `at most ${f.most} ${f.what}`,
+    remedy: (f) =>
+      f.what === "columns"
+        ? "Delete the empty columns, and those that have nothing to do with the catches."
+        : "Delete the empty rows and columns; if there are that many catches, split the file by season or by bin.",
+  },
+  "rest-not-read": {
+    found: (f) => `${f.rows === 1 ? "1 more row" : `${f.rows} more rows`} after so many problems`,
+    expected: "a file whose first rows can be read",
+    remedy: "Mend what is named above, and read the file again.",
+  },
+  "setup-too-long": {
+    found: (f) => `${f.count} ${f.what}`,
+    expected: (f) => `at most ${f.most} ${f.what}`,
+    remedy: "Check that it is the setup; if it is, take out what is no longer needed.",
+  },
   "file-empty": {
     found: "an empty file",
     expected: (f) => contents[f.wanted],
@@ -176,6 +194,16 @@ export const fileProblems: Phrases<FileProblems> = {
     found: "a file that is not a whole .xlsx workbook",
     expected: "an .xlsx workbook",
     remedy: saveWorkbook,
+  },
+  "workbook-damaged": {
+    found: "a workbook that breaks off or was damaged on its way",
+    expected: "a whole .xlsx workbook",
+    remedy: "Copy or send it again from where it was saved, or save the table as CSV there.",
+  },
+  "workbook-too-large": {
+    found: (f) => `a workbook that unpacks to ${f.megabytes} MB`,
+    expected: (f) => `at most ${f.most} MB`,
+    remedy: "Save the sheet with the catches alone as CSV, and give that file.",
   },
   "workbook-old": { found: oldWorkbook, expected: "an .xlsx workbook", remedy: saveWorkbook },
   "sheet-not-found": {

@@ -14,6 +14,16 @@ export interface FileProblems {
   readonly "setup-not-json": NoFacts;
   readonly "spreads-not-json": NoFacts;
   readonly "file-too-large": { readonly megabytes: number; readonly most: number };
+  /** More of something than is taken on. */
+  readonly "too-many": { readonly what: Counted; readonly count: number; readonly most: number };
+  /** Rows after the one at which enough problems were found. */
+  readonly "rest-not-read": { readonly rows: number };
+  /** A list of a setup, or all of it. */
+  readonly "setup-too-long": {
+    readonly what: "entries" | "MB";
+    readonly count: number;
+    readonly most: number;
+  };
   readonly "file-empty": { readonly wanted: "table" | "list" | "setup" | "spreads" };
   // no text
   readonly "zip-archive": NoFacts;
@@ -44,6 +54,9 @@ export interface FileProblems {
   // a workbook
   readonly "not-a-workbook": NoFacts;
   readonly "workbook-old": NoFacts;
+  readonly "workbook-damaged": NoFacts;
+  /** Once it is unpacked. */
+  readonly "workbook-too-large": { readonly megabytes: number; readonly most: number };
   /** null: no sheet was asked for, and there is none. */
   readonly "sheet-not-found": { readonly sheet: string | null; readonly sheets: readonly string[] };
   // classes of products, and what may be told of meters
@@ -53,6 +66,9 @@ export interface FileProblems {
   readonly "spreads-too-few": { readonly bins: number; readonly least: number };
   readonly "sheet-empty": { readonly sheet: string; readonly others: readonly string[] };
 }
+
+/** What a file may hold too many of. */
+export type Counted = "rows" | "entries" | "columns" | "cells";
 
 export const fileCodes = {
   "file-not-found": "file-not-found",
@@ -64,6 +80,9 @@ export const fileCodes = {
   "setup-not-json": "file-type-unknown",
   "spreads-not-json": "file-type-unknown",
   "file-too-large": "file-too-large",
+  "too-many": "file-too-large",
+  "rest-not-read": "rest-not-read",
+  "setup-too-long": "file-too-large",
   "file-empty": "file-empty",
   "zip-archive": "file-binary",
   "old-workbook": "file-binary",
@@ -84,6 +103,8 @@ export const fileCodes = {
   "value-no-cell": "file-malformed",
   "not-a-workbook": "file-malformed",
   "workbook-old": "file-malformed",
+  "workbook-damaged": "file-malformed",
+  "workbook-too-large": "file-too-large",
   "sheet-not-found": "sheet-not-found",
   "classes-column-missing": "column-missing",
   "classes-product-twice": "file-malformed",

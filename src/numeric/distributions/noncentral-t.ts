@@ -1,3 +1,4 @@
+import { NumericalError } from "../../errors/errors.ts";
 import { requireFinite, requireNumber, requirePositiveOrInfinite } from "../domain.ts";
 import { chanceAbove } from "../standard-normal.ts";
 import { normalLowerTail } from "./normal.ts";
@@ -9,7 +10,7 @@ import { smoothChiMean } from "./smooth-chi-mixture.ts";
  *
  * @param x any number; ±Infinity gives 0 or 1
  * @param df degrees of freedom, above 0, need not be whole; Infinity means the shifted normal distribution
- * @param noncentrality finite, either sign
+ * @param noncentrality within ±1e150
  * @throws NumericalError when an argument is out of range
  */
 export function noncentralTLowerTail(x: number, df: number, noncentrality: number): number {
@@ -22,7 +23,7 @@ export function noncentralTLowerTail(x: number, df: number, noncentrality: numbe
  *
  * @param x any number; ±Infinity gives 1 or 0
  * @param df degrees of freedom, above 0, need not be whole; Infinity means the shifted normal distribution
- * @param noncentrality finite, either sign
+ * @param noncentrality within ±1e150
  * @throws NumericalError when an argument is out of range
  */
 export function noncentralTUpperTail(x: number, df: number, noncentrality: number): number {
@@ -30,11 +31,16 @@ export function noncentralTUpperTail(x: number, df: number, noncentrality: numbe
   return lowerTail(-x, df, -noncentrality);
 }
 
+/** From here on the deviation is 1 to more digits than a number has. */
+const practicallyInfinite = 1e34;
+/** The square of a larger one is no number. */
+const farthest = 1e150;
+
 function lowerTail(x: number, df: number, noncentrality: number): number {
   if (x === Number.POSITIVE_INFINITY) return 1;
   if (x === Number.NEGATIVE_INFINITY) return 0;
   if (x === 0) return normalLowerTail(-noncentrality);
-  if (df === Number.POSITIVE_INFINITY) return normalLowerTail(x - noncentrality);
+  if (df > practicallyInfinite) return normalLowerTail(x - noncentrality);
   const chance = (deviation: number) => chanceAbove(noncentrality - x * deviation);
   const landscape = { peak: tailPeak(x, df, noncentrality), sharpness: noncentrality ** 2 };
   return Math.min(1, smoothChiMean(chance, df, landscape));
@@ -55,4 +61,8 @@ function check(routine: string, x: number, df: number, noncentrality: number): v
   requireNumber(routine, "x", x);
   requirePositiveOrInfinite(routine, "df", df);
   requireFinite(routine, "noncentrality", noncentrality);
+  if (Math.abs(noncentrality) > farthest)
+    throw new NumericalError(
+      `${routine}: noncentrality is ${noncentrality}; it must be within ±${farthest}.`,
+    );
 }

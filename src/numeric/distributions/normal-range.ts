@@ -1,4 +1,5 @@
 import { at } from "../../errors/at.ts";
+import { interpolatedLog } from "../interpolation.ts";
 import { gaussLegendreRule } from "../quadrature.ts";
 import { chanceAbove, density } from "../standard-normal.ts";
 
@@ -31,9 +32,26 @@ interface LargestValue {
  * Source David and Nagaraja 2003, Order Statistics, 3rd edition, section 2.3
  */
 export function rangeTail(size: number, side: "lower" | "upper"): (width: number) => number {
+  if (side === "upper") return upperTails.get(size) ?? kept(size);
   const largest = largestValue(size);
-  if (side === "upper") return (width) => upperTail(width, largest);
   return (width) => (width < narrow ? narrowTail(width, largest) : lowerTail(width, largest));
+}
+
+/** Up to so many values a tail is worked out as fast as it is looked up. */
+const few = 12;
+/** From here on the tail is below 1e-18 times the number of pairs, and means over it hardly feel what lies there. */
+const farOut = 13;
+/** Comparisons of many means ask for the tail of one size at a hundred thousand widths. */
+const upperTails = new Map<number, (width: number) => number>();
+const sizesKept = 8;
+
+function kept(size: number): (width: number) => number {
+  const largest = largestValue(size);
+  const exact = (width: number) => upperTail(width, largest);
+  const tail = size <= few ? exact : interpolatedLog(exact, farOut);
+  if (upperTails.size >= sizesKept) upperTails.clear();
+  upperTails.set(size, tail);
+  return tail;
 }
 
 function largestValue(size: number): LargestValue {

@@ -1,3 +1,4 @@
+import { NumericalError } from "../../errors/errors.ts";
 import { chiLogShape, chiScale } from "./chi-mixture.ts";
 
 /** Terms that add less than this share of the total end the walk to their side. */
@@ -8,6 +9,11 @@ const lowestLog = -745;
 
 /** The root ω of v = e^−v, where ln S is to be at the peak. */
 const origin = 0.5671432904097838;
+
+const farthestLeft = 1e-160;
+
+/** Most steps of a long walk lie where the density is 0 and cost nothing; one that is longer has no end. */
+const mostSteps = 2_000_000;
 
 /** What is known beforehand about the function whose mean is taken. */
 export interface Landscape {
@@ -35,7 +41,8 @@ export function smoothChiMean(
   df: number,
   { peak, sharpness }: Landscape,
 ): number {
-  const shift = Math.log(peak);
+  // A peak that is too far left for a number is walked to from here; from minus infinity no walk would ever end.
+  const shift = Math.log(Math.max(peak, farthestLeft));
   // 2·df is the sharpness of the density itself; 30 keeps the step short enough for the double exponential at few df.
   const step = 0.45 / Math.sqrt(2 * df + sharpness + 30);
   let total = 0;
@@ -46,8 +53,11 @@ export function smoothChiMean(
       const bend = origin * Math.expm1(-t);
       const u = shift + t - bend;
       const logDensity = df * chiLogShape(u);
-      const term = Math.exp(logDensity) * g(Math.exp(u)) * (1 + origin + bend);
+      const weight = Math.exp(logDensity);
+      const term = weight === 0 ? 0 : weight * g(Math.exp(u)) * (1 + origin + bend);
       total += term;
+      if (i === mostSteps)
+        throw new NumericalError(`smoothChiMean: no convergence for ${df} degrees of freedom.`);
       if (term < negligible * total || (logDensity < lowestLog && direction * u > 0)) break;
     }
   }

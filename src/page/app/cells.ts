@@ -74,6 +74,5 @@ export function csvOf(rows: readonly PageRow[]): string {
   const columns = [...known].sort((a, b) => place(a) - place(b));
   return rowsToCsv(
     rows.map(({ cells }) => Object.fromEntries(columns.map((name) => [name, cells[name] ?? null]))),
-    { inert: false },
   );
 }

@@ -1,3 +1,4 @@
+import { limits } from "../../data/limits.ts";
 import { at } from "../../errors/at.ts";
 import type { ComparedProducts } from "../../model/compare-products.ts";
 import type { Designed } from "../../model/comparison-design.ts";
@@ -7,7 +8,7 @@ import { bartlettTest } from "../../statistics/bartlett.ts";
 import { completeBlocks } from "../../statistics/comparison-layout.ts";
 import type { MeanContrast } from "../../statistics/mean-comparison.ts";
 import { sampleOf } from "../../statistics/sample.ts";
-import { pairsAsked } from "./pairs.ts";
+import { pairsAsked, tooManyPairs } from "./pairs.ts";
 import type { ProductComparisonOptions, ProductScatterComparison } from "./result.ts";
 import { unusedBlocks } from "./unused-blocks.ts";
 
@@ -45,6 +46,11 @@ function aboutFills({ all, usable, options }: ComparisonFindings): Caution[] {
       ? [caution("product-few-fills", { product }, { fills: fills.length })]
       : [];
   });
+  if (tooManyPairs(usable, options))
+    return [
+      ...found,
+      caution("too-many-pairs", {}, { products: usable.length, pairs: limits.pairs }),
+    ];
   return pairsAsked(usable, options).length === 0
     ? [...found, caution("nothing-to-compare", {}, { products: usable.length })]
     : found;
@@ -53,7 +59,7 @@ function aboutFills({ all, usable, options }: ComparisonFindings): Caution[] {
 function aboutBins({ usable, options }: ComparisonFindings): Caution[] {
   if (options.blocks === "bin" || usable.length < 2) return [];
   const sets = usable.map(({ bins }) => [...bins].sort().join("\n"));
-  if (new Set(sets).size === 1) return [];
+  if (new Set(sets).size === 1 || tooManyPairs(usable, options)) return [];
   const shared = pairsAsked(usable, { ...options, pairs: "sharing a bin" });
   const apart = pairsAsked(usable, options).length > shared.length;
   const bins = [...new Set(usable.flatMap((group) => group.bins))];
@@ -103,10 +109,10 @@ function aboutSpread({ usable, compared, options }: ComparisonFindings): Caution
 
 function aboutVerdicts({ usable, compared, byCatches, options }: ComparisonFindings): Caution[] {
   const contrasts = compared?.contrasts ?? [];
+  const pairOf = ({ first, second }: MeanContrast) => `${first}:${second}`;
+  const ofCatches = new Map(byCatches.map((contrast) => [pairOf(contrast), contrast]));
   const misled = contrasts.flatMap((right) => {
-    const wrong = byCatches.find(
-      ({ first, second }) => first === right.first && second === right.second,
-    );
+    const wrong = ofCatches.get(pairOf(right));
     if (wrong === undefined || wrong.pValue === null || right.pValue === null) return [];
     if (wrong.verdict === right.verdict) return [];
     const facts = {

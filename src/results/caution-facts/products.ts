@@ -6,6 +6,8 @@ export interface ProductCautionFacts {
   readonly "product-not-repeated": Record<string, never>;
   readonly "product-few-fills": { readonly fills: number };
   readonly "nothing-to-compare": { readonly products: number };
+  /** Pairs that are compared at most. */
+  readonly "too-many-pairs": { readonly products: number; readonly pairs: number };
   readonly "products-in-different-bins": { readonly bins: readonly string[] };
   readonly "products-share-some-bins": { readonly bins: readonly string[] };
   readonly "blocks-not-used": { readonly by: string; readonly blocks: number };
@@ -54,6 +56,7 @@ export const productStandings = {
   "product-not-repeated": { severity: "doubt", asks: "to-know" },
   "product-few-fills": { severity: "doubt", asks: "to-know" },
   "nothing-to-compare": { severity: "note", asks: "to-know" },
+  "too-many-pairs": { severity: "doubt", asks: "to-know" },
   "products-in-different-bins": { severity: "serious", asks: "to-know" },
   "products-share-some-bins": { severity: "doubt", asks: "to-know" },
   "blocks-not-used": { severity: "note", asks: "to-know" },

@@ -25,6 +25,8 @@ export const cautionsProducts: typeof english = {
     `${f.product ?? "Ein Produkt"} hat nur ${fills(f.fills)}: Die Vertrauensbereiche sind mit Absicht weit, und ein echter Unterschied wird leicht übersehen.`,
   "nothing-to-compare": () =>
     "Keine zwei Produkte, die zu vergleichen wären, haben je zwei Füllungen; kein Produkt lässt sich mit einem anderen vergleichen.",
+  "too-many-pairs": (f) =>
+    `${f.products} Produkte sind zu viele, um jedes mit jedem zu vergleichen; es werden höchstens ${f.pairs} Paare. Nennen Sie das Produkt, mit dem die anderen verglichen werden sollen (reference), oder nehmen Sie Produkte aus der Datei.`,
   "products-in-different-bins": (bins) =>
     `Manche Produkte waren nie im selben Tank (${bins}). Ihr Unterschied ist ebenso der zweier Dosierer wie der zweier Produkte; füllen Sie dieselben Tanks mit beiden.`,
   "products-share-some-bins": (bins) =>

@@ -34,6 +34,10 @@ export const command: typeof english = {
   nothingWritten: (folder) => `${folder}: Nichts wurde geschrieben.`,
   cannotWrite: (f) =>
     `${f.folder}: Nötig ist ein Ordner, in den geschrieben werden kann (${f.why}).`,
+  notAllPlaced: (f) =>
+    `${f.folder}: Alle Dateien sind geschrieben, aber nicht alle kamen an ihren Platz (${f.why}). Der nächste Lauf in diesen Ordner holt es nach.`,
+  beingWritten: (f) =>
+    `${f.folder}: Ein anderer Lauf schreibt gerade in diesen Ordner. Warten Sie, bis er fertig ist; läuft keiner, löschen Sie darin ${f.file}.`,
   inTheWay: {
     input: ({ names }) =>
       `Wird von diesem Befehl gelesen und nie überschrieben: ${names}. ${toGoOn.elsewhere}`,

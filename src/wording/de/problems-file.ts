@@ -1,5 +1,5 @@
 import type { Phrases } from "../../errors/issue-text.ts";
-import type { FileProblems } from "../../errors/problems/file.ts";
+import type { Counted, FileProblems } from "../../errors/problems/file.ts";
 
 const table = "eine erste Zeile mit den Namen der Spalten und eine Zeile je Probe";
 const oldWorkbook = "eine alte .xls-Arbeitsmappe oder eine mit Kennwort";
@@ -16,6 +16,13 @@ const contents = {
   list: "eine Liste der Proben",
   setup: "Einstellungen in geschweiften Klammern, {}, zwischen denen nichts stehen muss",
   spreads: "eine Bibliothek von Streuungen, wie `evencatch spreads` sie schreibt",
+};
+
+const counted: Readonly<Record<Counted, string>> = {
+  rows: "Zeilen",
+  entries: "Einträge",
+  columns: "Spalten",
+  cells: "Zellen",
 };
 
 const quoted = (names: readonly string[]) => names.map((name) => `„${name}“`).join(", ");
@@ -84,6 +91,26 @@ export const fileProblems: Phrases<FileProblems> = {
     expected: (f) => `höchstens ${f.most} MB bei dieser Art von Datei`,
     remedy:
       "Prüfen Sie, ob es die Datei mit den Proben ist; wenn ja, teilen Sie sie nach Saison oder nach Tank auf.",
+  },
+  "too-many": {
+    found: (f) => `${f.count} ${counted[f.what]}`,
+    expected: (f) => `höchstens ${f.most} ${counted[f.what]}`,
+    remedy: (f) =>
+      f.what === "columns"
+        ? "Löschen Sie die leeren Spalten und alle, die mit den Proben nichts zu tun haben."
+        : "Löschen Sie leere Zeilen und Spalten; sind es wirklich so viele Proben, teilen Sie die Datei nach Saison oder nach Tank auf.",
+  },
+  "rest-not-read": {
+    found: (f) =>
+      `${f.rows === 1 ? "1 weitere Zeile" : `${f.rows} weitere Zeilen`} nach so vielen Fehlern`,
+    expected: "eine Datei, deren erste Zeilen lesbar sind",
+    remedy: "Beheben Sie, was oben genannt ist, und lesen Sie die Datei noch einmal ein.",
+  },
+  "setup-too-long": {
+    found: (f) => `${f.count} ${f.what === "MB" ? "MB" : counted.entries}`,
+    expected: (f) => `höchstens ${f.most} ${f.what === "MB" ? "MB" : counted.entries}`,
+    remedy:
+      "Prüfen Sie, ob es die Datei mit den Einstellungen ist; wenn ja, nehmen Sie heraus, was nicht mehr gebraucht wird.",
   },
   "file-empty": {
     found: "eine leere Datei",
@@ -183,6 +210,17 @@ export const fileProblems: Phrases<FileProblems> = {
     found: "eine Datei, die keine vollständige .xlsx-Arbeitsmappe ist",
     expected: workbook,
     remedy: saveWorkbook,
+  },
+  "workbook-damaged": {
+    found: "eine Arbeitsmappe, die abbricht oder unterwegs beschädigt wurde",
+    expected: "eine vollständige .xlsx-Arbeitsmappe",
+    remedy:
+      "Kopieren oder schicken Sie sie noch einmal von dort, wo sie gespeichert wurde, oder speichern Sie die Tabelle dort als CSV.",
+  },
+  "workbook-too-large": {
+    found: (f) => `eine Arbeitsmappe, die entpackt ${f.megabytes} MB groß ist`,
+    expected: (f) => `höchstens ${f.most} MB`,
+    remedy: "Speichern Sie das Blatt mit den Proben allein als CSV, und geben Sie diese Datei an.",
   },
   "workbook-old": { found: oldWorkbook, expected: workbook, remedy: saveWorkbook },
   "sheet-not-found": {

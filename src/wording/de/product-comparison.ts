@@ -43,6 +43,7 @@ export const productComparison: typeof english = {
     },
     detail: "Produkte und Streuung in Zahlen",
   },
+  tooManyPairs: "Die Produkte wurden nicht verglichen; jedes gegen jedes zu halten wäre zu viel.",
   nothingToCompare:
     "Kein Produkt lässt sich mit einem anderen vergleichen: Beide Produkte eines Paars brauchen zwei Füllungen.",
   compared: (f) =>

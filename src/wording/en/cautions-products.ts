@@ -37,6 +37,8 @@ export const cautionsProducts = {
     `${f.product ?? "A product"} has ${fills(f.fills)} only: its intervals are wide on purpose, and a real difference is easily missed.`,
   "nothing-to-compare": () =>
     "No two products to be compared have two fills each, so no product can be compared with another.",
+  "too-many-pairs": (f: { readonly products: number; readonly pairs: number }) =>
+    `${f.products} products are too many to compare each with each: at most ${f.pairs} pairs are. Name the product the others are to be compared with (reference), or take products out of the file.`,
   "products-in-different-bins": (bins: string) =>
     `Some products were never in the same bin (${bins}). Their difference is that of two meters as much as of two products; fill the same bins with both.`,
   "products-share-some-bins": (bins: string) =>

@@ -36,6 +36,10 @@ export const command = {
   nothingWritten: (folder: string) => `${folder}: nothing was written.`,
   cannotWrite: (f: Facts<"folder" | "why">) =>
     `${f.folder}: it must be a folder that can be written to (${f.why}).`,
+  notAllPlaced: (f: Facts<"folder" | "why">) =>
+    `${f.folder}: every file was written, but not all could be put in their places (${f.why}). The next run into this folder does it.`,
+  beingWritten: (f: Facts<"folder" | "file">) =>
+    `${f.folder}: another run is writing into this folder. Wait until it is done; if there is none, delete ${f.file} in it.`,
   /** By what is wrong with the names. */
   inTheWay: {
     input: ({ names }: Facts<"names">) =>

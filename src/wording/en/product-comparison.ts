@@ -60,6 +60,7 @@ export const productComparison = {
     },
     detail: "Products and scatter in figures",
   },
+  tooManyPairs: "The products were not compared: they are too many to hold each against each.",
   nothingToCompare:
     "No product can be compared with another: both products of a pair need two fills each.",
   compared: (f: {

@@ -104,7 +104,8 @@ export function productComparisonSayings(format: Format, say: typeof templates) 
   return {
     ...say.labels,
     sentence: (result: ProductComparison): string => {
-      const { contrasts, input, method } = result;
+      const { cautions, contrasts, input, method } = result;
+      if (cautions.some(({ code }) => code === "too-many-pairs")) return say.tooManyPairs;
       if (contrasts.length === 0 || method === null) return say.nothingToCompare;
       const counts = everyVerdict.flatMap((verdict) => {
         const count = contrasts.filter((contrast) => contrast.verdict === verdict).length;

@@ -265,7 +265,7 @@ describe("a sheet of somebody's own", () => {
 
   it("is refused with a typed error where it is no table at all, or an answer names no column", async () => {
     const broken = { name: "a.xlsx", bytes: new Uint8Array([0x50, 0x4b, 3, 4, 9]) };
-    await expect(importCatches([broken])).rejects.toThrow("not a whole .xlsx workbook");
+    await expect(importCatches([broken])).rejects.toThrow("needed a whole .xlsx workbook");
     await expect(importCatches(own(head), { map: { Tank: "tonk" } })).rejects.toMatchObject({
       name: "OptionError",
       option: "map",

@@ -1,0 +1,39 @@
+import type { DataIssue } from "../errors/data-issue.ts";
+import type { Counted } from "../errors/problems/file.ts";
+import { dataIssue, type Place } from "./issues.ts";
+import { limits } from "./limits.ts";
+
+/** The issue for more of something than is taken on. */
+export function tooMany(place: Place, what: Counted, count: number, most: number): DataIssue {
+  return dataIssue(place, { problem: "too-many", facts: { what, count, most } }, String(count));
+}
+
+/**
+ * Why a text is too much for a table, before it is made one: its rows, and its cells as its separators tell them. A
+ * separator within quotation marks counts as well, which no table of catches notices. Null: it is not.
+ */
+export function textTooMuch(place: Place, text: string): DataIssue | null {
+  let rows = 1;
+  let separators = 0;
+  for (let index = 0; index < text.length; index++) {
+    const letter = text.charCodeAt(index);
+    if (letter === lineFeed || letter === carriageReturn) rows++;
+    else if (letter === comma || letter === semicolon || letter === tabulator) separators++;
+  }
+  // Where a line ends in both letters it was counted twice.
+  if (rows > limits.rows) rows = text.split(/\r\n|[\r\n]/).length;
+  if (rows > limits.rows) return tooMany(place, "rows", rows, limits.rows);
+  const cells = rows + separators;
+  return cells > limits.cells ? tooMany(place, "cells", cells, limits.cells) : null;
+}
+
+const lineFeed = 0x0a;
+const carriageReturn = 0x0d;
+const comma = 0x2c;
+const semicolon = 0x3b;
+const tabulator = 0x09;
+
+/** The issue that ends a list of problems which are not all told. */
+export function restNotRead(place: Place, rows: number): DataIssue {
+  return dataIssue(place, { problem: "rest-not-read", facts: { rows } }, String(rows));
+}
