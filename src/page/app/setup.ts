@@ -29,6 +29,7 @@ const nothing: Setup = {
     turnCountStandardUncertainty: null,
   },
   bins: [],
+  trial: null,
   money: {
     currency: null,
     valueOfHour: null,

@@ -122,7 +122,7 @@ export const setupFields: Readonly<Record<string, Told>> = {
     ["Weizen", "Gerste"],
   ],
   "trial.blocks": [
-    "Spalte mit den Blöcken, in denen jedes Produkt einmal eingefüllt wurde, oder bin oder date",
+    "Spalte mit den Blöcken, in denen jedes Produkt einmal eingefüllt wurde, oder `bin` oder `date`",
   ],
   "trial.fills": ["Geplante Füllungen je Produkt"],
   "trial.reference": [
@@ -160,12 +160,15 @@ export const setupKinds: Readonly<Record<string, string>> = {
   date: "Datum",
   "name or number": "Name oder Zahl",
   "code of a finding": "Code einer Meldung",
+  "list of names": "Liste von Namen",
   "list of numbers": "Liste von Zahlen",
   "list of texts": "Liste von Texten",
   '"ground-wheel" or "motor"': '"ground-wheel" oder "motor"',
   '"linear" or "quadratic"': '"linear" oder "quadratic"',
   'one of "book value", "last fill", "average of fills"':
     'einer der Werte "book value", "last fill", "average of fills"',
+  'one of "common", "separate"': 'einer der Werte "common", "separate"',
+  'one of "planned", "size"': 'einer der Werte "planned", "size"',
   'one of "other bins", "none"': 'einer der Werte "other bins", "none"',
   "mass in kg, g, t, lb or oz": "Masse in kg, g, t, lb oder oz",
   "mass in kg, g, t, lb or oz, with an optional standard_uncertainty":

@@ -43,7 +43,10 @@ export const glossary = {
       "range",
       "From the lowest to the highest of what was seen or given; it makes no promise.",
     ],
-    plusMinus: ["± (plus or minus)", "Half the width of an interval or band, as a share of its middle."],
+    plusMinus: [
+      "± (plus or minus)",
+      "Half the width of an interval or band, as a share of its middle.",
+    ],
     confidence: [
       "confidence",
       "The share of intervals that hold the truth, if everything were repeated again and again.",
