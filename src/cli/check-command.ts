@@ -1,7 +1,10 @@
 import { divisionCautions, scaleDivisionOf } from "../analysis/scale-division.ts";
+import type { Setup } from "../data/setup.ts";
 import { checkSetupAgainst } from "../data/setup-against.ts";
+import type { CatchLog } from "../data/types.ts";
 import { checkCatchesFile } from "../node.ts";
 import { cautionSentence } from "../report/sections/cautions.ts";
+import type { Caution } from "../results/caution.ts";
 import { wordsFor } from "../wording/languages.ts";
 import { type ExitCode, exitCodes } from "./exit-codes.ts";
 import { type ReadFlags, readOptions, type SetupFlags, setupFor } from "./input.ts";
@@ -25,11 +28,7 @@ export async function checkCommand(path: string, flags: CheckFlags, io: Io): Pro
   }
   const { log } = check;
   const setup = await setupFor(path, flags, words, io);
-  const found = [
-    ...log.cautions,
-    ...divisionCautions(scaleDivisionOf(null, setup, log)),
-    ...(setup === null ? [] : checkSetupAgainst(setup, log)),
-  ];
+  const found = checkFindings(log, setup);
   const texts = found.map((one) => cautionSentence(one, words));
   if (flags.json) {
     const cautions = found.map((one, i) => ({ ...one, text: texts[i] }));
@@ -39,4 +38,13 @@ export async function checkCommand(path: string, flags: CheckFlags, io: Io): Pro
     for (const text of texts) io.out(`${io.outColors.yellow(problems.lookAt)} ${text}`);
   }
   return exitCodes.fine;
+}
+
+/** What is worth a word about a file that can be used, as a report has it. */
+export function checkFindings(log: CatchLog, setup: Setup | null): readonly Caution[] {
+  return [
+    ...log.cautions,
+    ...divisionCautions(scaleDivisionOf(null, setup, log)),
+    ...(setup === null ? [] : checkSetupAgainst(setup, log)),
+  ];
 }

@@ -28,6 +28,8 @@ export const decision: typeof english = {
     "catch-far-from-fellows": (f) =>
       `Probe ${f.named} der Füllung ${f.fill} ist das ${f.times}fache der anderen`,
     "unit-looks-wrong": (f) => `Massen in ${f.unit} ergeben einen ungewöhnlichen Austrag`,
+    "counter-not-reset": () => "die Umdrehungen scheinen von Probe zu Probe weiterzulaufen",
+    "bag-not-emptied": () => "die Massen scheinen sich von Probe zu Probe aufzusummieren",
     "needed-not-computed": (f) => `„${questions[f.question]}“ ließ sich nicht berechnen`,
     "constant-mass": (mass) => `etwa ${mass} scheinen in jeder Probe zu stecken`,
     "suspect-catch": (f) => `Probe ${f.named} liegt ${f.off} daneben`,

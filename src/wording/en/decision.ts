@@ -32,6 +32,8 @@ export const decision = {
     "catch-far-from-fellows": (f: Facts<"named" | "times"> & { readonly fill: FillName | null }) =>
       `catch ${f.named} of fill ${f.fill} is ${f.times} times its fellows`,
     "unit-looks-wrong": (f: Facts<"unit">) => `masses in ${f.unit} give an unusual delivery`,
+    "counter-not-reset": () => "the turns seem to run on from catch to catch",
+    "bag-not-emptied": () => "the masses seem to add up from catch to catch",
     "needed-not-computed": (f: { readonly question: Question }) =>
       `"${questions[f.question]}" could not be computed`,
     "constant-mass": (mass: string) => `about ${mass} seem to be in every catch`,

@@ -1,0 +1,32 @@
+import type { Standing } from "../severity.ts";
+
+/** What is possible in catches and a setup but rarely meant, with the cause that is suspected. */
+export interface SuspectedCautionFacts {
+  // slips that are suspected
+  /** Turns of so many of the catches go on where the catch before had ended. */
+  readonly "counter-not-reset": {
+    readonly catches: number;
+    readonly countedOn: number;
+    /** As written, in the order of the catches. */
+    readonly turns: readonly number[];
+  };
+  /** Masses of so many of the catches hold those of the catch before. */
+  readonly "bag-not-emptied": {
+    readonly catches: number;
+    readonly countedOn: number;
+    /** Net, as written, in the order of the catches. */
+    readonly massesKg: readonly number[];
+  };
+}
+
+/** Each changes what is set, and the person who wrote the file says whether it is so. */
+const asked = {
+  severity: "serious",
+  asks: "look-first",
+  endedBy: ["corrected", "answered"],
+} as const satisfies Standing;
+
+export const suspectedStandings = {
+  "counter-not-reset": asked,
+  "bag-not-emptied": asked,
+} as const satisfies Readonly<Record<keyof SuspectedCautionFacts, Standing>>;

@@ -1,0 +1,31 @@
+import type { SuspectedCautionFacts } from "../../results/caution-facts/suspected.ts";
+import type { cautionsSuspected as templates } from "../en/cautions-suspected.ts";
+import type { Format } from "../format.ts";
+import type { CautionSentences } from "./caution-sentences.ts";
+
+/** As many figures as show that they run on. */
+const shown = 4;
+
+/** Slips that are suspected. A code that is not here carries no figures: its facts go to the sentence as they are. */
+export function cautionsSuspectedSayings(
+  format: Format,
+  say: typeof templates,
+): CautionSentences<SuspectedCautionFacts> {
+  const first = (figures: readonly string[]) =>
+    figures.length > shown ? `${figures.slice(0, shown).join(", ")} …` : format.list(figures);
+  return {
+    ...say,
+    "counter-not-reset": ({ catches, countedOn, turns }) =>
+      say["counter-not-reset"]({
+        catches,
+        countedOn,
+        turns: first(turns.map((one) => format.plain(one))),
+      }),
+    "bag-not-emptied": ({ catches, countedOn, massesKg }) =>
+      say["bag-not-emptied"]({
+        catches,
+        countedOn,
+        masses: first(massesKg.map((one) => format.value(one, "mass"))),
+      }),
+  };
+}

@@ -1,0 +1,153 @@
+import type { CatchSource } from "../../src/data/source.ts";
+import { randomStream } from "../../src/numeric/random.ts";
+import type { CautionCode } from "../../src/results/caution.ts";
+import { csv } from "./catch-files.ts";
+
+/** A file of catches and the setup beside it, as a person has them. */
+export interface Given {
+  readonly source: CatchSource;
+  /** null: none. */
+  readonly setup: object | null;
+}
+
+/** What can be read and answered, and was not meant. */
+export interface WrongButAccepted {
+  /** What is asked about it. */
+  readonly code: CautionCode;
+  readonly wrong: Given;
+  /** The same as it was meant; nothing is asked about it under this code. */
+  readonly meant: Given;
+}
+
+/** One catch of a table, as somebody writes it. */
+export interface Row {
+  readonly bin: string;
+  readonly product: string;
+  readonly fill: number;
+  readonly catch: number;
+  readonly turns: number;
+  readonly net: number;
+  readonly date: string;
+}
+
+const header = "bin,product,fill,catch,turns,net_kg,taken_at";
+
+export function fileOf(rows: readonly Row[], head = header): CatchSource {
+  const lines = rows.map((row) =>
+    [row.bin, row.product, row.fill, row.catch, row.turns, row.net, row.date].join(","),
+  );
+  return csv(head, ...lines);
+}
+
+interface Plan {
+  readonly bin?: string;
+  readonly product?: string;
+  readonly fills?: number;
+  readonly firstFill?: number;
+  readonly catches?: number;
+  /** kg a turn. */
+  readonly delivery?: number;
+  readonly seed?: number;
+}
+
+/** Fills a week apart that differ by 1 %, catches of 20 and 40 turns that scatter by 1 %, on a scale that shows 10 g. */
+export function rowsOf(plan: Plan = {}): readonly Row[] {
+  const { bin = "1", product = "wheat", fills = 3, firstFill = 1, catches = 4 } = plan;
+  const stream = randomStream(plan.seed ?? 20_260_401);
+  return Array.from({ length: fills }, (_, f) => {
+    const ofFill = (plan.delivery ?? 0.3) * (1 + 0.01 * stream.normal());
+    return Array.from({ length: catches }, (_, c): Row => {
+      const turns = c % 2 === 0 ? 20 : 40;
+      return {
+        bin,
+        product,
+        fill: firstFill + f,
+        catch: c + 1,
+        turns,
+        net: hundredths(ofFill * turns * (1 + 0.01 * stream.normal())),
+        date: new Date(Date.UTC(2026, 2, 2 + 7 * (firstFill + f), 7, 5 * c))
+          .toISOString()
+          .slice(0, 16),
+      };
+    });
+  }).flat();
+}
+
+export function hundredths(value: number): number {
+  return Math.round(value * 100) / 100;
+}
+
+/** Rows with some of their fields changed. */
+export function changed(
+  rows: readonly Row[],
+  change: (row: Row, index: number) => Partial<Row>,
+): readonly Row[] {
+  return rows.map((row, i) => ({ ...row, ...change(row, i) }));
+}
+
+function given(rows: readonly Row[], setup: object | null = null): Given {
+  return { source: fileOf(rows), setup };
+}
+
+/** The newest fill of some rows changed, each catch with those of its fill before it. */
+function lastFill(
+  rows: readonly Row[],
+  change: (row: Row, before: readonly Row[]) => Partial<Row>,
+): readonly Row[] {
+  const last = Math.max(...rows.map(({ fill }) => fill));
+  return changed(rows, (row) =>
+    row.fill === last
+      ? change(
+          row,
+          rows.filter((one) => one.fill === last && one.catch < row.catch),
+        )
+      : {},
+  );
+}
+
+const sum = (figures: readonly number[]) => figures.reduce((one, other) => one + other, 0);
+
+function turnsCountedOn(): WrongButAccepted {
+  const rows = changed(rowsOf(), (row) => ({
+    turns: 20,
+    net: row.turns === 20 ? row.net : hundredths(row.net / 2),
+  }));
+  const wrong = lastFill(rows, (row, before) => ({
+    turns: row.turns + sum(before.map(({ turns }) => turns)),
+  }));
+  return { code: "counter-not-reset", wrong: given(wrong), meant: given(rows) };
+}
+
+function turnsCountedOnOverTwoLevels(): WrongButAccepted {
+  const rows = rowsOf({ fills: 1 });
+  const wrong = lastFill(rows, (row, before) => ({
+    turns: row.turns + sum(before.map(({ turns }) => turns)),
+  }));
+  return { code: "counter-not-reset", wrong: given(wrong), meant: given(rows) };
+}
+
+function bagFilledOn(): WrongButAccepted {
+  const rows = rowsOf();
+  const wrong = lastFill(rows, (row, before) => ({
+    net: hundredths(row.net + sum(before.map(({ net }) => net))),
+  }));
+  return { code: "bag-not-emptied", wrong: given(wrong), meant: given(rows) };
+}
+
+function bagFilledOnAtEqualTurns(): WrongButAccepted {
+  const rows = changed(rowsOf({ fills: 1, catches: 3, delivery: 0.12 }), (row) =>
+    row.turns === 20 ? {} : { turns: 20, net: hundredths(row.net / 2) },
+  );
+  const wrong = lastFill(rows, (row, before) => ({
+    net: hundredths(row.net + sum(before.map(({ net }) => net))),
+  }));
+  return { code: "bag-not-emptied", wrong: given(wrong), meant: given(rows) };
+}
+
+/** Cases by name: each an input that is read without complaint, and the same as it was meant. */
+export const wrongButAccepted = {
+  turnsCountedOn,
+  turnsCountedOnOverTwoLevels,
+  bagFilledOn,
+  bagFilledOnAtEqualTurns,
+} satisfies Readonly<Record<string, () => WrongButAccepted>>;
