@@ -1,6 +1,7 @@
 import { divisionCautions, scaleDivisionOf } from "../analysis/scale-division.ts";
 import type { Setup } from "../data/setup.ts";
 import { checkSetupAgainst } from "../data/setup-against.ts";
+import { suspicionsBeside } from "../data/suspicions.ts";
 import type { CatchLog } from "../data/types.ts";
 import { checkCatchesFile } from "../node.ts";
 import { cautionSentence } from "../report/sections/cautions.ts";
@@ -45,6 +46,7 @@ export function checkFindings(log: CatchLog, setup: Setup | null): readonly Caut
   return [
     ...log.cautions,
     ...divisionCautions(scaleDivisionOf(null, setup, log)),
+    ...suspicionsBeside(setup, log),
     ...(setup === null ? [] : checkSetupAgainst(setup, log)),
   ];
 }

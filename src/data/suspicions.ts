@@ -1,17 +1,23 @@
 import type { Caution } from "../results/caution.ts";
+import type { Setup } from "./setup.ts";
 import { bagNotEmptied } from "./suspicions/bag-not-emptied.ts";
 import { counterNotReset } from "./suspicions/counter-not-reset.ts";
 import { farFromFellows } from "./suspicions/far-from-fellows.ts";
-import { countedLog, type Suspicion } from "./suspicions/suspect.ts";
+import { farFromOthers } from "./suspicions/far-from-others.ts";
+import { farFromSetup } from "./suspicions/far-from-setup.ts";
+import { netAndTurnsSwapped } from "./suspicions/net-and-turns-swapped.ts";
+import { type CountedLog, countedLog, type Suspicion } from "./suspicions/suspect.ts";
 import { turnsAllEqual } from "./suspicions/turns-all-equal.ts";
 import { unitLooksWrong } from "./suspicions/unit-looks-wrong.ts";
-import type { Catch, MassUnit, WrittenWeights } from "./types.ts";
+import type { Catch, CatchLog, MassUnit, WrittenWeights } from "./types.ts";
 
 /** What is suspected of catches by themselves, in the order in which it is said: causes before what they bring about. */
 const ofCatches: readonly Suspicion[] = [
   counterNotReset,
   bagNotEmptied,
+  netAndTurnsSwapped,
   unitLooksWrong,
+  farFromOthers,
   farFromFellows,
   turnsAllEqual,
 ];
@@ -29,4 +35,19 @@ export function suspicions(
 ): readonly Caution[] {
   const log = countedLog(catches, massUnit, written);
   return ofCatches.flatMap((asks) => asks(log));
+}
+
+/** What is suspected of catches and the setup beside one another. */
+const besideSetup: readonly ((setup: Setup, log: CountedLog) => readonly Caution[])[] = [
+  farFromSetup,
+];
+
+/** What is possible in a setup beside these catches but rarely meant; without a setup nothing. */
+export function suspicionsBeside(
+  setup: Setup | null,
+  { catches, massUnit, written = [] }: CatchLog,
+): readonly Caution[] {
+  if (setup === null) return [];
+  const log = countedLog(catches, massUnit, written);
+  return besideSetup.flatMap((asks) => asks(setup, log));
 }

@@ -144,10 +144,110 @@ function bagFilledOnAtEqualTurns(): WrongButAccepted {
   return { code: "bag-not-emptied", wrong: given(wrong), meant: given(rows) };
 }
 
+const pound = 0.453_592_37;
+
+/** The setup of bin 1 with some more of its fields. */
+function bin1(fields: object, machine: object = {}): object {
+  return { ...machine, bins: [{ bin: "1", ...fields }] };
+}
+
+function inUnit(rows: readonly Row[], kg: number, decimals = 2): readonly Row[] {
+  return changed(rows, ({ net }) => ({ net: Number((net / kg).toFixed(decimals)) }));
+}
+
+function poundsBesideBookValue(): WrongButAccepted {
+  const rows = rowsOf();
+  const setup = bin1({ book_value: { value: 0.34, unit: "kg/turn" } });
+  return {
+    code: "delivery-far-off",
+    wrong: given(inUnit(rows, pound), setup),
+    meant: given(rows, setup),
+  };
+}
+
+function poundsBesideTargetAndDrive(): WrongButAccepted {
+  const rows = rowsOf();
+  const setup = bin1({ target_rate: { value: 120, unit: "kg/ha" }, turns_per_hectare: 390 });
+  return {
+    code: "delivery-far-off",
+    wrong: given(inUnit(rows, pound), setup),
+    meant: given(rows, setup),
+  };
+}
+
+function poundsBesideTargetAndRatio(): WrongButAccepted {
+  const rows = rowsOf();
+  const setup = bin1(
+    {
+      target_rate: { value: 120, unit: "kg/ha" },
+      drive: { kind: "ground-wheel", ratio: 0.77 },
+    },
+    {
+      cart: {
+        working_width: { value: 9, unit: "m" },
+        wheel_circumference: { value: 2.2, unit: "m" },
+      },
+    },
+  );
+  return {
+    code: "delivery-far-off",
+    wrong: given(inUnit(rows, pound), setup),
+    meant: given(rows, setup),
+  };
+}
+
+function oneBinInPounds(): WrongButAccepted {
+  const bins = ["1", "2", "3"].map((bin, i) => rowsOf({ bin, seed: i + 1 }));
+  const wrong = bins.map((rows, i) => (i === 1 ? inUnit(rows, pound) : rows));
+  return { code: "delivery-far-off", wrong: given(wrong.flat()), meant: given(bins.flat()) };
+}
+
+function oneFillInPounds(): WrongButAccepted {
+  const rows = rowsOf({ fills: 4 });
+  const wrong = lastFill(rows, ({ net }) => ({ net: hundredths(net / pound) }));
+  return { code: "delivery-far-off", wrong: given(wrong), meant: given(rows) };
+}
+
+function gramsAsKilograms(): WrongButAccepted {
+  const rows = rowsOf({ product: "canola", delivery: 0.008 });
+  return {
+    code: "unit-looks-wrong",
+    wrong: given(inUnit(rows, 0.001, 0)),
+    meant: given(rows),
+  };
+}
+
+function kilogramsAsGrams(): WrongButAccepted {
+  const rows = rowsOf({ delivery: 0.55 });
+  const inGrams = (some: readonly Row[]): Given => ({
+    source: fileOf(some, header.replace("net_kg", "net_g")),
+    setup: null,
+  });
+  return {
+    code: "unit-looks-wrong",
+    wrong: inGrams(rows),
+    meant: inGrams(inUnit(rows, 0.001, 0)),
+  };
+}
+
+function columnsSwapped(): WrongButAccepted {
+  const rows = rowsOf();
+  const wrong = changed(rows, ({ turns, net }) => ({ turns: net, net: turns }));
+  return { code: "net-and-turns-swapped", wrong: given(wrong), meant: given(rows) };
+}
+
 /** Cases by name: each an input that is read without complaint, and the same as it was meant. */
 export const wrongButAccepted = {
   turnsCountedOn,
   turnsCountedOnOverTwoLevels,
   bagFilledOn,
   bagFilledOnAtEqualTurns,
+  poundsBesideBookValue,
+  poundsBesideTargetAndDrive,
+  poundsBesideTargetAndRatio,
+  oneBinInPounds,
+  oneFillInPounds,
+  gramsAsKilograms,
+  kilogramsAsGrams,
+  columnsSwapped,
 } satisfies Readonly<Record<string, () => WrongButAccepted>>;

@@ -17,6 +17,21 @@ export interface SuspectedCautionFacts {
     /** Net, as written, in the order of the catches. */
     readonly massesKg: readonly number[];
   };
+  /** The net masses look counted and the turns weighed; those of the first catch as read. */
+  readonly "net-and-turns-swapped": {
+    readonly catches: number;
+    readonly turns: number;
+    readonly net: number;
+    readonly unit: string;
+  };
+  /** What is delivered is so many times what else is known of it. */
+  readonly "delivery-far-off": {
+    readonly against: "other-bins" | "other-fills" | "book-value" | "target";
+    readonly times: number;
+    readonly read: string;
+    /** Masses in this unit would give that; null: no mix-up of two units would. */
+    readonly meant: string | null;
+  };
 }
 
 /** Each changes what is set, and the person who wrote the file says whether it is so. */
@@ -29,4 +44,6 @@ const asked = {
 export const suspectedStandings = {
   "counter-not-reset": asked,
   "bag-not-emptied": asked,
+  "net-and-turns-swapped": asked,
+  "delivery-far-off": asked,
 } as const satisfies Readonly<Record<keyof SuspectedCautionFacts, Standing>>;

@@ -1,9 +1,20 @@
 import type { cautionsSuspected as english } from "../en/cautions-suspected.ts";
 
+const against = {
+  "other-bins": "von dem, was andere Tanks von diesem Produkt austragen",
+  "other-fills": "von dem, was die anderen Füllungen dieses Tanks ergeben",
+  "book-value": "des Tabellenwerts in der Setup-Datei",
+  target: "von dem, was die Sollmenge beim eingestellten Antrieb verlangt",
+};
+
 /** Cautions about slips that are suspected: what was found, what it may be, and that nobody changed anything. */
 export const cautionsSuspected: typeof english = {
   "counter-not-reset": (f) =>
     `Umdrehungen ${f.turns} bei jedes Mal etwa gleicher Masse: In ${f.countedOn} von ${f.catches} Proben scheint der Zähler von der vorigen Probe weiterzulaufen. Wenn das so ist, tragen Sie zu jeder Probe nur ihre eigenen Umdrehungen ein. Geändert wurde nichts.`,
   "bag-not-emptied": (f) =>
     `Die Massen ${f.masses} wachsen von Probe zu Probe: In ${f.countedOn} von ${f.catches} Proben scheint die vorige noch im Sack zu sein. Wenn das so ist, tragen Sie zu jeder Probe nur ihre eigene Masse ein. Geändert wurde nichts.`,
+  "net-and-turns-swapped": (f) =>
+    `In allen ${f.catches} Proben sehen die Nettomassen gezählt aus (${f.net}) und die Umdrehungen gewogen (${f.turns}): Sind die beiden Spalten vertauscht? Wenn ja, tauschen Sie die Überschriften. Geändert wurde nichts.`,
+  "delivery-far-off": (f) =>
+    `In ${f.read} gelesen, ist der Austrag das ${f.times}-Fache ${against[f.against]}.${f.meant === null ? " Prüfen Sie die Massen, ihre Einheit, die Umdrehungen und diesen Vergleichswert." : ` Das ergäben Massen in ${f.meant}: Sind es ${f.meant}, oder steht der Vergleichswert in einer anderen Einheit?`} Geändert wurde nichts.`,
 };

@@ -30,6 +30,11 @@ export const decision: typeof english = {
     "unit-looks-wrong": (f) => `Massen in ${f.unit} ergeben einen ungewöhnlichen Austrag`,
     "counter-not-reset": () => "die Umdrehungen scheinen von Probe zu Probe weiterzulaufen",
     "bag-not-emptied": () => "die Massen scheinen sich von Probe zu Probe aufzusummieren",
+    "net-and-turns-swapped": () => "Nettomassen und Umdrehungen scheinen vertauscht",
+    "delivery-far-off": (f) =>
+      f.meant === null
+        ? `der Austrag ist das ${f.times}-Fache dessen, was man kennt`
+        : `die Massen scheinen in ${f.meant} zu stehen (das ${f.times}-Fache dessen, was man kennt)`,
     "needed-not-computed": (f) => `„${questions[f.question]}“ ließ sich nicht berechnen`,
     "constant-mass": (mass) => `etwa ${mass} scheinen in jeder Probe zu stecken`,
     "suspect-catch": (f) => `Probe ${f.named} liegt ${f.off} daneben`,

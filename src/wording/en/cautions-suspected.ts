@@ -1,9 +1,22 @@
 import type { Counts, Facts } from "./facts.ts";
 
+const against = {
+  "other-bins": "what other bins give of this product",
+  "other-fills": "what the other fills of this bin give",
+  "book-value": "its book value in the setup",
+  target: "what the target takes at the drive's setting in the setup",
+};
+
 /** Cautions about slips that are suspected: what was found, what it may be, and that nobody changed anything. */
 export const cautionsSuspected = {
   "counter-not-reset": (f: Counts<"catches" | "countedOn"> & Facts<"turns">) =>
     `Turns ${f.turns} for about the same mass each time: in ${f.countedOn} of ${f.catches} catches the counter seems to run on from the catch before. If so, write the turns of each catch alone. Nothing was changed.`,
   "bag-not-emptied": (f: Counts<"catches" | "countedOn"> & Facts<"masses">) =>
     `Masses ${f.masses} add up from catch to catch: in ${f.countedOn} of ${f.catches} catches the bag seems to hold the catch before too. If so, write the mass of each catch alone. Nothing was changed.`,
+  "net-and-turns-swapped": (f: Counts<"catches"> & Facts<"turns" | "net">) =>
+    `Net masses look counted (${f.net}) and turns look weighed (${f.turns}) in all ${f.catches} catches: are the two columns swapped? If so, swap their headers. Nothing was changed.`,
+  "delivery-far-off": (
+    f: Facts<"times" | "read", "meant"> & { readonly against: keyof typeof against },
+  ) =>
+    `Read as ${f.read}, this delivers ${f.times} times ${against[f.against]}.${f.meant === null ? " Check the masses, their unit, the turns, and that figure." : ` Masses in ${f.meant} would do that: are they in ${f.meant}, or is that figure in another unit?`} Nothing was changed.`,
 };

@@ -34,6 +34,11 @@ export const decision = {
     "unit-looks-wrong": (f: Facts<"unit">) => `masses in ${f.unit} give an unusual delivery`,
     "counter-not-reset": () => "the turns seem to run on from catch to catch",
     "bag-not-emptied": () => "the masses seem to add up from catch to catch",
+    "net-and-turns-swapped": () => "net masses and turns seem to be swapped",
+    "delivery-far-off": (f: Facts<"times", "meant">) =>
+      f.meant === null
+        ? `the delivery is ${f.times} times what is known of it`
+        : `the masses seem to be in ${f.meant} (${f.times} times what is known)`,
     "needed-not-computed": (f: { readonly question: Question }) =>
       `"${questions[f.question]}" could not be computed`,
     "constant-mass": (mass: string) => `about ${mass} seem to be in every catch`,

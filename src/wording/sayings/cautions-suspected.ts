@@ -27,5 +27,13 @@ export function cautionsSuspectedSayings(
         countedOn,
         masses: first(massesKg.map((one) => format.value(one, "mass"))),
       }),
+    "net-and-turns-swapped": ({ catches, turns, net, unit }) =>
+      say["net-and-turns-swapped"]({
+        catches,
+        turns: format.plain(turns),
+        net: `${format.plain(net)} ${unit}`,
+      }),
+    "delivery-far-off": ({ against, times, read, meant }) =>
+      say["delivery-far-off"]({ against, times: format.plain(times, 2), read, meant }),
   };
 }

@@ -91,6 +91,8 @@ function looksSayings(format: Format, say: (typeof templates)["looks"]): Looks {
         fill: where.fill,
         times: format.plain(timesMedian),
       }),
+    "delivery-far-off": ({ times, meant }) =>
+      say["delivery-far-off"]({ times: format.plain(times, 2), meant }),
     "constant-mass": ({ constantKg }) => say["constant-mass"](format.value(constantKg, "mass")),
     "suspect-catch": ({ relativeResidual }, where) =>
       say["suspect-catch"]({ named: named(where), off: off(relativeResidual) }),
