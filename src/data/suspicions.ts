@@ -5,6 +5,7 @@ import { counterNotReset } from "./suspicions/counter-not-reset.ts";
 import { farFromFellows } from "./suspicions/far-from-fellows.ts";
 import { farFromOthers } from "./suspicions/far-from-others.ts";
 import { farFromSetup } from "./suspicions/far-from-setup.ts";
+import { nearlySameNames } from "./suspicions/nearly-same-names.ts";
 import { netAndTurnsSwapped } from "./suspicions/net-and-turns-swapped.ts";
 import { type CountedLog, countedLog, type Suspicion } from "./suspicions/suspect.ts";
 import { turnsAllEqual } from "./suspicions/turns-all-equal.ts";
@@ -13,6 +14,7 @@ import type { Catch, CatchLog, MassUnit, WrittenWeights } from "./types.ts";
 
 /** What is suspected of catches by themselves, in the order in which it is said: causes before what they bring about. */
 const ofCatches: readonly Suspicion[] = [
+  nearlySameNames,
   counterNotReset,
   bagNotEmptied,
   netAndTurnsSwapped,

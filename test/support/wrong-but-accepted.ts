@@ -236,6 +236,20 @@ function columnsSwapped(): WrongButAccepted {
   return { code: "net-and-turns-swapped", wrong: given(wrong), meant: given(rows) };
 }
 
+/** Bin or product called by one name, and by another in the newest fill; meant: always by the first. */
+function calledTwice(what: "bin" | "product", name: string, other: string): WrongButAccepted {
+  const rows = changed(rowsOf({ fills: 6 }), () => ({ [what]: name }));
+  const wrong = lastFill(rows, () => ({ [what]: other }));
+  return { code: "name-nearly-another", wrong: given(wrong), meant: given(rows) };
+}
+
+/** One row of the newest fill under a misspelt name, the others under the right one. */
+function misspeltInOneRow(): WrongButAccepted {
+  const rows = changed(rowsOf(), () => ({ bin: "front" }));
+  const wrong = lastFill(rows, (row) => (row.catch === 3 ? { bin: "frnt" } : {}));
+  return { code: "name-nearly-another", wrong: given(wrong), meant: given(rows) };
+}
+
 /** Cases by name: each an input that is read without complaint, and the same as it was meant. */
 export const wrongButAccepted = {
   turnsCountedOn,
@@ -250,4 +264,12 @@ export const wrongButAccepted = {
   gramsAsKilograms,
   kilogramsAsGrams,
   columnsSwapped,
+  misspeltInOneRow,
+  binMisspelt: () => calledTwice("bin", "front", "frnt"),
+  productMisspelt: () => calledTwice("product", "barley", "barely"),
+  zeroWidthSpace: () => calledTwice("bin", "front", "front\u200b"),
+  lookAlikeLetter: () => calledTwice("product", "oats", "o\u0430ts"),
+  hyphenLeftOut: () => calledTwice("bin", "front-left", "front left"),
+  leadingZero: () => calledTwice("bin", "1", "01"),
+  trailingPointZero: () => calledTwice("bin", "1", "1.0"),
 } satisfies Readonly<Record<string, () => WrongButAccepted>>;

@@ -32,6 +32,17 @@ export interface SuspectedCautionFacts {
     /** Masses in this unit would give that; null: no mix-up of two units would. */
     readonly meant: string | null;
   };
+  /** Two names that a slip may have made of one, the one with fewer fills first. */
+  readonly "name-nearly-another": {
+    readonly what: "bin" | "product" | "machine" | "farm";
+    readonly name: string;
+    readonly fills: number;
+    readonly other: string;
+    readonly otherFills: number;
+    readonly difference: "letter" | "hyphen" | "number" | "invisible" | "look-alike";
+    /** Signs of both that nobody sees, or that pass for others, with their code points. */
+    readonly signs: readonly string[];
+  };
 }
 
 /** Each changes what is set, and the person who wrote the file says whether it is so. */
@@ -46,4 +57,5 @@ export const suspectedStandings = {
   "bag-not-emptied": asked,
   "net-and-turns-swapped": asked,
   "delivery-far-off": asked,
+  "name-nearly-another": asked,
 } as const satisfies Readonly<Record<keyof SuspectedCautionFacts, Standing>>;

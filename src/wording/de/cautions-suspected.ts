@@ -7,6 +7,24 @@ const against = {
   target: "von dem, was die Sollmenge beim eingestellten Antrieb verlangt",
 };
 
+const differ = {
+  letter: () => "unterscheidet sich um einen Buchstaben von",
+  hyphen: () => "unterscheidet sich nur um einen Bindestrich oder ein Leerzeichen von",
+  number: () => "ist dieselbe Zahl wie",
+  invisible: (signs: string) => `unterscheidet sich um ein unsichtbares Zeichen (${signs}) von`,
+  "look-alike": (signs: string) =>
+    `unterscheidet sich um Buchstaben, die nur gleich aussehen (${signs}), von`,
+};
+
+const things = {
+  bin: { the: "Der Tank", same: "derselbe Tank" },
+  product: { the: "Das Produkt", same: "dasselbe Produkt" },
+  machine: { the: "Die Maschine", same: "dieselbe Maschine" },
+  farm: { the: "Der Betrieb", same: "derselbe Betrieb" },
+};
+
+const fills = (count: number) => (count === 1 ? "1 Füllung" : `${count} Füllungen`);
+
 /** Cautions about slips that are suspected: what was found, what it may be, and that nobody changed anything. */
 export const cautionsSuspected: typeof english = {
   "counter-not-reset": (f) =>
@@ -17,4 +35,6 @@ export const cautionsSuspected: typeof english = {
     `In allen ${f.catches} Proben sehen die Nettomassen gezählt aus (${f.net}) und die Umdrehungen gewogen (${f.turns}): Sind die beiden Spalten vertauscht? Wenn ja, tauschen Sie die Überschriften. Geändert wurde nichts.`,
   "delivery-far-off": (f) =>
     `In ${f.read} gelesen, ist der Austrag das ${f.times}-Fache ${against[f.against]}.${f.meant === null ? " Prüfen Sie die Massen, ihre Einheit, die Umdrehungen und diesen Vergleichswert." : ` Das ergäben Massen in ${f.meant}: Sind es ${f.meant}, oder steht der Vergleichswert in einer anderen Einheit?`} Geändert wurde nichts.`,
+  "name-nearly-another": (f) =>
+    `${things[f.what].the} „${f.name}“ (${fills(f.fills)}) ${differ[f.difference](f.signs)} „${f.other}“ (${fills(f.otherFills)}): Ist es ${things[f.what].same}? Wenn ja, schreiben Sie den Namen überall gleich; bisher zählen sie als zwei. Geändert wurde nichts.`,
 };

@@ -7,6 +7,21 @@ const against = {
   target: "what the target takes at the drive's setting in the setup",
 };
 
+const differ = {
+  letter: () => "is one letter from",
+  hyphen: () => "differs by a hyphen or a space from",
+  number: () => "is the same number as",
+  invisible: (signs: string) => `differs by a sign that nobody sees (${signs}) from`,
+  "look-alike": (signs: string) => `differs by letters that only look alike (${signs}) from`,
+};
+
+const fills = (count: number) => (count === 1 ? "1 fill" : `${count} fills`);
+
+interface NamesAlike extends Facts<"name" | "other" | "signs">, Counts<"fills" | "otherFills"> {
+  readonly what: "bin" | "product" | "machine" | "farm";
+  readonly difference: keyof typeof differ;
+}
+
 /** Cautions about slips that are suspected: what was found, what it may be, and that nobody changed anything. */
 export const cautionsSuspected = {
   "counter-not-reset": (f: Counts<"catches" | "countedOn"> & Facts<"turns">) =>
@@ -19,4 +34,6 @@ export const cautionsSuspected = {
     f: Facts<"times" | "read", "meant"> & { readonly against: keyof typeof against },
   ) =>
     `Read as ${f.read}, this delivers ${f.times} times ${against[f.against]}.${f.meant === null ? " Check the masses, their unit, the turns, and that figure." : ` Masses in ${f.meant} would do that: are they in ${f.meant}, or is that figure in another unit?`} Nothing was changed.`,
+  "name-nearly-another": (f: NamesAlike) =>
+    `The ${f.what} "${f.name}" (${fills(f.fills)}) ${differ[f.difference](f.signs)} "${f.other}" (${fills(f.otherFills)}): the same ${f.what}? If so, spell it in one way; so far they count as two. Nothing was changed.`,
 };

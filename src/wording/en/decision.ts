@@ -39,6 +39,8 @@ export const decision = {
       f.meant === null
         ? `the delivery is ${f.times} times what is known of it`
         : `the masses seem to be in ${f.meant} (${f.times} times what is known)`,
+    "name-nearly-another": (f: Facts<"name" | "other">) =>
+      `"${f.name}" and "${f.other}" may be one name`,
     "needed-not-computed": (f: { readonly question: Question }) =>
       `"${questions[f.question]}" could not be computed`,
     "constant-mass": (mass: string) => `about ${mass} seem to be in every catch`,

@@ -33,6 +33,8 @@ export function cautionsSuspectedSayings(
         turns: format.plain(turns),
         net: `${format.plain(net)} ${unit}`,
       }),
+    "name-nearly-another": (facts) =>
+      say["name-nearly-another"]({ ...facts, signs: facts.signs.join(", ") }),
     "delivery-far-off": ({ against, times, read, meant }) =>
       say["delivery-far-off"]({ against, times: format.plain(times, 2), read, meant }),
   };
