@@ -1,12 +1,14 @@
 import type { Caution } from "../results/caution.ts";
 import type { Setup } from "./setup.ts";
 import { bagNotEmptied } from "./suspicions/bag-not-emptied.ts";
+import { binsSwapped } from "./suspicions/bins-swapped.ts";
 import { counterNotReset } from "./suspicions/counter-not-reset.ts";
 import { farFromFellows } from "./suspicions/far-from-fellows.ts";
 import { farFromOthers } from "./suspicions/far-from-others.ts";
 import { farFromSetup } from "./suspicions/far-from-setup.ts";
 import { nearlySameNames } from "./suspicions/nearly-same-names.ts";
 import { netAndTurnsSwapped } from "./suspicions/net-and-turns-swapped.ts";
+import { pastedAgain } from "./suspicions/pasted-again.ts";
 import { type CountedLog, countedLog, type Suspicion } from "./suspicions/suspect.ts";
 import { turnsAllEqual } from "./suspicions/turns-all-equal.ts";
 import { unitLooksWrong } from "./suspicions/unit-looks-wrong.ts";
@@ -15,6 +17,8 @@ import type { Catch, CatchLog, MassUnit, WrittenWeights } from "./types.ts";
 /** What is suspected of catches by themselves, in the order in which it is said: causes before what they bring about. */
 const ofCatches: readonly Suspicion[] = [
   nearlySameNames,
+  pastedAgain,
+  binsSwapped,
   counterNotReset,
   bagNotEmptied,
   netAndTurnsSwapped,

@@ -250,6 +250,49 @@ function misspeltInOneRow(): WrongButAccepted {
   return { code: "name-nearly-another", wrong: given(wrong), meant: given(rows) };
 }
 
+/** Rows again, as fills that come after. */
+function again(rows: readonly Row[], later: number): readonly Row[] {
+  return changed(rows, ({ fill }) => ({ fill: fill + later }));
+}
+
+function fillPastedAgain(): WrongButAccepted {
+  const rows = rowsOf({ fills: 4 });
+  const second = rows.filter(({ fill }) => fill === 2);
+  return {
+    code: "pasted-again",
+    wrong: given([...rows, ...again(second, 3)]),
+    meant: given(rows),
+  };
+}
+
+function catchesPastedAgain(): WrongButAccepted {
+  const rows = rowsOf({ fills: 1, catches: 5 });
+  const wrong = [...rows, ...changed(rows, (row) => ({ catch: row.catch + 5 }))];
+  return { code: "pasted-again", wrong: given(wrong), meant: given(rows) };
+}
+
+function filePastedAgain(): WrongButAccepted {
+  const rows = ["1", "2", "3"].flatMap((bin, i) => rowsOf({ bin, fills: 1, catches: 3, seed: i }));
+  return {
+    code: "pasted-again",
+    wrong: given([...rows, ...again(rows, 1)]),
+    meant: given(rows),
+  };
+}
+
+/** As many bins as deliveries, each with four fills. */
+function bins(...deliveries: readonly number[]): readonly Row[] {
+  return deliveries.flatMap((delivery, i) =>
+    rowsOf({ bin: `${i + 1}`, fills: 4, delivery, seed: i + 1 }),
+  );
+}
+
+function twoBinsSwapped(): WrongButAccepted {
+  const rows = bins(0.3, 0.36);
+  const wrong = lastFill(rows, ({ bin }) => ({ bin: bin === "1" ? "2" : "1" }));
+  return { code: "bins-swapped", wrong: given(wrong), meant: given(rows) };
+}
+
 /** Cases by name: each an input that is read without complaint, and the same as it was meant. */
 export const wrongButAccepted = {
   turnsCountedOn,
@@ -265,6 +308,10 @@ export const wrongButAccepted = {
   kilogramsAsGrams,
   columnsSwapped,
   misspeltInOneRow,
+  fillPastedAgain,
+  catchesPastedAgain,
+  filePastedAgain,
+  twoBinsSwapped,
   binMisspelt: () => calledTwice("bin", "front", "frnt"),
   productMisspelt: () => calledTwice("product", "barley", "barely"),
   zeroWidthSpace: () => calledTwice("bin", "front", "front\u200b"),

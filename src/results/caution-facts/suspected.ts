@@ -1,3 +1,4 @@
+import type { FillName } from "../fill-name.ts";
 import type { Standing } from "../severity.ts";
 
 /** What is possible in catches and a setup but rarely meant, with the cause that is suspected. */
@@ -43,6 +44,24 @@ export interface SuspectedCautionFacts {
     /** Signs of both that nobody sees, or that pass for others, with their code points. */
     readonly signs: readonly string[];
   };
+  /** So many catches have turns and masses of others in the same order; the first of them, and what it repeats. */
+  readonly "pasted-again": {
+    readonly catches: number;
+    readonly fill: FillName;
+    readonly catch: number;
+    /** Null: of the same bin. */
+    readonly asBin: string | null;
+    readonly asFill: FillName;
+    readonly asCatch: number;
+  };
+  /** What this bin delivered in the fill is what the other bin delivers in its fills, and the other way round. */
+  readonly "bins-swapped": {
+    readonly other: string;
+    /** In kg a turn: both in this fill, and this bin's in its other fills. */
+    readonly here: number;
+    readonly there: number;
+    readonly usual: number;
+  };
 }
 
 /** Each changes what is set, and the person who wrote the file says whether it is so. */
@@ -58,4 +77,6 @@ export const suspectedStandings = {
   "net-and-turns-swapped": asked,
   "delivery-far-off": asked,
   "name-nearly-another": asked,
+  "pasted-again": asked,
+  "bins-swapped": asked,
 } as const satisfies Readonly<Record<keyof SuspectedCautionFacts, Standing>>;

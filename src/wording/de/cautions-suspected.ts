@@ -37,4 +37,8 @@ export const cautionsSuspected: typeof english = {
     `In ${f.read} gelesen, ist der Austrag das ${f.times}-Fache ${against[f.against]}.${f.meant === null ? " Prüfen Sie die Massen, ihre Einheit, die Umdrehungen und diesen Vergleichswert." : ` Das ergäben Massen in ${f.meant}: Sind es ${f.meant}, oder steht der Vergleichswert in einer anderen Einheit?`} Geändert wurde nichts.`,
   "name-nearly-another": (f) =>
     `${things[f.what].the} „${f.name}“ (${fills(f.fills)}) ${differ[f.difference](f.signs)} „${f.other}“ (${fills(f.otherFills)}): Ist es ${things[f.what].same}? Wenn ja, schreiben Sie den Namen überall gleich; bisher zählen sie als zwei. Geändert wurde nichts.`,
+  "pasted-again": (f) =>
+    `${f.catches === 1 ? "1 Probe hat" : `${f.catches} Proben haben`} ab Probe ${f.catch} der Füllung ${f.fill} Umdrehungen und Massen anderer in derselben Reihenfolge, ab Probe ${f.asCatch} der Füllung ${f.asFill}${f.asBin === null ? "" : ` im Tank ${f.asBin}`}. Zufall ist das kaum: Wurden sie zweimal eingefügt? Wenn ja, nehmen Sie die einen heraus. Geändert wurde nichts.`,
+  "bins-swapped": (f) =>
+    `In Füllung ${f.fill} ergab dieser Tank ${f.here}, wie es Tank ${f.other} in seinen anderen Füllungen tut, und Tank ${f.other} ${f.there}, wie sonst dieser (${f.usual}): Sind die beiden Tanks dort vertauscht? Geändert wurde nichts.`,
 };

@@ -36,6 +36,8 @@ export const decision: typeof english = {
         ? `der Austrag ist das ${f.times}-Fache dessen, was man kennt`
         : `die Massen scheinen in ${f.meant} zu stehen (das ${f.times}-Fache dessen, was man kennt)`,
     "name-nearly-another": (f) => `„${f.name}“ und „${f.other}“ sind vielleicht ein Name`,
+    "pasted-again": (f) => `${f.catches} Proben ab Füllung ${f.fill} scheinen zweimal eingefügt`,
+    "bins-swapped": (f) => `dieser Tank und Tank ${f.other} scheinen vertauscht`,
     "needed-not-computed": (f) => `„${questions[f.question]}“ ließ sich nicht berechnen`,
     "constant-mass": (mass) => `etwa ${mass} scheinen in jeder Probe zu stecken`,
     "suspect-catch": (f) => `Probe ${f.named} liegt ${f.off} daneben`,

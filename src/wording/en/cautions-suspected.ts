@@ -1,3 +1,4 @@
+import type { FillName } from "../../results/fill-name.ts";
 import type { Counts, Facts } from "./facts.ts";
 
 const against = {
@@ -22,6 +23,10 @@ interface NamesAlike extends Facts<"name" | "other" | "signs">, Counts<"fills" |
   readonly difference: keyof typeof differ;
 }
 
+interface Pasted extends Counts<"catches" | "fill" | "catch" | "asCatch">, Facts<never, "asBin"> {
+  readonly asFill: FillName;
+}
+
 /** Cautions about slips that are suspected: what was found, what it may be, and that nobody changed anything. */
 export const cautionsSuspected = {
   "counter-not-reset": (f: Counts<"catches" | "countedOn"> & Facts<"turns">) =>
@@ -36,4 +41,8 @@ export const cautionsSuspected = {
     `Read as ${f.read}, this delivers ${f.times} times ${against[f.against]}.${f.meant === null ? " Check the masses, their unit, the turns, and that figure." : ` Masses in ${f.meant} would do that: are they in ${f.meant}, or is that figure in another unit?`} Nothing was changed.`,
   "name-nearly-another": (f: NamesAlike) =>
     `The ${f.what} "${f.name}" (${fills(f.fills)}) ${differ[f.difference](f.signs)} "${f.other}" (${fills(f.otherFills)}): the same ${f.what}? If so, spell it in one way; so far they count as two. Nothing was changed.`,
+  "pasted-again": (f: Pasted) =>
+    `${f.catches === 1 ? "1 catch" : `${f.catches} catches`}, from catch ${f.catch} of fill ${f.fill} on, have the turns and masses of others in the same order, from catch ${f.asCatch} of fill ${f.asFill}${f.asBin === null ? "" : ` of bin ${f.asBin}`} on. Chance hardly does that: were they pasted twice? If so, take one set out. Nothing was changed.`,
+  "bins-swapped": (f: Facts<"other" | "here" | "there" | "usual"> & Counts<"fill">) =>
+    `In fill ${f.fill} this bin gave ${f.here}, as bin ${f.other} does in its other fills, and bin ${f.other} gave ${f.there}, as this one does (${f.usual}): are the two bins swapped there? Nothing was changed.`,
 };

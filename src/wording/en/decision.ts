@@ -41,6 +41,9 @@ export const decision = {
         : `the masses seem to be in ${f.meant} (${f.times} times what is known)`,
     "name-nearly-another": (f: Facts<"name" | "other">) =>
       `"${f.name}" and "${f.other}" may be one name`,
+    "pasted-again": (f: Facts<"catches"> & { readonly fill: FillName }) =>
+      `${f.catches} catches from fill ${f.fill} on seem to be pasted twice`,
+    "bins-swapped": (f: Facts<"other">) => `this bin and bin ${f.other} seem to be swapped`,
     "needed-not-computed": (f: { readonly question: Question }) =>
       `"${questions[f.question]}" could not be computed`,
     "constant-mass": (mass: string) => `about ${mass} seem to be in every catch`,

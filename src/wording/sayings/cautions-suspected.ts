@@ -35,6 +35,14 @@ export function cautionsSuspectedSayings(
       }),
     "name-nearly-another": (facts) =>
       say["name-nearly-another"]({ ...facts, signs: facts.signs.join(", ") }),
+    "bins-swapped": ({ other, here, there, usual }, { fill }) =>
+      say["bins-swapped"]({
+        other,
+        here: format.value(here, "delivery"),
+        there: format.value(there, "delivery"),
+        usual: format.value(usual, "delivery"),
+        fill: fill ?? "",
+      }),
     "delivery-far-off": ({ against, times, read, meant }) =>
       say["delivery-far-off"]({ against, times: format.plain(times, 2), read, meant }),
   };

@@ -93,6 +93,7 @@ function looksSayings(format: Format, say: (typeof templates)["looks"]): Looks {
       }),
     "delivery-far-off": ({ times, meant }) =>
       say["delivery-far-off"]({ times: format.plain(times, 2), meant }),
+    "pasted-again": ({ catches, fill }) => say["pasted-again"]({ catches: String(catches), fill }),
     "constant-mass": ({ constantKg }) => say["constant-mass"](format.value(constantKg, "mass")),
     "suspect-catch": ({ relativeResidual }, where) =>
       say["suspect-catch"]({ named: named(where), off: off(relativeResidual) }),
