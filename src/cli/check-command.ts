@@ -1,3 +1,5 @@
+import { newestFillLeftOut } from "../analysis/newest-fill-left-out.ts";
+import { questioning } from "../analysis/questioning.ts";
 import { divisionCautions, scaleDivisionOf } from "../analysis/scale-division.ts";
 import type { Setup } from "../data/setup.ts";
 import { checkSetupAgainst } from "../data/setup-against.ts";
@@ -47,6 +49,14 @@ export function checkFindings(log: CatchLog, setup: Setup | null): readonly Caut
     ...log.cautions,
     ...divisionCautions(scaleDivisionOf(null, setup, log)),
     ...suspicionsBeside(setup, log),
+    ...newestFillsLeftOut(log, setup),
     ...(setup === null ? [] : checkSetupAgainst(setup, log)),
   ];
+}
+
+/** Without a catch that counts there is nothing to be in the bin. */
+function newestFillsLeftOut(log: CatchLog, setup: Setup | null): readonly Caution[] {
+  if (log.catches.every(({ leftOut }) => leftOut !== null)) return [];
+  const { open, index } = questioning(log, setup, {});
+  return open.meters.flatMap((meter) => newestFillLeftOut(meter, index.lastFill(meter)));
 }

@@ -3,20 +3,27 @@ import type { Setup } from "./setup.ts";
 import { bagNotEmptied } from "./suspicions/bag-not-emptied.ts";
 import { binsSwapped } from "./suspicions/bins-swapped.ts";
 import { counterNotReset } from "./suspicions/counter-not-reset.ts";
+import { exclusionsNotRead } from "./suspicions/exclusions-not-read.ts";
 import { farFromFellows } from "./suspicions/far-from-fellows.ts";
 import { farFromOthers } from "./suspicions/far-from-others.ts";
 import { farFromSetup } from "./suspicions/far-from-setup.ts";
+import { fillsSpanSeasons } from "./suspicions/fills-span-seasons.ts";
 import { nearlySameNames } from "./suspicions/nearly-same-names.ts";
 import { netAndTurnsSwapped } from "./suspicions/net-and-turns-swapped.ts";
 import { pastedAgain } from "./suspicions/pasted-again.ts";
+import { percentsLookFractions } from "./suspicions/percents-look-fractions.ts";
+import { sharesLookFractions } from "./suspicions/shares-look-fractions.ts";
 import { type CountedLog, countedLog, type Suspicion } from "./suspicions/suspect.ts";
 import { turnsAllEqual } from "./suspicions/turns-all-equal.ts";
 import { unitLooksWrong } from "./suspicions/unit-looks-wrong.ts";
+import { yearsLookWrong } from "./suspicions/years-look-wrong.ts";
 import type { Catch, CatchLog, MassUnit, WrittenWeights } from "./types.ts";
 
 /** What is suspected of catches by themselves, in the order in which it is said: causes before what they bring about. */
 const ofCatches: readonly Suspicion[] = [
+  exclusionsNotRead,
   nearlySameNames,
+  fillsSpanSeasons,
   pastedAgain,
   binsSwapped,
   counterNotReset,
@@ -25,6 +32,8 @@ const ofCatches: readonly Suspicion[] = [
   unitLooksWrong,
   farFromOthers,
   farFromFellows,
+  yearsLookWrong,
+  percentsLookFractions,
   turnsAllEqual,
 ];
 
@@ -46,6 +55,7 @@ export function suspicions(
 /** What is suspected of catches and the setup beside one another. */
 const besideSetup: readonly ((setup: Setup, log: CountedLog) => readonly Caution[])[] = [
   farFromSetup,
+  sharesLookFractions,
 ];
 
 /** What is possible in a setup beside these catches but rarely meant; without a setup nothing. */

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { allCautions } from "../../src/analysis/all-cautions.ts";
-import { analyse } from "../../src/analysis/analyse.ts";
+import { decidedLog } from "../../src/analysis/decided-bin.ts";
 import { checkFindings } from "../../src/cli/check-command.ts";
 import { readCatches } from "../../src/data/read-catches.ts";
 import { readSetup } from "../../src/data/read-setup.ts";
@@ -15,7 +15,7 @@ async function read({ source, setup }: Given, answered: object[] = []) {
 
 async function answer(given: Given, answered: object[] = []) {
   const { log, setup } = await read(given, answered);
-  const analysis = analyse(log, setup);
+  const analysis = decidedLog(log, setup, {});
   const found = allCautions(analysis);
   return { analysis, found, checked: checkFindings(log, setup) };
 }

@@ -293,6 +293,82 @@ function twoBinsSwapped(): WrongButAccepted {
   return { code: "bins-swapped", wrong: given(wrong), meant: given(rows) };
 }
 
+/** An early fill dated in another year. */
+function datedIn(year: string): WrongButAccepted {
+  const rows = rowsOf();
+  const wrong = changed(rows, ({ fill, date }) =>
+    fill === 2 ? { date: date.replace("2026", year) } : {},
+  );
+  return { code: "year-looks-wrong", wrong: given(wrong), meant: given(rows) };
+}
+
+/** Last year's fills and this year's, both numbered from 1, and no season named. */
+function numbersBeginAgain(): WrongButAccepted {
+  const rows = rowsOf({ fills: 2, catches: 3 });
+  const wrong = [
+    ...changed(rows, ({ date }) => ({ date: date.replace("2026", "2025") })),
+    ...changed(rowsOf({ fills: 2, catches: 3, seed: 7 }), (row) => ({ catch: row.catch + 3 })),
+  ];
+  return { code: "fill-spans-seasons", wrong: given(wrong), meant: given(rows) };
+}
+
+/** Rows with one more column. */
+function withColumn(
+  rows: readonly Row[],
+  name: string,
+  cell: (row: Row, index: number) => string,
+): CatchSource {
+  const lines = rows.map((row, i) => [...Object.values(row), cell(row, i)].join(","));
+  return csv(`${header},${name}`, ...lines);
+}
+
+function columnAsFraction(name: string, fraction: number): WrongButAccepted {
+  const rows = rowsOf();
+  const file = (value: number) => ({
+    source: withColumn(rows, name, () => `${value}`),
+    setup: null,
+  });
+  return {
+    code: "percent-looks-fraction",
+    wrong: file(fraction),
+    meant: file(100 * fraction),
+  };
+}
+
+function germinationAsFraction(): WrongButAccepted {
+  const rows = rowsOf();
+  const setup = (percent: number) =>
+    bin1({ seed: { thousand_kernel_mass_g: 38, germination_percent: percent } });
+  return {
+    code: "share-looks-fraction",
+    wrong: given(rows, setup(0.95)),
+    meant: given(rows, setup(95)),
+  };
+}
+
+function excludedUnder(name: string): WrongButAccepted {
+  const rows = rowsOf();
+  const file = (mark: string) => ({
+    source: withColumn(rows, name, (_, i) => (i === 5 ? mark : "")),
+    setup: null,
+  });
+  return { code: "exclusion-not-read", wrong: file("yes"), meant: file("no") };
+}
+
+/** The newest fill with every catch left out; one that was spilled has no mass. */
+function newestFillExcluded(mass: "weighed" | "spilled"): WrongButAccepted {
+  const rows = rowsOf();
+  const file = (out: boolean) => {
+    const lines = rows.map((row) => {
+      const left = out && row.fill === 3;
+      const cells = left && mass === "spilled" ? { ...row, net: "" } : row;
+      return [...Object.values(cells), ...(left ? ["yes", "spilled"] : ["", ""])].join(",");
+    });
+    return { source: csv(`${header},exclude,reason`, ...lines), setup: null };
+  };
+  return { code: "newest-fill-left-out", wrong: file(true), meant: file(false) };
+}
+
 /** Cases by name: each an input that is read without complaint, and the same as it was meant. */
 export const wrongButAccepted = {
   turnsCountedOn,
@@ -312,6 +388,19 @@ export const wrongButAccepted = {
   catchesPastedAgain,
   filePastedAgain,
   twoBinsSwapped,
+  year2062: () => datedIn("2062"),
+  year0000: () => datedIn("0000"),
+  year9999: () => datedIn("9999"),
+  yearLongBefore: () => datedIn("2006"),
+  numbersBeginAgain,
+  moistureAsFraction: () => columnAsFraction("moisture_pct", 0.135),
+  binLevelAsFraction: () => columnAsFraction("bin_level_pct", 0.8),
+  germinationAsFraction,
+  newestFillWeighedAndExcluded: () => newestFillExcluded("weighed"),
+  newestFillSpilled: () => newestFillExcluded("spilled"),
+  excludedUnderLeaveOut: () => excludedUnder("leave_out"),
+  excludedUnderIgnore: () => excludedUnder("ignore"),
+  excludedUnderAuslassen: () => excludedUnder("auslassen"),
   binMisspelt: () => calledTwice("bin", "front", "frnt"),
   productMisspelt: () => calledTwice("product", "barley", "barely"),
   zeroWidthSpace: () => calledTwice("bin", "front", "front\u200b"),

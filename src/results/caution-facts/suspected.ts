@@ -62,6 +62,26 @@ export interface SuspectedCautionFacts {
     readonly there: number;
     readonly usual: number;
   };
+  /** No catch is made in such a year, or in none near it. */
+  readonly "year-looks-wrong": { readonly year: number; readonly fill: FillName };
+  /** Catches of one fill, from the first day to the last. */
+  readonly "fill-spans-seasons": {
+    readonly first: string;
+    readonly last: string;
+    readonly days: number;
+  };
+  /** Every figure of the column is small enough to be a fraction; the largest, in percent as read. */
+  readonly "percent-looks-fraction": {
+    readonly column: "moisture" | "bin-level";
+    readonly largest: number;
+  };
+  /** In percent, as read. */
+  readonly "share-looks-fraction": {
+    readonly share: "germination" | "emergence";
+    readonly percent: number;
+  };
+  /** So many catches are marked in a column that is not read, by its name as ones that do not count. */
+  readonly "exclusion-not-read": { readonly header: string; readonly catches: number };
 }
 
 /** Each changes what is set, and the person who wrote the file says whether it is so. */
@@ -79,4 +99,9 @@ export const suspectedStandings = {
   "name-nearly-another": asked,
   "pasted-again": asked,
   "bins-swapped": asked,
+  "year-looks-wrong": asked,
+  "fill-spans-seasons": asked,
+  "percent-looks-fraction": { severity: "doubt", asks: "to-know" },
+  "share-looks-fraction": asked,
+  "exclusion-not-read": asked,
 } as const satisfies Readonly<Record<keyof SuspectedCautionFacts, Standing>>;

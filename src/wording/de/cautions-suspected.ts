@@ -41,4 +41,14 @@ export const cautionsSuspected: typeof english = {
     `${f.catches === 1 ? "1 Probe hat" : `${f.catches} Proben haben`} ab Probe ${f.catch} der Füllung ${f.fill} Umdrehungen und Massen anderer in derselben Reihenfolge, ab Probe ${f.asCatch} der Füllung ${f.asFill}${f.asBin === null ? "" : ` im Tank ${f.asBin}`}. Zufall ist das kaum: Wurden sie zweimal eingefügt? Wenn ja, nehmen Sie die einen heraus. Geändert wurde nichts.`,
   "bins-swapped": (f) =>
     `In Füllung ${f.fill} ergab dieser Tank ${f.here}, wie es Tank ${f.other} in seinen anderen Füllungen tut, und Tank ${f.other} ${f.there}, wie sonst dieser (${f.usual}): Sind die beiden Tanks dort vertauscht? Geändert wurde nichts.`,
+  "year-looks-wrong": (f) =>
+    `Proben der Füllung ${f.fill} tragen das Jahr ${f.year}, in dem wohl keine genommen wurde: Ist es vertippt? Füllungen folgen einander nach ihren Daten; so kann die falsche als die gelten, die jetzt im Tank ist. Geändert wurde nichts.`,
+  "fill-spans-seasons": (f) =>
+    `Die Proben der Füllung ${f.fill} liegen ${f.days} Tage auseinander (${f.first} bis ${f.last}): Haben die Nummern der Füllungen neu begonnen? Wenn ja, nennen Sie zu jeder Probe die Saison in einer Spalte season. Bisher zählen alle als eine Füllung. Geändert wurde nichts.`,
+  "percent-looks-fraction": (f) =>
+    `Alle Angaben ${f.column === "moisture" ? "zur Feuchte" : "zum Füllstand"} sind als höchstens ${f.largest} % gelesen: Sind ${f.times100} % gemeint? Dann schreiben Sie Prozent. Geändert wurde nichts.`,
+  "share-looks-fraction": (f) =>
+    `In der Setup-Datei stehen ${f.percent} % ${f.share === "germination" ? "Keimfähigkeit" : "Feldaufgang"}: Sind ${f.times100} % gemeint? Geändert wurde nichts.`,
+  "exclusion-not-read": (f) =>
+    `Die Spalte „${f.header}“ markiert ${f.catches === 1 ? "1 Probe" : `${f.catches} Proben`} und wird nicht gelesen: Sollen sie weggelassen werden? Wenn ja, nennen Sie die Spalte exclude und geben Sie je Probe einen Grund in einer Spalte reason an. Bisher zählen sie mit. Geändert wurde nichts.`,
 };

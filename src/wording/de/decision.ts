@@ -38,6 +38,11 @@ export const decision: typeof english = {
     "name-nearly-another": (f) => `„${f.name}“ und „${f.other}“ sind vielleicht ein Name`,
     "pasted-again": (f) => `${f.catches} Proben ab Füllung ${f.fill} scheinen zweimal eingefügt`,
     "bins-swapped": (f) => `dieser Tank und Tank ${f.other} scheinen vertauscht`,
+    "year-looks-wrong": (year) => `Proben tragen das Jahr ${year}`,
+    "fill-spans-seasons": (f) => `Proben dieser Füllung liegen ${f.days} Tage auseinander`,
+    "share-looks-fraction": (f) => `${f.percent} % der Körner in der Setup-Datei`,
+    "exclusion-not-read": (f) =>
+      `die Spalte „${f.header}“ wird nicht gelesen und markiert ${f.catches === 1 ? "1 Probe" : `${f.catches} Proben`}`,
     "needed-not-computed": (f) => `„${questions[f.question]}“ ließ sich nicht berechnen`,
     "constant-mass": (mass) => `etwa ${mass} scheinen in jeder Probe zu stecken`,
     "suspect-catch": (f) => `Probe ${f.named} liegt ${f.off} daneben`,

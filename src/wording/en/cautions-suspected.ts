@@ -45,4 +45,18 @@ export const cautionsSuspected = {
     `${f.catches === 1 ? "1 catch" : `${f.catches} catches`}, from catch ${f.catch} of fill ${f.fill} on, have the turns and masses of others in the same order, from catch ${f.asCatch} of fill ${f.asFill}${f.asBin === null ? "" : ` of bin ${f.asBin}`} on. Chance hardly does that: were they pasted twice? If so, take one set out. Nothing was changed.`,
   "bins-swapped": (f: Facts<"other" | "here" | "there" | "usual"> & Counts<"fill">) =>
     `In fill ${f.fill} this bin gave ${f.here}, as bin ${f.other} does in its other fills, and bin ${f.other} gave ${f.there}, as this one does (${f.usual}): are the two bins swapped there? Nothing was changed.`,
+  "year-looks-wrong": (f: Facts<"year"> & Counts<"fill">) =>
+    `Catches of fill ${f.fill} are dated ${f.year}, a year in which none was likely made: is it mistyped? Fills follow one another by their dates, so it may be taken for another than the one in the bin. Nothing was changed.`,
+  "fill-spans-seasons": (f: Facts<"first" | "last" | "days"> & Counts<"fill">) =>
+    `The catches of fill ${f.fill} lie ${f.days} days apart (${f.first} to ${f.last}): did the numbers of fills begin again? If so, name the season of each catch in a column season. So far all count as one fill. Nothing was changed.`,
+  "percent-looks-fraction": (
+    f: Facts<"largest" | "times100"> & { readonly column: "moisture" | "bin-level" },
+  ) =>
+    `Every figure for ${f.column === "moisture" ? "moisture" : "the level of the bin"} is read as ${f.largest} % or less: is ${f.times100} % meant? Then write percent. Nothing was changed.`,
+  "share-looks-fraction": (
+    f: Facts<"percent" | "times100"> & { readonly share: "germination" | "emergence" },
+  ) =>
+    `The setup has ${f.percent} % for ${f.share}: is ${f.times100} % meant? Nothing was changed.`,
+  "exclusion-not-read": (f: Facts<"header"> & Counts<"catches">) =>
+    `The column "${f.header}" marks ${f.catches === 1 ? "1 catch" : `${f.catches} catches`}, and is not read: are they to be left out? If so, call it exclude and give each a reason in a column reason. So far they count. Nothing was changed.`,
 };

@@ -3,7 +3,7 @@ import type { Ending } from "../../results/caution.ts";
 import type { FillName } from "../../results/fill-name.ts";
 import type { Question } from "../../results/question.ts";
 import { anotherCatch, numberWords } from "./catches-needed.ts";
-import type { Facts } from "./facts.ts";
+import type { Counts, Facts } from "./facts.ts";
 import { nouns } from "./nouns.ts";
 import { questions } from "./questions.ts";
 
@@ -44,6 +44,11 @@ export const decision = {
     "pasted-again": (f: Facts<"catches"> & { readonly fill: FillName }) =>
       `${f.catches} catches from fill ${f.fill} on seem to be pasted twice`,
     "bins-swapped": (f: Facts<"other">) => `this bin and bin ${f.other} seem to be swapped`,
+    "year-looks-wrong": (year: string) => `catches are dated ${year}`,
+    "fill-spans-seasons": (f: Facts<"days">) => `catches of this fill lie ${f.days} days apart`,
+    "share-looks-fraction": (f: Facts<"percent">) => `${f.percent} % of the seeds in the setup`,
+    "exclusion-not-read": (f: Facts<"header"> & Counts<"catches">) =>
+      `the column "${f.header}" is not read, and marks ${f.catches === 1 ? "1 catch" : `${f.catches} catches`}`,
     "needed-not-computed": (f: { readonly question: Question }) =>
       `"${questions[f.question]}" could not be computed`,
     "constant-mass": (mass: string) => `about ${mass} seem to be in every catch`,

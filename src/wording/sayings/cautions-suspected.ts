@@ -3,6 +3,10 @@ import type { cautionsSuspected as templates } from "../en/cautions-suspected.ts
 import type { Format } from "../format.ts";
 import type { CautionSentences } from "./caution-sentences.ts";
 
+export function fourDigits(year: number): string {
+  return String(year).padStart(4, "0");
+}
+
 /** As many figures as show that they run on. */
 const shown = 4;
 
@@ -11,7 +15,7 @@ export function cautionsSuspectedSayings(
   format: Format,
   say: typeof templates,
 ): CautionSentences<SuspectedCautionFacts> {
-  const first = (figures: readonly string[]) =>
+  const firstOf = (figures: readonly string[]) =>
     figures.length > shown ? `${figures.slice(0, shown).join(", ")} …` : format.list(figures);
   return {
     ...say,
@@ -19,13 +23,13 @@ export function cautionsSuspectedSayings(
       say["counter-not-reset"]({
         catches,
         countedOn,
-        turns: first(turns.map((one) => format.plain(one))),
+        turns: firstOf(turns.map((one) => format.plain(one))),
       }),
     "bag-not-emptied": ({ catches, countedOn, massesKg }) =>
       say["bag-not-emptied"]({
         catches,
         countedOn,
-        masses: first(massesKg.map((one) => format.value(one, "mass"))),
+        masses: firstOf(massesKg.map((one) => format.value(one, "mass"))),
       }),
     "net-and-turns-swapped": ({ catches, turns, net, unit }) =>
       say["net-and-turns-swapped"]({
@@ -42,6 +46,27 @@ export function cautionsSuspectedSayings(
         there: format.value(there, "delivery"),
         usual: format.value(usual, "delivery"),
         fill: fill ?? "",
+      }),
+    "year-looks-wrong": ({ year, fill }) =>
+      say["year-looks-wrong"]({ year: fourDigits(year), fill }),
+    "fill-spans-seasons": ({ first, last, days }, { fill }) =>
+      say["fill-spans-seasons"]({
+        first: format.date(first),
+        last: format.date(last),
+        days: format.count(days),
+        fill: fill ?? "",
+      }),
+    "percent-looks-fraction": ({ column, largest }) =>
+      say["percent-looks-fraction"]({
+        column,
+        largest: format.plain(largest),
+        times100: format.plain(100 * largest),
+      }),
+    "share-looks-fraction": ({ share, percent }) =>
+      say["share-looks-fraction"]({
+        share,
+        percent: format.plain(percent),
+        times100: format.plain(100 * percent),
       }),
     "delivery-far-off": ({ against, times, read, meant }) =>
       say["delivery-far-off"]({ against, times: format.plain(times, 2), read, meant }),
