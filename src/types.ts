@@ -303,6 +303,7 @@ export type {
 } from "./results/caution-facts/outliers.ts";
 export type { CatchInMoney, PlanningCautionFacts } from "./results/caution-facts/planning.ts";
 export type { ProductCautionFacts } from "./results/caution-facts/products.ts";
+export type { SuspectedCautionFacts } from "./results/caution-facts/suspected.ts";
 export type { FillName } from "./results/fill-name.ts";
 export type { LentBy } from "./results/lent-by.ts";
 export type { Mishap } from "./results/mishap.ts";

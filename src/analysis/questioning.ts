@@ -1,6 +1,7 @@
 import { type LogNames, logNames } from "../data/log-names.ts";
 import type { Setup } from "../data/setup.ts";
 import { checkSetupAgainst } from "../data/setup-against.ts";
+import { suspicionsBeside } from "../data/suspicions.ts";
 import type { CatchLog } from "../data/types.ts";
 import { OptionError } from "../errors/errors.ts";
 import { type LogIndex, logIndex } from "../model/log-index.ts";
@@ -22,6 +23,8 @@ export interface Questioning {
   readonly names: LogNames;
   readonly index: LogIndex;
   readonly setup: Setup | null;
+  /** What is suspected of the setup beside the catches. */
+  readonly besideSetup: readonly Caution[];
 }
 
 /** @throws OptionError for an option that is unknown or out of range, or when every catch is left out */
@@ -36,6 +39,7 @@ export function questioning(
   if (open.meters.length === 0)
     throw new OptionError("leave-out", "every catch", "such that at least one catch counts");
   const names = logNames(log.catches);
+  const besideSetup = suspicionsBeside(setup, log);
   return {
     open,
     options,
@@ -43,7 +47,8 @@ export function questioning(
     scaleDivision,
     log,
     names,
-    index: logIndex(log, open.meters, names),
+    index: logIndex({ ...log, cautions: [...log.cautions, ...besideSetup] }, open.meters, names),
+    besideSetup,
     setup,
   };
 }
@@ -65,11 +70,13 @@ export function cautionsOfFile({
   scaleDivision,
   options,
   open,
+  besideSetup,
 }: Questioning): readonly Caution[] {
   return [
     ...log.cautions,
     ...divisionCautions(scaleDivision),
     ...libraryCautions(options, setup, open.among),
+    ...besideSetup,
     ...(setup === null ? [] : checkSetupAgainst(setup, log)),
   ];
 }

@@ -1,7 +1,13 @@
+import { newestFillLeftOut } from "../analysis/newest-fill-left-out.ts";
+import { questioning } from "../analysis/questioning.ts";
 import { divisionCautions, scaleDivisionOf } from "../analysis/scale-division.ts";
+import type { Setup } from "../data/setup.ts";
 import { checkSetupAgainst } from "../data/setup-against.ts";
+import { suspicionsBeside } from "../data/suspicions.ts";
+import type { CatchLog } from "../data/types.ts";
 import { checkCatchesFile } from "../node.ts";
 import { cautionSentence } from "../report/sections/cautions.ts";
+import type { Caution } from "../results/caution.ts";
 import { wordsFor } from "../wording/languages.ts";
 import { type ExitCode, exitCodes } from "./exit-codes.ts";
 import { type ReadFlags, readOptions, type SetupFlags, setupFor } from "./input.ts";
@@ -25,11 +31,7 @@ export async function checkCommand(path: string, flags: CheckFlags, io: Io): Pro
   }
   const { log } = check;
   const setup = await setupFor(path, flags, words, io);
-  const found = [
-    ...log.cautions,
-    ...divisionCautions(scaleDivisionOf(null, setup, log)),
-    ...(setup === null ? [] : checkSetupAgainst(setup, log)),
-  ];
+  const found = checkFindings(log, setup);
   const texts = found.map((one) => cautionSentence(one, words));
   if (flags.json) {
     const cautions = found.map((one, i) => ({ ...one, text: texts[i] }));
@@ -39,4 +41,22 @@ export async function checkCommand(path: string, flags: CheckFlags, io: Io): Pro
     for (const text of texts) io.out(`${io.outColors.yellow(problems.lookAt)} ${text}`);
   }
   return exitCodes.fine;
+}
+
+/** What is worth a word about a file that can be used, as a report has it. */
+export function checkFindings(log: CatchLog, setup: Setup | null): readonly Caution[] {
+  return [
+    ...log.cautions,
+    ...divisionCautions(scaleDivisionOf(null, setup, log)),
+    ...suspicionsBeside(setup, log),
+    ...newestFillsLeftOut(log, setup),
+    ...(setup === null ? [] : checkSetupAgainst(setup, log)),
+  ];
+}
+
+/** Without a catch that counts there is nothing to be in the bin. */
+function newestFillsLeftOut(log: CatchLog, setup: Setup | null): readonly Caution[] {
+  if (log.catches.every(({ leftOut }) => leftOut !== null)) return [];
+  const { open, index } = questioning(log, setup, {});
+  return open.meters.flatMap((meter) => newestFillLeftOut(meter, index.lastFill(meter)));
 }

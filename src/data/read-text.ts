@@ -70,7 +70,7 @@ export function checkTable(table: Table, source: string, keys: GivenKeys = {}): 
   const massUnit = usualUnit(written);
   const cautions = [
     ...(oneBin === null ? [] : [oneBin.note]),
-    ...suspicions(catches, massUnit),
+    ...suspicions(catches, massUnit, written),
     ...missedCautions(missed, catches),
   ];
   return passed({

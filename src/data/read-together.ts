@@ -81,7 +81,7 @@ function joined(logs: readonly CatchLog[]): CatchCheck {
   const cautions = [
     caution("files-read-together", {}, { files, firstRows }),
     ...logs.flatMap((log) => log.cautions.filter(({ code }) => code === "one-bin-taken")),
-    ...suspicions(catches, massUnit),
+    ...suspicions(catches, massUnit, written),
     ...missedCautions(missed, catches),
   ];
   const source = files.join(", ");

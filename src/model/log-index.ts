@@ -1,6 +1,6 @@
 import { binKey, isSameFilling, meterKey } from "../data/identity.ts";
 import type { LogNames } from "../data/log-names.ts";
-import type { Catch, CatchLog } from "../data/types.ts";
+import type { Catch, CatchLog, MissedCatch } from "../data/types.ts";
 import { groupBy } from "../numeric/group-by.ts";
 import type { Caution } from "../results/caution.ts";
 import { type Fill, type Meter, newestFill } from "./meters.ts";
@@ -46,10 +46,14 @@ export function logIndex<M extends Meter>(
   };
 }
 
-function lastFills({ catches }: CatchLog, names: LogNames): ReadonlyMap<string, NumberedFill> {
+/** Catches that were spilled or missed stand for their fill too. */
+function lastFills(
+  { catches, missed = [] }: CatchLog,
+  names: LogNames,
+): ReadonlyMap<string, NumberedFill> {
   const last = new Map<string, NumberedFill>();
-  let before: Catch | null = null;
-  for (const row of catches) {
+  let before: Catch | MissedCatch | null = null;
+  for (const row of missed.length === 0 ? catches : [...catches, ...missed]) {
     const isSame = before !== null && isSameFilling(before, row) && before.product === row.product;
     if (isSame) continue;
     before = row;

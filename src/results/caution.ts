@@ -9,6 +9,7 @@ import { type OneFillCautionFacts, oneFillStandings } from "./caution-facts/one-
 import { type OutlierCautionFacts, outlierStandings } from "./caution-facts/outliers.ts";
 import { type PlanningCautionFacts, planningStandings } from "./caution-facts/planning.ts";
 import { type ProductCautionFacts, productStandings } from "./caution-facts/products.ts";
+import { type SuspectedCautionFacts, suspectedStandings } from "./caution-facts/suspected.ts";
 import type { FillName } from "./fill-name.ts";
 import type { Ask, Ending, Severity, Standing } from "./severity.ts";
 
@@ -42,6 +43,7 @@ export type CautionCode = keyof CautionFacts;
 /** Facts each caution carries. Masses in kg, fractions as fractions. */
 export interface CautionFacts
   extends FileCautionFacts,
+    SuspectedCautionFacts,
     OneFillCautionFacts,
     AcrossFillsCautionFacts,
     DriftCautionFacts,
@@ -52,6 +54,7 @@ export interface CautionFacts
 
 const standings = {
   ...fileStandings,
+  ...suspectedStandings,
   ...oneFillStandings,
   ...acrossFillsStandings,
   ...driftStandings,

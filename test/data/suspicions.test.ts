@@ -91,18 +91,33 @@ describe("a unit that looks wrong", () => {
         severity: "serious",
         asks: "look-first",
         where: { bin: "1", product: "wheat", fill: null, catches: [] },
-        facts: { unit: "kg", medianKgPerTurn: (589 / 20 + 1180 / 40) / 2 },
+        facts: {
+          unit: "kg",
+          medianKgPerTurn: (589 / 20 + 1180 / 40) / 2,
+          medianCatchKg: (589 + 1180) / 2,
+        },
       },
     ]);
   });
 
   it.each([
-    [20, []],
-    [20.1, ["unit-looks-wrong"]],
-    [0.0005, []],
-    [0.0004, ["unit-looks-wrong"]],
-  ])("is outside 0.5 g to 20 kg a turn: %s kg", async (perTurn, codes) => {
-    expect(await codesOf(...rows([1, 10, 10 * perTurn], [1, 20, 20 * perTurn]))).toEqual(codes);
+    [20, 2, []],
+    [20.1, 2, ["unit-looks-wrong"]],
+    [0.0005, 100, []],
+    [0.0004, 100, ["unit-looks-wrong"]],
+  ])("is outside 0.5 g to 20 kg a turn: %s kg", async (perTurn, turns, codes) => {
+    expect(
+      await codesOf(...rows([1, turns, turns * perTurn], [1, 2 * turns, 2 * turns * perTurn])),
+    ).toEqual(codes);
+  });
+
+  it.each([
+    [80, []],
+    [80.1, ["unit-looks-wrong"]],
+    [0.03, []],
+    [0.029, ["unit-looks-wrong"]],
+  ])("is outside 30 g to 80 kg a catch: %s kg", async (net, codes) => {
+    expect(await codesOf(...rows([1, 20, net]))).toEqual(codes);
   });
 
   it("allows for the small share of a single outlet", async () => {

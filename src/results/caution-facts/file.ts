@@ -6,7 +6,11 @@ import type { Standing } from "../severity.ts";
 export interface FileCautionFacts {
   // the file
   readonly "catch-far-from-fellows": { readonly timesMedian: number };
-  readonly "unit-looks-wrong": { readonly unit: string; readonly medianKgPerTurn: number };
+  readonly "unit-looks-wrong": {
+    readonly unit: string;
+    readonly medianKgPerTurn: number;
+    readonly medianCatchKg: number;
+  };
   /** The newest fill of the file has no catch that counts; what is answered is the fill before. */
   readonly "newest-fill-left-out": { readonly leftOutFill: FillName };
   /** A question failed; everything else was answered. */

@@ -17,7 +17,7 @@ export const cautionsFile: typeof english = {
   "catch-far-from-fellows": (times) =>
     `Diese Probe ergibt je Umdrehung das ${times}-Fache der anderen. Suchen Sie nach verrutschtem Komma, anderer Einheit oder verzählten Umdrehungen. Geändert wurde nichts.`,
   "unit-looks-wrong": (f) =>
-    `In ${f.unit} gelesen, beträgt der Austrag ${f.delivery}, was ungewöhnlich ist. Prüfen Sie, ob die Massen wirklich in ${f.unit} notiert sind.`,
+    `In ${f.unit} gelesen, wiegt eine Probe ${f.mass} und beträgt der Austrag ${f.delivery}, was ungewöhnlich ist. Prüfen Sie, ob die Massen wirklich in ${f.unit} notiert sind.`,
   "newest-fill-left-out": (f) =>
     `Alle Proben der Füllung ${f.leftOutFill} sind weggelassen, über sie ist also nichts bekannt; die Zahlen hier gelten für Füllung ${f.fill}.`,
   "not-computed": (f) =>

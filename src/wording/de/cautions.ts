@@ -7,3 +7,4 @@ export { cautionsFile as file } from "./cautions-file.ts";
 export { cautionsOneFill as oneFill } from "./cautions-one-fill.ts";
 export { cautionsPlanning as planning } from "./cautions-planning.ts";
 export { cautionsProducts as products } from "./cautions-products.ts";
+export { cautionsSuspected as suspected } from "./cautions-suspected.ts";

@@ -28,6 +28,21 @@ export const decision: typeof english = {
     "catch-far-from-fellows": (f) =>
       `Probe ${f.named} der Füllung ${f.fill} ist das ${f.times}fache der anderen`,
     "unit-looks-wrong": (f) => `Massen in ${f.unit} ergeben einen ungewöhnlichen Austrag`,
+    "counter-not-reset": () => "die Umdrehungen scheinen von Probe zu Probe weiterzulaufen",
+    "bag-not-emptied": () => "die Massen scheinen sich von Probe zu Probe aufzusummieren",
+    "net-and-turns-swapped": () => "Nettomassen und Umdrehungen scheinen vertauscht",
+    "delivery-far-off": (f) =>
+      f.meant === null
+        ? `der Austrag ist das ${f.times}-Fache dessen, was man kennt`
+        : `die Massen scheinen in ${f.meant} zu stehen (das ${f.times}-Fache dessen, was man kennt)`,
+    "name-nearly-another": (f) => `„${f.name}“ und „${f.other}“ sind vielleicht ein Name`,
+    "pasted-again": (f) => `${f.catches} Proben ab Füllung ${f.fill} scheinen zweimal eingefügt`,
+    "bins-swapped": (f) => `dieser Tank und Tank ${f.other} scheinen vertauscht`,
+    "year-looks-wrong": (year) => `Proben tragen das Jahr ${year}`,
+    "fill-spans-seasons": (f) => `Proben dieser Füllung liegen ${f.days} Tage auseinander`,
+    "share-looks-fraction": (f) => `${f.percent} % der Körner in der Setup-Datei`,
+    "exclusion-not-read": (f) =>
+      `die Spalte „${f.header}“ wird nicht gelesen und markiert ${f.catches === 1 ? "1 Probe" : `${f.catches} Proben`}`,
     "needed-not-computed": (f) => `„${questions[f.question]}“ ließ sich nicht berechnen`,
     "constant-mass": (mass) => `etwa ${mass} scheinen in jeder Probe zu stecken`,
     "suspect-catch": (f) => `Probe ${f.named} liegt ${f.off} daneben`,

@@ -23,8 +23,8 @@ export const cautionsFile = {
   },
   "catch-far-from-fellows": (times: string) =>
     `This catch delivers ${times} times what its fellows do per turn. Look for a slipped decimal point, another unit or miscounted turns. Nothing was changed.`,
-  "unit-looks-wrong": (f: Facts<"unit" | "delivery">) =>
-    `Read as ${f.unit}, the meter delivers ${f.delivery}, which is unusual. Check that the mass columns really are in ${f.unit}.`,
+  "unit-looks-wrong": (f: Facts<"unit" | "mass" | "delivery">) =>
+    `Read as ${f.unit}, a catch weighs ${f.mass} and the meter delivers ${f.delivery}, which is unusual. Check that the mass columns really are in ${f.unit}.`,
   "newest-fill-left-out": (f: { readonly leftOutFill: FillName; readonly fill: FillName | null }) =>
     `Every catch of fill ${f.leftOutFill} is left out, so nothing is known of it; the figures here are those of fill ${f.fill}.`,
   "not-computed": (f: Failed) =>

@@ -3,7 +3,7 @@ import type { Ending } from "../../results/caution.ts";
 import type { FillName } from "../../results/fill-name.ts";
 import type { Question } from "../../results/question.ts";
 import { anotherCatch, numberWords } from "./catches-needed.ts";
-import type { Facts } from "./facts.ts";
+import type { Counts, Facts } from "./facts.ts";
 import { nouns } from "./nouns.ts";
 import { questions } from "./questions.ts";
 
@@ -32,6 +32,23 @@ export const decision = {
     "catch-far-from-fellows": (f: Facts<"named" | "times"> & { readonly fill: FillName | null }) =>
       `catch ${f.named} of fill ${f.fill} is ${f.times} times its fellows`,
     "unit-looks-wrong": (f: Facts<"unit">) => `masses in ${f.unit} give an unusual delivery`,
+    "counter-not-reset": () => "the turns seem to run on from catch to catch",
+    "bag-not-emptied": () => "the masses seem to add up from catch to catch",
+    "net-and-turns-swapped": () => "net masses and turns seem to be swapped",
+    "delivery-far-off": (f: Facts<"times", "meant">) =>
+      f.meant === null
+        ? `the delivery is ${f.times} times what is known of it`
+        : `the masses seem to be in ${f.meant} (${f.times} times what is known)`,
+    "name-nearly-another": (f: Facts<"name" | "other">) =>
+      `"${f.name}" and "${f.other}" may be one name`,
+    "pasted-again": (f: Facts<"catches"> & { readonly fill: FillName }) =>
+      `${f.catches} catches from fill ${f.fill} on seem to be pasted twice`,
+    "bins-swapped": (f: Facts<"other">) => `this bin and bin ${f.other} seem to be swapped`,
+    "year-looks-wrong": (year: string) => `catches are dated ${year}`,
+    "fill-spans-seasons": (f: Facts<"days">) => `catches of this fill lie ${f.days} days apart`,
+    "share-looks-fraction": (f: Facts<"percent">) => `${f.percent} % of the seeds in the setup`,
+    "exclusion-not-read": (f: Facts<"header"> & Counts<"catches">) =>
+      `the column "${f.header}" is not read, and marks ${f.catches === 1 ? "1 catch" : `${f.catches} catches`}`,
     "needed-not-computed": (f: { readonly question: Question }) =>
       `"${questions[f.question]}" could not be computed`,
     "constant-mass": (mass: string) => `about ${mass} seem to be in every catch`,

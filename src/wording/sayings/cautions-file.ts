@@ -13,8 +13,12 @@ export function cautionsFileSayings(
     ...say,
     "catch-far-from-fellows": ({ timesMedian }) =>
       say["catch-far-from-fellows"](format.plain(timesMedian)),
-    "unit-looks-wrong": ({ unit, medianKgPerTurn }) =>
-      say["unit-looks-wrong"]({ unit, delivery: format.value(medianKgPerTurn, "delivery") }),
+    "unit-looks-wrong": ({ unit, medianKgPerTurn, medianCatchKg }) =>
+      say["unit-looks-wrong"]({
+        unit,
+        mass: format.value(medianCatchKg, "mass"),
+        delivery: format.value(medianKgPerTurn, "delivery"),
+      }),
     "newest-fill-left-out": ({ leftOutFill }, { fill }) =>
       say["newest-fill-left-out"]({ leftOutFill, fill }),
     "turns-all-equal": ({ turns, tareShare }) =>

@@ -10,6 +10,7 @@ import { cautionsFileSayings } from "./cautions-file.ts";
 import { cautionsOneFillSayings } from "./cautions-one-fill.ts";
 import { cautionsPlanningSayings } from "./cautions-planning.ts";
 import { cautionsProductsSayings } from "./cautions-products.ts";
+import { cautionsSuspectedSayings } from "./cautions-suspected.ts";
 
 /** Words for every caution: a code without them does not compile. */
 export type CautionWords = CautionSentences<CautionFacts>;
@@ -18,6 +19,7 @@ export type CautionWords = CautionSentences<CautionFacts>;
 export function cautionsSayings(format: Format, say: typeof templates): CautionWords {
   return {
     ...cautionsFileSayings(format, say.file),
+    ...cautionsSuspectedSayings(format, say.suspected),
     ...cautionsOneFillSayings(format, say.oneFill),
     ...cautionsAcrossFillsSayings(format, say.acrossFills),
     ...cautionsDriftSayings(format, say.drift),

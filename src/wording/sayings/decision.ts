@@ -8,6 +8,7 @@ import type { FillName } from "../../results/fill-name.ts";
 import type { decision as templates } from "../en/decision.ts";
 import type { Format } from "../format.ts";
 import { numberFacts, plannedFacts } from "./catches-needed.ts";
+import { fourDigits } from "./cautions-suspected.ts";
 import { divisionStep } from "./division-step.ts";
 import { settingFigures } from "./setting-figures.ts";
 
@@ -91,6 +92,13 @@ function looksSayings(format: Format, say: (typeof templates)["looks"]): Looks {
         fill: where.fill,
         times: format.plain(timesMedian),
       }),
+    "delivery-far-off": ({ times, meant }) =>
+      say["delivery-far-off"]({ times: format.plain(times, 2), meant }),
+    "pasted-again": ({ catches, fill }) => say["pasted-again"]({ catches: String(catches), fill }),
+    "year-looks-wrong": ({ year }) => say["year-looks-wrong"](fourDigits(year)),
+    "fill-spans-seasons": ({ days }) => say["fill-spans-seasons"]({ days: format.count(days) }),
+    "share-looks-fraction": ({ percent }) =>
+      say["share-looks-fraction"]({ percent: format.plain(percent) }),
     "constant-mass": ({ constantKg }) => say["constant-mass"](format.value(constantKg, "mass")),
     "suspect-catch": ({ relativeResidual }, where) =>
       say["suspect-catch"]({ named: named(where), off: off(relativeResidual) }),

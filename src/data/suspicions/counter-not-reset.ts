@@ -1,0 +1,15 @@
+import { caution } from "../../results/caution.ts";
+import { catchesRunOn } from "./running-on.ts";
+import { placeOfFill, type Suspicion } from "./suspect.ts";
+
+/** Turns of 20, 40 and 60 for the same mass: a counter that was not set back between catches. */
+export const counterNotReset: Suspicion = (log) =>
+  log.meters.flatMap(({ fills }) =>
+    fills.flatMap((fill) => {
+      const countedOn = catchesRunOn(fill, "turns");
+      if (countedOn === 0) return [];
+      const turns = fill.map((row) => row.turns);
+      const facts = { catches: fill.length, countedOn, turns };
+      return caution("counter-not-reset", placeOfFill(fill, log), facts);
+    }),
+  );

@@ -1,0 +1,36 @@
+import { caution } from "../../results/caution.ts";
+import type { Catch } from "../types.ts";
+import { placeOfFill, type Suspicion } from "./suspect.ts";
+import { isPlausible, yearOf } from "./years-look-wrong.ts";
+
+/**
+ * A fill is sown in hours, and a bin that rests over a wet spell in weeks. After three months another season has come, whose
+ * numbers began again from 1.
+ */
+const longestDays = 90;
+const dayInMs = 86_400_000;
+
+/** Catches of one fill that lie months apart: two fills that share a number. */
+export const fillsSpanSeasons: Suspicion = (log) =>
+  log.meters.flatMap(({ fills }) =>
+    fills.flatMap((fill) => {
+      const days = datesOf(fill);
+      const [first, last] = [days[0], days.at(-1)];
+      if (first === undefined || last === undefined) return [];
+      const apart = (Date.parse(last) - Date.parse(first)) / dayInMs;
+      return apart > longestDays
+        ? caution("fill-spans-seasons", placeOfFill(fill, log), { first, last, days: apart })
+        : [];
+    }),
+  );
+
+function datesOf(fill: readonly Catch[]): readonly string[] {
+  return fill
+    .flatMap((row) => {
+      const year = yearOf(row);
+      return row.takenAt === null || year === null || !isPlausible(year)
+        ? []
+        : row.takenAt.slice(0, 10);
+    })
+    .sort();
+}

@@ -1,0 +1,62 @@
+import type { FillName } from "../../results/fill-name.ts";
+import type { Counts, Facts } from "./facts.ts";
+
+const against = {
+  "other-bins": "what other bins give of this product",
+  "other-fills": "what the other fills of this bin give",
+  "book-value": "its book value in the setup",
+  target: "what the target takes at the drive's setting in the setup",
+};
+
+const differ = {
+  letter: () => "is one letter from",
+  hyphen: () => "differs by a hyphen or a space from",
+  number: () => "is the same number as",
+  invisible: (signs: string) => `differs by a sign that nobody sees (${signs}) from`,
+  "look-alike": (signs: string) => `differs by letters that only look alike (${signs}) from`,
+};
+
+const fills = (count: number) => (count === 1 ? "1 fill" : `${count} fills`);
+
+interface NamesAlike extends Facts<"name" | "other" | "signs">, Counts<"fills" | "otherFills"> {
+  readonly what: "bin" | "product" | "machine" | "farm";
+  readonly difference: keyof typeof differ;
+}
+
+interface Pasted extends Counts<"catches" | "fill" | "catch" | "asCatch">, Facts<never, "asBin"> {
+  readonly asFill: FillName;
+}
+
+/** Cautions about slips that are suspected: what was found, what it may be, and that nobody changed anything. */
+export const cautionsSuspected = {
+  "counter-not-reset": (f: Counts<"catches" | "countedOn"> & Facts<"turns">) =>
+    `Turns ${f.turns} for about the same mass each time: in ${f.countedOn} of ${f.catches} catches the counter seems to run on from the catch before. If so, write the turns of each catch alone. Nothing was changed.`,
+  "bag-not-emptied": (f: Counts<"catches" | "countedOn"> & Facts<"masses">) =>
+    `Masses ${f.masses} add up from catch to catch: in ${f.countedOn} of ${f.catches} catches the bag seems to hold the catch before too. If so, write the mass of each catch alone. Nothing was changed.`,
+  "net-and-turns-swapped": (f: Counts<"catches"> & Facts<"turns" | "net">) =>
+    `Net masses look counted (${f.net}) and turns look weighed (${f.turns}) in all ${f.catches} catches: are the two columns swapped? If so, swap their headers. Nothing was changed.`,
+  "delivery-far-off": (
+    f: Facts<"times" | "read", "meant"> & { readonly against: keyof typeof against },
+  ) =>
+    `Read as ${f.read}, this delivers ${f.times} times ${against[f.against]}.${f.meant === null ? " Check the masses, their unit, the turns, and that figure." : ` Masses in ${f.meant} would do that: are they in ${f.meant}, or is that figure in another unit?`} Nothing was changed.`,
+  "name-nearly-another": (f: NamesAlike) =>
+    `The ${f.what} "${f.name}" (${fills(f.fills)}) ${differ[f.difference](f.signs)} "${f.other}" (${fills(f.otherFills)}): the same ${f.what}? If so, spell it in one way; so far they count as two. Nothing was changed.`,
+  "pasted-again": (f: Pasted) =>
+    `${f.catches === 1 ? "1 catch" : `${f.catches} catches`}, from catch ${f.catch} of fill ${f.fill} on, have the turns and masses of others in the same order, from catch ${f.asCatch} of fill ${f.asFill}${f.asBin === null ? "" : ` of bin ${f.asBin}`} on. Chance hardly does that: were they pasted twice? If so, take one set out. Nothing was changed.`,
+  "bins-swapped": (f: Facts<"other" | "here" | "there" | "usual"> & Counts<"fill">) =>
+    `In fill ${f.fill} this bin gave ${f.here}, as bin ${f.other} does in its other fills, and bin ${f.other} gave ${f.there}, as this one does (${f.usual}): are the two bins swapped there? Nothing was changed.`,
+  "year-looks-wrong": (f: Facts<"year"> & Counts<"fill">) =>
+    `Catches of fill ${f.fill} are dated ${f.year}, a year in which none was likely made: is it mistyped? Fills follow one another by their dates, so it may be taken for another than the one in the bin. Nothing was changed.`,
+  "fill-spans-seasons": (f: Facts<"first" | "last" | "days"> & Counts<"fill">) =>
+    `The catches of fill ${f.fill} lie ${f.days} days apart (${f.first} to ${f.last}): did the numbers of fills begin again? If so, name the season of each catch in a column season. So far all count as one fill. Nothing was changed.`,
+  "percent-looks-fraction": (
+    f: Facts<"largest" | "times100"> & { readonly column: "moisture" | "bin-level" },
+  ) =>
+    `Every figure for ${f.column === "moisture" ? "moisture" : "the level of the bin"} is read as ${f.largest} % or less: is ${f.times100} % meant? Then write percent. Nothing was changed.`,
+  "share-looks-fraction": (
+    f: Facts<"percent" | "times100"> & { readonly share: "germination" | "emergence" },
+  ) =>
+    `The setup has ${f.percent} % for ${f.share}: is ${f.times100} % meant? Nothing was changed.`,
+  "exclusion-not-read": (f: Facts<"header"> & Counts<"catches">) =>
+    `The column "${f.header}" marks ${f.catches === 1 ? "1 catch" : `${f.catches} catches`}, and is not read: are they to be left out? If so, call it exclude and give each a reason in a column reason. So far they count. Nothing was changed.`,
+};
