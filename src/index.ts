@@ -39,6 +39,7 @@ export { costChart } from "./charts/cost.ts";
 export { deliveryChart, deliveryPerTurnChart } from "./charts/delivery.ts";
 export { driftChart } from "./charts/drift.ts";
 export { explainingVariablesChart } from "./charts/explaining-variables.ts";
+export { fanChart } from "./charts/fan.ts";
 export { fieldCheckChart } from "./charts/field-check.ts";
 export { outletsChart } from "./charts/outlets.ts";
 export { influenceChart, residualsChart } from "./charts/outliers.ts";

@@ -84,6 +84,10 @@ export const chartStyles = {
   estimate: { color: color.estimate, strokeWidth: 2.25 },
   band: { color: color.band, fillOpacity: 0.5 },
   "next-band": { color: color.nextBand, fillOpacity: 0.22 },
+  // One upon another: their samples in a key are as dark as what lies below shines through.
+  "fan-wide": { color: color.nextBand, fillOpacity: 0.25 },
+  "fan-middle": { color: color.nextBand, fillOpacity: 0.33 },
+  "fan-narrow": { color: color.nextBand, fillOpacity: 0.7 },
   "next-edge": { color: color.nextBand, strokeWidth: 1.25, strokeDash: [5, 3] },
   observation: { color: color.point, size: 64, shape: "circle", filled: true },
   flagged: {

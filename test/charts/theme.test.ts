@@ -49,6 +49,9 @@ describe("the named styles", () => {
   test.each([
     ["band", "area", `fill="${lightPalette.band}"`],
     ["next-band", "area", `fill="${lightPalette.nextBand}"`],
+    ["fan-wide", "bar", `fill="${lightPalette.nextBand}"`],
+    ["fan-middle", "bar", `fill="${lightPalette.nextBand}"`],
+    ["fan-narrow", "bar", `fill="${lightPalette.nextBand}"`],
     ["next-edge", "line", `stroke="${lightPalette.nextBand}"`],
     ["estimate", "line", `stroke="${lightPalette.estimate}"`],
     ["observation", "point", `fill="${lightPalette.point}"`],
@@ -63,7 +66,7 @@ describe("the named styles", () => {
   });
 
   test("are all tried above", () => {
-    expect(Object.keys(chartConfig.style ?? {})).toHaveLength(10);
+    expect(Object.keys(chartConfig.style ?? {})).toHaveLength(13);
   });
 
   test("tell a doubted point from a good one by shape as well", async () => {

@@ -11,6 +11,7 @@ export const charts: typeof english = {
   nextCatch: (level) => `eine weitere Probe, ${level}`,
   meanOfFills: "Mittel der Füllungen",
   nextFill: (level) => `nächste Füllung, ${level}`,
+  ofCases: (level) => `${level} der Fälle`,
   tolerance: (tolerance) => `Toleranz ${tolerance}`,
   level: "geltendes Niveau",
   trend: "Trend",

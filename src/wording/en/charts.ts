@@ -9,6 +9,7 @@ export const charts = {
   nextCatch: (level: string) => `one more catch, ${level}`,
   meanOfFills: "mean of the fills",
   nextFill: (level: string) => `next fill, ${level}`,
+  ofCases: (level: string) => `${level} of cases`,
   tolerance: (tolerance: string) => `tolerance ${tolerance}`,
   level: "level in force",
   trend: "trend",

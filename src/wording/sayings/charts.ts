@@ -12,6 +12,7 @@ export function chartsSayings(format: Format, say: typeof charts) {
     interval: whole(say.interval),
     nextCatch: whole(say.nextCatch),
     nextFill: whole(say.nextFill),
+    ofCases: whole(say.ofCases),
     newProduct: whole(say.newProduct),
     lineBand: whole(say.lineBand),
     together: whole(say.together),
