@@ -51,6 +51,7 @@ export { settingChart } from "./charts/setting.ts";
 export { skippingChart } from "./charts/skipping.ts";
 export { speedLinearityChart } from "./charts/speed-linearity.ts";
 export { uncertaintyBudgetChart } from "./charts/uncertainty-budget.ts";
+export { varianceStaircaseChart } from "./charts/variance-staircase.ts";
 export { importCatches } from "./data/import/import-catches.ts";
 export type { Imported, ImportOptions } from "./data/import/result.ts";
 export { type LeaveOutKey, leaveOut } from "./data/leave-out.ts";

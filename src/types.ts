@@ -251,6 +251,9 @@ export type {
   BudgetLine,
   BudgetSource,
   LeftOut,
+  Staircase,
+  StaircaseStage,
+  StaircaseStep,
 } from "./questions/uncertainty-budget/result.ts";
 export type {
   Block,

@@ -12,6 +12,8 @@ export const charts: typeof english = {
   meanOfFills: "Mittel der Füllungen",
   nextFill: (level) => `nächste Füllung, ${level}`,
   ofCases: (level) => `${level} der Fälle`,
+  stage: "kommt hier dazu",
+  allTogether: "alles zusammen",
   tolerance: (tolerance) => `Toleranz ${tolerance}`,
   level: "geltendes Niveau",
   trend: "Trend",

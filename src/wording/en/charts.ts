@@ -10,6 +10,8 @@ export const charts = {
   meanOfFills: "mean of the fills",
   nextFill: (level: string) => `next fill, ${level}`,
   ofCases: (level: string) => `${level} of cases`,
+  stage: "added by this stage",
+  allTogether: "all together",
   tolerance: (tolerance: string) => `tolerance ${tolerance}`,
   level: "level in force",
   trend: "trend",
