@@ -34,6 +34,7 @@ export {
 export type { Trial } from "./analysis/trial.ts";
 export { acrossFillsChart } from "./charts/across-fills.ts";
 export { catchesNeededChart } from "./charts/catches-needed.ts";
+export { chanceToReachChart } from "./charts/chance-to-reach.ts";
 export type { ChartSpec } from "./charts/chart-spec.ts";
 export { costChart } from "./charts/cost.ts";
 export { deliveryChart, deliveryPerTurnChart } from "./charts/delivery.ts";
@@ -41,6 +42,7 @@ export { driftChart } from "./charts/drift.ts";
 export { explainingVariablesChart } from "./charts/explaining-variables.ts";
 export { fanChart } from "./charts/fan.ts";
 export { fieldCheckChart } from "./charts/field-check.ts";
+export { noticingChart } from "./charts/noticing.ts";
 export { outletsChart } from "./charts/outlets.ts";
 export { influenceChart, residualsChart } from "./charts/outliers.ts";
 export { productEstimatesChart } from "./charts/product-comparison.ts";
