@@ -135,6 +135,7 @@ export type { LinePoint } from "./questions/delivery/line.ts";
 export type { CatchPoint, WeightedDelivery } from "./questions/delivery/result.ts";
 export type { ByName } from "./questions/drift/by-name.ts";
 export type { DriftShift, DriftTrend } from "./questions/drift/changes.ts";
+export type { Noticing, NoticingCurve } from "./questions/drift/noticing.ts";
 export type { DriftPower, FalseAlarms, LogFalseAlarms } from "./questions/drift/rates.ts";
 export type { ScoreCharts } from "./questions/drift/score-charts.ts";
 export type { SettlingTest } from "./questions/drift/settling.ts";
@@ -253,6 +254,9 @@ export type {
   BudgetLine,
   BudgetSource,
   LeftOut,
+  Staircase,
+  StaircaseStage,
+  StaircaseStep,
 } from "./questions/uncertainty-budget/result.ts";
 export type {
   Block,

@@ -56,6 +56,7 @@ export function questionOptions(ground: Ground, meter: Pick<Meter, "place" | "pr
     slip: setup?.cart.slip,
     turnsPerHectare: entry?.turnsPerHectare,
   });
+  const prices = resolve(priceRules, pricesGiven(setup, entry));
   return {
     acrossFills: plain,
     catchesNeeded: planningOptions(ground, meter),
@@ -86,6 +87,8 @@ export function questionOptions(ground: Ground, meter: Pick<Meter, "place" | "pr
       ...known({
         scaleTestedError: setup?.scale.testedError,
         turnCountStandardUncertainty: setup?.cart.turnCountStandardUncertainty,
+        response: prices.response,
+        currency: prices.currency,
       }),
     }),
   };

@@ -67,9 +67,7 @@ export function keyed(look: KeyEntry["look"], words: string, isShown = true): re
 function sampleOf(role: ChartRole): KeySample {
   const style: RoleStyle = chartStyles[role];
   const { color, stroke, shape, strokeDash } = style;
-  if (role === "band" || role === "next-band") {
-    return { shape: "square", fill: `${color}${seeThrough[role]}` };
-  }
+  if (isSeenThrough(role)) return { shape: "square", fill: `${color}${seeThrough[role]}` };
   if (style.filled !== true) {
     const upright = role === "interval";
     return {
@@ -79,4 +77,8 @@ function sampleOf(role: ChartRole): KeySample {
     };
   }
   return { shape: shape ?? "circle", fill: color, ...(stroke === undefined ? {} : { stroke }) };
+}
+
+function isSeenThrough(role: ChartRole): role is ChartRole & keyof typeof seeThrough {
+  return role in seeThrough;
 }

@@ -82,18 +82,32 @@ export const darkSeries: readonly string[] = [
 ];
 
 /** How far each band lets through what lies behind it, as the last two digits of a colour: for its sample in a key. */
-export const seeThrough = { band: "80", "next-band": "38" } as const;
+export const seeThrough = {
+  band: "80",
+  "next-band": "38",
+  "fan-wide": "40",
+  "fan-middle": "80",
+  "fan-narrow": "d9",
+} as const;
+
+/** Which colour each of them lets through. */
+const seenThrough = {
+  band: "band",
+  "next-band": "nextBand",
+  "fan-wide": "nextBand",
+  "fan-middle": "nextBand",
+  "fan-narrow": "nextBand",
+} as const satisfies Readonly<Record<keyof typeof seeThrough, keyof Palette>>;
 
 /** Every light colour with the dark one that takes its place on a dark page. */
 export function darkCounterparts(): ReadonlyMap<string, string> {
   const roles = Object.keys(lightPalette) as (keyof Palette)[];
-  const sample = (band: "band" | "nextBand", through: string): [string, string] => [
-    `${lightPalette[band]}${through}`,
-    `${darkPalette[band]}${through}`,
-  ];
+  const samples = Object.keys(seeThrough) as (keyof typeof seeThrough)[];
   return new Map([
-    sample("band", seeThrough.band),
-    sample("nextBand", seeThrough["next-band"]),
+    ...samples.map((role): [string, string] => {
+      const [color, through] = [seenThrough[role], seeThrough[role]];
+      return [`${lightPalette[color]}${through}`, `${darkPalette[color]}${through}`];
+    }),
     ...roles.map((role): [string, string] => [lightPalette[role], darkPalette[role]]),
     ...lightSeries.map((color, i): [string, string] => [color, darkSeries[i] ?? color]),
   ]);

@@ -79,11 +79,22 @@ export interface RoleStyle {
   readonly fontSize?: number;
 }
 
+/** Curves side by side, in this order. */
+export const lineRoles = ["line-1", "line-2", "line-3", "line-4"] as const;
+
+function line(place: number): string {
+  return lightSeries[place] ?? color.estimate;
+}
+
 /** The roles. Each differs from its neighbours in more than colour. */
 export const chartStyles = {
   estimate: { color: color.estimate, strokeWidth: 2.25 },
   band: { color: color.band, fillOpacity: 0.5 },
   "next-band": { color: color.nextBand, fillOpacity: 0.22 },
+  // One upon another: their samples in a key are as dark as what lies below shines through.
+  "fan-wide": { color: color.nextBand, fillOpacity: 0.25 },
+  "fan-middle": { color: color.nextBand, fillOpacity: 0.33 },
+  "fan-narrow": { color: color.nextBand, fillOpacity: 0.7 },
   "next-edge": { color: color.nextBand, strokeWidth: 1.25, strokeDash: [5, 3] },
   observation: { color: color.point, size: 64, shape: "circle", filled: true },
   flagged: {
@@ -104,6 +115,10 @@ export const chartStyles = {
   interval: { color: color.earlier, strokeWidth: 1.75 },
   reference: { color: color.reference, strokeWidth: 1.75, strokeDash: [8, 4] },
   remark: { color: color.muted, fontSize: 12 },
+  "line-1": { color: line(0), strokeWidth: 2.25 },
+  "line-2": { color: line(1), strokeWidth: 2.25, strokeDash: [9, 3] },
+  "line-3": { color: line(2), strokeWidth: 2.25, strokeDash: [4, 3] },
+  "line-4": { color: line(3), strokeWidth: 2.25, strokeDash: [9, 3, 2, 3] },
 } as const satisfies Readonly<Record<string, RoleStyle>>;
 
 export type ChartRole = keyof typeof chartStyles;

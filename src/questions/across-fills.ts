@@ -1,5 +1,6 @@
 import { type FillsTogether, remlAcrossFills } from "../model/across-fills.ts";
 import { scatterDiffers, standardDeviationInterval } from "../model/catch-scatter.ts";
+import { fanOf } from "../model/fan.ts";
 import { type FillSpread, spreadAgainstOthers } from "../model/fill-spread.ts";
 import { type MeterHistory, stretchInForce } from "../model/history.ts";
 import { stillMoving } from "../model/history-cautions.ts";
@@ -7,7 +8,7 @@ import type { Fill } from "../model/meters.ts";
 import { estimateOf, type MeterModel, type ModelOptions } from "../model/model.ts";
 import type { WithAllCatches } from "../model/with-all-catches.ts";
 import { type Caution, type CautionCode, type CautionFacts, caution } from "../results/caution.ts";
-import type { Estimate } from "../results/estimate.ts";
+import type { Estimate, Interval } from "../results/estimate.ts";
 import type { FillName } from "../results/fill-name.ts";
 import { requireModelOptions } from "../results/options.ts";
 import type { BartlettTest } from "../statistics/bartlett.ts";
@@ -50,6 +51,8 @@ export interface AcrossFills extends FillsTogether {
   readonly product: string;
   readonly options: ModelOptions;
   readonly points: readonly FillPoint[];
+  /** The band for the next fill at 50, 80 and 95 %, kg/turn; empty where it has none. */
+  readonly fan: readonly Interval[];
   readonly catchScatter: CatchScatter;
   /** Catches that are in none of these figures, and what the fills would say with them; null: none is left out. */
   readonly leftOut: (WithAllCatches & { readonly catches: readonly CatchPlace[] }) | null;
@@ -93,6 +96,7 @@ export function acrossFills(meter: MeterModel, options: ModelOptions): AcrossFil
       estimate: estimateOf(meter, fill, options).estimate,
       stands: standsOf(fill, meter.history),
     })),
+    fan: fanOf(meter.across.nextFill),
     catchScatter: catchScatterOf(meter, level),
     leftOut: leftOutOf(meter),
     reml: remlAcrossFills(stretchInForce(meter.history)),

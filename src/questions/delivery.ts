@@ -1,9 +1,10 @@
+import { fanLevels } from "../model/fan.ts";
 import { type Fill, newestFill } from "../model/meters.ts";
-import type { MeterModel } from "../model/model.ts";
+import { estimateOf, type MeterModel } from "../model/model.ts";
 import { isDust } from "../numeric/rounding-dust.ts";
 import { variancePowers } from "../statistics/through-origin.ts";
 import { gathered } from "./delivery/in-brief.ts";
-import { deliveryLine, nextCatchEstimate } from "./delivery/line.ts";
+import { deliveryLine, intervalPerTurn, nextCatchEstimate } from "./delivery/line.ts";
 import { pointsOf, standardErrorFrom, weightingsOf } from "./delivery/parts.ts";
 import type { Delivery, DeliveryOptions } from "./delivery/result.ts";
 
@@ -73,7 +74,15 @@ export function delivery(
               estimate.value * turns,
             ),
           },
-    nextCatch: { turns, estimate: nextCatchEstimate(turns, line) },
+    nextCatch: {
+      turns,
+      estimate: nextCatchEstimate(turns, line),
+      fan: fanLevels.flatMap((one) => {
+        const ofFill = estimateOf(meter, fill, { ...options, level: one }).estimate;
+        const { interval } = nextCatchEstimate(turns, { ...line, delivery: ofFill, level: one });
+        return interval === null ? [] : [intervalPerTurn(interval, turns)];
+      }),
+    },
     points: pointsOf(fill, estimated),
     line: deliveryLine(Math.max(...fill.catches.map((row) => row.turns)), line),
     ...checks,

@@ -24,6 +24,7 @@ import { againstEarlier } from "./drift/as-they-came.ts";
 import { type ByName, byName } from "./drift/by-name.ts";
 import { driftCautions } from "./drift/cautions.ts";
 import { changesOf, changeTests, type DriftShift, type DriftTrend } from "./drift/changes.ts";
+import { type Noticing, noticingOf } from "./drift/noticing.ts";
 import { type DriftPower, type FalseAlarms, falseAlarmsOf, powerOf } from "./drift/rates.ts";
 import { type ScoreCharts, scoreCharts } from "./drift/score-charts.ts";
 import { type SettlingTest, settlingTests } from "./drift/settling.ts";
@@ -97,6 +98,8 @@ export interface Drift {
   readonly falseAlarms: FalseAlarms;
   /** Null after a change was found, below 4 fills, and without any spread. */
   readonly power: DriftPower | null;
+  /** What would be found of a shift that sets in with the next fill; null: not known, or nobody looks. */
+  readonly noticing: Noticing | null;
   /** Explanation, looked at once, at the end: it never changes the verdict. Null below 5 fills. */
   readonly trend: DriftTrend | null;
   /** Explanation likewise: the likeliest shift, whether or not it is more than chance; null below 6 fills. */
@@ -162,6 +165,7 @@ export function drift(
     },
     falseAlarms: falseAlarmsOf(meter),
     power: powerOf(meter, shiftOfInterest),
+    noticing: noticingOf(meter),
     ...changesOf(explained, fills, level),
     scoreCharts: scoreCharts(fills, againstEarlier(deliveries, level)),
     byName: byName(fills),

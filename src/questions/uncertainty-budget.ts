@@ -13,10 +13,12 @@ import type {
 import {
   areaSources,
   deliverySources,
+  driftSource,
   type Found,
   fillSource,
   type Source,
 } from "./uncertainty-budget/sources.ts";
+import { staircaseOf } from "./uncertainty-budget/staircase.ts";
 import { rateOf, totalOf } from "./uncertainty-budget/total.ts";
 
 export type {
@@ -24,6 +26,9 @@ export type {
   BudgetLine,
   BudgetSource,
   LeftOut,
+  Staircase,
+  StaircaseStage,
+  StaircaseStep,
   UncertaintyBudget,
   UncertaintyBudgetOptions,
 } from "./uncertainty-budget/result.ts";
@@ -55,19 +60,39 @@ export function uncertaintyBudget(
   options: UncertaintyBudgetOptions,
 ): UncertaintyBudget {
   requireModelOptions(options);
-  const found: readonly Found[] = [
-    ...deliverySources(delivery, options),
-    ...fillSource(meter.across.spread, delivery, options),
-    ...areaSources(options),
-  ];
-  const sources = found.filter((one) => typeof one !== "string");
+  const found = foundSources(meter, delivery, options);
+  const sources = known(found);
   const leftOut = found.filter((one) => typeof one === "string");
   const { bin, product, fill } = delivery;
   const about = { kind: "uncertainty-budget", bin, product, fill, options, leftOut } as const;
   const result = leftOut.includes("catch scatter")
-    ? { ...about, lines: [], total: null, check: null, improveFirst: null }
-    : { ...about, ...budgetOf(sources, options) };
+    ? { ...about, lines: [], total: null, check: null, improveFirst: null, staircase: null }
+    : {
+        ...about,
+        ...budgetOf(sources, options),
+        staircase: staircaseOf(
+          known(foundSources(meter, delivery, { ...options, valueFor: "next fills" })),
+          options,
+        ),
+      };
   return { ...result, cautions: uncertaintyBudgetCautions(result) };
+}
+
+function foundSources(
+  { across, history }: MeterModel,
+  delivery: Delivery,
+  options: UncertaintyBudgetOptions,
+): readonly Found[] {
+  return [
+    ...deliverySources(delivery, options),
+    ...fillSource(across.spread, delivery, options),
+    ...driftSource(history, options),
+    ...areaSources(options),
+  ];
+}
+
+function known(found: readonly Found[]): readonly Source[] {
+  return found.filter((one) => typeof one !== "string");
 }
 
 function budgetOf(

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { lightPalette } from "../../src/charts/palette.ts";
-import { baseSpec, chartConfig, composedSpec } from "../../src/charts/theme.ts";
+import { lightPalette, lightSeries } from "../../src/charts/palette.ts";
+import { baseSpec, chartConfig, composedSpec, lineRoles } from "../../src/charts/theme.ts";
 import { renderSvg } from "../../src/report/svg.ts";
 import { sampleDeliveryChart, sampleFillsChart } from "../support/sample-charts.ts";
 import { faultsOf } from "../support/vega-lite.ts";
@@ -49,6 +49,9 @@ describe("the named styles", () => {
   test.each([
     ["band", "area", `fill="${lightPalette.band}"`],
     ["next-band", "area", `fill="${lightPalette.nextBand}"`],
+    ["fan-wide", "bar", `fill="${lightPalette.nextBand}"`],
+    ["fan-middle", "bar", `fill="${lightPalette.nextBand}"`],
+    ["fan-narrow", "bar", `fill="${lightPalette.nextBand}"`],
     ["next-edge", "line", `stroke="${lightPalette.nextBand}"`],
     ["estimate", "line", `stroke="${lightPalette.estimate}"`],
     ["observation", "point", `fill="${lightPalette.point}"`],
@@ -57,13 +60,14 @@ describe("the named styles", () => {
     ["interval", "rule", `stroke="${lightPalette.earlier}"`],
     ["reference", "rule", `stroke="${lightPalette.reference}"`],
     ["remark", "text", `fill="${lightPalette.muted}"`],
+    ...lineRoles.map((role, i) => [role, "line", `stroke="${lightSeries[i]}"`] as const),
   ])("%s gives a %s its colour", async (style, type, attribute) => {
     const svg = await drawn({ type, style, ...(type === "text" ? { text: "word" } : {}) });
     expect(svg).toContain(attribute);
   });
 
   test("are all tried above", () => {
-    expect(Object.keys(chartConfig.style ?? {})).toHaveLength(10);
+    expect(Object.keys(chartConfig.style ?? {})).toHaveLength(17);
   });
 
   test("tell a doubted point from a good one by shape as well", async () => {

@@ -304,3 +304,74 @@ describe("uncertaintyBudgetOptions", () => {
     expect(() => uncertaintyBudgetOptions(model, given)).toThrow(`"${option}"`);
   });
 });
+
+describe("the staircase of variance", () => {
+  const season = inventedFills({ fills: 5, catches: 3, spread: 0.02, scatter: 0.01 }, 11);
+  const response = {
+    kind: "linear",
+    heavyCostPerHectarePerPercent: 1,
+    lightCostPerHectarePerPercent: 1,
+  } as const;
+  const { result } = ask({ ...field, response }, season);
+  const staircase = present(result.staircase);
+
+  it("is the budget of a value kept for the fills that follow", () => {
+    const kept = ask({ ...field, valueFor: "next fills" }, season).result;
+    expect(staircase.expanded).toBe(present(kept.total).expanded);
+    for (const { sources, share } of staircase.steps) {
+      const lines = kept.lines.filter(({ source }) => sources.includes(source));
+      expect(share).toBeCloseTo(
+        lines.reduce((sum, line) => sum + line.share, 0),
+        12,
+      );
+    }
+  });
+
+  it("leaves what a budget with half of the stage has", () => {
+    const ground = present(staircase.steps.find(({ stage }) => stage === "ground"));
+    const halved = ask(
+      {
+        ...field,
+        valueFor: "next fills",
+        workingWidthM: { value: 12, standardUncertainty: 0.03 },
+        wheelTravelM: { value: 2.2, standardUncertainty: 0.0055 },
+        slip: { value: 0.05, standardUncertainty: 0.0095 },
+      },
+      season,
+    ).result;
+    expect(present(ground.ifHalved).expanded).toBeCloseTo(present(halved.total).expanded, 8);
+  });
+
+  it("prices the error by the mean of its absolute value, as R integrates it", async () => {
+    const { combined, effectiveDf } = present(
+      ask({ ...field, valueFor: "next fills" }, season).result.total,
+    );
+    const [mean = Number.NaN] = await evalR(
+      `100 * ${combined} * 2 * integrate(function(t) t * dt(t, ${effectiveDf}), 0, Inf, rel.tol = 1e-11)$value`,
+    );
+    expect(staircase.lossPerHectare).toBeCloseTo(mean, 7);
+  });
+
+  it("has a step for the trend while fills trend, known to the size of one", () => {
+    const rising = Array.from({ length: 8 }, (_, i) =>
+      inventedFills(
+        {
+          fills: 1,
+          catches: 3,
+          spread: 0,
+          scatter: 0.003,
+          delivery: 0.3 * (1 + 0.02 * i),
+          firstFill: i + 1,
+        },
+        i + 1,
+      ),
+    ).flat();
+    const { meter, result } = ask({ valueFor: "next fills" }, rising);
+    const trend = present(meter.history.trending).perFill.value;
+    const line = present(result.lines.find(({ source }) => source === "drift"));
+    expect(line.contribution).toBeCloseTo(Math.abs(trend) / Math.sqrt(3), 8);
+    expect(ask({}, rising).result.lines.map(({ source }) => source)).not.toContain("drift");
+    const steps = present(ask({}, rising).result.staircase).steps;
+    expect(steps.find(({ stage }) => stage === "drift")?.share).toBeGreaterThan(0);
+  });
+});

@@ -2,7 +2,7 @@ import { halfWidthOf } from "../../model/known-width.ts";
 import type { ChosenScatter } from "../../model/lent-scatter.ts";
 import { readingVariance } from "../../model/reading.ts";
 import { intervalAround, unknownEstimate } from "../../model/t-estimate.ts";
-import type { Estimate } from "../../results/estimate.ts";
+import type { Estimate, Interval } from "../../results/estimate.ts";
 import { type VarianceLaw, variancePowers } from "../../statistics/through-origin.ts";
 
 /** One place on the fitted line: what is expected at these turns, and how sure that is. */
@@ -91,6 +91,15 @@ function linePoint(turns: number, line: LineUncertainty): LinePoint {
     nextUpperKg: next?.upper ?? null,
     nextLowerPerTurn: perTurn(next?.lower ?? null, turns),
     nextUpperPerTurn: perTurn(next?.upper ?? null, turns),
+  };
+}
+
+/** Of a mass at so many turns: what it is per turn. */
+export function intervalPerTurn(interval: Interval, turns: number): Interval {
+  return {
+    ...interval,
+    lower: perTurn(interval.lower, turns),
+    upper: perTurn(interval.upper, turns),
   };
 }
 

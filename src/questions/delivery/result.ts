@@ -3,7 +3,7 @@ import type { FillVariance } from "../../model/fill-estimate.ts";
 import type { ChosenScatter } from "../../model/lent-scatter.ts";
 import type { ModelOptions } from "../../model/model.ts";
 import type { Caution } from "../../results/caution.ts";
-import type { Estimate } from "../../results/estimate.ts";
+import type { Estimate, Interval } from "../../results/estimate.ts";
 import type { FillName } from "../../results/fill-name.ts";
 import type { LackOfFit } from "../../statistics/lack-of-fit.ts";
 import type { VarianceLaw } from "../../statistics/through-origin.ts";
@@ -77,7 +77,12 @@ export interface Delivery {
   /** Catch scatter of a catch of typical turns, relative to its mass; 0: the scale hides it; null when unknown. */
   readonly scatterOfTypicalCatch: { readonly turns: number; readonly relative: number } | null;
   /** Net mass expected of one more catch of typical turns; interval about "next catch". */
-  readonly nextCatch: { readonly turns: number; readonly estimate: Estimate<"kg"> };
+  readonly nextCatch: {
+    readonly turns: number;
+    readonly estimate: Estimate<"kg">;
+    /** What it may deliver per turn at 50, 80 and 95 %, kg/turn; empty where it has no interval. */
+    readonly fan: readonly Interval[];
+  };
   readonly points: readonly CatchPoint[];
   /** Fitted line with both bands, ready to draw. */
   readonly line: readonly LinePoint[];

@@ -40,7 +40,7 @@ export function deliveryWithoutError(
     variance: { model: null, robust: null, division: null, total: null },
     scatter: noScatter,
     scatterOfTypicalCatch: null,
-    nextCatch: { turns, estimate: unknownEstimate(value * turns, "kg") },
+    nextCatch: { turns, estimate: unknownEstimate(value * turns, "kg"), fan: [] },
     points: pointsOn(fill),
     line: [0, longest].map((one) => ({ turns: one, fittedKg: value * one, ...noBand })),
     constantMass: null,

@@ -1,4 +1,5 @@
 import { type DriveGeometry, driveRules } from "../../model/drive.ts";
+import { moneyResponse } from "../../model/fill-prices.ts";
 import { type ModelOptions, modelOptionsOf } from "../../model/model.ts";
 import {
   count,
@@ -9,6 +10,7 @@ import {
   orNull,
   resolve,
   such,
+  text,
 } from "../../results/options.ts";
 
 /** What this question can be told beyond level, tolerance, scale and drive. */
@@ -28,6 +30,10 @@ export const uncertaintyBudgetRules = {
   /** Whether the value is used for the fill that was caught, or kept for those that follow. */
   // A catch is made to set the drive for the fill in the bin.
   valueFor: option("this fill", oneOf("this fill", "next fills")),
+  /** What a rate error costs a hectare; null: no money is counted. */
+  response: option(null, orNull(moneyResponse)),
+  /** Of that cost; null: not named. */
+  currency: option(null, orNull(text)),
   /** Of the Monte Carlo check. */
   // The ends of a 95 % interval then come out within about 1 % of their distance from the middle, in about a tenth of a second.
   draws: option(50_000, count(20_000)),

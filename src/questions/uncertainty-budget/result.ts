@@ -16,6 +16,8 @@ export type BudgetSource =
   /** What is common to the counts of all catches, such as a stop mark; what differs between them is catch scatter. */
   | "turn count"
   | "fill to fill"
+  /** What the next fill adds while each delivers more, or less, than the one before; known, and not taken off. */
+  | "drift"
   | "working width"
   | "wheel travel"
   | "slip";
@@ -59,6 +61,35 @@ export interface BudgetCheck {
   readonly agrees: boolean;
 }
 
+/** Where on the way from the scale to the field an uncertainty comes in; ground: width, wheel and slip. */
+export type StaircaseStage = "scale" | "catches" | "fills" | "drift" | "ground";
+
+/** What one stage adds to the variance of the rate. */
+export interface StaircaseStep {
+  readonly stage: StaircaseStage;
+  /** Empty: nothing given says anything of it; of drift: none was found. */
+  readonly sources: readonly BudgetSource[];
+  /** Of the combined variance. */
+  readonly share: number;
+  /** Where the step begins and ends: the shares of all stages up to it. */
+  readonly from: number;
+  readonly to: number;
+  /** What half its standard uncertainty would leave and save, money/ha; null: it adds nothing. */
+  readonly ifHalved: {
+    readonly expanded: number;
+    readonly savesPerHectare: number | null;
+  } | null;
+}
+
+/** How the variance of the rate builds up when this fill's value is kept for the fills that follow. */
+export interface Staircase {
+  readonly steps: readonly StaircaseStep[];
+  /** Half-width at the level, a fraction of the rate. */
+  readonly expanded: number;
+  /** Expected cost of the rate error, money/ha; null: no response is given, or it has no bound. */
+  readonly lossPerHectare: number | null;
+}
+
 /** The applied rate's uncertainty, relative to the rate, and what it is made of. */
 export interface UncertaintyBudget {
   readonly kind: "uncertainty-budget";
@@ -86,5 +117,7 @@ export interface UncertaintyBudget {
     readonly share: number;
     readonly expandedIfHalved: number;
   } | null;
+  /** Null where the catch scatter is unknown. */
+  readonly staircase: Staircase | null;
   readonly cautions: readonly Caution[];
 }

@@ -1,5 +1,6 @@
 import type { Measured } from "../../data/setup.ts";
 import type { FillSpread } from "../../model/fill-spread.ts";
+import type { MeterHistory } from "../../model/history.ts";
 import { dfOfInterval } from "../../model/interval-df.ts";
 import type { Input } from "../../statistics/propagation.ts";
 import type { Delivery } from "../delivery/result.ts";
@@ -94,6 +95,22 @@ export function fillSource(
       law: "t",
       df: spread.df,
       factor: (difference) => 1 + difference / estimate.value,
+    },
+  ];
+}
+
+/** While fills trend the next one is off by a step more, which is known to the size of the step and not taken off. */
+export function driftSource(
+  { trending }: Pick<MeterHistory, "trending">,
+  { valueFor }: UncertaintyBudgetOptions,
+): readonly Found[] {
+  if (valueFor === "this fill" || trending === null) return [];
+  const step = Math.abs(trending.perFill.value) / Math.sqrt(3);
+  return [
+    {
+      ...around("drift", 0, step, "fraction"),
+      law: "rectangular",
+      factor: (difference) => 1 + difference,
     },
   ];
 }

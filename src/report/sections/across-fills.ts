@@ -1,4 +1,6 @@
+import type { MeterAnswers } from "../../analysis/analyse.ts";
 import { acrossFillsChart } from "../../charts/across-fills.ts";
+import { fanChart } from "../../charts/fan.ts";
 import type { AcrossFills } from "../../questions/across-fills.ts";
 import type { Words } from "../../wording/words.ts";
 import { blocks, chart, details, list, paragraph, table } from "../blocks.ts";
@@ -9,11 +11,13 @@ export function acrossFillsSection(
   result: AcrossFills,
   words: Words,
   id: string,
+  { delivery, drift }: Pick<MeterAnswers, "delivery" | "drift">,
 ): readonly Block[] {
   const say = words.acrossFills;
   return blocks(
     paragraph(say.sentence(result), "lead"),
     chart(id, acrossFillsChart(result, words)),
+    chart(`${id}-fan`, fanChart(result, words, delivery, drift)),
     list([
       say.twoLines(result),
       say.spread(result),

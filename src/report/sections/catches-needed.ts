@@ -1,5 +1,6 @@
 import type { Action } from "../../analysis/decision.ts";
 import { catchesNeededChart } from "../../charts/catches-needed.ts";
+import { chanceToReachChart } from "../../charts/chance-to-reach.ts";
 import type { CatchesNeeded } from "../../questions/catches-needed.ts";
 import type { Cost } from "../../questions/cost.ts";
 import type { Words } from "../../wording/words.ts";
@@ -23,6 +24,7 @@ export function catchesNeededSection(
   return blocks(
     paragraph(say.sentence(result, action), "lead"),
     knownPoints(result) < fewestDrawn ? null : chart(id, catchesNeededChart(result, words, cost)),
+    chart(`${id}-chance`, chanceToReachChart(result, words)),
     list([
       say.buys(result),
       result.decides === "tolerance" ? say.worth(result, action) : null,

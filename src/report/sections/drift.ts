@@ -1,5 +1,6 @@
 import { driftChart } from "../../charts/drift.ts";
 import { driftScoreChart } from "../../charts/drift-scores.ts";
+import { noticingChart } from "../../charts/noticing.ts";
 import type { Drift, DriftFill } from "../../questions/drift.ts";
 import type { Words } from "../../wording/words.ts";
 import { blocks, chart, details, list, type MaybeBlock, paragraph, table } from "../blocks.ts";
@@ -18,6 +19,7 @@ export function driftSection(result: Drift, words: Words, id: string): readonly 
     chart(id, driftChart(result, words)),
     list(say.levels(result)),
     paragraph(say.falseAlarms(result)),
+    chart(`${id}-noticing`, noticingChart(result, words)),
     paragraph(say.limits(result)),
     details(
       `${id}-detail`,

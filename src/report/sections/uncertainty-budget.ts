@@ -1,4 +1,5 @@
 import { uncertaintyBudgetChart } from "../../charts/uncertainty-budget.ts";
+import { varianceStaircaseChart } from "../../charts/variance-staircase.ts";
 import type { UncertaintyBudget } from "../../questions/uncertainty-budget.ts";
 import type { Words } from "../../wording/words.ts";
 import { blocks, chart, details, paragraph, table } from "../blocks.ts";
@@ -18,6 +19,7 @@ export function uncertaintyBudgetSection(
     lead,
     drawn,
     paragraph(say.improve(result)),
+    chart(`${id}-staircase`, varianceStaircaseChart(result, words)),
     details(
       `${id}-detail`,
       say.detail,

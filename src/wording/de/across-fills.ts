@@ -45,6 +45,16 @@ export const acrossFills: typeof english = {
     unknown: "nicht bekannt",
     caption: "Füllungen der Reihe nach",
   },
+  fan: {
+    title: (f) => `Wo liegen die nächste Füllung von Tank ${f.bin} und eine weitere Probe?`,
+    delivery: (unit) => `Austrag (${unit})`,
+    nextFill: "Die nächste Füllung",
+    row: (f) => `${f.name}: ${f.range} (${f.level})`,
+  },
+  fanCatch: (f) => `Eine weitere Probe von Füllung ${f.fill}`,
+  fanCatchInFull: (f) => `Eine weitere Probe von Füllung ${f.fill} ${withTurns(f.turns)}`,
+  fanDescription: (rows) =>
+    `Was zu erwarten ist, mit Bändern für die Hälfte, vier Fünftel und 95 % der Fälle: ${rows}.`,
   description: (f) =>
     `${fills(f.fills)} der Reihe nach, jede mit ihrem Vertrauensbereich, gegen das Band, in dem die nächste Füllung erwartet wird: ${f.next}.`,
 };

@@ -86,6 +86,12 @@ export const catchesNeededDetail: typeof english = {
     "earlier fills": "nur frühere Füllungen",
     made: "bisher",
   },
+  reach: { chance: "Chance, sie zu erreichen (%)" },
+  reachTitle: (f) =>
+    `Wie wahrscheinlich erreichen so viele Proben ${f.tolerance}?${f.bin === null ? "" : ` Tank ${f.bin}`}${f.fill === null ? "" : `, Füllung ${f.fill}`}`,
+  reachPoint: (f) => `${catches(f.catches)}: ${f.chance}`,
+  reachDescription: (f) =>
+    `Chance, dass so viele Proben den Austrag der Füllung auf ${f.tolerance} bekannt machen, mit der Chance von ${f.asked}, die verlangt ist. ${f.chances}.`,
   chartTitle: (f) =>
     `Was jede Probe bringt${f.bin === null ? "" : `, Tank ${f.bin}`}${f.fill === null ? "" : `, Füllung ${f.fill}`}`,
   chartDescription: (f) =>

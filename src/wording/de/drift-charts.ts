@@ -29,6 +29,18 @@ export const driftCharts: typeof english = {
     caption:
       "Ein Normalwert sagt, wie weit eine Füllung von denen davor liegt, in Einheiten der Standardnormalverteilung. Eine Linie jenseits ihrer Grenzen lenkt den Blick auf eine Füllung; das Urteil nutzt sie nicht.",
   },
+  noticing: {
+    title: (f) => `Wie sicher fiele eine bleibende Verschiebung von Tank ${f.bin} auf?`,
+    shift: "Größe der Verschiebung (%)",
+    chance: {
+      about: "Chance, dass sie auffällt (%)",
+      "at least": "Chance, dass sie auffällt, mindestens (%)",
+    },
+  },
+  noticed: (f) =>
+    `Eine Verschiebung um ${f.shift}: fällt nach ${nouns.fills(f.fillsSince)} mit einer Chance von ${f.chance} auf`,
+  noticingDescription: (f) =>
+    `Chance, dass eine bleibende Verschiebung, die mit der nächsten Füllung beginnt, auffällt, nach ihrer Größe und der Zahl der Füllungen, die sie zeigen; davor ${nouns.fills(f.fillsBefore)}, die sich typischerweise um ${f.spread} unterscheiden. ${f.chances}.`,
   scores: (f) =>
     `Zwei Regelkarten der Normalwerte von ${nouns.fills(f.fills)}, jede Füllung gegen die davor: ein exponentiell gewichtetes Mittel mit seinen Grenzen und zwei kumulierte Summen mit den Entscheidungslinien bei ${f.decision}. Sie sind für das Auge; das Urteil nutzt sie nicht.`,
 };

@@ -43,6 +43,8 @@ export const uncertaintyBudget: typeof english = {
       "Prüfen Sie die Waage mit einer bekannten Masse nahe der einer Probe, und lassen Sie sie justieren.",
     "turn count": "Halten Sie an der Marke an, und drehen Sie mehr Umdrehungen je Probe.",
     "fill to fill": "Drehen Sie jede Füllung ab, statt einen älteren Wert zu behalten.",
+    drift:
+      "Suchen Sie, was den Dosierer wandern lässt, und drehen Sie jede Füllung ab, bis sie gleich bleiben.",
     "working width":
       "Messen Sie die Breite zwischen den Fahrten auf dem Feld, Überlappung eingeschlossen.",
     "wheel travel":
@@ -61,6 +63,32 @@ export const uncertaintyBudget: typeof english = {
     title: (f) => `Was die Menge unsicher macht, Tank ${f.bin}`,
     share: "Anteil an der Varianz (%)",
   },
+  staircase: {
+    title: (f) =>
+      `Was macht die Menge unsicher, wenn der Wert dieser Füllung behalten wird, und was brächte die Hälfte davon? Tank ${f.bin}`,
+    share: "Varianzanteil, aufsummiert (%)",
+    stages: {
+      scale: "Waage",
+      catches: "Proben",
+      fills: "Füllungen verschieden",
+      drift: "Trend der Füllungen",
+      ground: "Breite, Rad, Schlupf",
+    },
+    nothing: {
+      scale: "nicht bekannt",
+      catches: "nicht bekannt",
+      fills: "nicht bekannt",
+      drift: "keiner gefunden",
+      ground: "nicht angegeben",
+    },
+  },
+  step: (f) => `${f.stage}: ${f.share} der Varianz`,
+  noStep: (f) => `${f.stage}: ${f.why}`,
+  halved: (f) => `halbiert: ${f.left}${f.saves === null ? "" : `, spart ${f.saves}`}`,
+  altogether: (f) => `Alles zusammen: ${f.expanded} (${f.level})`,
+  costs: (loss) => `erwartete Kosten ${loss}`,
+  staircaseDescription: (f) =>
+    `Wie sich die Varianz der Menge von der Waage bis zum Feld aufbaut, wenn der Wert dieser Füllung für die nächste behalten wird. ${f.steps}. ${f.all}.`,
   chartDescription: (shares) =>
     `Anteil jeder Quelle an der Varianz der ausgebrachten Menge: ${shares}.`,
   chartLabel: (f) => `${f.share} (${f.contribution} der Menge)`,

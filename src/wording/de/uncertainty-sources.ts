@@ -7,6 +7,7 @@ export const sources: typeof english.sources = {
   "scale error": "geprüfter Fehler der Waage",
   "turn count": "Zählen der Umdrehungen",
   "fill to fill": "Streuung zwischen den Füllungen",
+  drift: "Trend von Füllung zu Füllung",
   "working width": "Arbeitsbreite und Überlappung",
   "wheel travel": "Weg des Rads je Umdrehung",
   slip: "Schlupf des Antriebsrads",

@@ -66,6 +66,17 @@ export const acrossFills = {
     unknown: "not known",
     caption: "Fills in order",
   },
+  fan: {
+    title: (f: Facts<"bin">) => `Where will the next fill of bin ${f.bin} lie, and one more catch?`,
+    delivery: (unit: string) => `Delivery (${unit})`,
+    nextFill: "The next fill",
+    row: (f: Facts<"name" | "range" | "level">) => `${f.name}: ${f.range} (${f.level})`,
+  },
+  fanCatch: (f: Counts<"fill">) => `One more catch of fill ${f.fill}`,
+  fanCatchInFull: (f: Counts<"fill"> & Numbers<"turns">) =>
+    `One more catch of fill ${f.fill}, ${f.turns.words} turns`,
+  fanDescription: (rows: string) =>
+    `What is expected, with bands that hold half, four fifths and 95 % of the cases: ${rows}.`,
   description: (f: Counts<"fills"> & Facts<"next">) =>
     `${fills(f.fills)} in order, each with its interval, against the band in which the next fill is expected: ${f.next}.`,
 };

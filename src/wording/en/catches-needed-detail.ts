@@ -91,6 +91,12 @@ export const catchesNeededDetail = {
     "earlier fills": "earlier fills alone",
     made: "so far",
   },
+  reach: { chance: "Chance to reach it (%)" },
+  reachTitle: (f: Facts<"tolerance", "bin"> & { readonly fill: FillName | null }) =>
+    `How likely are so many catches to reach ${f.tolerance}?${f.bin === null ? "" : ` Bin ${f.bin}`}${f.fill === null ? "" : `, fill ${f.fill}`}`,
+  reachPoint: (f: Counts<"catches"> & Facts<"chance">) => `${catches(f.catches)}: ${f.chance}`,
+  reachDescription: (f: Facts<"tolerance" | "asked" | "chances">) =>
+    `Chance that so many catches make the fill's delivery known to ${f.tolerance}, with the chance of ${f.asked} that is asked for. ${f.chances}.`,
   chartTitle: (f: Facts<never, "bin"> & { readonly fill: FillName | null }) =>
     `What each catch buys${f.bin === null ? "" : `, bin ${f.bin}`}${f.fill === null ? "" : `, fill ${f.fill}`}`,
   chartDescription: (f: Facts<"level" | "chance" | "tolerance" | "halfWidths">) =>

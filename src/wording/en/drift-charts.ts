@@ -30,6 +30,15 @@ export const driftCharts = {
     caption:
       "A score is how far a fill lies from those before it, in standard normal units. A line beyond its limits draws the eye to a fill; the verdict does not use it.",
   },
+  noticing: {
+    title: (f: Facts<"bin">) => `How surely would a lasting shift of bin ${f.bin} be noticed?`,
+    shift: "Size of the shift (%)",
+    chance: { about: "Chance to notice it (%)", "at least": "Chance to notice it, at least (%)" },
+  },
+  noticed: (f: Facts<"shift" | "chance"> & Counts<"fillsSince">) =>
+    `A shift of ${f.shift}: noticed with a chance of ${f.chance} after ${nouns.fills(f.fillsSince)}`,
+  noticingDescription: (f: Facts<"spread" | "chances"> & Counts<"fillsBefore">) =>
+    `Chance that a lasting shift which sets in with the next fill is noticed, by its size and by the number of fills that show it, with ${nouns.fills(f.fillsBefore)} before it that typically differ by ${f.spread}. ${f.chances}.`,
   scores: (f: Facts<"decision"> & Counts<"fills">) =>
     `Two charts of the normal scores of ${nouns.fills(f.fills)}, each fill against those before it: an exponentially weighted average with its limits, and two cumulative sums with the decision lines at ${f.decision}. They are for the eye; the verdict does not use them.`,
 };

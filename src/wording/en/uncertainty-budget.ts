@@ -44,6 +44,7 @@ export const uncertaintyBudget = {
     "scale error": "Test the scale with a known mass near that of a catch, and have it adjusted.",
     "turn count": "Stop on the mark, and turn more turns a catch.",
     "fill to fill": "Catch every fill instead of keeping an older value.",
+    drift: "Look for what moves the meter, and catch every fill until it stands.",
     "working width": "Measure the width between passes in the field, overlap included.",
     "wheel travel":
       "Measure the travel over more turns, loaded, in the field, nobody beside the machine while it moves.",
@@ -64,6 +65,33 @@ export const uncertaintyBudget = {
     title: (f: Facts<"bin">) => `What makes the rate uncertain, bin ${f.bin}`,
     share: "Share of the variance (%)",
   },
+  staircase: {
+    title: (f: Facts<"bin">) =>
+      `What makes the rate uncertain if this fill's value is kept, and what would halving it buy? Bin ${f.bin}`,
+    share: "Share of variance, added up (%)",
+    stages: {
+      scale: "Scale",
+      catches: "Catches",
+      fills: "Fills differ",
+      drift: "Trend of the fills",
+      ground: "Width, wheel, slip",
+    },
+    nothing: {
+      scale: "not known",
+      catches: "not known",
+      fills: "not known",
+      drift: "none found",
+      ground: "not given",
+    },
+  },
+  step: (f: Facts<"stage" | "share">) => `${f.stage}: ${f.share} of the variance`,
+  noStep: (f: Facts<"stage" | "why">) => `${f.stage}: ${f.why}`,
+  halved: (f: Facts<"left", "saves">) =>
+    `halved: ${f.left}${f.saves === null ? "" : `, saves ${f.saves}`}`,
+  altogether: (f: Facts<"expanded" | "level">) => `All together: ${f.expanded} (${f.level})`,
+  costs: (loss: string) => `expected cost ${loss}`,
+  staircaseDescription: (f: Facts<"steps" | "all">) =>
+    `How the variance of the rate builds up from scale to field when this fill's value is kept for the next fill. ${f.steps}. ${f.all}.`,
   chartDescription: (shares: string) =>
     `Share of each source in the variance of the applied rate: ${shares}.`,
   chartLabel: (f: Facts<"share" | "contribution">) => `${f.share} (${f.contribution} of the rate)`,

@@ -8,6 +8,7 @@ export const sources: Readonly<Record<BudgetSource, string>> = {
   "scale error": "tested error of the scale",
   "turn count": "counting turns",
   "fill to fill": "difference between fills",
+  drift: "drift from fill to fill",
   "working width": "working width and overlap",
   "wheel travel": "wheel travel per turn",
   slip: "slip of the drive wheel",

@@ -1,6 +1,7 @@
 import type { AcrossFills } from "../../questions/across-fills.ts";
+import type { Delivery } from "../../questions/delivery.ts";
 import { defaults } from "../../results/defaults.ts";
-import type { Estimate } from "../../results/estimate.ts";
+import type { Estimate, Interval } from "../../results/estimate.ts";
 import type { acrossFills as templates } from "../en/across-fills.ts";
 import type { Format } from "../format.ts";
 import { otherMeters } from "./lenders.ts";
@@ -123,6 +124,22 @@ export function acrossFillsSayings(format: Format, say: typeof templates) {
     },
     correlation: ({ between }: AcrossFills): string | null =>
       between === null ? null : say.correlation(format.percent(between.intraclassCorrelation, 0)),
+    fan: {
+      ...say.fan,
+      nextCatch: ({ fill }: Delivery): string => say.fanCatch({ fill }),
+      nextCatchInFull: ({ fill, nextCatch: { turns } }: Delivery): string =>
+        say.fanCatchInFull({ fill, turns: numbered(turns, format) }),
+      row: (name: string, interval: Interval, size: number): string =>
+        say.fan.row({
+          name,
+          range: `${format.range(
+            format.number(interval.lower ?? 0, "delivery", size),
+            format.number(interval.upper ?? 0, "delivery", size),
+          )} ${format.unit("delivery", size)}`,
+          level: format.percent(interval.level, 0),
+        }),
+      description: (rows: readonly string[]): string => say.fanDescription(rows.join("; ")),
+    },
     fills: {
       ...say.fills,
       description: ({ points, nextFill }: AcrossFills): string =>

@@ -22,6 +22,9 @@ export function catchesNeededDetailSayings(
     halfWidth: plusMinus(halfWidth),
   });
 
+  const reachPoint = (at: { readonly catches: number; readonly chance: number }) =>
+    say.reachPoint({ catches: at.catches, chance: whole(at.chance) });
+
   return {
     ...say.labels,
     /** @param action  what is decided for the fill: nothing is said while something is to be looked at */
@@ -79,6 +82,22 @@ export function catchesNeededDetailSayings(
     curve: {
       ...say.curve,
       assured: (assurance: number) => say.curveAssured(whole(assurance)),
+    },
+    reach: {
+      ...say.reach,
+      title: ({ bin, fill, options }: CatchesNeeded) =>
+        say.reachTitle({ bin, fill, tolerance: plusMinus(options.tolerance) }),
+      point: reachPoint,
+      description: ({ options, curve }: CatchesNeeded) =>
+        say.reachDescription({
+          tolerance: plusMinus(options.tolerance),
+          asked: whole(options.assurance),
+          chances: curve.points
+            .flatMap(({ catches, chance }) =>
+              chance === null ? [] : [reachPoint({ catches, chance })],
+            )
+            .join("; "),
+        }),
     },
     chart: {
       ...say.chart,

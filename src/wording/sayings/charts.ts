@@ -12,6 +12,11 @@ export function chartsSayings(format: Format, say: typeof charts) {
     interval: whole(say.interval),
     nextCatch: whole(say.nextCatch),
     nextFill: whole(say.nextFill),
+    reaches: around(say.reaches),
+    asked: whole(say.asked),
+    afterFills: (fills: number) =>
+      fills === 1 ? say.afterOneFill : say.afterFills(format.count(fills)),
+    ofCases: whole(say.ofCases),
     newProduct: whole(say.newProduct),
     lineBand: whole(say.lineBand),
     together: whole(say.together),

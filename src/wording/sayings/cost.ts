@@ -1,7 +1,7 @@
 import type { Cost } from "../../questions/cost.ts";
 import type { cost as templates } from "../en/cost.ts";
 import type { Format } from "../format.ts";
-import { moneyWords } from "./money.ts";
+import { moneyPerAreaWords, moneyWords } from "./money.ts";
 import { sentences } from "./sentences.ts";
 
 /** Which sentences are said about the money in rate errors and catches. */
@@ -50,9 +50,8 @@ export function costSayings(format: Format, say: typeof templates) {
 export function costFigures(format: Format) {
   const money = (value: number, { options }: Cost) =>
     moneyWords(value, options.prices.currency, format);
-  /** Money a hectare, in the area unit of the reader. */
-  const perArea = (perHectare: number, result: Cost) =>
-    `${money(perHectare / format.convert(1, "area", 1), result)}/${format.unit("area", 1)}`;
+  const perArea = (perHectare: number, { options }: Cost) =>
+    moneyPerAreaWords(perHectare, options.prices.currency, format);
   const area = (hectares: number) =>
     `${format.plain(format.convert(hectares, "area", hectares), 2)}\u00a0${format.unit("area", hectares)}`;
   return { money, perArea, area };

@@ -1,4 +1,5 @@
 import type { FillGap } from "../../model/fill-order.ts";
+import type { Noticing } from "../../questions/drift/noticing.ts";
 import type { Drift } from "../../questions/drift.ts";
 import { numberInSeason } from "../../results/fill-name.ts";
 import type { driftCharts as templates } from "../en/drift-charts.ts";
@@ -7,6 +8,16 @@ import { sentences } from "./sentences.ts";
 
 /** Which words stand on the charts of fills in order of time. */
 export function driftChartsSayings(format: Format, say: typeof templates) {
+  const noticed = (at: {
+    readonly shift: number;
+    readonly chance: number;
+    readonly fillsSince: number;
+  }): string =>
+    say.noticed({
+      fillsSince: at.fillsSince,
+      shift: format.percent(at.shift),
+      chance: format.percent(at.chance, 0),
+    });
   return {
     chart: {
       ...say.chart,
@@ -26,6 +37,22 @@ export function driftChartsSayings(format: Format, say: typeof templates) {
         const [from, to] = [numberInSeason(afterFill) + 1, numberInSeason(beforeFill) - 1];
         return missingFills === 1 ? say.oneMissing(from) : say.missing({ from, to });
       },
+    },
+    noticing: {
+      ...say.noticing,
+      chance: (bound: Noticing["bound"]): string => say.noticing.chance[bound],
+      point: noticed,
+      description: ({ fillsBefore, relativeSpread, curves }: Noticing): string =>
+        say.noticingDescription({
+          fillsBefore,
+          spread: format.percent(relativeSpread),
+          chances: curves
+            .flatMap(({ fillsSince, points }) => {
+              const [largest] = points.slice(-1);
+              return largest === undefined ? [] : [noticed({ fillsSince, ...largest })];
+            })
+            .join("; "),
+        }),
     },
     scoreChart: {
       ...say.scoreChart,

@@ -1,16 +1,48 @@
 import type {
   BudgetLine,
   BudgetSource,
+  Staircase,
+  StaircaseStep,
   UncertaintyBudget,
 } from "../../questions/uncertainty-budget.ts";
 import type { InputLaw } from "../../statistics/propagation.ts";
 import type { uncertaintyBudget as templates } from "../en/uncertainty-budget.ts";
 import type { Format } from "../format.ts";
+import { moneyPerAreaWords } from "./money.ts";
 import { sentences } from "./sentences.ts";
 
 /** Which sentences are said about how uncertain the applied rate is, and why. */
 export function uncertaintyBudgetSayings(format: Format, say: typeof templates) {
   const length = format.unit("length", 1);
+
+  /** What a step adds, and below it what half of it would buy. */
+  const stepLines = (
+    { stage, sources, share, ifHalved }: StaircaseStep,
+    { options }: UncertaintyBudget,
+  ): readonly string[] => {
+    const named = { stage: say.staircase.stages[stage] };
+    if (sources.length === 0) return [say.noStep({ ...named, why: say.staircase.nothing[stage] })];
+    const adds = say.step({ ...named, share: format.percent(share, 0) });
+    if (ifHalved === null) return [adds];
+    const { expanded, savesPerHectare: saves } = ifHalved;
+    return [
+      adds,
+      say.halved({
+        left: format.plusMinus(expanded),
+        saves: saves === null ? null : moneyPerAreaWords(saves, options.currency, format),
+      }),
+    ];
+  };
+  const totalLines = (
+    { expanded, lossPerHectare: loss }: Pick<Staircase, "expanded" | "lossPerHectare">,
+    { options }: UncertaintyBudget,
+  ): readonly string[] => [
+    say.altogether({
+      expanded: format.plusMinus(expanded),
+      level: format.percent(options.level, 0),
+    }),
+    ...(loss === null ? [] : [say.costs(moneyPerAreaWords(loss, options.currency, format))]),
+  ];
 
   return {
     ...say.labels,
@@ -91,6 +123,17 @@ export function uncertaintyBudgetSayings(format: Format, say: typeof templates) 
         case "fraction":
           return say.perPercent(format.signedPercent(sensitivity / 100, 2));
       }
+    },
+    staircase: {
+      title: say.staircase.title,
+      share: say.staircase.share,
+      step: stepLines,
+      total: totalLines,
+      description: (result: UncertaintyBudget, { steps, ...whole }: Staircase) =>
+        say.staircaseDescription({
+          steps: steps.map((step) => stepLines(step, result).join("; ")).join(". "),
+          all: totalLines(whole, result).join("; "),
+        }),
     },
     chart: {
       ...say.chart,
