@@ -60,11 +60,14 @@ describe("the named styles", () => {
     ["interval", "rule", `stroke="${lightPalette.earlier}"`],
     ["reference", "rule", `stroke="${lightPalette.reference}"`],
     ["remark", "text", `fill="${lightPalette.muted}"`],
-    ...lineRoles.map((role, i) => [role, "line", `stroke="${lightSeries[i]}"`] as const),
-  ])("%s gives a %s its colour", async (style, type, attribute) => {
-    const svg = await drawn({ type, style, ...(type === "text" ? { text: "word" } : {}) });
-    expect(svg).toContain(attribute);
-  });
+    ...lineRoles.map((role, i) => [role, "line", `stroke="${lightSeries[i]}"`]),
+  ] as [style: string, type: string, attribute: string][])(
+    "%s gives a %s its colour",
+    async (style, type, attribute) => {
+      const svg = await drawn({ type, style, ...(type === "text" ? { text: "word" } : {}) });
+      expect(svg).toContain(attribute);
+    },
+  );
 
   test("are all tried above", () => {
     expect(Object.keys(chartConfig.style ?? {})).toHaveLength(17);

@@ -3,10 +3,11 @@ import { at } from "../../src/errors/at.ts";
 
 /**
  * Files whose objects are looked up by name alone: never listed, never handed to what asks by names of its own. Codes of
- * import problems are among them, since each of these is raised under its whole name; others are put together from pieces.
+ * problems of all but tables are among them, since each of these is raised under its whole name; others are put
+ * together from pieces.
  */
 const lookedUp =
-  /^src\/(wording\/(en|de|sayings)\/|errors\/(en\/|problems\/import\.ts)|results\/caution-facts\/|data\/columns\.ts)/;
+  /^src\/(wording\/(en|de|sayings)\/|errors\/(en\/|problems\/(import|pool|file|setup|program)\.ts)|results\/caution-facts\/|data\/columns\.ts)/;
 
 /** A property that may be left out. */
 interface Answer {

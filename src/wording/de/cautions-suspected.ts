@@ -28,9 +28,9 @@ const fills = (count: number) => (count === 1 ? "1 Füllung" : `${count} Füllun
 /** Cautions about slips that are suspected: what was found, what it may be, and that nobody changed anything. */
 export const cautionsSuspected: typeof english = {
   "counter-not-reset": (f) =>
-    `Umdrehungen ${f.turns} bei jedes Mal etwa gleicher Masse: In ${f.countedOn} von ${f.catches} Proben scheint der Zähler von der vorigen Probe weiterzulaufen. Wenn das so ist, tragen Sie zu jeder Probe nur ihre eigenen Umdrehungen ein. Geändert wurde nichts.`,
+    `Umdrehungen ${f.turns} bei jedes Mal etwa gleicher Masse: In ${f.countedOn} von ${f.catches} Proben scheint der Zähler von der vorigen Probe weiterzulaufen. Wenn ja, tragen Sie nur ihre eigenen Umdrehungen ein. Geändert wurde nichts.`,
   "bag-not-emptied": (f) =>
-    `Die Massen ${f.masses} wachsen von Probe zu Probe: In ${f.countedOn} von ${f.catches} Proben scheint die vorige noch im Sack zu sein. Wenn das so ist, tragen Sie zu jeder Probe nur ihre eigene Masse ein. Geändert wurde nichts.`,
+    `Die Massen ${f.masses} wachsen von Probe zu Probe: In ${f.countedOn} von ${f.catches} Proben scheint die vorige noch im Sack zu sein. Wenn ja, tragen Sie nur ihre eigene Masse ein. Geändert wurde nichts.`,
   "net-and-turns-swapped": (f) =>
     `In allen ${f.catches} Proben sehen die Nettomassen gezählt aus (${f.net}) und die Umdrehungen gewogen (${f.turns}): Sind die beiden Spalten vertauscht? Wenn ja, tauschen Sie die Überschriften. Geändert wurde nichts.`,
   "delivery-far-off": (f) =>
@@ -42,7 +42,7 @@ export const cautionsSuspected: typeof english = {
   "bins-swapped": (f) =>
     `In Füllung ${f.fill} ergab dieser Tank ${f.here}, wie es Tank ${f.other} in seinen anderen Füllungen tut, und Tank ${f.other} ${f.there}, wie sonst dieser (${f.usual}): Sind die beiden Tanks dort vertauscht? Geändert wurde nichts.`,
   "year-looks-wrong": (f) =>
-    `Proben der Füllung ${f.fill} tragen das Jahr ${f.year}, in dem wohl keine genommen wurde: Ist es vertippt? Füllungen folgen einander nach ihren Daten; so kann die falsche als die gelten, die jetzt im Tank ist. Geändert wurde nichts.`,
+    `Proben der Füllung ${f.fill} tragen das Jahr ${f.year}, in dem wohl keine genommen wurde: Ist es vertippt? So kann die falsche Füllung als die jetzige gelten. Geändert wurde nichts.`,
   "fill-spans-seasons": (f) =>
     `Die Proben der Füllung ${f.fill} liegen ${f.days} Tage auseinander (${f.first} bis ${f.last}): Haben die Nummern der Füllungen neu begonnen? Wenn ja, nennen Sie zu jeder Probe die Saison in einer Spalte season. Bisher zählen alle als eine Füllung. Geändert wurde nichts.`,
   "percent-looks-fraction": (f) =>
