@@ -50,6 +50,16 @@ export function requireProbability(routine: string, argument: string, value: num
   }
 }
 
+/** Throws a `NumericalError` naming the argument when `value` is below what the routine can still work out. */
+export function requireAtLeast(
+  routine: string,
+  argument: string,
+  value: number,
+  least: number,
+): void {
+  if (value < least) refuse(routine, argument, value, `at least ${least}`);
+}
+
 /** Throws a `NumericalError` naming the argument unless `value` is a whole number of at least `least`. */
 export function requireWhole(
   routine: string,

@@ -1,6 +1,7 @@
 import { NumericalError } from "../../errors/errors.ts";
 import {
   finiteResult,
+  requireAtLeast,
   requireNumber,
   requirePositiveOrInfinite,
   requireProbability,
@@ -16,6 +17,9 @@ import { smoothChiMean } from "./smooth-chi-mixture.ts";
  * which converge faster than any power of the step for such an integrand; the one over S by `smoothChiMean`.
  */
 const farthest = 8.5;
+
+/** Where quantiles end, somewhat before numbers do. */
+const largest = 1e300;
 
 /** Step in Z as a share of the narrowest own error √(1 − λ²), by which the chance changes from 0 to 1. */
 const relativeStep = 0.35;
@@ -44,15 +48,21 @@ export function dunnettUpperTail(d: number, loadings: readonly number[], df: num
  * The value that the largest |t| of several comparisons with one reference stays below with chance `p`: the critical
  * value of Dunnett's two-sided procedure.
  *
- * @param p lower-tail probability, 0 < p < 1
- * @param loadings and df as for `dunnettUpperTail`
+ * @param p lower-tail probability, 1e-6 <= p < 1: below, the upper tail it is found from has no digits left for it
+ * @param loadings as for `dunnettUpperTail`
+ * @param df as for `dunnettUpperTail`, but at least 0.05: below, the walk to its far tail takes seconds
  * @throws NumericalError when an argument is out of range or the quantile is too large for a number
  */
 export function dunnettQuantile(p: number, loadings: readonly number[], df: number): number {
   requireProbability("dunnettQuantile", "p", p);
+  requireAtLeast("dunnettQuantile", "p", p, 1e-6);
   checkShape("dunnettQuantile", loadings, df);
+  requireAtLeast("dunnettQuantile", "df", df, 0.05);
   const excess = (logD: number) =>
     Math.log(Math.max(upperTail(Math.exp(logD), loadings, df), Number.MIN_VALUE) / (1 - p));
+  // Only with a share of a degree of freedom; where numbers end the tail falls to 0 at once, and that step is no root.
+  if (df < 1 && excess(Math.log(largest)) > 0)
+    return finiteResult("dunnettQuantile", Number.POSITIVE_INFINITY);
   const { lower, upper } = bracketRoot(excess, 0.7, 1.1);
   return finiteResult(
     "dunnettQuantile",

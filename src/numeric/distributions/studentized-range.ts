@@ -1,5 +1,6 @@
 import {
   finiteResult,
+  requireAtLeast,
   requireNumber,
   requirePositiveOrInfinite,
   requireProbability,
@@ -8,7 +9,7 @@ import {
 import { bracketRoot, findRoot } from "../roots.ts";
 import { rangeTail } from "./normal-range.ts";
 import { smoothChiMean } from "./smooth-chi-mixture.ts";
-import { studentTQuantile } from "./student-t.ts";
+import { studentTDensity, studentTQuantile } from "./student-t.ts";
 
 /**
  * Chance that the range of `means` independent normal means, over an independent estimate of their standard error, is
@@ -30,13 +31,14 @@ export function studentizedRangeUpperTail(q: number, means: number, df: number):
 /**
  * The value the studentized range stays below with chance `p`: the critical value of a Tukey comparison.
  *
- * @param p lower-tail probability, 0 < p < 1
+ * @param p lower-tail probability, 1e-100 <= p < 1
  * @param means how many means are compared, whole number of at least 2
  * @param df degrees of freedom of the standard error, above 0, need not be whole; Infinity: it is known
  * @throws NumericalError when an argument is out of range or the quantile is too large for a number
  */
 export function studentizedRangeQuantile(p: number, means: number, df: number): number {
   requireProbability("studentizedRangeQuantile", "p", p);
+  requireAtLeast("studentizedRangeQuantile", "p", p, 1e-100);
   checkShape("studentizedRangeQuantile", means, df);
   const [side, chance] = p > 0.5 ? (["upper", 1 - p] as const) : (["lower", p] as const);
   const range = rangeTail(means, side);
@@ -47,6 +49,8 @@ export function studentizedRangeQuantile(p: number, means: number, df: number): 
   return finiteResult("studentizedRangeQuantile", Math.exp(findRoot(excess, lower, upper)));
 }
 
+const nearlyNone = 1e-10;
+
 /**
  * The range exceeds q at least as often as one pair does, and at most as often as its number of pairs would if they
  * never did so together: t quantiles on both sides.
@@ -54,7 +58,9 @@ export function studentizedRangeQuantile(p: number, means: number, df: number): 
 function bounds(p: number, means: number, df: number): readonly [least: number, most: number] {
   const pairs = 0.5 * means * (means - 1);
   const ofPair = (upperTail: number) => -Math.SQRT2 * studentTQuantile(0.5 * upperTail, df);
-  return [ofPair(1 - p), ofPair((1 - p) / pairs)];
+  // Of a chance too small to be told from none by its complement, the density at 0 gives the quantile of a pair.
+  const least = p < nearlyNone ? (p * Math.SQRT1_2) / studentTDensity(0, df) : ofPair(1 - p);
+  return [least, Math.max(least, ofPair((1 - p) / pairs))];
 }
 
 function tail(q: number, df: number, range: (width: number) => number): number {

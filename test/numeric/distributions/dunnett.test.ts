@@ -68,3 +68,14 @@ it.each([
 ])("refuses %s", (_, call) => {
   expect(call).toThrow(NumericalError);
 });
+
+describe("the ends of the quantile", () => {
+  it.each([
+    [1e-7, 5, "p is 1e-7; it must be at least 0.000001"],
+    [0.95, 0.04, "df is 0.04; it must be at least 0.05"],
+    [1 - 2 ** -53, 0.05, "outside what a number can hold"],
+  ])("are named, p %d and df %d", (p, df, said) => {
+    expect(() => dunnettQuantile(p, [0.3, 0.7], df)).toThrow(said);
+    expect(() => dunnettQuantile(p, [0.3, 0.7], df)).toThrow(NumericalError);
+  });
+});
