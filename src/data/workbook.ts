@@ -15,6 +15,10 @@ export interface SheetContent {
   readonly formulas: ReadonlyMap<string, string>;
   /** Cells, named so too, that show a hundred times their figure with a percent sign. */
   readonly percents: ReadonlySet<string>;
+  /** Cells, named so too, whose formula nobody worked out: they stand as blank. */
+  readonly valueless: ReadonlySet<string>;
+  /** Rows that a filter or a hand hides, by number. */
+  readonly hiddenRows: ReadonlySet<number>;
 }
 
 export interface Merged {
@@ -24,6 +28,8 @@ export interface Merged {
 
 export interface Workbook {
   readonly sheets: readonly string[];
+  /** Those whose tab nobody sees. */
+  readonly hidden: ReadonlySet<string>;
   /** Null where the workbook has no such sheet. */
   readonly content: (sheet: string) => Checked<SheetContent> | null;
 }
@@ -50,13 +56,25 @@ export async function openWorkbook(name: string, bytes: Uint8Array): Promise<Che
   const library = await import("@e965/xlsx");
   let book: WorkBook;
   try {
-    book = library.read(bytes, { cellNF: true, cellText: false, cellHTML: false });
+    book = library.read(bytes, {
+      cellNF: true,
+      cellText: false,
+      cellHTML: false,
+      // Hidden rows are told with the styles only, and formulas without a value with the empty cells.
+      cellStyles: true,
+      sheetStubs: true,
+    });
   } catch {
     return failed([notAWorkbook(place, bytes)]);
   }
   const readCell = cellReader(library, book);
   return passed({
     sheets: book.SheetNames,
+    hidden: new Set(
+      (book.Workbook?.Sheets ?? []).flatMap(({ name, Hidden }) =>
+        name !== undefined && Hidden !== undefined && Hidden > 0 ? [name] : [],
+      ),
+    ),
     content: (name) => {
       const sheet = book.SheetNames.includes(name) ? book.Sheets[name] : undefined;
       if (sheet === undefined) return null;
@@ -76,6 +94,7 @@ const sheetColumns = 16_384;
 function contentOf(library: Library, sheet: WorkSheet, readCell: ReadCell): SheetContent | null {
   const formulas = new Map<string, string>();
   const percents = new Set<string>();
+  const valueless = new Set<string>();
   const cellsByRow = new Map<number, Cell[]>();
   for (const address of Object.keys(sheet)) {
     // What is not a cell, such as the range of the sheet, has a name with an exclamation mark.
@@ -88,6 +107,8 @@ function contentOf(library: Library, sheet: WorkSheet, readCell: ReadCell): Shee
     cellsByRow.set(row, cells);
     const { f: formula, z: format, t: type } = sheet[address];
     if (typeof formula === "string") formulas.set(cellKey(row + 1, column), formula);
+    if (typeof formula === "string" && (type === "z" || sheet[address].v === ""))
+      valueless.add(cellKey(row + 1, column));
     if (type === "n" && String(format).endsWith("%")) percents.add(cellKey(row + 1, column));
   }
   const rows = [...cellsByRow]
@@ -100,7 +121,10 @@ function contentOf(library: Library, sheet: WorkSheet, readCell: ReadCell): Shee
       columns: [s.c, e.c],
     }),
   );
-  return { rows, merged, formulas, percents };
+  const hiddenRows = new Set(
+    (sheet["!rows"] ?? []).flatMap((row, i) => (row?.hidden === true ? [i + 1] : [])),
+  );
+  return { rows, merged, formulas, percents, valueless, hiddenRows };
 }
 
 function cellReader(library: Library, book: WorkBook): ReadCell {
@@ -108,6 +132,7 @@ function cellReader(library: Library, book: WorkBook): ReadCell {
   const date1904 = book.Workbook?.WBProps?.date1904 ?? false;
   return (cell) => {
     const value = cell?.v;
+    if (cell?.t === "z") return null;
     if (cell?.t === "e") return errorTexts[Number(value)] ?? "#VALUE!";
     if (typeof value === "string" || typeof value === "boolean") return value;
     if (typeof value !== "number") return null;
