@@ -47,7 +47,11 @@ export function questioning(
     scaleDivision,
     log,
     names,
-    index: logIndex({ ...log, cautions: [...log.cautions, ...besideSetup] }, open.meters, names),
+    index: logIndex(
+      { ...log, cautions: [...log.cautions, ...besideSetup, ...(setup?.cautions ?? [])] },
+      open.meters,
+      names,
+    ),
     besideSetup,
     setup,
   };

@@ -76,7 +76,7 @@ function isFilled({ rows }: Table, index: number): boolean {
 }
 
 /** Letters a spreadsheet writes above a column: 0 is A, 25 is Z, 26 is AA. */
-function columnLetters(index: number): string {
+export function columnLetters(index: number): string {
   const rest = Math.floor(index / 26);
   const letter = String.fromCharCode(65 + (index % 26));
   return rest === 0 ? letter : columnLetters(rest - 1) + letter;

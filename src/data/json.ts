@@ -2,6 +2,7 @@ import type { DataIssue } from "../errors/data-issue.ts";
 import { tooMany } from "./budget.ts";
 import { type Checked, dataIssue, failed, type Place, passed } from "./issues.ts";
 import { limits } from "./limits.ts";
+import { keysRepeated } from "./suspicions/keys-repeated.ts";
 import type { Cell, Table } from "./table.ts";
 
 /** The value a JSON text stands for, or an issue that says where it breaks off. */
@@ -40,7 +41,15 @@ export function readJson(name: string, text: string): Checked<Table> {
     number,
     cells: headers.map((header) => toCell(entry, header)),
   }));
-  return passed({ headers, headerRow: null, rows, issues, rowKind: "entry", decimalMark: "point" });
+  return passed({
+    headers,
+    headerRow: null,
+    rows,
+    issues,
+    rowKind: "entry",
+    decimalMark: "point",
+    findings: keysRepeated(text),
+  });
 }
 
 export function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {

@@ -10,6 +10,7 @@ import { setupSchema } from "./setup/schema.ts";
 import { setupTooLarge, tooLongLists } from "./setup/too-long.ts";
 import type { Setup } from "./setup.ts";
 import { type CatchSource, formatOf } from "./source.ts";
+import { keysRepeated } from "./suspicions/keys-repeated.ts";
 
 export type SetupSource = CatchSource;
 
@@ -51,7 +52,14 @@ export function checkSetup(source: SetupSource): SetupCheck {
   const { setup, cautions, issues, inFile } = withoutOldNames(parsed.value, source.name);
   const checked = setupSchema.safeParse(setup);
   if (checked.success && issues.length === 0)
-    return { ok: true, setup: { source: source.name, ...checked.data, cautions } };
+    return {
+      ok: true,
+      setup: {
+        source: source.name,
+        ...checked.data,
+        cautions: [...cautions, ...keysRepeated(text.value)],
+      },
+    };
   const wrong = checked.error?.issues ?? [];
   return {
     ok: false,

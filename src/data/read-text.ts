@@ -69,6 +69,7 @@ export function checkTable(table: Table, source: string, keys: GivenKeys = {}): 
     return failed(missed.map(({ row }) => massMissing({ ...place, row }, columns)));
   const massUnit = usualUnit(written);
   const cautions = [
+    ...(table.findings ?? []),
     ...(oneBin === null ? [] : [oneBin.note]),
     ...suspicions(catches, massUnit, written),
     ...missedCautions(missed, catches),

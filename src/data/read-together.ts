@@ -1,5 +1,5 @@
 import { DataError } from "../errors/errors.ts";
-import { caution } from "../results/caution.ts";
+import { type CautionCode, caution } from "../results/caution.ts";
 import { keyColumns } from "./column-kinds.ts";
 import type { GivenKeys } from "./given-keys.ts";
 import type { FoundColumns } from "./headers.ts";
@@ -80,7 +80,7 @@ function joined(logs: readonly CatchLog[]): CatchCheck {
   const firstRows = parts.map(({ from }) => from);
   const cautions = [
     caution("files-read-together", {}, { files, firstRows }),
-    ...logs.flatMap((log) => log.cautions.filter(({ code }) => code === "one-bin-taken")),
+    ...logs.flatMap((log) => log.cautions.filter(({ code }) => ofFile.has(code))),
     ...suspicions(catches, massUnit, written),
     ...missedCautions(missed, catches),
   ];
@@ -90,6 +90,18 @@ function joined(logs: readonly CatchLog[]): CatchCheck {
     log: { source, massUnit, catches, written, ...(missed.length > 0 ? { missed } : {}), cautions },
   };
 }
+
+/** What is said of a file as it stands, whatever lies beside it; all else is asked of the log as a whole. */
+const ofFile: ReadonlySet<CautionCode> = new Set([
+  "one-bin-taken",
+  "sheet-hidden",
+  "sheets-passed-over",
+  "catches-on-other-sheets",
+  "rows-hidden",
+  "percent-cells",
+  "formulas-without-value",
+  "json-keys-repeated",
+] satisfies CautionCode[]);
 
 /** Each file has headers of its own; between files only keys may be missing. */
 const keysAlone: FoundColumns = {

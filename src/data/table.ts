@@ -1,4 +1,5 @@
 import type { DataIssue } from "../errors/data-issue.ts";
+import type { Caution } from "../results/caution.ts";
 
 /** A value as a file gives it. Text from CSV; numbers and truth values as such from a workbook or JSON. */
 export type Cell = string | number | boolean | null;
@@ -26,6 +27,8 @@ export interface Table {
   readonly rowKind: "row" | "entry";
   /** The decimal mark that the format itself tells; only point: no cell can hold a comma. */
   readonly decimalMark: "point" | "only point" | "unknown";
+  /** What the format itself gives away that may not be meant; left out: nothing. */
+  readonly findings?: readonly Caution[];
 }
 
 export function isBlank(cell: Cell | undefined): boolean {

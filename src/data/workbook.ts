@@ -14,6 +14,10 @@ export interface SheetContent {
   readonly formulas: ReadonlyMap<string, string>;
   /** Cells, named so too, that show a hundred times their figure with a percent sign. */
   readonly percents: ReadonlySet<string>;
+  /** Cells, named so too, whose formula nobody worked out: they stand as blank. */
+  readonly valueless: ReadonlySet<string>;
+  /** Rows that a filter or a hand hides, by number. */
+  readonly hiddenRows: ReadonlySet<number>;
 }
 
 export interface Merged {
@@ -23,6 +27,8 @@ export interface Merged {
 
 export interface Workbook {
   readonly sheets: readonly string[];
+  /** Those whose tab nobody sees. */
+  readonly hidden: ReadonlySet<string>;
   /** Null where the workbook has no such sheet. */
   readonly content: (sheet: string) => Checked<SheetContent> | null;
 }
@@ -45,12 +51,24 @@ interface DateFormatter {
  */
 export async function openWorkbook(name: string, bytes: Uint8Array): Promise<Checked<Workbook>> {
   const place: Place = { source: name, rowKind: "row" };
-  const read = await readBook(place, bytes, { cellNF: true, cellText: false, cellHTML: false });
+  const read = await readBook(place, bytes, {
+    cellNF: true,
+    cellText: false,
+    cellHTML: false,
+    // Hidden rows are told with the styles only, and formulas without a value with the empty cells.
+    cellStyles: true,
+    sheetStubs: true,
+  });
   if (!read.ok) return read;
   const { library, book } = read.value;
   const readCell = cellReader(library, book);
   return passed({
     sheets: book.SheetNames,
+    hidden: new Set(
+      (book.Workbook?.Sheets ?? []).flatMap(({ name, Hidden }) =>
+        name !== undefined && Hidden !== undefined && Hidden > 0 ? [name] : [],
+      ),
+    ),
     content: (name) => {
       const sheet = book.SheetNames.includes(name) ? book.Sheets[name] : undefined;
       if (sheet === undefined) return null;
@@ -95,6 +113,7 @@ const sheetColumns = 16_384;
 function contentOf(library: Library, sheet: WorkSheet, readCell: ReadCell): SheetContent | null {
   const formulas = new Map<string, string>();
   const percents = new Set<string>();
+  const valueless = new Set<string>();
   const cellsByRow = new Map<number, Cell[]>();
   for (const address of Object.keys(sheet)) {
     // What is not a cell, such as the range of the sheet, has a name with an exclamation mark.
@@ -107,6 +126,8 @@ function contentOf(library: Library, sheet: WorkSheet, readCell: ReadCell): Shee
     cellsByRow.set(row, cells);
     const { f: formula, z: format, t: type } = sheet[address];
     if (typeof formula === "string") formulas.set(cellKey(row + 1, column), formula);
+    if (typeof formula === "string" && (type === "z" || sheet[address].v === ""))
+      valueless.add(cellKey(row + 1, column));
     if (type === "n" && String(format).endsWith("%")) percents.add(cellKey(row + 1, column));
   }
   const rows = [...cellsByRow]
@@ -119,7 +140,10 @@ function contentOf(library: Library, sheet: WorkSheet, readCell: ReadCell): Shee
       columns: [s.c, e.c],
     }),
   );
-  return { rows, merged, formulas, percents };
+  const hiddenRows = new Set(
+    (sheet["!rows"] ?? []).flatMap((row, i) => (row?.hidden === true ? [i + 1] : [])),
+  );
+  return { rows, merged, formulas, percents, valueless, hiddenRows };
 }
 
 function cellReader(library: Library, book: WorkBook): ReadCell {
@@ -127,6 +151,7 @@ function cellReader(library: Library, book: WorkBook): ReadCell {
   const date1904 = book.Workbook?.WBProps?.date1904 ?? false;
   return (cell) => {
     const value = cell?.v;
+    if (cell?.t === "z") return null;
     if (cell?.t === "e") return errorTexts[Number(value)] ?? "#VALUE!";
     if (typeof value === "string" || typeof value === "boolean") return value;
     if (typeof value !== "number") return null;

@@ -1,5 +1,6 @@
 import type { DataIssue } from "../errors/data-issue.ts";
 import { type Checked, dataIssue, failed, type Place, passed } from "./issues.ts";
+import { foundInWorkbook } from "./suspicions/in-workbook.ts";
 import { cellText, type Table } from "./table.ts";
 import { openWorkbook } from "./workbook.ts";
 
@@ -31,6 +32,12 @@ export async function readXlsx(
     rowKind: "row",
     // Numbers of a sheet have no mark; a figure typed as text has that of whoever typed it.
     decimalMark: "unknown",
+    findings: foundInWorkbook({
+      book: book.value,
+      sheet: chosen,
+      named: sheetName !== undefined,
+      content: content.value,
+    }),
   });
 }
 

@@ -1,7 +1,8 @@
+import * as XLSX from "@e965/xlsx";
 import type { CatchSource } from "../../src/data/source.ts";
 import { randomStream } from "../../src/numeric/random.ts";
 import type { CautionCode } from "../../src/results/caution.ts";
-import { csv } from "./catch-files.ts";
+import { bytesOf, csv, type SheetCell } from "./catch-files.ts";
 
 /** A file of catches and the setup beside it, as a person has them. */
 export interface Given {
@@ -369,6 +370,114 @@ function newestFillExcluded(mass: "weighed" | "spilled"): WrongButAccepted {
   return { code: "newest-fill-left-out", wrong: file(true), meant: file(false) };
 }
 
+/** A workbook of these sheets, and what is done to it before it is written. */
+function bookOf(
+  sheets: Readonly<Record<string, readonly (readonly SheetCell[])[]>>,
+  change: (book: XLSX.WorkBook) => void = () => undefined,
+): Given {
+  const book = XLSX.utils.book_new();
+  for (const [name, rows] of Object.entries(sheets))
+    XLSX.utils.book_append_sheet(book, XLSX.utils.aoa_to_sheet(rows.map((row) => [...row])), name);
+  change(book);
+  return { source: { name: "catches.xlsx", bytes: bytesOf(book) }, setup: null };
+}
+
+function sheetOf(rows: readonly Row[]): readonly (readonly SheetCell[])[] {
+  return [header.split(","), ...rows.map((row) => Object.values(row))];
+}
+
+const notes = [["Sheet of notes"], ["nothing else"]];
+
+function hiddenFirstSheet(): WrongButAccepted {
+  const sheets = { old: sheetOf(rowsOf()), notes };
+  const hide = (book: XLSX.WorkBook) => {
+    book.Workbook = { Sheets: [{ Hidden: 1 }, { Hidden: 0 }] };
+  };
+  return { code: "sheet-hidden", wrong: bookOf(sheets, hide), meant: bookOf(sheets) };
+}
+
+function moreCatchesOnOtherSheet(): WrongButAccepted {
+  const sheet = sheetOf(rowsOf());
+  return {
+    code: "catches-on-other-sheets",
+    wrong: bookOf({ March: sheet, April: sheetOf(rowsOf({ firstFill: 4, seed: 5 })) }),
+    meant: bookOf({ March: sheet, notes }),
+  };
+}
+
+function sheetsPassedOver(): WrongButAccepted {
+  const sheet = sheetOf(rowsOf());
+  return {
+    code: "sheets-passed-over",
+    wrong: bookOf({ March: sheet, notes }),
+    meant: bookOf({ March: sheet }),
+  };
+}
+
+function filteredRows(): WrongButAccepted {
+  const sheets = { March: sheetOf(rowsOf()) };
+  const filter = ({ Sheets: { March } }: XLSX.WorkBook) => {
+    if (March !== undefined) March["!rows"] = [{}, {}, { hidden: true }, {}, { hidden: true }];
+  };
+  return { code: "rows-hidden", wrong: bookOf(sheets, filter), meant: bookOf(sheets) };
+}
+
+function percentCells(): WrongButAccepted {
+  const sheet = (value: number) => {
+    const [head = [], ...rows] = sheetOf(rowsOf());
+    return { March: [[...head, "moisture_pct"], ...rows.map((row) => [...row, value])] };
+  };
+  const format = ({ Sheets: { March } }: XLSX.WorkBook) => {
+    for (let row = 2; row < 14; row++) {
+      const cell: XLSX.CellObject | undefined = March?.[`H${row}`];
+      if (cell !== undefined) cell.z = "0.0%";
+    }
+  };
+  return {
+    code: "percent-cells",
+    wrong: bookOf(sheet(0.135), format),
+    meant: bookOf(sheet(13.5)),
+  };
+}
+
+/** A mark that a formula would have made, had anybody worked it out. */
+function formulaWithoutValue(): WrongButAccepted {
+  const [head = [], ...rows] = sheetOf(rowsOf());
+  const sheets = {
+    March: [
+      [...head, "exclude", "reason"],
+      ...rows.map((row, i) => [...row, i === 5 ? "yes" : "no", i === 5 ? "spilled" : ""]),
+    ],
+  };
+  const meant = bookOf(sheets);
+  const bytes = "bytes" in meant.source ? meant.source.bytes : new Uint8Array();
+  const parts = XLSX.CFB.read(bytes, { type: "array" });
+  const part = XLSX.CFB.find(parts, "/xl/worksheets/sheet1.xml");
+  if (part === null) throw new Error("the workbook has no sheet");
+  const xml = new TextDecoder().decode(Uint8Array.from(part.content as Uint8Array));
+  const unworked = xml
+    .replace(/<c r="H7".*?<\/c>/, '<c r="H7"><f>IF(F7&gt;9,"yes","no")</f></c>')
+    .replace(/<c r="I7".*?<\/c>/, "");
+  part.content = new TextEncoder().encode(unworked);
+  const written = new Uint8Array(XLSX.CFB.write(parts, { type: "array", fileType: "zip" }));
+  return {
+    code: "formulas-without-value",
+    wrong: { source: { name: "catches.xlsx", bytes: written }, setup: null },
+    meant,
+  };
+}
+
+function keyTwiceInJson(): WrongButAccepted {
+  const rows = rowsOf().map(({ net, date, ...row }) => ({ ...row, net_kg: net, taken_at: date }));
+  const text = JSON.stringify(rows, null, 1);
+  const file = (json: string) => ({ source: { name: "catches.json", text: json }, setup: null });
+  return {
+    code: "json-keys-repeated",
+    wrong: file(text.replace('"turns": 20,', '"turns": 40,\n"turns": 20,')),
+    meant: file(text),
+  };
+}
+
 /** Cases by name: each an input that is read without complaint, and the same as it was meant. */
 export const wrongButAccepted = {
   turnsCountedOn,
@@ -398,6 +507,13 @@ export const wrongButAccepted = {
   germinationAsFraction,
   newestFillWeighedAndExcluded: () => newestFillExcluded("weighed"),
   newestFillSpilled: () => newestFillExcluded("spilled"),
+  hiddenFirstSheet,
+  moreCatchesOnOtherSheet,
+  sheetsPassedOver,
+  filteredRows,
+  percentCells,
+  formulaWithoutValue,
+  keyTwiceInJson,
   excludedUnderLeaveOut: () => excludedUnder("leave_out"),
   excludedUnderIgnore: () => excludedUnder("ignore"),
   excludedUnderAuslassen: () => excludedUnder("auslassen"),

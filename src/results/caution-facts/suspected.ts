@@ -82,6 +82,37 @@ export interface SuspectedCautionFacts {
   };
   /** So many catches are marked in a column that is not read, by its name as ones that do not count. */
   readonly "exclusion-not-read": { readonly header: string; readonly catches: number };
+  // what a file shows otherwise than it is read
+  /** The first sheet was read, and its tab is hidden. */
+  readonly "sheet-hidden": { readonly sheet: string };
+  /** The first sheet was read; these look like catches too, and count for nothing. */
+  readonly "catches-on-other-sheets": {
+    readonly sheet: string;
+    readonly others: readonly string[];
+  };
+  /** The same of sheets that hold something else. */
+  readonly "sheets-passed-over": { readonly sheet: string; readonly others: readonly string[] };
+  /** So many rows that a filter or a hand hides were read with the others; the first by its number. */
+  readonly "rows-hidden": { readonly rows: number; readonly first: number };
+  /** Cells show a percentage and were read as its hundredth; the first by its name, and as read. */
+  readonly "percent-cells": {
+    readonly header: string;
+    readonly cells: number;
+    readonly first: string;
+    readonly read: number;
+  };
+  /** Formulas that nobody worked out, read as blank; the first by its name. */
+  readonly "formulas-without-value": {
+    readonly header: string;
+    readonly cells: number;
+    readonly first: string;
+  };
+  /** So many keys stand twice in one object, and the last value counts; the first of them, and its line. */
+  readonly "json-keys-repeated": {
+    readonly keys: number;
+    readonly first: string;
+    readonly line: number;
+  };
 }
 
 /** Each changes what is set, and the person who wrote the file says whether it is so. */
@@ -103,5 +134,12 @@ export const suspectedStandings = {
   "fill-spans-seasons": asked,
   "percent-looks-fraction": { severity: "doubt", asks: "to-know" },
   "share-looks-fraction": asked,
+  "sheet-hidden": asked,
+  "catches-on-other-sheets": asked,
+  "sheets-passed-over": { severity: "note", asks: "to-know" },
+  "rows-hidden": asked,
+  "percent-cells": { severity: "doubt", asks: "to-know" },
+  "formulas-without-value": asked,
+  "json-keys-repeated": asked,
   "exclusion-not-read": asked,
 } as const satisfies Readonly<Record<keyof SuspectedCautionFacts, Standing>>;

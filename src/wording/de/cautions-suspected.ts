@@ -38,7 +38,7 @@ export const cautionsSuspected: typeof english = {
   "name-nearly-another": (f) =>
     `${things[f.what].the} „${f.name}“ (${fills(f.fills)}) ${differ[f.difference](f.signs)} „${f.other}“ (${fills(f.otherFills)}): Ist es ${things[f.what].same}? Wenn ja, schreiben Sie den Namen überall gleich; bisher zählen sie als zwei. Geändert wurde nichts.`,
   "pasted-again": (f) =>
-    `${f.catches === 1 ? "1 Probe hat" : `${f.catches} Proben haben`} ab Probe ${f.catch} der Füllung ${f.fill} Umdrehungen und Massen anderer in derselben Reihenfolge, ab Probe ${f.asCatch} der Füllung ${f.asFill}${f.asBin === null ? "" : ` im Tank ${f.asBin}`}. Zufall ist das kaum: Wurden sie zweimal eingefügt? Wenn ja, nehmen Sie die einen heraus. Geändert wurde nichts.`,
+    `${f.catches === 1 ? "1 Probe hat" : `${f.catches} Proben haben`} ab Probe ${f.catch} der Füllung ${f.fill} Umdrehungen und Massen anderer in derselben Reihenfolge, ab Probe ${f.asCatch} der Füllung ${f.asFill}${f.asBin === null ? "" : ` im Tank ${f.asBin}`}. Wurden sie zweimal eingefügt? Wenn ja, nehmen Sie die einen heraus. Geändert wurde nichts.`,
   "bins-swapped": (f) =>
     `In Füllung ${f.fill} ergab dieser Tank ${f.here}, wie es Tank ${f.other} in seinen anderen Füllungen tut, und Tank ${f.other} ${f.there}, wie sonst dieser (${f.usual}): Sind die beiden Tanks dort vertauscht? Geändert wurde nichts.`,
   "year-looks-wrong": (f) =>
@@ -51,4 +51,18 @@ export const cautionsSuspected: typeof english = {
     `In der Setup-Datei stehen ${f.percent} % ${f.share === "germination" ? "Keimfähigkeit" : "Feldaufgang"}: Sind ${f.times100} % gemeint? Geändert wurde nichts.`,
   "exclusion-not-read": (f) =>
     `Die Spalte „${f.header}“ markiert ${f.catches === 1 ? "1 Probe" : `${f.catches} Proben`} und wird nicht gelesen: Sollen sie weggelassen werden? Wenn ja, nennen Sie die Spalte exclude und geben Sie je Probe einen Grund in einer Spalte reason an. Bisher zählen sie mit. Geändert wurde nichts.`,
+  "sheet-hidden": (f) =>
+    `Gelesen ist das Blatt „${f.sheet}“, weil es das erste ist; in der Mappe ist es ausgeblendet: Ist es das gemeinte? Wenn nicht, nennen Sie das richtige (--sheet).`,
+  "catches-on-other-sheets": (f) =>
+    `Gelesen ist nur das Blatt „${f.sheet}“; ${f.others} sehen auch nach Proben aus: Gehören sie dazu? Wenn ja, lesen Sie sie zusammen mit diesem (--sheet).`,
+  "sheets-passed-over": (f) =>
+    `Gelesen ist nur das Blatt „${f.sheet}“, nicht aber ${f.others}. Ein anderes nennen Sie mit --sheet.`,
+  "rows-hidden": (f) =>
+    `${f.rows === 1 ? "1 Zeile des Blatts ist" : `${f.rows} Zeilen des Blatts sind`} ausgeblendet (zuerst Zeile ${f.first}), vielleicht durch einen Filter, und zählen doch mit: Sollen sie das? Wenn nicht, lassen Sie sie mit Grund weg (exclude, reason).`,
+  "percent-cells": (f) =>
+    `${f.cells === 1 ? "1 Zelle zeigt" : `${f.cells} Zellen zeigen`} unter „${f.header}“ (zuerst ${f.first}) Prozent: ${f.shown} ist als ${f.read} gelesen. Steht die Spalte in Prozent, formatieren Sie sie als gewöhnliche Zahlen. Geändert wurde nichts.`,
+  "formulas-without-value": (f) =>
+    `${f.cells === 1 ? "1 Zelle enthält" : `${f.cells} Zellen enthalten`} unter „${f.header}“ (zuerst ${f.first}) eine Formel ohne Wert; gelesen ist das als leer. Öffnen Sie die Mappe in einer Tabellenkalkulation und speichern Sie sie, damit gerechnet wird.`,
+  "json-keys-repeated": (f) =>
+    `${f.keys === 1 ? "1 Schlüssel steht" : `${f.keys} Schlüssel stehen`} zweimal in einem Eintrag (zuerst „${f.first}“ in Zeile ${f.line}), und der letzte Wert zählt: Welcher ist gemeint? Geändert wurde nichts.`,
 };

@@ -43,6 +43,12 @@ export const decision: typeof english = {
     "share-looks-fraction": (f) => `${f.percent} % der Körner in der Setup-Datei`,
     "exclusion-not-read": (f) =>
       `die Spalte „${f.header}“ wird nicht gelesen und markiert ${f.catches === 1 ? "1 Probe" : `${f.catches} Proben`}`,
+    "sheet-hidden": (f) => `das gelesene Blatt „${f.sheet}“ ist ausgeblendet`,
+    "catches-on-other-sheets": (others) => `${others} sehen auch nach Proben aus`,
+    "rows-hidden": (f) =>
+      `${f.rows === 1 ? "1 ausgeblendete Zeile zählt" : `${f.rows} ausgeblendete Zeilen zählen`} mit`,
+    "formulas-without-value": (f) => `${f.first} unter „${f.header}“ hat eine Formel ohne Wert`,
+    "json-keys-repeated": (f) => `Zeile ${f.line} nennt „${f.first}“ zweimal`,
     "needed-not-computed": (f) => `„${questions[f.question]}“ ließ sich nicht berechnen`,
     "constant-mass": (mass) => `etwa ${mass} scheinen in jeder Probe zu stecken`,
     "suspect-catch": (f) => `Probe ${f.named} liegt ${f.off} daneben`,

@@ -59,4 +59,18 @@ export const cautionsSuspected = {
     `The setup has ${f.percent} % for ${f.share}: is ${f.times100} % meant? Nothing was changed.`,
   "exclusion-not-read": (f: Facts<"header"> & Counts<"catches">) =>
     `The column "${f.header}" marks ${f.catches === 1 ? "1 catch" : `${f.catches} catches`}, and is not read: are they to be left out? If so, call it exclude and give each a reason in a column reason. So far they count. Nothing was changed.`,
+  "sheet-hidden": (f: Facts<"sheet">) =>
+    `The sheet "${f.sheet}" was read, since it is the first, and it is hidden in the workbook: is it the one that is meant? If not, name the right one (--sheet).`,
+  "catches-on-other-sheets": (f: Facts<"sheet" | "others">) =>
+    `Only the sheet "${f.sheet}" was read; ${f.others} look like catches too: do they belong to them? If so, read them together with this one (--sheet).`,
+  "sheets-passed-over": (f: Facts<"sheet" | "others">) =>
+    `Only the sheet "${f.sheet}" was read, and ${f.others} passed over. Name another with --sheet.`,
+  "rows-hidden": (f: Counts<"rows" | "first">) =>
+    `${f.rows === 1 ? "1 row of the sheet is" : `${f.rows} rows of the sheet are`} hidden (row ${f.first} first), by a filter perhaps, and count all the same: are they meant to? If not, leave them out with a reason (exclude, reason).`,
+  "percent-cells": (f: Facts<"header" | "first" | "shown" | "read"> & Counts<"cells">) =>
+    `${f.cells === 1 ? "1 cell" : `${f.cells} cells`} under "${f.header}" (${f.first} first) show a percentage: ${f.shown} is read as ${f.read}. If the column is in percent, format it as plain numbers. Nothing was changed.`,
+  "formulas-without-value": (f: Facts<"header" | "first"> & Counts<"cells">) =>
+    `${f.cells === 1 ? "1 cell" : `${f.cells} cells`} under "${f.header}" (${f.first} first) hold a formula without a value and are read as blank: open the workbook in a spreadsheet and save it, so that they are worked out.`,
+  "json-keys-repeated": (f: Facts<"first"> & Counts<"keys" | "line">) =>
+    `${f.keys === 1 ? "1 key stands" : `${f.keys} keys stand`} twice in one entry ("${f.first}" first, in line ${f.line}), and the last value counts: which is meant? Nothing was changed.`,
 };

@@ -49,6 +49,14 @@ export const decision = {
     "share-looks-fraction": (f: Facts<"percent">) => `${f.percent} % of the seeds in the setup`,
     "exclusion-not-read": (f: Facts<"header"> & Counts<"catches">) =>
       `the column "${f.header}" is not read, and marks ${f.catches === 1 ? "1 catch" : `${f.catches} catches`}`,
+    "sheet-hidden": (f: Facts<"sheet">) => `the sheet "${f.sheet}" that was read is hidden`,
+    "catches-on-other-sheets": (others: string) => `${others} look like catches too`,
+    "rows-hidden": (f: Counts<"rows">) =>
+      `${f.rows === 1 ? "1 hidden row counts" : `${f.rows} hidden rows count`}`,
+    "formulas-without-value": (f: Facts<"header" | "first">) =>
+      `${f.first} under "${f.header}" has a formula without a value`,
+    "json-keys-repeated": (f: Facts<"first"> & Counts<"line">) =>
+      `line ${f.line} names "${f.first}" twice`,
     "needed-not-computed": (f: { readonly question: Question }) =>
       `"${questions[f.question]}" could not be computed`,
     "constant-mass": (mass: string) => `about ${mass} seem to be in every catch`,

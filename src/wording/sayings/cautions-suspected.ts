@@ -68,6 +68,18 @@ export function cautionsSuspectedSayings(
         percent: format.plain(percent),
         times100: format.plain(100 * percent),
       }),
+    "catches-on-other-sheets": ({ sheet, others }) =>
+      say["catches-on-other-sheets"]({ sheet, others: format.list(others) }),
+    "sheets-passed-over": ({ sheet, others }) =>
+      say["sheets-passed-over"]({ sheet, others: format.list(others) }),
+    "percent-cells": ({ header, cells, first, read }) =>
+      say["percent-cells"]({
+        header,
+        cells,
+        first,
+        shown: format.percent(read),
+        read: format.plain(read),
+      }),
     "delivery-far-off": ({ against, times, read, meant }) =>
       say["delivery-far-off"]({ against, times: format.plain(times, 2), read, meant }),
   };

@@ -99,6 +99,7 @@ function looksSayings(format: Format, say: (typeof templates)["looks"]): Looks {
     "fill-spans-seasons": ({ days }) => say["fill-spans-seasons"]({ days: format.count(days) }),
     "share-looks-fraction": ({ percent }) =>
       say["share-looks-fraction"]({ percent: format.plain(percent) }),
+    "catches-on-other-sheets": ({ others }) => say["catches-on-other-sheets"](format.list(others)),
     "constant-mass": ({ constantKg }) => say["constant-mass"](format.value(constantKg, "mass")),
     "suspect-catch": ({ relativeResidual }, where) =>
       say["suspect-catch"]({ named: named(where), off: off(relativeResidual) }),
