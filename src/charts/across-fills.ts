@@ -3,6 +3,7 @@ import type { Words } from "../wording/words.ts";
 import type { ChartSpec } from "./chart-spec.ts";
 import { hints } from "./hints.ts";
 import { keyed, keyLayer } from "./key.ts";
+import { withNamedData } from "./named-data.ts";
 import { baseSpec } from "./theme.ts";
 import { thinned } from "./thinned.ts";
 
@@ -10,7 +11,7 @@ import { thinned } from "./thinned.ts";
  * Every fill in order as a point with its interval, against the band in which the next fill is expected and the mean it
  * rests on; fills of an earlier level, and those that stood apart, are marked.
  *
- * @returns a plain Vega-Lite specification, data inline; every number is one of the result's, in the units the words
+ * @returns a plain Vega-Lite specification, data named once; every number is one of the result's, in the units the words
  *          show
  */
 export function acrossFillsChart(result: AcrossFills, words: Words): ChartSpec {
@@ -44,7 +45,7 @@ export function acrossFillsChart(result: AcrossFills, words: Words): ChartSpec {
   const band = {
     values: [{ lower: shown(next?.lower ?? null), upper: shown(next?.upper ?? null) }],
   };
-  return {
+  return withNamedData({
     ...baseSpec({
       language: words.format.language,
       title: say.title(result),
@@ -85,7 +86,7 @@ export function acrossFillsChart(result: AcrossFills, words: Words): ChartSpec {
         ...keyed("next-band", key.nextFill(result.options.level), next !== null),
       ]),
     ],
-  };
+  });
 
   function pointsOf(values: readonly object[], role: string) {
     return {

@@ -6,6 +6,7 @@ import type { ChartSpec } from "./chart-spec.ts";
 import { cheapestKey } from "./cheapest.ts";
 import { hints } from "./hints.ts";
 import { type KeyEntry, keyed, keyLayer, uprightShape } from "./key.ts";
+import { withNamedData } from "./named-data.ts";
 import { baseSpec, chartStyles, stackedSpec } from "./theme.ts";
 
 const heights = { curve: 230, cost: 130 } as const;
@@ -19,7 +20,7 @@ const mostTicks = 200;
  * no longer pays, and below it, on the same axis of catches, what so many catches of every fill cost.
  *
  * @param cost  of the same bin and product; null, or without prices: the curve alone
- * @returns     a plain Vega-Lite specification, data inline; every number is one of the results', in percent and money
+ * @returns     a plain Vega-Lite specification, data named once; every number is one of the results', in percent and money
  */
 export function catchesNeededChart(
   result: CatchesNeeded,
@@ -53,12 +54,15 @@ export function catchesNeededChart(
     height: heights.curve,
     layer: curveLayers(result, words, x, more),
   });
-  if (totals.length < 2 || cost === null) return { ...baseSpec(about), ...curve([]) };
-  return stackedSpec(about, [
-    // One key for both views.
-    curve(cost.cheapest === null ? [] : cheapestKey(words)),
-    { height: heights.cost, layer: catchesCostLayers(totals, cost, words, x) },
-  ]);
+  if (totals.length < 2 || cost === null)
+    return withNamedData({ ...baseSpec(about), ...curve([]) });
+  return withNamedData(
+    stackedSpec(about, [
+      // One key for both views.
+      curve(cost.cheapest === null ? [] : cheapestKey(words)),
+      { height: heights.cost, layer: catchesCostLayers(totals, cost, words, x) },
+    ]),
+  );
 }
 
 function curveLayers(

@@ -3,6 +3,7 @@ import type { Words } from "../wording/words.ts";
 import type { ChartSpec } from "./chart-spec.ts";
 import { sentenceHint } from "./hints.ts";
 import { keyed, keyLayer } from "./key.ts";
+import { withNamedData } from "./named-data.ts";
 import { baseSpec } from "./theme.ts";
 
 const fewestDrawn = 2;
@@ -14,7 +15,7 @@ const mostTicks = 20;
 /**
  * How likely so many catches are to reach the tolerance: the chance against their number, with the chance that is asked for.
  *
- * @returns a plain Vega-Lite specification, data inline; every number is one of the result's, in percent; null with fewer
+ * @returns a plain Vega-Lite specification, data named once; every number is one of the result's, in percent; null with fewer
  *          than two numbers of catches whose chance is known, and where the catches made are enough as it is
  */
 export function chanceToReachChart(result: CatchesNeeded, words: Words): ChartSpec | null {
@@ -46,7 +47,7 @@ export function chanceToReachChart(result: CatchesNeeded, words: Words): ChartSp
     scale: { domain: [0, 100], nice: false },
     axis: { values: [0, 20, 40, 60, 80, 100] },
   });
-  return {
+  return withNamedData({
     ...baseSpec({
       language: words.format.language,
       title: say.title(result),
@@ -73,5 +74,5 @@ export function chanceToReachChart(result: CatchesNeeded, words: Words): ChartSp
         ...keyed("reference", words.charts.asked(assurance)),
       ]),
     ],
-  };
+  });
 }

@@ -1,10 +1,11 @@
 import type { Words } from "../wording/words.ts";
 import { type KeyEntry, keyed } from "./key.ts";
+import { themed } from "./looks.ts";
 import { chartStyles } from "./theme.ts";
 
 /** Points down at what costs least, without words that would run into its neighbours. */
 const shape = "triangle-down";
-const color = chartStyles.reference.color;
+const color = themed(chartStyles.reference.color);
 
 /** @param height  the chart's vertical channel */
 export function cheapestLayer(values: readonly object[], x: object, height: object): object {

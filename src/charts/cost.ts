@@ -4,12 +4,14 @@ import type { ChartSpec } from "./chart-spec.ts";
 import { cheapestKey, cheapestLayer } from "./cheapest.ts";
 import { hints } from "./hints.ts";
 import { keyed, keyLayer, seriesLook } from "./key.ts";
+import type { Color } from "./looks.ts";
+import { withNamedData } from "./named-data.ts";
 import { baseSpec } from "./theme.ts";
 
 /**
  * Cost of 0, 1, 2, … catches of every fill: what the remaining rate error costs and what the minutes cost, one above the other.
  *
- * @returns a plain Vega-Lite specification, data inline; every number is one of the result's, in money for each hectare
+ * @returns a plain Vega-Lite specification, data named once; every number is one of the result's, in money for each hectare
  *          (or acre); null when no total is known
  */
 export function costChart(result: Cost, words: Words): ChartSpec | null {
@@ -40,12 +42,12 @@ export function costChart(result: Cost, words: Words): ChartSpec | null {
     { field: "catchingWords", title: say.catching },
     { field: "totalWords", title: say.cost(result) },
   ]);
-  const bar = (color: string, encoding: object) => ({
+  const bar = (color: Color, encoding: object) => ({
     data: { values: known },
     mark: { type: "bar", color },
     encoding: { x, ...encoding, ...said },
   });
-  return {
+  return withNamedData({
     ...baseSpec({
       language: words.format.language,
       title: say.title(result),
@@ -61,7 +63,7 @@ export function costChart(result: Cost, words: Words): ChartSpec | null {
         ...cheapestKey(words),
       ]),
     ],
-  };
+  });
 }
 
 const [lossColor, catchingColor] = [seriesLook(0).fill, seriesLook(1).fill];

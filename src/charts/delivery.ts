@@ -3,6 +3,7 @@ import type { Words } from "../wording/words.ts";
 import type { ChartSpec } from "./chart-spec.ts";
 import { sentenceHint } from "./hints.ts";
 import { keyed, keyLayer } from "./key.ts";
+import { withNamedData } from "./named-data.ts";
 import { baseSpec } from "./theme.ts";
 import { thinned } from "./thinned.ts";
 
@@ -16,7 +17,7 @@ interface Axes {
  * catch.
  *
  * @param suspects  catch numbers to mark as doubted
- * @returns         a plain Vega-Lite specification, data inline; every number is one of the result's, in the units
+ * @returns         a plain Vega-Lite specification, data named once; every number is one of the result's, in the units
  *                  the words show
  */
 export function deliveryChart(
@@ -38,7 +39,7 @@ export function deliveryChart(
     nextLower: mass(place.nextLowerKg),
     nextUpper: mass(place.nextUpperKg),
   }));
-  return {
+  return withNamedData({
     ...baseSpec({
       language: words.format.language,
       title: say.title(result),
@@ -50,7 +51,7 @@ export function deliveryChart(
       ...pointLayers(drawn, (point) => mass(point.netKg), axes, words, suspects),
       ...keyOf(result, words, suspects),
     ],
-  };
+  });
 }
 
 /**
@@ -80,7 +81,7 @@ export function deliveryPerTurnChart(
       nextLower: shown(place.nextLowerPerTurn),
       nextUpper: shown(place.nextUpperPerTurn),
     }));
-  return {
+  return withNamedData({
     ...baseSpec({
       language: words.format.language,
       title: say.perTurnTitle(result),
@@ -92,7 +93,7 @@ export function deliveryPerTurnChart(
       ...pointLayers(drawn, (point) => shown(point.deliveryKgPerTurn), axes, words, suspects),
       ...keyOf(result, words, suspects),
     ],
-  };
+  });
 }
 
 function keyOf(

@@ -3,12 +3,13 @@ import type { Words } from "../wording/words.ts";
 import type { ChartSpec } from "./chart-spec.ts";
 import { type Hint, hints } from "./hints.ts";
 import { keyed, keyLayer } from "./key.ts";
+import { withNamedData } from "./named-data.ts";
 import { stackedSpec } from "./theme.ts";
 
 /**
  * EWMA and CUSUM of the normal scores, one above the other. Charts for the eye: the verdict does not use them.
  *
- * @returns a plain Vega-Lite specification, data inline; every number is one of the result's. The lower sum is drawn
+ * @returns a plain Vega-Lite specification, data named once; every number is one of the result's. The lower sum is drawn
  *          downwards
  */
 export function driftScoreChart(result: Drift, words: Words): ChartSpec {
@@ -37,39 +38,41 @@ export function driftScoreChart(result: Drift, words: Words): ChartSpec {
   };
   const decisions = [cusum.decision, -cusum.decision].map((decision) => ({ decision }));
   const fill = { field: "fill", title: say.fill };
-  return stackedSpec(
-    {
-      language: words.format.language,
-      title: say.title(result),
-      description: say.description(result),
-    },
-    [
-      view([
-        line(rows, x, y("lower", say.ewma), "next-edge"),
-        line(rows, x, y("upper", say.ewma), "next-edge"),
-        line(rows, x, y("ewma", say.ewma), "estimate"),
-        pointsOf(rows, x, y("ewma", say.ewma), [
-          fill,
-          { field: "scoreWords", title: say.score },
-          { field: "ewmaWords", title: say.ewma },
-        ]),
-        ...keyLayer(keyed("next-edge", words.charts.limits)),
-      ]),
-      view([
-        {
-          data: { values: decisions },
-          mark: { type: "rule", style: "next-edge" },
-          encoding: { y: y("decision", say.cusum) },
-        },
-        ...(["above", "below"] as const).flatMap((side) => [
-          line(rows, x, y(side, say.cusum), "estimate"),
-          pointsOf(rows, x, y(side, say.cusum), [
+  return withNamedData(
+    stackedSpec(
+      {
+        language: words.format.language,
+        title: say.title(result),
+        description: say.description(result),
+      },
+      [
+        view([
+          line(rows, x, y("lower", say.ewma), "next-edge"),
+          line(rows, x, y("upper", say.ewma), "next-edge"),
+          line(rows, x, y("ewma", say.ewma), "estimate"),
+          pointsOf(rows, x, y("ewma", say.ewma), [
             fill,
-            { field: `${side}Words`, title: say[side] },
+            { field: "scoreWords", title: say.score },
+            { field: "ewmaWords", title: say.ewma },
+          ]),
+          ...keyLayer(keyed("next-edge", words.charts.limits)),
+        ]),
+        view([
+          {
+            data: { values: decisions },
+            mark: { type: "rule", style: "next-edge" },
+            encoding: { y: y("decision", say.cusum) },
+          },
+          ...(["above", "below"] as const).flatMap((side) => [
+            line(rows, x, y(side, say.cusum), "estimate"),
+            pointsOf(rows, x, y(side, say.cusum), [
+              fill,
+              { field: `${side}Words`, title: say[side] },
+            ]),
           ]),
         ]),
-      ]),
-    ],
+      ],
+    ),
   );
 }
 

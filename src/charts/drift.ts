@@ -3,6 +3,7 @@ import type { Words } from "../wording/words.ts";
 import type { ChartSpec } from "./chart-spec.ts";
 import { hints } from "./hints.ts";
 import { type KeyEntry, keyed, keyLayer } from "./key.ts";
+import { withNamedData } from "./named-data.ts";
 import { baseSpec } from "./theme.ts";
 import { thinned } from "./thinned.ts";
 
@@ -11,7 +12,7 @@ import { thinned } from "./thinned.ts";
  * line, while they trend), fills that stand apart, and the tolerance lines. Missing fills and long pauses have a place of
  * their own on the axis.
  *
- * @returns a plain Vega-Lite specification, data inline; every number is one of the result's, in the units the words
+ * @returns a plain Vega-Lite specification, data named once; every number is one of the result's, in the units the words
  *          show
  */
 export function driftChart(whole: Drift, words: Words): ChartSpec {
@@ -40,7 +41,7 @@ export function driftChart(whole: Drift, words: Words): ChartSpec {
     upper: shown(one.estimate.interval?.upper ?? null),
     role: roleOf(one, result),
   }));
-  return {
+  return withNamedData({
     ...baseSpec({
       language: words.format.language,
       title: say.title(whole),
@@ -69,7 +70,7 @@ export function driftChart(whole: Drift, words: Words): ChartSpec {
       })),
       ...keyLayer(keyOf(result, rolesIn(rows), words)),
     ],
-  };
+  });
 }
 
 /** More places than this leave no room for every label. */

@@ -3,6 +3,7 @@ import type { Words } from "../wording/words.ts";
 import type { ChartSpec } from "./chart-spec.ts";
 import { hints } from "./hints.ts";
 import { keyed, keyLayer, seriesLook } from "./key.ts";
+import { withNamedData } from "./named-data.ts";
 import { baseSpec } from "./theme.ts";
 
 /** Both axes, and values as they are shown along them. */
@@ -20,7 +21,7 @@ interface Axes {
  * Delivery per turn of every fill against its bulk density, by product, with the line of equal volume per turn and the
  * band in which a product not tried yet is expected.
  *
- * @returns a plain Vega-Lite specification, data inline; every number is one of the result's, in the units the words
+ * @returns a plain Vega-Lite specification, data named once; every number is one of the result's, in the units the words
  *          show; null when no bulk density is recorded
  */
 export function explainingVariablesChart(
@@ -42,7 +43,7 @@ export function explainingVariablesChart(
     deliveryWords: axes.deliveryWords(fill.deliveryKgPerTurn),
   }));
   const products = [...new Set(values.map(({ product }) => product))];
-  return {
+  return withNamedData({
     ...baseSpec({
       language: words.format.language,
       title: say.title,
@@ -81,7 +82,7 @@ export function explainingVariablesChart(
         ),
       ]),
     ],
-  };
+  });
 }
 
 function hasBand({ densityLine }: ExplainingVariables): boolean {

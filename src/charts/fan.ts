@@ -6,6 +6,7 @@ import type { Words } from "../wording/words.ts";
 import type { ChartSpec } from "./chart-spec.ts";
 import { sentenceHint } from "./hints.ts";
 import { keyed, keyLayer, uprightShape } from "./key.ts";
+import { withNamedData } from "./named-data.ts";
 import { baseSpec, type ChartRole, chartStyles } from "./theme.ts";
 
 /** Narrowest band first, as in the results; the narrower a band, the thicker its bar. */
@@ -32,7 +33,7 @@ interface Row {
  *
  * @param delivery  of the newest fill; null: the next fill alone
  * @param drift     for the tolerance about the level in force; null: without
- * @returns         a plain Vega-Lite specification, data inline; every number is one of the results', in the units the
+ * @returns         a plain Vega-Lite specification, data named once; every number is one of the results', in the units the
  *                  words show; null where neither has a band
  */
 export function fanChart(
@@ -59,7 +60,7 @@ export function fanChart(
   const lines = drift === null ? [] : [drift.toleranceLines.lower, drift.toleranceLines.upper];
   const center = { shape: uprightShape, stroke: chartStyles.estimate.color };
   const limit = { shape: uprightShape, stroke: chartStyles.reference.color };
-  return {
+  return withNamedData({
     ...baseSpec({
       language: format.language,
       title: say.title(result),
@@ -110,7 +111,7 @@ export function fanChart(
         ...(drift === null ? [] : keyed(limit, key.tolerance(drift.options.tolerance))),
       ]),
     ],
-  };
+  });
 }
 
 function rowsOf(result: AcrossFills, delivery: Delivery | null, words: Words): readonly Row[] {

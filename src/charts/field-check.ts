@@ -4,6 +4,7 @@ import type { Words } from "../wording/words.ts";
 import type { ChartSpec } from "./chart-spec.ts";
 import { hints } from "./hints.ts";
 import { keyed, keyLayer, seriesLook } from "./key.ts";
+import { withNamedData } from "./named-data.ts";
 import { baseSpec } from "./theme.ts";
 
 type Kind = "field" | "predicted" | "intended";
@@ -14,7 +15,7 @@ const kinds: readonly Kind[] = ["field", "predicted", "intended"];
  * Each field check in order: the rate found, the rate the catches let expect, both with their intervals, and the rate
  * intended.
  *
- * @returns a plain Vega-Lite specification, data inline; every number is one of the result's, in the units the words show
+ * @returns a plain Vega-Lite specification, data named once; every number is one of the result's, in the units the words show
  */
 export function fieldCheckChart(result: FieldCheck, words: Words): ChartSpec {
   const say = words.fieldCheck;
@@ -43,7 +44,7 @@ export function fieldCheckChart(result: FieldCheck, words: Words): ChartSpec {
     const ofKind = values.filter((value) => value.kind === kind);
     return ofKind.length === 0 ? [] : [{ kind, ofKind, look: seriesLook(i) }];
   });
-  return {
+  return withNamedData({
     ...baseSpec({
       language: words.format.language,
       title: say.chart.title(result),
@@ -79,7 +80,7 @@ export function fieldCheckChart(result: FieldCheck, words: Words): ChartSpec {
         ...keyed("interval", words.charts.interval(result.options.level), ranges.length > 0),
       ]),
     ],
-  };
+  });
 }
 
 interface Plotted {

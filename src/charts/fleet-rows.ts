@@ -3,6 +3,7 @@ import type { Estimate } from "../results/estimate.ts";
 import type { Drawn } from "../wording/sayings/fleet.ts";
 import type { Words } from "../wording/words.ts";
 import type { ChartSpec } from "./chart-spec.ts";
+import { withNamedData } from "./named-data.ts";
 import { type Axes, intervalLayer, pointLayer } from "./product-rows.ts";
 import { baseSpec } from "./theme.ts";
 
@@ -81,7 +82,7 @@ export function caterpillar(
     { field: "fills", type: "quantitative", title: fleet.chart.fills },
   ];
   const typical = values.filter((one) => one.typical !== null);
-  return {
+  return withNamedData({
     ...baseSpec({
       language: format.language,
       title,
@@ -116,7 +117,7 @@ export function caterpillar(
           : [pointLayer(own, unlike ? "flagged" : "observation", axes, "value", tooltip)];
       }),
     ],
-  };
+  });
 }
 
 function rowAxes(names: readonly string[], title: string, logarithmic: boolean): Axes {

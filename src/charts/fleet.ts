@@ -3,13 +3,14 @@ import type { SpreadKind } from "../wording/sayings/fleet.ts";
 import type { Words } from "../wording/words.ts";
 import type { ChartSpec } from "./chart-spec.ts";
 import { type CaterpillarRow, caterpillar, drawnOf, rowsToDraw } from "./fleet-rows.ts";
+import { withNamedData } from "./named-data.ts";
 import { baseSpec } from "./theme.ts";
 
 /**
  * Caterpillar plot of what meters deliver of one product: each in percent of the level of the others, with the interval of its
  * mean. Of more than sixty those are drawn that are unlike the others, and the outermost, which its description says.
  *
- * @returns a plain Vega-Lite specification, data inline; every number is one of the result's, in percent; null where the
+ * @returns a plain Vega-Lite specification, data named once; every number is one of the result's, in percent; null where the
  *          product has no level
  */
 export function fleetDeliveryChart(
@@ -82,7 +83,7 @@ const funnelHeight = 380;
  * Every meter's delivery, in percent of the level of the others with its product, over the turns it was caught with, between
  * the limits within which 95 % and 99.8 % of meters lie that are alike.
  *
- * @returns a plain Vega-Lite specification, data inline; every number is one of the result's, in percent; null where there
+ * @returns a plain Vega-Lite specification, data named once; every number is one of the result's, in percent; null where there
  *          are no limits
  */
 export function fleetFunnelChart(fleet: Fleet, words: Words): ChartSpec | null {
@@ -115,7 +116,7 @@ export function fleetFunnelChart(fleet: Fleet, words: Words): ChartSpec | null {
           },
         ],
   );
-  return {
+  return withNamedData({
     ...baseSpec({
       language: words.format.language,
       title: say.funnel.title,
@@ -152,7 +153,7 @@ export function fleetFunnelChart(fleet: Fleet, words: Words): ChartSpec | null {
             ];
       }),
     ],
-  };
+  });
 }
 
 /** Both pairs of lines, each with its name at the right end of the upper one. */

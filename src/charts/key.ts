@@ -1,5 +1,6 @@
-import { lightPalette, lightSeries, seeThrough } from "./palette.ts";
-import { type ChartRole, chartStyles, type RoleStyle } from "./theme.ts";
+import { type Color, seriesColor, type ThemeColor, themed } from "./looks.ts";
+import { seeThrough } from "./palette.ts";
+import { type ChartRole, chartStyles, lineRoles, type RoleStyle } from "./theme.ts";
 
 /** What a chart shows, as its key shows it. */
 export interface KeyEntry {
@@ -11,18 +12,18 @@ export interface KeyEntry {
 /** The little picture beside the words of a key. */
 export interface KeySample {
   readonly shape: string;
-  readonly fill?: string;
-  readonly stroke?: string;
+  readonly fill?: Color;
+  readonly stroke?: Color;
   readonly dash?: readonly number[];
 }
 
 const seriesShapes = ["circle", "square", "triangle-up", "diamond", "cross", "triangle-down"];
 
 /** Colour and shape of the points of one series among several; of the first again where there are more than six. */
-export function seriesLook(place: number): { readonly shape: string; readonly fill: string } {
+export function seriesLook(place: number): { readonly shape: string; readonly fill: ThemeColor } {
   return {
     shape: seriesShapes[place % seriesShapes.length] ?? "circle",
-    fill: lightSeries[place % lightSeries.length] ?? lightPalette.point,
+    fill: seriesColor(place % seriesShapes.length),
   };
 }
 
@@ -51,8 +52,8 @@ export function keyLayer(entries: readonly KeyEntry[]): readonly object[] {
       mark: { type: "point" },
       encoding: {
         shape: channel(samples.map(({ shape }) => shape)),
-        fill: channel(samples.map(({ fill }) => fill ?? none)),
-        stroke: channel(samples.map(({ stroke }) => stroke ?? none)),
+        fill: channel(samples.map(({ fill }) => themed(fill ?? none))),
+        stroke: channel(samples.map(({ stroke }) => themed(stroke ?? none))),
         strokeDash: channel(samples.map(({ dash }) => dash ?? unbroken)),
       },
     },
@@ -67,12 +68,13 @@ export function keyed(look: KeyEntry["look"], words: string, isShown = true): re
 function sampleOf(role: ChartRole): KeySample {
   const style: RoleStyle = chartStyles[role];
   const { color, stroke, shape, strokeDash } = style;
+  const place = (lineRoles as readonly ChartRole[]).indexOf(role);
   if (isSeenThrough(role)) return { shape: "square", fill: `${color}${seeThrough[role]}` };
   if (style.filled !== true) {
     const upright = role === "interval";
     return {
       shape: upright ? uprightShape : lineShape,
-      stroke: color,
+      stroke: place === -1 ? color : seriesColor(place),
       ...(strokeDash === undefined ? {} : { dash: strokeDash }),
     };
   }

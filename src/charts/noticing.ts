@@ -3,13 +3,14 @@ import type { Words } from "../wording/words.ts";
 import type { ChartSpec } from "./chart-spec.ts";
 import { sentenceHint } from "./hints.ts";
 import { keyed, keyLayer, uprightShape } from "./key.ts";
+import { withNamedData } from "./named-data.ts";
 import { baseSpec, chartStyles, lineRoles } from "./theme.ts";
 
 /**
  * How surely a lasting shift would be noticed, by its size and by the fills that show it: operating characteristic curves,
  * with a shift as large as the tolerance marked.
  *
- * @returns a plain Vega-Lite specification, data inline; every number is one of the result's, in percent; null where the
+ * @returns a plain Vega-Lite specification, data named once; every number is one of the result's, in percent; null where the
  *          chances are not known
  */
 export function noticingChart(result: Drift, words: Words): ChartSpec | null {
@@ -43,7 +44,7 @@ export function noticingChart(result: Drift, words: Words): ChartSpec | null {
     axis: { values: [0, 20, 40, 60, 80, 100] },
   };
   const upright = { shape: uprightShape, stroke: chartStyles.reference.color, dash: dots };
-  return {
+  return withNamedData({
     ...baseSpec({
       language: words.format.language,
       title: say.title(result),
@@ -69,7 +70,7 @@ export function noticingChart(result: Drift, words: Words): ChartSpec | null {
         ...keyed(upright, key.tolerance(options.tolerance), isShown),
       ]),
     ],
-  };
+  });
 }
 
 const dots = [2, 3];

@@ -4,12 +4,13 @@ import type { ChartSpec } from "./chart-spec.ts";
 import { sentenceHint } from "./hints.ts";
 import { keyed, keyLayer } from "./key.ts";
 import { limitLines } from "./limit-lines.ts";
+import { withNamedData } from "./named-data.ts";
 import { baseSpec } from "./theme.ts";
 
 /**
  * How far each outlet lies off the centre, with the band about it; outlets outside the band are marked.
  *
- * @returns a plain Vega-Lite specification, data inline; every number is one of the result's, in percent
+ * @returns a plain Vega-Lite specification, data named once; every number is one of the result's, in percent
  */
 export function outletsChart(result: Outlets, words: Words): ChartSpec {
   const say = words.outlets.chart;
@@ -30,7 +31,7 @@ export function outletsChart(result: Outlets, words: Words): ChartSpec {
   });
   const limit = result.options.band * 100;
   const outside = result.outlets.some(({ insideBand }) => !insideBand);
-  return {
+  return withNamedData({
     ...baseSpec({
       language: words.format.language,
       title: say.title(result),
@@ -51,7 +52,7 @@ export function outletsChart(result: Outlets, words: Words): ChartSpec {
         ...keyed("reference", words.charts.outletBand(result.options.band)),
       ]),
     ],
-  };
+  });
 }
 
 function pointOf(words: Words): (outlet: Outlet) => object {

@@ -8,6 +8,7 @@ import type { Words } from "../wording/words.ts";
 import type { ChartSpec } from "./chart-spec.ts";
 import { hints, sentenceHint } from "./hints.ts";
 import { keyed, keyLayer } from "./key.ts";
+import { withNamedData } from "./named-data.ts";
 import { baseSpec } from "./theme.ts";
 import { thinned } from "./thinned.ts";
 
@@ -20,7 +21,7 @@ const frameHeight = 110;
  * How far every catch lies from what the others of its fill predict, in standard errors, with the limits of its fill and
  * of the whole log.
  *
- * @returns a plain Vega-Lite specification, data inline; every number is one of the result's; null when no catch could
+ * @returns a plain Vega-Lite specification, data named once; every number is one of the result's; null when no catch could
  *          be judged
  */
 export function residualsChart(result: Outliers, words: Words): ChartSpec | null {
@@ -48,7 +49,7 @@ export function residualsChart(result: Outliers, words: Words): ChartSpec | null
   const flagged = judged.filter(({ family }) => family !== null);
   const key = words.charts;
   const unflagged = judged.filter(({ family }) => family === null);
-  return {
+  return withNamedData({
     ...baseSpec({
       language: words.format.language,
       title: say.residualTitle(result),
@@ -67,7 +68,7 @@ export function residualsChart(result: Outliers, words: Words): ChartSpec | null
         ...keyed("next-band", key.limitOfLog),
       ]),
     ],
-  };
+  });
 }
 
 interface ResidualAxes {
@@ -119,7 +120,7 @@ function residualLayer(
 /**
  * The delivery of the newest fill with all its catches, and without each of them in turn.
  *
- * @returns a plain Vega-Lite specification, data inline; every number is one of the result's, in the units the words
+ * @returns a plain Vega-Lite specification, data named once; every number is one of the result's, in the units the words
  *          show; null when the fill has one catch
  */
 export function influenceChart(result: Outliers, words: Words): ChartSpec | null {
@@ -142,7 +143,7 @@ export function influenceChart(result: Outliers, words: Words): ChartSpec | null
     ...rowOf(say.without(one.catch), one.without),
     stands: result.today.standingOut.includes(one.catch),
   }));
-  return {
+  return withNamedData({
     ...baseSpec({
       language: words.format.language,
       title: say.influenceTitle(result),
@@ -163,7 +164,7 @@ export function influenceChart(result: Outliers, words: Words): ChartSpec | null
         ...keyed("estimate", key.allCatches),
       ]),
     ],
-  };
+  });
 }
 
 /** The sentence that says that only the catches that change most are shown; null: all are. */

@@ -91,7 +91,7 @@ export const seeThrough = {
 } as const;
 
 /** Which colour each of them lets through. */
-const seenThrough = {
+export const seenThrough = {
   band: "band",
   "next-band": "nextBand",
   "fan-wide": "nextBand",

@@ -3,6 +3,7 @@ import type { Words } from "../wording/words.ts";
 import type { ChartSpec } from "./chart-spec.ts";
 import { hints } from "./hints.ts";
 import { keyed, keyLayer } from "./key.ts";
+import { withNamedData } from "./named-data.ts";
 import {
   type Axes,
   axesOf,
@@ -19,7 +20,7 @@ const fillsAbove = 13;
 /**
  * Every fill of every product, with the mean of the product and its own interval.
  *
- * @returns a plain Vega-Lite specification, data inline; every number is one of the result's, in the units the words
+ * @returns a plain Vega-Lite specification, data named once; every number is one of the result's, in the units the words
  *          show
  */
 export function productEstimatesChart(result: ProductComparison, words: Words): ChartSpec {
@@ -43,7 +44,7 @@ export function productEstimatesChart(result: ProductComparison, words: Words): 
     means.map(({ product }) => product),
     title,
   );
-  return {
+  return withNamedData({
     ...baseSpec({
       language: words.format.language,
       title: say.title,
@@ -64,7 +65,7 @@ export function productEstimatesChart(result: ProductComparison, words: Words): 
         ...keyed("estimate", key.interval(result.options.level)),
       ]),
     ],
-  };
+  });
 }
 
 function fillLayer(

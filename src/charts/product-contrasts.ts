@@ -3,6 +3,7 @@ import type { ProductComparison } from "../questions/product-comparison.ts";
 import type { Words } from "../wording/words.ts";
 import type { ChartSpec } from "./chart-spec.ts";
 import { type KeyEntry, keyed, keyLayer, lineShape } from "./key.ts";
+import { withNamedData } from "./named-data.ts";
 import {
   type Axes,
   axesOf,
@@ -26,7 +27,7 @@ const notAlikeBelow = 11;
  * difference. With a margin its band, and thick the interval that equivalence is read off; below, dashed, the pair with
  * spreads not assumed alike where one spread is pooled.
  *
- * @returns a plain Vega-Lite specification, data inline; every number is one of the result's, in percent; null when no
+ * @returns a plain Vega-Lite specification, data named once; every number is one of the result's, in percent; null when no
  *          pair could be compared
  */
 export function productContrastsChart(result: ProductComparison, words: Words): ChartSpec | null {
@@ -43,7 +44,7 @@ export function productContrastsChart(result: ProductComparison, words: Words): 
     { field: "said", title: say.ratio },
     { field: "verdict", title: say.verdict },
   ];
-  return {
+  return withNamedData({
     ...baseSpec({
       language: words.format.language,
       title: say.title,
@@ -82,7 +83,7 @@ export function productContrastsChart(result: ProductComparison, words: Words): 
       ),
       ...keyLayer(keyOf(result, words)),
     ],
-  };
+  });
 }
 
 function keyOf(

@@ -2,6 +2,7 @@ import type { ProductComparison } from "../questions/product-comparison.ts";
 import type { Words } from "../wording/words.ts";
 import type { ChartSpec } from "./chart-spec.ts";
 import { keyed, keyLayer } from "./key.ts";
+import { withNamedData } from "./named-data.ts";
 import { axesOf, frameHeight, intervalLayer, pointLayer, rowHeight } from "./product-rows.ts";
 import { baseSpec } from "./theme.ts";
 
@@ -9,7 +10,7 @@ import { baseSpec } from "./theme.ts";
  * Every product in percent of the mean of all, in the order of the comparison, with lines that overlap exactly where no
  * difference is found.
  *
- * @returns a plain Vega-Lite specification, data inline; every number is one of the result's, in percent; null where no
+ * @returns a plain Vega-Lite specification, data named once; every number is one of the result's, in percent; null where no
  *          such lines exist
  */
 export function productStandingsChart(result: ProductComparison, words: Words): ChartSpec | null {
@@ -28,7 +29,7 @@ export function productStandingsChart(result: ProductComparison, words: Words): 
     values.map(({ product }) => product),
     say.ratio,
   );
-  return {
+  return withNamedData({
     ...baseSpec({
       language: words.format.language,
       title: say.title,
@@ -52,5 +53,5 @@ export function productStandingsChart(result: ProductComparison, words: Words): 
         ...keyed("reference", words.charts.meanOfProducts),
       ]),
     ],
-  };
+  });
 }

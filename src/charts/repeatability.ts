@@ -3,6 +3,7 @@ import type { Words } from "../wording/words.ts";
 import type { ChartSpec } from "./chart-spec.ts";
 import { hints } from "./hints.ts";
 import { keyed, keyLayer } from "./key.ts";
+import { withNamedData } from "./named-data.ts";
 import { baseSpec } from "./theme.ts";
 import { thinned } from "./thinned.ts";
 
@@ -10,7 +11,7 @@ import { thinned } from "./thinned.ts";
  * Catch scatter of every fill with its interval, against the usual one and what reading the scale alone
  * makes. Logarithmic, because intervals of a standard deviation are about as wide up as down in ratio.
  *
- * @returns a plain Vega-Lite specification, data inline; every number is one of the result's, in percent
+ * @returns a plain Vega-Lite specification, data named once; every number is one of the result's, in percent
  */
 export function repeatabilityChart(result: Repeatability, words: Words): ChartSpec {
   const say = words.repeatability.chart;
@@ -63,7 +64,7 @@ export function repeatabilityChart(result: Repeatability, words: Words): ChartSp
     { level: percent(result.scale.relativeError), label: key.reading, style: "reference" },
   ] as const;
   const known = lines.filter(({ level }) => level !== null);
-  return {
+  return withNamedData({
     ...baseSpec({
       language: words.format.language,
       title: say.title(result),
@@ -105,7 +106,7 @@ export function repeatabilityChart(result: Repeatability, words: Words): ChartSp
         ...known.flatMap(({ label, style }) => keyed(style, label)),
       ]),
     ],
-  };
+  });
 }
 
 /** More places than this leave no room for every label. */

@@ -4,13 +4,14 @@ import type { ChartSpec } from "./chart-spec.ts";
 import { sentenceHint } from "./hints.ts";
 import { keyed, keyLayer } from "./key.ts";
 import { limitLines } from "./limit-lines.ts";
+import { withNamedData } from "./named-data.ts";
 import { baseSpec } from "./theme.ts";
 
 /**
  * What each listed step of the drive puts out, as its rate error against the target, with the tolerance on both sides and
  * the ratio needed.
  *
- * @returns a plain Vega-Lite specification, data inline; every number is one of the result's, errors in percent; null
+ * @returns a plain Vega-Lite specification, data named once; every number is one of the result's, errors in percent; null
  *          where no steps are listed or no target is known
  */
 export function settingChart(result: Setting, words: Words): ChartSpec | null {
@@ -40,7 +41,7 @@ export function settingChart(result: Setting, words: Words): ChartSpec | null {
     scale: { zero: false, padding: 24 },
   };
   const y = (field: string) => ({ field, type: "quantitative", title: say.chart.error });
-  return {
+  return withNamedData({
     ...baseSpec({
       language: words.format.language,
       title: say.chart.title(result),
@@ -73,7 +74,7 @@ export function settingChart(result: Setting, words: Words): ChartSpec | null {
         ...keyed("reference", key.tolerance(result.options.tolerance)),
       ]),
     ],
-  };
+  });
 }
 
 function neededLayers({ ratio }: Setting, x: object): readonly object[] {

@@ -3,13 +3,14 @@ import type { Words } from "../wording/words.ts";
 import type { ChartSpec } from "./chart-spec.ts";
 import { hints } from "./hints.ts";
 import { keyed, keyLayer } from "./key.ts";
+import { withNamedData } from "./named-data.ts";
 import { baseSpec } from "./theme.ts";
 
 /**
  * How the rate error of the next fill is distributed when the drive is left alone, with the tolerance on both sides and
  * the error of the newest fill.
  *
- * @returns a plain Vega-Lite specification, data inline; every number is one of the result's, in percent; null when
+ * @returns a plain Vega-Lite specification, data named once; every number is one of the result's, in percent; null when
  *          there is no distribution to draw
  */
 export function skippingChart(result: Skipping, words: Words): ChartSpec | null {
@@ -24,7 +25,7 @@ export function skippingChart(result: Skipping, words: Words): ChartSpec | null 
   const within = density.filter(({ rateError }) => Math.abs(rateError) <= tolerance * 100);
   const x = { field: "rateError", type: "quantitative", title: say.error };
   const y = { field: "height", type: "quantitative", axis: null };
-  return {
+  return withNamedData({
     ...baseSpec({
       language: words.format.language,
       title: say.title(result),
@@ -44,7 +45,7 @@ export function skippingChart(result: Skipping, words: Words): ChartSpec | null 
         ...keyed("interval", key.interval(result.options.level), result.today?.interval != null),
       ]),
     ],
-  };
+  });
 }
 
 function area(values: readonly object[], style: string, x: object, y: object): object {

@@ -4,13 +4,14 @@ import type { ChartSpec } from "./chart-spec.ts";
 import { sentenceHint } from "./hints.ts";
 import { keyed, keyLayer } from "./key.ts";
 import { limitLines } from "./limit-lines.ts";
+import { withNamedData } from "./named-data.ts";
 import { baseSpec } from "./theme.ts";
 
 /**
  * Delivery of each catch, relative to its fill's own, against the speed of the meter, with the straight line, its band and
  * the tolerance.
  *
- * @returns a plain Vega-Lite specification, data inline; every number is one of the result's, in percent of the fill's own
+ * @returns a plain Vega-Lite specification, data named once; every number is one of the result's, in percent of the fill's own
  *          delivery; null where speeds do not differ enough to tell anything
  */
 export function speedLinearityChart(result: SpeedLinearity, words: Words): ChartSpec | null {
@@ -37,7 +38,7 @@ export function speedLinearityChart(result: SpeedLinearity, words: Words): Chart
     scale: { ...scale, padding: 16 },
   };
   const y = (field: string) => ({ field, type: "quantitative", title: say.relative, scale });
-  return {
+  return withNamedData({
     ...baseSpec({
       language: words.format.language,
       title: say.title(result),
@@ -67,5 +68,5 @@ export function speedLinearityChart(result: SpeedLinearity, words: Words): Chart
         ...keyed("reference", key.tolerance(result.options.tolerance)),
       ]),
     ],
-  };
+  });
 }

@@ -2,6 +2,7 @@ import type { UncertaintyBudget } from "../questions/uncertainty-budget.ts";
 import type { Words } from "../wording/words.ts";
 import type { ChartSpec } from "./chart-spec.ts";
 import { sentenceHint } from "./hints.ts";
+import { withNamedData } from "./named-data.ts";
 import { baseSpec } from "./theme.ts";
 
 const heightPerSource = 58;
@@ -13,7 +14,7 @@ const wordsAbove = 18;
 /**
  * How much each source adds to the variance of the applied rate, the largest on top: what to improve first.
  *
- * @returns a plain Vega-Lite specification, data inline; every number is one of the result's, in percent; null where the
+ * @returns a plain Vega-Lite specification, data named once; every number is one of the result's, in percent; null where the
  *          catch scatter is unknown
  */
 export function uncertaintyBudgetChart(result: UncertaintyBudget, words: Words): ChartSpec | null {
@@ -33,7 +34,7 @@ export function uncertaintyBudgetChart(result: UncertaintyBudget, words: Words):
     scale: { domain: [0, 100], nice: false },
     axis: { values: [0, 20, 40, 60, 80, 100] },
   };
-  return {
+  return withNamedData({
     ...baseSpec({
       language: words.format.language,
       title: say.chart.title(result),
@@ -53,5 +54,5 @@ export function uncertaintyBudgetChart(result: UncertaintyBudget, words: Words):
         encoding: { x: { value: 0 }, y, text: { field: "lines" } },
       },
     ],
-  };
+  });
 }

@@ -3,6 +3,7 @@ import type { Words } from "../wording/words.ts";
 import type { ChartSpec } from "./chart-spec.ts";
 import { sentenceHint } from "./hints.ts";
 import { keyed, keyLayer } from "./key.ts";
+import { withNamedData } from "./named-data.ts";
 import { baseSpec, chartStyles } from "./theme.ts";
 
 const heightPerStep = 66;
@@ -14,7 +15,7 @@ const wordsAbove = 18;
  * How the variance of the rate builds up from the scale to the field, a step a stage, and what half of each would buy, in
  * percent and in money: where the next effort belongs when the value is kept for the next fill.
  *
- * @returns a plain Vega-Lite specification, data inline; every number is one of the result's, in percent; null where the
+ * @returns a plain Vega-Lite specification, data named once; every number is one of the result's, in percent; null where the
  *          catch scatter is unknown
  */
 export function varianceStaircaseChart(result: UncertaintyBudget, words: Words): ChartSpec | null {
@@ -53,7 +54,7 @@ export function varianceStaircaseChart(result: UncertaintyBudget, words: Words):
     mark: { type: "bar", size: barThickness, yOffset: wordsAbove, ...mark },
     encoding: { x: x("from"), x2: { field: "to" }, y, ...sentenceHint("words") },
   });
-  return {
+  return withNamedData({
     ...baseSpec({
       language: words.format.language,
       title: say.title(result),
@@ -77,5 +78,5 @@ export function varianceStaircaseChart(result: UncertaintyBudget, words: Words):
         ...keyed("band", key.allTogether),
       ]),
     ],
-  };
+  });
 }

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { catchesNeededChart } from "../../src/charts/catches-needed.ts";
 import type { ChartSpec } from "../../src/charts/chart-spec.ts";
-import { keyWords, layersIn } from "../support/chart-keys.ts";
+import { inlined, keyWords, layersIn } from "../support/chart-keys.ts";
 import { aLog, byMoney, needed, priced } from "../support/planning-answers.ts";
 import { expectFromResult } from "../support/plotted.ts";
 import { present } from "../support/reference.ts";
@@ -16,7 +16,7 @@ interface Layer {
   readonly encoding: { readonly text?: { readonly field: string } };
 }
 
-const layersOf = (spec: ChartSpec) => spec.layer as readonly Layer[];
+const layersOf = (spec: ChartSpec) => inlined(spec).layer as readonly Layer[];
 const log = aLog(6, 2);
 
 describe("what each catch buys, drawn", () => {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { ChartSpec } from "../../src/charts/chart-spec.ts";
 import { costChart } from "../../src/charts/cost.ts";
+import { inlined } from "../support/chart-keys.ts";
 import { aLog, priced } from "../support/planning-answers.ts";
 import { expectFromResult, plotted } from "../support/plotted.ts";
 import { present } from "../support/reference.ts";
@@ -22,7 +23,7 @@ describe("the cost of errors and catches, drawn", () => {
   it("has a bar for each number of catches that is priced", () => {
     const few = priced(aLog(1, 2));
     const catches = (spec: ChartSpec) =>
-      new Set(plotted((spec.layer as object[])[0]).filter(Number.isInteger)).size;
+      new Set(plotted((inlined(spec).layer as object[])[0]).filter(Number.isInteger)).size;
     // Skipping cannot be priced with two fills, so its bar is missing.
     expect(catches(present(costChart(priced(log), words)))).toBe(9);
     expect(catches(present(costChart(few, words)))).toBe(8);

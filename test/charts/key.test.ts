@@ -54,7 +54,7 @@ describe("the key of a chart", () => {
   it("tells six series apart, and begins again", () => {
     const looks = Array.from({ length: 6 }, (_, i) => seriesLook(i));
     expect(new Set(looks.map(({ shape }) => shape)).size).toBe(6);
-    expect(new Set(looks.map(({ fill }) => fill)).size).toBe(6);
+    expect(new Set(looks.map(({ fill }) => fill.expr)).size).toBe(6);
     expect(seriesLook(6)).toEqual(looks[0]);
   });
 });

@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import type { ChartSpec } from "../../src/charts/chart-spec.ts";
 import { influenceChart, residualsChart } from "../../src/charts/outliers.ts";
 import type { Outliers } from "../../src/questions/outliers.ts";
+import { inlined } from "../support/chart-keys.ts";
 import { fillOf, outliersIn, quietFills } from "../support/outliers.ts";
 import { present } from "../support/reference.ts";
 import { faultsOf } from "../support/vega-lite.ts";
@@ -14,7 +15,9 @@ const lone = outliersIn(fillOf(1, [6.02]));
 
 function plotted(spec: ChartSpec): number[] {
   const numbers: number[] = [];
-  const layers = spec.layer as readonly { readonly data: { readonly values: readonly object[] } }[];
+  const layers = inlined(spec).layer as readonly {
+    readonly data: { readonly values: readonly object[] };
+  }[];
   for (const { data } of layers)
     for (const row of data.values)
       numbers.push(...Object.values(row).filter((value) => typeof value === "number"));
@@ -54,7 +57,9 @@ describe.each([
 test("every judged catch has both limits, its own and the log's", () => {
   const spec = present(residualsChart(suspected, metric));
   const limits = (
-    spec.layer as readonly { readonly data: { readonly values: readonly { upper: number }[] } }[]
+    inlined(spec).layer as readonly {
+      readonly data: { readonly values: readonly { upper: number }[] };
+    }[]
   ).slice(0, 2);
   const [outer, inner] = limits.map(({ data }) => data.values);
   expect(outer).toHaveLength(16);

@@ -79,7 +79,7 @@ function plottedNumbers(value: unknown, insideData = false): number[] {
   if (Array.isArray(value)) return value.flatMap((item) => plottedNumbers(item, insideData));
   if (typeof value !== "object" || value === null) return [];
   return Object.entries(value).flatMap(([key, item]) =>
-    plottedNumbers(item, insideData || key === "values"),
+    plottedNumbers(item, insideData || key === "values" || key === "datasets"),
   );
 }
 

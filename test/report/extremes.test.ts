@@ -11,6 +11,7 @@ import { randomStream } from "../../src/numeric/random.ts";
 import { reportFiles } from "../../src/report/files.ts";
 import { version } from "../../src/version.ts";
 import { wordsFor } from "../../src/wording/languages.ts";
+import { inlined } from "../support/chart-keys.ts";
 
 const words = await wordsFor("en", "metric");
 
@@ -41,7 +42,9 @@ async function drawnIn(analysis: Analysis) {
 
 /** How many values each layer of a chart draws at most. */
 function mostMarks(spec: object | null): number {
-  const layers = (spec as { layer: readonly { data?: { values: readonly object[] } }[] }).layer;
+  const layers = (
+    inlined(spec as never) as { layer: readonly { data?: { values: readonly object[] } }[] }
+  ).layer;
   return Math.max(...layers.map(({ data }) => data?.values.length ?? 0));
 }
 

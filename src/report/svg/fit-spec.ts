@@ -40,7 +40,8 @@ function isSized(view: unknown): view is SizedView {
   );
 }
 
-function atWidth(spec: ChartSpec, width: number): ChartSpec {
+/** The same chart as wide as that, in pixels. */
+export function atWidth(spec: ChartSpec, width: number): ChartSpec {
   const stacked = stackedViews(spec);
   if (stacked === null) return { ...spec, width };
   return { ...spec, vconcat: stacked.map((view) => ({ ...view, width: width - axisRoom })) };
