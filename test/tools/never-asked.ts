@@ -7,7 +7,7 @@ import { at } from "../../src/errors/at.ts";
  * together from pieces.
  */
 const lookedUp =
-  /^src\/(wording\/(en|de|sayings)\/|errors\/(en\/|problems\/(import|pool|file|setup|program)\.ts)|results\/caution-facts\/|data\/columns\.ts)/;
+  /^src\/(wording\/(en|de|sayings)\/|errors\/(en\/|problems\/(import|pool|file|setup|program|option)\.ts)|results\/caution-facts\/|data\/columns\.ts)/;
 
 /** A property that may be left out. */
 interface Answer {

@@ -19,7 +19,8 @@ export async function notices(metafile: Metafile): Promise<string> {
   return [...byText].map(([text, heads]) => `${heads.join("\n")}\n\n${text}`).join("\n\n----\n\n");
 }
 
-const ownersLine = /^copyright .*/i;
+// Not in capitals: "COPYRIGHT HOLDERS BE LIABLE" is a line of the text itself.
+const ownersLine = /^Copyright .*/;
 
 function parted(licence: string): { readonly owners: readonly string[]; readonly text: string } {
   const lines = licence.split("\n").map((line) => line.trim());
@@ -28,7 +29,8 @@ function parted(licence: string): { readonly owners: readonly string[]; readonly
     owners: lines.filter((line) => ownersLine.test(line)),
     text: rest
       .replace(/\s+/g, " ")
-      .replace(/^(The )?MIT License( \(MIT\))? /i, "The MIT License. "),
+      .replace(/^(The )?MIT License( \(MIT\))? /i, "The MIT License. ")
+      .replace(/^(The )?ISC License( \(ISC\))? /i, "The ISC License. "),
   };
 }
 

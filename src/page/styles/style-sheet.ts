@@ -7,5 +7,7 @@ import { parts } from "./parts.ts";
 /** All styles of the page, in the colours of the report, without the room that only their reader needs. */
 export const styleSheet = [tokens, layout, answer, parts, paper]
   .join("\n")
-  .replace(/\s*([{};])\s*/g, "$1")
+  .replace(/\s*([{};,>])\s*/g, "$1")
+  .replace(/:\s+/g, ":")
+  .replaceAll(";}", "}")
   .trim();

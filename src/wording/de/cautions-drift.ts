@@ -33,13 +33,13 @@ export const cautionsDrift: typeof english = {
   "product-changed": (f) =>
     `Vor ${f.beforeFills === 1 ? "Füllung" : "den Füllungen"} ${f.fills} war etwas anderes im Tank: ${f.products}. Alle Füllungen zählen trotzdem als eine Reihe; wurde der Dosierer dabei geöffnet oder verändert, geben Sie es beim Tank an (starts_afresh).`,
   "product-order-unknown": () =>
-    "Ohne Datum, und weil jedes Produkt seine Füllungen selbst zählt, lässt sich nicht sagen, ob zwischen zwei Füllungen ein anderes Produkt im Tank war. Alle Füllungen werden verglichen, als wäre keines dazwischen gewesen. Geben Sie Daten an (taken_at), oder zählen Sie die Füllungen eines Tanks durch.",
+    "Ohne Datum lässt sich nicht sagen, ob zwischen zwei Füllungen ein anderes Produkt im Tank war; verglichen wird, als wäre keines dazwischen gewesen. Geben Sie Daten an (taken_at), oder zählen Sie die Füllungen eines Tanks durch.",
   "fill-numbers-against-dates": () =>
     "Nummern und Daten bringen die Füllungen in verschiedene Reihenfolgen. Es gelten die Daten; prüfen Sie beides.",
   "gaps-between-fills": (found) =>
     `Zwischen den Füllungen sind Lücken: ${found}. Eine Veränderung lässt sich nicht genauer datieren als die Lücke.`,
   "trend-or-wander": (p) =>
-    `Einmal am Ende betrachtet zeigen die Füllungen einen Trend oder ein langsames Wandern (${p}), was für das Urteil nicht reicht: Füllungen, die einander ähneln, wenn sie zeitlich nahe liegen, sehen doppelt so oft wie ein Trend aus, wie es der Zufall allein täte, oder noch öfter.`,
+    `Einmal am Ende betrachtet zeigen die Füllungen einen Trend oder ein langsames Wandern (${p}), was für das Urteil nicht reicht: Füllungen, die ihren Nachbarn ähneln, sehen mindestens doppelt so oft wie ein Trend aus wie der Zufall allein.`,
   "delivery-settles": {
     catchOrder: (f) =>
       `Der Austrag spielt sich erst ein: ${f.percent} ${f.less ? "weniger" : "mehr"} mit jeder weiteren Probe einer Füllung (${f.p}). Drehen Sie den Dosierer, ohne dass jemand am Auslauf steht, bis er gleichmäßig läuft, bevor die erste Probe zählt.`,

@@ -77,7 +77,7 @@ export const cautionsField: typeof english = {
   "field-disagrees": (f) =>
     `Feld und Proben weichen um mehr voneinander ab als ihre Unsicherheiten (normierte Abweichung ${f.error}): Das Feld bekam ${lessOrMore(f)}, als die Proben erwarten lassen. Suchen Sie nach Schlupf, Überlappung oder falscher Fläche, nach Resten im Tank (von außen gesehen: Produkt kann Brücken bilden und nachgeben und wird nie von innen gelöst), oder nach einem Dosierer, der im Fahren anders austrägt.`,
   "field-differs": (f) =>
-    `Das Feld bekam ${lessOrMore(f)}, als die Proben erwarten lassen, etwas mehr, als ihre Unsicherheiten erklären (normierte Abweichung ${f.error}; ${f.p} unter allen Feldprüfungen). Machen Sie eine weitere Feldprüfung, bevor Sie eine Ursache suchen.`,
+    `Das Feld bekam ${lessOrMore(f)}, als die Proben erwarten lassen, etwas mehr, als ihre Unsicherheiten erklären (normierte Abweichung ${f.error}; ${f.p} unter allen Feldprüfungen). Prüfen Sie noch einmal im Feld, bevor Sie eine Ursache suchen.`,
   "field-disagreed-before": (bias) =>
     `Eine frühere Feldprüfung dieses Tanks lag um ${bias} daneben; es zählt die letzte.`,
   "one-field-check": (bias) =>

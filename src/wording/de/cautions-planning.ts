@@ -61,7 +61,7 @@ export const cautionsPlanning: typeof english = {
   "quadratic-about-best-rate": () =>
     "Die quadratische Ertragswirkung gilt um die wirtschaftlich beste Menge: Zu viel und zu wenig kosten gleich, und der Preis des Produkts steckt schon darin. Sie passt nicht zu einer Sollmenge deutlich über oder unter dieser Menge.",
   "quadratic-needs-more": () =>
-    "Über den Unterschied der Füllungen ist so wenig bekannt, dass das Mittel eines quadrierten Fehlers unendlich ist oder weit über dem Wahrscheinlichen liegt; mit quadratischer Ertragswirkung lässt sich daher nicht sagen, was es kostet, nicht abzudrehen, und die obere Zahl steht dafür. Eine weitere Füllung klärt das.",
+    "Über die Streuung der Füllungen ist so wenig bekannt, dass ein quadrierter Fehler im Mittel unendlich ist oder fast; mit quadratischer Ertragswirkung lässt sich daher nicht sagen, was es kostet, nicht abzudrehen, und die obere Zahl steht dafür. Eine weitere Füllung klärt das.",
   "heavy-cost-below-product": (f) =>
     `Ein Prozent zu viel soll ${f.heavy} kosten, weniger als das Produkt allein (${f.product}). Prüfen Sie die Angabe: Sie muss das Produkt mit enthalten.`,
   "set-up-time-not-counted": () =>

@@ -9,7 +9,6 @@ export const page: typeof english = {
     title: "Abdrehprobe",
     noScript: "Diese Seite rechnet selbst und braucht Skripte; hier sind sie abgeschaltet.",
     back: "Zurück",
-    cancel: "Abbrechen",
     safety: {
       lines: [
         "Motor aus, Schlüssel abgezogen, alles steht still.",
@@ -29,7 +28,6 @@ export const page: typeof english = {
     firstBin: "Aus welchem Tank wird abgedreht?",
     add: "Hinzufügen",
     rename: "Namen berichtigen",
-    newFill: "Neue Füllung",
     newFillOf: "Neue Füllung: der Tank wurde wieder befüllt",
     nameMissing: "Geben Sie dem Tank einen Namen und sagen Sie, was darin ist.",
     nameTaken: "Diesen Tank gibt es schon.",
@@ -44,7 +42,6 @@ export const page: typeof english = {
     turns: "Umdrehungen",
     addCatch: "Probe eintragen",
     key: { erase: "Ziffer löschen", decimal: "Komma" },
-    bigKeys: "Tasten",
     catches: "Proben",
     look: "nachsehen",
     leftOut: "weggelassen",

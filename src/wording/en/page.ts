@@ -9,7 +9,6 @@ export const page = {
     title: "Catch test",
     noScript: "This page computes by itself and needs scripts, which are switched off here.",
     back: "Back",
-    cancel: "Cancel",
     safety: {
       lines: [
         "Engine off, key out, everything at rest.",
@@ -29,7 +28,6 @@ export const page = {
     firstBin: "Which bin is caught from?",
     add: "Add",
     rename: "Correct the names",
-    newFill: "New fill",
     newFillOf: "New fill: the bin was filled again",
     nameMissing: "Give the bin a name and say what is in it.",
     nameTaken: "There is such a bin already.",
@@ -44,7 +42,6 @@ export const page = {
     turns: "Turns",
     addCatch: "Add catch",
     key: { erase: "Delete a digit", decimal: "Decimal mark" },
-    bigKeys: "Keys",
     catches: "Catches",
     look: "look",
     leftOut: "left out",
