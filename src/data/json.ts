@@ -1,6 +1,5 @@
 import type { DataIssue } from "../errors/data-issue.ts";
 import { type Checked, dataIssue, failed, type Place, passed } from "./issues.ts";
-import { keysRepeated } from "./suspicions/keys-repeated.ts";
 import type { Cell, Table } from "./table.ts";
 
 /** The value a JSON text stands for, or an issue that says where it breaks off. */
@@ -39,7 +38,6 @@ export function readJson(name: string, text: string): Checked<Table> {
     issues,
     rowKind: "entry",
     decimalMark: "point",
-    findings: keysRepeated(text),
   });
 }
 

@@ -34,9 +34,9 @@ export const cautionsSuspected: typeof english = {
   "net-and-turns-swapped": (f) =>
     `In allen ${f.catches} Proben sehen die Nettomassen gezählt aus (${f.net}) und die Umdrehungen gewogen (${f.turns}): Sind die beiden Spalten vertauscht? Wenn ja, tauschen Sie die Überschriften. Geändert wurde nichts.`,
   "delivery-far-off": (f) =>
-    `In ${f.read} gelesen, ist der Austrag das ${f.times}-Fache ${against[f.against]}.${f.meant === null ? " Prüfen Sie die Massen, ihre Einheit, die Umdrehungen und diesen Vergleichswert." : ` Das ergäben Massen in ${f.meant}: Sind es ${f.meant}, oder steht der Vergleichswert in einer anderen Einheit?`} Geändert wurde nichts.`,
+    `In ${f.read} gelesen, ist der Austrag das ${f.times}-Fache ${against[f.heldAgainst]}.${f.meant === null ? " Prüfen Sie die Massen, ihre Einheit, die Umdrehungen und diesen Vergleichswert." : ` Das ergäben Massen in ${f.meant}: Sind es ${f.meant}, oder steht der Vergleichswert in einer anderen Einheit?`} Geändert wurde nichts.`,
   "name-nearly-another": (f) =>
-    `${things[f.what].the} „${f.name}“ (${fills(f.fills)}) ${differ[f.difference](f.signs)} „${f.other}“ (${fills(f.otherFills)}): Ist es ${things[f.what].same}? Wenn ja, schreiben Sie den Namen überall gleich; bisher zählen sie als zwei. Geändert wurde nichts.`,
+    `${things[f.what].the} „${f.name}“ (${fills(f.fills)}) ${differ[f.differBy](f.signs)} „${f.other}“ (${fills(f.otherFills)}): Ist es ${things[f.what].same}? Wenn ja, schreiben Sie den Namen überall gleich; bisher zählen sie als zwei. Geändert wurde nichts.`,
   "pasted-again": (f) =>
     `${f.catches === 1 ? "1 Probe hat" : `${f.catches} Proben haben`} ab Probe ${f.catch} der Füllung ${f.fill} Umdrehungen und Massen anderer in derselben Reihenfolge, ab Probe ${f.asCatch} der Füllung ${f.asFill}${f.asBin === null ? "" : ` im Tank ${f.asBin}`}. Zufall ist das kaum: Wurden sie zweimal eingefügt? Wenn ja, nehmen Sie die einen heraus. Geändert wurde nichts.`,
   "bins-swapped": (f) =>
@@ -48,7 +48,7 @@ export const cautionsSuspected: typeof english = {
   "percent-looks-fraction": (f) =>
     `Alle Angaben ${f.column === "moisture" ? "zur Feuchte" : "zum Füllstand"} sind als höchstens ${f.largest} % gelesen: Sind ${f.times100} % gemeint? Dann schreiben Sie Prozent. Geändert wurde nichts.`,
   "share-looks-fraction": (f) =>
-    `In der Setup-Datei stehen ${f.percent} % ${f.share === "germination" ? "Keimfähigkeit" : "Feldaufgang"}: Sind ${f.times100} % gemeint? Geändert wurde nichts.`,
+    `In der Setup-Datei stehen ${f.percent} % ${f.seedShare === "germination" ? "Keimfähigkeit" : "Feldaufgang"}: Sind ${f.times100} % gemeint? Geändert wurde nichts.`,
   "exclusion-not-read": (f) =>
     `Die Spalte „${f.header}“ markiert ${f.catches === 1 ? "1 Probe" : `${f.catches} Proben`} und wird nicht gelesen: Sollen sie weggelassen werden? Wenn ja, nennen Sie die Spalte exclude und geben Sie je Probe einen Grund in einer Spalte reason an. Bisher zählen sie mit. Geändert wurde nichts.`,
   "sheet-hidden": (f) =>
