@@ -2,7 +2,6 @@ import type { DataIssue } from "../errors/data-issue.ts";
 import { tooMany } from "./budget.ts";
 import { type Checked, dataIssue, failed, type Place, passed } from "./issues.ts";
 import { limits } from "./limits.ts";
-import { keysRepeated } from "./suspicions/keys-repeated.ts";
 import type { Cell, Table } from "./table.ts";
 
 /** The value a JSON text stands for, or an issue that says where it breaks off. */
@@ -48,7 +47,6 @@ export function readJson(name: string, text: string): Checked<Table> {
     issues,
     rowKind: "entry",
     decimalMark: "point",
-    findings: keysRepeated(text),
   });
 }
 

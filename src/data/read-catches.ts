@@ -1,7 +1,8 @@
 import type { DataIssue } from "../errors/data-issue.ts";
 import { DataError, OptionError } from "../errors/errors.ts";
+import { decodeText } from "./decode.ts";
 import type { GivenKeys } from "./given-keys.ts";
-import { type Checked, failed } from "./issues.ts";
+import { type Checked, failed, passed } from "./issues.ts";
 import { checkTable, readTextTable } from "./read-text.ts";
 import {
   type CatchSource,
@@ -11,6 +12,7 @@ import {
   tooLarge,
   unknownType,
 } from "./source.ts";
+import { keysRepeated } from "./suspicions/keys-repeated.ts";
 import type { Table } from "./table.ts";
 import type { CatchLog } from "./types.ts";
 import { readXlsx } from "./xlsx.ts";
@@ -83,9 +85,18 @@ async function readTable(
 ): Promise<Checked<Table>> {
   const { name } = source;
   if (format === null) return failed([unknownType(name)]);
+  if (format === "json") return withRepeatedKeys(readTextTable(source, format), source);
   if (format !== "xlsx") return readTextTable(source, format);
   const bytes = "bytes" in source ? source.bytes : new TextEncoder().encode(source.text);
   return bytes.length > largestBytes.xlsx
     ? failed([tooLarge(name, format, bytes.length)])
     : readXlsx(name, bytes, sheet);
+}
+
+/** Here and not where JSON is read, so that the page at the drill need not carry it: what it reads so it wrote itself. */
+function withRepeatedKeys(table: Checked<Table>, source: CatchSource): Checked<Table> {
+  const text = decodeText(source, "list");
+  return table.ok && text.ok
+    ? passed({ ...table.value, findings: keysRepeated(text.value) })
+    : table;
 }

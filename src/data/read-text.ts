@@ -11,7 +11,7 @@ import { missedCautions } from "./missed.ts";
 import { asOneBin } from "./one-bin.ts";
 import { readRows } from "./rows.ts";
 import { type CatchSource, type FileFormat, formatOf, largestBytes, tooLarge } from "./source.ts";
-import { suspicions } from "./suspicions.ts";
+import { type Suspecting, suspicions, suspicionsOfTyped } from "./suspicions.ts";
 import type { Table } from "./table.ts";
 import { checkTogether } from "./together.ts";
 import type { CatchLog, MassUnit, WrittenWeights } from "./types.ts";
@@ -25,8 +25,18 @@ export type TextFormat = Exclude<FileFormat, "xlsx">;
  * @param source  name and content; by an ending .json a list, else a table
  */
 export function checkText(source: CatchSource): Checked<CatchLog> {
-  const table = readTextTable(source, formatOf(source.name) === "json" ? "json" : "csv");
+  const table = tableOfText(source);
   return table.ok ? checkTable(table.value, source.name) : table;
+}
+
+/** The same of catches under the names that are read, of which less is suspected than of a file with columns of its own. */
+export function checkTyped(source: CatchSource): Checked<CatchLog> {
+  const table = tableOfText(source);
+  return table.ok ? checkedWith(suspicionsOfTyped, table.value, source.name, {}) : table;
+}
+
+function tableOfText(source: CatchSource): Checked<Table> {
+  return readTextTable(source, formatOf(source.name) === "json" ? "json" : "csv");
 }
 
 /** The table in a text file. */
@@ -46,6 +56,15 @@ export function readTextTable(source: CatchSource, format: TextFormat): Checked<
  * @throws        OptionError for a key that does not apply
  */
 export function checkTable(table: Table, source: string, keys: GivenKeys = {}): Checked<CatchLog> {
+  return checkedWith(suspicions, table, source, keys);
+}
+
+function checkedWith(
+  suspected: Suspecting,
+  table: Table,
+  source: string,
+  keys: GivenKeys,
+): Checked<CatchLog> {
   const place: Place = { source, rowKind: table.rowKind };
   const { length: width } = table.headers;
   if (width > limits.columns) return failed([tooMany(place, "columns", width, limits.columns)]);
@@ -71,7 +90,7 @@ export function checkTable(table: Table, source: string, keys: GivenKeys = {}): 
   const cautions = [
     ...(table.findings ?? []),
     ...(oneBin === null ? [] : [oneBin.note]),
-    ...suspicions(catches, massUnit, written),
+    ...suspected(catches, massUnit, written),
     ...missedCautions(missed, catches),
   ];
   return passed({

@@ -19,10 +19,13 @@ import { unitLooksWrong } from "./suspicions/unit-looks-wrong.ts";
 import { yearsLookWrong } from "./suspicions/years-look-wrong.ts";
 import type { Catch, CatchLog, MassUnit, WrittenWeights } from "./types.ts";
 
-/** What is suspected of catches by themselves, in the order in which it is said: causes before what they bring about. */
-const ofCatches: readonly Suspicion[] = [
-  exclusionsNotRead,
+/** Of columns that somebody names; at the drill they have the names that are read. */
+const ofColumns: readonly Suspicion[] = [exclusionsNotRead, percentsLookFractions];
+
+/** What happens where somebody weighs and writes, or takes over what another wrote, in the order in which it is said: causes before what they bring about. */
+const ofRows: readonly Suspicion[] = [
   nearlySameNames,
+  yearsLookWrong,
   fillsSpanSeasons,
   pastedAgain,
   binsSwapped,
@@ -32,10 +35,15 @@ const ofCatches: readonly Suspicion[] = [
   unitLooksWrong,
   farFromOthers,
   farFromFellows,
-  yearsLookWrong,
-  percentsLookFractions,
   turnsAllEqual,
 ];
+
+/** Asks what is suspected of catches. */
+export type Suspecting = (
+  catches: readonly Catch[],
+  massUnit: MassUnit,
+  written?: readonly WrittenWeights[],
+) => readonly Caution[];
 
 /**
  * What is possible in a file of catches but rarely meant: turns counted on from catch to catch, a unit that no meter would
@@ -43,14 +51,16 @@ const ofCatches: readonly Suspicion[] = [
  *
  * @param written  weights as somebody wrote them, where a file was read
  */
-export function suspicions(
-  catches: readonly Catch[],
-  massUnit: MassUnit,
-  written: readonly WrittenWeights[] = [],
-): readonly Caution[] {
+export const suspicions: Suspecting = (catches, massUnit, written = []) => {
   const log = countedLog(catches, massUnit, written);
-  return ofCatches.flatMap((asks) => asks(log));
-}
+  return [...ofColumns, ...ofRows].flatMap((asks) => asks(log));
+};
+
+/** The same of catches that were typed under the names that are read. */
+export const suspicionsOfTyped: Suspecting = (catches, massUnit, written = []) => {
+  const log = countedLog(catches, massUnit, written);
+  return ofRows.flatMap((asks) => asks(log));
+};
 
 /** What is suspected of catches and the setup beside one another. */
 const besideSetup: readonly ((setup: Setup, log: CountedLog) => readonly Caution[])[] = [

@@ -79,10 +79,23 @@ describe("a column that is only recorded", () => {
     ],
     [
       "moisturePercent",
-      ["data/columns.ts", "data/types.ts", "questions/explaining-variables/records.ts"],
+      [
+        "data/columns.ts",
+        "data/suspicions/percents-look-fractions.ts",
+        "data/types.ts",
+        "questions/explaining-variables/records.ts",
+      ],
     ],
     ["bin_level_pct", ["data/columns.ts", "wording/de/columns.ts"]],
-    ["binLevelPercent", ["data/columns.ts", "data/types.ts", "questions/drift/settling.ts"]],
+    [
+      "binLevelPercent",
+      [
+        "data/columns.ts",
+        "data/suspicions/percents-look-fractions.ts",
+        "data/types.ts",
+        "questions/drift/settling.ts",
+      ],
+    ],
   ])("is named %s in the table, in the type, and where it is used", (word, places) => {
     expect(naming(word)).toEqual(places);
   });

@@ -8,8 +8,8 @@ export const counterNotReset: Suspicion = (log) =>
     fills.flatMap((fill) => {
       const countedOn = catchesRunOn(fill, "turns");
       if (countedOn === 0) return [];
-      const turns = fill.map((row) => row.turns);
-      const facts = { catches: fill.length, countedOn, turns };
+      const turnsWritten = fill.map((row) => row.turns);
+      const facts = { catches: fill.length, countedOn, turnsWritten };
       return caution("counter-not-reset", placeOfFill(fill, log), facts);
     }),
   );

@@ -24,7 +24,7 @@ function meterFar(meters: CountedLog["meters"], { massUnit }: CountedLog): reado
     meters.map(({ catches, where }) => ({ delivery: medianDelivery(catches), where })),
     (times) => isTimes(times, otherMeter) || unitMeant(times, massUnit) !== null,
   ).map(({ where, times }) => {
-    const facts = { against: "other-bins", times, read: massUnit } as const;
+    const facts = { heldAgainst: "other-bins", times, read: massUnit } as const;
     return caution("delivery-far-off", where, { ...facts, meant: unitMeant(times, massUnit) });
   });
 }
@@ -36,7 +36,7 @@ function fillFar(fills: CountedLog["meters"][number]["fills"], log: CountedLog) 
     fills.map((fill) => ({ delivery: medianDelivery(fill), where: placeOfFill(fill, log) })),
     (times) => unitMeant(times, read) !== null,
   ).map(({ where, times }) => {
-    const facts = { against: "other-fills", times, read } as const;
+    const facts = { heldAgainst: "other-fills", times, read } as const;
     return caution("delivery-far-off", where, { ...facts, meant: unitMeant(times, read) });
   });
 }

@@ -18,7 +18,7 @@ export function farFromSetup(setup: Setup, log: CountedLog): readonly Caution[] 
     const delivery = medianDelivery(catches);
     const read = log.massUnit;
     const [found] = knownFrom(entry, setup)
-      .map(({ against, kgPerTurn }) => ({ against, times: delivery / kgPerTurn }))
+      .map(({ heldAgainst, kgPerTurn }) => ({ heldAgainst, times: delivery / kgPerTurn }))
       .filter(({ times }) => isTimes(times, otherFigure));
     if (found === undefined) return [];
     const meant = unitMeant(found.times, read);
@@ -31,10 +31,10 @@ function knownFrom(entry: BinSetup, { cart }: Setup) {
   const { bookValueKgPerTurn: book, targetRate: target } = entry;
   const turns = turnsPerHectare(entry, cart);
   return [
-    ...(book === null ? [] : [{ against: "book-value" as const, kgPerTurn: book.value }]),
+    ...(book === null ? [] : [{ heldAgainst: "book-value" as const, kgPerTurn: book.value }]),
     ...(turns === null || target?.kind !== "mass"
       ? []
-      : [{ against: "target" as const, kgPerTurn: target.kgPerHectare / turns }]),
+      : [{ heldAgainst: "target" as const, kgPerTurn: target.kgPerHectare / turns }]),
   ];
 }
 

@@ -85,7 +85,7 @@ function ofCells({ rows, percents, valueless }: SheetContent): readonly Caution[
                 header,
                 cells: shares.length,
                 first: place(share),
-                read: Number(share.cells[column]),
+                readAs: Number(share.cells[column]),
               },
             ),
           ]),

@@ -74,7 +74,7 @@ function askAbout(pair: NamePair, thing: NamedThing, log: CountedLog): readonly 
     fills: rarer.fills,
     other: other.name,
     otherFills: other.fills,
-    difference: pair.difference,
+    differBy: pair.difference,
     signs: [...strangeSigns(rarer.name), ...strangeSigns(other.name)],
   };
   const places = new Map(

@@ -13,7 +13,7 @@ export function sharesLookFractions(setup: Setup, { meters }: CountedLog): reado
       const value = seed?.[share]?.value ?? null;
       return value === null || value > leastShare
         ? []
-        : caution("share-looks-fraction", where, { share, percent: 100 * value });
+        : caution("share-looks-fraction", where, { seedShare: share, percent: 100 * value });
     });
   });
 }

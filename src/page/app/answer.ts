@@ -6,7 +6,7 @@ import {
 } from "../../analysis/decided-bin.ts";
 import { planBeforeAnyCatch, plansForNextFill } from "../../analysis/next-fill.ts";
 import { meterModelOf, questionsOf } from "../../analysis/questioning.ts";
-import { checkText } from "../../data/read-text.ts";
+import { checkTyped } from "../../data/read-text.ts";
 import type { Setup } from "../../data/setup.ts";
 import type { CatchLog } from "../../data/types.ts";
 import type { DataIssue } from "../../errors/data-issue.ts";
@@ -41,12 +41,12 @@ export const fileName = "catches.csv";
 
 /** The catches as the reader reads the file that they leave in. */
 export function readRows(rows: readonly PageRow[]) {
-  return checkText({ name: fileName, text: csvOf(rows) });
+  return checkTyped({ name: fileName, text: csvOf(rows) });
 }
 
 /** One catch by itself, refused in the words for a field; it gets its number when it is taken. */
 export function checkEntry(cells: Cells) {
-  return checkText({ name: "catch.json", text: JSON.stringify([{ ...cells, catch: "1" }]) });
+  return checkTyped({ name: "catch.json", text: JSON.stringify([{ ...cells, catch: "1" }]) });
 }
 
 /**

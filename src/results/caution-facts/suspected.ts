@@ -9,7 +9,7 @@ export interface SuspectedCautionFacts {
     readonly catches: number;
     readonly countedOn: number;
     /** As written, in the order of the catches. */
-    readonly turns: readonly number[];
+    readonly turnsWritten: readonly number[];
   };
   /** Masses of so many of the catches hold those of the catch before. */
   readonly "bag-not-emptied": {
@@ -27,7 +27,7 @@ export interface SuspectedCautionFacts {
   };
   /** What is delivered is so many times what else is known of it. */
   readonly "delivery-far-off": {
-    readonly against: "other-bins" | "other-fills" | "book-value" | "target";
+    readonly heldAgainst: "other-bins" | "other-fills" | "book-value" | "target";
     readonly times: number;
     readonly read: string;
     /** Masses in this unit would give that; null: no mix-up of two units would. */
@@ -40,7 +40,7 @@ export interface SuspectedCautionFacts {
     readonly fills: number;
     readonly other: string;
     readonly otherFills: number;
-    readonly difference: "letter" | "hyphen" | "number" | "invisible" | "look-alike";
+    readonly differBy: "letter" | "hyphen" | "number" | "invisible" | "look-alike";
     /** Signs of both that nobody sees, or that pass for others, with their code points. */
     readonly signs: readonly string[];
   };
@@ -77,7 +77,7 @@ export interface SuspectedCautionFacts {
   };
   /** In percent, as read. */
   readonly "share-looks-fraction": {
-    readonly share: "germination" | "emergence";
+    readonly seedShare: "germination" | "emergence";
     readonly percent: number;
   };
   /** So many catches are marked in a column that is not read, by its name as ones that do not count. */
@@ -99,7 +99,7 @@ export interface SuspectedCautionFacts {
     readonly header: string;
     readonly cells: number;
     readonly first: string;
-    readonly read: number;
+    readonly readAs: number;
   };
   /** Formulas that nobody worked out, read as blank; the first by its name. */
   readonly "formulas-without-value": {

@@ -9,11 +9,11 @@ const against = {
 
 const differ = {
   letter: () => "unterscheidet sich um einen Buchstaben von",
-  hyphen: () => "unterscheidet sich um einen Bindestrich oder ein Leerzeichen von",
+  hyphen: () => "unterscheidet sich nur um einen Bindestrich oder ein Leerzeichen von",
   number: () => "ist dieselbe Zahl wie",
   invisible: (signs: string) => `unterscheidet sich um ein unsichtbares Zeichen (${signs}) von`,
   "look-alike": (signs: string) =>
-    `unterscheidet sich um Buchstaben, die gleich aussehen (${signs}), von`,
+    `unterscheidet sich um Buchstaben, die nur gleich aussehen (${signs}), von`,
 };
 
 const things = {
@@ -28,29 +28,29 @@ const fills = (count: number) => (count === 1 ? "1 Füllung" : `${count} Füllun
 /** Cautions about slips that are suspected: what was found, what it may be, and that nobody changed anything. */
 export const cautionsSuspected: typeof english = {
   "counter-not-reset": (f) =>
-    `Umdrehungen ${f.turns} bei jedes Mal etwa gleicher Masse: In ${f.countedOn} von ${f.catches} Proben scheint der Zähler weiterzulaufen. Wenn ja, tragen Sie nur ihre eigenen Umdrehungen ein. Geändert wurde nichts.`,
+    `Umdrehungen ${f.turns} bei jedes Mal etwa gleicher Masse: In ${f.countedOn} von ${f.catches} Proben scheint der Zähler von der vorigen Probe weiterzulaufen. Wenn das so ist, tragen Sie zu jeder Probe nur ihre eigenen Umdrehungen ein. Geändert wurde nichts.`,
   "bag-not-emptied": (f) =>
-    `Die Massen ${f.masses} wachsen von Probe zu Probe: In ${f.countedOn} von ${f.catches} Proben scheint die vorige noch im Sack zu sein. Wenn ja, tragen Sie nur ihre eigene Masse ein. Geändert wurde nichts.`,
+    `Die Massen ${f.masses} wachsen von Probe zu Probe: In ${f.countedOn} von ${f.catches} Proben scheint die vorige noch im Sack zu sein. Wenn das so ist, tragen Sie zu jeder Probe nur ihre eigene Masse ein. Geändert wurde nichts.`,
   "net-and-turns-swapped": (f) =>
     `In allen ${f.catches} Proben sehen die Nettomassen gezählt aus (${f.net}) und die Umdrehungen gewogen (${f.turns}): Sind die beiden Spalten vertauscht? Wenn ja, tauschen Sie die Überschriften. Geändert wurde nichts.`,
   "delivery-far-off": (f) =>
-    `In ${f.read} gelesen, ist der Austrag das ${f.times}-Fache ${against[f.against]}.${f.meant === null ? " Prüfen Sie Massen, Einheit, Umdrehungen und Vergleichswert." : ` Das ergäben Massen in ${f.meant}: Sind es ${f.meant}, oder steht der Vergleichswert in einer anderen Einheit?`} Geändert wurde nichts.`,
+    `In ${f.read} gelesen, ist der Austrag das ${f.times}-Fache ${against[f.heldAgainst]}.${f.meant === null ? " Prüfen Sie die Massen, ihre Einheit, die Umdrehungen und diesen Vergleichswert." : ` Das ergäben Massen in ${f.meant}: Sind es ${f.meant}, oder steht der Vergleichswert in einer anderen Einheit?`} Geändert wurde nichts.`,
   "name-nearly-another": (f) =>
-    `${things[f.what].the} „${f.name}“ (${fills(f.fills)}) ${differ[f.difference](f.signs)} „${f.other}“ (${fills(f.otherFills)}): Ist es ${things[f.what].same}? Wenn ja, schreiben Sie den Namen überall gleich. Geändert wurde nichts.`,
+    `${things[f.what].the} „${f.name}“ (${fills(f.fills)}) ${differ[f.differBy](f.signs)} „${f.other}“ (${fills(f.otherFills)}): Ist es ${things[f.what].same}? Wenn ja, schreiben Sie den Namen überall gleich; bisher zählen sie als zwei. Geändert wurde nichts.`,
   "pasted-again": (f) =>
-    `${f.catches === 1 ? "1 Probe hat" : `${f.catches} Proben haben`} ab Probe ${f.catch} der Füllung ${f.fill} Umdrehungen und Massen anderer in derselben Reihenfolge, ab Probe ${f.asCatch} der Füllung ${f.asFill}${f.asBin === null ? "" : ` im Tank ${f.asBin}`}. Wurden sie zweimal eingefügt? Wenn ja, nehmen Sie die einen heraus. Geändert wurde nichts.`,
+    `${f.catches === 1 ? "1 Probe hat" : `${f.catches} Proben haben`} ab Probe ${f.catch} der Füllung ${f.fill} Umdrehungen und Massen anderer in derselben Reihenfolge, ab Probe ${f.asCatch} der Füllung ${f.asFill}${f.asBin === null ? "" : ` im Tank ${f.asBin}`}. Zufall ist das kaum: Wurden sie zweimal eingefügt? Wenn ja, nehmen Sie die einen heraus. Geändert wurde nichts.`,
   "bins-swapped": (f) =>
-    `In Füllung ${f.fill} ergab dieser Tank ${f.here}, wie sonst Tank ${f.other}, und Tank ${f.other} ${f.there}, wie sonst dieser (${f.usual}): Sind die beiden Tanks dort vertauscht? Geändert wurde nichts.`,
+    `In Füllung ${f.fill} ergab dieser Tank ${f.here}, wie es Tank ${f.other} in seinen anderen Füllungen tut, und Tank ${f.other} ${f.there}, wie sonst dieser (${f.usual}): Sind die beiden Tanks dort vertauscht? Geändert wurde nichts.`,
   "year-looks-wrong": (f) =>
-    `Proben der Füllung ${f.fill} tragen das Jahr ${f.year}: Ist es vertippt? So kann die falsche Füllung als die jetzige gelten. Geändert wurde nichts.`,
+    `Proben der Füllung ${f.fill} tragen das Jahr ${f.year}, in dem wohl keine genommen wurde: Ist es vertippt? Füllungen folgen einander nach ihren Daten; so kann die falsche als die gelten, die jetzt im Tank ist. Geändert wurde nichts.`,
   "fill-spans-seasons": (f) =>
-    `Die Proben der Füllung ${f.fill} liegen ${f.days} Tage auseinander (${f.first} bis ${f.last}): Haben die Nummern der Füllungen neu begonnen? Wenn ja, nennen Sie die Saison in einer Spalte season. Geändert wurde nichts.`,
+    `Die Proben der Füllung ${f.fill} liegen ${f.days} Tage auseinander (${f.first} bis ${f.last}): Haben die Nummern der Füllungen neu begonnen? Wenn ja, nennen Sie zu jeder Probe die Saison in einer Spalte season. Bisher zählen alle als eine Füllung. Geändert wurde nichts.`,
   "percent-looks-fraction": (f) =>
     `Alle Angaben ${f.column === "moisture" ? "zur Feuchte" : "zum Füllstand"} sind als höchstens ${f.largest} % gelesen: Sind ${f.times100} % gemeint? Dann schreiben Sie Prozent. Geändert wurde nichts.`,
   "share-looks-fraction": (f) =>
-    `In der Setup-Datei stehen ${f.percent} % ${f.share === "germination" ? "Keimfähigkeit" : "Feldaufgang"}: Sind ${f.times100} % gemeint? Geändert wurde nichts.`,
+    `In der Setup-Datei stehen ${f.percent} % ${f.seedShare === "germination" ? "Keimfähigkeit" : "Feldaufgang"}: Sind ${f.times100} % gemeint? Geändert wurde nichts.`,
   "exclusion-not-read": (f) =>
-    `Die Spalte „${f.header}“ markiert ${f.catches === 1 ? "1 Probe" : `${f.catches} Proben`} und wird nicht gelesen: Sollen sie weggelassen werden? Wenn ja, nennen Sie die Spalte exclude und einen Grund je Probe in reason. Geändert wurde nichts.`,
+    `Die Spalte „${f.header}“ markiert ${f.catches === 1 ? "1 Probe" : `${f.catches} Proben`} und wird nicht gelesen: Sollen sie weggelassen werden? Wenn ja, nennen Sie die Spalte exclude und geben Sie je Probe einen Grund in einer Spalte reason an. Bisher zählen sie mit. Geändert wurde nichts.`,
   "sheet-hidden": (f) =>
     `Gelesen ist das Blatt „${f.sheet}“, weil es das erste ist; in der Mappe ist es ausgeblendet: Ist es das gemeinte? Wenn nicht, nennen Sie das richtige (--sheet).`,
   "catches-on-other-sheets": (f) =>

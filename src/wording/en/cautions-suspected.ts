@@ -20,7 +20,7 @@ const fills = (count: number) => (count === 1 ? "1 fill" : `${count} fills`);
 
 interface NamesAlike extends Facts<"name" | "other" | "signs">, Counts<"fills" | "otherFills"> {
   readonly what: "bin" | "product" | "machine" | "farm";
-  readonly difference: keyof typeof differ;
+  readonly differBy: keyof typeof differ;
 }
 
 interface Pasted extends Counts<"catches" | "fill" | "catch" | "asCatch">, Facts<never, "asBin"> {
@@ -36,11 +36,11 @@ export const cautionsSuspected = {
   "net-and-turns-swapped": (f: Counts<"catches"> & Facts<"turns" | "net">) =>
     `Net masses look counted (${f.net}) and turns look weighed (${f.turns}) in all ${f.catches} catches: are the two columns swapped? If so, swap their headers. Nothing was changed.`,
   "delivery-far-off": (
-    f: Facts<"times" | "read", "meant"> & { readonly against: keyof typeof against },
+    f: Facts<"times" | "read", "meant"> & { readonly heldAgainst: keyof typeof against },
   ) =>
-    `Read as ${f.read}, this delivers ${f.times} times ${against[f.against]}.${f.meant === null ? " Check the masses, their unit, the turns, and that figure." : ` Masses in ${f.meant} would do that: are they in ${f.meant}, or is that figure in another unit?`} Nothing was changed.`,
+    `Read as ${f.read}, this delivers ${f.times} times ${against[f.heldAgainst]}.${f.meant === null ? " Check the masses, their unit, the turns, and that figure." : ` Masses in ${f.meant} would do that: are they in ${f.meant}, or is that figure in another unit?`} Nothing was changed.`,
   "name-nearly-another": (f: NamesAlike) =>
-    `The ${f.what} "${f.name}" (${fills(f.fills)}) ${differ[f.difference](f.signs)} "${f.other}" (${fills(f.otherFills)}): the same ${f.what}? If so, spell it in one way; so far they count as two. Nothing was changed.`,
+    `The ${f.what} "${f.name}" (${fills(f.fills)}) ${differ[f.differBy](f.signs)} "${f.other}" (${fills(f.otherFills)}): the same ${f.what}? If so, spell it in one way; so far they count as two. Nothing was changed.`,
   "pasted-again": (f: Pasted) =>
     `${f.catches === 1 ? "1 catch" : `${f.catches} catches`}, from catch ${f.catch} of fill ${f.fill} on, have the turns and masses of others in the same order, from catch ${f.asCatch} of fill ${f.asFill}${f.asBin === null ? "" : ` of bin ${f.asBin}`} on. Chance hardly does that: were they pasted twice? If so, take one set out. Nothing was changed.`,
   "bins-swapped": (f: Facts<"other" | "here" | "there" | "usual"> & Counts<"fill">) =>
@@ -54,9 +54,9 @@ export const cautionsSuspected = {
   ) =>
     `Every figure for ${f.column === "moisture" ? "moisture" : "the level of the bin"} is read as ${f.largest} % or less: is ${f.times100} % meant? Then write percent. Nothing was changed.`,
   "share-looks-fraction": (
-    f: Facts<"percent" | "times100"> & { readonly share: "germination" | "emergence" },
+    f: Facts<"percent" | "times100"> & { readonly seedShare: "germination" | "emergence" },
   ) =>
-    `The setup has ${f.percent} % for ${f.share}: is ${f.times100} % meant? Nothing was changed.`,
+    `The setup has ${f.percent} % for ${f.seedShare}: is ${f.times100} % meant? Nothing was changed.`,
   "exclusion-not-read": (f: Facts<"header"> & Counts<"catches">) =>
     `The column "${f.header}" marks ${f.catches === 1 ? "1 catch" : `${f.catches} catches`}, and is not read: are they to be left out? If so, call it exclude and give each a reason in a column reason. So far they count. Nothing was changed.`,
   "sheet-hidden": (f: Facts<"sheet">) =>

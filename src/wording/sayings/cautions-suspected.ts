@@ -19,11 +19,11 @@ export function cautionsSuspectedSayings(
     figures.length > shown ? `${figures.slice(0, shown).join(", ")} …` : format.list(figures);
   return {
     ...say,
-    "counter-not-reset": ({ catches, countedOn, turns }) =>
+    "counter-not-reset": ({ catches, countedOn, turnsWritten }) =>
       say["counter-not-reset"]({
         catches,
         countedOn,
-        turns: firstOf(turns.map((one) => format.plain(one))),
+        turns: firstOf(turnsWritten.map((one) => format.plain(one))),
       }),
     "bag-not-emptied": ({ catches, countedOn, massesKg }) =>
       say["bag-not-emptied"]({
@@ -62,9 +62,9 @@ export function cautionsSuspectedSayings(
         largest: format.plain(largest),
         times100: format.plain(100 * largest),
       }),
-    "share-looks-fraction": ({ share, percent }) =>
+    "share-looks-fraction": ({ seedShare, percent }) =>
       say["share-looks-fraction"]({
-        share,
+        seedShare,
         percent: format.plain(percent),
         times100: format.plain(100 * percent),
       }),
@@ -72,15 +72,15 @@ export function cautionsSuspectedSayings(
       say["catches-on-other-sheets"]({ sheet, others: format.list(others) }),
     "sheets-passed-over": ({ sheet, others }) =>
       say["sheets-passed-over"]({ sheet, others: format.list(others) }),
-    "percent-cells": ({ header, cells, first, read }) =>
+    "percent-cells": ({ header, cells, first, readAs }) =>
       say["percent-cells"]({
         header,
         cells,
         first,
-        shown: format.percent(read),
-        read: format.plain(read),
+        shown: format.percent(readAs),
+        read: format.plain(readAs),
       }),
-    "delivery-far-off": ({ against, times, read, meant }) =>
-      say["delivery-far-off"]({ against, times: format.plain(times, 2), read, meant }),
+    "delivery-far-off": ({ heldAgainst, times, read, meant }) =>
+      say["delivery-far-off"]({ heldAgainst, times: format.plain(times, 2), read, meant }),
   };
 }

@@ -13,7 +13,7 @@ const asked = (catches: ReturnType<typeof bins>) =>
 describe("a bin beside the others of its product", () => {
   it("is asked about where another unit would explain it, or a factor of four", () => {
     expect(asked(bins(0.3, 0.31, 0.67))).toMatchObject([
-      { where: { bin: "3", fill: null }, facts: { against: "other-bins", meant: "lb" } },
+      { where: { bin: "3", fill: null }, facts: { heldAgainst: "other-bins", meant: "lb" } },
     ]);
     expect(asked(bins(0.3, 0.31, 1.3))).toMatchObject([{ facts: { meant: null } }]);
   });
@@ -28,7 +28,7 @@ describe("a bin beside the others of its product", () => {
 describe("a fill beside the others of its bin", () => {
   it("is asked about where another unit would explain it, and only there", () => {
     expect(asked(fills(0.3, 0.31, 0.67))).toMatchObject([
-      { where: { bin: "1", fill: 3 }, facts: { against: "other-fills", meant: "lb" } },
+      { where: { bin: "1", fill: 3 }, facts: { heldAgainst: "other-fills", meant: "lb" } },
     ]);
     expect(asked(fills(0.3, 0.31, 0.45))).toEqual([]);
   });

@@ -34,7 +34,7 @@ describe("two names nearly the same", () => {
       fills: 1,
       other: "front",
       otherFills: 5,
-      difference: "letter",
+      differBy: "letter",
       signs: [],
     });
   });

@@ -1,6 +1,6 @@
 import { useSignal } from "@preact/signals";
 import { keyColumns } from "../../../data/column-kinds.ts";
-import { checkText } from "../../../data/read-text.ts";
+import { checkTyped } from "../../../data/read-text.ts";
 import { formatOf, unknownType } from "../../../data/source.ts";
 import { fileName } from "../answer.ts";
 import { cellsOf, csvOf } from "../cells.ts";
@@ -98,7 +98,7 @@ function readFile(name: string, bytes: Uint8Array, session: Session): string | n
   const format = formatOf(name);
   if (format === "xlsx") return page.log.workbook;
   if (format === null) return problems.ofFile(name, [unknownType(name)]);
-  const read = checkText({ name, bytes });
+  const read = checkTyped({ name, bytes });
   if (!read.ok) return problems.ofFile(name, read.issues);
   const { catches, massUnit } = read.value;
   const holdsSeveral = keyColumns.some((key) => new Set(catches.map((row) => row[key])).size > 1);
