@@ -36,6 +36,7 @@ export { acrossFillsChart } from "./charts/across-fills.ts";
 export { catchesNeededChart } from "./charts/catches-needed.ts";
 export { chanceToReachChart } from "./charts/chance-to-reach.ts";
 export type { ChartSpec } from "./charts/chart-spec.ts";
+export { consistencyChart } from "./charts/consistency.ts";
 export { costChart } from "./charts/cost.ts";
 export { deliveryChart, deliveryPerTurnChart } from "./charts/delivery.ts";
 export { driftChart } from "./charts/drift.ts";

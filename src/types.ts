@@ -206,6 +206,7 @@ export type {
   ProductStanding,
   ScatterContrast,
 } from "./questions/product-comparison/result.ts";
+export type { Consistency, ConsistentGroup } from "./questions/repeatability/consistency.ts";
 export type {
   Practice,
   RelativeScatter,

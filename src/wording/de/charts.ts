@@ -16,6 +16,7 @@ export const charts: typeof english = {
   afterFills: (count) => `nach ${count} Füllungen`,
   reaches: (tolerance) => `bekannt auf ${tolerance}`,
   asked: (chance) => `verlangt: ${chance}`,
+  byChance: (share) => `durch Zufall darüber: ${share}`,
   stage: "kommt hier dazu",
   allTogether: "alles zusammen",
   tolerance: (tolerance) => `Toleranz ${tolerance}`,

@@ -14,6 +14,7 @@ export const charts = {
   afterFills: (count: string) => `after ${count} fills`,
   reaches: (tolerance: string) => `known to ${tolerance}`,
   asked: (chance: string) => `asked for: ${chance}`,
+  byChance: (share: string) => `beyond by chance: ${share}`,
   stage: "added by this stage",
   allTogether: "all together",
   tolerance: (tolerance: string) => `tolerance ${tolerance}`,
