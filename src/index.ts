@@ -51,6 +51,7 @@ export { productContrastsChart } from "./charts/product-contrasts.ts";
 export { productStandingsChart } from "./charts/product-standings.ts";
 export { repeatabilityChart } from "./charts/repeatability.ts";
 export { settingChart } from "./charts/setting.ts";
+export { shortAndLongChart } from "./charts/short-and-long.ts";
 export { skippingChart } from "./charts/skipping.ts";
 export { speedLinearityChart } from "./charts/speed-linearity.ts";
 export { theme, themeOf } from "./charts/theme.ts";

@@ -98,6 +98,7 @@ export type { FillTotals } from "./model/totals.ts";
 export type { WithAllCatches } from "./model/with-all-catches.ts";
 export type { Derived, IntervalMethod, WorkedOut } from "./model/worked-out.ts";
 export type { WorthOfCatch, WorthOfSkipping } from "./model/worth-of-catch.ts";
+export type { ShortAndLong } from "./questions/across-fills/short-and-long.ts";
 export type { CatchPlace, CatchScatter, FillPoint } from "./questions/across-fills.ts";
 export type {
   CatchesNeededChoices,
@@ -327,6 +328,7 @@ export type { Pair, SpreadLaw } from "./statistics/simultaneous.ts";
 export type { CurvatureTest, ParallelLackOfFit } from "./statistics/slope-shape.ts";
 export type { SpreadPrior } from "./statistics/spread-prior.ts";
 export type { EstimatedVariance, SpreadVote } from "./statistics/spread-votes.ts";
+export type { YoudenCircle, YoudenPoint } from "./statistics/youden.ts";
 export type { CompatibleUnit, ConvertibleUnit, Dimension, UnitOf } from "./units/factors.ts";
 export type { Quantity } from "./wording/format.ts";
 export type { FrameWords } from "./wording/frame.ts";

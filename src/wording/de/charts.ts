@@ -17,6 +17,8 @@ export const charts: typeof english = {
   reaches: (tolerance) => `bekannt auf ${tolerance}`,
   asked: (chance) => `verlangt: ${chance}`,
   byChance: (share) => `durch Zufall darüber: ${share}`,
+  chanceAlone: (level) => `nur Zufall, ${level}`,
+  shortAsLong: "kurz wie lang",
   stage: "kommt hier dazu",
   allTogether: "alles zusammen",
   tolerance: (tolerance) => `Toleranz ${tolerance}`,

@@ -15,6 +15,8 @@ export const charts = {
   reaches: (tolerance: string) => `known to ${tolerance}`,
   asked: (chance: string) => `asked for: ${chance}`,
   byChance: (share: string) => `beyond by chance: ${share}`,
+  chanceAlone: (level: string) => `chance alone, ${level}`,
+  shortAsLong: "short as long",
   stage: "added by this stage",
   allTogether: "all together",
   tolerance: (tolerance: string) => `tolerance ${tolerance}`,
