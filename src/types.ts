@@ -100,6 +100,7 @@ export type { WithAllCatches } from "./model/with-all-catches.ts";
 export type { Derived, IntervalMethod, WorkedOut } from "./model/worked-out.ts";
 export type { WorthOfCatch, WorthOfSkipping } from "./model/worth-of-catch.ts";
 export type { EngineRow } from "./pool/engine.ts";
+export type { ShortAndLong } from "./questions/across-fills/short-and-long.ts";
 export type { CatchPlace, CatchScatter, FillPoint } from "./questions/across-fills.ts";
 export type {
   CatchesNeededChoices,
@@ -208,6 +209,7 @@ export type {
   ProductStanding,
   ScatterContrast,
 } from "./questions/product-comparison/result.ts";
+export type { Consistency, ConsistentGroup } from "./questions/repeatability/consistency.ts";
 export type {
   Practice,
   RelativeScatter,
@@ -329,6 +331,7 @@ export type { Pair, SpreadLaw } from "./statistics/simultaneous.ts";
 export type { CurvatureTest, ParallelLackOfFit } from "./statistics/slope-shape.ts";
 export type { SpreadPrior } from "./statistics/spread-prior.ts";
 export type { EstimatedVariance, SpreadVote } from "./statistics/spread-votes.ts";
+export type { YoudenCircle, YoudenPoint } from "./statistics/youden.ts";
 export type { CompatibleUnit, ConvertibleUnit, Dimension, UnitOf } from "./units/factors.ts";
 export type { Quantity } from "./wording/format.ts";
 export type { FrameWords } from "./wording/frame.ts";

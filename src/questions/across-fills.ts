@@ -13,6 +13,7 @@ import type { FillName } from "../results/fill-name.ts";
 import { requireModelOptions } from "../results/options.ts";
 import type { BartlettTest } from "../statistics/bartlett.ts";
 import type { RandomEffectsFit } from "../statistics/random-effects.ts";
+import { type ShortAndLong, shortAndLongOf } from "./across-fills/short-and-long.ts";
 
 /** One fill as a point among the others. */
 export interface FillPoint {
@@ -54,6 +55,8 @@ export interface AcrossFills extends FillsTogether {
   /** The band for the next fill at 50, 80 and 95 %, kg/turn; empty where it has none. */
   readonly fan: readonly Interval[];
   readonly catchScatter: CatchScatter;
+  /** Short catches against long ones; null with fewer than three fills with catches of both kinds. */
+  readonly shortAndLong: ShortAndLong | null;
   /** Catches that are in none of these figures, and what the fills would say with them; null: none is left out. */
   readonly leftOut: (WithAllCatches & { readonly catches: readonly CatchPlace[] }) | null;
   /** Restricted maximum likelihood, the named alternative; null below two fills or without catch scatter. */
@@ -98,6 +101,7 @@ export function acrossFills(meter: MeterModel, options: ModelOptions): AcrossFil
     })),
     fan: fanOf(meter.across.nextFill),
     catchScatter: catchScatterOf(meter, level),
+    shortAndLong: shortAndLongOf(meter.fills, level),
     leftOut: leftOutOf(meter),
     reml: remlAcrossFills(stretchInForce(meter.history)),
     cautions: cautionsOf(meter),

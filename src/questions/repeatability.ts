@@ -10,6 +10,7 @@ import { type Caution, caution } from "../results/caution.ts";
 import type { FillName } from "../results/fill-name.ts";
 import { requireModelOptions } from "../results/options.ts";
 import { median } from "../statistics/summary.ts";
+import { type Consistency, consistencyOf } from "./repeatability/consistency.ts";
 import {
   compareScatter,
   type Practice,
@@ -67,6 +68,8 @@ export interface Repeatability {
     readonly catches: number;
     readonly scatter: RelativeScatter | null;
   }[];
+  /** Which fills and operators are unlike the others; left out what has fewer than three of two catches each. */
+  readonly consistency: readonly Consistency[];
   readonly cautions: readonly Caution[];
 }
 
@@ -118,6 +121,7 @@ export function repeatability(
       catches: one.totals.catches,
       scatter: relativeScatter(pooledScatter([one]), turns, one.delivery, level),
     })),
+    consistency: consistencyOf(meter.fills),
     cautions,
   };
 }

@@ -1,6 +1,7 @@
 import type { MeterAnswers } from "../../analysis/analyse.ts";
 import { acrossFillsChart } from "../../charts/across-fills.ts";
 import { fanChart } from "../../charts/fan.ts";
+import { shortAndLongChart } from "../../charts/short-and-long.ts";
 import type { AcrossFills } from "../../questions/across-fills.ts";
 import type { Words } from "../../wording/words.ts";
 import { blocks, chart, details, list, paragraph, table } from "../blocks.ts";
@@ -18,6 +19,7 @@ export function acrossFillsSection(
     paragraph(say.sentence(result), "lead"),
     chart(id, acrossFillsChart(result, words)),
     chart(`${id}-fan`, fanChart(result, words, delivery, drift)),
+    chart(`${id}-short-and-long`, shortAndLongChart(result, words)),
     list([
       say.twoLines(result),
       say.spread(result),

@@ -1,3 +1,4 @@
+import { consistencyChart } from "../../charts/consistency.ts";
 import { repeatabilityChart } from "../../charts/repeatability.ts";
 import type { Repeatability } from "../../questions/repeatability.ts";
 import type { Words } from "../../wording/words.ts";
@@ -15,6 +16,8 @@ export function repeatabilitySection(
   return blocks(
     paragraph(say.sentence(result), "lead"),
     fillsWithScatter > 1 ? chart(id, repeatabilityChart(result, words)) : null,
+    chart(`${id}-fills`, consistencyChart(result, "fills", words)),
+    chart(`${id}-operators`, consistencyChart(result, "operators", words)),
     list([say.comparison(result), say.twoCatches(result), say.scale(result)]),
   );
 }

@@ -45,6 +45,14 @@ export const acrossFills: typeof english = {
     unknown: "nicht bekannt",
     caption: "Füllungen der Reihe nach",
   },
+  shortAndLong: {
+    title: (f) => `Sagen kurze und lange Proben dasselbe? Tank ${f.bin}`,
+    short: (unit) => `Kurze Proben (${unit})`,
+    long: (unit) => `Lange Proben (${unit})`,
+  },
+  shortAndLongPoint: (f) => `Füllung ${f.fill}: kurze ${f.short}, lange ${f.long}`,
+  shortAndLongDescription: (points) =>
+    `Austrag jeder Füllung nach ihren langen Proben gegen den nach ihren kurzen, mit der Geraden, auf der beide gleich sind, und dem Kreis, den der Zufall selten verlässt. Füllungen entlang der Geraden sind selbst verschieden; Füllungen neben ihr wurden verschieden abgedreht. ${points}.`,
   fan: {
     title: (f) => `Wo liegen die nächste Füllung von Tank ${f.bin} und eine weitere Probe?`,
     delivery: (unit) => `Austrag (${unit})`,

@@ -38,6 +38,19 @@ export const repeatability: typeof english = {
     scatter: "Streuung einer Probe (%)",
     catches: "Proben",
   },
+  consistency: {
+    h: "Mittel (Mandels h)",
+    k: "Streuung (Mandels k)",
+    names: { fills: "Füllung", operators: "Wer abgedreht hat" },
+    key: { fills: "Füllung", operators: "Person" },
+  },
+  consistencyTitle: {
+    fills: (bin) => `Ist eine Füllung anders als die übrigen? Tank ${bin}`,
+    operators: (bin) => `Dreht jemand anders ab als die übrigen? Tank ${bin}`,
+  },
+  consistent: (f) => `${f.what} ${f.name}: h ${f.h}${f.k === null ? "" : `, k ${f.k}`}`,
+  consistencyDescription: (f) =>
+    `Oben, wie weit jedes Mittel vom Mittel aller liegt, in Standardabweichungen der Mittel (h; jenseits von ${f.h} durch Zufall in 1 von 100); unten jede Streuung im Verhältnis zu der aller zusammen (k). ${f.groups}.`,
   description: (f) =>
     `Streuung einer Probe ${withTurns(f.turns)} in ${f.fills === 1 ? "" : "jeder von "}${nouns.fills(f.fills)} mit Vertrauensbereich, in logarithmischem Maßstab${f.usual === null ? "" : `, gegen die üblichen ${f.usual}`}${f.reading === null ? "" : ` und die ${f.reading}, die das Ablesen der Waage allein ausmacht`}. Füllung ${f.fill}: ${f.practice}.`,
 };

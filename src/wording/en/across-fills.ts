@@ -66,6 +66,15 @@ export const acrossFills = {
     unknown: "not known",
     caption: "Fills in order",
   },
+  shortAndLong: {
+    title: (f: Facts<"bin">) => `Do short and long catches agree? Bin ${f.bin}`,
+    short: (unit: string) => `Short catches (${unit})`,
+    long: (unit: string) => `Long catches (${unit})`,
+  },
+  shortAndLongPoint: (f: Counts<"fill"> & Facts<"short" | "long">) =>
+    `Fill ${f.fill}: short ${f.short}, long ${f.long}`,
+  shortAndLongDescription: (points: string) =>
+    `Each fill's delivery by its long catches against that by its short ones, with the line on which both agree and the circle that chance seldom leaves. Fills along the line differ themselves; fills off it were caught differently. ${points}.`,
   fan: {
     title: (f: Facts<"bin">) => `Where will the next fill of bin ${f.bin} lie, and one more catch?`,
     delivery: (unit: string) => `Delivery (${unit})`,

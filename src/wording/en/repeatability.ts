@@ -44,6 +44,20 @@ export const repeatability = {
     scatter: "Scatter of a catch (%)",
     catches: "Catches",
   },
+  consistency: {
+    h: "Mean (Mandel's h)",
+    k: "Scatter (Mandel's k)",
+    names: { fills: "Fill", operators: "Who caught" },
+    key: { fills: "fill", operators: "operator" },
+  },
+  consistencyTitle: {
+    fills: (bin: string) => `Is any fill unlike the others? Bin ${bin}`,
+    operators: (bin: string) => `Does anybody catch unlike the others? Bin ${bin}`,
+  },
+  consistent: (f: Facts<"what" | "name" | "h", "k">) =>
+    `${f.what} ${f.name}: h ${f.h}${f.k === null ? "" : `, k ${f.k}`}`,
+  consistencyDescription: (f: Facts<"groups" | "h">) =>
+    `Above, how far each mean lies from the mean of all, in standard deviations of the means (h; beyond ${f.h} by chance in 1 of 100); below, each scatter over that of all together (k). ${f.groups}.`,
   description: (
     f: Numbers<"turns"> & Counts<"fills" | "fill"> & Facts<"practice", "usual" | "reading">,
   ) =>

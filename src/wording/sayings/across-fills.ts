@@ -1,3 +1,4 @@
+import type { ShortAndLong } from "../../questions/across-fills/short-and-long.ts";
 import type { AcrossFills } from "../../questions/across-fills.ts";
 import type { Delivery } from "../../questions/delivery.ts";
 import { defaults } from "../../results/defaults.ts";
@@ -24,6 +25,13 @@ export function acrossFillsSayings(format: Format, say: typeof templates) {
       ? say.explainedByCatches
       : say.withoutCatches(format.percent(between.value / mean.value));
   };
+
+  const bothKinds = ({ fill, short, long }: ShortAndLong["fills"][number], size: number): string =>
+    say.shortAndLongPoint({
+      fill,
+      short: format.number(short, "delivery", size),
+      long: `${format.number(long, "delivery", size)} ${format.unit("delivery", size)}`,
+    });
 
   return {
     ...say.labels,
@@ -124,6 +132,12 @@ export function acrossFillsSayings(format: Format, say: typeof templates) {
     },
     correlation: ({ between }: AcrossFills): string | null =>
       between === null ? null : say.correlation(format.percent(between.intraclassCorrelation, 0)),
+    shortAndLong: {
+      ...say.shortAndLong,
+      point: bothKinds,
+      description: (fills: ShortAndLong["fills"], size: number): string =>
+        say.shortAndLongDescription(fills.map((one) => bothKinds(one, size)).join("; ")),
+    },
     fan: {
       ...say.fan,
       nextCatch: ({ fill }: Delivery): string => say.fanCatch({ fill }),

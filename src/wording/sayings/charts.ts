@@ -16,6 +16,8 @@ export function chartsSayings(format: Format, say: typeof charts) {
     asked: whole(say.asked),
     afterFills: (fills: number) =>
       fills === 1 ? say.afterOneFill : say.afterFills(format.count(fills)),
+    byChance: whole(say.byChance),
+    chanceAlone: whole(say.chanceAlone),
     ofCases: whole(say.ofCases),
     newProduct: whole(say.newProduct),
     lineBand: whole(say.lineBand),

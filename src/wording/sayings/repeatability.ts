@@ -1,3 +1,4 @@
+import type { Consistency, ConsistentGroup } from "../../questions/repeatability/consistency.ts";
 import type { Repeatability } from "../../questions/repeatability.ts";
 import type { repeatability as templates } from "../en/repeatability.ts";
 import type { Format } from "../format.ts";
@@ -24,6 +25,17 @@ export function repeatabilitySayings(format: Format, say: typeof templates) {
           ...lenderFacts(usual.lentBy),
         });
   };
+
+  const consistent = (
+    { name, h, k }: Pick<ConsistentGroup, "name" | "h" | "k">,
+    by: Consistency["by"],
+  ): string =>
+    say.consistent({
+      what: say.consistency.names[by],
+      name,
+      h: format.plain(h),
+      k: k === null ? null : format.plain(k),
+    });
 
   return {
     ...say.labels,
@@ -59,6 +71,17 @@ export function repeatabilitySayings(format: Format, say: typeof templates) {
             ofCatch: percent(shareOfCatch),
             ofFill: percent(shareOfFill),
           }),
+    consistency: {
+      ...say.consistency,
+      title: ({ bin }: Repeatability, by: Consistency["by"]): string =>
+        say.consistencyTitle[by](bin),
+      point: consistent,
+      description: ({ groups, by, hLimits }: Consistency): string =>
+        say.consistencyDescription({
+          groups: groups.map((group) => consistent(group, by)).join("; "),
+          h: format.plain(hLimits[1]),
+        }),
+    },
     chart: {
       ...say.chart,
       description: (result: Repeatability): string =>

@@ -1,0 +1,91 @@
+import { sum } from "simple-statistics";
+import type { Fill } from "../../model/meters.ts";
+import { groupBy } from "../../numeric/group-by.ts";
+import { isDust } from "../../numeric/rounding-dust.ts";
+import { mandelHLimit, mandelKLimit, mandelStatistics } from "../../statistics/mandel.ts";
+
+/** One fill or operator among the others. */
+export interface ConsistentGroup {
+  readonly name: string;
+  readonly catches: number;
+  /** Of its mean: distance from the mean of all, in standard deviations of the means. */
+  readonly h: number;
+  /** Its scatter over the pooled one; null where nothing scatters. */
+  readonly k: number | null;
+  /** What k exceeds by chance in 5 and in 1 of 100 such groups. */
+  readonly kLimits: readonly [number, number];
+}
+
+/** Mandel's h and k of the fills, or of the people who caught. */
+export interface Consistency {
+  readonly by: "fills" | "operators";
+  readonly groups: readonly ConsistentGroup[];
+  /** What |h| exceeds by chance in 5 and in 1 of 100 such groups. */
+  readonly hLimits: readonly [number, number];
+}
+
+const alphas = [0.05, 0.01] as const;
+
+interface Weighing {
+  readonly group: string;
+  readonly netKg: number;
+  /** What it would weigh, but for a factor of the group. */
+  readonly expected: number;
+}
+
+/**
+ * Mandel's h and k by fill and, where the log names three or more of them, by operator. A group's mean is the ratio of sums,
+ * its variance Σ(m − b·e)²/e/(n − 1)/b², e the turns of a catch or, between operators, what its fill delivers in them, so that
+ * operators are not blamed for their fills. Groups of one catch are left out.
+ *
+ * Source ISO 5725-2:2019, 8.3.1 (consistency of laboratories)
+ */
+export function consistencyOf(fills: readonly Fill[]): readonly Consistency[] {
+  const byFill = fills.flatMap(({ fill, catches }) =>
+    catches.map(({ netKg, turns }) => ({ group: String(fill), netKg, expected: turns })),
+  );
+  const byOperator = fills.flatMap(({ catches, delivery }) =>
+    catches.flatMap(({ operator, netKg, turns }) =>
+      operator === null ? [] : [{ group: operator, netKg, expected: turns * delivery }],
+    ),
+  );
+  return [...consistencyBy("fills", byFill), ...consistencyBy("operators", byOperator)];
+}
+
+function consistencyBy(
+  by: Consistency["by"],
+  weighings: readonly Weighing[],
+): readonly Consistency[] {
+  const groups = [...groupBy(weighings, ({ group }) => group)].flatMap(([name, own]) =>
+    own.length < 2 ? [] : [{ name, catches: own.length, ...ratioOf(own) }],
+  );
+  const found = mandelStatistics(groups);
+  if (found === null) return [];
+  const allDf = sum(groups.map(({ df }) => df));
+  return [
+    {
+      by,
+      groups: groups.map(({ name, catches, df }, i) => ({
+        name,
+        catches,
+        h: found[i]?.h ?? 0,
+        k: found[i]?.k ?? null,
+        kLimits: limits((alpha) => mandelKLimit(df, allDf - df, alpha)),
+      })),
+      hLimits: limits((alpha) => mandelHLimit(groups.length, alpha)),
+    },
+  ];
+}
+
+function limits(at: (alpha: number) => number): readonly [number, number] {
+  return [at(alphas[0]), at(alphas[1])];
+}
+
+function ratioOf(own: readonly Weighing[]) {
+  const mean = sum(own.map(({ netKg }) => netKg)) / sum(own.map(({ expected }) => expected));
+  const df = own.length - 1;
+  const squares = own.map(({ netKg, expected }) =>
+    isDust(netKg - mean * expected, netKg) ? 0 : (netKg - mean * expected) ** 2 / expected,
+  );
+  return { mean, variance: sum(squares) / df / mean ** 2, df };
+}
