@@ -1,5 +1,8 @@
 import { describe, expect, it } from "vitest";
+import { suspicions } from "../../src/data/suspicions.ts";
+import { randomStream } from "../../src/numeric/random.ts";
 import { csv, logOf } from "../support/catch-files.ts";
+import { inventedFills } from "../support/simulated-fills.ts";
 
 const header = "bin,product,fill,catch,turns,net_kg,gross_kg,tare_kg,outlet,exclude,reason";
 
@@ -23,6 +26,30 @@ describe("ordinary catches", () => {
 
   it("raise none where a single catch is all there is", async () => {
     expect(await codesOf(...rows([1, 20, 5.89]))).toEqual([]);
+  });
+});
+
+describe("clean logs", () => {
+  it("are asked about in one of a hundred at most, whatever their size and scale", () => {
+    const stream = randomStream(20_260_403);
+    const steps = [0.005, 0.01, 0.02, 0.05, 0.1];
+    const found = Array.from({ length: 400 }, (_, i) => {
+      const step = steps[i % steps.length] ?? 0.01;
+      const plan = { fills: 1 + (i % 9), catches: 1 + (i % 6), spread: 0.03, scatter: 0.02 };
+      const names = ["front", "rear", "middle", "seed 1", "seed 2"].slice(0, 1 + (i % 5));
+      const catches = names.flatMap((bin) =>
+        inventedFills({ ...plan, bin, delivery: 0.3 * (1 + 0.1 * stream.normal()) }, stream),
+      );
+      return suspicions(
+        catches.map((row) => {
+          const turns = i % 2 === 0 && row.catch % 2 === 0 ? 40 : 20;
+          const netKg = (row.netKg * turns) / 20;
+          return { ...row, turns, netKg: Number((Math.round(netKg / step) * step).toFixed(3)) };
+        }),
+        "kg",
+      ).filter(({ severity }) => severity !== "note");
+    }).filter((one) => one.length > 0);
+    expect(found.length).toBeLessThanOrEqual(4);
   });
 });
 

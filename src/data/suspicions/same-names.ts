@@ -33,8 +33,12 @@ export function strangeSigns(name: string): readonly string[] {
   });
 }
 
+/** Signs of every keyboard, which are what they look like. */
+const plain = /^[!-~]+(?: [!-~]+)*$/;
+
 /** A name as an eye sees it. */
 function seen(name: string): string {
+  if (plain.test(name)) return name.toLowerCase();
   const shown = name.normalize("NFKC").replace(invisible, "");
   const latin = [...shown].map((sign) => lookAlikes.get(sign) ?? sign).join("");
   return latin.toLowerCase().replace(/\s+/g, " ").trim();
@@ -106,23 +110,42 @@ function alikeBy(names: readonly string[], look: (name: string) => string): read
 const fewestLetters = 4;
 
 /**
- * Two names one slip apart have a text in common when one letter is taken off each, or off the longer: names are put together by
- * such texts, since each held against each would take the square of their number.
+ * Pairs of names with the same numbers, whose words are one slip apart. Names of many meters differ in their numbers only, so that
+ * few words remain to be compared.
  */
 function oneLetterApart(names: readonly string[]): readonly Pair[] {
+  const byWords = new Map<string, Map<string, string>>();
+  for (const name of names) {
+    const look = seen(name);
+    const words = look.replace(/\d+/g, "#");
+    if (!hasWord(words)) continue;
+    const known = byWords.get(words) ?? new Map<string, string>();
+    byWords.set(words, known.set(look.replace(/\D+/g, " "), name));
+  }
+  return slipsAmong([...byWords.keys()]).flatMap(([one, other]) => {
+    const theirs = byWords.get(other);
+    return [...(byWords.get(one) ?? [])].flatMap(([numbers, name]) => {
+      const same = theirs?.get(numbers);
+      return same === undefined ? [] : { one: name, other: same };
+    });
+  });
+}
+
+/**
+ * Two texts one slip apart have a text in common when one letter is taken off each, or off the longer: they are put together by
+ * such texts, since each held against each would take the square of their number.
+ */
+function slipsAmong(texts: readonly string[]): readonly (readonly [string, string])[] {
   const byRest = new Map<string, string[]>();
-  const pairs = new Map<string, Pair>();
-  for (const other of names) {
-    if (!hasWord(other)) continue;
-    for (const rest of restsOf(seen(other))) {
+  const pairs = new Map<string, readonly [string, string]>();
+  for (const other of texts)
+    for (const rest of restsOf(other)) {
       const before = byRest.get(rest) ?? [];
       byRest.set(rest, before);
       for (const one of before)
-        if (one !== other && isSlip(seen(one), seen(other)))
-          pairs.set(JSON.stringify([one, other]), { one, other });
+        if (isSlip(one, other)) pairs.set(JSON.stringify([one, other]), [one, other]);
       before.push(other);
     }
-  }
   return [...pairs.values()];
 }
 

@@ -48,17 +48,14 @@ function yearsIn(catches: readonly Catch[]): ReadonlyMap<number, number> {
 }
 
 function wrongAmong(counts: ReadonlyMap<number, number>): ReadonlySet<number> {
-  const years = [...counts.keys()].sort((a, b) => a - b);
-  const dated = [...counts.values()].reduce((sum, one) => sum + one, 0);
-  return new Set(
-    years.filter((year, i) => {
-      const [before, after] = [years[i - 1], years[i + 1]];
-      const rest = Math.min(
-        before === undefined ? Number.POSITIVE_INFINITY : year - before,
-        after === undefined ? Number.POSITIVE_INFINITY : after - year,
-      );
-      const alone = Number.isFinite(rest) && rest >= longestRest;
-      return !isPlausible(year) || (alone && 2 * (counts.get(year) ?? 0) < dated);
-    }),
-  );
+  const years = [...counts.keys()].filter(isPlausible).sort((a, b) => a - b);
+  const dated = years.reduce((sum, year) => sum + (counts.get(year) ?? 0), 0);
+  const alone = years.filter((year, i) => {
+    const rests = [years[i - 1], years[i + 1]].flatMap((one) =>
+      one === undefined ? [] : Math.abs(year - one),
+    );
+    const few = 2 * (counts.get(year) ?? 0) < dated;
+    return few && rests.every((rest) => rest >= longestRest);
+  });
+  return new Set([...alone, ...[...counts.keys()].filter((year) => !isPlausible(year))]);
 }

@@ -62,7 +62,7 @@ export const cautionsSuspected: typeof english = {
   "percent-cells": (f) =>
     `${f.cells === 1 ? "1 Zelle zeigt" : `${f.cells} Zellen zeigen`} unter „${f.header}“ (zuerst ${f.first}) Prozent: ${f.shown} ist als ${f.read} gelesen. Steht die Spalte in Prozent, formatieren Sie sie als gewöhnliche Zahlen. Geändert wurde nichts.`,
   "formulas-without-value": (f) =>
-    `${f.cells === 1 ? "1 Zelle enthält" : `${f.cells} Zellen enthalten`} unter „${f.header}“ (zuerst ${f.first}) eine Formel ohne Wert; gelesen ist das als leer. Öffnen Sie die Mappe in einer Tabellenkalkulation und speichern Sie sie, damit gerechnet wird.`,
+    `${f.cells === 1 ? "1 Zelle enthält" : `${f.cells} Zellen enthalten`} unter „${f.header}“ (zuerst ${f.first}) eine Formel ohne Wert; gelesen ist das als leer. Lassen Sie eine Tabellenkalkulation sie ausrechnen und speichern Sie die Mappe.`,
   "json-keys-repeated": (f) =>
     `${f.keys === 1 ? "1 Schlüssel steht" : `${f.keys} Schlüssel stehen`} zweimal in einem Eintrag (zuerst „${f.first}“ in Zeile ${f.line}), und der letzte Wert zählt: Welcher ist gemeint? Geändert wurde nichts.`,
 };

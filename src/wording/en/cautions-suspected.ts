@@ -70,7 +70,7 @@ export const cautionsSuspected = {
   "percent-cells": (f: Facts<"header" | "first" | "shown" | "read"> & Counts<"cells">) =>
     `${f.cells === 1 ? "1 cell" : `${f.cells} cells`} under "${f.header}" (${f.first} first) show a percentage: ${f.shown} is read as ${f.read}. If the column is in percent, format it as plain numbers. Nothing was changed.`,
   "formulas-without-value": (f: Facts<"header" | "first"> & Counts<"cells">) =>
-    `${f.cells === 1 ? "1 cell" : `${f.cells} cells`} under "${f.header}" (${f.first} first) hold a formula without a value and are read as blank: open the workbook in a spreadsheet and save it, so that they are worked out.`,
+    `${f.cells === 1 ? "1 cell" : `${f.cells} cells`} under "${f.header}" (${f.first} first) hold a formula without a value and are read as blank: let a spreadsheet work them out, and save the workbook.`,
   "json-keys-repeated": (f: Facts<"first"> & Counts<"keys" | "line">) =>
     `${f.keys === 1 ? "1 key stands" : `${f.keys} keys stand`} twice in one entry ("${f.first}" first, in line ${f.line}), and the last value counts: which is meant? Nothing was changed.`,
 };

@@ -1,0 +1,28 @@
+import { describe, expect, it } from "vitest";
+import { isTimes, unitMeant } from "../../../src/data/suspicions/unit-factors.ts";
+
+describe("the unit that was meant", () => {
+  it.each([
+    [2.2046, "kg", "lb"],
+    [2, "kg", "lb"],
+    [1000, "kg", "g"],
+    [0.001, "g", "kg"],
+    [453.6, "lb", "g"],
+    [0.4536, "lb", "kg"],
+    [35.3, "kg", "oz"],
+    [1, "kg", null],
+    [1.7, "kg", null],
+    [3, "kg", null],
+  ] as const)("of masses %s times too large in %s: %s", (times, read, meant) => {
+    expect(unitMeant(times, read)).toBe(meant);
+  });
+
+  it("is looked for both ways", () => {
+    expect([4, 0.25, 3.9, 0.26].map((times) => isTimes(times, 4))).toEqual([
+      true,
+      true,
+      false,
+      false,
+    ]);
+  });
+});
