@@ -9,6 +9,7 @@ export type { ScaleDivision } from "./analysis/scale-division.ts";
 export type { SayFinding } from "./analysis/tables/flags.ts";
 export type { ColumnNames, NamesOption, TableName } from "./analysis/tables/table-names.ts";
 export type { TrialOutcomes } from "./analysis/trial.ts";
+export type { Palette } from "./charts/palette.ts";
 export type { ApparentDivision } from "./data/apparent-division.ts";
 export type { KeyColumn } from "./data/column-kinds.ts";
 export type { GivenKeys } from "./data/given-keys.ts";
