@@ -245,6 +245,7 @@ const onlyTold = [
   "cautions.drift.product-changed",
   "sheets.labels.cab.again.items.3",
   "cautions.catches.mishaps.bag-not-emptied",
+  "glossary.entries.fill.1",
   "outliers.mishaps.names.bag-not-emptied",
 ];
 
