@@ -1,10 +1,9 @@
 import { describe, expect, it } from "vitest";
-import type { Catch } from "../../src/data/types.ts";
 import type { ProductComparison } from "../../src/questions/product-comparison/result.ts";
 import { dunnettRule, studentizedRangeRule } from "../../src/statistics/simultaneous.ts";
-import { aFill } from "../support/catches.ts";
 import { compared } from "../support/product-answers.ts";
 import { digits, present } from "../support/reference.ts";
+import { catchesInBlocks } from "../support/trials.ts";
 import { evalR } from "../support/webr.ts";
 
 // A trial in blocks from catches to ratios, against R 4.6. R's own qtukey and ptukey reach 5 to 8 digits only, and Dunnett's
@@ -28,21 +27,7 @@ const deliveries = [
   [0.4044, 0.4123, 0.4012, 0.4029],
 ];
 
-const catches: readonly Catch[] = deliveries.flatMap((row, block) =>
-  row.flatMap((delivery, i) =>
-    aFill(
-      [
-        [20, 20 * delivery * 1.004],
-        [20, 20 * delivery * 0.996],
-      ],
-      {
-        product: present(products[i]),
-        fill: block * products.length + i + 1,
-        extra: { block: String(block + 1) },
-      },
-    ),
-  ),
-);
+const catches = catchesInBlocks(deliveries, products, 0.004);
 
 /** What R is given: the deliveries as the fills have them, block by block. */
 function inR({ products: found }: ProductComparison) {

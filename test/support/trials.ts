@@ -19,23 +19,37 @@ const deliveries = [
   [0.4044, 0.4123, 0.3512, 0.4029],
 ];
 
-/** Catches of a trial in five blocks of four products, all in one bin, two catches a fill. */
-export function trialCatches(): readonly Catch[] {
-  return deliveries.flatMap((row, block) =>
+/**
+ * Two catches of 20 turns for each fill of a trial in one bin, which lie as far above its delivery as below.
+ *
+ * @param rows   by block: the delivery of each product
+ * @param apart  of a catch from the delivery, a fraction
+ */
+export function catchesInBlocks(
+  rows: readonly (readonly number[])[],
+  names: readonly string[],
+  apart: number,
+): readonly Catch[] {
+  return rows.flatMap((row, block) =>
     row.flatMap((delivery, i) =>
       aFill(
         [
-          [20, 20 * delivery * 1.004],
-          [20, 20 * delivery * 0.996],
+          [20, 20 * delivery * (1 + apart)],
+          [20, 20 * delivery * (1 - apart)],
         ],
         {
-          product: present(products[i]),
-          fill: block * products.length + i + 1,
+          product: present(names[i]),
+          fill: block * names.length + i + 1,
           extra: { block: String(block + 1) },
         },
       ),
     ),
   );
+}
+
+/** Catches of a trial in five blocks of four products, all in one bin, two catches a fill. */
+export function trialCatches(): readonly Catch[] {
+  return catchesInBlocks(deliveries, products, 0.004);
 }
 
 export function trialLog(catches: readonly Catch[] = trialCatches()): CatchLog {

@@ -2,9 +2,9 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Catch } from "../../../src/data/types.ts";
 import type { ProductContrast } from "../../../src/questions/product-comparison/result.ts";
-import { aFill } from "../../support/catches.ts";
 import { compared } from "../../support/product-answers.ts";
 import { present } from "../../support/reference.ts";
+import { catchesInBlocks } from "../../support/trials.ts";
 
 /** One row a block: the delivery of wheat, pea and barley in it. */
 type Trial = readonly (readonly number[])[];
@@ -18,21 +18,7 @@ const trial: Trial = [
 ];
 
 function catchesOf(rows: Trial, names: readonly string[] = products): readonly Catch[] {
-  return rows.flatMap((row, block) =>
-    row.flatMap((delivery, i) =>
-      aFill(
-        [
-          [20, 20 * delivery * 1.005],
-          [20, 20 * delivery * 0.995],
-        ],
-        {
-          product: present(names[i]),
-          fill: block * names.length + i + 1,
-          extra: { block: String(block + 1) },
-        },
-      ),
-    ),
-  );
+  return catchesInBlocks(rows, names, 0.005);
 }
 
 const inBlocks = { blocks: "block" } as const;
