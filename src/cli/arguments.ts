@@ -101,7 +101,7 @@ export function parseKey(text: string, say: Needed, earlier: GivenKeys = {}): Gi
 }
 
 /** What a chart can be drawn as, beside its specification. */
-export const chartFormats = ["svg", "png"] as const;
+const chartFormats = ["svg", "png"] as const;
 export type ChartFormat = (typeof chartFormats)[number];
 
 /** "svg,png" → each format once. */

@@ -1,5 +1,6 @@
 import { readdir, stat } from "node:fs/promises";
 import { join, resolve } from "node:path";
+import { isZip } from "../data/binary-kind.ts";
 import { dataIssue } from "../data/issues.ts";
 import type { CatchSource } from "../data/source.ts";
 import type { DataIssue } from "../errors/data-issue.ts";
@@ -22,7 +23,7 @@ export async function sourcesOf(paths: readonly string[], io: Io): Promise<reado
 async function fromStandardInput(io: Io): Promise<CatchSource> {
   const bytes = (await io.stdin?.()) ?? new Uint8Array();
   const start = new TextDecoder().decode(bytes.subarray(0, 64)).trimStart();
-  const ending = start.startsWith("PK\u0003\u0004") ? "xlsx" : /^[[{]/.test(start) ? "json" : "csv";
+  const ending = isZip(bytes) ? "xlsx" : /^[[{]/.test(start) ? "json" : "csv";
   return { name: `stdin.${ending}`, bytes };
 }
 

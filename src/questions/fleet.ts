@@ -17,7 +17,7 @@ import { catchesAgainstOthers, fillsAgainstOthers, type Spreading } from "./flee
 export type { FleetComparison, FleetMeter };
 
 /** From so many meters on they are answered as a fleet: below, each has room for a chapter of its own. */
-export const fewestOfFleet = 10;
+const fewestOfFleet = 10;
 
 /** Share of what is found that may be false, on average. */
 const falseDiscoveries = 0.05;

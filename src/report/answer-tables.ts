@@ -1,10 +1,14 @@
 import { allCautions } from "../analysis/all-cautions.ts";
 import type { Analysis, MeterAnswers } from "../analysis/analyse.ts";
-import { tidyTables } from "../analysis/tables/tidy-tables.ts";
+import { catchTable, modelOf } from "../analysis/tables/catches.ts";
+import { estimateCells } from "../analysis/tables/cells.ts";
+import { tidy } from "../analysis/tables/estimates.ts";
+import { effectTable } from "../analysis/tables/explaining.ts";
+import { fileKeysOf } from "../analysis/tables/keys.ts";
+import { contrastTable, productTable } from "../analysis/tables/products.ts";
 import type { Setup } from "../data/setup.ts";
 import type { CatchLog } from "../data/types.ts";
-import type { PlainRow } from "../data/write-csv.ts";
-import { known } from "../results/options.ts";
+import { columnsOf, type PlainRow } from "../data/write-csv.ts";
 import type { Words } from "../wording/words.ts";
 import { cautionSentence } from "./sections/cautions.ts";
 import { decisionLines } from "./sections/decision.ts";
@@ -50,32 +54,32 @@ export function answerTables(
   words: Words,
   setup: Setup | null = null,
 ): AnswerTables {
-  const { meters } = analysis;
-  const { catches, estimates, products, contrasts, effects } = tidyTables(log, analysis, setup);
+  const { meters, products: compared } = analysis;
+  const model = modelOf(log, analysis, setup);
+  const withFileKeys = fileKeysOf(model);
+  const keyed = (rows: readonly PlainRow[]) => rectangular(rows.map(withFileKeys));
+  const estimates = tidy(analysis);
   return {
-    decision: rectangular(meters.map((answers) => decisionRow(answers, analysis, words))),
-    delivery: rectangular(meters.map(deliveryRow)),
-    fills: rectangular(fillRows(estimates ?? [])),
-    next_catches: rectangular(meters.flatMap(nextCatchRows)),
-    skipping: rectangular(meters.flatMap(skippingRows)),
-    findings: findingRows(analysis, words),
-    estimates: rectangular(estimates ?? []),
-    catches: rectangular(catches ?? []),
-    products: products ?? [],
-    contrasts: contrasts ?? [],
-    effects: effects ?? [],
+    decision: keyed(meters.map((answers) => decisionRow(answers, analysis, words))),
+    delivery: keyed(meters.map(deliveryRow)),
+    fills: keyed(fillRows(estimates)),
+    next_catches: keyed(meters.flatMap(nextCatchRows)),
+    skipping: keyed(meters.flatMap(skippingRows)),
+    findings: keyed(findingRows(analysis, words)),
+    estimates: keyed(estimates),
+    catches: rectangular(catchTable(model, analysis)),
+    products: compared === null ? [] : keyed(productTable(compared.comparison)),
+    contrasts: compared === null ? [] : keyed(contrastTable(compared.comparison)),
+    effects: compared === null ? [] : keyed(effectTable(compared.explaining)),
   };
-}
-
-function placeOf({ farm, machine, bin, product }: MeterAnswers): PlainRow {
-  return { ...known({ farm, machine }), bin, product };
 }
 
 function decisionRow(answers: MeterAnswers, analysis: Analysis, words: Words): PlainRow {
   const { decision, delivery, catchesNeeded } = answers;
   const lines = decisionLines(answers, analysis, words);
   return {
-    ...placeOf(answers),
+    bin: answers.bin,
+    product: answers.product,
     fill: delivery.fill,
     action: decision?.action ?? null,
     tone: lines.tone,
@@ -100,16 +104,11 @@ function decisionRow(answers: MeterAnswers, analysis: Analysis, words: Words): P
 
 function deliveryRow(answers: MeterAnswers): PlainRow {
   const { delivery } = answers;
-  const { value, unit, standardError, df, interval } = delivery.estimate;
   return {
-    ...placeOf(answers),
+    bin: answers.bin,
+    product: answers.product,
     fill: delivery.fill,
-    value,
-    unit,
-    standard_error: standardError,
-    df,
-    lower: interval?.lower ?? null,
-    upper: interval?.upper ?? null,
+    ...estimateCells(delivery.estimate),
     level: delivery.options.level,
     half_width: delivery.halfWidth,
     catches: delivery.input.catches,
@@ -129,7 +128,8 @@ function fillRows(estimates: readonly PlainRow[]): readonly PlainRow[] {
 function nextCatchRows(answers: MeterAnswers): readonly PlainRow[] {
   const { curve, fill } = answers.catchesNeeded ?? {};
   return (curve?.points ?? []).map((point) => ({
-    ...placeOf(answers),
+    bin: answers.bin,
+    product: answers.product,
     fill: fill ?? null,
     turns_per_catch: curve?.turnsPerCatch ?? null,
     catches: point.catches,
@@ -144,7 +144,8 @@ function nextCatchRows(answers: MeterAnswers): readonly PlainRow[] {
 
 function skippingRows(answers: MeterAnswers): readonly PlainRow[] {
   return (answers.skipping?.chances ?? []).map(({ limit, heavy, light, either, upperBound }) => ({
-    ...placeOf(answers),
+    bin: answers.bin,
+    product: answers.product,
     limit,
     heavy,
     light,
@@ -174,6 +175,6 @@ function findingRows(analysis: Analysis, words: Words): readonly PlainRow[] {
 
 /** A column that some row has stands in all: data frames have no holes. */
 function rectangular(rows: readonly PlainRow[]): readonly PlainRow[] {
-  const columns = [...new Set(rows.flatMap((row) => Object.keys(row)))];
+  const columns = columnsOf(rows);
   return rows.map((row) => Object.fromEntries(columns.map((name) => [name, row[name] ?? null])));
 }

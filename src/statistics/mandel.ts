@@ -2,6 +2,7 @@ import { sum } from "simple-statistics";
 import { fQuantile } from "../numeric/distributions/f.ts";
 import { studentTQuantile } from "../numeric/distributions/student-t.ts";
 import { requireProbability, requireWhole } from "../numeric/domain.ts";
+import { isDust } from "../numeric/rounding-dust.ts";
 import { mean, sampleStandardDeviation } from "./summary.ts";
 
 /** One of several that measured the same: a laboratory, an operator, a fill. */
@@ -32,7 +33,7 @@ export function mandelStatistics(
   if (groups.length < fewestGroups) return null;
   const means = groups.map((group) => group.mean);
   const [center, spread] = [mean(means), sampleStandardDeviation(means)];
-  if (!(spread > 0)) return null;
+  if (isDust(spread, center)) return null;
   const pooled =
     sum(groups.map(({ variance, df }) => variance * df)) / sum(groups.map(({ df }) => df));
   return groups.map((group) => ({

@@ -1,4 +1,4 @@
-import { chiSquaredQuantile } from "../numeric/distributions/chi-squared.ts";
+import { fQuantile } from "../numeric/distributions/f.ts";
 import { requireProbability } from "../numeric/domain.ts";
 import { median, sampleStandardDeviation } from "./summary.ts";
 
@@ -14,20 +14,22 @@ export interface YoudenCircle {
 }
 
 /**
- * Youden's circle of two measurements of the same things: about both medians, radius √χ²(level; 2)·s, s = s_d/√2 from the
- * differences x − y, which hold no difference between the things. A thing far out along the diagonal is different itself; one
+ * Youden's circle of two measurements of the same things: about both medians, radius s·√(2F(level; 2, n − 1)·(1 + 1/n)), so
+ * that one more pair lies within at the level though s is known from n pairs only; s = s_d/√2 from the differences x − y,
+ * which hold no difference between the things. Both measurements are taken to scatter alike. A thing far out along the diagonal is different itself; one
  * far off it was measured differently the two times.
  *
  * @returns null with fewer than three pairs, or where all differences agree exactly
- * Source   Youden 1959, Industrial Quality Control 15(11), 24; the standard deviation in place of the mean difference
+ * Source   Youden 1959, Industrial Quality Control 15(11), 24; standard deviation and F in place of mean difference and χ²
  */
 export function youdenCircle(pairs: readonly YoudenPoint[], level: number): YoudenCircle | null {
   requireProbability("youdenCircle", "level", level);
-  if (pairs.length < 3) return null;
+  const n = pairs.length;
+  if (n < 3) return null;
   const spread = sampleStandardDeviation(pairs.map(({ x, y }) => x - y)) / Math.SQRT2;
   if (!(spread > 0)) return null;
   return {
     center: { x: median(pairs.map(({ x }) => x)), y: median(pairs.map(({ y }) => y)) },
-    radius: Math.sqrt(chiSquaredQuantile(level, 2)) * spread,
+    radius: Math.sqrt(2 * fQuantile(level, 2, n - 1) * (1 + 1 / n)) * spread,
   };
 }

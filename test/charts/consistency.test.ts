@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { consistencyChart } from "../../src/charts/consistency.ts";
 import type { Catch } from "../../src/data/types.ts";
 import { fitModel } from "../../src/model/model.ts";
+import { randomStream } from "../../src/numeric/random.ts";
 import { repeatability } from "../../src/questions/repeatability.ts";
 import { keyWords } from "../support/chart-keys.ts";
 import { aLog } from "../support/planning-answers.ts";
@@ -44,6 +45,44 @@ describe("consistency", () => {
     const h = Object.fromEntries(found.groups.map((one) => [one.name, one.h]));
     expect(h.Ben).toBeLessThan(-1);
     expect(Math.abs(Number(h.Ann) - Number(h.Cem))).toBeLessThan(1);
+  });
+
+  it("says nothing of hands that never caught in one fill, since a fill would be taken for the hand", () => {
+    const eachOwnFill = aLog(9, 3).map((row) => ({
+      ...row,
+      operator: ["Ann", "Ben", "Cem"][row.fill % 3] ?? null,
+    }));
+    expect(asked(eachOwnFill).consistency.map(({ by }) => by)).toEqual(["fills"]);
+  });
+
+  it("says nothing of hands of which no fill leads from some to the others", () => {
+    const twoPairs = aLog(8, 4).map((row, i) => ({
+      ...row,
+      operator: (row.fill % 2 === 0 ? ["Ann", "Ben"] : ["Cem", "Dora"])[i % 2] ?? null,
+    }));
+    expect(asked(twoPairs).consistency.map(({ by }) => by)).toEqual(["fills"]);
+  });
+
+  it("rarely finds a hand that is none, beyond the limit of 5 in 100", () => {
+    const beyond = { h: 0, k: 0 };
+    let groups = 0;
+    for (let seed = 1; seed <= 200; seed++) {
+      const random = randomStream(seed);
+      const log = aLog(5, 6).map((row, i) => ({
+        ...row,
+        netKg: row.turns * 0.32 * (1 + 0.015 * random.normal()),
+        operator: ["Ann", "Ben", "Cem"][i % 3] ?? null,
+      }));
+      const found = present(asked(log).consistency.find(({ by }) => by === "operators"));
+      for (const { h, k, kLimits } of found.groups) {
+        groups += 1;
+        if (Math.abs(h) > found.hLimits[0]) beyond.h += 1;
+        if (Number(k) > kLimits[0]) beyond.k += 1;
+      }
+    }
+    expect(beyond.h / groups).toBeLessThan(0.08);
+    expect(beyond.k / groups).toBeLessThan(0.08);
+    expect(beyond.k).toBeGreaterThan(0);
   });
 
   it("leaves out fills of one catch", () => {

@@ -5,6 +5,7 @@ import { tidyTables } from "../../src/analysis/tables/tidy-tables.ts";
 import { readCatchesFile, readSetupFile } from "../../src/node.ts";
 import { answerTables } from "../../src/report/answer-tables.ts";
 import { decisionLines } from "../../src/report/sections/decision.ts";
+import { csv, logOf } from "../support/catch-files.ts";
 import { demo } from "../support/command.ts";
 import { present } from "../support/reference.ts";
 import { english } from "../support/words.ts";
@@ -61,6 +62,24 @@ describe("the tables of answers", () => {
     expect(tables.fills).toHaveLength(analysis.input.fills);
     const values = present(tidy.estimates).filter(({ fill }) => fill !== null);
     expect(tables.fills.map(({ value }) => value)).toEqual(values.map(({ value }) => value));
+  });
+
+  it("join by the same keys where a log holds several machines and seasons", async () => {
+    const rows = ["red,2025,1", "red,2026,1", "blue,2026,1"].flatMap((keys, place) =>
+      [6.3, 6.35, 6.4].map((kg, i) => `${keys},wheat,A,${i + 1},20,${kg + place / 10}`),
+    );
+    const log = await logOf(csv("machine,season,fill,product,bin,catch,turns,net_kg", ...rows));
+    const tables = answerTables(log, analyse(log), english());
+    const keys = ({ machine, season, bin, fill }: Readonly<Record<string, unknown>>) =>
+      JSON.stringify([machine, season, bin, fill]);
+    const ofFills = new Set(tables.fills.map(keys));
+    expect([...ofFills].sort()).toEqual([
+      '["blue","2026","A",1]',
+      '["red","2025","A",1]',
+      '["red","2026","A",1]',
+    ]);
+    for (const row of [...tables.decision, ...tables.delivery, ...tables.next_catches])
+      expect(ofFills).toContain(keys(row));
   });
 
   it("tell every finding once, and nothing else", async () => {

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { randomStream } from "../../src/numeric/random.ts";
 import { youdenCircle } from "../../src/statistics/youden.ts";
 import { present } from "../support/reference.ts";
 import { evalR } from "../support/webr.ts";
@@ -17,9 +18,28 @@ describe("Youden's circle", () => {
     expect(center).toEqual({ x: 23.8, y: 23.6 });
     const [inR] = await evalR(`
       d <- c(${pairs.map(({ x, y }) => x - y).join(",")})
-      sqrt(qchisq(0.95, 2)) * sd(d) / sqrt(2)`);
+      n <- length(d)
+      sd(d) / sqrt(2) * sqrt(2 * qf(0.95, 2, n - 1) * (1 + 1 / n))`);
     expect(radius).toBeCloseTo(present(inR), 9);
   });
+
+  // About the medians, a little less than about the means: 94 to 95 % here.
+  it.each([3, 5, 9])(
+    "holds one more pair of %i at its level, where only chance moves either",
+    (n) => {
+      const random = randomStream(20261129);
+      const drawn = () => ({ x: random.normal(), y: random.normal() });
+      const logs = 4000;
+      let held = 0;
+      for (let log = 0; log < logs; log++) {
+        const { center, radius } = present(youdenCircle(Array.from({ length: n }, drawn), 0.95));
+        const one = drawn();
+        if (Math.hypot(one.x - center.x, one.y - center.y) <= radius) held += 1;
+      }
+      expect(held / logs).toBeGreaterThan(0.925);
+      expect(held / logs).toBeLessThan(0.965);
+    },
+  );
 
   it("takes no notice of how different the things themselves are", () => {
     const moved = pairs.map(({ x, y }, i) => ({ x: x + 10 * i, y: y + 10 * i }));

@@ -1,15 +1,16 @@
 import type { PlainRow } from "../../data/write-csv.ts";
 import type { UncertaintyBudget } from "../../questions/uncertainty-budget.ts";
 import type { Analysis } from "../analyse.ts";
+import { rowsOfEach } from "./cells.ts";
 
 function ofEach(
-  { meters }: Analysis,
+  analysis: Analysis,
   rowsOf: (budget: UncertaintyBudget) => readonly PlainRow[],
 ): readonly PlainRow[] {
-  return meters.flatMap(({ bin, product, uncertaintyBudget: budget }) =>
-    budget === null
-      ? []
-      : rowsOf(budget).map((row) => ({ bin, product, fill: budget.fill, ...row })),
+  return rowsOfEach(
+    analysis,
+    ({ uncertaintyBudget }) => uncertaintyBudget,
+    (budget) => rowsOf(budget).map((row) => ({ fill: budget.fill, ...row })),
   );
 }
 

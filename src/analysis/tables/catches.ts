@@ -9,6 +9,7 @@ import type { CatchJudgement } from "../../questions/outliers.ts";
 import { known } from "../../results/options.ts";
 import type { Analysis } from "../analyse.ts";
 import { modelChoices } from "../resolved-setup.ts";
+import { keyOf } from "./keys.ts";
 import { type NamesOption, namedAs } from "./table-names.ts";
 
 /**
@@ -77,8 +78,6 @@ function judgementsOf(
   const judged = answers?.outliers?.catches ?? [];
   return new Map(judged.map((one) => [keyOf(one.fill, one.catch), one]));
 }
-
-const keyOf = (...parts: readonly (string | number)[]) => JSON.stringify(parts);
 
 /** What else was noted of a catch; when it was taken stands further left, with its place in the file. */
 const circumstances = recordedColumns.filter(

@@ -1,6 +1,7 @@
 import type { PlainRow } from "../../data/write-csv.ts";
 import type { Estimate, Interval } from "../../results/estimate.ts";
 import type { RatioSet } from "../../statistics/ratio-interval.ts";
+import type { Analysis, MeterAnswers } from "../analyse.ts";
 
 /** An estimate as the cells of a row; null: every cell is empty, so that a table keeps its columns. */
 export function estimateCells(estimate: Estimate | null): PlainRow {
@@ -38,4 +39,17 @@ export function endCells(
 /** The same of ratios; a set that is no interval has no ends. */
 export function setCells(name: string, set: RatioSet | null): PlainRow {
   return endCells(name, set?.shape === "interval" ? set : null);
+}
+
+/** The rows of one answer about every bin and product, each with whose it is; where there is no answer, there is no row. */
+export function rowsOfEach<A>(
+  { meters }: Analysis,
+  answerOf: (answers: MeterAnswers) => A | null,
+  rowsOf: (answer: A) => readonly PlainRow[],
+): readonly PlainRow[] {
+  return meters.flatMap((answers) => {
+    const answer = answerOf(answers);
+    const { bin, product } = answers;
+    return answer === null ? [] : rowsOf(answer).map((row) => ({ bin, product, ...row }));
+  });
 }

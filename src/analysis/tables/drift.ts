@@ -3,16 +3,14 @@ import type { Drift } from "../../questions/drift.ts";
 import type { Estimate } from "../../results/estimate.ts";
 import type { FillName } from "../../results/fill-name.ts";
 import type { Analysis } from "../analyse.ts";
-import { estimateCells } from "./cells.ts";
+import { estimateCells, rowsOfEach } from "./cells.ts";
 import { placeFrom1 } from "./fills.ts";
 
 function ofEach(
-  { meters }: Analysis,
+  analysis: Analysis,
   rowsOf: (drift: Drift) => readonly PlainRow[],
 ): readonly PlainRow[] {
-  return meters.flatMap(({ bin, product, drift }) =>
-    drift === null ? [] : rowsOf(drift).map((row) => ({ bin, product, ...row })),
-  );
+  return rowsOfEach(analysis, ({ drift }) => drift, rowsOf);
 }
 
 /** What was decided after each fill, whether the meter has moved: one row a fill, with its place on the charts of scores. */

@@ -1,8 +1,9 @@
 import type { PlainRow } from "../../data/write-csv.ts";
 import { known } from "../../results/options.ts";
 import type { Analysis, MeterAnswers } from "../analyse.ts";
-import type { Fleet } from "../fleet.ts";
-import { endCells } from "./cells.ts";
+import type { FleetStanding } from "../fleet.ts";
+import { endCells, estimateCells } from "./cells.ts";
+import { keyOf } from "./keys.ts";
 import { type NamesOption, namedAs } from "./table-names.ts";
 
 /**
@@ -22,8 +23,12 @@ export function glance(
   { meters, fleet }: Analysis,
   { names }: NamesOption = {},
 ): readonly PlainRow[] {
+  const standings = new Map(fleet?.meters.map((one) => [keyOf(one.bin, one.product), one]));
   return namedAs(
-    meters.map((answers) => ({ ...ownCells(answers), ...amongOthers(answers, fleet) })),
+    meters.map((answers) => ({
+      ...ownCells(answers),
+      ...amongOthers(standings.get(keyOf(answers.bin, answers.product))),
+    })),
     names,
   );
 }
@@ -39,12 +44,7 @@ function ownCells(answers: MeterAnswers): PlainRow {
     fill,
     fills: acrossFills?.points.length ?? null,
     catches: input.catches,
-    value: estimate.value,
-    unit: estimate.unit,
-    standard_error: estimate.standardError,
-    df: estimate.df,
-    lower: estimate.interval?.lower ?? null,
-    upper: estimate.interval?.upper ?? null,
+    ...estimateCells(estimate),
     level: options.level,
     half_width: halfWidth,
     action: decision?.action ?? null,
@@ -85,8 +85,7 @@ function spreadCells({ acrossFills }: MeterAnswers): PlainRow {
   };
 }
 
-function amongOthers({ bin, product }: MeterAnswers, fleet: Fleet | undefined): PlainRow {
-  const own = fleet?.meters.find((one) => one.bin === bin && one.product === product);
+function amongOthers(own: FleetStanding | undefined): PlainRow {
   return {
     ratio_to_product: own?.delivery?.ratio.value ?? null,
     p_delivery: own?.delivery?.adjusted ?? null,

@@ -48,6 +48,7 @@ export function fileKeysOf({ meters }: Model): (row: PlainRow) => PlainRow {
   };
 }
 
-function keyOf(...parts: readonly (string | number | boolean | null)[]): string {
+/** Several parts as one key of a map. */
+export function keyOf(...parts: readonly (string | number | boolean | null)[]): string {
   return JSON.stringify(parts);
 }

@@ -3,16 +3,16 @@ import type { WorkedOut } from "../../model/worked-out.ts";
 import type { Setting } from "../../questions/setting.ts";
 import type { Estimate } from "../../results/estimate.ts";
 import type { Analysis } from "../analyse.ts";
-import { endCells, estimateCells } from "./cells.ts";
+import { endCells, estimateCells, rowsOfEach } from "./cells.ts";
 
 function ofEach(
-  { meters }: Analysis,
+  analysis: Analysis,
   rowsOf: (setting: Setting) => readonly PlainRow[],
 ): readonly PlainRow[] {
-  return meters.flatMap(({ bin, product, setting }) =>
-    setting === null
-      ? []
-      : rowsOf(setting).map((row) => ({ bin, product, fill: setting.fill, ...row })),
+  return rowsOfEach(
+    analysis,
+    ({ setting }) => setting,
+    (setting) => rowsOf(setting).map((row) => ({ fill: setting.fill, ...row })),
   );
 }
 

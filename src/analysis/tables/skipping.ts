@@ -1,15 +1,13 @@
 import type { PlainRow } from "../../data/write-csv.ts";
 import type { Skipping } from "../../questions/skipping.ts";
 import type { Analysis } from "../analyse.ts";
-import { endCells, estimateCells } from "./cells.ts";
+import { endCells, estimateCells, rowsOfEach } from "./cells.ts";
 
 function ofEach(
-  { meters }: Analysis,
+  analysis: Analysis,
   rowsOf: (skipping: Skipping) => readonly PlainRow[],
 ): readonly PlainRow[] {
-  return meters.flatMap(({ bin, product, skipping }) =>
-    skipping === null ? [] : rowsOf(skipping).map((row) => ({ bin, product, ...row })),
-  );
+  return rowsOfEach(analysis, ({ skipping }) => skipping, rowsOf);
 }
 
 /** What leaving the drive alone risks: one row a bin and product, its figure the rate error of the next fill. */

@@ -2,7 +2,7 @@ import type { PlainRow } from "../../data/write-csv.ts";
 import type { AcrossFills } from "../../questions/across-fills.ts";
 import type { Interval } from "../../results/estimate.ts";
 import type { Analysis } from "../analyse.ts";
-import { intervalCells } from "./cells.ts";
+import { intervalCells, rowsOfEach } from "./cells.ts";
 
 interface Component {
   readonly component: string;
@@ -22,11 +22,11 @@ interface Component {
  * What a meter's catches and fills scatter by, in its parts: one row a component. By moments, as every interval has it, and by
  * restricted maximum likelihood beside it. The scatter of catches is that of a catch of `turns` turns, in kg.
  */
-export function varianceComponentTable({ meters }: Analysis): readonly PlainRow[] {
-  return meters.flatMap(({ bin, product, acrossFills }) =>
-    acrossFills === null
-      ? []
-      : componentsOf(acrossFills).map((one) => ({ bin, product, ...componentCells(one) })),
+export function varianceComponentTable(analysis: Analysis): readonly PlainRow[] {
+  return rowsOfEach(
+    analysis,
+    ({ acrossFills }) => acrossFills,
+    (acrossFills) => componentsOf(acrossFills).map(componentCells),
   );
 }
 

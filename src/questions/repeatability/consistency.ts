@@ -12,7 +12,7 @@ export interface ConsistentGroup {
   readonly h: number;
   /** Its scatter over the pooled one; null where nothing scatters. */
   readonly k: number | null;
-  /** What k exceeds by chance in 5 and in 1 of 100 such groups. */
+  /** What k exceeds by chance in 5 and in 1 of 100 such groups; of operators in fewer. */
   readonly kLimits: readonly [number, number];
 }
 
@@ -33,10 +33,16 @@ interface Weighing {
   readonly expected: number;
 }
 
+interface Group {
+  readonly name: string;
+  readonly own: readonly Weighing[];
+}
+
 /**
  * Mandel's h and k by fill and, where the log names three or more of them, by operator. A group's mean is the ratio of sums,
  * its variance Σ(m − b·e)²/e/(n − 1)/b², e the turns of a catch or, between operators, what its fill delivers in them, so that
- * operators are not blamed for their fills. Groups of one catch are left out.
+ * operators are not blamed for their fills. Only fills in which two operators or more caught tell operators apart; what their
+ * deliveries take of the degrees of freedom is shared out over the catches. Groups of one catch are left out.
  *
  * Source ISO 5725-2:2019, 8.3.1 (consistency of laboratories)
  */
@@ -44,21 +50,61 @@ export function consistencyOf(fills: readonly Fill[]): readonly Consistency[] {
   const byFill = fills.flatMap(({ fill, catches }) =>
     catches.map(({ netKg, turns }) => ({ group: String(fill), netKg, expected: turns })),
   );
-  const byOperator = fills.flatMap(({ catches, delivery }) =>
+  const shared = fills.filter(
+    ({ catches }) => new Set(catches.flatMap(({ operator }) => operator ?? [])).size > 1,
+  );
+  const byOperator = shared.flatMap(({ catches, delivery }) =>
     catches.flatMap(({ operator, netKg, turns }) =>
       operator === null ? [] : [{ group: operator, netKg, expected: turns * delivery }],
     ),
   );
-  return [...consistencyBy("fills", byFill), ...consistencyBy("operators", byOperator)];
+  return [
+    ...consistencyBy("fills", groupsOf(byFill), 0),
+    ...(areConnected(shared)
+      ? consistencyBy("operators", groupsOf(byOperator), shared.length)
+      : []),
+  ];
+}
+
+function groupsOf(weighings: readonly Weighing[]): readonly Group[] {
+  return [...groupBy(weighings, ({ group }) => group)].flatMap(([name, own]) =>
+    own.length < 2 ? [] : [{ name, own }],
+  );
+}
+
+/** Whether every operator has met every other, or others who lead to them: else nothing tells operators from their fills. */
+function areConnected(fills: readonly Fill[]): boolean {
+  const met = fills.map(
+    ({ catches }) => new Set(catches.flatMap(({ operator }) => operator ?? [])),
+  );
+  const reached = new Set(met[0]);
+  let grows = true;
+  while (grows) {
+    const before = reached.size;
+    for (const names of met)
+      if ([...names].some((name) => reached.has(name))) for (const name of names) reached.add(name);
+    grows = reached.size > before;
+  }
+  return met.every((names) => [...names].every((name) => reached.has(name)));
 }
 
 function consistencyBy(
   by: Consistency["by"],
-  weighings: readonly Weighing[],
+  all: readonly Group[],
+  fitted: number,
 ): readonly Consistency[] {
-  const groups = [...groupBy(weighings, ({ group }) => group)].flatMap(([name, own]) =>
-    own.length < 2 ? [] : [{ name, catches: own.length, ...ratioOf(own) }],
-  );
+  const catches = sum(all.map(({ own }) => own.length));
+  // Without deliveries of fills each group has lost one degree of freedom to its own mean.
+  const dfOf = (own: readonly Weighing[]) =>
+    fitted === 0
+      ? own.length - 1
+      : Math.floor((own.length * (catches - fitted - all.length + 1)) / catches);
+  const groups = all.map(({ name, own }) => ({
+    name,
+    catches: own.length,
+    ...ratioOf(own, dfOf(own)),
+  }));
+  if (groups.some(({ df }) => df < 1)) return [];
   const found = mandelStatistics(groups);
   if (found === null) return [];
   const allDf = sum(groups.map(({ df }) => df));
@@ -81,9 +127,8 @@ function limits(at: (alpha: number) => number): readonly [number, number] {
   return [at(alphas[0]), at(alphas[1])];
 }
 
-function ratioOf(own: readonly Weighing[]) {
+function ratioOf(own: readonly Weighing[], df: number) {
   const mean = sum(own.map(({ netKg }) => netKg)) / sum(own.map(({ expected }) => expected));
-  const df = own.length - 1;
   const squares = own.map(({ netKg, expected }) =>
     isDust(netKg - mean * expected, netKg) ? 0 : (netKg - mean * expected) ** 2 / expected,
   );
