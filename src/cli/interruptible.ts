@@ -1,42 +1,45 @@
-import { unlinkSync } from "node:fs";
-
 const signals = ["SIGINT", "SIGTERM", "SIGHUP"] as const;
 
+/** A signal came while the work could still be taken back. */
+export class Interrupted extends Error {
+  override readonly name = "Interrupted";
+}
+
+/** Asked and told by work that a signal may cut off. */
+export interface Interruption {
+  /** Asked between two steps. @throws Interrupted when a signal came, for the work to take back what it has begun */
+  readonly goOn: () => void;
+  /** Told once nothing can be taken back any more: a signal waits until the work is done. */
+  readonly fromHereOn: () => void;
+}
+
 /**
- * Does the work; a signal that ends the process takes what is unfinished with it. Once the work says so, a signal waits
- * until it is done.
- *
- * @param unfinished  files to remove, in this order, where the work is cut off
+ * Does the work; a signal that ends the process waits for the step that is being done, since a file that the system is
+ * making at that moment could not be removed before it is there. A second signal does not wait.
  */
-export async function interruptible<T>(
-  unfinished: () => Iterable<string>,
-  work: (fromHereOn: () => void) => Promise<T>,
-): Promise<T> {
-  let waits = false;
+export async function interruptible<T>(work: (by: Interruption) => Promise<T>): Promise<T> {
   let waiting: NodeJS.Signals | null = null;
+  let waits = false;
   const end = (signal: NodeJS.Signals) => {
     for (const one of signals) process.off(one, leave);
     process.kill(process.pid, signal);
   };
   const leave = (signal: NodeJS.Signals) => {
-    waiting = signal;
-    if (waits) return;
-    for (const path of unfinished()) {
-      try {
-        unlinkSync(path);
-      } catch {
-        // Not written yet, or renamed already.
-      }
-    }
-    end(signal);
+    if (waiting === null) waiting = signal;
+    else end(signal);
   };
   for (const signal of signals) process.on(signal, leave);
   try {
-    return await work(() => {
-      waits = true;
+    return await work({
+      goOn: () => {
+        if (waiting !== null && !waits) throw new Interrupted();
+      },
+      fromHereOn: () => {
+        waits = true;
+      },
     });
   } finally {
-    if (waits && waiting !== null) end(waiting);
+    if (waiting !== null) end(waiting);
     for (const signal of signals) process.off(signal, leave);
   }
 }

@@ -33,32 +33,28 @@ export async function changeLocked<T>(
   const file = await realpath(path);
   const lock = `${file}.lock`;
   const fresh = `${file}.${randomBytes(6).toString("hex")}.tmp`;
-  const unfinished = new Set<string>();
-  return interruptible(
-    () => unfinished,
-    async () => {
-      await take(lock);
-      unfinished.add(lock);
-      try {
-        const { bytes, result } = await change(new Uint8Array(await readFile(file)));
-        if (bytes !== null) {
-          unfinished.add(fresh);
-          await writeWhole(fresh, bytes, (await stat(file)).mode);
-          await rename(fresh, file);
-        }
-        return result;
-      } finally {
-        for (const left of [fresh, lock])
-          if (unfinished.has(left)) await unlink(left).catch(() => {});
+  return interruptible(async ({ goOn }) => {
+    await take(lock, goOn);
+    try {
+      goOn();
+      const { bytes, result } = await change(new Uint8Array(await readFile(file)));
+      if (bytes !== null) {
+        await writeWhole(fresh, bytes, (await stat(file)).mode);
+        goOn();
+        await rename(fresh, file);
       }
-    },
-  );
+      return result;
+    } finally {
+      for (const left of [fresh, lock]) await unlink(left).catch(() => {});
+    }
+  });
 }
 
 /** Makes the lock, which only one can; waits while another has it. */
-async function take(lock: string): Promise<void> {
+async function take(lock: string, goOn: () => void): Promise<void> {
   const until = Date.now() + patience.milliseconds;
   for (;;) {
+    goOn();
     try {
       const made = await open(lock, "wx");
       await made.writeFile(`${process.pid}\n`);

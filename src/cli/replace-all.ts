@@ -39,10 +39,10 @@ export async function replaceAll(
     for (const made of [...folders].reverse()) await rmdir(made).catch(() => {});
     await leaveFolder(folder);
   };
-  const unfinished = () => [...written, join(folder, journalName)];
-  await interruptible(unfinished, async (fromHereOn) => {
+  await interruptible(async ({ goOn, fromHereOn }) => {
     let journal: Journal;
     try {
+      goOn();
       await rewriteJournal(folder, begun);
       for (const [name, content] of Object.entries(all)) {
         const path = join(folder, name);
@@ -50,8 +50,10 @@ export async function replaceAll(
         if (made !== undefined) for (const one of between(made, dirname(path))) folders.add(one);
         written.add(path + ending);
         await writeFile(path + ending, content, { flag: "wx" });
+        goOn();
       }
       journal = { ...begun, writing: [], moves: await movesOf(folder, all), outdated };
+      goOn();
       await rewriteJournal(folder, journal);
     } catch (error) {
       await takeBack();

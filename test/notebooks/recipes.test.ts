@@ -1,6 +1,7 @@
 import { readFileSync, rmSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { createContext, runInContext } from "node:vm";
+import Papa from "papaparse";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { analyse } from "../../src/analysis/analyse.ts";
 import { readCatchesFile, readSetupFile } from "../../src/node.ts";
@@ -64,18 +65,25 @@ function filled(tables: Tables, like: Tables): Tables {
   );
 }
 
+/** An engine that has nothing but the language, as old as that of Debian's R. */
+function bareEngine() {
+  const bare = createContext(Object.create(null));
+  for (const method of ["toSorted", "toReversed", "toSpliced", "with"])
+    runInContext(`delete Array.prototype.${method}`, bare);
+  runInContext(readFileSync(core, "utf8"), bare);
+  const ask = (question: object) => {
+    const text = JSON.stringify(JSON.stringify(question));
+    return JSON.parse(runInContext(`evencatch.answerJson(${text})`, bare));
+  };
+  return { bare, ask };
+}
+
 describe("the script", () => {
   it("answers in an engine that has nothing but the language", () => {
-    const bare = createContext(Object.create(null));
-    runInContext("delete Array.prototype.toSorted", bare);
-    runInContext(readFileSync(core, "utf8"), bare);
+    const { bare, ask } = bareEngine();
     const names: readonly string[] = runInContext("Object.keys(globalThis)", bare);
     expect(names.filter((name) => !name.startsWith("__zod"))).toEqual(["evencatch"]);
     const rows = [6.36, 6.48, 6.56].map((net_kg) => ({ turns: 20, net_kg }));
-    const ask = (question: object) => {
-      const text = JSON.stringify(JSON.stringify(question));
-      return JSON.parse(runInContext(`evencatch.answerJson(${text})`, bare));
-    };
     const options = { scaleDivisionKg: 0.02, tolerance: 0.03 };
     const { tables } = ask({ rows, options });
     // Ratio of sums: 6.36 + 6.48 + 6.56 kg in 60 turns.
@@ -88,6 +96,16 @@ describe("the script", () => {
       issues: [{ column: "net_kg", received: "x" }],
     });
     expect(ask({ rows, options: { language: "fr" } }).error.code).toBe("bad-option");
+  });
+
+  it("says of a season there what it says here", async () => {
+    const rows = Papa.parse(readFileSync(season[0], "utf8"), {
+      header: true,
+      skipEmptyLines: true,
+    });
+    const setup = JSON.parse(readFileSync(season[1], "utf8"));
+    const { tables } = bareEngine().ask({ rows: rows.data, setup, options: { tolerance: 0.03 } });
+    expect(plain(tables)).toEqual(plain(await expected()));
   });
 
   it("is one file without modules", () => {
