@@ -100,7 +100,7 @@ export type { FillTotals } from "./model/totals.ts";
 export type { WithAllCatches } from "./model/with-all-catches.ts";
 export type { Derived, IntervalMethod, WorkedOut } from "./model/worked-out.ts";
 export type { WorthOfCatch, WorthOfSkipping } from "./model/worth-of-catch.ts";
-export type { EngineRow } from "./pool/engine.ts";
+export type { EngineRow, StopSignal } from "./pool/engine.ts";
 export type { ShortAndLong } from "./questions/across-fills/short-and-long.ts";
 export type { CatchPlace, CatchScatter, FillPoint } from "./questions/across-fills.ts";
 export type {
