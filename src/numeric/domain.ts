@@ -22,11 +22,15 @@ export function requireAllFinite(
     if (!Number.isFinite(values[i])) requireFinite(routine, `${argument} ${i + 1}`, at(values, i));
 }
 
-/** Throws a `NumericalError` naming the argument unless `value` is finite and above 0. */
+/** Half of less, or its square root's error, is no number any more that a computer works with at full precision. */
+const least = 1e-300;
+
+/** Throws a `NumericalError` naming the argument unless `value` is finite and above 0, by 1e-300 at least. */
 export function requirePositive(routine: string, argument: string, value: number): void {
   if (!(Number.isFinite(value) && value > 0)) {
     refuse(routine, argument, value, "a finite number above 0");
   }
+  requireAtLeast(routine, argument, value, least);
 }
 
 /** Throws a `NumericalError` naming the argument unless `value` is finite and 0 or more. */
@@ -36,11 +40,12 @@ export function requireNotNegative(routine: string, argument: string, value: num
   }
 }
 
-/** Throws a `NumericalError` naming the argument unless `value` is above 0; Infinity passes. */
+/** Throws a `NumericalError` naming the argument unless `value` is above 0, by 1e-300 at least; Infinity passes. */
 export function requirePositiveOrInfinite(routine: string, argument: string, value: number): void {
   if (!(typeof value === "number" && value > 0)) {
     refuse(routine, argument, value, "a number above 0, or Infinity");
   }
+  requireAtLeast(routine, argument, value, least);
 }
 
 /** Throws a `NumericalError` naming the argument unless 0 < `value` < 1. */

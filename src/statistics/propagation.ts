@@ -2,7 +2,7 @@ import { sum } from "simple-statistics";
 import { at } from "../errors/at.ts";
 import { NumericalError } from "../errors/errors.ts";
 import { studentTQuantile } from "../numeric/distributions/student-t.ts";
-import { requireFinite, requirePositiveOrInfinite } from "../numeric/domain.ts";
+import { finiteResult, requireFinite, requirePositiveOrInfinite } from "../numeric/domain.ts";
 
 /** What is believed about an input around its value: scaled Student's t, normal, or rectangular. */
 export type InputLaw = "t" | "normal" | "rectangular";
@@ -65,7 +65,7 @@ export function propagateUncertainty(
       contribution: Math.abs(sensitivity) * input.standardUncertainty,
     };
   });
-  const variance = sum(effects.map(({ contribution }) => contribution ** 2));
+  const variance = finite(sum(effects.map(({ contribution }) => contribution ** 2)));
   const effectiveDf = welchSatterthwaite(effects);
   const coverageFactor = studentTQuantile((1 + level) / 2, effectiveDf ?? Infinity);
   const combined = Math.sqrt(variance);
@@ -86,7 +86,7 @@ export function propagateUncertainty(
  * Effective degrees of freedom of a combined standard uncertainty; null when every part is known well.
  *
  * @param parts  what each contributes, in the unit of the result, and the degrees of freedom behind it; null: known well
- * @throws       NumericalError when a contribution is not finite or df is not above zero
+ * @throws       NumericalError when a contribution or the result is not finite, or df is not above zero
  * Source        JCGM 100:2008 (GUM) equation G.2b
  */
 export function welchSatterthwaite(
@@ -100,7 +100,7 @@ export function welchSatterthwaite(
   const doubt = sum(
     parts.map(({ contribution, df }) => (df === null ? 0 : contribution ** 4 / df)),
   );
-  return doubt > 0 ? variance ** 2 / doubt : null;
+  return doubt > 0 ? finiteResult("welchSatterthwaite", variance ** 2 / doubt) : null;
 }
 
 // A step of the size of the uncertainty itself sees the curvature that the uncertainty would see.

@@ -1,6 +1,7 @@
 import { sum } from "simple-statistics";
 import { at } from "../errors/at.ts";
 import { NumericalError } from "../errors/errors.ts";
+import { finiteResult } from "../numeric/domain.ts";
 
 export interface Point {
   readonly x: number;
@@ -50,7 +51,7 @@ export const variancePowers: Readonly<Record<VarianceLaw, 0 | 1 | 2>> = {
  * @param law     how the error variance grows with x; default "proportional", the ratio of sums
  * @returns       slope in units of y per x, its classical standard error √(s²/Σwx²) with s² = Σwr²/(n−1), and the
  *                heteroscedasticity-consistent one, √Σ(wxr/(1−h))² / Σwx²
- * @throws        NumericalError when there is no point, an x is not above zero, or a value is not finite
+ * @throws        NumericalError when there is no point, an x is not above zero, or a value or a result is not finite
  * Source         Cochran, Sampling Techniques, 3rd ed., ch. 6 (ratio estimators); Long & Ervin, The American
  *                Statistician 54 (2000) 217 (HC3)
  * @example
@@ -65,7 +66,8 @@ export function fitThroughOrigin(
   const power = variancePowers[law];
   const information = ({ x }: Point) => raised(x, 2 - power);
   const totalInformation = sum(points.map(information));
-  const slope = sum(points.map(({ x, y }) => y * raised(x, 1 - power))) / totalInformation;
+  const weighted = sum(points.map(({ x, y }) => y * raised(x, 1 - power)));
+  const slope = finiteResult("fitThroughOrigin", weighted / totalInformation);
 
   // Written out: a copy that is added to takes twenty times as long, and a log has as many points as catches.
   const fittedPoints = points.map((point) => ({
@@ -75,15 +77,20 @@ export function fitThroughOrigin(
     residual: point.y - slope * point.x,
     leverage: information(point) / totalInformation,
   }));
-  const residualSumOfSquares = sum(
-    fittedPoints.map(({ x, residual }) => residual ** 2 / raised(x, power)),
+  const residualSumOfSquares = finiteResult(
+    "fitThroughOrigin",
+    sum(fittedPoints.map(({ x, residual }) => residual ** 2 / raised(x, power))),
   );
   const df = points.length - 1;
   const residualVariance = df === 0 ? null : residualSumOfSquares / df;
   const influences = fittedPoints.map(
     ({ x, residual, leverage }) => (residual * raised(x, 1 - power)) / (1 - leverage),
   );
-  const robust = () => Math.sqrt(sum(influences.map((value) => value ** 2))) / totalInformation;
+  const robust = () =>
+    finiteResult(
+      "fitThroughOrigin",
+      Math.sqrt(sum(influences.map((value) => value ** 2))) / totalInformation,
+    );
   return {
     law,
     slope,

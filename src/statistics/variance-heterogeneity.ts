@@ -3,7 +3,7 @@ import { at } from "../errors/at.ts";
 import { NumericalError } from "../errors/errors.ts";
 import { chiSquaredQuantile } from "../numeric/distributions/chi-squared.ts";
 import { studentTQuantile } from "../numeric/distributions/student-t.ts";
-import { requireNotNegative, requireProbability } from "../numeric/domain.ts";
+import { finiteResult, requireNotNegative, requireProbability } from "../numeric/domain.ts";
 import { bracketRoot, findRoot } from "../numeric/roots.ts";
 import { type EstimatedVariance, logVariance, type SpreadVote } from "./spread-votes.ts";
 
@@ -90,10 +90,11 @@ export function typicalDeviation(
   const { center, weight, squares } = about(variances.map(logVariance), 4 * heterogeneity ** 2);
   const error = Math.sqrt(Math.max(1, squares / df) / weight);
   const half = studentTQuantile((1 + level) / 2, df) * error;
+  const spread = (log: number) => finiteResult("typicalDeviation", Math.exp(log / 2));
   return {
-    value: Math.exp(center / 2),
-    lower: Math.exp((center - half) / 2),
-    upper: Math.exp((center + half) / 2),
+    value: spread(center),
+    lower: spread(center - half),
+    upper: spread(center + half),
     level,
   };
 }
