@@ -76,7 +76,7 @@ describe("the paragraph that a report offers", () => {
     for (const absent of ["moved", "next fill", "Products", "Among many"])
       expect(oneMorning).not.toContain(absent);
     const alone = await logOf(csv("turns,net_kg", "20,6.02", "20,5.91", "20,6.1"));
-    expect(clean(analyse(alone, null, { borrow: "none" })).text).toContain("from each meter alone");
+    expect(clean(analyse(alone, null, { borrow: "none" })).text).toContain("from each fill alone");
   });
 
   it("cites the same sources in German", () => {

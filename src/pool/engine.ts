@@ -4,6 +4,13 @@ import { join } from "node:path";
 import type { DuckDBConnection, DuckDBInstance } from "@duckdb/node-api";
 import { PackageError } from "../errors/errors.ts";
 
+/** What is needed of an `AbortSignal`, which programs without the types of a browser or of Node cannot name. */
+export interface StopSignal {
+  readonly throwIfAborted: () => void;
+  readonly addEventListener: (type: "abort", listener: () => void) => void;
+  readonly removeEventListener: (type: "abort", listener: () => void) => void;
+}
+
 /** How much of a machine may be taken. */
 export interface EngineOptions {
   /** Most memory of the engine, as it writes it; what does not fit goes to disk. */
@@ -12,7 +19,7 @@ export interface EngineOptions {
   readonly threads: number | null;
   /** Folder for what does not fit into memory. */
   readonly folder: string;
-  readonly signal: AbortSignal | null;
+  readonly signal: StopSignal | null;
 }
 
 export type EngineRow = Readonly<Record<string, unknown>>;

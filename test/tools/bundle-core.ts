@@ -12,11 +12,23 @@ import { notices } from "./notices.ts";
 
 const root = fileURLToPath(new URL("../../", import.meta.url));
 
-/** What the code uses and the V8 that Debian's R has (10.2) lacks. */
-const missing = `if (!Array.prototype.toSorted) Object.defineProperty(Array.prototype, "toSorted", {
-  value: function (order) { return Array.from(this).sort(order); },
-  configurable: true, writable: true,
-});`;
+/**
+ * What the code uses, or may come to use, of the language of 2023, and the V8 that Debian's R has (10.2) lacks: the methods of
+ * arrays that give a copy.
+ */
+const missing = `(() => {
+  const copying = {
+    toSorted: (copy, order) => copy.sort(order),
+    toReversed: (copy) => copy.reverse(),
+    toSpliced: (copy, ...given) => (copy.splice(...given), copy),
+    with: (copy, index, value) => (copy.splice(index, 1, value), copy),
+  };
+  for (const [name, change] of Object.entries(copying))
+    if (!Array.prototype[name]) Object.defineProperty(Array.prototype, name, {
+      value: function (...given) { return change(Array.from(this), ...given); },
+      configurable: true, writable: true,
+    });
+})();`;
 
 /** The script as text, opening with the licences of all it contains. It sets one global, `evencatch`. */
 export async function bundleCore(): Promise<string> {

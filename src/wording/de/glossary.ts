@@ -39,7 +39,7 @@ export const glossary: typeof english = {
     ],
     spread: [
       "Streuung zwischen den Füllungen",
-      "Wie sehr sich Füllungen eines Dosierers unterscheiden, als Standardabweichung ohne die Streuung der Proben.",
+      "Wie sehr sich Füllungen eines Dosierers unterscheiden, als Standardabweichung, die Streuung ihrer Proben eingeschlossen.",
     ],
     interval: [
       "Vertrauensbereich",

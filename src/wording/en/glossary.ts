@@ -29,7 +29,7 @@ export const glossary = {
     scatter: ["scatter", "How much catches of one fill differ, as a standard deviation."],
     spread: [
       "spread",
-      "How much fills of one meter differ, as a standard deviation, catch scatter taken out.",
+      "How much fills of one meter differ, as a standard deviation, the scatter of their catches included.",
     ],
     interval: [
       "interval",

@@ -1,4 +1,4 @@
-import type { Analysis } from "../../analysis/analyse.ts";
+import type { Analysis, MeterAnswers } from "../../analysis/analyse.ts";
 import type { ComparisonMethod } from "../../statistics/comparison-layout.ts";
 import type { methods as templates } from "../en/methods.ts";
 import type { Format } from "../format.ts";
@@ -71,26 +71,21 @@ function meterSentences(
   cite: Cite,
 ): Said {
   const { varianceLaw, scaleDivisionKg, tolerance } = options;
-  const lent = meters.some(({ delivery }) => delivery.scatter.source === "lent");
   return [
     say.delivery[varianceLaw]({ ratio: cite("cochran") }),
-    lent ? say.scatter.lent({ moderated: cite("smyth") }) : say.scatter.own,
-    scaleDivisionKg === null
-      ? say.noDivision
-      : say.division({
-          division: format.value(scaleDivisionKg, "mass"),
-          gum: cite("gum"),
-        }),
+    scatterSentence(meters, say, cite),
+    divisionSentence(meters, scaleDivisionKg, format, say, cite),
     meters.some(({ outliers }) => outliers !== null)
       ? say.screening({ outliers: cite("cookWeisberg", "rosner") })
       : null,
     meters.some(({ acrossFills }) => acrossFills?.nextFill.interval != null)
       ? say.acrossFills({ interval: cite("hahnMeeker") })
       : null,
+    meters.some(({ acrossFills }) => isWidened(acrossFills)) ? say.widened : null,
     meters.some(({ drift }) => drift?.fills.some(({ step }) => step?.evidence != null))
       ? say.drift({ shift: cite("jeffreys", "shiryaev", "roberts") })
       : null,
-    meters.some(({ catchesNeeded }) => catchesNeeded !== null)
+    meters.some(({ catchesNeeded }) => catchesNeeded?.decides === "tolerance")
       ? say.catchesNeeded({
           tolerance: format.percent(tolerance, 1),
           assurance: cite("hahnMeeker"),
@@ -100,6 +95,43 @@ function meterSentences(
       ? say.budget({ gum: cite("gum", "gumMonteCarlo") })
       : null,
   ];
+}
+
+function scatterSentence(meters: Analysis["meters"], say: typeof templates, cite: Cite): string {
+  const lent = meters.flatMap(({ delivery: { scatter } }) =>
+    scatter.source === "lent" ? [scatter.lentBy] : [],
+  );
+  if (lent.length === 0) return say.scatter.own;
+  const [fills, others] = [lent.some((by) => by.fills > 0), lent.some((by) => by.meters > 0)];
+  const { lenders } = say.scatter;
+  const from = fills
+    ? others
+      ? lenders.both
+      : lenders.fills
+    : others
+      ? lenders.meters
+      : lenders.assumed;
+  return say.scatter.lent({ lenders: from, moderated: cite("smyth") });
+}
+
+/** The division of the log, or of its rows, where they have one of their own. */
+function divisionSentence(
+  meters: Analysis["meters"],
+  scaleDivisionKg: number | null,
+  format: Format,
+  say: typeof templates,
+  cite: Cite,
+): string {
+  if (scaleDivisionKg !== null)
+    return say.division({ division: format.value(scaleDivisionKg, "mass"), gum: cite("gum") });
+  return meters.some(({ delivery }) => delivery.variance.division === null)
+    ? say.noDivision
+    : say.divisionOfCatches({ gum: cite("gum") });
+}
+
+function isWidened(fills: MeterAnswers["acrossFills"]): boolean {
+  const [mean, plain] = [fills?.mean.interval, fills?.meanIfIndependent.interval];
+  return mean != null && plain != null && mean.upper !== plain.upper;
 }
 
 function productSentences(

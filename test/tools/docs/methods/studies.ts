@@ -88,6 +88,7 @@ const shapes = {
       z.object({
         rule: z.string(),
         mean: z.number(),
+        worstOfOneScatter: z.number(),
         worst: z.number(),
         claim: z.number().nullable(),
       }),
