@@ -1,9 +1,9 @@
 import type { DataIssue } from "../errors/data-issue.ts";
 import { DataError, OptionError } from "../errors/errors.ts";
-import { decodeText } from "./decode.ts";
 import type { GivenKeys } from "./given-keys.ts";
 import { type Checked, failed, passed } from "./issues.ts";
-import { checkTable, readTextTable } from "./read-text.ts";
+import { readJson } from "./json.ts";
+import { checkTable, readTextTable, textOf } from "./read-text.ts";
 import {
   type CatchSource,
   type FileFormat,
@@ -85,7 +85,7 @@ async function readTable(
 ): Promise<Checked<Table>> {
   const { name } = source;
   if (format === null) return failed([unknownType(name)]);
-  if (format === "json") return withRepeatedKeys(readTextTable(source, format), source);
+  if (format === "json") return jsonTable(source);
   if (format !== "xlsx") return readTextTable(source, format);
   const bytes = "bytes" in source ? source.bytes : new TextEncoder().encode(source.text);
   return bytes.length > largestBytes.xlsx
@@ -94,9 +94,9 @@ async function readTable(
 }
 
 /** Here and not where JSON is read, so that the page at the drill need not carry it: what it reads so it wrote itself. */
-function withRepeatedKeys(table: Checked<Table>, source: CatchSource): Checked<Table> {
-  const text = decodeText(source, "list");
-  return table.ok && text.ok
-    ? passed({ ...table.value, findings: keysRepeated(text.value) })
-    : table;
+function jsonTable(source: CatchSource): Checked<Table> {
+  const text = textOf(source, "json");
+  if (!text.ok) return text;
+  const table = readJson(source.name, text.value);
+  return table.ok ? passed({ ...table.value, findings: keysRepeated(text.value) }) : table;
 }

@@ -41,12 +41,17 @@ function tableOfText(source: CatchSource): Checked<Table> {
 
 /** The table in a text file. */
 export function readTextTable(source: CatchSource, format: TextFormat): Checked<Table> {
-  const { name } = source;
-  const size = "bytes" in source ? source.bytes.length : source.text.length;
-  if (size > largestBytes[format]) return failed([tooLarge(name, format, size)]);
-  const text = decodeText(source, format === "csv" ? "table" : "list");
+  const text = textOf(source, format);
   if (!text.ok) return text;
-  return format === "csv" ? readCsv(name, text.value) : readJson(name, text.value);
+  return format === "csv" ? readCsv(source.name, text.value) : readJson(source.name, text.value);
+}
+
+/** What is written in a text file, unless it is too large. */
+export function textOf(source: CatchSource, format: TextFormat): Checked<string> {
+  const size = "bytes" in source ? source.bytes.length : source.text.length;
+  return size > largestBytes[format]
+    ? failed([tooLarge(source.name, format, size)])
+    : decodeText(source, format === "csv" ? "table" : "list");
 }
 
 /**

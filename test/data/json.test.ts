@@ -1,4 +1,4 @@
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, vi } from "vitest";
 import type { CatchSource } from "../../src/data/source.ts";
 import { csv, logOf, problemsOf } from "../support/catch-files.ts";
 
@@ -15,6 +15,13 @@ describe("catches in JSON", () => {
       csv("bin,product,fill,catch,turns,net_kg,taken_at,lot", "1,wheat,1,1,20,5.89,2026-04-12,7"),
     );
     expect(log.catches).toEqual(text.catches.map((row) => ({ ...row, row: 1 })));
+  });
+
+  it("are made text once", async () => {
+    const decoded = vi.spyOn(TextDecoder.prototype, "decode");
+    await logOf({ name: "catches.json", bytes: new TextEncoder().encode(JSON.stringify([one])) });
+    expect(decoded).toHaveBeenCalledTimes(1);
+    decoded.mockRestore();
   });
 
   it("may stand under the key catches", async () => {
