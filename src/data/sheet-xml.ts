@@ -27,7 +27,7 @@ export function calmSheet(content: Uint8Array): CalmSheet | null {
   if (longest > longestFormula || longest * shared > mostShared) return null;
   const calm = text
     .replace(/<(?:\w+:)?hyperlink\s[^<>]*>/g, "")
-    .replace(/(<(?:\w+:)?f\s[^<>]*?)\st\s*=\s*["']array["']/g, "$1");
+    .replace(/(<(?:\w+:)?f(?=\s)[^<>]*?)\st\s*=\s*["']array["']/g, "$1");
   return { content: new TextEncoder().encode(calm), cells };
 }
 
