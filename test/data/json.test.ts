@@ -126,4 +126,21 @@ describe("JSON that is refused", () => {
     const deep = `[{"bin": ${"[".repeat(100_000)}${"]".repeat(100_000)}}]`;
     expect(await problemsOf(json(deep))).toHaveLength(1);
   });
+
+  it("refuses a few entries with many names among very many", async () => {
+    const names = Array.from({ length: 420 }, (_, i) => [`mine ${i}`, i]);
+    const entries = [Object.fromEntries(names), ...Array.from({ length: 60_000 }, () => ({}))];
+    expect(await problemsOf(json(entries))).toEqual([
+      expect.stringMatching(/found 25200420 cells; needed at most 25000000 cells/),
+    ]);
+  });
+
+  it("names as many problems as are named of any file", async () => {
+    const entries = Array.from({ length: 5_000 }, () => ({ turns: [] }));
+    const found = await problemsOf(json(entries));
+    expect(found.filter((text) => text.includes("a list or an object"))).toHaveLength(1_000);
+    expect(found.at(-1)).toContain("4000 more rows after so many problems");
+    const fields = Object.fromEntries(entries.map((_, i) => [`mine ${i}`, []]));
+    expect(await problemsOf(json([fields]))).toHaveLength(1_000);
+  });
 });
