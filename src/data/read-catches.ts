@@ -61,12 +61,21 @@ export async function checkCatches(
   source: CatchSource,
   options: ReadOptions = {},
 ): Promise<CatchCheck> {
-  const format = formatOf(source.name);
-  checkOptions(options, format);
-  const table = await readTable(source, format, options.sheet);
+  const table = await tableIn(source, options);
   if (!table.ok) return table;
   const log = checkTable(table.value, source.name, options.keys);
   return log.ok ? { ok: true, log: log.value } : log;
+}
+
+/**
+ * The table in a file of any format.
+ *
+ * @throws OptionError for an option that does not apply
+ */
+export async function tableIn(source: CatchSource, options: ReadOptions): Promise<Checked<Table>> {
+  const format = formatOf(source.name);
+  checkOptions(options, format);
+  return readTable(source, format, options.sheet);
 }
 
 function checkOptions(options: ReadOptions, format: FileFormat | null): void {

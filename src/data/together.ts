@@ -1,11 +1,11 @@
 import { at } from "../errors/at.ts";
 import type { DataIssue } from "../errors/data-issue.ts";
+import { firstOf } from "./budget.ts";
 import { type KeyColumn, keyColumns, type PlainColumn } from "./column-kinds.ts";
 import { groupsOf } from "./groups.ts";
 import { type FoundColumns, headerIn } from "./headers.ts";
 import { fillKey, isSameFilling } from "./identity.ts";
-import { dataIssue, type Place, standingFor } from "./issues.ts";
-import { limits } from "./limits.ts";
+import { dataIssue, type Place } from "./issues.ts";
 import { type LogNames, logNames } from "./log-names.ts";
 import type { CatchIdentity } from "./rows.ts";
 
@@ -28,8 +28,8 @@ export function checkTogether(
   const keys = keyColumns.filter((name) => columns.plain.has(name));
   return [
     ...keys.flatMap((name) => keysMissing(rows, name, under(name))),
-    ...told(fills.filter(mayHoldTwins).flatMap(twins), twinIssue(names, ofCatch)),
-    ...told(fills.flatMap(otherProducts), mixedIssue(names, ofProduct)),
+    ...firstOf(fills.filter(mayHoldTwins).flatMap(twins), twinIssue(names, ofCatch)),
+    ...firstOf(fills.flatMap(otherProducts), mixedIssue(names, ofProduct)),
     ...keys.flatMap((name) => twoSpellings(rows, name, under(name))),
     ...twoSpellings(rows, "bin", under("bin")),
     ...twoSpellings(rows, "product", under("product")),
@@ -45,7 +45,7 @@ function keysMissing(
   const first = rows.find((row) => row[name] !== null);
   if (first === undefined) return [];
   const facts = { header: place.column ?? name, named: first[name] ?? "", firstRow: first.row };
-  return told(
+  return firstOf(
     rows.filter((row) => row[name] === null),
     ({ row }) => dataIssue({ ...place, row }, { problem: "key-missing", facts }),
   );
@@ -152,7 +152,7 @@ function twoSpellings(
   const other = laterOnes(spelt, ({ text }) => [text.toLowerCase()]).filter(
     ({ row, first }) => row.text !== first.text,
   );
-  return told(other, ({ row: { row, text }, first }) =>
+  return firstOf(other, ({ row: { row, text }, first }) =>
     dataIssue(
       { ...place, row: row.row },
       isKey
@@ -161,13 +161,6 @@ function twoSpellings(
       text,
     ),
   );
-}
-
-/** The first of what is wrong in one way; of more than are named, the first stands for the rest as well. */
-function told<T>(wrong: readonly T[], issueOf: (one: T) => DataIssue): readonly DataIssue[] {
-  const [first, ...others] = wrong.slice(0, limits.problems).map(issueOf);
-  if (first === undefined) return [];
-  return [standingFor(first, wrong.length - 1 - others.length), ...others];
 }
 
 /** A fill by the names it has on every surface. */
