@@ -157,7 +157,8 @@ function usualUnit(written: readonly WrittenWeights[]): MassUnit {
   return most;
 }
 
-function noRows(place: Place): DataIssue {
+/** The issue for a table with nothing below its header. */
+export function noRows(place: Place): DataIssue {
   const problem = place.rowKind === "entry" ? "no-entries" : "no-rows";
   return dataIssue(place, { problem, facts: {} });
 }

@@ -49,6 +49,12 @@ const ofCatch: ReadonlySet<PlainColumn> = new Set([
 /** Names of the columns that tell catches and fills apart, in every statement. */
 export const catchKeys = [...keyColumns, "bin", "product", "fill"] as const;
 
+/** What makes a fill of any product, as `fillKey` has it. */
+export const fillKeys = [...keyColumns, "bin", "fill"].join(", ");
+
+/** Whether a row can be told from the others. */
+export const isTold = `bin IS NOT NULL AND product IS NOT NULL AND fill IS NOT NULL AND "catch" IS NOT NULL`;
+
 /**
  * SQL that reads catches by the rules of the in-memory reader, made from the same table of columns: names tidied, masses in kg,
  * net worked out on the digits as written. Farm, machine and season that a table lacks are empty texts, so that rows can be
