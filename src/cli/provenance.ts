@@ -1,7 +1,7 @@
 import { readFile } from "node:fs/promises";
 import { basename } from "node:path";
 import { isZip } from "../data/binary-kind.ts";
-import type { CatchSource } from "../data/source.ts";
+import { bytesOf, type CatchSource } from "../data/source.ts";
 import { sheetNames } from "../data/workbook.ts";
 import type { ReportInput, ReportInputs } from "../report/provenance.ts";
 import { sha256Of } from "./manifest.ts";
@@ -50,8 +50,4 @@ async function inputOf(
 async function firstSheet(name: string, bytes: Uint8Array): Promise<string | null> {
   const names = await sheetNames(name, bytes);
   return (names.ok ? names.value[0] : undefined) ?? null;
-}
-
-function bytesOf(source: CatchSource): Uint8Array {
-  return "bytes" in source ? source.bytes : new TextEncoder().encode(source.text);
 }

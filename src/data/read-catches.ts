@@ -5,6 +5,7 @@ import { type Checked, failed, passed } from "./issues.ts";
 import { readJson } from "./json.ts";
 import { checkTable, readTextTable, textOf } from "./read-text.ts";
 import {
+  bytesOf,
   type CatchSource,
   type FileFormat,
   formatOf,
@@ -96,7 +97,7 @@ async function readTable(
   if (format === null) return failed([unknownType(name)]);
   if (format === "json") return jsonTable(source);
   if (format !== "xlsx") return readTextTable(source, format);
-  const bytes = "bytes" in source ? source.bytes : new TextEncoder().encode(source.text);
+  const bytes = bytesOf(source);
   return bytes.length > largestBytes.xlsx
     ? failed([tooLarge(name, format, bytes.length)])
     : readXlsx(name, bytes, sheet);
