@@ -20,7 +20,7 @@ describe("the files of a report", () => {
         await provenanceOf({
           ...nothing,
           catches: [await catchSource(catches), { name: "typed.csv", text: "abc" }],
-          setup: catches,
+          setup: await catchSource(catches),
         }),
       ).toEqual({
         catches: [
@@ -30,6 +30,20 @@ describe("the files of a report", () => {
         setup: expect.objectContaining({ name: "catches.csv" }),
         library: null,
       });
+    });
+  });
+
+  it("are told as they were read, whatever has become of them since", async () => {
+    await inFolder(async (folder) => {
+      const source = await catchSource(await fileWith(folder, "setup.json", "abc"));
+      await fileWith(folder, "setup.json", "other");
+      const { setup, library } = await provenanceOf({
+        ...nothing,
+        catches: [],
+        setup: source,
+        library: source,
+      });
+      expect([setup?.sha256, library?.sha256]).toEqual([ofAbc, ofAbc]);
     });
   });
 
