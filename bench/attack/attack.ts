@@ -43,7 +43,7 @@ export async function inTime(answer: () => Outcome | Promise<Outcome>): Promise<
 
 /** A whole number from 0 up to but not including `end`. */
 export function below(random: RandomStream, end: number): number {
-  return Math.min(end - 1, Math.floor(random.uniform() * end));
+  return random.integer(0, end - 1);
 }
 
 export function oneOf<T>(random: RandomStream, values: readonly [T, ...T[]]): T {

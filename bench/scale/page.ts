@@ -1,6 +1,6 @@
 import type { ChartSpec } from "../../src/charts/chart-spec.ts";
 import { baseSpec } from "../../src/charts/theme.ts";
-import { table } from "../study/support/markdown.ts";
+import { count, table, two } from "../study/support/markdown.ts";
 import { aimOf, exponents, type Measured, together } from "./growth.ts";
 import { type Pooled, pooledLines, pooledPoints } from "./pooled.ts";
 
@@ -11,8 +11,6 @@ export interface Ground {
   readonly flags: readonly string[];
   readonly cores: number;
 }
-
-const count = (value: number) => value.toLocaleString("en");
 
 /** The page in reports. */
 export function scalePage(
@@ -128,8 +126,6 @@ function besideLines(measured: readonly Measured[]): readonly string[] {
     "",
   ];
 }
-
-const two = (value: number) => value.toFixed(2);
 
 function missedLines(measured: readonly Measured[]): readonly string[] {
   const missed = measured.flatMap((one) => {

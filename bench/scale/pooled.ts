@@ -1,4 +1,4 @@
-import { table } from "../study/support/markdown.ts";
+import { count, table, two } from "../study/support/markdown.ts";
 import { type Beside, exponents } from "./growth.ts";
 
 /** What pooling took, and the database alone. */
@@ -10,9 +10,6 @@ export interface Pooled {
 
 /** What pooling is meant to take at most for ten million rows, on two processors. */
 const aim = { rows: 10_000_000, seconds: 60 } as const;
-
-const count = (value: number) => value.toLocaleString("en");
-const two = (value: number) => value.toFixed(2);
 
 /** The section of the page on logs too long for memory. */
 export function pooledLines(pooled: readonly Pooled[]): readonly string[] {

@@ -85,7 +85,7 @@ export function decisiveAnswers<A extends DecisiveGround>(
   questions: DecisiveQuestions<A>,
 ) {
   const { index, open } = about;
-  const leftOut = newestFillLeftOut(meter, index.lastFill(meter));
+  const leftOut = newestFillLeftOut(meter, index.leftOutSince(meter));
   const isIn = isInTheBin(meter, index.inItsBin(meter));
   const planNext = !isIn || leftOut.length > 0;
   const asked = questionsOf(meter, about);

@@ -1,24 +1,15 @@
-import { type Fill, type Meter, newestFill } from "../model/meters.ts";
-import { bySeasonAndNumber } from "../model/time-order.ts";
+import { type Meter, newestFill } from "../model/meters.ts";
 import { type Caution, caution } from "../results/caution.ts";
+import type { FillName } from "../results/fill-name.ts";
 
 /**
  * A newest fill whose every catch is left out: what is answered is the fill before, which must not go unsaid.
  *
- * @param last  the last fill of the meter in the log, fills that are left out included
+ * @param leftOutFill  the last of such fills after the newest that counts; null: none
  */
-export function newestFillLeftOut(
-  meter: Meter,
-  last: Pick<Fill, "fill" | "number" | "seasonRank">,
-): readonly Caution[] {
+export function newestFillLeftOut(meter: Meter, leftOutFill: FillName | null): readonly Caution[] {
+  if (leftOutFill === null) return [];
   const { bin, product } = meter;
-  const newest = newestFill(meter);
-  if (bySeasonAndNumber(newest, last) >= 0) return [];
-  return [
-    caution(
-      "newest-fill-left-out",
-      { bin, product, fill: newest.fill },
-      { leftOutFill: last.fill },
-    ),
-  ];
+  const { fill } = newestFill(meter);
+  return [caution("newest-fill-left-out", { bin, product, fill }, { leftOutFill })];
 }

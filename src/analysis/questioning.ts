@@ -50,7 +50,6 @@ export function questioning(
     index: logIndex(
       { ...log, cautions: [...log.cautions, ...besideSetup, ...(setup?.cautions ?? [])] },
       open.meters,
-      names,
     ),
     besideSetup,
     setup,

@@ -1,5 +1,6 @@
 import type { Consistency } from "../questions/repeatability/consistency.ts";
 import type { Repeatability } from "../questions/repeatability.ts";
+import { defaults } from "../results/defaults.ts";
 import type { Words } from "../wording/words.ts";
 import type { ChartSpec } from "./chart-spec.ts";
 import { sentenceHint } from "./hints.ts";
@@ -55,7 +56,7 @@ export function consistencyChart(
   const view = (field: "h" | "k", title: string, rows: readonly { readonly place: number }[]) => {
     const y = (one: string) => ({ field: one, type: "quantitative", title });
     return [
-      ...styles.map((style, place) => ({
+      ...looks.map(({ style }, place) => ({
         data: { values: rows.filter((row) => row.place === place) },
         mark: { type: "tick", style, thickness: place + 1, size: 14 },
         encoding: { x, y: y("limit") },
@@ -81,10 +82,10 @@ export function consistencyChart(
             ...view("h", say.h, hRows),
             ...keyLayer([
               ...keyed("observation", say.key[by]),
-              ...styles.flatMap((style, place) =>
+              ...looks.flatMap(({ style, chance }) =>
                 keyed(
                   { shape: across, stroke: chartStyles[style].color },
-                  words.charts.byChance(chances[place] ?? 0),
+                  words.charts.byChance(chance),
                 ),
               ),
             ]),
@@ -96,5 +97,9 @@ export function consistencyChart(
   );
 }
 
-const styles = ["interval", "reference"] as const;
-const chances = [0.05, 0.01];
+const [often, seldom] = defaults.beyondByChance;
+/** The pairs of limits, the inner one first. */
+const looks = [
+  { style: "interval", chance: often },
+  { style: "reference", chance: seldom },
+] as const;

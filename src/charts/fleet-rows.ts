@@ -3,9 +3,10 @@ import type { Estimate } from "../results/estimate.ts";
 import type { Drawn } from "../wording/sayings/fleet.ts";
 import type { Words } from "../wording/words.ts";
 import type { ChartSpec } from "./chart-spec.ts";
+import { type KeyEntry, keyed, keyLayer, lineShape, uprightShape } from "./key.ts";
 import { withNamedData } from "./named-data.ts";
 import { type Axes, intervalLayer, pointLayer } from "./product-rows.ts";
-import { baseSpec } from "./theme.ts";
+import { baseSpec, chartStyles } from "./theme.ts";
 
 /** Rows lie closer than those of products: there are many, each with one short name. */
 const rowHeight = 17;
@@ -52,20 +53,23 @@ export interface Caterpillar {
   readonly nameOf: (standing: FleetStanding) => string;
   /** A line at this value; null: none. */
   readonly line: number | null;
+  /** Confidence level of the intervals. */
+  readonly level: number;
   /** Intervals of a spread are about as wide up as down in ratio. */
   readonly logarithmic: boolean;
 }
 
 /** A row for each meter, its value with its interval, the largest on top, the marked ones in another shape and colour. */
 export function caterpillar(
-  { title, description, axis, rows, nameOf, line, logarithmic }: Caterpillar,
-  { format, fleet }: Words,
+  { title, description, axis, rows, nameOf, line, level, logarithmic }: Caterpillar,
+  { format, fleet, charts }: Words,
 ): ChartSpec {
   const values = rows.map(({ standing, value, interval, typical, unlike }) => ({
     name: nameOf(standing),
     product: standing.product,
     fills: standing.fills,
     value: 100 * value,
+    said: format.percent(value),
     lower: percent(interval?.lower),
     upper: percent(interval?.upper),
     typical: percent(typical),
@@ -76,12 +80,13 @@ export function caterpillar(
     axis,
     logarithmic,
   );
-  const tooltip = [
-    { field: "name", type: "nominal", title: fleet.chart.bin },
-    { field: "value", type: "quantitative", title: axis, format: ".1f" },
-    { field: "fills", type: "quantitative", title: fleet.chart.fills },
+  const hints = [
+    { field: "name", title: fleet.chart.bin },
+    { field: "said", title: axis },
+    { field: "fills", title: fleet.chart.fills },
   ];
   const typical = values.filter((one) => one.typical !== null);
+  const intervals = intervalLayer(values, axes, { style: "earlier" });
   return withNamedData({
     ...baseSpec({
       language: format.language,
@@ -99,7 +104,7 @@ export function caterpillar(
               encoding: { x: axes.x("line") },
             },
           ]),
-      ...intervalLayer(values, axes, { style: "earlier" }),
+      ...intervals,
       ...(typical.length === 0
         ? []
         : [
@@ -114,10 +119,43 @@ export function caterpillar(
         // A layer without data would make the drawing complain.
         return own.length === 0
           ? []
-          : [pointLayer(own, unlike ? "flagged" : "observation", axes, "value", tooltip)];
+          : [pointLayer(own, unlike ? "flagged" : "observation", axes, "value", hints)];
       }),
+      ...keyLayer([
+        ...meterKeys(rows, fleet.chart),
+        ...keyed(
+          { shape: lineShape, stroke: chartStyles.interval.color },
+          charts.interval(level),
+          intervals.length > 0,
+        ),
+        ...keyed("reference", fleet.chart.level, line !== null),
+        ...keyed(
+          { shape: uprightShape, stroke: chartStyles.reference.color },
+          fleet.chart.typical,
+          typical.length > 0,
+        ),
+      ]),
     ],
   });
+}
+
+/** The points of meters in a key, those that are there. */
+export function meterKeys(
+  meters: readonly { readonly unlike: boolean }[],
+  say: Words["fleet"]["chart"],
+): readonly KeyEntry[] {
+  return [
+    ...keyed(
+      "observation",
+      say.meter,
+      meters.some(({ unlike }) => !unlike),
+    ),
+    ...keyed(
+      "flagged",
+      say.unlike,
+      meters.some(({ unlike }) => unlike),
+    ),
+  ];
 }
 
 function rowAxes(names: readonly string[], title: string, logarithmic: boolean): Axes {

@@ -1,8 +1,11 @@
 import type { Fleet, FleetStanding } from "../analysis/fleet.ts";
+import type { Funnel, FunnelPoint } from "../questions/fleet/result.ts";
 import type { SpreadKind } from "../wording/sayings/fleet.ts";
 import type { Words } from "../wording/words.ts";
 import type { ChartSpec } from "./chart-spec.ts";
-import { type CaterpillarRow, caterpillar, drawnOf, rowsToDraw } from "./fleet-rows.ts";
+import { type CaterpillarRow, caterpillar, drawnOf, meterKeys, rowsToDraw } from "./fleet-rows.ts";
+import { hints } from "./hints.ts";
+import { keyed, keyLayer } from "./key.ts";
 import { withNamedData } from "./named-data.ts";
 import { baseSpec } from "./theme.ts";
 
@@ -14,7 +17,7 @@ import { baseSpec } from "./theme.ts";
  *          product has no level
  */
 export function fleetDeliveryChart(
-  { meters }: Fleet,
+  { meters, options }: Fleet,
   product: string,
   words: Words,
 ): ChartSpec | null {
@@ -35,6 +38,7 @@ export function fleetDeliveryChart(
       rows,
       nameOf: ({ bin }) => bin,
       line: 1,
+      level: options.level,
       logarithmic: false,
     },
     words,
@@ -71,6 +75,7 @@ export function fleetSpreadChart(
       rows,
       nameOf: product === null ? words.fleet.brief : ({ bin }: FleetStanding) => bin,
       line: null,
+      level: options.level,
       logarithmic: true,
     },
     words,
@@ -112,6 +117,8 @@ export function fleetFunnelChart(fleet: Fleet, words: Words): ChartSpec | null {
             product,
             turns,
             ratio: 100 * delivery.ratio.value,
+            turnsSaid: words.format.plain(turns),
+            said: words.format.percent(delivery.ratio.value),
             unlike: delivery.unlike !== null,
           },
         ],
@@ -129,7 +136,7 @@ export function fleetFunnelChart(fleet: Fleet, words: Words): ChartSpec | null {
         mark: { type: "rule", style: "estimate" },
         encoding: { y: y("ratio") },
       },
-      ...limitLayers(fleet, words, x, y),
+      ...limitLayers(funnel, x, y),
       ...[false, true].flatMap((unlike) => {
         const values = points.filter((one) => one.unlike === unlike);
         // A layer without data would make the drawing complain.
@@ -142,57 +149,52 @@ export function fleetFunnelChart(fleet: Fleet, words: Words): ChartSpec | null {
                 encoding: {
                   x,
                   y: y("ratio"),
-                  tooltip: [
-                    { field: "bin", type: "nominal", title: say.chart.bin },
-                    { field: "product", type: "nominal", title: say.table.product },
-                    { field: "turns", type: "quantitative", title: say.chart.turns },
-                    { field: "ratio", type: "quantitative", title: say.chart.ratio, format: ".1f" },
-                  ],
+                  ...hints([
+                    { field: "bin", title: say.chart.bin },
+                    { field: "product", title: say.table.product },
+                    { field: "turnsSaid", title: say.chart.turns },
+                    { field: "said", title: say.chart.ratio },
+                  ]),
                 },
               },
             ];
       }),
+      ...keyLayer([
+        ...meterKeys(points, say.chart),
+        ...keyed("estimate", say.chart.level),
+        ...keyed(limits.inner.style, say.chart.limits.inner),
+        ...keyed(limits.outer.style, say.chart.limits.outer),
+      ]),
     ],
   });
 }
 
-/** Both pairs of lines, each with its name at the right end of the upper one. */
+/** How the pairs of lines are drawn, and where they lie. */
+const limits = {
+  inner: {
+    style: "next-edge",
+    ends: ({ lower95, upper95 }: FunnelPoint) => ({ lower: 100 * lower95, upper: 100 * upper95 }),
+  },
+  outer: {
+    style: "reference",
+    ends: ({ lower998, upper998 }: FunnelPoint) => ({
+      lower: 100 * lower998,
+      upper: 100 * upper998,
+    }),
+  },
+} as const;
+
 function limitLayers(
-  { funnel }: Fleet,
-  { fleet }: Words,
+  { points }: Funnel,
   x: object,
   y: (field: string) => object,
 ): readonly object[] {
-  const points = funnel?.points ?? [];
-  const { limits } = fleet.chart;
-  const pairs = [
-    {
-      style: "next-edge",
-      label: limits.inner,
-      ends: (at: (typeof points)[number]) => [at.lower95, at.upper95],
-    },
-    {
-      style: "reference",
-      label: limits.outer,
-      ends: (at: (typeof points)[number]) => [at.lower998, at.upper998],
-    },
-  ] as const;
-  return pairs.flatMap(({ style, label, ends }) => {
-    const lines = points.map((point) => {
-      const [lower = 1, upper = 1] = ends(point);
-      return { turns: point.turns, lower: 100 * lower, upper: 100 * upper };
-    });
-    return [
-      ...["lower", "upper"].map((end) => ({
-        data: { values: lines },
-        mark: { type: "line", style },
-        encoding: { x, y: y(end) },
-      })),
-      {
-        data: { values: lines.slice(-1).map((last) => ({ ...last, label })) },
-        mark: { type: "text", style: "remark", align: "right", dy: -7 },
-        encoding: { x, y: y("upper"), text: { field: "label" } },
-      },
-    ];
+  return Object.values(limits).flatMap(({ style, ends }) => {
+    const values = points.map((point) => ({ turns: point.turns, ...ends(point) }));
+    return ["lower", "upper"].map((end) => ({
+      data: { values },
+      mark: { type: "line", style },
+      encoding: { x, y: y(end) },
+    }));
   });
 }

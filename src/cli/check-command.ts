@@ -58,5 +58,5 @@ export function checkFindings(log: CatchLog, setup: Setup | null): readonly Caut
 function newestFillsLeftOut(log: CatchLog, setup: Setup | null): readonly Caution[] {
   if (log.catches.every(({ leftOut }) => leftOut !== null)) return [];
   const { open, index } = questioning(log, setup, {});
-  return open.meters.flatMap((meter) => newestFillLeftOut(meter, index.lastFill(meter)));
+  return open.meters.flatMap((meter) => newestFillLeftOut(meter, index.leftOutSince(meter)));
 }

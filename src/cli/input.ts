@@ -6,7 +6,8 @@ import type { GivenKeys } from "../data/given-keys.ts";
 import type { ReadOptions } from "../data/read-catches.ts";
 import type { TogetherOptions } from "../data/read-together.ts";
 import type { Setup } from "../data/setup.ts";
-import { readSetupFile, readSpreadLibraryFile } from "../node.ts";
+import type { CatchSource } from "../data/source.ts";
+import { catchSource } from "../node.ts";
 import type { Words } from "../wording/words.ts";
 import { analysisGiven } from "./flags.ts";
 import type { Io } from "./io.ts";
@@ -21,23 +22,41 @@ export interface SetupFlags {
 const setupBeside = "setup.json";
 
 /**
- * The setup that goes with catches: the one asked for, or the one beside them, which is then named on standard
+ * The file of the setup that goes with catches: the one asked for, or the one beside them, which is then named on standard
  * error, before it is read. Null: none.
  *
- * @throws DataError when it cannot be used, beside the catches or not
+ * @throws DataError when it cannot be opened, beside the catches or not
  */
-export async function setupFor(
+export async function setupSourceFor(
   catches: string | readonly string[],
   { setup }: SetupFlags,
   { command: say }: Words,
   io: Io,
-): Promise<Setup | null> {
+): Promise<CatchSource | null> {
   if (setup === false) return null;
-  if (setup !== undefined) return readSetupFile(setup);
+  if (setup !== undefined) return catchSource(setup);
   const beside = besideAll([catches].flat());
   if (beside === null || !(await exists(beside))) return null;
   io.err(say.setupFound(beside));
-  return readSetupFile(beside);
+  return catchSource(beside);
+}
+
+/** @throws DataError when it cannot be used */
+export async function setupIn(source: CatchSource | null): Promise<Setup | null> {
+  if (source === null) return null;
+  // The schema of a setup is large beside the rest of reading, and most catches come without one.
+  const { readSetup } = await import("../data/read-setup.ts");
+  return readSetup(source);
+}
+
+/** The setup in that file. */
+export async function setupFor(
+  catches: string | readonly string[],
+  flags: SetupFlags,
+  words: Words,
+  io: Io,
+): Promise<Setup | null> {
+  return setupIn(await setupSourceFor(catches, flags, words, io));
 }
 
 /** Where a setup would lie that goes with all of these files; null: they lie apart, or come from no folder. */
@@ -54,6 +73,8 @@ export interface LibraryFlags {
   readonly library?: string;
 }
 
+type LibraryOptions = Pick<Partial<AnalysisOptions>, "library" | "libraryFrom">;
+
 /**
  * The library asked for, or the one that the setup names, which lies beside it, as options of an analysis; none: no options.
  *
@@ -62,14 +83,28 @@ export interface LibraryFlags {
 export async function libraryFor(
   flags: LibraryFlags,
   setup: Setup | null,
-): Promise<Pick<Partial<AnalysisOptions>, "library" | "libraryFrom">> {
+): Promise<LibraryOptions> {
+  return libraryIn(await librarySourceFor(flags, setup));
+}
+
+/** @throws DataError when it cannot be opened */
+export async function librarySourceFor(
+  flags: LibraryFlags,
+  setup: Setup | null,
+): Promise<CatchSource | null> {
   const path = libraryPath(flags, setup);
-  if (path === null) return {};
+  return path === null ? null : catchSource(path);
+}
+
+/** @throws DataError when it cannot be used */
+export async function libraryIn(source: CatchSource | null): Promise<LibraryOptions> {
+  if (source === null) return {};
   // Seldom asked for, and a short answer loads no more than it needs.
+  const { readSpreadLibrary } = await import("../data/spreads/read.ts");
   const { libraryRecords } = await import("../analysis/spread-library.ts");
   return {
-    library: libraryRecords(await readSpreadLibraryFile(path)),
-    libraryFrom: basename(path),
+    library: libraryRecords(readSpreadLibrary(source)),
+    libraryFrom: basename(source.name),
   };
 }
 
@@ -85,7 +120,7 @@ export function inputsOf(flags: LibraryFlags, setup: Setup | null): readonly str
 }
 
 /** Where the library lies; null: there is none. */
-export function libraryPath({ library }: LibraryFlags, setup: Setup | null): string | null {
+function libraryPath({ library }: LibraryFlags, setup: Setup | null): string | null {
   return library ?? libraryBeside(setup);
 }
 

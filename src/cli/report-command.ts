@@ -29,12 +29,14 @@ import { chartPng } from "./chart-png.ts";
 import { chartRuntime } from "./chart-runtime.ts";
 import { decisionText, groundText } from "./decision-text.ts";
 import { type ExitCode, exitCodeOf } from "./exit-codes.ts";
+import { analysisGiven } from "./flags.ts";
 import {
   inputsOf,
   type LogFlags,
-  libraryPath,
-  optionsFor,
-  setupFor,
+  libraryIn,
+  librarySourceFor,
+  setupIn,
+  setupSourceFor,
   togetherOptions,
 } from "./input.ts";
 import type { Io } from "./io.ts";
@@ -71,8 +73,11 @@ export async function reportCommand(
   const sources = await sourcesOf(paths, io);
   const read = await readCatchesTogether(sources, togetherOptions(flags, paths, words));
   const log = withoutLeftOut(read, flags.leaveOut ?? [], words);
-  const setup = await setupFor(paths, flags, words, io);
-  const analysis = analyse(log, setup, await optionsFor(flags, setup));
+  const setupSource = await setupSourceFor(paths, flags, words, io);
+  const setup = await setupIn(setupSource);
+  const librarySource = await librarySourceFor(flags, setup);
+  const options = { ...analysisGiven(flags), ...(await libraryIn(librarySource)) };
+  const analysis = analyse(log, setup, options);
   const bins = flags.bin ?? [];
 
   const meta = {
@@ -84,8 +89,8 @@ export async function reportCommand(
     inputs: await provenanceOf({
       catches: sources,
       sheet: flags.sheet,
-      setup: setup?.source ?? null,
-      library: libraryPath(flags, setup),
+      setup: setupSource,
+      library: librarySource,
     }),
   };
   const runtime = flags.interactive ? await chartRuntime() : null;

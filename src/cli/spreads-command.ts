@@ -1,13 +1,14 @@
-import { readFile } from "node:fs/promises";
 import { basename, dirname } from "node:path";
 import { questioning } from "../analysis/questioning.ts";
 import { type ClassLeftOut, spreadLibrary } from "../analysis/spread-library.ts";
+import { readCatches } from "../data/read-catches.ts";
 import type { Setup } from "../data/setup.ts";
+import { bytesOf } from "../data/source.ts";
 import { fewestBins, fewestToEstimate } from "../data/spreads/limits.ts";
 import type { SpreadLibrary } from "../data/spreads/schema.ts";
 import { spreadLibraryText } from "../data/spreads/write.ts";
 import { type Model, wholeModel } from "../model/model.ts";
-import { readCatchesFile, readProductClassesFile } from "../node.ts";
+import { catchSource, readProductClassesFile } from "../node.ts";
 import { version } from "../version.ts";
 import { wordsFor } from "../wording/languages.ts";
 import type { Words } from "../wording/words.ts";
@@ -35,8 +36,11 @@ export async function spreadsCommand(
     flags.classes === undefined ? {} : { classes: await readProductClassesFile(flags.classes) };
   const models: Model[] = [];
   const setups: Setup[] = [];
+  const hashes: string[] = [];
   for (const path of paths) {
-    const log = await readCatchesFile(path, readOptions(flags, path));
+    const source = await catchSource(path);
+    if (flags.sha256) hashes.push(sha256Of(bytesOf(source)));
+    const log = await readCatches(source, readOptions(flags, path));
     const setup = await setupFor(path, flags, words, io);
     if (setup !== null) setups.push(setup);
     models.push(wholeModel(questioning(log, setup, {}).open));
@@ -45,7 +49,7 @@ export async function spreadsCommand(
     ...classes,
     day: new Date().toISOString().slice(0, 10),
     by: `evencatch ${version}`,
-    tablesSha256: flags.sha256 ? await hashesOf(paths) : null,
+    tablesSha256: flags.sha256 ? hashes : null,
     source: paths.join(", "),
   });
   const library = words.spreads.told(made);
@@ -67,10 +71,6 @@ export async function spreadsCommand(
   );
   io.out(summary(library, leftOut, { file: flags.out, logs: paths.length }, words));
   return exitCodes.fine;
-}
-
-function hashesOf(paths: readonly string[]): Promise<readonly string[]> {
-  return Promise.all(paths.map(async (path) => sha256Of(await readFile(path))));
 }
 
 function summary(

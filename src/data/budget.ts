@@ -1,6 +1,6 @@
 import type { DataIssue } from "../errors/data-issue.ts";
 import type { Counted } from "../errors/problems/file.ts";
-import { dataIssue, type Place } from "./issues.ts";
+import { dataIssue, type Place, standingFor } from "./issues.ts";
 import { limits } from "./limits.ts";
 
 /** The issue for more of something than is taken on. */
@@ -36,4 +36,14 @@ const tabulator = 0x09;
 /** The issue that ends a list of problems which are not all told. */
 export function restNotRead(place: Place, rows: number): DataIssue {
   return dataIssue(place, { problem: "rest-not-read", facts: { rows } }, String(rows));
+}
+
+/** A problem for each of what is wrong in one way; of more than are named of a file, the first stands for the rest as well. */
+export function firstOf<T>(
+  wrong: readonly T[],
+  issueOf: (one: T) => DataIssue,
+): readonly DataIssue[] {
+  const [first, ...others] = wrong.slice(0, limits.problems).map(issueOf);
+  if (first === undefined) return [];
+  return [standingFor(first, wrong.length - 1 - others.length), ...others];
 }

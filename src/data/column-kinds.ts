@@ -25,6 +25,15 @@ export const columnByName = Object.fromEntries(
   catchColumns.map((column: CatchColumn) => [column.name, column]),
 ) as Readonly<Record<ListedName, CatchColumn>>;
 
+/** The same of any name; undefined: it is none of theirs. */
+export function columnNamed(name: string): CatchColumn | undefined {
+  return listed.get(name);
+}
+
+const listed: ReadonlyMap<string, CatchColumn> = new Map(
+  catchColumns.map((column) => [column.name, column]),
+);
+
 /** Columns of which a catch always has the value: a net mass that the file lacks is worked out. */
 type Essential = Extract<Column, { readonly required: true } | { readonly name: "net_kg" }>;
 

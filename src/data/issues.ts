@@ -30,7 +30,6 @@ export function dataIssue(place: Place, problem: Problem, received = ""): DataIs
     rowKind: place.rowKind,
     row: place.row ?? null,
     column: place.column ?? null,
-    ...(place.firstSource === undefined ? {} : { firstSource: place.firstSource }),
     received: shortValue(received),
     ...(place.firstSource === undefined ? {} : { firstSource: place.firstSource }),
   };
@@ -66,11 +65,11 @@ export function whereItCameFrom(
   const origin = issue.row === null ? undefined : originOf(issue.row);
   if (origin === undefined) return issue;
   const place: Place = { ...origin, rowKind: "row", ...(column === null ? {} : { column }) };
-  const { facts, received } = issue;
-  if (!("firstRow" in facts)) return dataIssue(place, issue, received);
+  const { facts, received, alike = 0 } = issue;
+  if (!("firstRow" in facts)) return standingFor(dataIssue(place, issue, received), alike);
   const first = originOf(facts.firstRow) ?? origin;
   // The same facts but for the row, which counts in the file it lies in.
   const moved = { ...issue, facts: { ...facts, firstRow: first.row } } as DataIssue;
   const elsewhere = first.source === origin.source ? {} : { firstSource: first.source };
-  return dataIssue({ ...place, ...elsewhere }, moved, received);
+  return standingFor(dataIssue({ ...place, ...elsewhere }, moved, received), alike);
 }

@@ -1,5 +1,5 @@
 import type { DataIssue } from "../errors/data-issue.ts";
-import { tooMany } from "./budget.ts";
+import { restNotRead, tooMany } from "./budget.ts";
 import { type Checked, dataIssue, failed, type Place, passed } from "./issues.ts";
 import { limits } from "./limits.ts";
 import type { Cell, Table } from "./table.ts";
@@ -22,19 +22,14 @@ export function readJson(name: string, text: string): Checked<Table> {
   if (!Array.isArray(entries)) return failed([dataIssue(place, { problem: "no-list", facts: {} })]);
   if (entries.length > limits.rows)
     return failed([tooMany(place, "entries", entries.length, limits.rows)]);
-  const numbered = entries.map((entry: unknown, index) => ({ entry, number: index + 1 }));
-  const issues = numbered.flatMap(({ entry, number }) =>
-    strayValues(entry, { ...place, row: number }),
-  );
-  const wrong = new Set(issues.map(({ row }) => row));
-  const objects = numbered.flatMap(({ entry, number }) =>
-    isRecord(entry) && !wrong.has(number) ? { entry, number } : [],
-  );
+  const { objects, issues } = objectsOf(entries, place);
   const names = new Set<string>();
   for (const { entry } of objects) for (const name of Object.keys(entry)) names.add(name);
-  // Every entry has a cell under every name, so that too many names are too much at once.
+  // Every entry has a cell under every name, so that a few entries with many names are too much for all of them.
   if (names.size > limits.columns)
     return failed([tooMany(place, "columns", names.size, limits.columns)]);
+  const cells = names.size * objects.length;
+  if (cells > limits.cells) return failed([tooMany(place, "cells", cells, limits.cells)]);
   const headers = [...names];
   const rows = objects.map(({ entry, number }) => ({
     number,
@@ -58,11 +53,38 @@ function toCell(entry: Readonly<Record<string, unknown>>, header: string): Cell 
   return Object.hasOwn(entry, header) ? (entry[header] as Cell) : null;
 }
 
-/** Entries that are no objects, and fields that hold lists or objects: neither has a place in a table. */
-function strayValues(entry: unknown, place: Place): readonly DataIssue[] {
+/** An entry that has a place in a table. */
+interface NumberedEntry {
+  readonly entry: Readonly<Record<string, unknown>>;
+  readonly number: number;
+}
+
+/** The entries that can be rows, and what is wrong with the others, up to as many problems as are named of one file. */
+function objectsOf(
+  entries: readonly unknown[],
+  place: Place,
+): { readonly objects: readonly NumberedEntry[]; readonly issues: readonly DataIssue[] } {
+  const objects: NumberedEntry[] = [];
+  const issues: DataIssue[] = [];
+  for (const [index, entry] of entries.entries()) {
+    const number = index + 1;
+    const stray = strayValues(entry, { ...place, row: number }, limits.problems - issues.length);
+    issues.push(...stray);
+    if (isRecord(entry) && stray.length === 0) objects.push({ entry, number });
+    const left = entries.length - number;
+    if (issues.length < limits.problems || left === 0) continue;
+    issues.push(restNotRead({ ...place, row: number }, left));
+    break;
+  }
+  return { objects, issues };
+}
+
+/** Entries that are no objects, and the first fields that hold lists or objects: neither has a place in a table. */
+function strayValues(entry: unknown, place: Place, most: number): readonly DataIssue[] {
   if (!isRecord(entry)) return [dataIssue(place, { problem: "entry-no-object", facts: {} })];
   return Object.entries(entry)
     .filter(([, value]) => typeof value === "object" && value !== null)
+    .slice(0, most)
     .map(([column]) => dataIssue({ ...place, column }, { problem: "value-no-cell", facts: {} }));
 }
 

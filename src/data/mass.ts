@@ -10,7 +10,7 @@ import {
   type WrittenNumber,
 } from "./fields.ts";
 import type { MassColumn } from "./headers.ts";
-import { type PrintedNumber, paperDifference, roundingOf } from "./numbers.ts";
+import { justOver, type PrintedNumber, paperDifference, roundingOf } from "./numbers.ts";
 import { isBlank } from "./table.ts";
 import type { MassUnit, WrittenWeights } from "./types.ts";
 
@@ -167,8 +167,7 @@ function agrees(
   if (gross === undefined || tare === undefined) return true;
   const difference = paperDifference(gross.number, tare.number);
   const rounding = [net, gross, tare].reduce((sum, { number }) => sum + roundingOf(number), 0);
-  // A millionth on top, so that a difference of exactly the three halves is not lost to binary arithmetic.
-  if (Math.abs(net.number.value - difference.value) <= rounding * 1.000001) return true;
+  if (Math.abs(net.number.value - difference.value) <= rounding * justOver) return true;
   const facts = {
     worked: difference.value.toFixed(difference.decimals),
     unit: net.column.unit,

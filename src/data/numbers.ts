@@ -28,6 +28,8 @@ export const numeral = /^[+-]?(?:\d+(?:[.,]\d*)?|[.,]\d+)(?:e[+-]?\d{1,4})?$/i;
 export const couldBeThousands = /^[+-]?[1-9]\d{0,2}[.,]\d{3}$/;
 export const notFinite = /^[+-]?(?:nan|inf|infinity|∞)$/i;
 export const longestNumeral = 64;
+/** What roundings may come to, times this: a difference of exactly so much is not lost to binary arithmetic. */
+export const justOver = 1.000001;
 
 /** Looks through the number cells of a file for decimal marks that cannot be anything else. */
 export function decimalMarks(cells: Iterable<Cell>, ofFormat: Table["decimalMark"]): DecimalMarks {

@@ -1,10 +1,11 @@
 import type { DataIssue } from "../errors/data-issue.ts";
 import { DataError, OptionError } from "../errors/errors.ts";
-import { decodeText } from "./decode.ts";
 import type { GivenKeys } from "./given-keys.ts";
 import { type Checked, failed, passed } from "./issues.ts";
-import { checkTable, readTextTable } from "./read-text.ts";
+import { readJson } from "./json.ts";
+import { checkTable, readTextTable, textOf } from "./read-text.ts";
 import {
+  bytesOf,
   type CatchSource,
   type FileFormat,
   formatOf,
@@ -61,12 +62,21 @@ export async function checkCatches(
   source: CatchSource,
   options: ReadOptions = {},
 ): Promise<CatchCheck> {
-  const format = formatOf(source.name);
-  checkOptions(options, format);
-  const table = await readTable(source, format, options.sheet);
+  const table = await tableIn(source, options);
   if (!table.ok) return table;
   const log = checkTable(table.value, source.name, options.keys);
   return log.ok ? { ok: true, log: log.value } : log;
+}
+
+/**
+ * The table in a file of any format.
+ *
+ * @throws OptionError for an option that does not apply
+ */
+export async function tableIn(source: CatchSource, options: ReadOptions): Promise<Checked<Table>> {
+  const format = formatOf(source.name);
+  checkOptions(options, format);
+  return readTable(source, format, options.sheet);
 }
 
 function checkOptions(options: ReadOptions, format: FileFormat | null): void {
@@ -85,18 +95,18 @@ async function readTable(
 ): Promise<Checked<Table>> {
   const { name } = source;
   if (format === null) return failed([unknownType(name)]);
-  if (format === "json") return withRepeatedKeys(readTextTable(source, format), source);
+  if (format === "json") return jsonTable(source);
   if (format !== "xlsx") return readTextTable(source, format);
-  const bytes = "bytes" in source ? source.bytes : new TextEncoder().encode(source.text);
+  const bytes = bytesOf(source);
   return bytes.length > largestBytes.xlsx
     ? failed([tooLarge(name, format, bytes.length)])
     : readXlsx(name, bytes, sheet);
 }
 
 /** Here and not where JSON is read, so that the page at the drill need not carry it: what it reads so it wrote itself. */
-function withRepeatedKeys(table: Checked<Table>, source: CatchSource): Checked<Table> {
-  const text = decodeText(source, "list");
-  return table.ok && text.ok
-    ? passed({ ...table.value, findings: keysRepeated(text.value) })
-    : table;
+function jsonTable(source: CatchSource): Checked<Table> {
+  const text = textOf(source, "json");
+  if (!text.ok) return text;
+  const table = readJson(source.name, text.value);
+  return table.ok ? passed({ ...table.value, findings: keysRepeated(text.value) }) : table;
 }

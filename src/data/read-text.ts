@@ -1,9 +1,10 @@
 import type { DataIssue } from "../errors/data-issue.ts";
-import { tooMany } from "./budget.ts";
+import type { Caution } from "../results/caution.ts";
+import { firstOf, tooMany } from "./budget.ts";
 import { readCsv } from "./csv.ts";
 import { decodeText } from "./decode.ts";
 import { type GivenKeys, withKeys } from "./given-keys.ts";
-import { type FoundColumns, findColumns } from "./headers.ts";
+import { findColumns } from "./headers.ts";
 import { type Checked, dataIssue, failed, type Place, passed } from "./issues.ts";
 import { readJson } from "./json.ts";
 import { limits } from "./limits.ts";
@@ -14,7 +15,7 @@ import { type CatchSource, type FileFormat, formatOf, largestBytes, tooLarge } f
 import { type Suspecting, suspicions, suspicionsOfTyped } from "./suspicions.ts";
 import type { Table } from "./table.ts";
 import { checkTogether } from "./together.ts";
-import type { CatchLog, MassUnit, WrittenWeights } from "./types.ts";
+import type { Catch, CatchLog, MassUnit, MissedCatch, WrittenWeights } from "./types.ts";
 
 /** A file whose text is the table itself: everything but a workbook. */
 export type TextFormat = Exclude<FileFormat, "xlsx">;
@@ -41,12 +42,17 @@ function tableOfText(source: CatchSource): Checked<Table> {
 
 /** The table in a text file. */
 export function readTextTable(source: CatchSource, format: TextFormat): Checked<Table> {
-  const { name } = source;
-  const size = "bytes" in source ? source.bytes.length : source.text.length;
-  if (size > largestBytes[format]) return failed([tooLarge(name, format, size)]);
-  const text = decodeText(source, format === "csv" ? "table" : "list");
+  const text = textOf(source, format);
   if (!text.ok) return text;
-  return format === "csv" ? readCsv(name, text.value) : readJson(name, text.value);
+  return format === "csv" ? readCsv(source.name, text.value) : readJson(source.name, text.value);
+}
+
+/** What is written in a text file, unless it is too large. */
+export function textOf(source: CatchSource, format: TextFormat): Checked<string> {
+  const size = "bytes" in source ? source.bytes.length : source.text.length;
+  return size > largestBytes[format]
+    ? failed([tooLarge(source.name, format, size)])
+    : decodeText(source, format === "csv" ? "table" : "list");
 }
 
 /**
@@ -65,6 +71,26 @@ function checkedWith(
   source: string,
   keys: GivenKeys,
 ): Checked<CatchLog> {
+  const part = readPart(table, source, keys);
+  if (!part.ok) return part;
+  const unweighed = nothingWeighed([part.value]);
+  return unweighed.length > 0 ? failed(unweighed) : passed(logOf(part.value, suspected));
+}
+
+/** What one file brings to a log, which may have others beside it. */
+export interface LogPart {
+  readonly source: string;
+  readonly catches: readonly Catch[];
+  readonly written: readonly WrittenWeights[];
+  readonly missed: readonly MissedCatch[];
+  /** What is said of the file as it stands, whatever lies beside it. */
+  readonly findings: readonly Caution[];
+  /** Where a mass would stand. */
+  readonly massAt: Place;
+}
+
+/** What a table brings to a log; it may be no catch that was weighed. */
+export function readPart(table: Table, source: string, keys: GivenKeys = {}): Checked<LogPart> {
   const place: Place = { source, rowKind: table.rowKind };
   const { length: width } = table.headers;
   if (width > limits.columns) return failed([tooMany(place, "columns", width, limits.columns)]);
@@ -83,39 +109,56 @@ function checkedWith(
   const issues = [...headerIssues, ...rowIssues];
   if (issues.length > 0) return failed(issues);
   const { catches, written, missed } = rows;
-  // Nothing was weighed: a log of catches that all were spilled answers no question.
-  if (catches.length === 0)
-    return failed(missed.map(({ row }) => massMissing({ ...place, row }, columns)));
-  const massUnit = usualUnit(written);
-  const cautions = [
-    ...(table.findings ?? []),
-    ...(oneBin === null ? [] : [oneBin.note]),
-    ...suspected(catches, massUnit, written),
-    ...missedCautions(missed, catches),
-  ];
+  const mass = columns.mass.find(({ kind }) => kind !== "division");
   return passed({
+    source,
+    catches,
+    written,
+    missed,
+    findings: [...(table.findings ?? []), ...(oneBin === null ? [] : [oneBin.note])],
+    massAt: { ...place, column: mass?.header ?? "net_kg" },
+  });
+}
+
+/** What is wrong where no part has a catch that was weighed: a log of catches that all were spilled answers no question. */
+export function nothingWeighed(parts: readonly LogPart[]): readonly DataIssue[] {
+  if (parts.some(({ catches }) => catches.length > 0)) return [];
+  return parts.flatMap(({ missed, massAt }) =>
+    firstOf(missed, ({ row }) =>
+      dataIssue({ ...massAt, row }, { problem: "mass-missing", facts: {} }),
+    ),
+  );
+}
+
+/** The log of what was read, of which at least one catch was weighed, with what is suspected of it. */
+export function logOf(
+  { source, catches, written, missed, findings }: Omit<LogPart, "massAt">,
+  suspected: Suspecting = suspicions,
+): CatchLog {
+  const massUnit = usualUnit(written);
+  return {
     source,
     massUnit,
     catches,
     written,
     ...(missed.length > 0 ? { missed } : {}),
-    cautions,
-  });
+    cautions: [
+      ...findings,
+      ...suspected(catches, massUnit, written),
+      ...missedCautions(missed, catches),
+    ],
+  };
 }
 
-function massMissing(place: Place, { mass }: FoundColumns): DataIssue {
-  const column = mass.find(({ kind }) => kind !== "division")?.header ?? "net_kg";
-  return dataIssue({ ...place, column }, { problem: "mass-missing", facts: {} });
-}
-
-export function usualUnit(written: readonly WrittenWeights[]): MassUnit {
+function usualUnit(written: readonly WrittenWeights[]): MassUnit {
   const counts = new Map<MassUnit, number>();
   for (const { unit } of written) counts.set(unit, (counts.get(unit) ?? 0) + 1);
   const [most] = [...counts].reduce((one, other) => (other[1] > one[1] ? other : one));
   return most;
 }
 
-function noRows(place: Place): DataIssue {
+/** The issue for a table with nothing below its header. */
+export function noRows(place: Place): DataIssue {
   const problem = place.rowKind === "entry" ? "no-entries" : "no-rows";
   return dataIssue(place, { problem, facts: {} });
 }

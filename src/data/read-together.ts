@@ -1,18 +1,16 @@
 import { DataError } from "../errors/errors.ts";
-import { type CautionCode, caution } from "../results/caution.ts";
+import { caution } from "../results/caution.ts";
 import { keyColumns } from "./column-kinds.ts";
 import type { GivenKeys } from "./given-keys.ts";
 import type { FoundColumns } from "./headers.ts";
-import { whereItCameFrom } from "./issues.ts";
-import { missedCautions } from "./missed.ts";
-import { type CatchCheck, checkCatches, type ReadOptions } from "./read-catches.ts";
-import { usualUnit } from "./read-text.ts";
+import { type Checked, whereItCameFrom } from "./issues.ts";
+import { type CatchCheck, checkCatches, type ReadOptions, tableIn } from "./read-catches.ts";
+import { type LogPart, logOf, nothingWeighed, readPart } from "./read-text.ts";
 import type { CatchIdentity } from "./rows.ts";
 import type { CatchSource } from "./source.ts";
-import { suspicions } from "./suspicions.ts";
 import { checkTogether } from "./together.ts";
 import { inTwoPlaces } from "./two-places.ts";
-import type { Catch, CatchLog, MissedCatch, WrittenWeights } from "./types.ts";
+import type { CatchLog } from "./types.ts";
 
 export interface TogetherOptions extends Omit<ReadOptions, "keys"> {
   /** Farm, machine or season of all rows; of a function: of the rows of the file of this name. */
@@ -41,13 +39,21 @@ export async function checkCatchesTogether(
   sources: readonly CatchSource[],
   options: TogetherOptions = {},
 ): Promise<CatchCheck> {
-  const checks: CatchCheck[] = [];
-  for (const source of sources) checks.push(await checkCatches(source, optionsOf(source, options)));
+  const [only, ...others] = sources;
+  if (only !== undefined && others.length === 0)
+    return checkCatches(only, optionsOf(only, options));
+  const checks: Checked<LogPart>[] = [];
+  for (const source of sources) checks.push(await partIn(source, optionsOf(source, options)));
   const issues = checks.flatMap((check) => (check.ok ? [] : check.issues));
   if (issues.length > 0) return { ok: false, issues };
-  const logs = checks.flatMap((check) => (check.ok ? check.log : []));
-  const [only] = logs;
-  return only !== undefined && logs.length === 1 ? { ok: true, log: only } : joined(logs);
+  const parts = checks.flatMap((check) => (check.ok ? check.value : []));
+  const unweighed = nothingWeighed(parts);
+  return unweighed.length > 0 ? { ok: false, issues: unweighed } : joined(parts);
+}
+
+async function partIn(source: CatchSource, options: ReadOptions): Promise<Checked<LogPart>> {
+  const table = await tableIn(source, options);
+  return table.ok ? readPart(table.value, source.name, options.keys) : table;
 }
 
 function optionsOf({ name }: CatchSource, { keys, ...options }: TogetherOptions): ReadOptions {
@@ -56,10 +62,9 @@ function optionsOf({ name }: CatchSource, { keys, ...options }: TogetherOptions)
 }
 
 /** The log of several files, or what is wrong between them. */
-function joined(logs: readonly CatchLog[]): CatchCheck {
-  const parts = renumbered(logs);
+function joined(files: readonly LogPart[]): CatchCheck {
+  const parts = renumbered(files);
   const catches = parts.flatMap((part) => part.catches);
-  const written = parts.flatMap((part) => part.written);
   const missed = parts.flatMap((part) => part.missed);
   const identities: readonly CatchIdentity[] = [...catches, ...missed].toSorted(
     (one, other) => one.row - other.row,
@@ -75,33 +80,20 @@ function joined(logs: readonly CatchLog[]): CatchCheck {
         ),
       ),
     };
-  const massUnit = usualUnit(written);
-  const files = parts.map(({ log }) => log.source);
+  const names = parts.map(({ source }) => source);
   const firstRows = parts.map(({ from }) => from);
-  const cautions = [
-    caution("files-read-together", {}, { files, firstRows }),
-    ...logs.flatMap((log) => log.cautions.filter(({ code }) => ofFile.has(code))),
-    ...suspicions(catches, massUnit, written),
-    ...missedCautions(missed, catches),
-  ];
-  const source = files.join(", ");
-  return {
-    ok: true,
-    log: { source, massUnit, catches, written, ...(missed.length > 0 ? { missed } : {}), cautions },
-  };
+  const log = logOf({
+    source: names.join(", "),
+    catches,
+    written: parts.flatMap((part) => part.written),
+    missed,
+    findings: [
+      caution("files-read-together", {}, { files: names, firstRows }),
+      ...parts.flatMap(({ findings }) => findings),
+    ],
+  });
+  return { ok: true, log };
 }
-
-/** What is said of a file as it stands, whatever lies beside it; all else is asked of the log as a whole. */
-const ofFile: ReadonlySet<CautionCode> = new Set([
-  "one-bin-taken",
-  "sheet-hidden",
-  "sheets-passed-over",
-  "catches-on-other-sheets",
-  "rows-hidden",
-  "percent-cells",
-  "formulas-without-value",
-  "json-keys-repeated",
-] satisfies CautionCode[]);
 
 /** Each file has headers of its own; between files only keys may be missing. */
 const keysAlone: FoundColumns = {
@@ -110,35 +102,31 @@ const keysAlone: FoundColumns = {
   extra: [],
 };
 
-/** One file within a log of several. */
-interface Part {
-  readonly log: CatchLog;
+/** One file within a log of several, its rows counted through it. */
+interface Part extends LogPart {
   /** Row of the log that its first row has become, and row in the file of each row of the log. */
   readonly from: number;
   readonly rowIn: ReadonlyMap<number, number>;
-  readonly catches: readonly Catch[];
-  readonly written: readonly WrittenWeights[];
-  readonly missed: readonly MissedCatch[];
 }
 
 /** Rows counted through all files, from 2 on, as below one header. */
-function renumbered(logs: readonly CatchLog[]): readonly Part[] {
+function renumbered(files: readonly LogPart[]): readonly Part[] {
   let next = 2;
-  return logs.map((log): Part => {
+  return files.map((file): Part => {
+    const { catches, written, missed } = file;
     const from = next;
-    const missed = log.missed ?? [];
-    const rows = [...log.catches, ...missed].map(({ row }) => row).toSorted((a, b) => a - b);
+    const rows = [...catches, ...missed].map(({ row }) => row).toSorted((a, b) => a - b);
     const rowOf = new Map(rows.map((row) => [row, next++]));
     const moved = <R extends { readonly row: number }>(one: R): R => ({
       ...one,
       row: rowOf.get(one.row) ?? one.row,
     });
     return {
-      log,
+      ...file,
       from,
       rowIn: new Map([...rowOf].map(([row, inLog]) => [inLog, row])),
-      catches: log.catches.map(moved),
-      written: (log.written ?? []).map(moved),
+      catches: catches.map(moved),
+      written: written.map(moved),
       missed: missed.map(moved),
     };
   });
@@ -146,7 +134,7 @@ function renumbered(logs: readonly CatchLog[]): readonly Part[] {
 
 function placeOf(row: number, parts: readonly Part[]) {
   const part = parts.find(({ rowIn }) => rowIn.has(row));
-  return { source: part?.log.source ?? "", row: part?.rowIn.get(row) ?? row };
+  return { source: part?.source ?? "", row: part?.rowIn.get(row) ?? row };
 }
 
 /** Files by name, as one speaks of them together. */

@@ -17,12 +17,17 @@ export function calmSheet(content: Uint8Array): CalmSheet | null {
   const cells = cellsIn(content);
   const text = new TextDecoder().decode(content);
   if (!/hyperlink|"array"|'array'|shared/.test(text)) return { content, cells };
-  const formulas = text.match(/<(?:\w+:)?f\s[^<>]*shared[^<>]*>[^<]*/g) ?? [];
-  const longest = formulas.reduce((most, { length }) => Math.max(most, length), 0);
-  if (longest > longestFormula || longest * formulas.length > mostShared) return null;
+  let [longest, shared] = [0, 0];
+  // Looked for within what was found: as part of the form, a tag that says it without end would be searched from each of them.
+  for (const [formula, said = ""] of text.matchAll(/<(?:\w+:)?f\s([^<>]*)>[^<]*/g)) {
+    if (!said.includes("shared")) continue;
+    longest = Math.max(longest, formula.length);
+    shared += 1;
+  }
+  if (longest > longestFormula || longest * shared > mostShared) return null;
   const calm = text
     .replace(/<(?:\w+:)?hyperlink\s[^<>]*>/g, "")
-    .replace(/(<(?:\w+:)?f\s[^<>]*?)\st\s*=\s*["']array["']/g, "$1");
+    .replace(/(<(?:\w+:)?f(?=\s)[^<>]*?)\st\s*=\s*["']array["']/g, "$1");
   return { content: new TextEncoder().encode(calm), cells };
 }
 

@@ -7,6 +7,11 @@ export type CatchSource =
   | { readonly name: string; readonly bytes: Uint8Array }
   | { readonly name: string; readonly text: string };
 
+/** The content of a file as it would lie on a disk. */
+export function bytesOf(source: CatchSource): Uint8Array {
+  return "bytes" in source ? source.bytes : new TextEncoder().encode(source.text);
+}
+
 export type FileFormat = "csv" | "xlsx" | "json";
 
 const formats: ReadonlyMap<string, FileFormat> = new Map([

@@ -1,5 +1,6 @@
 import { at } from "../errors/at.ts";
 import type { DataIssue } from "../errors/data-issue.ts";
+import { firstOf } from "./budget.ts";
 import { type KeyColumn, keyColumns, type PlainColumn } from "./column-kinds.ts";
 import { groupsOf } from "./groups.ts";
 import { type FoundColumns, headerIn } from "./headers.ts";
@@ -27,8 +28,8 @@ export function checkTogether(
   const keys = keyColumns.filter((name) => columns.plain.has(name));
   return [
     ...keys.flatMap((name) => keysMissing(rows, name, under(name))),
-    ...fills.filter(mayHoldTwins).flatMap((fill) => twins(fill, names, ofCatch)),
-    ...fills.flatMap((fill) => mixedFill(fill, names, ofProduct)),
+    ...firstOf(fills.filter(mayHoldTwins).flatMap(twins), twinIssue(names, ofCatch)),
+    ...firstOf(fills.flatMap(otherProducts), mixedIssue(names, ofProduct)),
     ...keys.flatMap((name) => twoSpellings(rows, name, under(name))),
     ...twoSpellings(rows, "bin", under("bin")),
     ...twoSpellings(rows, "product", under("product")),
@@ -44,9 +45,10 @@ function keysMissing(
   const first = rows.find((row) => row[name] !== null);
   if (first === undefined) return [];
   const facts = { header: place.column ?? name, named: first[name] ?? "", firstRow: first.row };
-  return rows
-    .filter((row) => row[name] === null)
-    .map(({ row }) => dataIssue({ ...place, row }, { problem: "key-missing", facts }));
+  return firstOf(
+    rows.filter((row) => row[name] === null),
+    ({ row }) => dataIssue({ ...place, row }, { problem: "key-missing", facts }),
+  );
 }
 
 /**
@@ -74,9 +76,18 @@ function mayHoldTwins(fill: FillRows): boolean {
   return fill.some((row, i) => i > 0 && row.catch <= at(fill, i - 1).catch);
 }
 
-function twins(fill: FillRows, names: LogNames, place: Place): readonly DataIssue[] {
-  const key = (row: CatchIdentity) => [row.product, row.catch, row.outlet];
-  return laterOnes(fill, key).map(({ row, first }) => {
+/** A row that cannot be beside an earlier one. */
+interface Later<R> {
+  readonly row: R;
+  readonly first: R;
+}
+
+function twins(fill: FillRows): readonly Later<CatchIdentity>[] {
+  return laterOnes(fill, (row) => [row.product, row.catch, row.outlet]);
+}
+
+function twinIssue(names: LogNames, place: Place) {
+  return ({ row, first }: Later<CatchIdentity>): DataIssue => {
     const { product, catch: number, outlet } = row;
     const facts = { ...calledBy(names, row), product, catch: number, outlet, firstRow: first.row };
     return dataIssue(
@@ -84,29 +95,32 @@ function twins(fill: FillRows, names: LogNames, place: Place): readonly DataIssu
       { problem: "catch-repeated", facts },
       String(number),
     );
-  });
+  };
 }
 
-function mixedFill(fill: FillRows, names: LogNames, place: Place): readonly DataIssue[] {
+function otherProducts(fill: FillRows): readonly Later<CatchIdentity>[] {
   const first = at(fill, 0);
   if (fill.every(({ product }) => product === first.product)) return [];
   return fill
     .filter(({ product }) => isOtherName(product, first.product))
-    .map((row) =>
-      dataIssue(
-        { ...place, row: row.row },
-        {
-          problem: "two-products-in-fill",
-          facts: {
-            product: row.product,
-            ...calledBy(names, row),
-            first: first.product,
-            firstRow: first.row,
-          },
-        },
-        row.product,
-      ),
+    .map((row) => ({ row, first }));
+}
+
+function mixedIssue(names: LogNames, place: Place) {
+  return ({ row, first }: Later<CatchIdentity>): DataIssue => {
+    const { product } = row;
+    const facts = {
+      product,
+      ...calledBy(names, row),
+      first: first.product,
+      firstRow: first.row,
+    };
+    return dataIssue(
+      { ...place, row: row.row },
+      { problem: "two-products-in-fill", facts },
+      product,
     );
+  };
 }
 
 /** Whether two names differ by more than their capitals. */
@@ -135,17 +149,18 @@ function twoSpellings(
     return text === null ? [] : { row, text };
   });
   const seen = ({ text, row }: (typeof spelt)[number]) => ({ first: text, firstRow: row.row });
-  return laterOnes(spelt, ({ text }) => [text.toLowerCase()])
-    .filter(({ row, first }) => row.text !== first.text)
-    .map(({ row: { row, text }, first }) =>
-      dataIssue(
-        { ...place, row: row.row },
-        isKey
-          ? { problem: "key-spelt-twice", facts: { ...seen(first), header: place.column ?? name } }
-          : { problem: `${name}-spelt-twice`, facts: seen(first) },
-        text,
-      ),
-    );
+  const other = laterOnes(spelt, ({ text }) => [text.toLowerCase()]).filter(
+    ({ row, first }) => row.text !== first.text,
+  );
+  return firstOf(other, ({ row: { row, text }, first }) =>
+    dataIssue(
+      { ...place, row: row.row },
+      isKey
+        ? { problem: "key-spelt-twice", facts: { ...seen(first), header: place.column ?? name } }
+        : { problem: `${name}-spelt-twice`, facts: seen(first) },
+      text,
+    ),
+  );
 }
 
 /** A fill by the names it has on every surface. */
@@ -157,7 +172,7 @@ function calledBy(names: LogNames, row: CatchIdentity) {
 function laterOnes<R extends object>(
   rows: readonly R[],
   key: (row: R) => readonly unknown[],
-): readonly { readonly row: R; readonly first: R }[] {
+): readonly Later<R>[] {
   const seen = new Map<string, R>();
   return rows.flatMap((row) => {
     const name = JSON.stringify(key(row));

@@ -61,6 +61,7 @@ export async function openWorkbook(name: string, bytes: Uint8Array): Promise<Che
   });
   if (!read.ok) return read;
   const { library, book } = read.value;
+  namesOf.set(bytes, book.SheetNames);
   const readCell = cellReader(library, book);
   return passed({
     sheets: book.SheetNames,
@@ -78,11 +79,16 @@ export async function openWorkbook(name: string, bytes: Uint8Array): Promise<Che
   });
 }
 
+/** Of workbooks that were read: a report names the sheet, and need not unpack all of them again. */
+const namesOf = new WeakMap<Uint8Array, readonly string[]>();
+
 /** Names of the sheets of a workbook, without reading what lies in them. */
 export async function sheetNames(
   name: string,
   bytes: Uint8Array,
 ): Promise<Checked<readonly string[]>> {
+  const known = namesOf.get(bytes);
+  if (known !== undefined) return passed(known);
   const read = await readBook({ source: name, rowKind: "row" }, bytes, { bookSheets: true });
   return read.ok ? passed(read.value.book.SheetNames) : read;
 }

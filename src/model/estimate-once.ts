@@ -4,15 +4,15 @@ import type { MeterScatter } from "./lent-scatter.ts";
 import type { Fill } from "./meters.ts";
 import type { FillFinding } from "./screening/finding.ts";
 
-/** What an estimate was made from, beside it. */
+/** What an estimate of a fill was made from, beside it. */
 interface Estimated {
-  readonly scatter: MeterScatter;
   readonly finding: FillFinding | null;
   readonly options: EstimateOptions;
   readonly estimate: FillEstimate;
 }
 
-const estimated = new WeakMap<Fill, readonly Estimated[]>();
+/** By the model they belong to, so that they are forgotten with it: the same fills may be looked at in many. */
+const estimated = new WeakMap<MeterScatter, WeakMap<Fill, readonly Estimated[]>>();
 
 /** `doubtedEstimate`, made once: nearly every question begins with the same estimate of the same fill. */
 export function estimateOnce(
@@ -21,13 +21,13 @@ export function estimateOnce(
   scatter: MeterScatter,
   options: EstimateOptions,
 ): FillEstimate {
-  const before = estimated.get(fill) ?? [];
-  const same = before.find(
-    (one) => one.scatter === scatter && one.finding === finding && isAlike(one.options, options),
-  );
+  const ofModel = estimated.get(scatter) ?? new WeakMap<Fill, readonly Estimated[]>();
+  estimated.set(scatter, ofModel);
+  const before = ofModel.get(fill) ?? [];
+  const same = before.find((one) => one.finding === finding && isAlike(one.options, options));
   if (same !== undefined) return same.estimate;
   const estimate = doubtedEstimate(fill, finding, scatter, options);
-  estimated.set(fill, [...before, { scatter, finding, options, estimate }]);
+  ofModel.set(fill, [...before, { finding, options, estimate }]);
   return estimate;
 }
 

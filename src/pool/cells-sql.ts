@@ -3,7 +3,7 @@ import type { CatchColumn } from "../data/columns.ts";
 import { failedFormula } from "../data/fields.ts";
 import { couldBeThousands, longestNumeral, notFinite, numeral } from "../data/numbers.ts";
 import type { ProblemKey } from "../errors/problems.ts";
-import { allOf, always, anyOf, type Dialect, matches, not } from "./dialect.ts";
+import { allOf, always, anyOf, type Dialect, matches, never, not } from "./dialect.ts";
 
 /** A column of the table that is read. */
 export interface SourceColumn {
@@ -45,6 +45,9 @@ export interface ReadColumn {
 
 /** A comma or point that can only part decimals, or one that may as well part thousands. */
 export const markBits = { comma: 1, point: 2, doubtfulComma: 4, doubtfulPoint: 8 } as const;
+/** Those that nothing needs to be asked of. */
+const settledMarks = markBits.comma | markBits.point;
+const allMarks = settledMarks | markBits.doubtfulComma | markBits.doubtfulPoint;
 
 /** A form of JavaScript as both databases read it: digits are the ten of ASCII, on every server. */
 function sqlForm({ source }: RegExp): string {
@@ -122,12 +125,29 @@ export function figureColumn(
   };
 }
 
+/** A column that is read unless a condition holds: then its figures only tell which mark the table writes. */
+export function readUnless(condition: string, column: ReadColumn): ReadColumn {
+  if (condition === never) return column;
+  const { mark } = column;
+  const seen = `CASE WHEN ${condition} THEN ${settledMarks} ELSE ${allMarks} END`;
+  return {
+    ...column,
+    rules: unless(condition, column.rules),
+    mark: mark === null ? null : { ...mark, sql: `(${mark.sql}) & ${seen}` },
+  };
+}
+
 /** As `decimalMarks` looks for them; of what is a numeral only. */
 function markOf(cell: string, value: string): string {
   const doubtful = matches(cell, sqlForm(couldBeThousands));
   const has = (mark: string) => `strpos(${cell}, '${mark}') > 0`;
   const { comma, point, doubtfulComma, doubtfulPoint } = markBits;
   return `CASE WHEN ${value} IS NULL THEN 0 WHEN ${has(".")} THEN CASE WHEN ${doubtful} THEN ${doubtfulPoint} ELSE ${point} END WHEN ${has(",")} THEN CASE WHEN ${doubtful} THEN ${doubtfulComma} ELSE ${comma} END ELSE 0 END`;
+}
+
+/** Rules that hold of those rows only of which a condition is not true. */
+export function unless(condition: string, rules: readonly Rule[]): readonly Rule[] {
+  return rules.map((rule) => ({ ...rule, when: allOf([not(condition), rule.when]) }));
 }
 
 function missing({ header }: SourceColumn, cell: string): Rule {

@@ -1,6 +1,6 @@
 import { keyColumns } from "../data/column-kinds.ts";
 import type { ProblemKey } from "../errors/problems.ts";
-import { catchKeys } from "./read-sql.ts";
+import { catchKeys, fillKeys, isTold } from "./read-sql.ts";
 
 /** Rows that disagree with an earlier one: which file, how many, the first of them, and the one it disagrees with. */
 export interface Disagreement {
@@ -13,9 +13,7 @@ export interface Disagreement {
   readonly where: string;
 }
 
-const fillKeys = [...keyColumns, "bin", "fill"].join(", ");
 const allKeys = catchKeys.join(", ");
-const known = `bin IS NOT NULL AND product IS NOT NULL AND fill IS NOT NULL AND "catch" IS NOT NULL`;
 
 /** What `checkTogether` looks for, of rows in the order of their place. */
 export function disagreements(from: string): readonly Disagreement[] {
@@ -35,13 +33,13 @@ function keyMissing(from: string, key: (typeof keyColumns)[number]): Disagreemen
     column: key,
     any: `SELECT 1 FROM ${from} HAVING count(*) FILTER (WHERE ${key} = '') > 0 AND count(*) FILTER (WHERE ${key} <> '') > 0`,
     where: `SELECT file, count(*) AS rows, min(place) AS place, (SELECT min(place) FROM ${from} WHERE ${key} <> '') AS first
-FROM ${from} WHERE ${key} = '' AND ${known} GROUP BY file ORDER BY place`,
+FROM ${from} WHERE ${key} = '' AND ${isTold} GROUP BY file ORDER BY place`,
   };
 }
 
 function twins(from: string): Disagreement {
   // Numbers that are all different fill as many bits as there are rows: what shows none at once is none.
-  const suspect = `SELECT ${allKeys} FROM ${from} WHERE ${known} GROUP BY ${allKeys}
+  const suspect = `SELECT ${allKeys} FROM ${from} WHERE ${isTold} GROUP BY ${allKeys}
 HAVING count(*) <> bit_count(bit_or(CAST(1 AS BIGINT) << ("catch" % 62)))`;
   const same = `${allKeys}, "catch", outlet`;
   return {
@@ -57,14 +55,14 @@ FROM ${from} JOIN (${suspect}) USING (${allKeys})`,
 }
 
 function mixedFills(from: string): Disagreement {
-  const suspect = `SELECT ${fillKeys} FROM ${from} WHERE ${known} GROUP BY ${fillKeys} HAVING min(lower(product)) <> max(lower(product))`;
+  const suspect = `SELECT ${fillKeys} FROM ${from} WHERE ${isTold} GROUP BY ${fillKeys} HAVING min(lower(product)) <> max(lower(product))`;
   return {
     problem: "two-products-in-fill",
     column: "product",
     any: `${suspect} LIMIT 1`,
     where: laterOnes(
       `SELECT file, place, product, min(place) OVER same AS first, first_value(product) OVER same AS expected
-FROM ${from} JOIN (${suspect}) USING (${fillKeys}) WHERE ${known} WINDOW same AS (PARTITION BY ${fillKeys} ORDER BY place)`,
+FROM ${from} JOIN (${suspect}) USING (${fillKeys}) WHERE ${isTold} WINDOW same AS (PARTITION BY ${fillKeys} ORDER BY place)`,
       "lower(product) <> lower(expected)",
     ),
   };
@@ -75,14 +73,14 @@ function twoSpellings(
   name: Disagreement["column"],
   problem: ProblemKey,
 ): Disagreement {
-  const suspect = `SELECT lower(${name}) AS folded FROM (SELECT DISTINCT ${name} FROM ${from} WHERE ${name} <> '' AND ${known}) GROUP BY folded HAVING count(*) > 1`;
+  const suspect = `SELECT lower(${name}) AS folded FROM (SELECT DISTINCT ${name} FROM ${from} WHERE ${name} <> '' AND ${isTold}) GROUP BY folded HAVING count(*) > 1`;
   return {
     problem,
     column: name,
     any: `${suspect} LIMIT 1`,
     where: laterOnes(
       `SELECT file, place, ${name} AS name, min(place) OVER same AS first, first_value(${name}) OVER same AS expected
-FROM ${from} JOIN (${suspect}) ON lower(${name}) = folded WHERE ${known} WINDOW same AS (PARTITION BY folded ORDER BY place)`,
+FROM ${from} JOIN (${suspect}) ON lower(${name}) = folded WHERE ${isTold} WINDOW same AS (PARTITION BY folded ORDER BY place)`,
       "name <> expected",
     ),
   };

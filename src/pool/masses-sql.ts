@@ -1,13 +1,15 @@
 import type { MassUnit } from "../data/types.ts";
 import { factors } from "../units/factors.ts";
-import { figureColumn, type ReadColumn, type Rule, type Term } from "./cells-sql.ts";
-import { allOf, anyOf, type Dialect } from "./dialect.ts";
+import { figureColumn, type ReadColumn, type Rule, type Term, unless } from "./cells-sql.ts";
+import { allOf, anyOf, type Dialect, not } from "./dialect.ts";
 import { type MassSource, massCell, massName, massRules } from "./mass-columns.ts";
 import { netMass } from "./net-mass-sql.ts";
 
 /** The masses of a row: the columns read one by one, then the net mass and the division in kg, and what may be wrong. */
 export interface ReadMasses {
   readonly columns: readonly ReadColumn[];
+  /** Whether nothing was weighed: each of the weights is blank. */
+  readonly isBlank: string;
   /** What net is worked out from, each step from the ones before. */
   readonly steps: readonly (readonly Term[])[];
   readonly netKg: string;
@@ -19,21 +21,24 @@ export interface ReadMasses {
  * As `readMass` and `readDivision` read them.
  *
  * @param counts  condition that the catch is not left out
+ * @param missed  condition that it was spilled or missed, and need have no mass
  */
 export function readMasses(
   sources: readonly MassSource[],
-  counts: string,
+  { counts, missed }: { readonly counts: string; readonly missed: string },
   to: Dialect,
 ): ReadMasses {
   const weights = sources.filter(({ kind }) => kind !== "division");
   const divisions = sources.filter(({ kind }) => kind === "division");
   const units = [...new Set(weights.map(({ unit }) => unit))];
   const nets = units.map((unit) => netMass(unit, weights, counts));
+  const isBlankRow = allOf(weights.map(isBlank));
   const first = weights.find(({ kind }) => kind === "net") ?? weights[0];
   return {
     columns: [weights, divisions].flatMap((alike) =>
       alike.map((one) => massColumn(one, alike, to)),
     ),
+    isBlank: isBlankRow,
     steps: [0, 1, 2].map((step) => nets.flatMap(({ steps }) => steps[step] ?? [])),
     netKg: firstKnown(nets.map(({ net, unit }) => inKg(net, unit))),
     divisionKg: firstKnown(divisions.map((one) => inKg(massName(one), one.unit))),
@@ -44,12 +49,12 @@ export function readMasses(
             {
               problem: "mass-missing",
               header: first.header,
-              when: allOf(weights.map(isBlank)),
+              when: allOf([isBlankRow, not(missed)]),
             } as const,
           ]),
       ...nets.flatMap(({ rules }) => rules),
       ...inTwoUnits("masses-in-two-units", weights),
-      ...inTwoUnits("divisions-in-two-units", divisions),
+      ...unless(missed, inTwoUnits("divisions-in-two-units", divisions)),
     ],
   };
 }

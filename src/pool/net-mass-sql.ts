@@ -1,4 +1,5 @@
 import { smallestMass } from "../data/mass.ts";
+import { justOver } from "../data/numbers.ts";
 import type { MassUnit } from "../data/types.ts";
 import type { ProblemKey } from "../errors/problems.ts";
 import type { Rule, Term } from "./cells-sql.ts";
@@ -25,8 +26,7 @@ export function netMass(unit: MassUnit, weights: readonly MassSource[], counts: 
   const right = anyOf([
     not(both),
     not(filled(net)),
-    // A millionth on top, so that a difference of exactly the three halves is not lost to binary arithmetic.
-    `abs(${figureOf(net)} - ${left}) <= (${[net, gross, tare].map(roundingOf).join(" + ")}) * 1.000001e0`,
+    `abs(${figureOf(net)} - ${left}) <= (${[net, gross, tare].map(roundingOf).join(" + ")}) * ${justOver}e0`,
   ]);
   const above = anyOf([filled(net), not(both), `${figureOf(gross)} >= ${figureOf(tare)}`]);
   const enough = anyOf([`${found} >= ${smallestMass}`, allOf([not(counts), `${found} = 0`])]);

@@ -2,7 +2,7 @@ import { keyColumns } from "../data/column-kinds.ts";
 import { findColumns } from "../data/headers.ts";
 import { DataError } from "../errors/errors.ts";
 import { dialects, named, type PoolDialect, quoted } from "./dialect.ts";
-import { catchKeys, readingOf } from "./read-sql.ts";
+import { catchKeys, fillKeys, isTold, readingOf } from "./read-sql.ts";
 import { recordsSql, scatterSql, sumsSql, weighingsSql } from "./totals-sql.ts";
 
 /** A table of catches in somebody's database. */
@@ -91,13 +91,10 @@ function tableName(name: string): string {
   return name.split(".").map(named).join(".");
 }
 
-const known = `bin IS NOT NULL AND product IS NOT NULL AND fill IS NOT NULL AND "catch" IS NOT NULL`;
-const fillKeys = [...keyColumns, "bin", "fill"].join(", ");
-
 /** Problem, column, and rows or groups of rows that have it. */
 function problemsSql(from: string): string {
   const groups = (problem: string, column: string, having: string, by: string) =>
-    `SELECT '${problem}', '${column}', count(*) FROM (SELECT 1 AS one FROM ${from} WHERE ${known} GROUP BY ${by} HAVING ${having}) AS wrong`;
+    `SELECT '${problem}', '${column}', count(*) FROM (SELECT 1 AS one FROM ${from} WHERE ${isTold} GROUP BY ${by} HAVING ${having}) AS wrong`;
   const spelt = (problem: string, column: string) =>
     groups(problem, column, `count(DISTINCT ${column}) > 1`, `lower(${column})`);
   return `SELECT problem, column_name, rows FROM (
@@ -108,7 +105,7 @@ UNION ALL ${groups("two-products-in-fill", "product", "count(DISTINCT lower(prod
 ${keyColumns
   .map(
     (key) =>
-      `UNION ALL SELECT 'key-missing', '${key}', count(*) FROM ${from} WHERE ${key} = '' AND ${known} AND EXISTS (SELECT 1 FROM ${from} WHERE ${key} <> '')\nUNION ALL ${spelt("key-spelt-twice", key)}`,
+      `UNION ALL SELECT 'key-missing', '${key}', count(*) FROM ${from} WHERE ${key} = '' AND ${isTold} AND EXISTS (SELECT 1 FROM ${from} WHERE ${key} <> '')\nUNION ALL ${spelt("key-spelt-twice", key)}`,
   )
   .join("\n")}
 UNION ALL ${spelt("bin-spelt-twice", "bin")}

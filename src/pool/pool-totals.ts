@@ -1,4 +1,4 @@
-import { dataIssue } from "../data/issues.ts";
+import { noRows } from "../data/read-text.ts";
 import { DataError, OptionError } from "../errors/errors.ts";
 import type { FillRecord } from "../model/fill-record.ts";
 import { type Engine, type EngineOptions, openEngine, usualEngine } from "./engine.ts";
@@ -94,12 +94,7 @@ async function emptyFiles(groups: readonly FileGroup[], engine: Engine) {
   return groups
     .flatMap(({ files }) => files)
     .filter(({ source }) => !filled.has(source))
-    .map(({ source, rowKind }) =>
-      dataIssue(
-        { source, rowKind },
-        { problem: rowKind === "entry" ? "no-entries" : "no-rows", facts: {} },
-      ),
-    );
+    .map(({ source, rowKind }) => noRows({ source, rowKind }));
 }
 
 async function addUp(engine: Engine): Promise<void> {

@@ -1,14 +1,20 @@
-import { columnByName, keyColumns, type PlainColumn } from "../data/column-kinds.ts";
+import {
+  columnByName,
+  keyColumns,
+  type PlainColumn,
+  recordedColumns,
+} from "../data/column-kinds.ts";
 import type { FoundColumns } from "../data/headers.ts";
 import {
   figureColumn,
   type ReadColumn,
   type Rule,
+  readUnless,
   type SourceColumn,
   type Term,
   textColumn,
 } from "./cells-sql.ts";
-import { anyOf, type Dialect, named } from "./dialect.ts";
+import { allOf, anyOf, type Dialect, named, never } from "./dialect.ts";
 import { readMasses } from "./masses-sql.ts";
 import { asChecked, asDate, leavingOut } from "./recorded-sql.ts";
 
@@ -34,8 +40,20 @@ export interface ReadTable {
   readonly withMarks: boolean;
 }
 
+/** What a catch has, and one that was spilled or missed has not. */
+const ofCatch: ReadonlySet<PlainColumn> = new Set([
+  "turns",
+  ...recordedColumns.map(({ name }) => name),
+]);
+
 /** Names of the columns that tell catches and fills apart, in every statement. */
 export const catchKeys = [...keyColumns, "bin", "product", "fill"] as const;
+
+/** What makes a fill of any product, as `fillKey` has it. */
+export const fillKeys = [...keyColumns, "bin", "fill"].join(", ");
+
+/** Whether a row can be told from the others. */
+export const isTold = `bin IS NOT NULL AND product IS NOT NULL AND fill IS NOT NULL AND "catch" IS NOT NULL`;
 
 /**
  * SQL that reads catches by the rules of the in-memory reader, made from the same table of columns: names tidied, masses in kg,
@@ -60,12 +78,19 @@ export function readingOf(table: ReadTable, to: Dialect): Reading {
   );
   const headerOf = (name: PlainColumn) => columns.plain.get(name)?.header ?? null;
   const leaving = leavingOut(headerOf("exclude"), headerOf("reason"));
+  // Spilled or missed: nothing but its place in the log is read.
+  const missed = leaving.isReasoned === never ? never : "missed";
   const masses = readMasses(
     columns.mass.map(({ index, header, kind, unit }) => ({ ...source(index, header), kind, unit })),
-    "counts",
+    { counts: "counts", missed },
     to,
   );
-  const read = [...plain.values(), ...masses.columns];
+  const read = [
+    ...[...plain].map(([name, column]) =>
+      ofCatch.has(name) ? readUnless(missed, column) : column,
+    ),
+    ...masses.columns.map((column) => readUnless(missed, column)),
+  ];
   const rules = [...read.flatMap((one) => one.rules), ...leaving.rules, ...masses.rules];
   const marks = table.withMarks ? read.flatMap(({ mark }) => mark ?? []) : [];
   const given = [...table.kept, ...texts];
@@ -73,8 +98,13 @@ export function readingOf(table: ReadTable, to: Dialect): Reading {
     read.map(({ plain: isPlain }) => isPlain),
     read.map(({ cell }) => cell),
     read.map(({ value }) => value),
+    [
+      { name: "counts", sql: leaving.counts },
+      ...(missed === never
+        ? []
+        : [{ name: missed, sql: allOf([masses.isBlank, leaving.isReasoned]) }]),
+    ],
     marks,
-    [{ name: "counts", sql: leaving.counts }],
     ...masses.steps,
     rules.map(({ when }, i) => ({ name: wrong(i), sql: when })),
   ];

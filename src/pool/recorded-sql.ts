@@ -1,6 +1,6 @@
 import { no, yes } from "../data/fields.ts";
 import type { ReadColumn, Rule } from "./cells-sql.ts";
-import { allOf, always, matches, not, oneOf } from "./dialect.ts";
+import { allOf, always, matches, never, not, oneOf } from "./dialect.ts";
 
 const days = {
   of31: "(0[13578]|1[02])-(0[1-9]|[12][0-9]|3[01])",
@@ -45,18 +45,19 @@ export function asChecked(column: ReadColumn, header: string): ReadColumn {
   };
 }
 
-/** Whether a catch counts, and what may be wrong with leaving it out; as `leftOutField` reads it. */
+/** Whether a catch counts, whether it is left out for a reason, and what may be wrong with leaving it out; as `leftOutField` reads it. */
 export function leavingOut(
   exclude: string | null,
   reason: string | null,
-): { readonly counts: string; readonly rules: readonly Rule[] } {
-  if (exclude === null && reason === null) return { counts: always, rules: [] };
+): { readonly counts: string; readonly isReasoned: string; readonly rules: readonly Rule[] } {
+  if (exclude === null && reason === null) return { counts: always, isReasoned: never, rules: [] };
   const why = reason === null ? "CAST(NULL AS TEXT)" : "reason";
   const answer = exclude === null ? "''" : "coalesce(lower(exclude), '')";
   const isYes = oneOf(answer, yes);
   const unasked = allOf([`${answer} = ''`, `${why} IS NOT NULL`]);
   return {
     counts: not(isYes),
+    isReasoned: exclude === null || reason === null ? never : allOf([isYes, `${why} IS NOT NULL`]),
     rules: [
       {
         problem: "reason-missing",

@@ -1,4 +1,4 @@
-import { longestLine } from "../data/csv.ts";
+import { lineTooLong } from "../data/csv.ts";
 import { dataIssue, type Place } from "../data/issues.ts";
 import type { DataIssue } from "../errors/data-issue.ts";
 import { DataError } from "../errors/errors.ts";
@@ -110,7 +110,7 @@ function malformed(row: EngineRow, columns: number, comma: boolean): DataIssue {
     case "INVALID ENCODING":
       return dataIssue(place, { problem: "not-utf8", facts: {} });
     case "LINE SIZE OVER MAXIMUM":
-      return dataIssue(place, { problem: "line-too-long", facts: { most: longestLine } });
+      return lineTooLong(place);
     default:
       return dataIssue(place, { problem: "pool-unreadable", facts: { said } });
   }

@@ -10,7 +10,7 @@ const sums =
 
 /**
  * Catches as they count, outlets of one catch added up as `metersOf` does: where a catch was weighed at several outlets and at
- * no other time. One that is left out keeps its time alone, since a fill began with it all the same.
+ * no other time. One that is left out keeps its time alone, since a fill began with it all the same; one that has no mass is none.
  *
  * @param withOutlets  false where no row names an outlet
  * @param place        column with the order of the rows; null: they have none
@@ -18,7 +18,7 @@ const sums =
 export function weighingsSql(from: string, withOutlets: boolean, place: string | null): string {
   const order = place === null ? "" : `, ${place}`;
   const counted = (name: string) => `CASE WHEN counts THEN ${name} END AS ${name}`;
-  const single = `SELECT ${keys}, ${["turns", "net_kg", "division_kg"].map(counted).join(", ")}, taken_at${order}\nFROM ${from}`;
+  const single = `SELECT ${keys}, ${["turns", "net_kg", "division_kg"].map(counted).join(", ")}, taken_at${order}\nFROM ${from} WHERE net_kg IS NOT NULL`;
   if (!withOutlets) return single;
   const earliest = place === null ? "" : `, min(${place}) AS ${place}`;
   return `WITH weighed AS (
@@ -31,7 +31,7 @@ SELECT ${keys}, turns, sum(net_kg) AS net_kg,
 FROM weighed
 GROUP BY ${keys}, "catch", turns, CASE WHEN apart THEN NULL ELSE coalesce(outlet, '') END
 UNION ALL
-${single} WHERE NOT counts`;
+${single} AND NOT counts`;
 }
 
 /** First pass: the sums of each fill, from which its delivery follows. A fill of which no catch counts is none. */

@@ -27,4 +27,6 @@ export const defaults = {
   assumedSpread: 0.03,
   /** Standard deviation of ln σ about both of these: a meter is within a factor 7.4 of them. */
   aboutAssumed: 1,
+  /** Chances of a group like the others to lie beyond its limits, the inner one first: those of ISO 5725-2 for Mandel's statistics. */
+  beyondByChance: [0.05, 0.01],
 } as const;

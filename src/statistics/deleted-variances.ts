@@ -16,7 +16,7 @@ export interface DeletedVariance {
 }
 
 /** Fewest others that can say how far variances lie apart. */
-export const fewestOtherVariances = 3;
+const fewestOtherVariances = 3;
 
 /**
  * Does an estimated variance belong with others? Given μ and τ, ln σ² of one more of them is normal about μ with variance

@@ -3,6 +3,7 @@ import { analyse } from "../../src/analysis/analyse.ts";
 import { fleetDeliveryChart, fleetFunnelChart, fleetSpreadChart } from "../../src/charts/fleet.ts";
 import { rowsToDraw } from "../../src/charts/fleet-rows.ts";
 import { renderSvg } from "../../src/report/svg.ts";
+import { keyWords, layersIn } from "../support/chart-keys.ts";
 import { inventedFleet, threePlanted } from "../support/fleets.ts";
 import { present } from "../support/reference.ts";
 import { faultsOf } from "../support/vega-lite.ts";
@@ -44,6 +45,29 @@ describe("the pictures of a fleet", () => {
     expect(JSON.stringify(fleetDeliveryChart(fleet, "wheat", english()))).not.toContain(
       '"style":"flagged"',
     );
+  });
+
+  it("name points, intervals and lines in a key, and what a point says in words", () => {
+    for (const words of Object.values(wordsBy)) {
+      const { chart } = words.fleet;
+      const ofDelivery = present(fleetDeliveryChart(fleet, "oats", words));
+      const interval = words.charts.interval(0.95);
+      expect(keyWords(ofDelivery)).toEqual([chart.meter, chart.unlike, interval, chart.level]);
+      const ofScatter = present(fleetSpreadChart(fleet, "scatter", "wheat", words));
+      expect(keyWords(ofScatter)).toEqual([chart.meter, interval, chart.typical]);
+      const funnel = present(fleetFunnelChart(fleet, words));
+      const { inner, outer } = chart.limits;
+      expect(keyWords(funnel)).toEqual([chart.meter, chart.unlike, chart.level, inner, outer]);
+      for (const spec of [ofDelivery, ofScatter, funnel]) {
+        const layers = layersIn(spec);
+        expect(layers.filter(({ mark }) => mark.type === "text")).toEqual([]);
+        for (const { encoding, data } of layers.filter(({ mark }) => mark.type === "point")) {
+          expect(JSON.stringify(encoding.description)).toContain(`${chart.bin}: `);
+          expect(JSON.stringify(encoding.tooltip)).not.toContain("quantitative");
+          expect(data.values[0]?.said).toMatch(/^[\d.,]+\s?%$/);
+        }
+      }
+    }
   });
 
   it("draw nothing where there is nothing", () => {

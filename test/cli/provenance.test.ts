@@ -3,6 +3,7 @@ import { join } from "node:path";
 import { utils, write } from "@e965/xlsx";
 import { describe, expect, it } from "vitest";
 import { provenanceOf } from "../../src/cli/provenance.ts";
+import { readCatches } from "../../src/data/read-catches.ts";
 import { catchSource } from "../../src/node.ts";
 import { fileWith, inFolder } from "../support/command.ts";
 
@@ -19,7 +20,7 @@ describe("the files of a report", () => {
         await provenanceOf({
           ...nothing,
           catches: [await catchSource(catches), { name: "typed.csv", text: "abc" }],
-          setup: catches,
+          setup: await catchSource(catches),
         }),
       ).toEqual({
         catches: [
@@ -29,6 +30,20 @@ describe("the files of a report", () => {
         setup: expect.objectContaining({ name: "catches.csv" }),
         library: null,
       });
+    });
+  });
+
+  it("are told as they were read, whatever has become of them since", async () => {
+    await inFolder(async (folder) => {
+      const source = await catchSource(await fileWith(folder, "setup.json", "abc"));
+      await fileWith(folder, "setup.json", "other");
+      const { setup, library } = await provenanceOf({
+        ...nothing,
+        catches: [],
+        setup: source,
+        library: source,
+      });
+      expect([setup?.sha256, library?.sha256]).toEqual([ofAbc, ofAbc]);
     });
   });
 
@@ -45,5 +60,21 @@ describe("the files of a report", () => {
       expect(await sheetOf(undefined)).toBe("spring");
       expect(await sheetOf("autumn")).toBe("autumn");
     });
+  });
+
+  it("are not unpacked again to name the first sheet of a workbook that was read", async () => {
+    const book = utils.book_new();
+    const rows = [
+      ["bin", "product", "fill", "catch", "turns", "net_kg"],
+      ["1", "wheat", 1, 1, 20, 6],
+    ];
+    utils.book_append_sheet(book, utils.aoa_to_sheet(rows), "spring");
+    const bytes = new Uint8Array(write(book, { type: "array", bookType: "xlsx" }));
+    const source = { name: "catches.xlsx", bytes };
+    await readCatches(source);
+    // What is left cannot be unpacked, and still begins as an archive does.
+    bytes.fill(0, 8);
+    const [told] = (await provenanceOf({ ...nothing, catches: [source] })).catches;
+    expect(told?.sheet).toBe("spring");
   });
 });

@@ -1,4 +1,4 @@
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, vi } from "vitest";
 import type { CatchSource } from "../../src/data/source.ts";
 import { csv, logOf, problemsOf } from "../support/catch-files.ts";
 
@@ -15,6 +15,13 @@ describe("catches in JSON", () => {
       csv("bin,product,fill,catch,turns,net_kg,taken_at,lot", "1,wheat,1,1,20,5.89,2026-04-12,7"),
     );
     expect(log.catches).toEqual(text.catches.map((row) => ({ ...row, row: 1 })));
+  });
+
+  it("are made text once", async () => {
+    const decoded = vi.spyOn(TextDecoder.prototype, "decode");
+    await logOf({ name: "catches.json", bytes: new TextEncoder().encode(JSON.stringify([one])) });
+    expect(decoded).toHaveBeenCalledTimes(1);
+    decoded.mockRestore();
   });
 
   it("may stand under the key catches", async () => {
@@ -118,5 +125,22 @@ describe("JSON that is refused", () => {
   it("does not break on lists in lists without end", async () => {
     const deep = `[{"bin": ${"[".repeat(100_000)}${"]".repeat(100_000)}}]`;
     expect(await problemsOf(json(deep))).toHaveLength(1);
+  });
+
+  it("refuses a few entries with many names among very many", async () => {
+    const names = Array.from({ length: 420 }, (_, i) => [`mine ${i}`, i]);
+    const entries = [Object.fromEntries(names), ...Array.from({ length: 60_000 }, () => ({}))];
+    expect(await problemsOf(json(entries))).toEqual([
+      expect.stringMatching(/found 25200420 cells; needed at most 25000000 cells/),
+    ]);
+  });
+
+  it("names as many problems as are named of any file", async () => {
+    const entries = Array.from({ length: 5_000 }, () => ({ turns: [] }));
+    const found = await problemsOf(json(entries));
+    expect(found.filter((text) => text.includes("a list or an object"))).toHaveLength(1_000);
+    expect(found.at(-1)).toContain("4000 more rows after so many problems");
+    const fields = Object.fromEntries(entries.map((_, i) => [`mine ${i}`, []]));
+    expect(await problemsOf(json([fields]))).toHaveLength(1_000);
   });
 });

@@ -90,6 +90,20 @@ describe("several files of catches", () => {
 describe("a catch that was spilled", () => {
   const columns = `${head},exclude,reason`;
 
+  it("may be all there is in one of several files, but not in all of them", async () => {
+    const spilled = file("spilled.csv", columns, "1,oats,1,3,,,yes,bag tore");
+    const log = await readCatchesTogether([north, spilled]);
+    expect([log.catches.length, log.missed?.map(({ row }) => row)]).toEqual([2, [4]]);
+    expect(log.cautions.map(({ code }) => code)).toContain("catch-without-mass");
+    const check = await checkCatchesTogether([spilled, { ...spilled, name: "more.csv" }]);
+    expect(
+      check.ok ? [] : check.issues.map(({ problem, source, row }) => [problem, source, row]),
+    ).toEqual([
+      ["mass-missing", "spilled.csv", 2],
+      ["mass-missing", "more.csv", 2],
+    ]);
+  });
+
   it("may stand in the log without a mass, left out, and is told on every surface", async () => {
     const log = await logOf(csv(columns, "1,oats,1,1,20,6.3,,", "1,oats,1,2,,,yes,bag tore"));
     expect(log.catches).toHaveLength(1);

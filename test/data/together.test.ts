@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { checkText } from "../../src/data/read-text.ts";
+import { DataError } from "../../src/errors/errors.ts";
 
 const header = "machine,season,bin,product,fill,catch,turns,net_kg";
 
@@ -51,5 +52,19 @@ describe("rows beside one another", () => {
     expect(problemsIn("a,1,b,oats,1,1,20,5", "A,1,b,oats,2,1,20,5")).toEqual([
       [3, "key-spelt-twice"],
     ]);
+  });
+
+  it("are named up to as many problems of a kind as of any file, the first standing for the rest", () => {
+    const rows = Array.from({ length: 3_000 }, (_, i) => `,1,b,oats,${i + 2},1,20,5`);
+    const checked = checkText({
+      name: "catches.csv",
+      text: [header, "a,1,b,oats,1,1,20,5", ...rows].join("\n"),
+    });
+    const issues = checked.ok ? [] : checked.issues;
+    expect(issues).toHaveLength(1_000);
+    expect(issues[0]?.alike).toBe(2_000);
+    expect(new DataError("catches.csv", issues).message).toMatch(
+      /3000 problems[\s\S]*The same is wrong in 2000 more rows/,
+    );
   });
 });

@@ -7,6 +7,8 @@ type Layout = Readonly<Record<string, (row: number, random: RandomStream) => str
 const pick = <T>(values: readonly T[], random: RandomStream): T =>
   at(values, random.integer(0, values.length - 1));
 
+const isSpilled = (row: number) => row % 11 === 7;
+
 const common: Layout = {
   Betrieb: () => "Hill Farm",
   Bin: (row) => `${1 + (row % 3)}`,
@@ -21,14 +23,24 @@ const common: Layout = {
     ),
   "Moisture %": (_, random) => pick(["13.5", "", "14"], random),
   checked: (_, random) => pick(["", "", "weighed again"], random),
-  exclude: (row) => (row % 11 === 7 ? "yes" : ""),
-  Reason: (row) => (row % 11 === 7 ? "bag slipped" : ""),
+  exclude: (row) => (isSpilled(row) ? "yes" : ""),
+  Reason: (row) => (isSpilled(row) ? "bag slipped" : ""),
   mine: () => "x",
 };
 
-/** Logs as people write them: net alone, gross and tare, all three in pounds, and kilograms beside grams. */
+/** Logs as people write them: net alone, some of it spilled and never weighed, gross and tare, all three in pounds, and kilograms beside grams. */
 export const layouts: Readonly<Record<string, Layout>> = {
   net: { ...common, net_kg: (_, random) => (5 + random.uniform()).toFixed(2) },
+  spilled: {
+    ...common,
+    TURNS: (row, random) =>
+      pick(isSpilled(row) ? ["", "1,234", "-3", "20"] : ["20", "30", "20.5"], random),
+    "taken at": (row, random) =>
+      isSpilled(row) ? pick(["at noon", ""], random) : "2026-03-05T06:10",
+    net_kg: (row, random) => (isSpilled(row) ? "" : (5 + random.uniform()).toFixed(2)),
+    division_kg: (row) => (isSpilled(row) ? "-1" : "0.01"),
+    division_g: (row) => (isSpilled(row) ? "10" : ""),
+  },
   gross: {
     ...common,
     "gross (kg)": (_, random) => (6 + random.uniform()).toFixed(3),

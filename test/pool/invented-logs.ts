@@ -5,7 +5,7 @@ const headers =
 
 /**
  * A log of two farms and two seasons with everything that totals depend on: outlets weighed apart, catches left out, divisions
- * named in some rows, and fills of three equal catches beside others in a container a million times as heavy.
+ * named in some rows, catches spilled before they were weighed, and fills of three equal catches beside others in a container a million times as heavy.
  */
 export function inventedPool(farms: readonly string[], random: RandomStream): string {
   const lines = [headers];
@@ -23,7 +23,7 @@ function fillLines(place: readonly string[], fill: number, random: RandomStream)
   const product = place[3] === "1" ? "wheat" : "starter fertiliser";
   const tare = kind === 1 ? 99_000 : 0.42;
   const level = 0.3 * (1 + 0.02 * random.normal());
-  return [1, 2, 3, 4].flatMap((number) => {
+  const caught = [1, 2, 3, 4].flatMap((number) => {
     const turns = number % 2 === 0 ? 20 : 30.5;
     const net = kind < 2 ? 0.3 * turns : level * turns * (1 + 0.01 * random.normal());
     const gross = (tare + net).toFixed(3);
@@ -49,4 +49,7 @@ function fillLines(place: readonly string[], fill: number, random: RandomStream)
       ? [line("left", gross), line("right", gross)]
       : [line("", gross)];
   });
+  // Earlier than the others of its fill, which begins with the first that was weighed.
+  const spilled = [...place, product, fill, 5, "", "", "", "", "", `${place[2]}-03-01T05:59`];
+  return kind === 2 ? [...caught, `${spilled.join(",")},yes,tray tipped over,`] : caught;
 }

@@ -9,7 +9,7 @@ export interface TableColumn {
 }
 
 /** Unit of figures whose row says in its column `unit` what it is. */
-export const inColumnUnit = "see unit";
+const inColumnUnit = "see unit";
 
 const text = { type: "string", unit: null } as const;
 const whole = { type: "integer", unit: null } as const;

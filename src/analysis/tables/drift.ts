@@ -15,9 +15,10 @@ function ofEach(
 
 /** What was decided after each fill, whether the meter has moved: one row a fill, with its place on the charts of scores. */
 export function driftStepTable(analysis: Analysis): readonly PlainRow[] {
-  return ofEach(analysis, ({ fills, scoreCharts }) =>
-    fills.map(({ fill, takenAt, catches, stretch, step }, i) => {
-      const point = scoreCharts.points.find((one) => one.fill === fill);
+  return ofEach(analysis, ({ fills, scoreCharts }) => {
+    const points = new Map(scoreCharts.points.map((one) => [one.fill, one]));
+    return fills.map(({ fill, takenAt, catches, stretch, step }, i) => {
+      const point = points.get(fill);
       return {
         fill,
         place_in_time: i + 1,
@@ -37,8 +38,8 @@ export function driftStepTable(analysis: Analysis): readonly PlainRow[] {
         cusum_upper: point?.cusum.upper ?? null,
         cusum_signal: point?.cusum.signal ?? null,
       };
-    }),
-  );
+    });
+  });
 }
 
 /** The stretches of one level: one row a stretch, the last in force. */

@@ -1,4 +1,5 @@
 import type { PlainRow } from "../../data/write-csv.ts";
+import type { FillName } from "../../results/fill-name.ts";
 import type { Analysis, MeterAnswers } from "../analyse.ts";
 import { estimateCells } from "./cells.ts";
 
@@ -6,6 +7,7 @@ import { estimateCells } from "./cells.ts";
 export function fillTable({ meters }: Analysis): readonly PlainRow[] {
   return meters.flatMap((answers) => {
     const { bin, product, acrossFills, drift } = answers;
+    const screened = screeningOf(answers);
     return (acrossFills?.points ?? []).map((point, i): PlainRow => {
       const { value } = point.estimate;
       const upper = point.estimate.interval?.upper ?? null;
@@ -21,7 +23,7 @@ export function fillTable({ meters }: Analysis): readonly PlainRow[] {
         half_width: upper === null ? null : upper / value - 1,
         stands: point.stands,
         stretch: placeFrom1(drift?.fills[i]?.stretch ?? null),
-        ...screeningCells(answers, point.fill),
+        ...screened(point.fill),
       };
     });
   });
@@ -32,15 +34,29 @@ export function placeFrom1(place: number | null): number | null {
   return place === null ? null : place + 1;
 }
 
-function screeningCells({ outliers }: MeterAnswers, fill: string | number): PlainRow {
-  const screened = outliers?.fills.find((one) => one.fill === fill);
-  const leftOut = outliers?.leftOut.find((one) => one.fill === fill);
-  const setAside = outliers?.scatter.setAside.filter((one) => one.fill === fill);
-  return {
-    screening: screened?.status ?? null,
-    relative_range: screened?.relativeRange ?? null,
-    standing_out: screened?.standingOut.length ?? null,
-    catches_left_out: outliers === null ? null : (leftOut?.catches.length ?? 0),
-    catches_set_aside: setAside?.length ?? null,
+function screeningOf({ outliers }: MeterAnswers): (fill: FillName) => PlainRow {
+  if (outliers === null) return () => notScreened;
+  const screened = new Map(outliers.fills.map((one) => [one.fill, one]));
+  const leftOut = new Map(outliers.leftOut.map((one) => [one.fill, one.catches.length]));
+  const setAside = new Map<FillName, number>();
+  for (const { fill } of outliers.scatter.setAside)
+    setAside.set(fill, (setAside.get(fill) ?? 0) + 1);
+  return (fill) => {
+    const found = screened.get(fill);
+    return {
+      screening: found?.status ?? null,
+      relative_range: found?.relativeRange ?? null,
+      standing_out: found?.standingOut.length ?? null,
+      catches_left_out: leftOut.get(fill) ?? 0,
+      catches_set_aside: setAside.get(fill) ?? 0,
+    };
   };
 }
+
+const notScreened: PlainRow = {
+  screening: null,
+  relative_range: null,
+  standing_out: null,
+  catches_left_out: null,
+  catches_set_aside: null,
+};

@@ -1,5 +1,4 @@
-import { columnByName } from "../column-kinds.ts";
-import type { CatchColumn } from "../columns.ts";
+import { columnNamed } from "../column-kinds.ts";
 import type { Answers } from "./answers.ts";
 import type { Use } from "./columns-of.ts";
 import { type CellFigure, figureIn, withPoint } from "./figures.ts";
@@ -7,7 +6,6 @@ import type { Notes } from "./notes.ts";
 import type { RowTexts } from "./sheet-rows.ts";
 import { type CellUnit, kindOfUnit } from "./units-in-text.ts";
 
-const columns: Readonly<Record<string, CatchColumn | undefined>> = columnByName;
 const masses: ReadonlySet<string> = new Set(["net", "gross", "tare", "division"]);
 
 /**
@@ -24,7 +22,7 @@ export function cleanCells(
     const use = uses.find((one) => one.name === name);
     const cell: InColumn = { name, text, use, header: use?.header ?? name, row: number };
     if (masses.has(name)) return massCell(cell, answers, notes);
-    const type = columns[name]?.type;
+    const type = columnNamed(name)?.type;
     if (type !== "number" && type !== "integer") return [name, text];
     return [name, figureCell(cell, answers, notes)];
   });
@@ -55,7 +53,7 @@ function figureCell(cell: InColumn, answers: Answers, notes: Notes): string {
   const figure = figureIn(text);
   if (figure === null) return numberIn(cell, notes);
   const { unit } = figure;
-  if (unit !== null && unit.of !== kindOfUnit(columns[name]?.unit ?? null)) return text;
+  if (unit !== null && unit.of !== kindOfUnit(columnNamed(name)?.unit ?? null)) return text;
   const number = numberOf(figure, cell, answers, notes);
   const density = unit ?? use?.density ?? null;
   if (density?.of !== "density" || density.factor === 1) {
@@ -89,7 +87,7 @@ function numberOf(
 /** "F2" or "2nd" numbers a fill or a catch as 2 does. */
 function numberIn({ name, text, header, row }: InColumn, notes: Notes): string {
   const [, digits] = /^[^\d]{0,12}(\d{1,4})[^\d]{0,12}$/.exec(text) ?? [];
-  if (digits === undefined || columns[name]?.type !== "integer" || /^-/.test(text)) return text;
+  if (digits === undefined || columnNamed(name)?.type !== "integer" || /^-/.test(text)) return text;
   notes.assume("number-in-text", { column: header }, row);
   return String(Number(digits));
 }

@@ -5,7 +5,14 @@ import { decodeText } from "../decode.ts";
 import { type Checked, failed, type Place, passed } from "../issues.ts";
 import { readJson } from "../json.ts";
 import { limits } from "../limits.ts";
-import { type CatchSource, formatOf, largestBytes, tooLarge, unknownType } from "../source.ts";
+import {
+  bytesOf,
+  type CatchSource,
+  formatOf,
+  largestBytes,
+  tooLarge,
+  unknownType,
+} from "../source.ts";
 import { isBlank, type Table, type TableRow } from "../table.ts";
 import { cellKey, type Merged, openWorkbook, type SheetContent } from "../workbook.ts";
 import { noSuchSheet } from "../xlsx.ts";
@@ -80,7 +87,7 @@ async function sheetsOf(
   wanted: readonly string[] | undefined,
 ): Promise<Checked<readonly Grid[]>> {
   const { name } = source;
-  const bytes = "bytes" in source ? source.bytes : new TextEncoder().encode(source.text);
+  const bytes = bytesOf(source);
   const book = await openWorkbook(name, bytes);
   if (!book.ok) return book;
   const { sheets } = book.value;

@@ -1,5 +1,4 @@
-import { columnByName } from "../column-kinds.ts";
-import type { CatchColumn } from "../columns.ts";
+import { columnNamed } from "../column-kinds.ts";
 import { meanings, spelled } from "../header-names.ts";
 import type { MassUnit } from "../types.ts";
 import type { Concept } from "./concepts.ts";
@@ -46,10 +45,8 @@ export function isMass(concept: Concept): boolean {
   return masses.has(concept);
 }
 
-const columns: Readonly<Record<string, CatchColumn | undefined>> = columnByName;
-
 function fitting(concept: Concept, unit: CellUnit | null): HeaderMeaning | null {
-  const allowed = isMass(concept) ? "mass" : kindOfUnit(columns[concept]?.unit ?? null);
+  const allowed = isMass(concept) ? "mass" : kindOfUnit(columnNamed(concept)?.unit ?? null);
   if (unit !== null && unit.of !== allowed) return null;
   // A density without its unit may be in kg/m³ or in kg/hl: nobody can say.
   if (allowed === "density" && unit === null) return null;

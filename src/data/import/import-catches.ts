@@ -1,8 +1,8 @@
 import type { DataIssue } from "../../errors/data-issue.ts";
 import { DataError } from "../../errors/errors.ts";
 import { spelled } from "../header-names.ts";
-import { type Checked, dataIssue, failed, passed, whereItCameFrom } from "../issues.ts";
-import { checkText } from "../read-text.ts";
+import { type Checked, failed, passed, whereItCameFrom } from "../issues.ts";
+import { checkText, noRows } from "../read-text.ts";
 import type { CatchSource } from "../source.ts";
 import { inTwoPlaces } from "../two-places.ts";
 import type { CatchLog } from "../types.ts";
@@ -104,7 +104,7 @@ function readTogether(
   const source = [...new Set(sheets.map(({ grid }) => grid.source))].join(", ");
   if (rows.length === 0) {
     const place = first?.grid.place ?? { source, rowKind: "row" as const };
-    return failed([dataIssue(place, { problem: "no-rows", facts: {} })]);
+    return failed([noRows(place)]);
   }
   const read = checkText({ name: `${source}.csv`, text: rowsToCsv(rows) });
   if (read.ok) return passed({ ...read.value, source });

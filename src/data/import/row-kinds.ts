@@ -1,3 +1,4 @@
+import { justOver, roundingOf } from "../numbers.ts";
 import { cellText, type TableRow } from "../table.ts";
 import { cellKey } from "../workbook.ts";
 import type { Use } from "./columns-of.ts";
@@ -51,7 +52,8 @@ export function workedOutByFormula(
 export function workedOutByFigure(text: string, above: readonly number[]): AsideReason | null {
   const number = figureIn(text)?.number.replace(",", ".");
   if (number === undefined || above.length < 2) return null;
-  const half = 0.5 * 10 ** -(number.split(".")[1]?.length ?? 0) * 1.000001;
+  const decimals = number.split(".")[1]?.length ?? 0;
+  const half = roundingOf({ value: Number(number), decimals }) * justOver;
   const sum = above.reduce((all, one) => all + one, 0);
   if (Math.abs(Number(number) - sum / above.length) <= half) return "mean";
   return Math.abs(Number(number) - sum) <= half ? "total" : null;

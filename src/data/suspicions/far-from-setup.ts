@@ -1,4 +1,5 @@
 import { type Caution, caution } from "../../results/caution.ts";
+import { turnsPerHectareOfRatio } from "../../units/rates.ts";
 import { type BinSetup, binSetup, type Setup } from "../setup.ts";
 import { type CountedLog, medianDelivery } from "./suspect.ts";
 import { isTimes, unitMeant } from "./unit-factors.ts";
@@ -38,12 +39,10 @@ function knownFrom(entry: BinSetup, { cart }: Setup) {
   ];
 }
 
-const squareMetresPerHectare = 10_000;
-
 /** As set now; slip is a few percent, and nothing here turns on that. */
 function turnsPerHectare({ turnsPerHectare: given, drive }: BinSetup, cart: Setup["cart"]) {
   const { workingWidthM: width, wheelCircumferenceM: wheel } = cart;
   const ratio = drive?.kind === "ground-wheel" ? drive.ratio : null;
   if (given !== null || ratio === null || width === null || wheel === null) return given;
-  return (squareMetresPerHectare * ratio) / (width.value * wheel.value);
+  return turnsPerHectareOfRatio(ratio, width.value, wheel.value);
 }

@@ -1,7 +1,7 @@
 import { type Caution, caution } from "../../results/caution.ts";
 
-/** What stands in a JSON text outside its values: strings whole, and the marks of its structure. */
-const token = /"(?:[^"\\]|\\.)*"|[{}[\],:\n]/g;
+/** Where something begins in a JSON text that matters here: a string, or a mark of its structure. */
+const sign = /["{}[\]:\n]/g;
 
 /**
  * Keys that an object of a JSON text names twice. A reader of JSON keeps the last value without a word, and the text is all that
@@ -12,19 +12,24 @@ const token = /"(?:[^"\\]|\\.)*"|[{}[\],:\n]/g;
 export function keysRepeated(text: string): readonly Caution[] {
   const open: (Set<string> | null)[] = [];
   const found: { readonly key: string; readonly line: number }[] = [];
-  let [line, last] = [1, ""];
-  for (const [sign] of text.matchAll(token)) {
-    if (sign === "\n") line += 1;
-    else if (sign === "{") open.push(new Set());
-    else if (sign === "[") open.push(null);
-    else if (sign === "}" || sign === "]") open.pop();
-    else if (sign === ":") {
+  const token = new RegExp(sign);
+  let line = 1;
+  let string = { start: 0, end: 0 };
+  for (let here = token.exec(text); here !== null; here = token.exec(text)) {
+    const [mark] = here;
+    if (mark === "\n") line += 1;
+    else if (mark === "{") open.push(new Set());
+    else if (mark === "[") open.push(null);
+    else if (mark === "}" || mark === "]") open.pop();
+    else if (mark === ":") {
       const keys = open.at(-1) ?? new Set();
-      // Two spellings of one key, such as with an escape, are one.
-      const key = String(JSON.parse(last));
+      const key = keyIn(text.slice(string.start, string.end));
       if (keys.has(key)) found.push({ key, line });
       keys.add(key);
-    } else last = sign;
+    } else {
+      string = { start: here.index, end: endOfString(text, here.index) };
+      token.lastIndex = string.end;
+    }
   }
   const [first] = found;
   return first === undefined
@@ -36,4 +41,21 @@ export function keysRepeated(text: string): readonly Caution[] {
           { keys: found.length, first: first.key, line: first.line },
         ),
       ];
+}
+
+/** Behind its closing mark. An expression for whole strings would go as deep as they are long, and end at some length. */
+function endOfString(text: string, start: number): number {
+  for (let from = start + 1; ; ) {
+    const mark = text.indexOf('"', from);
+    if (mark === -1) return text.length;
+    let backslashes = 0;
+    while (text[mark - 1 - backslashes] === "\\") backslashes += 1;
+    if (backslashes % 2 === 0) return mark + 1;
+    from = mark + 1;
+  }
+}
+
+/** Two spellings of one key, such as with an escape, are one. */
+function keyIn(quoted: string): string {
+  return quoted.includes("\\") ? String(JSON.parse(quoted)) : quoted.slice(1, -1);
 }

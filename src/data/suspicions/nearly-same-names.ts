@@ -42,9 +42,28 @@ const named: readonly NamedThing[] = [
 
 /** Two names that a slip may have made of one: they count as two bins, products or machines. */
 export const nearlySameNames: Suspicion = (log) =>
-  named.flatMap((thing) =>
-    samePairs(namesIn(log.catches, thing)).flatMap((pair) => askAbout(pair, thing, log)),
-  );
+  named.flatMap((thing) => {
+    const pairs = samePairs(namesIn(log.catches, thing));
+    if (pairs.length === 0) return [];
+    const rows = rowsOf(new Set(pairs.flatMap(({ one, other }) => [one, other])), thing, log);
+    return pairs.flatMap((pair) => askAbout(pair, rows, thing, log));
+  });
+
+type RowsByName = ReadonlyMap<string, readonly Catch[]>;
+
+/** Looked for once for all pairs: of a log of many names most rows have another one. */
+function rowsOf(
+  names: ReadonlySet<string>,
+  { nameOf }: NamedThing,
+  { catches }: CountedLog,
+): RowsByName {
+  const rows = new Map<string, Catch[]>([...names].map((name) => [name, []]));
+  for (const row of catches) {
+    const name = nameOf(row);
+    if (name !== null) rows.get(name)?.push(row);
+  }
+  return rows;
+}
 
 function namesIn(catches: readonly Catch[], { nameOf }: NamedThing): readonly string[] {
   const found = new Set<string>();
@@ -57,9 +76,13 @@ function namesIn(catches: readonly Catch[], { nameOf }: NamedThing): readonly st
   return [...found];
 }
 
-function askAbout(pair: NamePair, thing: NamedThing, log: CountedLog): readonly Caution[] {
-  const rowsOf = (name: string) => log.catches.filter((row) => thing.nameOf(row) === name);
-  const [first, second] = [rowsOf(pair.one), rowsOf(pair.other)];
+function askAbout(
+  pair: NamePair,
+  rows: RowsByName,
+  thing: NamedThing,
+  log: CountedLog,
+): readonly Caution[] {
+  const [first = [], second = []] = [rows.get(pair.one), rows.get(pair.other)];
   const byEye = pair.difference === "letter" || pair.difference === "hyphen";
   if (byEye && standBeside(first, second, thing)) return [];
   const counted = [
@@ -113,11 +136,17 @@ function standBeside(
     return others !== undefined && !fillEachOthersGaps(catches, others);
   });
   if (inOneFill) return true;
-  const days = new Map(second.flatMap((row) => dayOf(row).map((day) => [day, restOf(row)])));
+  const days = new Map<string, Set<string>>();
+  for (const row of second)
+    for (const day of dayOf(row)) {
+      const fills = days.get(day) ?? new Set();
+      days.set(day, fills.add(restOf(row)));
+    }
   return first.some((row) =>
     dayOf(row).some((day) => {
-      const fill = days.get(day);
-      return fill !== undefined && (what === "product" || fill !== restOf(row));
+      const fills = days.get(day);
+      if (fills === undefined) return false;
+      return what === "product" || fills.size > 1 || !fills.has(restOf(row));
     }),
   );
 }

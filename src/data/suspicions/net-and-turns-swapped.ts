@@ -21,15 +21,20 @@ export const netAndTurnsSwapped: Suspicion = ({ meters, massUnit }) =>
       nets.every((net) => Number.isInteger(net / counted)) &&
       new Set(nets).size <= mostLevels &&
       looksWeighed(catches);
-    return swapped
-      ? caution("net-and-turns-swapped", where, {
-          catches: catches.length,
-          turns: catches[0]?.turns ?? 0,
-          net: nets[0] ?? 0,
-          unit: massUnit,
-        })
-      : [];
+    if (!swapped) return [];
+    const { turns, netKg } = catches.reduce(earlier);
+    return caution("net-and-turns-swapped", where, {
+      catches: catches.length,
+      turns,
+      net: inFileUnit(netKg, massUnit),
+      unit: massUnit,
+    });
   });
+
+/** By number, so that the same catch is the example whatever the order of the rows. */
+function earlier(one: Catch, other: Catch): Catch {
+  return (other.fill - one.fill || other.catch - one.catch) < 0 ? other : one;
+}
 
 function looksWeighed(catches: readonly Catch[]): boolean {
   const fractions = catches.filter(({ turns }) => !Number.isInteger(turns));

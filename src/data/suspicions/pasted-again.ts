@@ -36,11 +36,12 @@ export const pastedAgain: Suspicion = (log) => {
 
 /** Each run of so many rows that an earlier one equals, as long as the two stay equal. */
 function repetitions(rows: readonly Catch[], length: number): readonly Repetition[] {
-  const hashes = Int32Array.from(rows, hashOf);
+  if (length > rows.length) return [];
+  const keys = keysOf(Int32Array.from(rows, hashOf), length);
   const first = new Map<number, number>();
   const found: Repetition[] = [];
   for (let to = 0; to + length <= rows.length; ) {
-    const key = keyOf(hashes, to, length);
+    const key = at(keys, to);
     const from = first.get(key);
     if (from === undefined) first.set(key, to);
     const same = from === undefined ? 0 : sameFor(rows, from, to);
@@ -59,12 +60,21 @@ function hashOf({ turns, netKg }: Catch): number {
   return Math.imul(gramsOf(netKg) ^ Math.imul(Math.round(turns * 1000), mixing), spreading);
 }
 
-/** The same for equal runs, and for hardly any others: texts for a million rows would fill the memory. */
-function keyOf(hashes: Int32Array, from: number, length: number): number {
+/**
+ * Of the run that begins at each row, the same for equal runs and for hardly any others: texts for a million rows would fill the
+ * memory. Each follows from the one before (Karp and Rabin 1987), since runs may be as long as half the log.
+ */
+function keysOf(hashes: Int32Array, length: number): Int32Array {
+  let weight = 1;
+  for (let i = 1; i < length; i++) weight = Math.imul(weight, mixing);
+  const keys = new Int32Array(hashes.length - length + 1);
   let key = 0;
-  for (let i = from; i < from + length; i++)
-    key = Math.imul(key ^ at(hashes, i), mixing) + i - from;
-  return key;
+  for (let i = 0; i < hashes.length; i++) {
+    const gone = i < length ? 0 : Math.imul(at(hashes, i - length), weight);
+    key = (Math.imul(key - gone, mixing) + at(hashes, i)) | 0;
+    if (i >= length - 1) keys[i - length + 1] = key;
+  }
+  return keys;
 }
 
 /** To a milligram, below which only the arithmetic of gross less tare differs. */

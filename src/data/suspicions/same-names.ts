@@ -63,32 +63,21 @@ function counted(name: string): string {
  * four letters or more, for lots A and B, B1 and B2, and their like are names that somebody gave.
  */
 export function samePairs(names: readonly string[]): readonly NamePair[] {
-  if (names.length < 2) return [];
-  const strange = alikeBy(names, seen).map((pair) => ({
-    ...pair,
-    difference: differsUnseen(pair),
-  }));
-  const apart = (pair: Pair) => !strange.some((known) => isPair(known, pair));
-  const written = [
-    ...alikeBy(names, counted).map((pair) => ({ ...pair, difference: "number" as const })),
-    ...alikeBy(names, joined).map((pair) => ({ ...pair, difference: "hyphen" as const })),
-  ].filter(apart);
-  const others = written.filter(
-    (pair, i) => !written.slice(0, i).some((known) => isPair(known, pair)),
-  );
-  const slipped = oneLetterApart(names).map((pair) => ({
-    ...pair,
-    difference: "letter" as const,
-  }));
-  const known = [...strange, ...others];
-  return [...known, ...slipped.filter((pair) => !known.some((one) => isPair(one, pair)))];
+  const found = new Map<string, NamePair>();
+  const add = (pairs: readonly Pair[], differenceOf: (pair: Pair) => NameDifference) => {
+    for (const pair of pairs) {
+      const key = JSON.stringify([pair.one, pair.other]);
+      if (!found.has(key)) found.set(key, { ...pair, difference: differenceOf(pair) });
+    }
+  };
+  add(alikeBy(names, seen), differsUnseen);
+  add(alikeBy(names, counted), () => "number");
+  add(alikeBy(names, joined), () => "hyphen");
+  add(oneLetterApart(names), () => "letter");
+  return [...found.values()];
 }
 
 type Pair = Pick<NamePair, "one" | "other">;
-
-function isPair(known: Pair, { one, other }: Pair): boolean {
-  return known.one === one && known.other === other;
-}
 
 function differsUnseen({ one, other }: Pair): NameDifference {
   const bare = (name: string) => name.replace(invisible, "").trim();
@@ -108,6 +97,10 @@ function alikeBy(names: readonly string[], look: (name: string) => string): read
 
 /** Words of fewer letters are codes: a letter makes another of them. */
 const fewestLetters = 4;
+/** Longer ones are no names, and every letter of them would be taken off once. */
+const longestName = 200;
+/** Nobody looks at more; names of a script with thousands of letters may all be one letter apart. */
+const mostPairs = 1_000;
 
 /**
  * Pairs of names with the same numbers, whose words are one slip apart. Names of many meters differ in their numbers only, so that
@@ -118,7 +111,7 @@ function oneLetterApart(names: readonly string[]): readonly Pair[] {
   for (const name of names) {
     const look = seen(name);
     const words = look.replace(/\d+/g, "#");
-    if (!hasWord(words)) continue;
+    if (words.length > longestName || !hasWord(words)) continue;
     const known = byWords.get(words) ?? new Map<string, string>();
     byWords.set(words, known.set(look.replace(/\D+/g, " "), name));
   }
@@ -143,7 +136,8 @@ function slipsAmong(texts: readonly string[]): readonly (readonly [string, strin
       const before = byRest.get(rest) ?? [];
       byRest.set(rest, before);
       for (const one of before)
-        if (isSlip(one, other)) pairs.set(JSON.stringify([one, other]), [one, other]);
+        if (pairs.size < mostPairs && isSlip(one, other))
+          pairs.set(JSON.stringify([one, other]), [one, other]);
       before.push(other);
     }
   return [...pairs.values()];

@@ -5,7 +5,7 @@ import { placeOfFill, type Suspicion } from "./suspect.ts";
 /**
  * Years in which nobody weighs a catch. They are fixed, since the answer to a file may not turn on the day on which it is asked.
  */
-export const plausibleYears = { first: 1980, last: 2049 } as const;
+const plausibleYears = { first: 1980, last: 2049 } as const;
 
 /** Nobody lets a meter rest so long between two catches of one log. */
 const longestRest = 10;

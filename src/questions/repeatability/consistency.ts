@@ -2,6 +2,7 @@ import { sum } from "simple-statistics";
 import type { Fill } from "../../model/meters.ts";
 import { groupBy } from "../../numeric/group-by.ts";
 import { isDust } from "../../numeric/rounding-dust.ts";
+import { defaults } from "../../results/defaults.ts";
 import { mandelHLimit, mandelKLimit, mandelStatistics } from "../../statistics/mandel.ts";
 
 /** One fill or operator among the others. */
@@ -23,8 +24,6 @@ export interface Consistency {
   /** What |h| exceeds by chance in 5 and in 1 of 100 such groups. */
   readonly hLimits: readonly [number, number];
 }
-
-const alphas = [0.05, 0.01] as const;
 
 interface Weighing {
   readonly group: string;
@@ -124,7 +123,8 @@ function consistencyBy(
 }
 
 function limits(at: (alpha: number) => number): readonly [number, number] {
-  return [at(alphas[0]), at(alphas[1])];
+  const [often, seldom] = defaults.beyondByChance;
+  return [at(often), at(seldom)];
 }
 
 function ratioOf(own: readonly Weighing[], df: number) {

@@ -33,7 +33,11 @@ export const fleet: typeof english = {
       fills: "Füllungen",
       turns: "Abgedrehte Umdrehungen",
       ratio: "Austrag in % der anderen",
-      limits: { inner: "95 % gleichartiger Dosierer", outer: "99,8 %" },
+      meter: "Dosierer",
+      unlike: "anders als die anderen",
+      level: "Niveau der anderen",
+      typical: "Mitte der anderen",
+      limits: { inner: "95 % gleichartiger Dosierer", outer: "99,8 % gleichartiger Dosierer" },
     },
   },
   counts: (f) =>

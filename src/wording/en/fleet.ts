@@ -33,7 +33,11 @@ export const fleet = {
       fills: "Fills",
       turns: "Turns caught",
       ratio: "Delivery, % of the others'",
-      limits: { inner: "95 % of meters alike", outer: "99.8 %" },
+      meter: "meter",
+      unlike: "unlike the others",
+      level: "level of the others",
+      typical: "middle of the others",
+      limits: { inner: "95 % of meters alike", outer: "99.8 % of meters alike" },
     },
   },
   counts: (f: Counts<"meters" | "set" | "catchMore" | "lookFirst" | "notInTheBin">) =>

@@ -19,4 +19,15 @@ describe("keys that stand twice in one object", () => {
       asked('[{"a": "a", "b": ["a", "a"]}, {"a": {"a": 1}, "b": "x\\": {\\"a\\": 1"}]'),
     ).toEqual([]);
   });
+
+  it("are told apart by what stands before a closing mark, however much", () => {
+    expect(asked('{"a\\\\": 1, "a\\\\\\"": 2, "a": 3, "a\\\\": 4}')).toEqual([
+      { keys: 1, first: "a\\", line: 1 },
+    ]);
+  });
+
+  it("are looked for past strings of any length", () => {
+    const long = JSON.stringify('x"\\\n'.repeat(3_000_000));
+    expect(asked(`{"a": ${long}, "a": ${long}}`)).toEqual([{ keys: 1, first: "a", line: 1 }]);
+  });
 });

@@ -50,6 +50,26 @@ describe("two names nearly the same", () => {
     ).toEqual([]);
   });
 
+  it("are two where both were used on one day in fills of their own, whatever else was caught then", () => {
+    const takenAt = "2026-04-01";
+    const rows = [
+      { bin: "front", fill: 2, catch: 1, takenAt },
+      { bin: "frnt", fill: 1, catch: 1, takenAt },
+      { bin: "frnt", fill: 2, catch: 2, takenAt },
+    ];
+    expect(asked(...rows)).toEqual([]);
+    expect(asked(...rows.toReversed())).toEqual([]);
+  });
+
+  it("are looked for among many in time that grows with their rows", () => {
+    const rows = Array.from({ length: 12_000 }, (_, i) => ({
+      bin: `${i % 2 ? "0" : ""}${1 + (i >> 1)}`,
+    }));
+    const begun = performance.now();
+    expect(asked(...rows)).toHaveLength(12_000);
+    expect(performance.now() - begun).toBeLessThan(3000);
+  });
+
   it("are one where a row fills the gap in the other's fill, on the same day too", () => {
     const takenAt = "2026-04-01";
     const [one, two, three] = [1, 2, 3].map((number) => ({ takenAt, catch: number }));

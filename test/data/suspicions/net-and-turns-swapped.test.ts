@@ -15,6 +15,18 @@ describe("swapped columns", () => {
     expect(asked("g", [6360, 0.02], [12800, 0.04], [6410, 0.02])).toHaveLength(1);
   });
 
+  it("are told by the same example in whatever order the rows stand", () => {
+    const rows = aFill([
+      [6.36, 20],
+      [12.8, 40],
+      [6.41, 20],
+    ]);
+    const facts = [rows, rows.toReversed()].map((all) =>
+      netAndTurnsSwapped(countedLog(all, "kg", [])).map((found) => found.facts),
+    );
+    expect(facts[1]).toEqual(facts[0]);
+  });
+
   it("are not suspected of turns counted to a quarter, nor of a scale that shows kilograms", () => {
     expect(asked("kg", [20.25, 6], [19.75, 6], [20, 6])).toEqual([]);
     expect(asked("kg", [20, 5], [40, 10], [20, 5])).toEqual([]);

@@ -60,4 +60,14 @@ describe("catches that come again", () => {
     }).filter((one) => one.length > 0);
     expect(found.length).toBeLessThanOrEqual(1);
   });
+
+  it("are looked for in time that grows with their number, however coarse the scale", () => {
+    // Of two weights a step apart, so rare the one that each row comes again almost surely.
+    const stream = randomStream(5);
+    const weights = Array.from({ length: 150_000 }, () => (stream.uniform() < 0.087 ? 6.1 : 6));
+    const rows = aFill(weights.map((mass) => [20, mass]));
+    const begun = performance.now();
+    expect(asked(rows)).toEqual([]);
+    expect(performance.now() - begun).toBeLessThan(4000);
+  });
 });

@@ -52,6 +52,22 @@ describe("names that a slip may have made two of one", () => {
     expect(samePairs([...names, "meter nmber 77"])).toHaveLength(1);
     expect(performance.now() - begun).toBeLessThan(3000);
   });
+
+  it("are found where every name has its twin, in time that grows with their number", () => {
+    const names = Array.from({ length: 30_000 }, (_, i) => [`${i + 1}`, `0${i + 1}`]).flat();
+    const begun = performance.now();
+    expect(samePairs(names)).toHaveLength(30_000);
+    expect(performance.now() - begun).toBeLessThan(3000);
+  });
+
+  it("are not looked for further where thousands are one letter apart, nor among texts that are no names", () => {
+    const begun = performance.now();
+    const letters = Array.from({ length: 3_000 }, (_, i) => String.fromCharCode(0x4e00 + i));
+    expect(samePairs(letters.map((one) => `abc${one}def`))).toHaveLength(1_000);
+    const long = "a".repeat(30_000);
+    expect(samePairs([`${long}bcd`, `${long}bbcd`])).toEqual([]);
+    expect(performance.now() - begun).toBeLessThan(3000);
+  });
 });
 
 describe("signs that nobody sees", () => {

@@ -37,7 +37,7 @@ export async function sampleFiles({ name, comparison }: Sample, edition: Edition
     inputs: await provenanceOf({
       catches: [await catchSource(log.source)],
       sheet: undefined,
-      setup: setup.source,
+      setup: await catchSource(setup.source),
       library: null,
     }),
   };
