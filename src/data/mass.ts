@@ -1,7 +1,7 @@
 import type { Problem } from "../errors/problems.ts";
 import { convert } from "../units/convert.ts";
 import { columnByName, type MassKind, massKinds, massUnits } from "./column-kinds.ts";
-import type { CatchColumn } from "./columns.ts";
+import { type CatchColumn, smallestMass } from "./columns.ts";
 import {
   complain,
   type FieldReader,
@@ -33,9 +33,6 @@ interface MassField {
   readonly column: MassColumn;
   readonly read: FieldReader<WrittenNumber>;
 }
-
-/** No scale for catches shows less, in any of the units; below it a mass is a slip. */
-export const smallestMass = 1e-6;
 
 /**
  * Net mass of a row: as written, or gross less tare worked out on the written digits. Where all three are written they

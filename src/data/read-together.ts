@@ -1,4 +1,4 @@
-import { DataError } from "../errors/errors.ts";
+import { dataError } from "../errors/data-error.ts";
 import { type CautionCode, caution } from "../results/caution.ts";
 import { keyColumns } from "./column-kinds.ts";
 import type { GivenKeys } from "./given-keys.ts";
@@ -32,7 +32,7 @@ export async function readCatchesTogether(
   options: TogetherOptions = {},
 ): Promise<CatchLog> {
   const check = await checkCatchesTogether(sources, options);
-  if (!check.ok) throw new DataError(namesOf(sources), check.issues);
+  if (!check.ok) throw dataError(namesOf(sources), check.issues);
   return check.log;
 }
 

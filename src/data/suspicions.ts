@@ -22,11 +22,11 @@ import type { Catch, CatchLog, MassUnit, WrittenWeights } from "./types.ts";
 /** Of columns that somebody names; at the drill they have the names that are read. */
 const ofColumns: readonly Suspicion[] = [exclusionsNotRead, percentsLookFractions];
 
-/** What happens where somebody weighs and writes, or takes over what another wrote, in the order in which it is said: causes before what they bring about. */
-const ofRows: readonly Suspicion[] = [
-  nearlySameNames,
-  yearsLookWrong,
-  fillsSpanSeasons,
+/** Of when catches were taken. */
+const ofDates: readonly Suspicion[] = [yearsLookWrong, fillsSpanSeasons];
+
+/** Of turns and masses. */
+const ofFigures: readonly Suspicion[] = [
   pastedAgain,
   binsSwapped,
   counterNotReset,
@@ -37,6 +37,9 @@ const ofRows: readonly Suspicion[] = [
   farFromFellows,
   turnsAllEqual,
 ];
+
+/** What happens where somebody weighs and writes, or takes over what another wrote, in the order in which it is said: causes before what they bring about. */
+const ofRows: readonly Suspicion[] = [nearlySameNames, ...ofDates, ...ofFigures];
 
 /** Asks what is suspected of catches. */
 export type Suspecting = (
@@ -60,6 +63,12 @@ export const suspicions: Suspecting = (catches, massUnit, written = []) => {
 export const suspicionsOfTyped: Suspecting = (catches, massUnit, written = []) => {
   const log = countedLog(catches, massUnit, written);
   return ofRows.flatMap((asks) => asks(log));
+};
+
+/** The same of catches of which nothing but turns, masses and names is known. */
+export const suspicionsOfPlain: Suspecting = (catches, massUnit, written = []) => {
+  const log = countedLog(catches, massUnit, written);
+  return [nearlySameNames, ...ofFigures].flatMap((asks) => asks(log));
 };
 
 /** What is suspected of catches and the setup beside one another. */

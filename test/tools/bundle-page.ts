@@ -1,5 +1,5 @@
 import { mkdir, writeFile } from "node:fs/promises";
-import { join, relative } from "node:path";
+import { basename, join, relative } from "node:path";
 import { fileURLToPath } from "node:url";
 import { build, type Metafile, type Plugin, transform } from "esbuild";
 import { minifySync } from "rolldown/utils";
@@ -27,8 +27,8 @@ const ownProblems = (language: PageTag): Plugin => ({
   name: "problems in the language of the page",
   setup: ({ onResolve }) => {
     if (language === "en") return;
-    onResolve({ filter: /\/en\/problems\.ts$/ }, () => ({
-      path: join(root, "src", "wording", language, "problems.ts"),
+    onResolve({ filter: /\/en\/problems(-option)?\.ts$/ }, ({ path }) => ({
+      path: join(root, "src", "wording", language, basename(path)),
     }));
   },
 });

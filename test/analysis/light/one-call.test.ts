@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { analyse } from "../../../src/analysis/analyse.ts";
 import { planBeforeAnyCatch } from "../../../src/analysis/next-fill.ts";
 import { checkText } from "../../../src/data/read-text.ts";
+import { dataError } from "../../../src/errors/data-error.ts";
 import { DataError, OptionError } from "../../../src/errors/errors.ts";
 import {
   delivery,
@@ -31,7 +32,7 @@ function fromFile({ turns, netKg, fill, bin, product }: PlainCatches, options: O
   });
   const header = named ? "turns,net_kg,bin,product,fill,catch" : "turns,net_kg";
   const log = checkText({ name: "catches", text: [header, ...lines].join("\n") });
-  if (!log.ok) throw new DataError("catches", log.issues);
+  if (!log.ok) throw dataError("catches", log.issues);
   const { bin: asked, product: of, ...rest } = options;
   const { meters } = analyse(log.value, null, rest);
   return present(
