@@ -4,7 +4,7 @@ import { type CatchField, catchFields, valueProblem } from "../../data/catch-val
 import { smallestMass } from "../../data/columns.ts";
 import { logNames } from "../../data/log-names.ts";
 import { type ProgramIssue, programError, programIssue } from "../../data/program-issues.ts";
-import { suspicionsOfPlain } from "../../data/suspicions.ts";
+import { suspicionsOfPlain } from "../../data/suspicions/of-plain.ts";
 import { tidyText } from "../../data/table.ts";
 import type { Catch, CatchLog } from "../../data/types.ts";
 import { OptionError } from "../../errors/errors.ts";
