@@ -26,9 +26,6 @@ export interface CatchColumn {
   readonly example: string;
 }
 
-/** No scale for catches shows less, in any of the units; below it a mass is a slip. */
-export const smallestMass = 1e-6;
-
 const text = {
   type: "string",
   unit: null,

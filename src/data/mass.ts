@@ -1,7 +1,7 @@
 import type { Problem } from "../errors/problems.ts";
 import { convert } from "../units/convert.ts";
 import { columnByName, type MassKind, massKinds, massUnits } from "./column-kinds.ts";
-import { type CatchColumn, smallestMass } from "./columns.ts";
+import type { CatchColumn } from "./columns.ts";
 import {
   complain,
   type FieldReader,
@@ -11,6 +11,7 @@ import {
 } from "./fields.ts";
 import type { MassColumn } from "./headers.ts";
 import { type PrintedNumber, paperDifference, roundingOf } from "./numbers.ts";
+import { smallestMass } from "./smallest-mass.ts";
 import { isBlank } from "./table.ts";
 import type { MassUnit, WrittenWeights } from "./types.ts";
 

@@ -1,4 +1,4 @@
-import { smallestMass } from "../data/columns.ts";
+import { smallestMass } from "../data/smallest-mass.ts";
 import type { MassUnit } from "../data/types.ts";
 import type { ProblemKey } from "../errors/problems.ts";
 import type { Rule, Term } from "./cells-sql.ts";

@@ -1,4 +1,4 @@
-import * as whole from "simple-statistics";
+import { mean, median, sampleVariance, sum } from "simple-statistics";
 import { expect, it } from "vitest";
 import { statisticsAtRest } from "./statistics-at-rest.ts";
 
@@ -6,8 +6,8 @@ it("answers as the whole package does, and holds nothing that is done when it is
   const code = statisticsAtRest();
   const rest = await import(`data:text/javascript,${encodeURIComponent(code)}`);
   const values = [6.36, 6.48, 6.56, 6.4, 6.41, 1e9, -3];
-  for (const name of ["sum", "mean", "median", "sampleVariance"] as const)
-    expect(rest[name]([...values])).toBe(whole[name]([...values]));
+  for (const whole of [sum, mean, median, sampleVariance])
+    expect(rest[whole.name]([...values])).toBe(whole([...values]));
   expect(code.length).toBeGreaterThan(100_000);
   expect(code).not.toContain(".prototype.predict");
 });

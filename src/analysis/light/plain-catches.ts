@@ -1,9 +1,9 @@
 import { betweenRows } from "../../data/between-rows.ts";
 import { blankCatch } from "../../data/blank-catch.ts";
 import { type CatchField, catchFields, valueProblem } from "../../data/catch-values.ts";
-import { smallestMass } from "../../data/columns.ts";
 import { logNames } from "../../data/log-names.ts";
 import { type ProgramIssue, programError, programIssue } from "../../data/program-issues.ts";
+import { smallestMass } from "../../data/smallest-mass.ts";
 import { suspicionsOfPlain } from "../../data/suspicions/of-plain.ts";
 import { tidyText } from "../../data/table.ts";
 import type { Catch, CatchLog } from "../../data/types.ts";
