@@ -1,6 +1,7 @@
 import { betweenRows } from "../../data/between-rows.ts";
 import { blankCatch } from "../../data/blank-catch.ts";
 import { type CatchField, catchFields, valueProblem } from "../../data/catch-values.ts";
+import { unnamed } from "../../data/identity.ts";
 import { logNames } from "../../data/log-names.ts";
 import { type ProgramIssue, programError, programIssue } from "../../data/program-issues.ts";
 import { smallestMass } from "../../data/smallest-mass.ts";
@@ -27,8 +28,6 @@ export interface PlainCatches {
 
 const source = "catches";
 const place = { source, rowKind: "entry" } as const;
-/** A name that stands in every language for one that nobody gave. */
-const unnamed = "–";
 
 /**
  * The log of these catches, judged as those of a file are.
@@ -103,13 +102,13 @@ function numbered(rows: readonly Catch[]): readonly Catch[] {
   });
 }
 
-/** What is given of each catch, and what it may be. */
-const given: readonly CatchField[] = catchFields
+/** What is known of each catch, and what it may be. */
+const known: readonly CatchField[] = catchFields
   .filter(({ essential, field }) => essential && field !== "catch")
-  .map((known) => (known.field === "netKg" ? { ...known, minimum: smallestMass } : known));
+  .map((one) => (one.field === "netKg" ? { ...one, minimum: smallestMass } : one));
 
 function issuesIn(rows: readonly Catch[]): readonly ProgramIssue[] {
-  const issues = rows.flatMap((row) => given.flatMap((known) => valueIssues(row, known)));
+  const issues = rows.flatMap((row) => known.flatMap((field) => valueIssues(row, field)));
   return issues.length > 0
     ? issues
     : betweenRows(rows, logNames(rows)).map(({ row, column, problem, received }) =>
@@ -117,13 +116,13 @@ function issuesIn(rows: readonly Catch[]): readonly ProgramIssue[] {
       );
 }
 
-function valueIssues(one: Catch, known: CatchField): readonly ProgramIssue[] {
-  const value: unknown = one[known.field];
+function valueIssues(one: Catch, asked: CatchField): readonly ProgramIssue[] {
+  const value: unknown = one[asked.field];
   const problem =
     value === undefined || value === null || value === ""
       ? ({ problem: "field-missing", facts: {} } as const)
-      : valueProblem(known, value, "catch");
+      : valueProblem(asked, value, "catch");
   if (problem === null) return [];
-  const where = { ...place, row: one.row, column: known.column };
+  const where = { ...place, row: one.row, column: asked.column };
   return [programIssue(where, problem, String(value ?? ""))];
 }

@@ -32,6 +32,7 @@ export interface History {
 /** Reads as many fills as there are; by itself, since a page about the fill in the bin has no use for it. */
 export const history: History = { reading: overFills, drift };
 
+/** Reads the fill in the bin alone, and refuses more. */
 export const oneFill: History = { reading: ofOneFill, drift: driftOfOneFill };
 
 /** The decisions of `analyse` on every bin of a log that no setup goes with. */
@@ -41,6 +42,10 @@ export function decidedWithoutSetup(
   { reading, drift: moved }: History,
 ): readonly DecidedBin[] {
   const about = questioningBy({ log, setup: null, given }, reading, []);
+  const options = {
+    ...plainOptions({ options: about.options, massUnit: log.massUnit }),
+    catchesNeeded: plannedBy(about),
+  };
   const questions: DecisiveQuestions<DecisiveAnswers, DecisiveOptions> = {
     optionsOf: () => options,
     delivery,
@@ -51,10 +56,6 @@ export function decidedWithoutSetup(
     setting: (meter, today, asked) => settingOfNothing(meter, today, asked.repeatability),
     fieldCheck: () => null,
     drift: moved,
-  };
-  const options = {
-    ...plainOptions({ options: about.options, massUnit: log.massUnit }),
-    catchesNeeded: plannedBy(about),
   };
   return about.open.meters.map((_, i) => decidedAlone(about.open.modelOf(i), about, questions));
 }

@@ -25,6 +25,10 @@ export const ofOneFill: HistoryReading = {
 
 function onlyStretch({ fills }: Meter): readonly Stretch[] {
   if (fills.length > 1)
-    throw new OptionError("history", "not given", "`history` where a bin has several fills");
+    throw new OptionError(
+      "history",
+      "not given",
+      "`history` of evencatch/light, where a bin has several fills",
+    );
   return [{ fills, begins: "log" }];
 }

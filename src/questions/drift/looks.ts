@@ -1,5 +1,4 @@
-import type { Fill } from "../../model/meters.ts";
-import { deliveriesOf } from "../../model/meters.ts";
+import { deliveriesOf, type Fill } from "../../model/meters.ts";
 import type { MeterModel } from "../../model/model.ts";
 import type { CautionFacts } from "../../results/caution.ts";
 import { againstEarlier } from "./as-they-came.ts";
