@@ -8,6 +8,7 @@ import { readSetup } from "./data/read-setup.ts";
 import { checkTable } from "./data/read-text.ts";
 import type { Setup } from "./data/setup.ts";
 import type { CatchLog } from "./data/types.ts";
+import { dataError } from "./errors/data-error.ts";
 import { DataError, EvencatchError, OptionError } from "./errors/errors.ts";
 import { type AnswerTables, answerTables } from "./report/answer-tables.ts";
 import * as german from "./wording/de/german.ts";
@@ -59,9 +60,9 @@ export function analyseTable(
 function catchesIn(rows: readonly object[]): CatchLog {
   const source = "catches.json";
   const table = readJson(source, JSON.stringify(rows));
-  if (!table.ok) throw new DataError(source, table.issues);
+  if (!table.ok) throw dataError(source, table.issues);
   const log = checkTable(table.value, source);
-  if (!log.ok) throw new DataError(source, log.issues);
+  if (!log.ok) throw dataError(source, log.issues);
   return log.value;
 }
 

@@ -4,7 +4,8 @@ import { alwaysInFrame, cellIssues, frameSource, missingColumns } from "./data/f
 import type { Cell } from "./data/table.ts";
 import type { Catch } from "./data/types.ts";
 import { knownColumns, type PlainRow } from "./data/write-csv.ts";
-import { DataError, OptionError } from "./errors/errors.ts";
+import { dataError } from "./errors/data-error.ts";
+import { OptionError } from "./errors/errors.ts";
 
 /** A row as a plain object; null is a gap. */
 export type FrameRow = Readonly<Record<string, Cell>>;
@@ -50,12 +51,12 @@ function frameRow(row: Catch): PlainRow {
  */
 export function frameToCatches(frame: FrameContent): readonly Catch[] {
   const missing = missingColumns(frame.columns);
-  if (missing.length > 0) throw new DataError(frameSource, missing);
+  if (missing.length > 0) throw dataError(frameSource, missing);
   const rows = frameToRows(frame);
   const issues = rows.flatMap((row, index) =>
     catchFields.flatMap((known) => cellIssues(index + 1, known, row[known.column] ?? null)),
   );
-  if (issues.length > 0) throw new DataError(frameSource, issues);
+  if (issues.length > 0) throw dataError(frameSource, issues);
   return rows.map((row) => ({ ...fieldsOf(row), extra: extraOf(row) }));
 }
 

@@ -4,6 +4,7 @@ export {
   delivery,
   drift,
   type Enough,
+  type EnoughOptions,
   enough,
   type OneCallOptions,
   outliers,
@@ -12,3 +13,4 @@ export {
   skipping,
 } from "./analysis/light/one-call.ts";
 export type { PlainCatches } from "./analysis/light/plain-catches.ts";
+export { type History, history } from "./analysis/light/without-setup.ts";

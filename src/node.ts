@@ -10,8 +10,8 @@ import type { ProductClasses } from "./data/spreads/classes.ts";
 import type { SpreadLibraryCheck } from "./data/spreads/read.ts";
 import type { SpreadLibrary } from "./data/spreads/schema.ts";
 import type { CatchLog } from "./data/types.ts";
+import { dataError } from "./errors/data-error.ts";
 import type { DataIssue } from "./errors/data-issue.ts";
-import { DataError } from "./errors/errors.ts";
 
 /**
  * The catches in a file on disk. As readCatches, for a path.
@@ -22,7 +22,7 @@ import { DataError } from "./errors/errors.ts";
  */
 export async function readCatchesFile(path: string, options: ReadOptions = {}): Promise<CatchLog> {
   const check = await checkCatchesFile(path, options);
-  if (!check.ok) throw new DataError(path, check.issues);
+  if (!check.ok) throw dataError(path, check.issues);
   return check.log;
 }
 
@@ -33,7 +33,7 @@ export async function readCatchesFile(path: string, options: ReadOptions = {}): 
  */
 export async function catchSource(path: string): Promise<CatchSource> {
   const bytes = await load(path);
-  if (!bytes.ok) throw new DataError(path, bytes.issues);
+  if (!bytes.ok) throw dataError(path, bytes.issues);
   return { name: path, bytes: bytes.value };
 }
 
@@ -49,7 +49,7 @@ export async function checkCatchesFile(
 /** The setup in a file on disk. As readSetup, for a path. Throws DataError. */
 export async function readSetupFile(path: string): Promise<Setup> {
   const check = await checkSetupFile(path);
-  if (!check.ok) throw new DataError(path, check.issues);
+  if (!check.ok) throw dataError(path, check.issues);
   return check.setup;
 }
 
@@ -65,7 +65,7 @@ export async function checkSetupFile(path: string): Promise<SetupCheck> {
 /** The library of spreads in a file on disk. As readSpreadLibrary, for a path. Throws DataError. */
 export async function readSpreadLibraryFile(path: string): Promise<SpreadLibrary> {
   const check = await checkSpreadLibraryFile(path);
-  if (!check.ok) throw new DataError(path, check.issues);
+  if (!check.ok) throw dataError(path, check.issues);
   return check.library;
 }
 
@@ -80,7 +80,7 @@ export async function checkSpreadLibraryFile(path: string): Promise<SpreadLibrar
 /** Classes of products in a file on disk. As readProductClasses, for a path. Throws DataError. */
 export async function readProductClassesFile(path: string): Promise<ProductClasses> {
   const bytes = await load(path);
-  if (!bytes.ok) throw new DataError(path, bytes.issues);
+  if (!bytes.ok) throw dataError(path, bytes.issues);
   const { readProductClasses } = await import("./data/spreads/classes.ts");
   return readProductClasses({ name: path, bytes: bytes.value });
 }

@@ -51,6 +51,7 @@ export type { ImportProblems } from "./errors/problems/import.ts";
 export type { OptionNeed, OptionNeedOf, OptionNeeds } from "./errors/problems/option.ts";
 export type { PoolProblems } from "./errors/problems/pool.ts";
 export type { FromProgram, ProgramProblems } from "./errors/problems/program.ts";
+export type { RowProblems } from "./errors/problems/rows.ts";
 export type { SetupNeeds, SetupProblems, SetupValue } from "./errors/problems/setup.ts";
 export type { TableProblems, Wanted, WantedFigure } from "./errors/problems/table.ts";
 export type { ProblemFacts, ProblemKey, ProblemOf } from "./errors/problems.ts";
@@ -66,7 +67,13 @@ export type { FillPrices } from "./model/fill-prices.ts";
 export type { SummedFill, SummedMeter } from "./model/fill-record.ts";
 export type { BetweenComponent, FillSpread } from "./model/fill-spread.ts";
 export type { FillSums } from "./model/fill-sums.ts";
-export type { FreshStart, HistoryStatus, HistoryStep, Stretch } from "./model/history.ts";
+export type {
+  FreshStart,
+  HistoryReading,
+  HistoryStatus,
+  HistoryStep,
+  Stretch,
+} from "./model/history/result.ts";
 export type {
   ApartFill,
   DifferingFill,

@@ -22,6 +22,7 @@ import type { Asking } from "./asking.ts";
 import { type DecidedBin, decidedWith } from "./decided-bin.ts";
 import type { DecisiveAnswers } from "./decisive-answers.ts";
 import { type Fleet, fleetOf } from "./fleet.ts";
+import { inFull } from "./in-full.ts";
 import type { AnalysisOptions, ToleranceFrom } from "./options.ts";
 import { type ProductAnswers, productAnswers } from "./products.ts";
 import { cautionsOfFile, type Questioning, questioning, questionsOf } from "./questioning.ts";
@@ -98,7 +99,7 @@ export function analyse(
   const about = questioning(log, setup, options);
   const { open, options: resolved } = about;
   const model = wholeModel(open);
-  const meters = model.meters.map((meter) => decidedWith(meter, about, furtherAnswers));
+  const meters = model.meters.map((meter) => decidedWith(meter, about, inFull, furtherAnswers));
   const products = productAnswers(model, resolved.comparison);
   const trial = trialOf(model, resolved.comparison, products?.comparison ?? null, meters);
   return {

@@ -10,11 +10,12 @@ import { type AnsweredFinding, answeredFindings, type Decision, decide } from ".
 import {
   type DecisiveAnswers,
   type DecisiveGround,
+  type DecisiveOptions,
   type DecisiveQuestions,
   decisiveAnswers,
   type Found,
-  inFull,
 } from "./decisive-answers.ts";
+import { inFull } from "./in-full.ts";
 import type { AnalysisOptions, ToleranceFrom } from "./options.ts";
 import { cautionsOfFile, meterModelOf, type Questioning, questioning } from "./questioning.ts";
 import type { ScaleDivision } from "./scale-division.ts";
@@ -71,7 +72,7 @@ export function decidedBin(
   wanted: Pick<DecidedBin, "bin" | "product">,
 ): DecidedBin | null {
   const meter = meterModelOf(about, wanted);
-  return meter === null ? null : decidedWith(meter, about, () => ({}));
+  return meter === null ? null : decidedAlone(meter, about, inFull);
 }
 
 /** The decisions on every bin of a log, and what they are said with. */
@@ -103,9 +104,18 @@ export function decidedLog(
     options: about.options,
     toleranceFrom: about.toleranceFrom,
     scaleDivision: about.scaleDivision,
-    meters: meters.map((_, i) => decidedWith(modelOf(i), about, () => ({}))),
+    meters: meters.map((_, i) => decidedAlone(modelOf(i), about, inFull)),
     cautions: cautionsOfFile(about),
   };
+}
+
+/** What to do about a meter, asking no more than that takes. */
+export function decidedAlone<O extends DecisiveOptions>(
+  meter: MeterModel,
+  about: Questioning,
+  questions: DecisiveQuestions<DecisiveAnswers, O>,
+): DecidedBin {
+  return decidedWith(meter, about, questions, () => ({}));
 }
 
 /** Answers about a meter by their names; each may carry findings. */
@@ -116,13 +126,17 @@ type Answers<K extends string> = { readonly [Name in K]: Found };
  *
  * @param further  asks them
  */
-export function decidedWith<Further extends Answers<Extract<keyof Further, string>>>(
+export function decidedWith<
+  O extends DecisiveOptions,
+  Further extends Answers<Extract<keyof Further, string>>,
+>(
   meter: MeterModel,
   about: Questioning,
+  questions: DecisiveQuestions<DecisiveAnswers, O>,
   further: (asking: Asking, meter: MeterModel, today: Delivery, about: Questioning) => Further,
 ): DecidedBin & Further {
   const asking = askingFor(meter);
-  const { decisive, isIn, leftOut } = decisiveAnswers(asking, meter, about, inFull);
+  const { decisive, isIn, leftOut } = decisiveAnswers(asking, meter, about, questions);
   const others = further(asking, meter, decisive.delivery, about);
   const cautions = [
     ...leftOut,

@@ -1,23 +1,18 @@
 import type { Meter } from "../model/meters.ts";
 import type { MeterModel } from "../model/model.ts";
-import {
-  type CatchesNeeded,
-  type CatchesNeededInBrief,
-  catchesNeeded,
-} from "../questions/catches-needed.ts";
+import type { CatchesNeeded, CatchesNeededInBrief } from "../questions/catches-needed.ts";
 import type { DeliveryInBrief } from "../questions/delivery/in-brief.ts";
-import { deliveryWithoutError } from "../questions/delivery/without-error.ts";
-import { type Delivery, delivery } from "../questions/delivery.ts";
-import { type Drift, drift } from "../questions/drift.ts";
-import { type FieldCheck, fieldCheck } from "../questions/field-check.ts";
-import { type Outliers, outliers } from "../questions/outliers.ts";
-import { type Repeatability, repeatability } from "../questions/repeatability.ts";
-import { type Setting, setting } from "../questions/setting.ts";
+import type { Delivery } from "../questions/delivery.ts";
+import type { Drift } from "../questions/drift.ts";
+import type { FieldCheck } from "../questions/field-check.ts";
+import type { Outliers } from "../questions/outliers.ts";
+import type { Repeatability } from "../questions/repeatability.ts";
+import type { Setting } from "../questions/setting.ts";
 import type { Caution } from "../results/caution.ts";
 import type { Asking } from "./asking.ts";
 import { isInTheBin } from "./in-the-bin.ts";
 import { newestFillLeftOut } from "./newest-fill-left-out.ts";
-import { type Questioning, questionsOf } from "./questioning.ts";
+import type { Questioning, questionsOf } from "./questioning.ts";
 
 /** Answers to the questions whose findings can ask to look first, for more catches, or stop the work. */
 export interface DecisiveAnswers {
@@ -47,52 +42,53 @@ export interface DecisiveGround {
 }
 
 type Asked = ReturnType<typeof questionsOf>;
+/** The options without which nothing is decided. */
+export type DecisiveOptions = Pick<
+  Asked,
+  "delivery" | "outliers" | "catchesNeeded" | "repeatability" | "drift"
+>;
 type Answering<Name extends keyof DecisiveGround, Given, Answer extends DecisiveGround> = (
   meter: MeterModel,
   given: Given,
 ) => NonNullable<Answer[Name]>;
 
-/** How the decisive questions are asked: in full, or in brief where only the decision is wanted. */
-export interface DecisiveQuestions<A extends DecisiveGround> {
-  readonly delivery: Answering<"delivery", Asked["delivery"], A>;
+/**
+ * How the decisive questions are asked: in full, in brief where only the decision is wanted, or without what a setup tells.
+ */
+export interface DecisiveQuestions<A extends DecisiveGround, O extends DecisiveOptions = Asked> {
+  readonly optionsOf: (meter: MeterModel, about: Questioning) => O;
+  readonly delivery: Answering<"delivery", O["delivery"], A>;
   /** Where its error could not be computed. */
-  readonly deliveryWithoutError: Answering<"delivery", Asked["delivery"], A>;
-  readonly outliers: Answering<"outliers", Asked["outliers"], A>;
-  readonly catchesNeeded: Answering<"catchesNeeded", Asked["catchesNeeded"], A>;
-  readonly repeatability: Answering<"repeatability", Asked["repeatability"], A>;
+  readonly deliveryWithoutError: Answering<"delivery", O["delivery"], A>;
+  readonly outliers: Answering<"outliers", O["outliers"], A>;
+  readonly catchesNeeded: Answering<"catchesNeeded", O["catchesNeeded"], A>;
+  readonly repeatability: Answering<"repeatability", O["repeatability"], A>;
+  readonly setting: (meter: MeterModel, today: A["delivery"], given: O) => Setting;
+  readonly fieldCheck: (meter: MeterModel, given: O) => A["fieldCheck"];
   readonly drift: (
     meter: MeterModel,
-    given: Asked["drift"],
+    given: O["drift"],
     meters: readonly Meter[],
     asked: number,
   ) => NonNullable<A["drift"]>;
 }
 
-export const inFull: DecisiveQuestions<DecisiveAnswers> = {
-  delivery,
-  deliveryWithoutError,
-  outliers,
-  catchesNeeded,
-  repeatability,
-  drift,
-};
-
 /** Asks the decisive questions, delivery and setting before the others, which rest on their answers. */
-export function decisiveAnswers<A extends DecisiveGround>(
+export function decisiveAnswers<A extends DecisiveGround, O extends DecisiveOptions>(
   { ask }: Asking,
   meter: MeterModel,
   about: Questioning,
-  questions: DecisiveQuestions<A>,
+  questions: DecisiveQuestions<A, O>,
 ) {
   const { index, open } = about;
   const leftOut = newestFillLeftOut(meter, index.leftOutSince(meter));
   const isIn = isInTheBin(meter, index.inItsBin(meter));
   const planNext = !isIn || leftOut.length > 0;
-  const asked = questionsOf(meter, about);
+  const asked = questions.optionsOf(meter, about);
   const today =
     ask("delivery", () => questions.delivery(meter, asked.delivery)) ??
     questions.deliveryWithoutError(meter, asked.delivery);
-  const toSet = ask("setting", () => setting(meter, today, asked.setting));
+  const toSet = ask("setting", () => questions.setting(meter, today, asked));
   const plan = {
     ...asked.catchesNeeded,
     settingError: about.options.planning.settingError ?? errorOfStep(toSet),
@@ -105,7 +101,7 @@ export function decisiveAnswers<A extends DecisiveGround>(
     ),
     setting: toSet,
     repeatability: ask("repeatability", () => questions.repeatability(meter, asked.repeatability)),
-    fieldCheck: ask("fieldCheck", () => fieldCheck(meter, asked.fieldCheck)),
+    fieldCheck: ask("fieldCheck", () => questions.fieldCheck(meter, asked)),
     drift: ask("drift", () =>
       questions.drift(meter, asked.drift, index.inItsBin(meter), open.meters.length),
     ),

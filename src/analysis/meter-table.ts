@@ -13,6 +13,7 @@ import { known } from "../results/options.ts";
 import { decidedInBrief, type NoDecision } from "./decided-bin.ts";
 import type { Decision } from "./decision.ts";
 import type { DecisiveGround, DecisiveQuestions } from "./decisive-answers.ts";
+import { withSetup } from "./in-full.ts";
 import type { AnalysisOptions, ToleranceFrom } from "./options.ts";
 import { cautionsOfFile, questioning } from "./questioning.ts";
 
@@ -54,6 +55,7 @@ export interface MeterTable {
 }
 
 const inBrief: DecisiveQuestions<DecisiveGround> = {
+  ...withSetup,
   delivery: deliveryInBrief,
   deliveryWithoutError,
   outliers: outliersInBrief,

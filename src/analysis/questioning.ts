@@ -4,6 +4,8 @@ import { checkSetupAgainst } from "../data/setup-against.ts";
 import { suspicionsBeside } from "../data/suspicions.ts";
 import type { CatchLog } from "../data/types.ts";
 import { OptionError } from "../errors/errors.ts";
+import type { HistoryReading } from "../model/history/result.ts";
+import { overFills } from "../model/history.ts";
 import { type LogIndex, logIndex } from "../model/log-index.ts";
 import { type MeterModel, type OpenLog, openLog } from "../model/model.ts";
 import type { Caution } from "../results/caution.ts";
@@ -27,19 +29,40 @@ export interface Questioning {
   readonly besideSetup: readonly Caution[];
 }
 
+/** What is asked about: catches, and what is known besides. */
+export interface AskedLog {
+  readonly log: CatchLog;
+  readonly setup: Setup | null;
+  /** Options that count before the setup. */
+  readonly given: Partial<AnalysisOptions>;
+}
+
 /** @throws OptionError for an option that is unknown or out of range, or when every catch is left out */
 export function questioning(
   log: CatchLog,
   setup: Setup | null,
   given: Partial<AnalysisOptions>,
 ): Questioning {
+  return questioningBy({ log, setup, given }, overFills, suspicionsBeside(setup, log));
+}
+
+/**
+ * The same with what is not needed of every log given in.
+ *
+ * @param reading      how the fills of a meter are read one after the other
+ * @param besideSetup  what is suspected of the setup beside the catches
+ */
+export function questioningBy(
+  { log, setup, given }: AskedLog,
+  reading: HistoryReading,
+  besideSetup: readonly Caution[],
+): Questioning {
   const scaleDivision = scaleDivisionOf(given.scaleDivisionKg, setup, log);
   const options = optionsWith(given, setup, scaleDivision);
-  const open = openLog(log.catches, options, modelChoices(options, setup));
+  const open = openLog(log.catches, reading, options, modelChoices(options, setup));
   if (open.meters.length === 0)
     throw new OptionError("leave-out", "every catch", "such that at least one catch counts");
   const names = logNames(log.catches);
-  const besideSetup = suspicionsBeside(setup, log);
   return {
     open,
     options,

@@ -13,6 +13,7 @@ import { type ModelChoices, modelOptionsOf } from "../model/model.ts";
 import { rateAsMass } from "../model/rate-as-mass.ts";
 import type { AssumedValue } from "../model/rate-error.ts";
 import {
+  type CatchesNeededChoices,
   type CatchesNeededOptions,
   catchesNeededOptions,
 } from "../questions/catches-needed/options.ts";
@@ -45,7 +46,7 @@ export interface Ground extends PlanningGround {
  * @throws OptionError for a value that cannot be meant
  */
 export function questionOptions(ground: Ground, meter: Pick<Meter, "place" | "product">) {
-  const { options, setup, massUnit } = ground;
+  const { options, setup } = ground;
   const entry = entryAbout(meter, setup);
   const plain = modelOptionsOf(options);
   const assumed = known({ assumed: assumedValue(entry) });
@@ -58,18 +59,15 @@ export function questionOptions(ground: Ground, meter: Pick<Meter, "place" | "pr
   });
   const prices = resolve(priceRules, pricesGiven(setup, entry));
   return {
+    ...plainOptions(ground),
     acrossFills: plain,
     catchesNeeded: planningOptions(ground, meter),
     cost: costOptions(plain, { ...assumed, prices: pricesGiven(setup, entry) }),
-    delivery: options,
-    drift: { ...plain, shiftOfInterest: defaults.shiftOfInterest },
     fieldCheck: fieldCheckOptions(plain, {
       ...drive,
       ...(setup === null ? {} : fieldChecks(setup, meter)),
     }),
     outlets: outletsOptions(plain),
-    outliers: outliersOptions(plain, { massUnit }),
-    repeatability: plain,
     setting: settingOptions(plain, {
       ...drive,
       ...known({
@@ -94,27 +92,50 @@ export function questionOptions(ground: Ground, meter: Pick<Meter, "place" | "pr
   };
 }
 
+/** The options of the questions that no setup has to be asked for. */
+export function plainOptions({ options, massUnit }: Pick<Ground, "options" | "massUnit">) {
+  const plain = modelOptionsOf(options);
+  return {
+    delivery: options,
+    drift: { ...plain, shiftOfInterest: defaults.shiftOfInterest },
+    outliers: outliersOptions(plain, { massUnit }),
+    repeatability: plain,
+  };
+}
+
 /**
  * How further catches are planned.
  *
  * @param meter  the bin and product; null: before any catch, when none is known yet
  */
 export function planningOptions(
-  { options, toleranceFrom, setup }: PlanningGround,
+  ground: PlanningGround,
   meter: Pick<Meter, "place" | "product"> | null,
 ): CatchesNeededOptions {
+  const { setup } = ground;
   const entry = meter === null ? null : entryAbout(meter, setup);
-  return catchesNeededOptions(options, {
-    toleranceFrom,
-    ...known({
+  return plannedBy(
+    ground,
+    known({
       assurance: setup?.assurance,
       heaviestCatchKg: setup?.scale.capacityKg,
       prices: fillPricesOf(resolve(priceRules, pricesGiven(setup, entry))),
       assumed: assumedValue(entry),
       lawfulRates: entry !== null && isLawSet(entry) ? "given" : null,
     }),
-    ...options.planning,
-  });
+  );
+}
+
+/**
+ * The same by options alone.
+ *
+ * @param told  what a setup says; the options count before it
+ */
+export function plannedBy(
+  { options, toleranceFrom }: Pick<PlanningGround, "options" | "toleranceFrom">,
+  told: Partial<CatchesNeededChoices> = {},
+): CatchesNeededOptions {
+  return catchesNeededOptions(options, { toleranceFrom, ...told, ...options.planning });
 }
 
 /** How the log is to be read; the setup says before which of the fills a meter was opened or changed. */

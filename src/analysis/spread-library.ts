@@ -4,7 +4,8 @@ import { fewestBins, leastVariance } from "../data/spreads/limits.ts";
 import type { SpreadFigure, SpreadLibrary, SpreadRecord } from "../data/spreads/schema.ts";
 import { tidyText } from "../data/table.ts";
 import { at } from "../errors/at.ts";
-import { DataError } from "../errors/errors.ts";
+import { dataError } from "../errors/data-error.ts";
+import type { DataError } from "../errors/errors.ts";
 import type { MeterRecord } from "../model/lenders.ts";
 import type { MeterModel, Model } from "../model/model.ts";
 import type { EstimatedVariance } from "../statistics/spread-votes.ts";
@@ -150,5 +151,5 @@ function tooFew(source: string, bins: number): DataError {
     { source, rowKind: "row" },
     { problem: "spreads-too-few", facts: { bins, least: fewestBins } },
   );
-  return new DataError(source, [issue]);
+  return dataError(source, [issue]);
 }

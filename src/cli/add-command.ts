@@ -5,7 +5,7 @@ import type { Missing } from "../data/append/missing.ts";
 import type { GivenKeys } from "../data/given-keys.ts";
 import { dataIssue } from "../data/issues.ts";
 import { formatOf } from "../data/source.ts";
-import { DataError } from "../errors/errors.ts";
+import { dataError } from "../errors/data-error.ts";
 import { catchSource } from "../node.ts";
 import { wordsFor } from "../wording/languages.ts";
 import type { Words } from "../wording/words.ts";
@@ -40,7 +40,7 @@ export async function addCommand(
   const catches = newCatches(typed, flags.turns, needed);
   await catchSource(path);
   if (formatOf(path) !== "csv")
-    throw new DataError(path, [
+    throw dataError(path, [
       dataIssue({ source: path, rowKind: "row" }, { problem: "not-appendable", facts: {} }),
     ]);
   const added = await appended(path, words, (bytes) =>
@@ -60,7 +60,7 @@ async function appended(
   try {
     return await changeLocked<Appended>(path, async (bytes) => {
       const done = append(bytes);
-      if (!done.ok) throw new DataError(path, done.issues);
+      if (!done.ok) throw dataError(path, done.issues);
       if (!done.value.ok) return { bytes: null, result: done.value };
       const more = new TextEncoder().encode(done.value.added);
       return { bytes: new Uint8Array([...bytes, ...more]), result: done.value };

@@ -2,7 +2,8 @@ import { readFile } from "node:fs/promises";
 import { basename, dirname } from "node:path";
 import { decodeText } from "../data/decode.ts";
 import { isRecord, parseJson } from "../data/json.ts";
-import { DataError } from "../errors/errors.ts";
+import { dataError } from "../errors/data-error.ts";
+
 import { readSetupFile } from "../node.ts";
 import type { Given } from "../page/given.ts";
 import { pageFile } from "../page/page-file.ts";
@@ -60,7 +61,7 @@ async function givenSetup(path: string | undefined): Promise<Given["setup"]> {
   const setup = await readSetupFile(path);
   const name = basename(path);
   const text = decodeText({ name, bytes: await readFile(path) }, "setup");
-  if (!text.ok) throw new DataError(name, text.issues);
+  if (!text.ok) throw dataError(name, text.issues);
   const file = parseJson(name, text.value);
   return file.ok && isRecord(file.value) ? { setup, file: file.value } : null;
 }

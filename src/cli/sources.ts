@@ -3,8 +3,8 @@ import { join, resolve } from "node:path";
 import { isZip } from "../data/binary-kind.ts";
 import { dataIssue } from "../data/issues.ts";
 import type { CatchSource } from "../data/source.ts";
+import { dataError } from "../errors/data-error.ts";
 import type { DataIssue } from "../errors/data-issue.ts";
-import { DataError } from "../errors/errors.ts";
 import { catchSource } from "../node.ts";
 import type { Io } from "./io.ts";
 
@@ -52,7 +52,7 @@ export async function filesIn(paths: readonly string[], written: string): Promis
       const all = await filesBelow(path);
       const own = all.filter((file) => !resolve(file).startsWith(resolve(written)));
       const found = own.filter((file) => tables.test(file));
-      if (found.length === 0) throw new DataError(path, [noTables(path)]);
+      if (found.length === 0) throw dataError(path, [noTables(path)]);
       files.push(...found);
       others.push(...own.filter((file) => !tables.test(file)));
     } else files.push(path);

@@ -1,5 +1,5 @@
-import type { FromProgram } from "../errors/problems/program.ts";
-import type { Problem } from "../errors/problems.ts";
+import type { FromProgram, ProgramProblems } from "../errors/problems/program.ts";
+import type { ProblemOf } from "../errors/problems.ts";
 import { type Column, type FieldsOf, isEssential } from "./column-kinds.ts";
 import { type CatchColumn, catchColumns } from "./columns.ts";
 import type { Catch } from "./types.ts";
@@ -34,12 +34,14 @@ export const catchFields: readonly CatchField[] = [
  */
 export type CatchValues = Pick<Catch, "row"> & FieldsOf<Column>;
 
+type ValueProblem = { readonly [K in keyof ProgramProblems]: ProblemOf<K> }[keyof ProgramProblems];
+
 /** What keeps a value that is no text of a file from being a catch's: of another kind, or out of range; null: nothing. */
 export function valueProblem(
   { type, minimum, maximum }: Rules,
   value: unknown,
   within: FromProgram["within"],
-): Problem | null {
+): ValueProblem | null {
   if (type === "string" || type === "date") {
     return typeof value === "string"
       ? null

@@ -1,5 +1,8 @@
 import type { Catch } from "./types.ts";
 
+/** A name that stands in every language for one that nobody gave. */
+export const unnamed = "–";
+
 /** The bin of one machine: what a meter sits under. */
 export type BinPlace = Pick<Catch, "farm" | "machine" | "bin">;
 

@@ -1,7 +1,13 @@
 import type { DataIssue, RowKind } from "../errors/data-issue.ts";
 import { problems as english } from "../errors/en/problems.ts";
-import { bounded, saidOf, shortValue } from "../errors/issue-text.ts";
-import { codeOf, type Problem } from "../errors/problems.ts";
+import { bounded, type IssueTemplates, saidOf, shortValue } from "../errors/issue-text.ts";
+import {
+  codeOf,
+  type DataIssueCode,
+  type Problem,
+  type ProblemKey,
+  type ProblemOf,
+} from "../errors/problems.ts";
 
 /** What a reading step gives: a value, or everything that is wrong. */
 export type Checked<T> =
@@ -24,6 +30,22 @@ export interface Place {
  * @param received  the text or value itself; an empty text means that nothing was there
  */
 export function dataIssue(place: Place, problem: Problem, received = ""): DataIssue {
+  return issueSaidBy({ say: english, codeOf }, place, problem, received);
+}
+
+/** Problems that can come up somewhere: how they are said, and their codes. */
+export interface Sayable<K extends ProblemKey> {
+  readonly say: IssueTemplates<K>;
+  readonly codeOf: (problem: K) => DataIssueCode;
+}
+
+/** The same with the sentences of some problems only. */
+export function issueSaidBy<K extends ProblemKey, P extends Problem & ProblemOf<K>>(
+  { say, codeOf: code }: Sayable<K>,
+  place: Place,
+  problem: P,
+  received = "",
+) {
   const found = {
     ...bounded(problem),
     source: place.source,
@@ -33,8 +55,8 @@ export function dataIssue(place: Place, problem: Problem, received = ""): DataIs
     received: shortValue(received),
     ...(place.firstSource === undefined ? {} : { firstSource: place.firstSource }),
   };
-  const { expected, remedy, text } = saidOf(found, english);
-  return { ...found, code: codeOf(problem.problem), expected, remedy, text };
+  const { expected, remedy, text } = saidOf<K>(found, say);
+  return { ...found, code: code(problem.problem), expected, remedy, text };
 }
 
 /** A problem that stands for so many rows more in which the same is wrong. */

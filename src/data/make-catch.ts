@@ -1,5 +1,5 @@
+import { dataError } from "../errors/data-error.ts";
 import type { DataIssue } from "../errors/data-issue.ts";
-import { DataError } from "../errors/errors.ts";
 import type { Problem } from "../errors/problems.ts";
 import { refuseUnknownOptions } from "../results/options.ts";
 import { type CatchField, catchFields, isObject, valueProblem } from "./catch-values.ts";
@@ -41,7 +41,7 @@ export function makeCatch(given: CatchEssentials & Partial<Catch>): Catch {
     }),
     ...extraIssues(made.extra),
   ];
-  if (issues.length > 0) throw new DataError(source, issues);
+  if (issues.length > 0) throw dataError(source, issues);
   return made;
 }
 

@@ -11,6 +11,7 @@ import {
 } from "./fields.ts";
 import type { MassColumn } from "./headers.ts";
 import { justOver, type PrintedNumber, paperDifference, roundingOf } from "./numbers.ts";
+import { smallestMass } from "./smallest-mass.ts";
 import { isBlank } from "./table.ts";
 import type { MassUnit, WrittenWeights } from "./types.ts";
 
@@ -33,9 +34,6 @@ interface MassField {
   readonly column: MassColumn;
   readonly read: FieldReader<WrittenNumber>;
 }
-
-/** No scale for catches shows less, in any of the units; below it a mass is a slip. */
-export const smallestMass = 1e-6;
 
 /**
  * Net mass of a row: as written, or gross less tare worked out on the written digits. Where all three are written they

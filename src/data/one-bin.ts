@@ -1,11 +1,10 @@
 import { type Caution, caution } from "../results/caution.ts";
 import { meanings, spelled } from "./header-names.ts";
+import { unnamed } from "./identity.ts";
 import type { Table } from "./table.ts";
 
 /** What tells catches apart; a sheet that has none of these columns is that of one fill of one bin. */
 const identity = ["bin", "product", "fill", "catch"] as const;
-/** A name that stands in every language for one that nobody gave. */
-const unnamed = "–";
 
 /**
  * The least that can be read: turns and masses alone, in the order they were caught. They are taken as the first fill of

@@ -1,5 +1,6 @@
+import { dataError } from "../errors/data-error.ts";
 import type { DataIssue } from "../errors/data-issue.ts";
-import { DataError, OptionError } from "../errors/errors.ts";
+import { OptionError } from "../errors/errors.ts";
 import type { GivenKeys } from "./given-keys.ts";
 import { type Checked, failed, passed } from "./issues.ts";
 import { readJson } from "./json.ts";
@@ -46,7 +47,7 @@ export async function readCatches(
   options: ReadOptions = {},
 ): Promise<CatchLog> {
   const check = await checkCatches(source, options);
-  if (!check.ok) throw new DataError(source.name, check.issues);
+  if (!check.ok) throw dataError(source.name, check.issues);
   return check.log;
 }
 

@@ -1,5 +1,5 @@
+import { dataError } from "../errors/data-error.ts";
 import type { DataIssue } from "../errors/data-issue.ts";
-import { DataError } from "../errors/errors.ts";
 import { decodeText } from "./decode.ts";
 import { dataIssue } from "./issues.ts";
 import { parseJson } from "./json.ts";
@@ -28,7 +28,7 @@ export type SetupCheck =
  */
 export function readSetup(source: SetupSource): Setup {
   const check = checkSetup(source);
-  if (!check.ok) throw new DataError(source.name, check.issues);
+  if (!check.ok) throw dataError(source.name, check.issues);
   return check.setup;
 }
 

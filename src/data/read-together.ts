@@ -1,4 +1,5 @@
-import { DataError } from "../errors/errors.ts";
+import { dataError } from "../errors/data-error.ts";
+import { OptionError } from "../errors/errors.ts";
 import { caution } from "../results/caution.ts";
 import { keyColumns } from "./column-kinds.ts";
 import type { GivenKeys } from "./given-keys.ts";
@@ -30,7 +31,7 @@ export async function readCatchesTogether(
   options: TogetherOptions = {},
 ): Promise<CatchLog> {
   const check = await checkCatchesTogether(sources, options);
-  if (!check.ok) throw new DataError(namesOf(sources), check.issues);
+  if (!check.ok) throw dataError(namesOf(sources), check.issues);
   return check.log;
 }
 
@@ -40,8 +41,8 @@ export async function checkCatchesTogether(
   options: TogetherOptions = {},
 ): Promise<CatchCheck> {
   const [only, ...others] = sources;
-  if (only !== undefined && others.length === 0)
-    return checkCatches(only, optionsOf(only, options));
+  if (only === undefined) throw new OptionError("sources", "none", "one file or more");
+  if (others.length === 0) return checkCatches(only, optionsOf(only, options));
   const checks: Checked<LogPart>[] = [];
   for (const source of sources) checks.push(await partIn(source, optionsOf(source, options)));
   const issues = checks.flatMap((check) => (check.ok ? [] : check.issues));

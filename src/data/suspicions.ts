@@ -1,49 +1,31 @@
 import type { Caution } from "../results/caution.ts";
 import type { Setup } from "./setup.ts";
-import { bagNotEmptied } from "./suspicions/bag-not-emptied.ts";
-import { binsSwapped } from "./suspicions/bins-swapped.ts";
-import { counterNotReset } from "./suspicions/counter-not-reset.ts";
 import { exclusionsNotRead } from "./suspicions/exclusions-not-read.ts";
-import { farFromFellows } from "./suspicions/far-from-fellows.ts";
-import { farFromOthers } from "./suspicions/far-from-others.ts";
 import { farFromSetup } from "./suspicions/far-from-setup.ts";
 import { fillsSpanSeasons } from "./suspicions/fills-span-seasons.ts";
 import { nearlySameNames } from "./suspicions/nearly-same-names.ts";
-import { netAndTurnsSwapped } from "./suspicions/net-and-turns-swapped.ts";
-import { pastedAgain } from "./suspicions/pasted-again.ts";
+import { ofFigures } from "./suspicions/of-figures.ts";
 import { percentsLookFractions } from "./suspicions/percents-look-fractions.ts";
 import { sharesLookFractions } from "./suspicions/shares-look-fractions.ts";
-import { type CountedLog, countedLog, type Suspicion } from "./suspicions/suspect.ts";
-import { turnsAllEqual } from "./suspicions/turns-all-equal.ts";
-import { unitLooksWrong } from "./suspicions/unit-looks-wrong.ts";
+import {
+  type CountedLog,
+  countedLog,
+  type Suspecting,
+  type Suspicion,
+} from "./suspicions/suspect.ts";
 import { yearsLookWrong } from "./suspicions/years-look-wrong.ts";
-import type { Catch, CatchLog, MassUnit, WrittenWeights } from "./types.ts";
+import type { CatchLog } from "./types.ts";
+
+export type { Suspecting } from "./suspicions/suspect.ts";
 
 /** Of columns that somebody names; at the drill they have the names that are read. */
 const ofColumns: readonly Suspicion[] = [exclusionsNotRead, percentsLookFractions];
 
-/** What happens where somebody weighs and writes, or takes over what another wrote, in the order in which it is said: causes before what they bring about. */
-const ofRows: readonly Suspicion[] = [
-  nearlySameNames,
-  yearsLookWrong,
-  fillsSpanSeasons,
-  pastedAgain,
-  binsSwapped,
-  counterNotReset,
-  bagNotEmptied,
-  netAndTurnsSwapped,
-  unitLooksWrong,
-  farFromOthers,
-  farFromFellows,
-  turnsAllEqual,
-];
+/** Of when catches were taken. */
+const ofDates: readonly Suspicion[] = [yearsLookWrong, fillsSpanSeasons];
 
-/** Asks what is suspected of catches. */
-export type Suspecting = (
-  catches: readonly Catch[],
-  massUnit: MassUnit,
-  written?: readonly WrittenWeights[],
-) => readonly Caution[];
+/** What happens where somebody weighs and writes, or takes over what another wrote, in the order in which it is said: causes before what they bring about. */
+const ofRows: readonly Suspicion[] = [nearlySameNames, ...ofDates, ...ofFigures];
 
 /**
  * What is possible in a file of catches but rarely meant: turns counted on from catch to catch, a unit that no meter would

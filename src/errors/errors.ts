@@ -1,6 +1,5 @@
 import type { DataIssue } from "./data-issue.ts";
-import { problems } from "./en/problems.ts";
-import { issuesText } from "./issue-text.ts";
+import { optionProblems } from "./en/problems-option.ts";
 import { neededText, receivedText } from "./option-text.ts";
 import type { OptionNeed } from "./problems/option.ts";
 
@@ -16,8 +15,9 @@ export class DataError extends EvencatchError {
   readonly source: string;
   readonly issues: readonly DataIssue[];
 
-  constructor(source: string, issues: readonly DataIssue[]) {
-    super(issuesText(source, issues, problems));
+  /** @param message  all of them, for a person; made apart, so that nobody carries sentences he never says */
+  constructor(source: string, issues: readonly DataIssue[], message: string) {
+    super(message);
     this.source = source;
     this.issues = issues;
   }
@@ -36,9 +36,8 @@ export class OptionError extends EvencatchError {
   readonly need: OptionNeed | null;
 
   constructor(option: string, received: unknown, needed: string | OptionNeed) {
-    const { options } = problems;
-    const allowed = typeof needed === "string" ? needed : neededText(needed, options);
-    super(options.text({ option, received: receivedText(received), allowed }));
+    const allowed = typeof needed === "string" ? needed : neededText(needed, optionProblems);
+    super(optionProblems.text({ option, received: receivedText(received), allowed }));
     this.option = option;
     this.received = received;
     this.allowed = allowed;

@@ -1,4 +1,5 @@
-import type { DataIssue } from "./data-issue.ts";
+import type { IssueOf } from "./data-issue.ts";
+import type { ProblemKey } from "./problems.ts";
 
 /** Rows that have the same problem, and whether something else was found in some of them. */
 export interface Rows {
@@ -9,14 +10,16 @@ export interface Rows {
 export const alone: Rows = { rows: [], others: false };
 
 /** Problems that are the same but for their row. */
-export interface Alike extends Rows {
-  readonly first: DataIssue;
+export interface Alike<Issue> extends Rows {
+  readonly first: Issue;
   readonly count: number;
 }
 
 /** Every problem once, in the order in which they first come. Those of a whole file are never the same. */
-export function groupsOf(issues: readonly DataIssue[]): readonly Alike[] {
-  const groups = new Map<string, Alike & { readonly rows: number[] }>();
+export function groupsOf<Issue extends IssueOf<ProblemKey>>(
+  issues: readonly Issue[],
+): readonly Alike<Issue>[] {
+  const groups = new Map<string, Alike<Issue> & { readonly rows: number[] }>();
   issues.forEach((issue, i) => {
     const { problem, facts, source, column, row, firstSource } = issue;
     const key = JSON.stringify([

@@ -1,12 +1,20 @@
-import type { DataIssue, IssueOf, RowKind } from "./data-issue.ts";
+import type { IssueOf, RowKind } from "./data-issue.ts";
 import { type Alike, alone, groupsOf, type Rows, rowRanges } from "./issue-groups.ts";
 import type { OptionTemplates } from "./option-text.ts";
-import type { Problem, ProblemFacts, ProblemKey } from "./problems.ts";
+import type { ProblemFacts, ProblemKey, ProblemOf } from "./problems.ts";
 
-/** How problems are said in one language. */
-export interface ProblemTemplates {
-  readonly problems: Phrases<ProblemFacts>;
+/** How these problems are said in one language. */
+export interface IssueTemplates<K extends ProblemKey> extends IssueFrame {
+  readonly problems: { readonly [P in K]: ProblemPhrases<ProblemFacts[P]> };
+}
+
+/** How everything that can be wrong is said in one language. */
+export interface ProblemTemplates extends IssueTemplates<ProblemKey> {
   readonly options: OptionTemplates;
+}
+
+/** What stands around a problem, whichever it is. */
+export interface IssueFrame {
   readonly nouns: Readonly<Record<RowKind, PlaceNouns>>;
   /** What was found where nothing was there. */
   readonly nothing: string;
@@ -75,14 +83,14 @@ type Spoken<K extends ProblemKey> = Pick<
  * Where, what was found, what was needed, what to do: the same order for every problem, so that a person can mend
  * the file from the text alone.
  */
-export function issueText<K extends ProblemKey>(issue: Spoken<K>, say: ProblemTemplates): string {
+export function issueText<K extends ProblemKey>(issue: Spoken<K>, say: IssueTemplates<K>): string {
   return saidOf(issue, say).text;
 }
 
 /** The text and its parts; each may repeat names of the file, and so is made short and safe to print. */
 export function saidOf<K extends ProblemKey>(
   issue: Spoken<K>,
-  say: ProblemTemplates,
+  say: IssueTemplates<K>,
   alike: Rows = alone,
 ): Said & { readonly text: string } {
   const { problem, facts, received, rowKind, firstSource, alike: more = 0 } = issue;
@@ -112,7 +120,7 @@ function whereOf<K extends ProblemKey>(
   { source, row, column }: Spoken<K>,
   at: PlaceNouns,
   rows: readonly number[],
-  say: ProblemTemplates,
+  say: IssueFrame,
 ): string {
   const several = rows.length > 1;
   const where = several
@@ -129,10 +137,10 @@ function whereOf<K extends ProblemKey>(
 const issuesShown = 20;
 
 /** The problems of a file one below the other, after how many there are. */
-export function issuesText(
+export function issuesText<K extends ProblemKey>(
   source: string,
-  issues: readonly DataIssue[],
-  say: ProblemTemplates,
+  issues: readonly IssueOf<K>[],
+  say: IssueTemplates<K>,
 ): string {
   const groups = groupsOf(issues);
   const shown = groups.slice(0, issuesShown);
@@ -144,14 +152,17 @@ export function issuesText(
 }
 
 /** Every problem once: those that are the same but for their row are one line with all its rows. */
-export function groupedTexts(
-  issues: readonly DataIssue[],
-  say: ProblemTemplates,
+export function groupedTexts<K extends ProblemKey>(
+  issues: readonly IssueOf<K>[],
+  say: IssueTemplates<K>,
 ): readonly string[] {
   return groupsOf(issues).map((group) => groupText(group, say));
 }
 
-function groupText({ first, ...rows }: Alike, say: ProblemTemplates): string {
+function groupText<K extends ProblemKey>(
+  { first, ...rows }: Alike<IssueOf<K>>,
+  say: IssueTemplates<K>,
+): string {
   return saidOf(first, say, rows).text;
 }
 
@@ -169,7 +180,7 @@ function shortPhrase(text: string): string {
 }
 
 /** The same problem, with no more of the file in its facts than a phrase can show. */
-export function bounded<P extends Problem>(problem: P): P {
+export function bounded<P extends ProblemOf<ProblemKey>>(problem: P): P {
   const facts = Object.entries(problem.facts).map(([name, fact]) => [name, boundedFact(fact)]);
   // The same names with values of the same kind.
   return { problem: problem.problem, facts: Object.fromEntries(facts) } as P;

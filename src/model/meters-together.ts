@@ -3,13 +3,7 @@ import { noPrior } from "../statistics/spread-prior.ts";
 import { priorOfVote } from "../statistics/spread-votes.ts";
 import { type AcrossGround, type FillsTogether, fillsTogether } from "./across-fills.ts";
 import { lentSpread } from "./fill-spread.ts";
-import {
-  type HistoryChoices,
-  historyOf,
-  type MeterHistory,
-  type Stretch,
-  stretchesOf,
-} from "./history.ts";
+import type { HistoryChoices, HistoryReading, MeterHistory, Stretch } from "./history/result.ts";
 import {
   type BorrowingChoices,
   type MeterRecord,
@@ -26,6 +20,7 @@ export interface TogetherRule {
   readonly divisionKg: number | null;
   readonly borrowing: BorrowingChoices;
   readonly history: Omit<HistoryChoices, "prior" | "flagged">;
+  readonly reading: HistoryReading;
 }
 
 /** What one meter is told by the others, and what it tells them. */
@@ -47,11 +42,11 @@ export interface MeterRead {
 /** What meters lend one another, summed up over all of them; one for each meter, in order. */
 export function metersTogether(
   meters: readonly Meter[],
-  { divisionKg, borrowing, history }: TogetherRule,
+  { divisionKg, borrowing, history, reading }: TogetherRule,
 ): readonly MeterAmongOthers[] {
   const scatters = scattersOf(meters, { divisionKg, borrowing }, true);
   const records = meters.map((meter, i) =>
-    recordOf(meter, at(scatters, i), stretchesOf(meter, history), divisionKg),
+    recordOf(meter, at(scatters, i), reading.stretchesOf(meter, history), divisionKg),
   );
   const spreadVotes = outsideVotes(records, "spread", borrowing);
   return records.map((record, i) => ({
@@ -69,7 +64,7 @@ export function metersTogether(
 export function readMeter(
   meter: Meter,
   { scatter, spreadVote }: MeterAmongOthers,
-  { level, divisionKg, history }: TogetherRule,
+  { level, divisionKg, history, reading }: TogetherRule,
   flagged?: (fill: Fill) => boolean,
 ): MeterRead {
   const choices = {
@@ -84,7 +79,7 @@ export function readMeter(
     divisionKg,
     inTimeOrder: history.asked !== "never",
   };
-  const found = historyOf(meter, level, choices);
+  const found = reading.historyOf(meter, level, choices);
   const stretches = found.stretches.map(({ fills }) => fills);
   return { history: found, across: fillsTogether(stretches, ground), ground, choices };
 }

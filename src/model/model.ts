@@ -14,7 +14,8 @@ import type { FillsTogether } from "./across-fills.ts";
 import { constantMassOverBins, type StandingTest } from "./constant-mass.ts";
 import type { FillEstimate } from "./doubted-estimate.ts";
 import { estimateOnce } from "./estimate-once.ts";
-import type { HistoryChoices, MeterHistory } from "./history.ts";
+import type { HistoryChoices, HistoryReading, MeterHistory } from "./history/result.ts";
+import { overFills } from "./history.ts";
 import {
   type BorrowingChoices,
   type MeterRecord,
@@ -93,7 +94,7 @@ export function fitModel(
   given: Partial<ModelOptions> = {},
   choices: ModelChoices = {},
 ): Model {
-  return wholeModel(openLog(catches, given, choices));
+  return wholeModel(openLog(catches, overFills, given, choices));
 }
 
 /** The models of all meters at once. */
@@ -112,9 +113,14 @@ export interface OpenLog {
   readonly modelOf: (i: number) => MeterModel;
 }
 
-/** The part of `fitModel` that takes the whole log; parameters and errors as there. */
+/**
+ * The part of `fitModel` that takes the whole log; parameters and errors as there.
+ *
+ * @param reading  how the fills of a meter are read one after the other
+ */
 export function openLog(
   catches: readonly Catch[],
+  reading: HistoryReading,
   given: Partial<ModelOptions> = {},
   choices: ModelChoices = {},
 ): OpenLog {
@@ -124,7 +130,7 @@ export function openLog(
   libraryRule("library", borrowing.library);
   const screened = screenLog(metersOf(catches), { divisionKg, borrowing });
   const meters = screened.map(({ meter }) => meter);
-  const rule = { level, divisionKg, borrowing, history };
+  const rule = { level, divisionKg, borrowing, history, reading };
   const among = metersTogether(meters, rule);
   const constantMass = constantMassOverBins(
     meters.map((meter, i) => ({ meter, scatter: at(among, i).scatter })),
@@ -145,7 +151,7 @@ export function openLog(
       history: found,
       across,
       screening,
-      withAll: withAllCatches(meter, screening, ground, read),
+      withAll: withAllCatches(meter, screening, ground, read, reading),
       constantMass: at(constantMass, i),
       record,
       spreadVote,

@@ -2,7 +2,7 @@ import { at } from "../errors/at.ts";
 import type { FillsTogether } from "./across-fills.ts";
 import { estimateFromSums } from "./fill-estimate.ts";
 import { type FillRecord, type SummedFill, type SummedMeter, summedMeters } from "./fill-record.ts";
-import type { MeterHistory } from "./history.ts";
+import { type MeterHistory, overFills } from "./history.ts";
 import { usualBorrowing } from "./lenders.ts";
 import { libraryRule } from "./library-rule.ts";
 import { type MeterAmongOthers, metersTogether, readMeter } from "./meters-together.ts";
@@ -39,7 +39,7 @@ export function fitModelFromTotals(
   const { borrowing = usualBorrowing, ...history } = choices;
   libraryRule("library", borrowing.library);
   const { level, scaleDivisionKg: divisionKg } = options;
-  const rule = { level, divisionKg, borrowing, history };
+  const rule = { level, divisionKg, borrowing, history, reading: overFills };
   const meters = summedMeters(records);
   const among = metersTogether(meters, rule);
   return {

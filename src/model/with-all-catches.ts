@@ -1,6 +1,6 @@
 import type { Estimate } from "../results/estimate.ts";
 import { type AcrossGround, fillsTogether } from "./across-fills.ts";
-import { type HistoryChoices, historyOf } from "./history.ts";
+import type { HistoryChoices, HistoryReading } from "./history/result.ts";
 import type { Meter } from "./meters.ts";
 import type { MeterScreening } from "./screening/screen-log.ts";
 import { relativeHalfWidth } from "./t-estimate.ts";
@@ -19,6 +19,7 @@ export function withAllCatches(
   { findings, scatterOfAll }: MeterScreening,
   ground: AcrossGround,
   choices: HistoryChoices,
+  { historyOf }: HistoryReading,
 ): WithAllCatches | null {
   if (findings.every(({ setAside }) => setAside.length === 0)) return null;
   const whole = { ...meter, fills: findings.map(({ fill }) => fill) };

@@ -1,5 +1,5 @@
-import { smallestMass } from "../data/mass.ts";
 import { justOver } from "../data/numbers.ts";
+import { smallestMass } from "../data/smallest-mass.ts";
 import type { MassUnit } from "../data/types.ts";
 import type { ProblemKey } from "../errors/problems.ts";
 import type { Rule, Term } from "./cells-sql.ts";

@@ -1,6 +1,6 @@
 import { keyColumns } from "../data/column-kinds.ts";
 import { findColumns } from "../data/headers.ts";
-import { DataError } from "../errors/errors.ts";
+import { dataError } from "../errors/data-error.ts";
 import { dialects, named, type PoolDialect, quoted } from "./dialect.ts";
 import { catchKeys, fillKeys, isTold, readingOf } from "./read-sql.ts";
 import { recordsSql, scatterSql, sumsSql, weighingsSql } from "./totals-sql.ts";
@@ -49,7 +49,7 @@ export function poolStatements(dialect: PoolDialect, table: PoolTable): readonly
     },
     source,
   );
-  if (issues.length > 0) throw new DataError(table.name, issues);
+  if (issues.length > 0) throw dataError(table.name, issues);
   const { select } = readingOf(
     {
       columns,

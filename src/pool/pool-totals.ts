@@ -1,5 +1,6 @@
 import { noRows } from "../data/read-text.ts";
-import { DataError, OptionError } from "../errors/errors.ts";
+import { dataError } from "../errors/data-error.ts";
+import { OptionError } from "../errors/errors.ts";
 import type { FillRecord } from "../model/fill-record.ts";
 import { type Engine, type EngineOptions, openEngine, usualEngine } from "./engine.ts";
 import { problemsIn } from "./found-problems.ts";
@@ -61,7 +62,7 @@ export async function* poolTotals(
       ...(await problemsIn(groups, rules, engine)),
     ];
     const [first] = issues;
-    if (first !== undefined) throw new DataError(first.source, issues);
+    if (first !== undefined) throw dataError(first.source, issues);
     progress.begin("adding up");
     await addUp(engine);
     progress.begin("handing out");
@@ -79,7 +80,7 @@ async function groupsOf(
 ): Promise<readonly FileGroup[]> {
   const sources = await filesOf(patterns, engine);
   if (sources.ok) return sources.groups;
-  throw new DataError(sources.issues[0]?.source ?? "", sources.issues);
+  throw dataError(sources.issues[0]?.source ?? "", sources.issues);
 }
 
 async function rowsRead(engine: Engine): Promise<number> {

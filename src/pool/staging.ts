@@ -1,7 +1,7 @@
 import { lineTooLong } from "../data/csv.ts";
 import { dataIssue, type Place } from "../data/issues.ts";
+import { dataError } from "../errors/data-error.ts";
 import type { DataIssue } from "../errors/data-issue.ts";
-import { DataError } from "../errors/errors.ts";
 import type { Rule } from "./cells-sql.ts";
 import { dialects } from "./dialect.ts";
 import type { Engine, EngineRow } from "./engine.ts";
@@ -56,7 +56,7 @@ export async function stage(
   );
   const malformed = await malformedLines(groups, engine);
   const [first] = malformed;
-  if (first !== undefined) throw new DataError(first.source, malformed);
+  if (first !== undefined) throw dataError(first.source, malformed);
   return rules;
 }
 
@@ -66,7 +66,7 @@ function refusedBy(error: unknown, { files }: FileGroup): unknown {
   if (!/^(Invalid Input|IO|Parameter Not Allowed|Conversion|Serialization) Error/.test(said))
     return error;
   const { source, rowKind } = files.find((file) => said.includes(file.source)) ?? files[0];
-  return new DataError(source, [
+  return dataError(source, [
     dataIssue({ source, rowKind }, { problem: "pool-unreadable", facts: { said } }),
   ]);
 }

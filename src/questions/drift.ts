@@ -1,114 +1,10 @@
-import { at, lastOf } from "../errors/at.ts";
-import { type FillGap, fillOrderOf } from "../model/fill-order.ts";
-import {
-  type HistoryStatus,
-  type HistoryStep,
-  type MeterHistory,
-  type Stretch,
-  stretchInForce,
-} from "../model/history.ts";
-import type {
-  ApartFill,
-  DifferingFill,
-  FoundChange,
-  TrendingFills,
-} from "../model/history-findings.ts";
-import { deliveriesOf, type Meter } from "../model/meters.ts";
-import { estimateOf, type MeterModel, type ModelOptions } from "../model/model.ts";
-import type { Caution } from "../results/caution.ts";
-import type { Estimate } from "../results/estimate.ts";
-import type { FillName } from "../results/fill-name.ts";
-import { requireModelOptions } from "../results/options.ts";
-import { mean } from "../statistics/summary.ts";
-import { againstEarlier } from "./drift/as-they-came.ts";
-import { type ByName, byName } from "./drift/by-name.ts";
-import { driftCautions } from "./drift/cautions.ts";
-import { changesOf, changeTests, type DriftShift, type DriftTrend } from "./drift/changes.ts";
-import { type Noticing, noticingOf } from "./drift/noticing.ts";
-import { type DriftPower, type FalseAlarms, falseAlarmsOf, powerOf } from "./drift/rates.ts";
-import { type ScoreCharts, scoreCharts } from "./drift/score-charts.ts";
-import { type SettlingTest, settlingTests } from "./drift/settling.ts";
-import { type DriftStep, nextSteps } from "./drift/verdict.ts";
+import type { Meter } from "../model/meters.ts";
+import type { MeterModel } from "../model/model.ts";
+import { driftBy, foundBy } from "./drift/answer.ts";
+import { looksOverFills } from "./drift/looks.ts";
+import type { Drift, DriftOptions } from "./drift/result.ts";
 
-export interface DriftOptions extends ModelOptions {
-  /** Lasting shift for which the power is stated, as a fraction of the delivery. */
-  readonly shiftOfInterest: number;
-}
-
-/** One fill in the order of time. */
-export interface DriftFill {
-  readonly fill: FillName;
-  readonly takenAt: string | null;
-  readonly catches: number;
-  /** Interval about this fill's delivery. */
-  readonly estimate: Estimate<"kg/turn">;
-  /** Place of its stretch in `stretches`; null: it stood apart. */
-  readonly stretch: number | null;
-  /** What was decided when it came; null: not asked. */
-  readonly step: HistoryStep | null;
-}
-
-/** Fills of one level. */
-export interface DriftStretch {
-  readonly from: FillName;
-  readonly to: FillName;
-  readonly fills: number;
-  readonly begins: Stretch["begins"];
-  /** Mean of their deliveries, kg/turn. */
-  readonly mean: number;
-}
-
-/** Has the meter moved over the fills of one bin and product? */
-export interface Drift {
-  readonly kind: "drift";
-  readonly bin: string;
-  readonly product: string;
-  readonly options: DriftOptions;
-  readonly input: {
-    readonly fills: number;
-    /** Those of the level in force. */
-    readonly fillsInForce: number;
-    readonly otherProducts: readonly string[];
-    readonly gaps: readonly FillGap[];
-  };
-  readonly verdict: HistoryStatus;
-  readonly nextSteps: readonly DriftStep[];
-  /** Oldest first. */
-  readonly fills: readonly DriftFill[];
-  /** Oldest first; the last one is in force. */
-  readonly stretches: readonly DriftStretch[];
-  /** The change that the verdict "moved" is about, and while it qualifies what to do; null: none, or it is history. */
-  readonly moved: FoundChange | null;
-  /** Every change that was found, oldest first. */
-  readonly changes: readonly FoundChange[];
-  /** The newest fill, where it stands apart. */
-  readonly differs: DifferingFill | null;
-  readonly trending: TrendingFills | null;
-  readonly stoodApart: readonly ApartFill[];
-  /**
-   * What a fill must stay within for the rate to stay within the tolerance, if the drive is set for `center`, the level in
-   * force without a fill that differs. These are no control limits: they come from what is wanted.
-   */
-  readonly toleranceLines: {
-    readonly center: number;
-    readonly lower: number;
-    readonly upper: number;
-  };
-  /** Of a meter like this one, its spread told by its own fills only or by others too. */
-  readonly falseAlarms: FalseAlarms;
-  /** Null after a change was found, below 4 fills, and without any spread. */
-  readonly power: DriftPower | null;
-  /** What would be found of a shift that sets in with the next fill; null: not known, or nobody looks. */
-  readonly noticing: Noticing | null;
-  /** Explanation, looked at once, at the end: it never changes the verdict. Null below 5 fills. */
-  readonly trend: DriftTrend | null;
-  /** Explanation likewise: the likeliest shift, whether or not it is more than chance; null below 6 fills. */
-  readonly shift: DriftShift | null;
-  readonly scoreCharts: ScoreCharts;
-  readonly byName: ByName | null;
-  readonly settling: readonly SettlingTest[];
-  readonly cautions: readonly Caution[];
-}
+export type { Drift, DriftFill, DriftOptions, DriftStretch } from "./drift/result.ts";
 
 /**
  * Has this meter moved since earlier fills: since when, how much, and what to do about it?
@@ -137,41 +33,7 @@ export function drift(
   meters: readonly Meter[] = [],
   asked = Math.max(1, meters.length),
 ): Drift {
-  const { order, explained, settling, cautions } = driftInBrief(meter, options, meters, asked);
-  const { level, tolerance, shiftOfInterest } = options;
-  const { history, fills, bin, product } = meter;
-  const deliveries = deliveriesOf(fills);
-  const center = history.differs?.earlier ?? meter.across.mean.value;
-  return {
-    kind: "drift",
-    bin,
-    product,
-    options,
-    input: {
-      fills: fills.length,
-      fillsInForce: stretchInForce(history).length,
-      otherProducts: order.otherProducts,
-      gaps: order.gaps,
-    },
-    verdict: history.status,
-    nextSteps: nextSteps(history.status),
-    fills: driftFills(meter, options),
-    stretches: history.stretches.map(stretchOf),
-    ...findingsOf(history),
-    toleranceLines: {
-      center,
-      lower: center * (1 - tolerance),
-      upper: center * (1 + tolerance),
-    },
-    falseAlarms: falseAlarmsOf(meter),
-    power: powerOf(meter, shiftOfInterest),
-    noticing: noticingOf(meter),
-    ...changesOf(explained, fills, level),
-    scoreCharts: scoreCharts(fills, againstEarlier(deliveries, level)),
-    byName: byName(fills),
-    settling,
-    cautions,
-  };
+  return driftBy(looksOverFills, meter, options, meters, asked);
 }
 
 /** The findings of `drift`, and what they are made from, without what is drawn. */
@@ -181,40 +43,5 @@ export function driftInBrief(
   meters: readonly Meter[] = [],
   asked = Math.max(1, meters.length),
 ) {
-  requireModelOptions(options);
-  const { level } = options;
-  const order = fillOrderOf(meter, meters);
-  const explained = changeTests(meter.fills);
-  const settling = settlingTests(meter.fills, level);
-  const cautions = driftCautions({ meter, order, explained, settling, level, meters: asked });
-  return { order, explained, settling, cautions };
-}
-
-function driftFills(meter: MeterModel, options: DriftOptions): readonly DriftFill[] {
-  const { history, fills } = meter;
-  return fills.map((fill, i) => {
-    const stretch = history.stretches.findIndex((one) => one.fills.includes(fill));
-    return {
-      fill: fill.fill,
-      takenAt: fill.takenAt,
-      catches: fill.totals.catches,
-      estimate: estimateOf(meter, fill, options).estimate,
-      stretch: stretch === -1 ? null : stretch,
-      step: history.steps[i] ?? null,
-    };
-  });
-}
-
-function stretchOf({ fills, begins }: Stretch): DriftStretch {
-  return {
-    from: at(fills, 0).fill,
-    to: lastOf(fills).fill,
-    fills: fills.length,
-    begins,
-    mean: mean(deliveriesOf(fills)),
-  };
-}
-
-function findingsOf({ moved, changes, differs, trending, stoodApart }: MeterHistory) {
-  return { moved, changes, differs, trending, stoodApart };
+  return foundBy(looksOverFills, meter, options, meters, asked);
 }

@@ -1,13 +1,12 @@
-import type { Span } from "../data/setup.ts";
 import { hectaresPerWheelTurn } from "../model/drive.ts";
 import { lawfulRates } from "../model/lawful-rates.ts";
 import type { Meter } from "../model/meters.ts";
 import { rateAsMass } from "../model/rate-as-mass.ts";
 import { type Derived, derived, derivedEstimate, perDelivery } from "../model/worked-out.ts";
-import type { FillName } from "../results/fill-name.ts";
 import { requireModelOptions } from "../results/options.ts";
 import { meterSpeed } from "../units/rates.ts";
 import type { Delivery } from "./delivery/result.ts";
+import { speedsCaught } from "./setting/caught-speeds.ts";
 import { settingCautions } from "./setting/cautions.ts";
 import { lawfulSetting } from "./setting/lawful.ts";
 import { missingForSetting } from "./setting/missing.ts";
@@ -118,11 +117,4 @@ function meterSpeedsNeeded(
       turnsPerMin: perDelivery(massPerMinute, delivery, "turns/min", level),
     };
   });
-}
-
-function speedsCaught(meter: Meter, fill: FillName): Span | null {
-  const speeds = meter.fills
-    .filter((one) => one.fill === fill)
-    .flatMap(({ catches }) => catches.flatMap(({ meterRpm }) => meterRpm ?? []));
-  return speeds.length === 0 ? null : { from: Math.min(...speeds), to: Math.max(...speeds) };
 }

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { checkText } from "../../src/data/read-text.ts";
-import { DataError } from "../../src/errors/errors.ts";
+import { dataError } from "../../src/errors/data-error.ts";
 
 const header = "machine,season,bin,product,fill,catch,turns,net_kg";
 
@@ -63,7 +63,7 @@ describe("rows beside one another", () => {
     const issues = checked.ok ? [] : checked.issues;
     expect(issues).toHaveLength(1_000);
     expect(issues[0]?.alike).toBe(2_000);
-    expect(new DataError("catches.csv", issues).message).toMatch(
+    expect(dataError("catches.csv", issues).message).toMatch(
       /3000 problems[\s\S]*The same is wrong in 2000 more rows/,
     );
   });

@@ -16,7 +16,21 @@ const infinite = Number.POSITIVE_INFINITY;
 
 /** The values of a mixed bag that a check lets pass; anything else must be refused with a `NumericalError`. */
 function passed(check: (value: number) => void): number[] {
-  const bag = [Number.NaN, -infinite, -2, -0.5, 0, 1e-320, 1e-300, 0.5, 1, 2, 2.5, 2 ** 60, infinite];
+  const bag = [
+    Number.NaN,
+    -infinite,
+    -2,
+    -0.5,
+    0,
+    1e-320,
+    1e-300,
+    0.5,
+    1,
+    2,
+    2.5,
+    2 ** 60,
+    infinite,
+  ];
   return bag.filter((value) => {
     try {
       check(value);
@@ -36,7 +50,9 @@ describe("checks of arguments", () => {
     expect(passed((x) => requirePositive("routine", "argument", x))).toHaveLength(6);
     expect(passed((x) => requireNotNegative("routine", "argument", x))).toHaveLength(8);
     expect(passed((x) => requirePositiveOrInfinite("routine", "argument", x))).toHaveLength(7);
-    expect(passed((x) => requireProbability("routine", "argument", x))).toEqual([1e-320, 1e-300, 0.5]);
+    expect(passed((x) => requireProbability("routine", "argument", x))).toEqual([
+      1e-320, 1e-300, 0.5,
+    ]);
     expect(passed((x) => requireWhole("routine", "argument", x, 1))).toEqual([1, 2]);
   });
 

@@ -18,6 +18,7 @@ import type { DataIssue } from "../../src/errors/data-issue.ts";
 import { DataError } from "../../src/errors/errors.ts";
 import type { ProblemKey } from "../../src/errors/problems.ts";
 import { type FrameContent, frameToCatches } from "../../src/frames.ts";
+import { enough } from "../../src/light.ts";
 import { fitModel } from "../../src/model/model.ts";
 import { checkCatchesFile } from "../../src/node.ts";
 import { poolTotals } from "../../src/pool.ts";
@@ -294,6 +295,7 @@ const silent = {
 };
 
 const programs = {
+  "no-catches": [thrown(() => enough({ turns: 20, netKg: [] }))],
   "frame-column-missing": [frame(["row"], [])],
   "cell-missing": [cells({ bin: null })],
   "field-missing": [made({ turns: undefined })],

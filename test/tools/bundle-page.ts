@@ -1,5 +1,5 @@
 import { mkdir, writeFile } from "node:fs/promises";
-import { join, relative } from "node:path";
+import { basename, join, relative } from "node:path";
 import { fileURLToPath } from "node:url";
 import { build, type Metafile, type Plugin, transform } from "esbuild";
 import { minifySync } from "rolldown/utils";
@@ -8,6 +8,7 @@ import { pageTopics } from "../../src/wording/words.ts";
 import { withoutNeverAsked } from "./never-asked.ts";
 import { notices } from "./notices.ts";
 import { papaparseOfTexts } from "./papaparse-of-texts.ts";
+import { statisticsAtRest } from "./statistics-at-rest.ts";
 
 const root = fileURLToPath(new URL("../../", import.meta.url));
 
@@ -27,8 +28,8 @@ const ownProblems = (language: PageTag): Plugin => ({
   name: "problems in the language of the page",
   setup: ({ onResolve }) => {
     if (language === "en") return;
-    onResolve({ filter: /\/en\/problems\.ts$/ }, () => ({
-      path: join(root, "src", "wording", language, "problems.ts"),
+    onResolve({ filter: /\/en\/problems(-option)?\.ts$/ }, ({ path }) => ({
+      path: join(root, "src", "wording", language, basename(path)),
     }));
   },
 });
@@ -37,6 +38,13 @@ const readsTexts: Plugin = {
   name: "no streams, files and workers to read from",
   setup: ({ onLoad }) => {
     onLoad({ filter: /papaparse(\.min)?\.js$/ }, () => ({ contents: papaparseOfTexts() }));
+  },
+};
+
+const computesOnly: Plugin = {
+  name: "nothing that statistics do when they are loaded",
+  setup: ({ onLoad }) => {
+    onLoad({ filter: /simple-statistics\.m?js$/ }, () => ({ contents: statisticsAtRest() }));
   },
 };
 
@@ -70,7 +78,7 @@ ${besides}`,
     target: "es2022",
     // Notices are gathered from the packages themselves; few carry them in their code.
     legalComments: "none",
-    plugins: [ownProblems(language), readsTexts],
+    plugins: [ownProblems(language), readsTexts, computesOnly],
     charset: "utf8",
     write: false,
     metafile: true,

@@ -7,17 +7,24 @@ import type { Outliers } from "../../questions/outliers.ts";
 import type { Repeatability } from "../../questions/repeatability.ts";
 import { type Skipping, skipping as skippingOf } from "../../questions/skipping.ts";
 import type { CautionCode } from "../../results/caution.ts";
-import { type DecidedBin, decidedLog } from "../decided-bin.ts";
+import type { DecidedBin } from "../decided-bin.ts";
 import type { Action } from "../decision.ts";
 import { planBeforeAnyCatch } from "../next-fill.ts";
 import type { AnalysisOptions } from "../options.ts";
 import { questioning, questionsOf } from "../questioning.ts";
 import { logOfCatches, type PlainCatches } from "./plain-catches.ts";
+import { decidedWithoutSetup, type History, history, oneFill } from "./without-setup.ts";
 
 /** Options of `analyse`, and which bin and product is asked about where the catches are of several. */
 export interface OneCallOptions extends Partial<AnalysisOptions> {
   readonly bin?: string;
   readonly product?: string;
+}
+
+/** Of `enough`. */
+export interface EnoughOptions extends OneCallOptions {
+  /** `history` of this door, where the catches of a bin are of several fills; left out: they are of one. */
+  readonly history?: History;
 }
 
 /** Are these catches enough? The decision of `analyse`, with what it is told by. */
@@ -45,14 +52,18 @@ export interface Enough {
  * One more catch, or go? The decision of `analyse`, and of the command, on catches as a program has them at hand.
  *
  * @param catches  turns and net masses in kg; other fills and bins may stand among them, and speak for scatter and spread
- * @param options  as for `analyse`, all optional: tolerance (default 0.05), level (0.95), scaleDivisionKg (read from the digits)
- * @throws         DataError for a value that no catch can have; OptionError as `analyse` does, and where the catches are of
- *                 several bins or products and none is named
+ * @param options  as for `analyse`, all optional: tolerance (default 0.05), level (0.95), scaleDivisionKg (read from the digits);
+ *                 `history` of this door where a bin has several fills, so that a page about one need not carry it
+ * @throws         DataError for a value that no catch can have; OptionError as `analyse` does, where the catches are of
+ *                 several bins or products and none is named, and where they are of several fills and no history is given
  * @example
  * enough({ turns: 20, netKg: [6.36, 6.48, 6.56] }, { tolerance: 0.03, scaleDivisionKg: 0.02 }).more // -> 4
  */
-export function enough(catches: PlainCatches, options: OneCallOptions = {}): Enough {
-  const decided = decidedBinOf(catches, options);
+export function enough(
+  catches: PlainCatches,
+  { history: told = oneFill, ...options }: EnoughOptions = {},
+): Enough {
+  const decided = decidedBinOf(catches, options, told);
   const { decision, delivery: today } = decided;
   return {
     enough: decision?.action === "set",
@@ -76,7 +87,7 @@ export function enough(catches: PlainCatches, options: OneCallOptions = {}): Eno
  * delivery({ turns: [20, 40], netKg: [6.4, 12.9] }).estimate.value // -> 0.32167
  */
 export function delivery(catches: PlainCatches, options: OneCallOptions = {}): Delivery {
-  return decidedBinOf(catches, options).delivery;
+  return decidedBinOf(catches, options, history).delivery;
 }
 
 /**
@@ -88,7 +99,7 @@ export function delivery(catches: PlainCatches, options: OneCallOptions = {}): D
  * outliers({ turns: 20, netKg: [6.4, 6.45, 6.42, 4.1, 6.43] })?.kind // -> "outliers"
  */
 export function outliers(catches: PlainCatches, options: OneCallOptions = {}): Outliers | null {
-  return decidedBinOf(catches, options).outliers;
+  return decidedBinOf(catches, options, history).outliers;
 }
 
 /**
@@ -103,7 +114,7 @@ export function repeatability(
   catches: PlainCatches,
   options: OneCallOptions = {},
 ): Repeatability | null {
-  return decidedBinOf(catches, options).repeatability;
+  return decidedBinOf(catches, options, history).repeatability;
 }
 
 /**
@@ -115,7 +126,7 @@ export function repeatability(
  * drift({ turns: 20, netKg: [6.4, 6.5, 6.4, 6.5], fill: [1, 1, 2, 2] })?.kind // -> "drift"
  */
 export function drift(catches: PlainCatches, options: OneCallOptions = {}): Drift | null {
-  return decidedBinOf(catches, options).drift;
+  return decidedBinOf(catches, options, history).drift;
 }
 
 /**
@@ -145,9 +156,12 @@ export function plan(options: Partial<AnalysisOptions> = {}): CatchesNeeded {
   return planBeforeAnyCatch(null, options);
 }
 
-function decidedBinOf(catches: PlainCatches, options: OneCallOptions): DecidedBin {
-  const { bin, product, ...asked } = options;
-  return theOne(decidedLog(logOfCatches(catches), null, asked).meters, { bin, product });
+function decidedBinOf(
+  catches: PlainCatches,
+  { bin, product, ...asked }: OneCallOptions,
+  told: History,
+): DecidedBin {
+  return theOne(decidedWithoutSetup(logOfCatches(catches), asked, told), { bin, product });
 }
 
 /** The one meter that is asked about. */

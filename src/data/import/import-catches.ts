@@ -1,5 +1,5 @@
+import { dataError } from "../../errors/data-error.ts";
 import type { DataIssue } from "../../errors/data-issue.ts";
-import { DataError } from "../../errors/errors.ts";
 import { spelled } from "../header-names.ts";
 import { type Checked, failed, passed, whereItCameFrom } from "../issues.ts";
 import { checkText, noRows } from "../read-text.ts";
@@ -39,7 +39,7 @@ export async function importCatches(
   const grids: Grid[] = [];
   for (const source of sources) {
     const found = await gridsOf(source, options.sheets, meaning);
-    if (!found.ok) throw new DataError(source.name, found.issues);
+    if (!found.ok) throw dataError(source.name, found.issues);
     grids.push(...found.value);
   }
   const counted = nothingCounted();

@@ -1,5 +1,5 @@
+import { dataError } from "../../errors/data-error.ts";
 import type { DataIssue } from "../../errors/data-issue.ts";
-import { DataError } from "../../errors/errors.ts";
 import { type Checked, dataIssue, failed, type Place, passed } from "../issues.ts";
 import { readTextTable } from "../read-text.ts";
 import { type CatchSource, formatOf } from "../source.ts";
@@ -21,7 +21,7 @@ export function sameName(name: string): string {
 export function readProductClasses(source: CatchSource): ProductClasses {
   const table = readTextTable(source, formatOf(source.name) === "json" ? "json" : "csv");
   const classes = table.ok ? classesIn(table.value, source.name) : table;
-  if (!classes.ok) throw new DataError(source.name, classes.issues);
+  if (!classes.ok) throw dataError(source.name, classes.issues);
   return classes.value;
 }
 

@@ -1,5 +1,5 @@
+import { dataError } from "../../errors/data-error.ts";
 import type { DataIssue } from "../../errors/data-issue.ts";
-import { DataError } from "../../errors/errors.ts";
 import { spreadsCode } from "../../errors/problems/setup.ts";
 import { decodeText } from "../decode.ts";
 import { dataIssue } from "../issues.ts";
@@ -20,7 +20,7 @@ export type SpreadLibraryCheck =
  */
 export function readSpreadLibrary(source: CatchSource): SpreadLibrary {
   const check = checkSpreadLibrary(source);
-  if (!check.ok) throw new DataError(source.name, check.issues);
+  if (!check.ok) throw dataError(source.name, check.issues);
   return check.library;
 }
 

@@ -25,6 +25,13 @@ export interface CountedMeter {
   readonly fills: readonly (readonly Catch[])[];
 }
 
+/** Asks what is suspected of catches. */
+export type Suspecting = (
+  catches: readonly Catch[],
+  massUnit: MassUnit,
+  written?: readonly WrittenWeights[],
+) => readonly Caution[];
+
 /** What is possible but rarely meant, looked for in a whole log. Takes time in proportion to its rows. */
 export type Suspicion = (log: CountedLog) => readonly Caution[];
 

@@ -7,6 +7,7 @@ const correct = (f: FromProgram) => remedies[f.within];
 
 /** What is said of a value that comes from a program. */
 export const programProblems: Phrases<ProgramProblems> = {
+  "no-catches": { expected: "at least one catch", remedy: "Give the turns and mass of a catch." },
   "frame-column-missing": {
     found: "no such column",
     expected: "it in every frame of catches",

@@ -1,5 +1,6 @@
 import type { Phrases } from "../issue-text.ts";
 import type { TableProblems, Wanted } from "../problems/table.ts";
+import { rowProblems } from "./problems-rows.ts";
 
 const emptySheet = "`evencatch template` writes an empty sheet with the right names.";
 const aDate = "a date that exists, year first: 2026-04-12 or 2026-04-12T07:30";
@@ -161,37 +162,5 @@ export const tableProblems: Phrases<TableProblems> = {
     remedy: (_, at) =>
       `Fill in the mass, or delete ${at.theRow}, or write yes under exclude with the reason.`,
   },
-  "catch-repeated": {
-    found: (f, at) =>
-      `catch ${f.catch} of bin ${f.bin}, ${f.product}, fill ${f.fill}${f.outlet === null ? "" : `, outlet ${f.outlet}`} again, first in ${at.row} ${f.firstRow}`,
-    expected: "each catch once",
-    remedy:
-      "Two machines, or two seasons? Name them in a column machine or season. Otherwise give the catch a number of its own.",
-  },
-  "two-products-in-fill": {
-    found: (f) => `"${f.product}" in bin ${f.bin}, fill ${f.fill}`,
-    expected: (f, at) =>
-      `"${f.first}" as in ${at.row} ${f.firstRow}, since a fill holds one product`,
-    remedy: "Correct the product or the bin, or number the new filling as the next fill.",
-  },
-  "key-missing": {
-    expected: (f, at) =>
-      `a ${f.header} in every row, since ${at.row} ${f.firstRow} names "${f.named}"`,
-    remedy: (f) => `Fill in ${f.header} in every row, or in none.`,
-  },
-  "key-spelt-twice": {
-    expected: (f, at) =>
-      `"${f.first}" as in ${at.row} ${f.firstRow}, or a name that differs in more than capitals`,
-    remedy: (f) => `Spell each ${f.header} in one way throughout.`,
-  },
-  "bin-spelt-twice": {
-    expected: (f, at) =>
-      `"${f.first}" as in ${at.row} ${f.firstRow}, or a name that differs in more than capitals`,
-    remedy: "Spell each bin in one way throughout.",
-  },
-  "product-spelt-twice": {
-    expected: (f, at) =>
-      `"${f.first}" as in ${at.row} ${f.firstRow}, or a name that differs in more than capitals`,
-    remedy: "Spell each product in one way throughout.",
-  },
+  ...rowProblems,
 };

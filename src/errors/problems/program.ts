@@ -1,7 +1,8 @@
 import type { NoFacts } from "./facts.ts";
 
-/** What is wrong with a value that comes from a program: a cell of a data frame, or a field given to makeCatch. */
+/** What is wrong with values that come from a program: cells of a data frame, fields given to makeCatch, lists of catches. */
 export interface ProgramProblems {
+  readonly "no-catches": NoFacts;
   readonly "frame-column-missing": NoFacts;
   readonly "cell-missing": NoFacts;
   readonly "field-missing": NoFacts;
@@ -25,6 +26,7 @@ export interface FromProgram {
 }
 
 export const programCodes = {
+  "no-catches": "no-rows",
   "frame-column-missing": "column-missing",
   "cell-missing": "value-missing",
   "field-missing": "value-missing",

@@ -1,7 +1,8 @@
 import type { NoFacts } from "./facts.ts";
+import { type RowProblems, rowCodes } from "./rows.ts";
 
 /** What is wrong with the names of a table's columns, with one of its rows, or between two of them. */
-export interface TableProblems {
+export interface TableProblems extends RowProblems {
   // names of columns
   readonly "columns-unknown": { readonly names: readonly string[] };
   readonly "fields-unknown": { readonly names: readonly string[] };
@@ -50,37 +51,6 @@ export interface TableProblems {
   };
   /** What gross less tare leaves; null: a net mass is written. */
   readonly "net-not-above-0": { readonly written: string; readonly left: number | null };
-  // two rows
-  readonly "catch-repeated": {
-    readonly catch: number;
-    readonly bin: string;
-    readonly product: string;
-    /** Its number, or number/season. */
-    readonly fill: number | string;
-    readonly outlet: string | null;
-    readonly firstRow: number;
-  };
-  readonly "two-products-in-fill": {
-    readonly product: string;
-    readonly bin: string;
-    /** Its number, or number/season. */
-    readonly fill: number | string;
-    readonly first: string;
-    readonly firstRow: number;
-  };
-  /** A column that tells meters or fills apart is filled in some rows only. */
-  readonly "key-missing": {
-    readonly header: string;
-    readonly named: string;
-    readonly firstRow: number;
-  };
-  readonly "key-spelt-twice": {
-    readonly header: string;
-    readonly first: string;
-    readonly firstRow: number;
-  };
-  readonly "bin-spelt-twice": { readonly first: string; readonly firstRow: number };
-  readonly "product-spelt-twice": { readonly first: string; readonly firstRow: number };
 }
 
 /** What a column may hold. */
@@ -125,10 +95,5 @@ export const tableCodes = {
   "gross-below-tare": "gross-below-tare",
   "net-disagrees": "net-disagrees",
   "net-not-above-0": "out-of-range",
-  "catch-repeated": "duplicate-catch",
-  "two-products-in-fill": "two-products-in-fill",
-  "key-missing": "value-missing",
-  "key-spelt-twice": "two-spellings",
-  "bin-spelt-twice": "two-spellings",
-  "product-spelt-twice": "two-spellings",
+  ...rowCodes,
 } as const satisfies Readonly<Record<keyof TableProblems, string>>;

@@ -11,7 +11,6 @@ import type { FillName } from "../../results/fill-name.ts";
 import { known } from "../../results/options.ts";
 import { type ChangeTests, fewestForShift, fewestForTrend } from "./changes.ts";
 import type { SettlingTest } from "./settling.ts";
-import { splittingColumns } from "./splitting-columns.ts";
 
 export interface DriftFindings {
   readonly meter: MeterModel;
@@ -19,9 +18,9 @@ export interface DriftFindings {
   /** What is looked at once, at the end. */
   readonly explained: ChangeTests;
   readonly settling: readonly SettlingTest[];
+  /** That part the fills. */
+  readonly columns: readonly CautionFacts["column-splits-fills"][];
   readonly level: number;
-  /** Meters of the log that are asked this. */
-  readonly meters: number;
 }
 
 type Say = <C extends CautionCode>(code: C, facts: CautionFacts[C], fill?: FillName) => Caution;
@@ -107,10 +106,8 @@ function aboutNumberOfFills({ meter, explained }: DriftFindings, say: Say): Caut
 }
 
 function explaining(findings: DriftFindings, say: Say): Caution[] {
-  const { meter, explained, settling, level, meters } = findings;
-  const found: Caution[] = splittingColumns(meter.fills, meter.history, meters).map((facts) =>
-    say("column-splits-fills", facts),
-  );
+  const { meter, explained, settling, columns, level } = findings;
+  const found: Caution[] = columns.map((facts) => say("column-splits-fills", facts));
   const { trend } = explained;
   const { status, changes } = meter.history;
   // A step looks like a slope as well: where a change was found, that explains it.

@@ -27,6 +27,9 @@ export interface ScoreCharts {
 const ewma = { weight: 0.3, width: 2.7 };
 const cusum = { allowance: 0.5, decision: 3 };
 
+/** Of a meter whose fills are too few to score. */
+export const noScores: ScoreCharts = { ewma, cusum, points: [] };
+
 /** EWMA and CUSUM of the normal scores, from the third fill on. */
 export function scoreCharts(
   fills: readonly Fill[],

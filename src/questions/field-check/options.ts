@@ -4,6 +4,7 @@ import { type DriveGeometry, driveRules, measured } from "../../model/drive.ts";
 import { type ModelOptions, modelOptionsOf } from "../../model/model.ts";
 import {
   count,
+  each,
   judgedLater,
   notNegative,
   type OptionsOf,
@@ -23,13 +24,15 @@ const checkFigures = parts<FieldCheckSetup>({
   assumedDeliveryKgPerTurn: positiveOrNull,
 });
 
-const fieldChecks: Rule<readonly FieldCheckSetup[]> = (option, checks) =>
+const fieldChecks: Rule<readonly FieldCheckSetup[]> = (option, checks) => {
+  each(judgedLater<FieldCheckSetup>())(option, checks);
   checks.forEach((check, i) => {
     checkFigures(`${option}[${i}]`, check);
     const { leftKg, filledKg } = check;
     if (!(leftKg.value < filledKg.value))
       throw new OptionError(`${option}[${i}].leftKg.value`, leftKg.value, "less than was filled");
   });
+};
 
 /** What this question can be told beyond level, tolerance, scale and drive. No check is ever assumed. */
 export const fieldCheckRules = {

@@ -9,6 +9,10 @@ const found = (f: { readonly isObject: boolean }) => (f.isObject ? "ein Objekt" 
 
 /** What is said of a value that comes from a program. */
 export const programProblems: Phrases<ProgramProblems> = {
+  "no-catches": {
+    expected: "mindestens eine Probe",
+    remedy: "Geben Sie Umdrehungen und Masse einer Probe an.",
+  },
   "frame-column-missing": {
     found: "keine solche Spalte",
     expected: "diese Spalte in jedem Data Frame mit Proben",

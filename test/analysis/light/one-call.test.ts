@@ -3,11 +3,13 @@ import { describe, expect, it } from "vitest";
 import { analyse } from "../../../src/analysis/analyse.ts";
 import { planBeforeAnyCatch } from "../../../src/analysis/next-fill.ts";
 import { checkText } from "../../../src/data/read-text.ts";
+import { dataError } from "../../../src/errors/data-error.ts";
 import { DataError, OptionError } from "../../../src/errors/errors.ts";
 import {
   delivery,
   drift,
   enough,
+  history,
   type OneCallOptions,
   outliers,
   type PlainCatches,
@@ -31,7 +33,7 @@ function fromFile({ turns, netKg, fill, bin, product }: PlainCatches, options: O
   });
   const header = named ? "turns,net_kg,bin,product,fill,catch" : "turns,net_kg";
   const log = checkText({ name: "catches", text: [header, ...lines].join("\n") });
-  if (!log.ok) throw new DataError("catches", log.issues);
+  if (!log.ok) throw dataError("catches", log.issues);
   const { bin: asked, product: of, ...rest } = options;
   const { meters } = analyse(log.value, null, rest);
   return present(
@@ -79,7 +81,7 @@ describe("a question in one call", () => {
       fc.property(catches, options, (given, chosen) => {
         const asked = Array.isArray(given.bin) ? { ...chosen, bin: "front" } : chosen;
         const truth = fromFile(given, asked);
-        const found = enough(given, asked);
+        const found = enough(given, { ...asked, history });
         // What is worth knowing besides, an analysis finds in more questions.
         const { also, ...decision } = present(found.decided.decision ?? truth.decision);
         const { also: alsoFound, ...decisionOfFile } = present(truth.decision);
@@ -97,6 +99,21 @@ describe("a question in one call", () => {
           kgPerTurn: truth.delivery.estimate.value,
           halfWidth: truth.delivery.halfWidth,
         });
+      }),
+      { numRuns: 25, seed: 20260411 },
+    );
+  });
+
+  it("needs no history for catches of one fill, and has the same answers, to the digit", () => {
+    fc.assert(
+      fc.property(catches, options, ({ fill: _, ...given }, chosen) => {
+        const asked = Array.isArray(given.bin) ? { ...chosen, bin: "front" } : chosen;
+        const { decided } = enough(given, asked);
+        expect(decided).toEqual(enough(given, { ...asked, history }).decided);
+        const truth = fromFile(given, asked);
+        const names = ["setting", "drift", "fieldCheck", "delivery", "outliers"] as const;
+        for (const name of names)
+          expect(withoutRows(decided[name])).toEqual(withoutRows(truth[name]));
       }),
       { numRuns: 25, seed: 20260411 },
     );
@@ -141,12 +158,18 @@ describe("what cannot be meant is refused:", () => {
     ["a mass that is no list", { turns: 20, netKg: 6.4 }, {}, "netKg"],
     ["an unknown option", { turns: 20, netKg: [6.4] }, { tolerence: 0.03 }, "tolerence"],
     ["a tolerance in percent", { turns: 20, netKg: [6.4] }, { tolerance: 3 }, "tolerance"],
+    [
+      "several fills without a history",
+      { turns: 20, netKg: [6.4, 6.5], fill: [1, 2] },
+      {},
+      "history",
+    ],
     ["two bins and none named", { turns: 20, netKg: [6.4, 6.5], bin: ["a", "b"] }, {}, "bin"],
     ["a bin that was not caught", { turns: 20, netKg: [6.4] }, { bin: "b" }, "bin"],
     [
       "two products",
       { turns: 20, netKg: [6.4, 6.5], product: ["a", "b"], fill: [1, 2] },
-      {},
+      { history },
       "product",
     ],
   ])("%s", (_, given, chosen, option) => {
