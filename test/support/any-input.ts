@@ -79,7 +79,5 @@ export async function wrongWith(call: () => unknown): Promise<string | null> {
     if (!(error instanceof EvencatchError))
       return error instanceof Error ? (error.stack ?? "") : String(error);
     return error.message === "" ? "an error that says nothing" : null;
-      ? error.message
-      : null;
   }
 }
