@@ -25,17 +25,20 @@ export function topics(): Topics {
   for (const from of [...files, ...tests])
     for (const to of importsOf(from)) importers.set(to, [...(importers.get(to) ?? []), from]);
 
+  const testsUnder = (name: string) =>
+    tests.filter((test) => test === `${name}.test.ts` || test.startsWith(`${name}/`));
   const testsOf = (file: string) => {
     const own = file.replace(/^src/, "test").replace(/\.ts$/, "");
-    const about: string[] = tests.filter(
-      (test) => test === `${own}.test.ts` || test.startsWith(`${own}/`),
-    );
+    const about = testsUnder(own);
     let reached = [file];
     for (let step = 0; reached.length > 0 && (step < near || about.length === 0); step++) {
       reached = [...new Set(reached.flatMap((one) => importers.get(one) ?? []))];
       about.push(...reached.filter(isTest));
       reached = reached.filter((one) => !isTest(one));
     }
+    // What a folder holds is one topic, however deep a module of it is hidden.
+    const folder = dirname(own);
+    if (folder.split("/").length > 2) about.push(...testsUnder(folder));
     return [...new Set(about)];
   };
   return { files, testsOf };

@@ -389,13 +389,18 @@ const plain = ({ list, likely, number, oneOf }: Draw) =>
     netKg: list(() => oneOf([6.3, 6.4, 6.5, likely()]), 5),
   }) as never;
 const oneCalls: Calls = Object.fromEntries(
-  Object.entries(light).map(([name, ask]) => [
-    name,
-    (draw: Draw) =>
-      name === "plan"
-        ? light.plan(options(draw))
-        : (ask as typeof light.enough)(plain(draw), options(draw)),
-  ]),
+  Object.entries(light)
+    .filter(([name]) => name !== "history")
+    .map(([name, ask]) => [
+      name,
+      (draw: Draw) =>
+        name === "plan"
+          ? light.plan(options(draw))
+          : (ask as typeof light.enough)(plain(draw), {
+              ...options(draw),
+              ...draw.oneOf([{}, { history: light.history }]),
+            }),
+    ]),
 );
 
 const ofPool: Calls = {
@@ -408,7 +413,16 @@ const ofPool: Calls = {
 
 /** They draw or write files and have tests of their own against faults, or are given nothing that could be wrong. */
 const elsewhere = [
-  ...["renderSvg", "reportFiles", "poolTotals", "wordsFor", "wordsIn", "templateFiles", "themeOf"],
+  ...[
+    "renderSvg",
+    "reportFiles",
+    "poolTotals",
+    "wordsFor",
+    "wordsIn",
+    "templateFiles",
+    "themeOf",
+    "history",
+  ],
   ...["reportJsonSchema", "setupJsonSchema", "spreadLibraryJsonSchema"],
 ];
 
