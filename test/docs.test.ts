@@ -161,7 +161,7 @@ describe("README", () => {
 
   it("mentions no npm script that package.json lacks", () => {
     const { scripts } = JSON.parse(textOf("package.json"));
-    const known = [...Object.keys(scripts), "ci", "install", "i", "pack"];
+    const known = [...Object.keys(scripts), "ci", "install", "i", "pack", "audit", "sbom"];
     const names = guides.flatMap((guide) =>
       [...textOf(guide).matchAll(/\bnpm (?:run )?([\w:-]+)/g)].map(([, name = ""]) => name),
     );

@@ -13,7 +13,7 @@ import { answerTables } from "../src/report/answer-tables.ts";
 import { renderSvg } from "../src/report/svg.ts";
 import { bundle, wholePage } from "./package/bundle.ts";
 import { packagesOf } from "./package/imports.ts";
-import { type Installed, installPacked, remove } from "./package/npm.ts";
+import { type Installed, installPacked, npm, remove } from "./package/npm.ts";
 import { lengthOf, pageScripts, printed, written } from "./package/programs.ts";
 import { browserTest, noFindings } from "./support/browser.ts";
 import { workbook } from "./support/catch-files.ts";
@@ -108,6 +108,16 @@ describe("the tarball", () => {
     // Python, the chart runtime and the page 0.3 MB each, papers 0.3 MB; code is the rest. A tenth more would mean that
     // something slipped in.
     holdSize("tarball", (await stat(tarball)).size, 4000);
+  });
+
+  packageTest("is listed with all it brings in a bill of materials", async ({ home }) => {
+    const { stdout } = await npm(join(home, "..", ".."), "sbom", "--sbom-format=cyclonedx");
+    const { bomFormat, components } = JSON.parse(stdout);
+    const names: readonly string[] = components.map(({ name }: { name: string }) => name);
+    expect(bomFormat).toBe("CycloneDX");
+    expect(names).toEqual(
+      expect.arrayContaining(["evencatch", ...Object.keys(manifest.dependencies)]),
+    );
   });
 
   packageTest("asks for exactly the packages that its code imports", ({ home }) => {

@@ -54,7 +54,7 @@ export function remove({ project }: Installed): Promise<void> {
 }
 
 /** As from a shell of its own: npm tells the scripts it runs about their package, and that is not this one's. */
-function npm(cwd: string, ...args: readonly string[]): Promise<unknown> {
+export function npm(cwd: string, ...args: readonly string[]): Promise<{ readonly stdout: string }> {
   const env = Object.entries(process.env).filter(
     ([name]) => !/^npm_(?:lifecycle|package|command|config_local_prefix)/.test(name),
   );

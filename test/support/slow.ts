@@ -1,6 +1,7 @@
 /** Test files that take more than ten seconds on two cores, the longest first, each with what the time buys. */
 export const slow: Readonly<Record<string, string>> = {
   "test/page/app/answer.test.ts": "200 invented mornings on the page and as a report",
+  "test/hostile-outputs.test.ts": "every output of hostile names in a browser",
   "test/page/drill.test.ts": "mornings typed into the page in a browser",
   "test/report/every-chart.test.ts":
     "every chart of the demo reports in a browser, on a phone and wide, in both languages",
@@ -36,6 +37,8 @@ export const replacing: readonly string[] = [
 
 /** Left out of the quick run besides: processes, R and simulations that take some seconds each. */
 export const leisurely: readonly string[] = [
+  "test/bench/everywhere.test.ts",
+  "test/fuzz/library.test.ts",
   "test/one-answer.test.ts",
   "test/cli/plan-command.test.ts",
   "test/cli/loaded.test.ts",
