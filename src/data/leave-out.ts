@@ -26,7 +26,7 @@ export interface LeaveOutKey {
  * @example
  *   const text = "bin,product,fill,catch,turns,net_kg\nfront,oats,4,1,20,6.36\nfront,oats,4,2,20,6.81";
  *   const log = await readCatches({ name: "catches.csv", text });
- *   const kept = leaveOut(log, [{ bin: "front", fill: 4, catch: 2 }], "bag not tared");
+ *   const kept = leaveOut(log, [{ bin: "1", fill: 4, catch: 2 }], "bag not tared");
  *   kept.catches.map(({ leftOut }) => leftOut) // -> [null, "bag not tared"]
  */
 export function leaveOut(log: CatchLog, keys: readonly LeaveOutKey[], reason: string): CatchLog {

@@ -98,7 +98,12 @@ describe("a setup", () => {
           assumed: "book value",
           turns_per_hectare: 300,
           starts_afresh: 6,
-          drive: { kind: "ground-wheel", ratio: 0.85, steps: [0.8, 0.9], step_names: ["A", "B"] },
+          drive: {
+            kind: "ground-wheel",
+            ratio: 0.85,
+            steps: [0.8, 0.9],
+            step_names: ["low", "high"],
+          },
           seed: {
             thousand_kernel_mass_g: 38,
             thousand_kernel_mass_standard_uncertainty_g: 0.5,
@@ -128,7 +133,7 @@ describe("a setup", () => {
       assumed: "book value",
       turnsPerHectare: 300,
       startsAfresh: 6,
-      drive: { kind: "ground-wheel", ratio: 0.85, steps: [0.8, 0.9], stepNames: ["A", "B"] },
+      drive: { kind: "ground-wheel", ratio: 0.85, steps: [0.8, 0.9], stepNames: ["low", "high"] },
       seed: {
         thousandKernelMassG: { value: 38, standardUncertainty: 0.5 },
         germination: { value: 0.95, standardUncertainty: 0.01 },

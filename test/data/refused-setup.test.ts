@@ -95,7 +95,7 @@ describe("a setup that is refused", () => {
         bins: [
           { bin: "1", assumed: "book value" },
           { bin: "1" },
-          { bin: "2", drive: { kind: "ground-wheel", steps: [0.8], step_names: ["A", "B"] } },
+          { bin: "2", drive: { kind: "ground-wheel", steps: [0.8], step_names: ["low", "high"] } },
         ],
         field_checks: [
           {

@@ -309,7 +309,7 @@ const programs = {
 
 const kg = (value: number) => ({ value, unit: "kg" });
 const speed = (value: number) => ({ value, unit: "km/h" });
-const drive = { kind: "ground-wheel", steps: [0.8], step_names: ["A", "B"] };
+const drive = { kind: "ground-wheel", steps: [0.8], step_names: ["low", "high"] };
 const field = { bin: "rear", filled: kg(100), left: kg(200), area: { value: 1, unit: "ha" } };
 
 const meter = { fills: 3, catches: 9 };

@@ -59,7 +59,10 @@ export const setupFields: Readonly<Record<string, Told>> = {
     "Übersetzung, wie jetzt eingestellt: Umdrehungen des Dosierers je Radumdrehung (bei `ground-wheel`)",
   ],
   "bins[].drive.steps": ["Übersetzungen, die sich einstellen lassen (bei `ground-wheel`)"],
-  "bins[].drive.step_names": ["Ein Name für jede Stufe (bei `ground-wheel`)"],
+  "bins[].drive.step_names": [
+    "Ein Name für jede Stufe (bei `ground-wheel`)",
+    ["niedrig", "mittel", "hoch"],
+  ],
   "bins[].drive.meter_speed": ["Drehzahlen, die der Antrieb halten kann (bei `motor`)"],
   "bins[].seed.thousand_kernel_mass_g": ["Tausendkornmasse, in Gramm"],
   "bins[].seed.thousand_kernel_mass_standard_uncertainty_g": [

@@ -35,9 +35,9 @@ describe("the setting, in words", () => {
     // Front: 140 ÷ 0.41877 = 334.3 turns/ha, × 12 × 7 ÷ 600 = 46.8 turns/min, at 9 km/h 60.2.
     // Middle: 200 ÷ 0.54022 = 370.2 turns/ha, 51.8 and 66.6 turns/min.
     expect(said).toEqual([
-      "Bin rear (starter fertiliser), fill 9: 60 kg/ha need a drive ratio of 0.9269 (0.9176 to 0.9365, 95 % interval). The nearest step, 0.92, puts out 59.55 kg/ha, −0.7 %.",
-      "Bin front (wheat), fill 9: 140 kg/ha need 334.3 turns/ha (331.2 to 337.5, 95 % interval), that is 46.8 turns/min at 7 km/h and 60.2 turns/min at 9 km/h.",
-      "Bin middle (pea), fill 9: 200 kg/ha need 370.2 turns/ha (365.4 to 375.2, 95 % interval), that is 51.8 turns/min at 7 km/h and 66.6 turns/min at 9 km/h.",
+      "Bin 3 (starter fertiliser), fill 9: 60 kg/ha need a drive ratio of 0.9269 (0.9176 to 0.9365, 95 % interval). The nearest step, 0.92, puts out 59.55 kg/ha, −0.7 %.",
+      "Bin 1 (wheat), fill 9: 140 kg/ha need 334.3 turns/ha (331.2 to 337.5, 95 % interval), that is 46.8 turns/min at 7 km/h and 60.2 turns/min at 9 km/h.",
+      "Bin 2 (pea), fill 9: 200 kg/ha need 370.2 turns/ha (365.4 to 375.2, 95 % interval), that is 51.8 turns/min at 7 km/h and 66.6 turns/min at 9 km/h.",
     ]);
     // Intervals: target ÷ (b ± H), the scatter of fill 9 with what the eight others and the two other bins lend, without the two
     // catches that have a planted fault.
@@ -48,7 +48,7 @@ describe("the setting, in words", () => {
           (one) => one.bin === row.bin && one.fill === row.fill && one.catch === row.catch,
         ),
     );
-    const bins = ["rear", "front", "middle"];
+    const bins = ["3", "1", "2"];
     const limits = await evalR(
       `${votesInR}
        q <- function(who) {
