@@ -94,7 +94,7 @@ describe("the data package", () => {
     expect(catches.bytes).toBe(Buffer.byteLength(text));
     expect(catches.hash).toBe(`sha256:${createHash("sha256").update(text).digest("hex")}`);
     expect(catches.schema.fields.map((field: { name: string }) => field.name)).toEqual(
-      text.slice(0, text.indexOf("\n")).split(","),
+      text.slice(0, text.indexOf("\n")).split(catches.dialect?.delimiter ?? ","),
     );
   });
 
@@ -118,6 +118,7 @@ describe("the data package", () => {
 
 interface Field {
   readonly type: string;
+  readonly decimalChar?: string;
   readonly constraints?: {
     readonly minimum?: number;
     readonly maximum?: number;
@@ -125,20 +126,21 @@ interface Field {
   };
 }
 
-function isOfType(cell: string, { type, constraints = {} }: Field): boolean {
+function isOfType(cell: string, { type, decimalChar, constraints = {} }: Field): boolean {
   if (type === "string") {
     return true;
   }
   if (type === "datetime") {
     return /^2026-\d\d-\d\dT\d\d:\d\d$/.test(cell) && !Number.isNaN(Date.parse(cell));
   }
-  const value = Number(cell);
+  const text = decimalChar === undefined ? cell : cell.replace(decimalChar, ".");
+  const value = Number(text);
   const {
     minimum = -Infinity,
     maximum = Infinity,
     exclusiveMinimum: above = -Infinity,
   } = constraints;
-  const shaped = (type === "integer" ? /^\d+$/ : /^\d+(\.\d+)?$/).test(cell);
+  const shaped = (type === "integer" ? /^\d+$/ : /^\d+(\.\d+)?$/).test(text);
   return shaped && value >= minimum && value <= maximum && value > above;
 }
 

@@ -120,8 +120,8 @@ const header = "bin,product,fill,catch,turns,net_kg";
 const good = { bin: "rear", product: "oats", fill: 1, catch: 1, turns: 20, net_kg: 5.89 };
 
 const tables = {
-  "columns-unknown": [table("season.csv", "tank,sort\n1,2")],
-  "fields-unknown": [entries([{ tank: 1 }])],
+  "columns-unknown": [table("season.csv", "hopper,sort\n1,2")],
+  "fields-unknown": [entries([{ hopper: 1 }])],
   "column-missing": [
     under("bin,product,fill,catch,net_kg", "rear,oats,1,1,5.89"),
     entries([{ bin: 1 }]),
