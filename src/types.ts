@@ -182,7 +182,7 @@ export type {
   WhyNotCompared,
 } from "./questions/fleet/result.ts";
 export type { OutletsChoices, OutletsOptions } from "./questions/outlets/options.ts";
-export type { Outlet, OutletGrade } from "./questions/outlets/result.ts";
+export type { Outlet } from "./questions/outlets/result.ts";
 export type { Explanation } from "./questions/outliers/explanations.ts";
 export type { NamedTests, NoNamedTest } from "./questions/outliers/named-tests.ts";
 export type { OutliersChoices, OutliersOptions } from "./questions/outliers/options.ts";
