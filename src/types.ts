@@ -162,6 +162,7 @@ export type {
 export type { FieldCheckChoices, FieldCheckOptions } from "./questions/field-check/options.ts";
 export type {
   Agreement,
+  AreaTaken,
   CheckedField,
   FieldCorrection,
   PredictedRate,

@@ -117,7 +117,15 @@ function scatterWithin(groups: readonly OutletTotals[], center: number): Outlets
 }
 
 function cautionsOf(result: Omit<Outlets, "cautions">): readonly Caution[] {
-  const { bin, product, fill, input, coefficientOfVariation: variation, catchScatter, options } = result;
+  const {
+    bin,
+    product,
+    fill,
+    input,
+    coefficientOfVariation: variation,
+    catchScatter,
+    options,
+  } = result;
   const found: Caution[] = [];
   const say = <C extends CautionCode>(code: C, facts: CautionFacts[C]) =>
     found.push(caution(code, { bin, product, fill }, facts));

@@ -101,10 +101,7 @@ describe("outlets", () => {
       turns: 10,
       df: 3,
     });
-    expect(codes(once)).toEqual([
-      "few-outlets",
-      "outlets-caught-once",
-    ]);
+    expect(codes(once)).toEqual(["few-outlets", "outlets-caught-once"]);
     expect(codes(twice)).not.toContain("outlets-caught-once");
   });
 

@@ -310,6 +310,7 @@ const programs = {
 const kg = (value: number) => ({ value, unit: "kg" });
 const speed = (value: number) => ({ value, unit: "km/h" });
 const drive = { kind: "ground-wheel", steps: [0.8], step_names: ["low", "high"] };
+const tramlined = { bin: "rear", filled: kg(200), left: kg(100), area: { value: 1, unit: "ha" } };
 const field = { bin: "rear", filled: kg(100), left: kg(200), area: { value: 1, unit: "ha" } };
 
 const meter = { fills: 3, catches: 9 };
@@ -358,6 +359,10 @@ const setups = {
   "setup-no-book-value": [setup({ bins: [{ bin: "rear", assumed: "book value" }] })],
   "setup-figure-missing": [setup({ cart: { slip_standard_uncertainty_percent: 1 } })],
   "setup-more-left-than-filled": [setup({ field_checks: [field] })],
+  "setup-rows-shut": [
+    setup({ field_checks: [{ ...tramlined, rows_shut: 4 }] }),
+    setup({ field_checks: [{ ...tramlined, rows: 4, rows_shut: 4 }] }),
+  ],
   "setup-key-twice": [setup({ cart: { skid_percent: 3, slip_percent: 3 } })],
   "setup-key-unknown": [setup({ tolerence_percent: 5 }), setup({ colour: "red" })],
   "setup-key-of-other-kind": [

@@ -106,6 +106,11 @@ export const setupProblems: Phrases<SetupProblems> = {
     expected: (f) => `${f.key} beside it`,
     remedy: (f) => `Give ${f.key} as well, or delete this key.`,
   },
+  "setup-rows-shut": {
+    found,
+    expected: "fewer rows shut than the drill has, and rows beside them",
+    remedy: "Give the rows of the drill as rows, and how many of them are shut as rows_shut.",
+  },
   "setup-more-left-than-filled": {
     found,
     expected: "less left than was filled",

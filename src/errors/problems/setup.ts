@@ -30,6 +30,7 @@ export interface SetupNeeds {
   readonly "setup-rates-reversed": NoFacts;
   readonly "setup-figure-missing": { readonly key: string };
   readonly "setup-more-left-than-filled": NoFacts;
+  readonly "setup-rows-shut": NoFacts;
 }
 
 /** What stands there instead. */

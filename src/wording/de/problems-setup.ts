@@ -111,6 +111,12 @@ export const setupProblems: Phrases<SetupProblems> = {
     expected: (f) => `daneben ${f.key}`,
     remedy: (f) => `Geben Sie auch ${f.key} an, oder löschen Sie diesen Schlüssel.`,
   },
+  "setup-rows-shut": {
+    found,
+    expected: "weniger geschlossene Reihen, als die Maschine hat, und `rows` daneben",
+    remedy:
+      "Geben Sie die Reihen der Maschine als `rows` an und als `rows_shut`, wie viele davon geschlossen sind.",
+  },
   "setup-more-left-than-filled": {
     found,
     expected: "weniger übrig, als eingefüllt wurde",

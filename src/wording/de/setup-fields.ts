@@ -120,6 +120,14 @@ export const setupFields: Readonly<Record<string, Told>> = {
   "field_checks[].area": ["Bestellte Fläche; muss angegeben sein"],
   "field_checks[].intended_rate": ["Menge, die beabsichtigt war"],
   "field_checks[].assumed_delivery": ["Austrag je Umdrehung, auf den der Antrieb eingestellt war"],
+  "field_checks[].rows": ["Reihen der Maschine, wenn einige für Fahrgassen geschlossen sind"],
+  "field_checks[].rows_shut": ["Geschlossene Reihen bei einer Fahrt mit Fahrgasse"],
+  "field_checks[].tramline_share_percent": [
+    "Anteil der Fläche, der mit diesen geschlossenen Reihen bestellt wurde; ohne Angabe die ganze",
+  ],
+  "field_checks[].overlap_percent": [
+    "Anteil der Fläche, der doppelt bestellt wurde: Vorgewende, Keile, überlappende Fahrten",
+  ],
   "trial.products": [
     "Produkte, die verglichen werden, in der Reihenfolge des Berichts; ohne Angabe alle",
     ["Weizen", "Gerste"],

@@ -25,8 +25,7 @@ export const outlets = {
   aroundCentre: centre,
   orMore: (percent: string) => `${percent} or more`,
   sentence: (
-    f: Facts<"bin" | "product" | "variation" | "level", "range"> &
-      Counts<"fill" | "outlets">,
+    f: Facts<"bin" | "product" | "variation" | "level", "range"> & Counts<"fill" | "outlets">,
   ) =>
     `Bin ${f.bin} (${f.product}), fill ${f.fill}: ${f.outlets} outlets differ with a coefficient of variation of ${f.variation}${f.range === null ? "" : ` (${f.level} interval ${f.range})`}.`,
   allWithin: (f: Facts<"band" | "aroundCentre">) =>

@@ -42,8 +42,8 @@ describe("every figure of README, notebooks' prose and sentences", () => {
 
 describe("a sentence of a template", () => {
   it("is read whole, with a mark for what facts fill in, and no key for a text", () => {
-    // biome-ignore lint/suspicious/noTemplateCurlyInString: code as it stands in a file
     const code =
+      // biome-ignore lint/suspicious/noTemplateCurlyInString: code as it stands in a file
       'const a = { "4 keys": (f) => `in ${f.a === 1 ? "1 fill" : `${f.a} fills`}, 95 %` };';
     expect([...textsOf(code)].sort()).toEqual(["# fills", "1 fill", "in #, 95 %"]);
   });
