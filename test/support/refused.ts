@@ -359,6 +359,10 @@ const setups = {
   "setup-no-book-value": [setup({ bins: [{ bin: "rear", assumed: "book value" }] })],
   "setup-figure-missing": [setup({ cart: { slip_standard_uncertainty_percent: 1 } })],
   "setup-more-left-than-filled": [setup({ field_checks: [field] })],
+  "setup-bushel": [
+    setup({ bins: [{ bin: "1", target_rate: { value: 2, unit: "bu/ac" } }] }),
+    setup({ bins: [{ bin: "1", target_rate: { value: 120, unit: "kg/ha", bushel: kg(27) } }] }),
+  ],
   "setup-rows-shut": [
     setup({ field_checks: [{ ...tramlined, rows_shut: 4 }] }),
     setup({ field_checks: [{ ...tramlined, rows: 4, rows_shut: 4 }] }),

@@ -188,9 +188,9 @@ export const setupKinds: Readonly<Record<string, string>> = {
     "Länge in m, ft oder in, auf Wunsch mit standard_uncertainty",
   "area in ha, m² or ac, with an optional standard_uncertainty":
     "Fläche in ha, m² oder ac, auf Wunsch mit standard_uncertainty",
-  "rate in kg/ha or lb/ac": "Menge in kg/ha oder lb/ac",
-  "rate in kg/ha or lb/ac, seeds/m², seeds/ft², plants/m² or plants/ft²":
-    "Menge in kg/ha, lb/ac, seeds/m², seeds/ft², plants/m² oder plants/ft²",
+  "rate in kg/ha, lb/ac or g/m²": "Menge in kg/ha, lb/ac oder g/m²",
+  "rate in kg/ha, lb/ac or g/m², seeds/m², seeds/ft², seeds/ac, plants/m², plants/ft² or plants/ac; bu/ac with the mass of a bushel as bushel":
+    "Menge in kg/ha, lb/ac, g/m², seeds/m², seeds/ft², seeds/ac, plants/m², plants/ft² oder plants/ac; bu/ac mit der Masse eines Bushels als `bushel`",
   "delivery in kg/turn, g/turn, lb/turn or oz/turn":
     "Austrag in kg/turn, g/turn, lb/turn oder oz/turn",
   "delivery in kg/turn, g/turn, lb/turn or oz/turn, with an optional standard_uncertainty":
