@@ -169,6 +169,7 @@ export type {
 export type { FieldCheckChoices, FieldCheckOptions } from "./questions/field-check/options.ts";
 export type {
   Agreement,
+  AreaTaken,
   CheckedField,
   FieldCorrection,
   PredictedRate,
@@ -189,7 +190,7 @@ export type {
   WhyNotCompared,
 } from "./questions/fleet/result.ts";
 export type { OutletsChoices, OutletsOptions } from "./questions/outlets/options.ts";
-export type { Outlet, OutletGrade } from "./questions/outlets/result.ts";
+export type { Outlet } from "./questions/outlets/result.ts";
 export type { Explanation } from "./questions/outliers/explanations.ts";
 export type { NamedTests, NoNamedTest } from "./questions/outliers/named-tests.ts";
 export type { OutliersChoices, OutliersOptions } from "./questions/outliers/options.ts";

@@ -190,7 +190,7 @@ describe("catches as a data frame", () => {
   it("are refused with every cell that cannot be one", () => {
     const columns = ["row", "bin", "product", "fill", "catch", "turns", "net_kg", "note"];
     const values = [
-      [1, "front", "wheat", 1, 1, 20, 8.4, null],
+      [1, "1", "wheat", 1, 1, 20, 8.4, null],
       [2, 7, "wheat", 1.5, 2, 0, "8.4", 3],
       [3, null, "wheat", 1, 3, 20, Number.NaN, null],
     ];
@@ -207,7 +207,7 @@ describe("catches as a data frame", () => {
 
   it("say where, what was found, what was needed and what to do", () => {
     const columns = ["row", "bin", "product", "fill", "catch", "turns", "net_kg"];
-    const read = () => frameToCatches({ columns, values: [[1, "front", "wheat", 1, 1, -2, 8.4]] });
+    const read = () => frameToCatches({ columns, values: [[1, "1", "wheat", 1, 1, -2, 8.4]] });
     expect(read).toThrow(
       'data frame, row 1, column turns: found "-2"; needed a number from 0.001 to 1000000. Correct the cell.',
     );

@@ -8,6 +8,8 @@ export interface DemoSet {
   /** Cells in the order of `columns`; "" is a missing value. */
   readonly rows: readonly (readonly string[])[];
   readonly setup: object;
+  /** Numbers with a decimal comma, and then semicolons between cells; default: a point, and commas. */
+  readonly decimal?: "comma";
 }
 
 /** A column of a demo file, described as a field of a Table Schema. */

@@ -3,7 +3,10 @@ import type { DemoSet } from "./demo-set.ts";
 
 /** The files of a demo set: name to content, all UTF-8 with a line feed at every end. */
 export function filesOf(set: DemoSet): Readonly<Record<string, string>> {
-  const catches = csv([set.columns.map(({ name }) => name), ...set.rows]);
+  const catches = csv(
+    [set.columns.map(({ name }) => name), ...set.rows],
+    set.decimal === "comma" ? ";" : ",",
+  );
   return {
     "catches.csv": catches,
     "setup.json": json(set.setup),
@@ -11,12 +14,13 @@ export function filesOf(set: DemoSet): Readonly<Record<string, string>> {
   };
 }
 
-function csv(rows: readonly (readonly string[])[]): string {
-  return `${rows.map((row) => row.map(quoted).join(",")).join("\n")}\n`;
+function csv(rows: readonly (readonly string[])[], separator: string): string {
+  const quoted = (cell: string) => quotedBeside(separator, cell);
+  return `${rows.map((row) => row.map(quoted).join(separator)).join("\n")}\n`;
 }
 
-function quoted(cell: string): string {
-  return /[",\n]/.test(cell) ? `"${cell.replaceAll('"', '""')}"` : cell;
+function quotedBeside(separator: string, cell: string): string {
+  return /["\n]/.test(cell) || cell.includes(separator) ? `"${cell.replaceAll('"', '""')}"` : cell;
 }
 
 /** Two spaces, lists of plain values and quantities on one line: the formatter of this repository leaves it as it is. */
@@ -55,13 +59,18 @@ function dataPackage(set: DemoSet, catches: string): object {
         format: "csv",
         mediatype: "text/csv",
         encoding: "utf-8",
+        ...(set.decimal === "comma" ? { dialect: { delimiter: ";" } } : {}),
         bytes: Buffer.byteLength(catches),
         hash: `sha256:${createHash("sha256").update(catches).digest("hex")}`,
         schema: {
           $schema: "https://datapackage.org/profiles/2.0/tableschema.json",
-          fields: set.columns,
+          fields: set.columns.map((column) =>
+            set.decimal === "comma" && column.type === "number"
+              ? { ...column, decimalChar: "," }
+              : column,
+          ),
           missingValues: [""],
-          primaryKey: ["bin", "product", "fill", "catch"],
+          primaryKey: set.columns.slice(0, 4).map(({ name }) => name),
         },
       },
       {

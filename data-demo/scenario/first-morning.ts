@@ -17,7 +17,7 @@ export function firstMorning(seed: number = firstMorningSeed): DemoSet {
     const net = massOfCatch(delivery, meter, turns, random);
     const bag = 0.4 + 0.008 * random.normal();
     return [
-      "front",
+      "1",
       "barley",
       "1",
       String(index + 1),
@@ -57,7 +57,7 @@ const firstMorningSetup = {
   },
   bins: [
     {
-      bin: "front",
+      bin: "1",
       product: "barley",
       target_rate: { value: 160, unit: "kg/ha" },
       book_value: { value: 0.31, unit: "kg/turn" },

@@ -9,13 +9,13 @@ export const divisionKg = 0.02;
 /** What was done to the season on purpose, so that there is something to find. */
 export const planted = {
   /** The bag was not weighed empty: its mass stays in the net mass. */
-  forgottenTare: { bin: "front", fill: 4, catch: 2 },
+  forgottenTare: { bin: "1", fill: 4, catch: 2 },
   /** The operator wrote one turn more than the meter made. */
-  miscountedTurn: { bin: "middle", fill: 6, catch: 3, turnsMade: 19, turnsWritten: 20 },
+  miscountedTurn: { bin: "2", fill: 6, catch: 3, turnsMade: 19, turnsWritten: 20 },
   /** From this fill on the meter delivers less. */
-  drift: { bin: "rear", fromFill: 6, change: -0.055 },
+  drift: { bin: "3", fromFill: 6, change: -0.055 },
   /** Weighed with another scale. */
-  coarseScale: { bin: "front", fill: 7, divisionKg: 0.2 },
+  coarseScale: { bin: "1", fill: 7, divisionKg: 0.2 },
 } as const;
 
 /** A bin of the invented drill, with what the simulation knows and the operator does not. */
@@ -28,8 +28,8 @@ export interface Bin extends Meter {
   readonly catchRpm: readonly [number, number];
 }
 
-export const front: Bin = {
-  bin: "front",
+export const wheat: Bin = {
+  bin: "1",
   product: "wheat",
   kgPerTurn: 0.42,
   fillSpread: 0.018,
@@ -39,8 +39,8 @@ export const front: Bin = {
   catchRpm: [55, 55],
 };
 
-export const middle: Bin = {
-  bin: "middle",
+export const pea: Bin = {
+  bin: "2",
   product: "pea",
   kgPerTurn: 0.56,
   fillSpread: 0.022,
@@ -51,8 +51,8 @@ export const middle: Bin = {
 };
 
 /** Its meter is driven by a ground wheel and cranked by hand for a catch. */
-export const rear: Bin = {
-  bin: "rear",
+export const starter: Bin = {
+  bin: "3",
   product: "starter fertiliser",
   kgPerTurn: 0.18,
   fillSpread: 0.013,
@@ -62,7 +62,7 @@ export const rear: Bin = {
   catchRpm: [32, 40],
 };
 
-export const bins: readonly Bin[] = [front, middle, rear];
+export const bins: readonly Bin[] = [wheat, pea, starter];
 
 /** Turns of the catches of one fill: 15 and 30 are always there, so that a constant mass can show itself. */
 export const turnPlans: readonly (readonly number[])[] = [
@@ -93,10 +93,10 @@ const drillingDays = [
  * drilled first, then pea.
  */
 export function startOfFill(bin: Bin, fill: number): { day: string; minutes: number } {
-  if (bin === rear) {
+  if (bin === starter) {
     return { day: dayAt(fill - 1), minutes: 6 * 60 + 20 };
   }
-  const seedFill = (bin === front ? 0 : fillsPerBin) + fill - 1;
+  const seedFill = (bin === wheat ? 0 : fillsPerBin) + fill - 1;
   const afternoon = seedFill % 2 === 1;
   return { day: dayAt(Math.floor(seedFill / 2)), minutes: afternoon ? 13 * 60 + 5 : 7 * 60 + 10 };
 }

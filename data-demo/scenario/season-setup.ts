@@ -1,5 +1,5 @@
 import { mean } from "simple-statistics";
-import { type Bin, front, middle, planted, rear } from "./season-plan.ts";
+import { type Bin, pea, planted, starter, wheat } from "./season-plan.ts";
 
 const kg = (value: number): object => ({ value, unit: "kg" });
 const ha = (value: number): object => ({ value, unit: "ha" });
@@ -13,13 +13,13 @@ const fieldShare = 0.985;
 
 /**
  * The setup that goes with the season. Two field checks belong to it: one of a fill that ran as intended, one of the
- * rear bin after its meter had moved while the drive still stood as before.
+ * starter bin after its meter had moved while the drive still stood as before.
  *
  * @param deliveries true delivery of each fill, kg/turn
  */
 export function seasonSetup(deliveries: ReadonlyMap<Bin, readonly number[]>): object {
   const ofFill = (bin: Bin, fill: number): number => deliveries.get(bin)?.[fill - 1] ?? Number.NaN;
-  const rearBefore = mean((deliveries.get(rear) ?? []).slice(0, planted.drift.fromFill - 1));
+  const starterBefore = mean((deliveries.get(starter) ?? []).slice(0, planted.drift.fromFill - 1));
   return {
     title: "Three bins, spring 2026 (invented)",
     tolerance_percent: 3,
@@ -31,8 +31,8 @@ export function seasonSetup(deliveries: ReadonlyMap<Bin, readonly number[]>): ob
       wheel_circumference: metres(2.2),
     },
     bins: [
-      seedBin(front, 0.4, { thousandKernelMass: 42, price: 0.42, heavy: 0.6, light: 1.3 }),
-      seedBin(middle, 0.55, { thousandKernelMass: 240, price: 0.55, heavy: 1.1, light: 1.9 }),
+      seedBin(wheat, 0.4, { thousandKernelMass: 42, price: 0.42, heavy: 0.6, light: 1.3 }),
+      seedBin(pea, 0.55, { thousandKernelMass: 240, price: 0.55, heavy: 1.1, light: 1.9 }),
       starterBin(),
     ],
     money: {
@@ -44,8 +44,8 @@ export function seasonSetup(deliveries: ReadonlyMap<Bin, readonly number[]>): ob
       area_per_fill_ha: 30,
     },
     field_checks: [
-      fieldCheck(front, 3, 4400, 1),
-      fieldCheck(rear, 8, 3800, ofFill(rear, 8) / rearBefore),
+      fieldCheck(wheat, 3, 4400, 1),
+      fieldCheck(starter, 8, 3800, ofFill(starter, 8) / starterBefore),
     ],
   };
 }
@@ -79,9 +79,9 @@ function seedBin(
 
 function starterBin(): object {
   return {
-    bin: rear.bin,
-    product: rear.product,
-    target_rate: kgPerHa(rear.targetKgPerHa),
+    bin: starter.bin,
+    product: starter.product,
+    target_rate: kgPerHa(starter.targetKgPerHa),
     book_value: kgPerTurn(0.19),
     assumed: "book value",
     drive: { kind: "ground-wheel", ratio: 0.88, steps: [0.8, 0.84, 0.88, 0.92, 0.96] },

@@ -30,7 +30,10 @@ export function productAnswers(model: Model, choices: ComparisonChoices): Produc
   const products = new Set(model.meters.map(({ product }) => product));
   const { reference = null, products: named = null } = comparison;
   if (reference !== null && !products.has(reference) && !named?.includes(reference))
-    throw new OptionError("reference", reference, `one of ${[...products].join(", ")}`);
+    throw new OptionError("reference", reference, {
+      need: "listed",
+      facts: { choices: [...products] },
+    });
   if (when === "never" || (products.size < 2 && trial === undefined)) return null;
   const asked = when === "always" || trial !== undefined;
   const wanted = named === null ? model : ofProducts(model, named);

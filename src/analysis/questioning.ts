@@ -61,7 +61,7 @@ export function questioningBy(
   const options = optionsWith(given, setup, scaleDivision);
   const open = openLog(log.catches, reading, options, modelChoices(options, setup));
   if (open.meters.length === 0)
-    throw new OptionError("leave-out", "every catch", "such that at least one catch counts");
+    throw new OptionError("leave-out", "every catch", { need: "some-catch-counts", facts: {} });
   const names = logNames(log.catches);
   return {
     open,

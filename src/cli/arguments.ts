@@ -80,7 +80,7 @@ export function parseAmounts(text: string, say: Needed): number[] {
   return text.split(",").map((one) => parseAmount(one, say));
 }
 
-/** "rear:4:2" → bin rear, fill 4, catch 2; "1/north:3/2026:2". A bin name may hold colons itself; the last two parts count. */
+/** "3:4:2" → bin 3, fill 4, catch 2; "1/north:3/2026:2". A bin name may hold colons itself; the last two parts count. */
 export function parseCatchKey(
   text: string,
   say: Needed,

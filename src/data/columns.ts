@@ -1,30 +1,6 @@
-import type { Catch } from "./types.ts";
+import type { CatchColumn } from "./catch-column.ts";
 
-/** One column of a file of catches: which field it fills, which values it may have, and where it is shown. */
-export interface CatchColumn {
-  readonly name: string;
-  /** Null where it only tells how another column is meant. */
-  readonly field: Exclude<keyof Catch, "row" | "extra"> | null;
-  /** "date" is an ISO 8601 date, or date and time. "boolean" is yes or no. */
-  readonly type: "string" | "number" | "integer" | "date" | "boolean";
-  readonly unit: string | null;
-  readonly required: boolean;
-  /** Smallest and largest value; null where there is none. */
-  readonly minimum: number | null;
-  readonly maximum: number | null;
-  /** Noted beside the weighing: read as its type says, with no rule that holds it against other columns. */
-  readonly recorded: boolean;
-  /** A header that begins so and is not the name lacks its unit, and is asked for it; null: none. */
-  readonly quantity: string | null;
-  /** Names the header may have in other languages. */
-  readonly alsoCalled: readonly string[];
-  /** Whether the empty sheet has it. */
-  readonly inSheet: boolean;
-  /** Whether the tidy table of catches has it. */
-  readonly inCatchTable: boolean;
-  readonly description: string;
-  readonly example: string;
-}
+export type { CatchColumn };
 
 const text = {
   type: "string",
@@ -34,7 +10,7 @@ const text = {
   maximum: null,
   recorded: false,
   quantity: null,
-  alsoCalled: [],
+  german: null,
   inSheet: false,
   inCatchTable: false,
 } as const;
@@ -60,7 +36,7 @@ export const catchColumns = [
     ...key,
     name: "farm",
     field: "farm",
-    alsoCalled: ["Betrieb"],
+    german: "Betrieb",
     description: "Farm, where the file holds several; then in every row",
     example: "Hill Farm",
   },
@@ -68,7 +44,7 @@ export const catchColumns = [
     ...key,
     name: "machine",
     field: "machine",
-    alsoCalled: ["Maschine"],
+    german: "Maschine",
     description: "Drill or cart, where the file holds several; then in every row",
     example: "north",
   },
@@ -76,7 +52,7 @@ export const catchColumns = [
     ...key,
     name: "season",
     field: "season",
-    alsoCalled: ["Saison"],
+    german: "Saison",
     description:
       "Season, by year or a name with the year in it, where the file holds several; then in every row",
     example: "2026",
@@ -85,6 +61,7 @@ export const catchColumns = [
     ...needed,
     name: "bin",
     field: "bin",
+    german: "Tank",
     description: "Bin of the cart, by number or name",
     example: "1",
   },
@@ -92,6 +69,7 @@ export const catchColumns = [
     ...needed,
     name: "product",
     field: "product",
+    german: "Produkt",
     description: "What is in the bin, always spelled the same way",
     example: "wheat",
   },
@@ -99,6 +77,7 @@ export const catchColumns = [
     ...count,
     name: "fill",
     field: "fill",
+    german: "Füllung",
     description: "Number of this filling of the bin, from 1, in order of time",
     example: "1",
   },
@@ -106,6 +85,7 @@ export const catchColumns = [
     ...count,
     name: "catch",
     field: "catch",
+    german: "Probe",
     description: "Number of this catch within its bin, product and fill, from 1",
     example: "1",
   },
@@ -113,6 +93,7 @@ export const catchColumns = [
     ...needed,
     name: "turns",
     field: "turns",
+    german: "Umdrehungen",
     type: "number",
     unit: "turns",
     minimum: 0.001,
@@ -124,6 +105,7 @@ export const catchColumns = [
     ...mass,
     name: "net_kg",
     field: "netKg",
+    german: "netto_kg",
     inCatchTable: true,
     description:
       "Mass caught, without the container; may be left empty when gross and tare are given",
@@ -133,6 +115,7 @@ export const catchColumns = [
     ...mass,
     name: "gross_kg",
     field: "grossKg",
+    german: "brutto_kg",
     inSheet: true,
     description: "Mass caught with the container",
     example: "6.31",
@@ -141,6 +124,7 @@ export const catchColumns = [
     ...mass,
     name: "tare_kg",
     field: "tareKg",
+    german: "Tara_kg",
     inSheet: true,
     description: "Mass of the empty container; 0 when the scale was set to zero with it",
     example: "0.42",
@@ -149,6 +133,7 @@ export const catchColumns = [
     ...mass,
     name: "division_kg",
     field: "divisionKg",
+    german: "Teilung_kg",
     minimum: 0.000001,
     description:
       "Step of the scale's display, when the catches were not all weighed on the scale of the setup file",
@@ -158,6 +143,7 @@ export const catchColumns = [
     ...remark,
     name: "taken_at",
     field: "takenAt",
+    german: "entnommen_am",
     type: "date",
     inSheet: true,
     description: "When the catch was taken: date, or date and time, year first",
@@ -167,6 +153,7 @@ export const catchColumns = [
     ...figure,
     name: "meter_rpm",
     field: "meterRpm",
+    german: "Drehzahl_U_min",
     unit: "turns/min",
     minimum: 0.001,
     maximum: 10_000,
@@ -178,6 +165,7 @@ export const catchColumns = [
     ...figure,
     name: "bulk_density_kg_m3",
     field: "bulkDensityKgPerM3",
+    german: "Schüttgewicht_kg_m3",
     unit: "kg/m³",
     minimum: 1,
     maximum: 20_000,
@@ -189,6 +177,7 @@ export const catchColumns = [
     ...share,
     name: "moisture_pct",
     field: "moisturePercent",
+    german: "Feuchte_%",
     quantity: "moisture",
     description: "Moisture of the product; say in a note whether on a wet or dry basis",
     example: "13.5",
@@ -197,6 +186,7 @@ export const catchColumns = [
     ...share,
     name: "bin_level_pct",
     field: "binLevelPercent",
+    german: "Füllstand_%",
     quantity: "bin level",
     inSheet: true,
     inCatchTable: false,
@@ -207,6 +197,7 @@ export const catchColumns = [
     ...text,
     name: "outlet",
     field: "outlet",
+    german: "Auslauf",
     description: "Outlet caught from, when not the whole meter",
     example: "3",
   },
@@ -214,6 +205,7 @@ export const catchColumns = [
     ...remark,
     name: "operator",
     field: "operator",
+    german: "Bediener",
     inSheet: true,
     description: "Who took the catch",
     example: "A",
@@ -222,6 +214,7 @@ export const catchColumns = [
     ...remark,
     name: "note",
     field: "note",
+    german: "Notiz",
     inSheet: true,
     description: "Anything worth remembering",
     example: "after rain",
@@ -230,6 +223,7 @@ export const catchColumns = [
     ...remark,
     name: "checked",
     field: "checked",
+    german: "nachgesehen",
     inSheet: true,
     description:
       "What was looked at, when a catch that stands out was found to be in order: it is kept on your word",
@@ -239,6 +233,7 @@ export const catchColumns = [
     ...text,
     name: "exclude",
     field: null,
+    german: "weglassen",
     type: "boolean",
     description: "yes: leave this catch out; needs a reason",
     example: "no",
@@ -247,6 +242,7 @@ export const catchColumns = [
     ...text,
     name: "reason",
     field: "leftOut",
+    german: "Grund",
     description: "Why the catch is left out; not kept when exclude is no",
     example: "bag slipped",
   },

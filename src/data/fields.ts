@@ -143,8 +143,8 @@ function dateField(reading: RowReading, name: PlainColumn): FieldReader<string> 
   };
 }
 
-export const yes = new Set(["yes", "y", "true", "1", "x"]);
-export const no = new Set(["no", "n", "false", "0", ""]);
+export const yes = new Set(["yes", "y", "ja", "j", "true", "1", "x"]);
+export const no = new Set(["no", "n", "nein", "false", "0", ""]);
 
 /**
  * Why the person leaves a catch out: undefined when it counts, null when it is left out for a reason that is not told.

@@ -17,10 +17,10 @@ export function withKeys(table: Table, keys: GivenKeys): Table {
   for (const [name, value] of given) {
     const option = `key ${name}`;
     if (!keyColumns.some((known) => known === name))
-      throw new OptionError(option, value, `one of ${keyColumns.join(", ")}`);
-    if (tidyText(value) === "") throw new OptionError(option, value, "a name");
+      throw new OptionError(option, value, { need: "listed", facts: { choices: keyColumns } });
+    if (tidyText(value) === "") throw new OptionError(option, value, { need: "name", facts: {} });
     if (table.headers.some((header) => isFor(header, name)))
-      throw new OptionError(option, value, `left out, since the file has a column ${name}`);
+      throw new OptionError(option, value, { need: "no-column-beside", facts: { column: name } });
   }
   if (given.length === 0) return table;
   const places = table.headers.length;

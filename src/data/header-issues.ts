@@ -1,5 +1,5 @@
 import type { DataIssue } from "../errors/data-issue.ts";
-import { type MassKind, massKinds, massUnits } from "./column-kinds.ts";
+import { columnByName, type MassKind, massKinds, massUnits } from "./column-kinds.ts";
 import { catchColumns } from "./columns.ts";
 import { type Header, knownHeaders } from "./header-names.ts";
 import { dataIssue, type Place } from "./issues.ts";
@@ -46,6 +46,16 @@ const unitWanted: readonly {
     start: new RegExp(`^${kind}(?:mass|weight|wt)?(?:${unitWords})?$`),
     names: massUnits.map((unit) => `${kind}_${unit}`),
   })),
+  ...massKinds.flatMap((kind) => {
+    const german = columnByName[`${kind}_kg`].german?.replace(/_kg$/, "");
+    return german === undefined
+      ? []
+      : {
+          instead: kind,
+          start: new RegExp(`^${german.toLowerCase()}(?:masse|gewicht)?(?:${unitWords})?$`),
+          names: massUnits.map((unit) => `${german}_${unit}`),
+        };
+  }),
   ...catchColumns.flatMap(({ name, quantity }) =>
     quantity === null
       ? []

@@ -28,17 +28,25 @@ function known(text: string, meaning: Meaning) {
   return { ...spelled(text), meaning };
 }
 
-/** What a header means, by its spelling. */
+/** What a header means, by its spelling: of the listed name, or of the one a sheet kept in German has. */
 export const meanings: ReadonlyMap<string, Meaning> = new Map([
-  ...plainColumns.flatMap((plain) =>
-    columnByName[plain].alsoCalled.map((name): [string, Meaning] => [
-      spelled(name).spelling,
-      { plain },
-    ]),
+  ...knownHeaders.flatMap(({ meaning }) =>
+    germanSpellings(meaning).map((spelling): [string, Meaning] => [spelling, meaning]),
   ),
   ...knownHeaders.map(({ spelling, meaning }): [string, Meaning] => [spelling, meaning]),
   ...massKinds.map((kind): [string, Meaning] => [`${kind}lbs`, { kind, unit: "lb" }]),
 ]);
+
+/** With its umlauts, and as a keyboard without them writes it. */
+function germanSpellings(meaning: Meaning): readonly string[] {
+  const german =
+    "plain" in meaning
+      ? columnByName[meaning.plain].german
+      : columnByName[`${meaning.kind}_kg`].german?.replace(/kg$/, meaning.unit);
+  if (german === null || german === undefined) return [];
+  const { spelling } = spelled(german);
+  return [spelling, spelling.replaceAll("ä", "ae").replaceAll("ö", "oe").replaceAll("ü", "ue")];
+}
 
 /** How many of these headers are known: tells the right separator of a CSV from the wrong ones. */
 export function countKnown(headers: readonly string[]): number {

@@ -1,4 +1,5 @@
 import { OptionError } from "../errors/errors.ts";
+import type { OptionNeeds } from "../errors/problems/option.ts";
 import type { FillName } from "../results/fill-name.ts";
 import { type LogNames, logNames } from "./log-names.ts";
 import type { Catch, CatchLog } from "./types.ts";
@@ -24,13 +25,13 @@ export interface LeaveOutKey {
  * @returns       a new log
  * @throws        OptionError when a key names no catch, or more than one, and when the reason is empty
  * @example
- *   const text = "bin,product,fill,catch,turns,net_kg\nfront,oats,4,1,20,6.36\nfront,oats,4,2,20,6.81";
+ *   const text = "bin,product,fill,catch,turns,net_kg\n1,oats,4,1,20,6.36\n1,oats,4,2,20,6.81";
  *   const log = await readCatches({ name: "catches.csv", text });
- *   const kept = leaveOut(log, [{ bin: "front", fill: 4, catch: 2 }], "bag not tared");
+ *   const kept = leaveOut(log, [{ bin: "1", fill: 4, catch: 2 }], "bag not tared");
  *   kept.catches.map(({ leftOut }) => leftOut) // -> [null, "bag not tared"]
  */
 export function leaveOut(log: CatchLog, keys: readonly LeaveOutKey[], reason: string): CatchLog {
-  if (reason.trim() === "") throw new OptionError("reason", reason, "some words saying why");
+  if (reason.trim() === "") throw new OptionError("reason", reason, { need: "reason", facts: {} });
   const chosen = new Set(keys.map((key) => theCatch(log, key)));
   return {
     ...log,
@@ -45,23 +46,22 @@ function theCatch({ catches, source }: CatchLog, key: LeaveOutKey): Catch {
   const found = catches.filter((row) => matches(row, key, names));
   const [only] = found;
   if (only === undefined)
-    throw new OptionError("leaveOut", nameOf(key), `a bin:fill:catch that is in ${source}`);
-  if (found.length > 1) throw new OptionError("leaveOut", nameOf(key), severalWords(found, names));
+    throw new OptionError("leaveOut", nameOf(key), { need: "catch-in", facts: { source } });
+  if (found.length > 1)
+    throw new OptionError("leaveOut", nameOf(key), {
+      need: "one-catch",
+      facts: apart(found, names),
+    });
   return only;
 }
 
 /** What would settle which of several catches is meant. */
-function severalWords(found: readonly Catch[], names: LogNames): string {
+function apart(found: readonly Catch[], names: LogNames): OptionNeeds["one-catch"] {
   const bins = [...new Set(found.map(names.bin))];
-  const fills = [...new Set(found.map(names.fill))];
-  const products = found.map(({ product }) => product);
-  const [them, what] =
-    bins.length > 1
-      ? [bins.map((bin) => `in bin ${bin}`), "name the bin so"]
-      : fills.length > 1
-        ? [fills.map((fill) => `in fill ${fill}`), "name the fill so"]
-        : [[`with ${products.join(" and ")}`], "name the product"];
-  return `one catch; this one exists ${them.join(" and ")}, so ${what}`;
+  if (bins.length > 1) return { by: "bin", names: bins };
+  const fills = [...new Set(found.map(names.fill))].map(String);
+  if (fills.length > 1) return { by: "fill", names: fills };
+  return { by: "product", names: found.map(({ product }) => product) };
 }
 
 function matches(row: Catch, key: LeaveOutKey, names: LogNames): boolean {

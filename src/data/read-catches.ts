@@ -83,9 +83,12 @@ export async function tableIn(source: CatchSource, options: ReadOptions): Promis
 function checkOptions(options: ReadOptions, format: FileFormat | null): void {
   const unknown = Object.keys(options).find((name) => name !== "sheet" && name !== "keys");
   if (unknown !== undefined)
-    throw new OptionError(unknown, "given", "left out; known: sheet, keys");
+    throw new OptionError(unknown, "given", {
+      need: "known-name",
+      facts: { names: ["sheet", "keys"] },
+    });
   if (options.sheet !== undefined && format !== "xlsx") {
-    throw new OptionError("sheet", options.sheet, "left out unless the file is an .xlsx workbook");
+    throw new OptionError("sheet", options.sheet, { need: "sheet-of-workbook", facts: {} });
   }
 }
 

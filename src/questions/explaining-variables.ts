@@ -140,6 +140,6 @@ function inputOf(groups: readonly ProductGroup[]): ExplainingVariables["input"] 
 function checkBlocks(model: Model, { blocks }: ExplainingVariablesOptions): void {
   const names = blockNames(model);
   if (blocks !== null && !names.includes(blocks)) {
-    throw new OptionError("blocks", blocks, `one of ${names.join(", ")}`);
+    throw new OptionError("blocks", blocks, { need: "listed", facts: { choices: names } });
   }
 }

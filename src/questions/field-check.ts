@@ -7,6 +7,7 @@ import type { FieldCheck, FieldCheckOptions } from "./field-check/result.ts";
 
 export type {
   Agreement,
+  AreaTaken,
   CheckedField,
   FieldCheck,
   FieldCheckOptions,
@@ -17,7 +18,7 @@ export type {
 /**
  * What did the field use, was it the rate intended, and does it agree with what the catches let expect?
  *
- * Rate = (filled − left)/area, uncertainty by first order of the GUM. Rate error = rate ÷ intended − 1. Against the
+ * Rate = (filled − left)/(area · (1 − rows shut ÷ rows · share with tramlines + share drilled twice)), uncertainty by first order of the GUM. Rate error = rate ÷ intended − 1. Against the
  * predicted rate (delivery × turns per hectare): normalised error E_n with both expanded uncertainties, agreement where
  * |E_n| <= 1, and then the inverse-variance mean of both. Several checks: mean of field ÷ predicted, t on checks − 1.
  *

@@ -9,10 +9,9 @@ import type { FillName } from "../results/fill-name.ts";
 import { requireModelOptions } from "../results/options.ts";
 import { coefficientOfVariation } from "../statistics/coefficient-of-variation.ts";
 import { mean, median } from "../statistics/summary.ts";
-import { gradeOf } from "./outlets/grade.ts";
 import type { Outlet, Outlets, OutletsOptions } from "./outlets/result.ts";
 
-export type { Outlet, OutletGrade, Outlets, OutletsOptions } from "./outlets/result.ts";
+export type { Outlet, Outlets, OutletsOptions } from "./outlets/result.ts";
 
 interface OutletTotals extends FillTotals {
   readonly outlet: string;
@@ -22,7 +21,7 @@ const fewestOutlets = 2;
 const comfortableOutlets = 5;
 
 /**
- * How evenly do the outlets of a bin deliver, what grade is that, and which of them are outside the band?
+ * How evenly do the outlets of a bin deliver, and which of them are outside the band that the user gives?
  *
  * Delivery of each outlet is Σm/Σt of its catches; coefficient of variation over outlets with Vangel's interval, one value
  * an outlet. The catch scatter of one outlet is another thing and is given apart, where outlets were caught more than once.
@@ -30,8 +29,8 @@ const comfortableOutlets = 5;
  * @param meter   one bin × product; the newest fill in which two or more outlets were caught counts
  * @param options band (default ± 5 %) and the target of an outlet (default the mean of the outlets)
  * @returns       null when no fill names two outlets: nothing was asked. Fractions, and kg/turn
- * Null when      outlets agree exactly: interval and grade (caution outlets-agree-exactly)
- * Assumes        outlets near-normal about their mean. Grades are those of an air drill's outlets, from memory
+ * Null when      outlets agree exactly: interval (caution outlets-agree-exactly)
+ * Assumes        outlets near-normal about their mean
  * Source         Vangel 1996, The American Statistician 50, 21–26
  */
 export function outlets(meter: Meter, options: OutletsOptions): Outlets | null {
@@ -53,7 +52,6 @@ export function outlets(meter: Meter, options: OutletsOptions): Outlets | null {
     outlets: groups.map((group) => outletOf(group, band)),
     meanKgPerTurn: center,
     coefficientOfVariation: variation,
-    grade: gradeOf(variation),
     band,
     catchScatter: scatterWithin(groups, center),
   } as const;
@@ -119,13 +117,20 @@ function scatterWithin(groups: readonly OutletTotals[], center: number): Outlets
 }
 
 function cautionsOf(result: Omit<Outlets, "cautions">): readonly Caution[] {
-  const { bin, product, fill, input, grade, catchScatter, options } = result;
+  const {
+    bin,
+    product,
+    fill,
+    input,
+    coefficientOfVariation: variation,
+    catchScatter,
+    options,
+  } = result;
   const found: Caution[] = [];
   const say = <C extends CautionCode>(code: C, facts: CautionFacts[C]) =>
     found.push(caution(code, { bin, product, fill }, facts));
   if (input.outlets < comfortableOutlets) say("few-outlets", { outlets: input.outlets });
-  if (grade === null) say("outlets-agree-exactly", { outlets: input.outlets });
-  else say("outlet-grades-from-memory", {});
+  if (variation.interval === null) say("outlets-agree-exactly", { outlets: input.outlets });
   if (catchScatter === null) say("outlets-caught-once", {});
   const outside = result.outlets.filter(({ insideBand }) => !insideBand);
   if (outside.length > 0)

@@ -123,17 +123,16 @@ function checkAgainst(
   const fills = model.meters.flatMap((meter) => meter.fills);
   const products = [...new Set(model.meters.map(({ product }) => product))];
   if (reference !== null && !(wanted ?? products).includes(reference)) {
-    throw new OptionError(
-      "reference",
-      reference,
-      `a product of the file: ${(wanted ?? products).join(", ")}`,
-    );
+    throw new OptionError("reference", reference, {
+      need: "listed",
+      facts: { choices: wanted ?? products },
+    });
   }
   const names = blockNames(model);
   if (blocks !== null && !names.includes(blocks)) {
-    throw new OptionError("blocks", blocks, `one of ${names.join(", ")}`);
+    throw new OptionError("blocks", blocks, { need: "listed", facts: { choices: names } });
   }
   if (scale === "log" && fills.some(({ delivery }) => !(delivery > 0))) {
-    throw new OptionError("scale", scale, '"as measured" where a fill delivered nothing');
+    throw new OptionError("scale", scale, { need: "as-measured", facts: {} });
   }
 }

@@ -17,7 +17,7 @@ export function chaptersOf(
 ): readonly MeterAnswers[] {
   for (const name of asked)
     if (!meters.some(({ bin }) => bin === name))
-      throw new OptionError("bin", name, `a bin that is in ${source}`);
+      throw new OptionError("bin", name, { need: "bin-in", facts: { source } });
   if (trial !== undefined && edition === "short")
     return meters.filter(({ bin }) => asked.includes(bin));
   if (fleet === undefined) return meters;

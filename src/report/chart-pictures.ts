@@ -5,7 +5,7 @@ import { chartsIn } from "./walk.ts";
 
 /** A chart drawn to stand alone. */
 export interface ChartPicture {
-  /** Of its specification, without the ending: "charts/bin-front-wheat--drift". */
+  /** Of its specification, without the ending: "charts/bin-1-wheat--drift". */
   readonly name: string;
   /** With its title, on paper. */
   readonly svg: string;

@@ -1,20 +1,21 @@
 import { markdownTable } from "markdown-table";
 import { catchColumns } from "../data/columns.ts";
 import { setupFields } from "../data/setup/json-schema.ts";
+import { byteOrderMark, delimiters } from "../data/write-csv.ts";
 import { safety } from "../wording/en/safety.ts";
 import { template as english } from "../wording/en/template.ts";
 import type { Words } from "../wording/words.ts";
 import type { SafetyWords } from "./sections/safety-strip.ts";
 
 /** What every catch needs, and what most logs keep. */
-const sheetColumns = catchColumns.filter(({ inSheet }) => inSheet).map(({ name }) => name);
+const sheetColumns = catchColumns.filter(({ inSheet }) => inSheet);
 
 // Empty on purpose: a figure put here as an example would end up in somebody's result.
 const emptySetup = { scale: {}, cart: {}, bins: [], money: {} };
 
 /**
- * An empty catch sheet, an empty setup, and what every column and field means, as texts by file name. Columns and fields have
- * the same names in every language, so that the files can be read everywhere.
+ * An empty catch sheet, an empty setup, and what every column and field means, as texts by file name. The sheet's columns are
+ * called as the language has it, and read by that name everywhere; the setup's fields have the same names in every language.
  *
  * @param words  of the language columns and fields are described in, such as those of `wordsFor`; default: English
  */
@@ -22,10 +23,16 @@ export function templateFiles(
   words: Pick<Words, "template"> & SafetyWords = { template: english, report: { safety } },
 ): Readonly<Record<string, string>> {
   return {
-    "catches.csv": `${sheetColumns.join(",")}\n`,
+    "catches.csv": emptySheet(words),
     "setup.json": `${JSON.stringify(emptySetup, null, 2)}\n`,
     "columns.md": columnDescriptions(words),
   };
+}
+
+/** Where a spreadsheet has decimal commas, the first bytes tell it to read umlauts as UTF-8. */
+function emptySheet({ template: say }: Pick<Words, "template">): string {
+  const mark = say.decimal === "comma" ? byteOrderMark : "";
+  return `${mark}${sheetColumns.map(say.header).join(delimiters[say.decimal])}\n`;
 }
 
 function columnDescriptions({
@@ -49,7 +56,9 @@ ${table(
   catchColumns.map((column) => {
     const { meaning, example } = say.column(column);
     return [
-      `\`${column.name}\``,
+      say.header(column) === column.name
+        ? `\`${column.name}\``
+        : `\`${say.header(column)}\` (\`${column.name}\`)`,
       column.required ? say.catches.yes : "",
       column.unit === null ? "" : say.unit(column.unit),
       meaning,

@@ -2,11 +2,14 @@
 export const defaults = {
   /** The level most tables, bulletins and reviewers use. */
   level: 0.95,
-  /** The commonest advice in extension bulletins on drills and granular applicators: within 5 % of the target. */
+  /**
+   * Within 5 % of the rate wanted, else adjust: University of Georgia Extension (Madison County, 2020) on application equipment,
+   * Field and Long (2018) on drills; Sumner (Georgia) and Alabama ANR-725 ask it of each outlet. The user's to choose.
+   */
   tolerance: 0.05,
   /** Chance of reaching a width that was planned for; below it a plan fails little less often than it holds. */
   assurance: 0.8,
-  /** Shift for which the power of the drift tests is stated: the commonest tolerance, so that "moved" means "off". */
+  /** Shift for which the power of the drift tests is stated: the default tolerance, so that "moved" means "off". */
   shiftOfInterest: 0.05,
   /**
    * Standard deviation of ln σ between meters, for catch scatter and for how fills differ: 95 % of meters lie within a factor

@@ -36,15 +36,19 @@ export const factors = {
     "kg/ha": { numerator: 1, denominator: 1 },
     // 0.453 592 37 kg ÷ 0.404 685 642 24 ha
     "lb/ac": { numerator: 45_359_237_000, denominator: 40_468_564_224 },
+    "g/m²": { numerator: 10, denominator: 1 },
   },
   // Seeds sown and plants standing differ by establishment, so neither converts into the other.
   seeds: {
     "seeds/m²": { numerator: 1, denominator: 1 },
     "seeds/ft²": { numerator: 100_000_000, denominator: 9_290_304 },
+    // 1 ÷ 4046.856 422 4 m²
+    "seeds/ac": { numerator: 10_000_000, denominator: 40_468_564_224 },
   },
   plants: {
     "plants/m²": { numerator: 1, denominator: 1 },
     "plants/ft²": { numerator: 100_000_000, denominator: 9_290_304 },
+    "plants/ac": { numerator: 10_000_000, denominator: 40_468_564_224 },
   },
   delivery: {
     "kg/turn": { numerator: 1, denominator: 1 },

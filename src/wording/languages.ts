@@ -23,7 +23,10 @@ export const languageTags: readonly string[] = Object.keys(languages);
 export async function wordsFor(language: string, units: UnitSystem): Promise<Words> {
   const load = Object.hasOwn(languages, language) ? languages[language] : undefined;
   if (load === undefined)
-    throw new OptionError("language", language, `one of ${languageTags.join(", ")}`);
+    throw new OptionError("language", language, {
+      need: "listed",
+      facts: { choices: languageTags },
+    });
   const key = `${language} ${units}`;
   const words = made.get(key) ?? wordsIn(await load(), units);
   made.set(key, words);

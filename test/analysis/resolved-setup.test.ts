@@ -55,7 +55,7 @@ describe("what a setup tells the questions about drive and field", () => {
 
   it("is the demo season's drive, rate and seed, in order for each question", async () => {
     const { setup } = await demo("season");
-    const rear = asked(setup, "rear", "starter fertiliser");
+    const rear = asked(setup, "3", "starter fertiliser");
     const drive = {
       wheelTravelM: { value: 2.2 },
       drive: { kind: "ground-wheel", ratio: 0.88 },
@@ -69,7 +69,7 @@ describe("what a setup tells the questions about drive and field", () => {
     expect(rear.uncertaintyBudget).toMatchObject(drive);
     expect(rear.fieldCheck).toMatchObject(drive);
     expect(rear.cost.prices.targetKgPerHectare).toBe(60);
-    const front = asked(setup, "front", "wheat");
+    const front = asked(setup, "1", "wheat");
     expect(front.setting.seed?.thousandKernelMassG?.value).toBe(42);
     for (const { bin, product } of setup.bins)
       expect(() => asked(setup, bin, product ?? "")).not.toThrow();

@@ -150,6 +150,6 @@ describe("a number of the command line", () => {
 
   it("names a catch by bin, fill and catch", () => {
     expect(parseCatchKey("my:bin:4:2", say)).toEqual([{ bin: "my:bin", fill: 4, catch: 2 }]);
-    expect(refused(parseCatchKey, "4")).toContain('such as "rear:4:2"');
+    expect(refused(parseCatchKey, "4")).toContain('such as "3:4:2"');
   });
 });

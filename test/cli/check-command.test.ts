@@ -78,12 +78,14 @@ describe("evencatch check", () => {
 
   it("checks a setup against the catches, and asks about a name that is nearly theirs", async () => {
     await inFolder(async (folder) => {
-      const text = '{"bins": [{"bin": "9"}, {"bin": "frnt"}]}';
+      const text = '{"bins": [{"bin": "9"}, {"bin": "1", "product": "barly"}]}';
       const setup = await fileWith(folder, "setup.json", text);
       const flags = ["check", demo("first-morning/catches.csv"), "--setup", setup];
       const { code, out, err } = await command(...flags);
       expect([code, err]).toEqual([0, ""]);
-      expect(out).toContain('Bin "frnt" of the setup has no catches; did you mean "front"?');
+      expect(out).toContain(
+        'Product "barly" of the setup has no catches in bin 1; did you mean "barley"?',
+      );
       expect(out).not.toContain('"9"');
       const { cautions } = JSON.parse((await command(...flags, "--json")).out);
       expect(cautions.map(({ code: found }: { code: string }) => found)).toContain(

@@ -12,7 +12,7 @@ describe("evencatch enough", () => {
   it("says for each bin whether today's catches are enough", async () => {
     const { code, out } = await command("enough", ...season, "--tolerance", "2%", "--detail");
     expect(code).toBe(0);
-    for (const bin of ["front", "middle", "rear"]) expect(out).toContain(`Bin ${bin} (`);
+    for (const bin of ["1", "2", "3"]) expect(out).toContain(`Bin ${bin} (`);
     expect(out).toContain("tolerance of ±");
   });
 
@@ -20,7 +20,7 @@ describe("evencatch enough", () => {
     const { out } = await command("enough", ...season);
     await inFolder(async (folder) => {
       const report = await command("report", ...season, "--out", folder);
-      for (const bin of ["front", "middle", "rear"]) {
+      for (const bin of ["1", "2", "3"]) {
         const line = report.out.split("\n").find((one) => one.startsWith(`Bin ${bin} (`));
         expect(out).toContain(`${line}\n`);
       }

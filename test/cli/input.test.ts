@@ -86,9 +86,10 @@ describe("a setup.json beside the catches", () => {
   });
 
   it("may name its schema, and asks about names that are nearly those of the catches", async () => {
-    const setup = { $schema: "setup.schema.json", bins: [{ bin: "frnt" }] };
+    const setup = { $schema: "setup.schema.json", bins: [{ bin: "1", product: "barly" }] };
     await withSetup(JSON.stringify(setup), async (catches, folder) => {
-      const question = 'Bin "frnt" of the setup has no catches; did you mean "front"?';
+      const question =
+        'Product "barly" of the setup has no catches in bin 1; did you mean "barley"?';
       expect((await command("enough", catches)).err).toContain(question);
       await command("report", catches, "--out", join(folder, "out"));
       expect(await readFile(join(folder, "out", "report.html"), "utf8")).toContain("did you mean");

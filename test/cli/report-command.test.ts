@@ -14,7 +14,7 @@ describe("evencatch report", () => {
     await inFolder(async (folder) => {
       const { code, out, err } = await command(...season, "--out", folder, "--edition", "full");
       expect(code).toBe(0);
-      for (const bin of ["front", "middle", "rear"]) expect(out).toContain(`Bin ${bin} (`);
+      for (const bin of ["1", "2", "3"]) expect(out).toContain(`Bin ${bin} (`);
       expect(err).toBe(`Report: ${join(folder, "report.html")}`);
       const files = await filesIn(folder);
       expect(files).toEqual(expect.arrayContaining(["report.html", "report.json", "report.md"]));
@@ -82,10 +82,10 @@ describe("evencatch report", () => {
 
   it("leaves out the catches it is asked to, and says so in the report", async () => {
     await inFolder(async (folder) => {
-      const { code } = await command(...season, "--out", folder, "--leave-out", "front:9:1");
+      const { code } = await command(...season, "--out", folder, "--leave-out", "1:9:1");
       expect(code).toBe(0);
       const markdown = await readFile(join(folder, "report.md"), "utf8");
-      expect(markdown).toContain("Bin front, fill 9, catch 1");
+      expect(markdown).toContain("Bin 1, fill 9, catch 1");
       expect(markdown).toContain("--leave-out");
     });
   });
@@ -262,7 +262,7 @@ describe("evencatch", () => {
   it.each([
     [["report"], "missing required argument 'catches'"],
     [["report", "x.csv", "--tolerance", "many"], 'such as "3%"'],
-    [["report", "x.csv", "--leave-out", "4"], 'such as "rear:4:2"'],
+    [["report", "x.csv", "--leave-out", "4"], 'such as "3:4:2"'],
     [["report", "x.csv", "--sooner"], "unknown option '--sooner'"],
     [["reports"], "unknown command 'reports'"],
     [["report", "no-such-file.csv"], "no-such-file.csv"],

@@ -1,4 +1,6 @@
 import { describe, expect, it } from "vitest";
+import { catchColumns } from "../../src/data/columns.ts";
+import { meanings, spelled } from "../../src/data/header-names.ts";
 import { csv, logOf, problemsOf } from "../support/catch-files.ts";
 
 const row = "1,wheat,1,1,20,5.89";
@@ -162,5 +164,42 @@ describe("headers that are refused", () => {
   it("reports what is wrong in the rows together with the header", async () => {
     const texts = await problemsOf(csv("bin,product,fill,catch,net_kg", "1,wheat,0,1,5.89"));
     expect(texts).toHaveLength(2);
+  });
+});
+
+describe("headers of a sheet kept in German", () => {
+  it("mean the same columns, each by the name that the German template gives it, and without umlauts too", async () => {
+    const names = catchColumns.flatMap(({ name, german }) =>
+      german === null ? [] : [[name, german]],
+    );
+    expect(names).toHaveLength(catchColumns.length);
+    for (const [name = "", german = ""] of names)
+      expect(meanings.get(spelled(german).spelling), german).toEqual(
+        meanings.get(spelled(name).spelling),
+      );
+    expect(meanings.get(spelled("Fuellung").spelling)).toEqual({ plain: "fill" });
+    expect(meanings.get(spelled("Netto (lb)").spelling)).toEqual({ kind: "net", unit: "lb" });
+  });
+
+  it("are read with decimal commas, and yes and no in German", async () => {
+    const log = await logOf(
+      csv(
+        "Tank;Produkt;Füllung;Probe;Umdrehungen;Netto [kg];Notiz;weglassen;Grund",
+        "1;Weizen;1;1;20;5,89;trocken;nein;",
+        "1;Weizen;1;2;20;5,93;;ja;verschüttet",
+      ),
+    );
+    expect(log.catches).toMatchObject([
+      { bin: "1", product: "Weizen", netKg: 5.89, note: "trocken", leftOut: null, extra: {} },
+      { leftOut: "verschüttet" },
+    ]);
+  });
+
+  it("are asked for the unit as well", async () => {
+    expect(
+      await problemsOf(
+        csv("Tank;Produkt;Füllung;Probe;Umdrehungen;Nettogewicht", "1;W;1;1;20;5,9"),
+      ),
+    ).toEqual([expect.stringContaining("netto_kg")]);
   });
 });

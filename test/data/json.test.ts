@@ -107,9 +107,9 @@ describe("JSON that is refused", () => {
   });
 
   it("says which names are needed when it knows none", async () => {
-    expect(await problemsOf(json([{ tank: 1 }]))).toMatchInlineSnapshot(`
+    expect(await problemsOf(json([{ hopper: 1 }]))).toMatchInlineSnapshot(`
       [
-        "catches.json: found "tank"; needed fields named bin, product, fill, catch, turns and net_kg (or gross_kg and tare_kg; g, lb and oz also). Use these names in each entry.",
+        "catches.json: found "hopper"; needed fields named bin, product, fill, catch, turns and net_kg (or gross_kg and tare_kg; g, lb and oz also). Use these names in each entry.",
       ]
     `);
   });

@@ -8,7 +8,7 @@ describe("a file of catches", () => {
     const log = await readCatches(
       csv(
         "bin,product,fill,catch,turns,gross_g,tare_g,division_g,taken_at,meter_rpm,outlet,operator,note,checked,exclude,reason",
-        "front,wheat,3,1,20.5,6310,420,10,2026-04-12 07:30,30,4,A,after rain,weighed again,x,bag tore",
+        "1,wheat,3,1,20.5,6310,420,10,2026-04-12 07:30,30,4,A,after rain,weighed again,x,bag tore",
       ),
     );
     expect(log).toEqual({
@@ -20,7 +20,7 @@ describe("a file of catches", () => {
           farm: null,
           machine: null,
           season: null,
-          bin: "front",
+          bin: "1",
           product: "wheat",
           fill: 3,
           catch: 1,

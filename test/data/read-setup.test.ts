@@ -98,7 +98,12 @@ describe("a setup", () => {
           assumed: "book value",
           turns_per_hectare: 300,
           starts_afresh: 6,
-          drive: { kind: "ground-wheel", ratio: 0.85, steps: [0.8, 0.9], step_names: ["A", "B"] },
+          drive: {
+            kind: "ground-wheel",
+            ratio: 0.85,
+            steps: [0.8, 0.9],
+            step_names: ["low", "high"],
+          },
           seed: {
             thousand_kernel_mass_g: 38,
             thousand_kernel_mass_standard_uncertainty_g: 0.5,
@@ -128,7 +133,7 @@ describe("a setup", () => {
       assumed: "book value",
       turnsPerHectare: 300,
       startsAfresh: 6,
-      drive: { kind: "ground-wheel", ratio: 0.85, steps: [0.8, 0.9], stepNames: ["A", "B"] },
+      drive: { kind: "ground-wheel", ratio: 0.85, steps: [0.8, 0.9], stepNames: ["low", "high"] },
       seed: {
         thousandKernelMassG: { value: 38, standardUncertainty: 0.5 },
         germination: { value: 0.95, standardUncertainty: 0.01 },
@@ -215,6 +220,10 @@ describe("a setup", () => {
         areaHectares: { value: 20.234282112, standardUncertainty: 0.20234282112 },
         intendedRateKgPerHectare: 120,
         assumedDeliveryKgPerTurn: 0.4,
+        rows: null,
+        rowsShut: null,
+        tramlineShare: null,
+        overlap: null,
       },
     ]);
   });
@@ -311,5 +320,26 @@ describe("binSetup", () => {
       }),
     ).not.toThrow();
     expect(() => read({ bins: [...two, { ...two[0], machine: "north" }] })).not.toThrow();
+  });
+});
+
+describe("rates by area and bushel", () => {
+  const rateOf = (target: object) => {
+    const text = JSON.stringify({ bins: [{ bin: "1", target_rate: target }] });
+    return readSetup({ name: "setup.json", text }).bins[0]?.targetRate;
+  };
+
+  it("reads grams a square metre, and seeds an acre by 4046.8564224 m² (NIST Handbook 44)", () => {
+    expect(rateOf({ value: 12, unit: "g/m2" })).toEqual({ kind: "mass", kgPerHectare: 120 });
+    const seeds = rateOf({ value: 1_200_000, unit: "seeds/ac" });
+    expect(seeds).toEqual({
+      kind: "seeds",
+      seedsPerM2: expect.closeTo(1_200_000 / 4046.8564224, 9),
+    });
+  });
+
+  it("reads bushels an acre with the mass stated: 2 bu of 60 lb are 120 lb/ac", () => {
+    const rate = rateOf({ value: 2, unit: "bu/ac", bushel: { value: 60, unit: "lb" } });
+    expect(rate).toEqual({ kind: "mass", kgPerHectare: expect.closeTo(120 * 1.120851156, 6) });
   });
 });

@@ -41,7 +41,7 @@ describe("a setup that is refused", () => {
     ).toMatchInlineSnapshot(`
       [
         "setup.json, at scale.division.unit: found "mg"; needed one of the units kg, g, t, lb, oz. Write it like this: "division": {"value":10,"unit":"g"}.",
-        "setup.json, at bins[0].target_rate.unit: found "stone/ac"; needed one of the units kg/ha, lb/ac, seeds/m², seeds/ft², plants/m², plants/ft². Write it like this: "target_rate": {"value":120,"unit":"kg/ha"}.",
+        "setup.json, at bins[0].target_rate.unit: found "stone/ac"; needed one of the units kg/ha, lb/ac, g/m², seeds/m², seeds/ft², seeds/ac, plants/m², plants/ft², plants/ac. Write it like this: "target_rate": {"value":120,"unit":"kg/ha"}.",
       ]
     `);
   });
@@ -95,7 +95,7 @@ describe("a setup that is refused", () => {
         bins: [
           { bin: "1", assumed: "book value" },
           { bin: "1" },
-          { bin: "2", drive: { kind: "ground-wheel", steps: [0.8], step_names: ["A", "B"] } },
+          { bin: "2", drive: { kind: "ground-wheel", steps: [0.8], step_names: ["low", "high"] } },
         ],
         field_checks: [
           {

@@ -230,13 +230,13 @@ describe("several checks", () => {
 });
 
 describe("the demo season", () => {
-  it("finds the rear bin 9 % short after its meter had moved, as invented", async () => {
+  it("finds bin 3 9 % short after its meter had moved, as invented", async () => {
     const { log, setup } = await demo("season");
     const meters = fitModel(log.catches, model).meters;
-    const rear = present(meters.find(({ bin }) => bin === "rear"));
-    const drive = present(setup.bins.find(({ bin }) => bin === "rear")).drive;
+    const rear = present(meters.find(({ bin }) => bin === "3"));
+    const drive = present(setup.bins.find(({ bin }) => bin === "3")).drive;
     const options = fieldCheckOptions(model, {
-      checks: setup.fieldChecks.filter(({ bin }) => bin === "rear"),
+      checks: setup.fieldChecks.filter(({ bin }) => bin === "3"),
       drive,
       workingWidthM: setup.cart.workingWidthM,
       wheelTravelM: setup.cart.wheelCircumferenceM,
@@ -266,5 +266,33 @@ describe("fieldCheckOptions", () => {
   ] satisfies [Partial<FieldCheckChoices>, string][])("refuses %j", (given, option) => {
     expect(() => fieldCheckOptions(model, given)).toThrow(OptionError);
     expect(() => fieldCheckOptions(model, given)).toThrow(`"${option}"`);
+  });
+});
+
+describe("the area that took product", () => {
+  /** A drill of 96 rows, every third pass with 4 of them shut, and 3 % of the field drilled twice. */
+  const tramlines = { rows: 96, rowsShut: 4, tramlineShare: 1 / 3, overlap: 0.03 };
+
+  it("is the field less rows shut and plus what is drilled twice, by first principles row for row", () => {
+    // Three passes of 96 rows of one length: 288 rows, of which 4 take nothing; and 3 % of them once more.
+    const rowsOfThreePasses = 3 * 96;
+    const took = rowsOfThreePasses - 4 + 0.03 * rowsOfThreePasses;
+    const { one } = only(tramlines);
+    expect(one.taken?.shut).toBeCloseTo(4 / 288, 14);
+    expect(one.taken?.factor).toBeCloseTo(took / rowsOfThreePasses, 14);
+    expect(one.areaHectares).toBeCloseTo((22.7 * took) / rowsOfThreePasses, 12);
+    expect(one.rate.value).toBeCloseTo((2760 / 22.7) * (rowsOfThreePasses / took), 11);
+  });
+
+  it("keeps the relative uncertainty of the field's area", () => {
+    const [plain, shut] = [only(), only(tramlines)].map(({ one }) => one.rate);
+    const relative = (rate = plain) => (rate?.standardError ?? 0) / (rate?.value ?? 1);
+    expect(relative(shut)).toBeCloseTo(relative(plain), 12);
+  });
+
+  it("is the field where nothing is given, and with rows shut in every pass where no share is", () => {
+    expect(only().one).toMatchObject({ taken: null, areaHectares: 22.7 });
+    const { one } = only({ rows: 24, rowsShut: 2 });
+    expect(one.taken).toEqual({ shut: 2 / 24, overlap: 0, factor: 1 - 2 / 24 });
   });
 });

@@ -52,16 +52,6 @@ describe("outlets", () => {
       level: 0.95,
       about: "outlet to outlet",
     });
-    expect(result.grade).toEqual({ found: "excellent", atBest: "excellent", atWorst: "excellent" });
-  });
-
-  it("grades the value and both ends of its interval", () => {
-    const { grade, coefficientOfVariation } = present(
-      ask(spreadBy([-0.1, -0.06, 0, 0.02, 0.05, 0.09])),
-    );
-    expect(coefficientOfVariation.value).toBeGreaterThan(0.05);
-    expect(coefficientOfVariation.value).toBeLessThan(0.1);
-    expect(grade).toEqual({ found: "very good", atBest: "excellent", atWorst: "not acceptable" });
   });
 
   it("names the outlets outside the band, about their mean or about a target", () => {
@@ -111,11 +101,7 @@ describe("outlets", () => {
       turns: 10,
       df: 3,
     });
-    expect(codes(once)).toEqual([
-      "few-outlets",
-      "outlet-grades-from-memory",
-      "outlets-caught-once",
-    ]);
+    expect(codes(once)).toEqual(["few-outlets", "outlets-caught-once"]);
     expect(codes(twice)).not.toContain("outlets-caught-once");
   });
 
@@ -132,9 +118,9 @@ describe("outlets", () => {
     expect(ask(later)).toBeNull();
   });
 
-  it("gives no interval and no grade to outlets that agree exactly", () => {
+  it("gives no interval to outlets that agree exactly", () => {
     const same = spreadBy([0, 0, 0, 0, 0]);
-    expect(ask(same)).toMatchObject({ grade: null, coefficientOfVariation: { interval: null } });
+    expect(ask(same)).toMatchObject({ coefficientOfVariation: { interval: null } });
     expect(codes(same)).toEqual(["outlets-agree-exactly", "outlets-caught-once"]);
   });
 

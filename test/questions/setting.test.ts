@@ -67,13 +67,13 @@ describe("what to set", () => {
       target: mass(120),
       workingWidthM: exact(12),
       wheelTravelM: exact(2),
-      drive: wheel({ ratio: 0.9, steps, stepNames: ["A", "C", "B"] }),
+      drive: wheel({ ratio: 0.9, steps, stepNames: ["low", "high", "middle"] }),
     });
     expect(result.ratio?.value).toBeCloseTo(0.72, 12);
     expect(result.steps.map(({ name, rate }) => [name, rate.value])).toEqual([
-      ["A", expect.closeTo(100, 9)],
-      ["C", expect.closeTo(150, 9)],
-      ["B", expect.closeTo(350 / 3, 9)],
+      ["low", expect.closeTo(100, 9)],
+      ["high", expect.closeTo(150, 9)],
+      ["middle", expect.closeTo(350 / 3, 9)],
     ]);
     expect(result.nearest).toEqual({ nearest: 2, below: 2, above: 1 });
     expect(result.steps[2]?.rateError?.value).toBeCloseTo(350 / 3 / 120 - 1, 12);

@@ -9,7 +9,7 @@ const chart = (name: string, more: Partial<Chart> = {}): Chart => ({
   id: `${name}-chart`,
   title: "On the page",
   description: "On the page.",
-  spec: sampleDeliveryChart("front"),
+  spec: sampleDeliveryChart("1"),
   specFile: `charts/${name}.vl.json`,
   ...more,
 });
@@ -24,7 +24,7 @@ describe("pictures of charts", () => {
     for (const { svg } of pictures) {
       expect(svg).toMatch(/^<svg xmlns="http:\/\/www\.w3\.org\/2000\/svg" viewBox="0 0 720 \d+"/);
       expect(svg).toMatch(/<rect [^>]*fill="#ffffff"/);
-      expect(svg).toContain(">Net mass against turns, front</text>");
+      expect(svg).toContain(">Net mass against turns, 1</text>");
     }
   });
 

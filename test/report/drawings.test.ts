@@ -21,7 +21,7 @@ const chart = (id: string, spec: Chart["spec"]): Chart => ({
 
 describe("drawCharts", () => {
   test("draws each chart wide and narrow, under ids that differ, named as on the page", async () => {
-    const spec = sampleDeliveryChart("Front bin");
+    const spec = sampleDeliveryChart("Wheat bin");
     const drawings = await drawCharts(documentOf(chart("a", spec), chart("b", spec)));
     expect(Object.keys(drawings)).toEqual(["a", "b"]);
     expect(drawings.a?.wide).toMatch(

@@ -68,7 +68,7 @@ describe("renderHtml", () => {
     const unknown = documentOf({
       kind: "key-figures",
       label: "Bins",
-      cards: [{ title: "Rear bin", value: null, unit: "kg/turn" }],
+      cards: [{ title: "Starter bin", value: null, unit: "kg/turn" }],
     });
     expect(renderHtml(unknown, { drawings })).toContain('<p class="figure unknown">not known</p>');
   });
@@ -191,7 +191,7 @@ describe("the page in a browser without network", () => {
     expect(await image.count()).toBe(1);
     const described = await image.getAttribute("aria-describedby");
     expect(await page.locator(`[id="${described}"]`).textContent()).toContain(
-      "the middle bin rises from 0.388 to 0.413 kg/turn",
+      "pea rises from 0.388 to 0.413 kg/turn",
     );
   });
 
@@ -200,7 +200,7 @@ describe("the page in a browser without network", () => {
     for (const role of ["banner", "navigation", "main", "contentinfo"] as const) {
       expect(await page.getByRole(role).count()).toBe(1);
     }
-    expect(await page.getByRole("table", { name: "Catches of fill 9, Front bin" }).count()).toBe(1);
+    expect(await page.getByRole("table", { name: "Catches of fill 9, Wheat bin" }).count()).toBe(1);
     expect(await page.getByRole("rowheader", { name: "1 (row 33)" }).count()).toBe(1);
     await page.keyboard.press("Tab");
     await page.keyboard.press("Enter");

@@ -54,14 +54,14 @@ describe("renderMarkdown", () => {
 
   test("says what to do before any figure", () => {
     const action = { tone: "fine", words: "Set 0.42 kg/turn" } as const;
-    const card = { title: "Rear bin", action, value: "0.42", unit: "kg/turn" };
+    const card = { title: "Starter bin", action, value: "0.42", unit: "kg/turn" };
     const text = renderMarkdown(documentOf({ kind: "key-figures", label: "Bins", cards: [card] }));
-    expect(text).toContain("## Rear bin\n\n**Set 0.42 kg/turn**\n\n**0.42 kg/turn**\n");
+    expect(text).toContain("## Starter bin\n\n**Set 0.42 kg/turn**\n\n**0.42 kg/turn**\n");
   });
 
   test("says so where a value is not known", () => {
-    const card = { title: "Rear bin", value: null, unit: "kg/turn" };
+    const card = { title: "Starter bin", value: null, unit: "kg/turn" };
     const text = renderMarkdown(documentOf({ kind: "key-figures", label: "Bins", cards: [card] }));
-    expect(text).toContain("### Rear bin\n\n**not known**\n".replace("###", "##"));
+    expect(text).toContain("### Starter bin\n\n**not known**\n".replace("###", "##"));
   });
 });

@@ -45,45 +45,43 @@ function sectionsOf(id: string, given: ReportDocument) {
 
 describe("the section about a bin", () => {
   it("has a part for each question, in the order of the list, with its heading, and its name in the id", () => {
-    const rear = present(analysis.meters.find(({ bin }) => bin === "rear"));
-    const asked = questions.filter(({ name }) => rear[name] !== null);
-    expect(sectionsOf("bin-rear-starter-fertiliser", document)).toMatchObject(
+    const starter = present(analysis.meters.find(({ bin }) => bin === "3"));
+    const asked = questions.filter(({ name }) => starter[name] !== null);
+    expect(sectionsOf("bin-3-starter-fertiliser", document)).toMatchObject(
       asked.map(({ name }) => ({ heading: words[name].heading })),
     );
-    expect(sectionsOf("bin-rear-starter-fertiliser", document).map(({ id }) => id)).toEqual(
-      parts
-        .filter((part) => part !== "outlets")
-        .map((part) => `bin-rear-starter-fertiliser--${part}`),
+    expect(sectionsOf("bin-3-starter-fertiliser", document).map(({ id }) => id)).toEqual(
+      parts.filter((part) => part !== "outlets").map((part) => `bin-3-starter-fertiliser--${part}`),
     );
   });
 
   it("leaves out what only some logs have anything for, and says of the others that they are missing", () => {
-    const front = present(analysis.meters.find(({ bin }) => bin === "front"));
-    const bare = { ...front, skipping: null, fieldCheck: null };
+    const wheat = present(analysis.meters.find(({ bin }) => bin === "1"));
+    const bare = { ...wheat, skipping: null, fieldCheck: null };
     const given = reportDocument({ ...analysis, meters: [bare] }, full, words);
-    const sections = sectionsOf("bin-front-wheat", given);
-    expect(sections.map(({ id }) => id)).not.toContain("bin-front-wheat--field-check");
-    expect(sections.find(({ id }) => id === "bin-front-wheat--skipping")).toMatchObject({
+    const sections = sectionsOf("bin-1-wheat", given);
+    expect(sections.map(({ id }) => id)).not.toContain("bin-1-wheat--field-check");
+    expect(sections.find(({ id }) => id === "bin-1-wheat--skipping")).toMatchObject({
       blocks: [{ kind: "paragraph", text: words.report.notComputed }],
     });
   });
 
   it("shows what is folded by its first sentence, and the rest behind it", () => {
-    const cost = sectionsOf("bin-front-wheat", document).find(({ id }) => id.endsWith("--cost"));
+    const cost = sectionsOf("bin-1-wheat", document).find(({ id }) => id.endsWith("--cost"));
     expect(cost?.blocks).toMatchObject([
       { kind: "paragraph", role: "lead" },
-      { kind: "details", id: "bin-front-wheat--cost-more" },
+      { kind: "details", id: "bin-1-wheat--cost-more" },
     ]);
   });
 });
 
 describe("a report", () => {
   it("keeps bins apart whose products are called like a question of one another", () => {
-    const front = present(analysis.meters.find(({ bin }) => bin === "front"));
+    const wheat = present(analysis.meters.find(({ bin }) => bin === "1"));
     const meters = [
-      front,
-      { ...front, product: "wheat cost" },
-      { ...front, product: "wheat drift" },
+      wheat,
+      { ...wheat, product: "wheat cost" },
+      { ...wheat, product: "wheat drift" },
     ];
     const { blocks } = reportDocument({ ...analysis, meters }, full, words);
     const names = chartsIn(blocks).map(({ specFile }) => specFile);
@@ -96,9 +94,7 @@ describe("a report", () => {
     const question = parts.join("|");
     for (const name of names)
       expect(name).toMatch(
-        new RegExp(
-          `^charts/bin-(front-wheat|middle-pea|rear-starter-fertiliser)--(${question})\\b`,
-        ),
+        new RegExp(`^charts/bin-(1-wheat|2-pea|3-starter-fertiliser)--(${question})\\b`),
       );
   });
 

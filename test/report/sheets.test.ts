@@ -84,7 +84,7 @@ describe("the catch sheet", () => {
     const further = present(logOf("first-morning").analysis.meters[0]?.decision?.catches).further;
     expect(rows.slice(0, further)).toEqual(
       Array.from({ length: further }, (_, i) => [
-        ...["front", "barley", "1", String(4 + i), "20"],
+        ...["1", "barley", "1", String(4 + i), "20"],
         ...["", "", "", ""],
       ]),
     );

@@ -4,7 +4,7 @@ import { DrawingError } from "../../src/errors/errors.ts";
 import { renderSvg } from "../../src/report/svg.ts";
 import { sampleDeliveryChart, sampleFillsChart } from "../support/sample-charts.ts";
 
-const spec = sampleDeliveryChart("Front bin");
+const spec = sampleDeliveryChart("Wheat bin");
 
 describe("renderSvg", () => {
   test("gives the same text for the same spec, whatever was drawn in between", async () => {
@@ -26,7 +26,7 @@ describe("renderSvg", () => {
   test("names and describes itself once, at the root", async () => {
     const svg = await renderSvg(spec, { id: "one" });
     expect(svg).toMatch(
-      /^<svg [^>]*role="img" aria-label="Net mass against turns, Front bin" aria-describedby="one_description"><desc id="one_description">Six catches /,
+      /^<svg [^>]*role="img" aria-label="Net mass against turns, Wheat bin" aria-describedby="one_description"><desc id="one_description">Six catches /,
     );
     expect(svg.match(/\srole=/g)).toHaveLength(1);
     expect(svg.match(/\saria-/g)).toHaveLength(2);
@@ -55,18 +55,18 @@ describe("renderSvg", () => {
   });
 
   test("can leave the title to the page", async () => {
-    const title = ">Net mass against turns, Front bin</text>";
+    const title = ">Net mass against turns, Wheat bin</text>";
     expect(await renderSvg(spec, { id: "one" })).toContain(title);
     const untitled = await renderSvg(spec, { id: "one", title: false });
     expect(untitled).not.toContain(title);
-    expect(untitled).toContain('aria-label="Net mass against turns, Front bin"');
+    expect(untitled).toContain('aria-label="Net mass against turns, Wheat bin"');
   });
 
   test("gives single points a hint that needs no script", async () => {
     const svg = await renderSvg(spec, { id: "one" });
     expect(
       svg.match(
-        /<path [^>]*><title>Meter turns: 10; Net mass \(kg\): 4.05; Bin: Front bin<\/title><\/path>/g,
+        /<path [^>]*><title>Meter turns: 10; Net mass \(kg\): 4.05; Bin: Wheat bin<\/title><\/path>/g,
       ),
     ).toHaveLength(1);
     expect(svg.match(/<title>/g)).toHaveLength(6);
@@ -75,7 +75,7 @@ describe("renderSvg", () => {
   test("breaks a legend into columns where one row would be cut off", async () => {
     const rightmost = (svg: string, labels: readonly string[]) =>
       Math.max(...labels.map((label) => placeOf(svg, label)));
-    const labels = ["Front bin", "Middle bin", "Rear bin"];
+    const labels = ["Wheat bin", "Pea bin", "Starter bin"];
     const wide = await renderSvg(sampleFillsChart(), { id: "one" });
     const narrow = await renderSvg(sampleFillsChart(), { id: "one", width: 330 });
     expect(narrow).toMatch(/viewBox="0 0 330 \d+"/);

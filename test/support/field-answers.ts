@@ -49,7 +49,7 @@ export const wheelDrive = {
     kind: "ground-wheel",
     ratio: 0.9,
     steps: [0.8, 0.9, 1, 1.1],
-    stepNames: ["A", "B", "C", "D"],
+    stepNames: ["low", "middle", "high", "top"],
   },
 } as const;
 

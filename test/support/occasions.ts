@@ -406,7 +406,11 @@ const sections: readonly Occasion[] = [
     ),
   ),
   part("field checks", (words) =>
-    fieldCheckSection(checked([aCheck(300), aCheck(500), aCheck(900)]), words, "a"),
+    fieldCheckSection(
+      checked([aCheck(300), aCheck(500, { rows: 96, rowsShut: 4, overlap: 0.03 }), aCheck(900)]),
+      words,
+      "a",
+    ),
   ),
   part("outlets", (words) =>
     outletsSection(evenness([-0.08, 0.01, 0.02, -0.01, 0.03, 0.09], 2), words, "a"),

@@ -121,8 +121,8 @@ const header = "bin,product,fill,catch,turns,net_kg";
 const good = { bin: "rear", product: "oats", fill: 1, catch: 1, turns: 20, net_kg: 5.89 };
 
 const tables = {
-  "columns-unknown": [table("season.csv", "tank,sort\n1,2")],
-  "fields-unknown": [entries([{ tank: 1 }])],
+  "columns-unknown": [table("season.csv", "hopper,sort\n1,2")],
+  "fields-unknown": [entries([{ hopper: 1 }])],
   "column-missing": [
     under("bin,product,fill,catch,net_kg", "rear,oats,1,1,5.89"),
     entries([{ bin: 1 }]),
@@ -311,7 +311,8 @@ const programs = {
 
 const kg = (value: number) => ({ value, unit: "kg" });
 const speed = (value: number) => ({ value, unit: "km/h" });
-const drive = { kind: "ground-wheel", steps: [0.8], step_names: ["A", "B"] };
+const drive = { kind: "ground-wheel", steps: [0.8], step_names: ["low", "high"] };
+const tramlined = { bin: "rear", filled: kg(200), left: kg(100), area: { value: 1, unit: "ha" } };
 const field = { bin: "rear", filled: kg(100), left: kg(200), area: { value: 1, unit: "ha" } };
 
 const meter = { fills: 3, catches: 9 };
@@ -360,6 +361,14 @@ const setups = {
   "setup-no-book-value": [setup({ bins: [{ bin: "rear", assumed: "book value" }] })],
   "setup-figure-missing": [setup({ cart: { slip_standard_uncertainty_percent: 1 } })],
   "setup-more-left-than-filled": [setup({ field_checks: [field] })],
+  "setup-bushel": [
+    setup({ bins: [{ bin: "1", target_rate: { value: 2, unit: "bu/ac" } }] }),
+    setup({ bins: [{ bin: "1", target_rate: { value: 120, unit: "kg/ha", bushel: kg(27) } }] }),
+  ],
+  "setup-rows-shut": [
+    setup({ field_checks: [{ ...tramlined, rows_shut: 4 }] }),
+    setup({ field_checks: [{ ...tramlined, rows: 4, rows_shut: 4 }] }),
+  ],
   "setup-key-twice": [setup({ cart: { skid_percent: 3, slip_percent: 3 } })],
   "setup-key-unknown": [setup({ tolerence_percent: 5 }), setup({ colour: "red" })],
   "setup-key-of-other-kind": [

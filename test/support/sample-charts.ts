@@ -63,9 +63,9 @@ export function sampleDeliveryChart(bin: string): ChartSpec {
 /** Delivery per turn fill by fill for three bins, with a book value. Invented numbers. */
 export function sampleFillsChart(): ChartSpec {
   const bins = [
-    { bin: "Front bin", start: 0.412, step: 0.0004 },
-    { bin: "Middle bin", start: 0.388, step: 0.0031 },
-    { bin: "Rear bin", start: 0.353, step: -0.0002 },
+    { bin: "Wheat bin", start: 0.412, step: 0.0004 },
+    { bin: "Pea bin", start: 0.388, step: 0.0031 },
+    { bin: "Starter bin", start: 0.353, step: -0.0002 },
   ];
   const values = bins.flatMap(({ bin, start, step }) =>
     Array.from({ length: 9 }, (_, i) => {
@@ -92,7 +92,7 @@ export function sampleFillsChart(): ChartSpec {
     ...baseSpec({
       title: "Delivery per turn over the season",
       description:
-        "Nine fills of three bins. Front and rear bin stay level; the middle bin rises from 0.388 to 0.413 kg/turn.",
+        "Nine fills of three bins. Wheat and starter stay level; pea rises from 0.388 to 0.413 kg/turn.",
     }),
     data: { values },
     layer: [

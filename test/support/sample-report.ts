@@ -3,7 +3,7 @@ import { frame } from "../../src/wording/en/frame.ts";
 import { sampleDeliveryChart, sampleFillsChart } from "./sample-charts.ts";
 
 /** A report with every kind of block and amounts of text as they occur. Names and numbers are invented. */
-export function sampleReport(firstBin = "Front bin"): ReportDocument {
+export function sampleReport(firstBin = "Wheat bin"): ReportDocument {
   return {
     title: "Catch tests of three bins, spring 2026",
     subtitle: "What each meter delivers per turn, how sure that is, and what to do next",
@@ -38,7 +38,7 @@ function answers(firstBin: string): Block {
         kind: "paragraph",
         role: "lead",
         text: [
-          "Two of three bins are known well enough to drill. The rear bin needs ",
+          "Two of three bins are known well enough to drill. Starter bin needs ",
           { kind: "strong", text: "two more catches" },
           " before its rate can be trusted within 3 %.",
         ],
@@ -67,7 +67,7 @@ function cards(firstBin: string): readonly KeyFigure[] {
       reasons: ["0.413 kg/turn, within your ±3 % (by itself ±1.4 %)."],
     },
     {
-      title: "Middle bin",
+      title: "Pea bin",
       subtitle: "Field peas, fill 9",
       value: "0.4131",
       unit: "kg/turn",
@@ -86,7 +86,7 @@ function cards(firstBin: string): readonly KeyFigure[] {
       ],
     },
     {
-      title: "Rear bin",
+      title: "Starter bin",
       subtitle: "Starter fertiliser, fill 3",
       value: "0.353",
       unit: "kg/turn",
@@ -127,7 +127,7 @@ function delivery(firstBin: string): Block {
         caption:
           "Dots: catches; diamond: a doubted catch. Inner band: 95 % interval of the line. Outer band: where one more catch would fall 95 times in 100.",
         spec: sampleDeliveryChart(firstBin),
-        specFile: "charts/delivery-front-bin.vl.json",
+        specFile: "charts/delivery-wheat-bin.vl.json",
       },
       {
         kind: "table",
@@ -202,7 +202,7 @@ function season(): Block {
         id: "chart-fills",
         title: "Delivery per turn over the season",
         description:
-          "Nine fills of three bins. Front and rear bin stay level; the middle bin rises from 0.388 to 0.413 kg/turn.",
+          "Nine fills of three bins. Wheat and starter stay level; pea rises from 0.388 to 0.413 kg/turn.",
         caption: "Points with 95 % intervals. Dashed: the book value, 0.400 kg/turn.",
         spec: sampleFillsChart(),
         specFile: "charts/fills.vl.json",
@@ -214,9 +214,9 @@ function season(): Block {
         columns: [
           { heading: "Fill" },
           { heading: "Date" },
-          { heading: "Front bin", align: "end" },
-          { heading: "Middle bin", align: "end" },
-          { heading: "Rear bin", align: "end" },
+          { heading: "Wheat bin", align: "end" },
+          { heading: "Pea bin", align: "end" },
+          { heading: "Starter bin", align: "end" },
         ],
         rows: fills,
       },
@@ -282,7 +282,7 @@ function cautions(firstBin: string): Block {
           },
           {
             severity: "doubt",
-            where: "Rear bin",
+            where: "Starter bin",
             text: "Two catches make a very wide interval: the factor on the standard error is 12.7, against 2.6 for six.",
           },
           {

@@ -45,15 +45,15 @@ function book(): Uint8Array {
 /** A workbook with a sheet for each bin, in English, in pounds, with weights that do not say of what. */
 function sheetForEachBin(): Uint8Array {
   const head = ["Date", "Crop", "Fill", "Rep", "Revs", "Weight (lb)", "By"];
-  const front: Cell[][] = [
-    ["Front bin – spring"],
+  const barley: Cell[][] = [
+    ["Bin 1, spring"],
     head,
     ["03/04/2026", "barley", "A", 1, 20, 14.1, "K"],
     ['"', "ditto", "A", 2, 20, 14.3, '"'],
     ["05/04/2026", "barley", "B", 1, 20, 14.2, "K"],
     [null, null, null, "Average", null, 14.2, null],
   ];
-  const rear: Cell[][] = [
+  const peas: Cell[][] = [
     head,
     ["03/04/2026", "peas", "A", 1, 20, 18.8, "M"],
     ["whenever", "peas", "A", 2, 20, 18.9, "M"],
@@ -61,8 +61,8 @@ function sheetForEachBin(): Uint8Array {
     ["04/04/2026", "peas", "A", 3, 40, 37.6, "M"],
   ];
   return written({
-    front: XLSX.utils.aoa_to_sheet(front),
-    rear: XLSX.utils.aoa_to_sheet(rear),
+    "1": XLSX.utils.aoa_to_sheet(barley),
+    "2": XLSX.utils.aoa_to_sheet(peas),
   });
 }
 
@@ -99,11 +99,11 @@ function oldText(): Uint8Array {
   const lines = [
     "Saatgutprüfung;;;;;",
     "Tank;Kultur;Füllung;Umdrehungen;Nettogewicht;Füllstand",
-    "hinten;Ackerbohne;1;20 U;5,90 kg;80 %",
+    "groß;Ackerbohne;1;20 U;5,90 kg;80 %",
     ";;;20 U;5,95 kg;75 %",
     ";;;10 U;2980 g;",
     "Ø;;;;4,94 kg;",
-    "vorn;Körnermais;1;20 U;4,20 kg;60 %",
+    "klein;Körnermais;1;20 U;4,20 kg;60 %",
     ";;;20 U;4,25 kg;",
     "",
   ];
@@ -128,12 +128,12 @@ export const catchesMeant: Readonly<
     ["1", "Dinkel", 2, 2, 40, 12.6],
   ],
   "bins.xlsx": [
-    ["front", "barley", 1, 1, 20, 14.1 * 0.45359237],
-    ["front", "barley", 1, 2, 20, 14.3 * 0.45359237],
-    ["front", "barley", 2, 1, 20, 14.2 * 0.45359237],
-    ["rear", "peas", 1, 1, 20, 18.8 * 0.45359237],
-    ["rear", "peas", 1, 2, 20, 18.9 * 0.45359237],
-    ["rear", "peas", 1, 3, 40, 37.6 * 0.45359237],
+    ["1", "barley", 1, 1, 20, 14.1 * 0.45359237],
+    ["1", "barley", 1, 2, 20, 14.3 * 0.45359237],
+    ["1", "barley", 2, 1, 20, 14.2 * 0.45359237],
+    ["2", "peas", 1, 1, 20, 18.8 * 0.45359237],
+    ["2", "peas", 1, 2, 20, 18.9 * 0.45359237],
+    ["2", "peas", 1, 3, 40, 37.6 * 0.45359237],
   ],
   "two-drills.xlsx": [
     ["1/North/2025", "canola", 1, 1, 30, 1.212],
@@ -146,11 +146,11 @@ export const catchesMeant: Readonly<
     ["1/North/2026", "canola", 1, 1, 30, 1.203],
   ],
   "saatgut.txt": [
-    ["hinten", "Ackerbohne", 1, 1, 20, 5.9],
-    ["hinten", "Ackerbohne", 1, 2, 20, 5.95],
-    ["hinten", "Ackerbohne", 1, 3, 10, 2.98],
-    ["vorn", "Körnermais", 1, 1, 20, 4.2],
-    ["vorn", "Körnermais", 1, 2, 20, 4.25],
+    ["groß", "Ackerbohne", 1, 1, 20, 5.9],
+    ["groß", "Ackerbohne", 1, 2, 20, 5.95],
+    ["groß", "Ackerbohne", 1, 3, 10, 2.98],
+    ["klein", "Körnermais", 1, 1, 20, 4.2],
+    ["klein", "Körnermais", 1, 2, 20, 4.25],
   ],
 };
 

@@ -99,7 +99,7 @@ describe("what cannot be converted", () => {
 
   it("does not turn seeds sown into plants standing", () => {
     expect(() => convertNamed(1, "seeds/m²", "plants/m²")).toThrow(
-      "Cannot convert seeds/m² into plants/m²; allowed: seeds/m², seeds/ft².",
+      "Cannot convert seeds/m² into plants/m²; allowed: seeds/m², seeds/ft², seeds/ac.",
     );
   });
 

@@ -1,7 +1,9 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
+import { median } from "../../src/statistics/summary.ts";
 import { root } from "../support/compiler.ts";
+import { textsOf as wholeTextsOf } from "../tools/figures/find.ts";
 
 /** What no sentence says, by language, and what it says instead. */
 const banned: Readonly<Record<"en" | "de", readonly (readonly [RegExp, string])[]>> = {
@@ -56,6 +58,25 @@ describe.each(["en", "de"] as const)("sentences in %s", (language) => {
 
   it.each(banned[language])("never say %s but %s", (form) => {
     expect(texts.filter(([, text]) => form.test(text))).toEqual([]);
+  });
+});
+
+describe.each(["src/wording/en", "src/wording/de"])("the length of sentences in %s", (folder) => {
+  /** From one full stop to the next; each fact, filled in later, is a word. */
+  const lengths = readdirSync(join(root, folder)).flatMap((name) =>
+    wholeTextsOf(readFileSync(join(root, folder, name), "utf8"))
+      .flatMap((text) => text.split(/(?<=[.!?])\s+/))
+      .filter((text) => /[.!?]$/.test(text))
+      .map((text) => ({
+        text,
+        words: text.split(/\s+/).filter((one) => /[\p{L}\p{N}#]/u.test(one)).length,
+      })),
+  );
+
+  it("is at most 15 words in the middle, and 40 at most", () => {
+    expect(lengths.length).toBeGreaterThan(500);
+    expect(median(lengths.map(({ words }) => words))).toBeLessThanOrEqual(15);
+    expect(lengths.filter(({ words }) => words > 40)).toEqual([]);
   });
 });
 

@@ -11,6 +11,7 @@ import {
   above0,
   atLeast0,
   either,
+  exact,
   inUnits,
   type Measured,
   measured,
@@ -29,8 +30,23 @@ const rateUnit = messageOf({
   facts: { units: [...unitsOf("rate"), ...perArea] },
 });
 
-const targetRate = strict({ value: above0, unit: z.string({ error: rateUnit }) })
-  .transform(({ value, unit }, context): TargetRate => {
+/** A bushel is a volume: only with its mass is it a rate. */
+const perBushel = "bu/ac";
+const bushelMissing = messageOf({ problem: "setup-bushel", facts: {} });
+
+const targetRate = strict({
+  value: above0,
+  unit: z.string({ error: rateUnit }),
+  bushel: exact("mass", "kg").optional(),
+})
+  .transform(({ value, unit, bushel }, context): TargetRate => {
+    const inBushels = unit.toLowerCase().replace(/\s/g, "") === perBushel;
+    if (inBushels !== (bushel !== undefined)) {
+      context.addIssue({ code: "custom", message: bushelMissing, path: ["unit"] });
+      return z.NEVER;
+    }
+    if (bushel !== undefined)
+      return { kind: "mass", kgPerHectare: (value * bushel) / convert(1, "ac", "ha") };
     const rate = findUnit(unit, "rate");
     if (rate !== null) return { kind: "mass", kgPerHectare: convert(value, rate, "kg/ha") };
     const seeds = findUnit(unit, "seeds");
@@ -41,7 +57,9 @@ const targetRate = strict({ value: above0, unit: z.string({ error: rateUnit }) }
     context.addIssue({ code: "custom", message: rateUnit, path: ["unit"] });
     return z.NEVER;
   })
-  .meta({ title: `${inUnits("rate")}, ${either(perArea)}` });
+  .meta({
+    title: `${inUnits("rate")}, ${either(perArea)}; ${perBushel} with the mass of a bushel as bushel`,
+  });
 
 export interface SeedSetup {
   readonly thousandKernelMassG: Measured | null;

@@ -47,7 +47,7 @@ const groundWheel = entryOf<GroundWheelSetup>(
       "step_names",
       list(text).meta({ title: "list of texts" }),
       "A name for each step (ground-wheel)",
-      ["A1", "A2", "A3"],
+      ["low", "middle", "high"],
     ),
   },
   {

@@ -8,6 +8,7 @@ import {
   type Measured,
   measured,
   name,
+  percentage,
   quantity,
   text,
   wholeFrom1,
@@ -24,6 +25,13 @@ export interface FieldCheckSetup extends SetupPlace {
   readonly areaHectares: Measured;
   readonly intendedRateKgPerHectare: number | null;
   readonly assumedDeliveryKgPerTurn: number | null;
+  /** Of the drill, and how many of them are shut for tramlines. */
+  readonly rows?: number | null | undefined;
+  readonly rowsShut?: number | null | undefined;
+  /** Of the field, drilled with those rows shut. */
+  readonly tramlineShare?: number | null | undefined;
+  /** Of the field, drilled twice. */
+  readonly overlap?: number | null | undefined;
 }
 
 /** @internal */
@@ -66,6 +74,20 @@ export const fieldCheck = entryOf<FieldCheckSetup>(
       "Delivery per turn the drive was set for",
       quantity(0.4, "kg/turn"),
     ),
+    rows: optional("rows", wholeFrom1, "Rows of the drill, where some are shut for tramlines", 96),
+    rowsShut: optional("rows_shut", wholeFrom1, "Rows shut in a pass with tramlines", 4),
+    tramlineShare: optional(
+      "tramline_share_percent",
+      percentage(0, 100),
+      "Share of the field drilled with these rows shut; left out: all of it",
+      33.3,
+    ),
+    overlap: optional(
+      "overlap_percent",
+      percentage(0, 100),
+      "Share of the field drilled twice: headlands, wedges, passes that overlap",
+      3,
+    ),
   },
   {
     rules: [
@@ -73,6 +95,11 @@ export const fieldCheck = entryOf<FieldCheckSetup>(
         holds: ({ filledKg, leftKg }) => leftKg.value < filledKg.value,
         at: "left",
         need: { problem: "setup-more-left-than-filled", facts: {} },
+      },
+      {
+        holds: ({ rows, rowsShut }) => rowsShut == null || (rows != null && rowsShut < rows),
+        at: "rows_shut",
+        need: { problem: "setup-rows-shut", facts: {} },
       },
     ],
   },

@@ -23,7 +23,7 @@ export const money = entryOf<MoneySetup>({
     "What an hour of the operator and the drill is worth",
     90,
   ),
-  minutesPerCatch: optional("minutes_per_catch", above0, "Minutes one catch takes", 4),
+  minutesPerCatch: optional("minutes_per_catch", above0, "Minutes one catch takes", 1.5),
   minutesToSetUp: optional(
     "minutes_to_set_up",
     atLeast0,

@@ -106,6 +106,16 @@ export const setupProblems: Phrases<SetupProblems> = {
     expected: (f) => `${f.key} beside it`,
     remedy: (f) => `Give ${f.key} as well, or delete this key.`,
   },
+  "setup-bushel": {
+    found,
+    expected: "bu/ac together with the mass of a bushel, and neither without the other",
+    remedy: 'Write it like this: "value": 2, "unit": "bu/ac", "bushel": {"value":60,"unit":"lb"}.',
+  },
+  "setup-rows-shut": {
+    found,
+    expected: "fewer rows shut than the drill has, and rows beside them",
+    remedy: "Give the rows of the drill as rows, and how many of them are shut as rows_shut.",
+  },
   "setup-more-left-than-filled": {
     found,
     expected: "less left than was filled",

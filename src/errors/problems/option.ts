@@ -13,6 +13,25 @@ export interface OptionNeeds {
   /** Few of them, and many. */
   readonly "one-of": { readonly choices: readonly string[] };
   readonly listed: { readonly choices: readonly string[] };
+  /** Names something of a file that is not in it. */
+  readonly "bin-in": { readonly source: string };
+  readonly "catch-in": { readonly source: string };
+  /** A catch that several rows could be; what they differ in, and by what the one meant has to be named. */
+  readonly "one-catch": {
+    readonly by: "bin" | "fill" | "product";
+    readonly names: readonly string[];
+  };
+  readonly reason: NoFacts;
+  readonly name: NoFacts;
+  /** A key that is given for all rows, of which the file has a column. */
+  readonly "no-column-beside": { readonly column: string };
+  readonly "sheet-of-workbook": NoFacts;
+  readonly "some-catch-counts": NoFacts;
+  readonly "as-measured": NoFacts;
+  readonly "different-names": NoFacts;
+  readonly "some-numbers": NoFacts;
+  readonly "level-with-margin": NoFacts;
+  readonly "few-rows": { readonly most: number };
   /** Nobody knows an option of this name. */
   readonly "known-name": { readonly names: readonly string[] };
 }

@@ -30,6 +30,8 @@ export interface SetupNeeds {
   readonly "setup-rates-reversed": NoFacts;
   readonly "setup-figure-missing": { readonly key: string };
   readonly "setup-more-left-than-filled": NoFacts;
+  readonly "setup-rows-shut": NoFacts;
+  readonly "setup-bushel": NoFacts;
 }
 
 /** What stands there instead. */

@@ -6,6 +6,7 @@ import { normalUpperTail } from "../../numeric/distributions/normal.ts";
 import { studentTTwoSided } from "../../numeric/distributions/student-t.ts";
 import type { Estimate } from "../../results/estimate.ts";
 import { inverseVarianceMean, normalisedError } from "../../statistics/agreement.ts";
+import { areaTaken } from "./area-taken.ts";
 import { predictedRate } from "./predicted.ts";
 import type { Agreement, CheckedField, FieldCheckOptions } from "./result.ts";
 
@@ -17,7 +18,9 @@ export function checkedField(
 ): CheckedField {
   const { filledKg, leftKg, areaHectares, intendedRateKgPerHectare: intended } = check;
   const withoutUncertainty = uncertaintiesMissing(check);
-  const rate = fieldRate(check, withoutUncertainty.length > 0, options.level);
+  const taken = areaTaken(check);
+  const factor = taken?.factor ?? 1;
+  const rate = fieldRate(check, factor, withoutUncertainty.length > 0, options.level);
   const predicted = predictedRate(check, meter, options);
   const bias = predicted === null ? null : biasOf(rate, predicted.rate, options.level);
   const together = options.checksInLog ?? options.checks.length;
@@ -26,7 +29,8 @@ export function checkedField(
     date: check.date,
     fill: check.fill,
     usedKg: filledKg.value - leftKg.value,
-    areaHectares: areaHectares.value,
+    areaHectares: areaHectares.value * factor,
+    taken,
     rate,
     withoutUncertainty,
     intendedKgPerHa: intended,
@@ -53,14 +57,15 @@ function uncertaintiesMissing({
   );
 }
 
-/** (filled − left)/area. An uncertainty that is not given is not zero, so then there is none at all. */
+/** (filled − left)/(area · factor). An uncertainty that is not given is not zero, so then there is none at all. */
 function fieldRate(
   { filledKg, leftKg, areaHectares }: FieldCheckSetup,
+  factor: number,
   unknown: boolean,
   level: number,
 ): WorkedOut<"kg/ha"> {
   const rate = derived(
-    ([filled = 0, left = 0, area = 1]) => (filled - left) / area,
+    ([filled = 0, left = 0, area = 1]) => (filled - left) / (area * factor),
     [filledKg, leftKg, areaHectares],
   );
   const estimate = derivedEstimate(rate, "kg/ha", level, "rate");

@@ -2,9 +2,10 @@ import type { TurnsSet } from "../../model/drive.ts";
 import type { WorkedOut } from "../../model/worked-out.ts";
 import type { Caution } from "../../results/caution.ts";
 import type { Estimate } from "../../results/estimate.ts";
+import type { AreaTaken } from "./area-taken.ts";
 import type { FieldCheckOptions } from "./options.ts";
 
-export type { FieldCheckOptions };
+export type { AreaTaken, FieldCheckOptions };
 
 /** What the catches let expect of the field. */
 export interface PredictedRate {
@@ -33,7 +34,10 @@ export interface CheckedField {
   readonly date: string | null;
   readonly fill: number | null;
   readonly usedKg: number;
+  /** That took product. */
   readonly areaHectares: number;
+  /** What it has more or less than the field's area; null: nothing of it was given, and the field's area counts. */
+  readonly taken: AreaTaken | null;
   /** Used ÷ area; interval about "rate", null where an uncertainty is not given. */
   readonly rate: WorkedOut<"kg/ha">;
   /** Figures whose uncertainty is not given. */

@@ -18,13 +18,6 @@ export interface Outlet {
   readonly insideBand: boolean;
 }
 
-/**
- * Grades of evenness between the outlets of an air drill, by coefficient of variation: below 5 % excellent, to 10 % very
- * good, to 15 % acceptable. Practice of a prairie test institute, from memory; "very good" up to 10 % is also printed in
- * farm press as a provincial test centre's.
- */
-export type OutletGrade = "excellent" | "very good" | "acceptable" | "not acceptable";
-
 /** How evenly the outlets of one bin deliver, in one fill. Not catch scatter: that is how one outlet's catches repeat. */
 export interface Outlets {
   readonly kind: "outlets";
@@ -39,12 +32,6 @@ export interface Outlets {
   readonly meanKgPerTurn: number;
   /** Standard deviation ÷ mean of the outlets' deliveries, Vangel's interval; about "outlet to outlet". */
   readonly coefficientOfVariation: Estimate<"fraction">;
-  /** Of the value found, and of the ends of its interval; null where outlets agree exactly. */
-  readonly grade: {
-    readonly found: OutletGrade;
-    readonly atBest: OutletGrade;
-    readonly atWorst: OutletGrade;
-  } | null;
   readonly band: {
     readonly about: "target" | "mean of outlets";
     readonly centreKgPerTurn: number;

@@ -55,6 +55,6 @@ export function productComparisonOptions(
   const chosen = resolve(productComparisonRules, given);
   // Below one half the two one-sided tests would each accept what is more likely wrong than right.
   if (chosen.equivalenceMargin !== null && model.level <= 0.5)
-    throw new OptionError("level", model.level, "above 0.5 with an equivalence margin");
+    throw new OptionError("level", model.level, { need: "level-with-margin", facts: {} });
   return { ...modelOptionsOf(model), ...chosen };
 }

@@ -40,12 +40,13 @@ const differentNames: Rule<readonly string[]> = (option, products) => {
   each(text)(option, products);
   const names = products.map((name) => name.trim());
   if (products.length < 2 || new Set(names).size < products.length || names.includes(""))
-    throw new OptionError(option, products.join(", "), "two or more different names");
+    throw new OptionError(option, products.join(", "), { need: "different-names", facts: {} });
 };
 
 const someTurns: Rule<readonly number[]> = (option, levels) => {
   each(positive)(option, levels);
-  if (levels.length === 0) throw new OptionError(option, "empty", "one or more numbers");
+  if (levels.length === 0)
+    throw new OptionError(option, "empty", { need: "some-numbers", facts: {} });
 };
 
 export const trialPlanRules = {
@@ -108,9 +109,9 @@ export function trialPlanOptions(
   checkRows(chosen);
   const { reference, products } = chosen;
   if (reference !== null && !products.includes(reference))
-    throw new OptionError("reference", reference, `one of ${products.join(", ")}`);
+    throw new OptionError("reference", reference, { need: "listed", facts: { choices: products } });
   if (chosen.equivalenceMargin !== null && chosen.level <= 0.5)
-    throw new OptionError("level", chosen.level, "above 0.5 with a margin");
+    throw new OptionError("level", chosen.level, { need: "level-with-margin", facts: {} });
   return chosen;
 }
 
@@ -121,5 +122,5 @@ function checkRows(chosen: TrialPlanOptions): void {
   const { products, fills, turnLevels, meterSpeeds, catchesPerLevel } = chosen;
   const perFill = turnLevels.length * Math.max(1, meterSpeeds.length) * catchesPerLevel;
   if (products.length * fills * perFill > mostRows)
-    throw new OptionError("fills", fills, `few enough for ${mostRows} rows`);
+    throw new OptionError("fills", fills, { need: "few-rows", facts: { most: mostRows } });
 }

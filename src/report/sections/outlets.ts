@@ -10,7 +10,7 @@ export function outletsSection(result: Outlets, words: Words, id: string): reado
   return blocks(
     paragraph(say.sentence(result), "lead"),
     chart(id, outletsChart(result, words)),
-    list([say.band(result), say.grade(result), say.grades, say.catchScatter(result)]),
+    list([say.band(result), say.catchScatter(result)]),
     details(`${id}-detail`, say.detail, outletTable(result, words, id)),
   );
 }

@@ -4,6 +4,7 @@ import { fillKey } from "../../data/identity.ts";
 import { logNames } from "../../data/log-names.ts";
 import type { CatchLog } from "../../data/types.ts";
 import type { SheetRow, TrialPlan } from "../../questions/trial-plan/result.ts";
+import { practice } from "../../results/practice.ts";
 import type { Words } from "../../wording/words.ts";
 import { blocks, type ColumnOf, list, section, table } from "../blocks.ts";
 import type { Block, ReportDocument } from "../document.ts";
@@ -27,8 +28,6 @@ export interface CatchSheetContent {
   readonly inOrder: boolean;
 }
 
-/** A dozen is common practice; no standard gives a number. */
-const primingTurns = 12;
 /** Also kept free below the planned ones, for a catch that has to be made again. */
 const fewestRows = 8;
 const emptyBins = 3;
@@ -44,7 +43,7 @@ export function catchSheetDocument(content: CatchSheetContent, words: Words): Re
     meta: say.fields.map((term) => ({ term, description: "" })),
     blocks: blocks(
       safetyStrip(words),
-      section("preparation", say.preparation, list(words.sheets.prepared(primingTurns))),
+      section("preparation", say.preparation, list(words.sheets.prepared(practice))),
       binTable(content.bins, words),
       rowTable(content, words),
     ),

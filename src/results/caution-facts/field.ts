@@ -79,7 +79,6 @@ export interface FieldCautionFacts {
   readonly "two-field-checks": Record<string, never>;
   // outlets
   readonly "few-outlets": { readonly outlets: number };
-  readonly "outlet-grades-from-memory": Record<string, never>;
   readonly "outlets-caught-once": Record<string, never>;
   readonly "outlets-agree-exactly": { readonly outlets: number };
   readonly "outlets-outside-band": { readonly outlets: readonly string[]; readonly band: number };
@@ -133,7 +132,6 @@ export const fieldStandings = {
   "one-field-check": { severity: "note", asks: "to-know" },
   "two-field-checks": { severity: "note", asks: "to-know" },
   "few-outlets": { severity: "doubt", asks: "to-know" },
-  "outlet-grades-from-memory": { severity: "note", asks: "to-know" },
   "outlets-caught-once": { severity: "note", asks: "to-know" },
   "outlets-agree-exactly": { severity: "doubt", asks: "to-know" },
   "outlets-outside-band": { severity: "doubt", asks: "to-know" },

@@ -87,8 +87,6 @@ export const cautionsField: typeof english = {
   // outlets
   "few-outlets": (f) =>
     `${f.outlets} Ausläufe sagen wenig darüber, wie gleichmäßig alle austragen; der Vertrauensbereich ist mit Absicht weit.`,
-  "outlet-grades-from-memory": () =>
-    "Die Noten sind die, mit denen Prüfstellen der Prärie die Ausläufe pneumatischer Drillmaschinen bewerten, aus dem Gedächtnis. Sie vergleichen Ausläufe untereinander und sagen nichts über die Streuung der Proben.",
   "outlets-caught-once": () =>
     "Jeder Auslauf wurde einmal aufgefangen; ein Teil der Unterschiede ist daher Streuung der Proben. Fangen Sie einige zweimal auf, um zu sehen, wie viel; Säcke an- und abhängen, wenn alles stillsteht.",
   "outlets-agree-exactly": (f) =>

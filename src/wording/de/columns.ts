@@ -39,9 +39,9 @@ export const columns: Readonly<
     "Was nachgesehen wurde, wenn eine auffällige Probe in Ordnung war: Sie zählt dann auf Ihr Wort hin",
     "nachgewogen",
   ],
-  exclude: ["`yes`: diese Probe weglassen; braucht einen Grund"],
+  exclude: ["„ja“: diese Probe weglassen; braucht einen Grund", "nein"],
   reason: [
-    "Warum die Probe weggelassen wird; bleibt nicht erhalten, wenn bei `exclude` `no` steht",
+    "Warum die Probe weggelassen wird; bleibt nicht erhalten, wenn unter „weglassen“ „nein“ steht",
     "Sack abgerutscht",
   ],
 };

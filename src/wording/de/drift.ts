@@ -52,7 +52,7 @@ export const drift: typeof english = {
     `Mit insgesamt ${catches(number)} oder mehr, von denen keine zweifelhaft ist, gilt die Füllung, wie sie ist.`,
   meanSince: (f) => `Seit Füllung ${f.since} beträgt der Austrag im Mittel ${f.mean}.`,
   falseAlarms: (f) =>
-    `Nach jeder Füllung gefragt, heißt ein stetiger Dosierer in einer von ${f.oneIn} Saisons mit ${f.fills} Füllungen verschoben oder anders; öfter, wenn die Füllungen von selbst langsam wandern (in einer von ${f.oneInAlike} bei einer Ähnlichkeit von ${f.correlation} von Füllung zu Füllung)${f.wilder === null ? "" : `, oder wenn sich die Füllungen dieses Dosierers stärker unterscheiden als das, womit verglichen wird (in einer von ${f.wilder.oneIn} beim ${f.wilder.times}-Fachen)`}.`,
+    `Nach jeder Füllung gefragt, heißt ein stetiger Dosierer in einer von ${f.oneIn} Saisons mit ${f.fills} Füllungen verschoben oder anders. Öfter geschieht das, wenn die Füllungen von selbst langsam wandern (in einer von ${f.oneInAlike} bei einer Ähnlichkeit von ${f.correlation} von Füllung zu Füllung)${f.wilder === null ? "" : `, oder wenn sich die Füllungen dieses Dosierers stärker unterscheiden als das, womit verglichen wird (in einer von ${f.wilder.oneIn} beim ${f.wilder.times}-Fachen)`}.`,
   falseAlarmsTogether: (f) =>
     `Ob sich der Austrag verschoben hat, wird bei jedem der ${f.meters} Dosierer für sich gefragt: Sind alle stetig, heißt in einer von ${f.oneIn} Saisons mit ${f.fills} Füllungen der eine oder andere verschoben oder anders.`,
   cleanReports: (f) =>

@@ -32,6 +32,8 @@ export const fieldCheck: typeof english = {
   againstIntended: (error) => `${error} gegenüber der Sollmenge`,
   againstExpected: (error) => `${error} gegenüber dem, was die Proben erwarten lassen`,
   used: (f) => `${f.check}: ${f.mass} auf ${f.area}.`,
+  areaTaken: (f) =>
+    `Das ist das Feld von ${f.field}${f.shut === null ? "" : `, weniger ${f.shut} für geschlossene Reihen in Fahrgassen`}${f.overlap === null ? "" : `, dazu ${f.overlap} doppelt bestellt`}.`,
   predicted: (f) => `Nach den Proben erwartet: ${f.rate}, ${f.drive}, aus ${f.delivery}.`,
   drive: {
     "assumed delivery": "mit dem Antrieb auf dem damals angenommenen Austrag",

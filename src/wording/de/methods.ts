@@ -40,7 +40,7 @@ export const methods: typeof template = {
   widened:
     "Das Mittel über Füllungen in zeitlicher Folge ist so weit gefasst, dass es bis zu einer Korrelation benachbarter Füllungen von 0,5 gilt.",
   drift: (f) =>
-    `Ob sich ein Dosierer verändert hat, wurde nach jeder Füllung an der über die möglichen Zeitpunkte gemittelten Evidenz für eine bleibende Änderung geprüft (${f.shift}), mit Grenzen aus der Simulation für 5 % Fehlalarme in zwölf Füllungen.`,
+    `Ob sich ein Dosierer verändert hat, wurde nach jeder Füllung an der über die möglichen Zeitpunkte gemittelten Evidenz für eine bleibende Änderung geprüft (${f.shift}). Die Grenzen stammen aus der Simulation, für 5 % Fehlalarme in zwölf Füllungen.`,
   catchesNeeded: (f) =>
     `Die Zahl weiterer Proben ist die kleinste, die mit einer Wahrscheinlichkeit von mindestens 80 % innerhalb von ${f.tolerance} des Austrags endet (${f.assurance}).`,
   budget: (f) =>

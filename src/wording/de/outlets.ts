@@ -5,8 +5,6 @@ import { nouns, withTurns } from "./nouns.ts";
 export const outlets: typeof english = {
   labels: {
     heading: "Von Auslauf zu Auslauf",
-    grades:
-      "Noten: unter 5 % ausgezeichnet, bis 10 % sehr gut, bis 15 % annehmbar, darüber nicht annehmbar.",
     detail: "Ausläufe in Zahlen",
     table: {
       caption: "Austrag jedes Auslaufs",
@@ -22,17 +20,9 @@ export const outlets: typeof english = {
   },
   centre: { target: "dem Soll eines Auslaufs", "mean of outlets": "dem Mittel der Ausläufe" },
   aroundCentre: { target: "das Soll eines Auslaufs", "mean of outlets": "das Mittel der Ausläufe" },
-  gradeNames: {
-    excellent: "ausgezeichnet",
-    "very good": "sehr gut",
-    acceptable: "annehmbar",
-    "not acceptable": "nicht annehmbar",
-  },
   orMore: (percent) => `${percent} oder mehr`,
   sentence: (f) =>
-    `Tank ${f.bin} (${f.product}), Füllung ${f.fill}: ${f.outlets} Ausläufe unterscheiden sich mit einem Variationskoeffizienten von ${f.variation}${f.range === null ? "" : ` (Vertrauensbereich, ${f.level}: ${f.range})`}${f.grade === null ? "" : `, Note „${f.grade}“`}.`,
-  grade: (f) =>
-    `Bei so vielen aufgefangenen Ausläufen kann die Note alles sein von „${f.best}“ bis „${f.worst}“.`,
+    `Tank ${f.bin} (${f.product}), Füllung ${f.fill}: ${f.outlets} Ausläufe unterscheiden sich mit einem Variationskoeffizienten von ${f.variation}${f.range === null ? "" : ` (Vertrauensbereich, ${f.level}: ${f.range})`}.`,
   allWithin: (f) => `Alle Ausläufe liegen innerhalb von ${f.band} um ${f.aroundCentre}.`,
   someOff: (f) =>
     `${f.outside} von ${f.outlets} Ausläufen ${f.outside === 1 ? "liegt" : "liegen"} mehr als ${f.farOff} neben ${f.centre}: ${f.names}.`,

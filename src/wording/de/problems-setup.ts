@@ -111,6 +111,17 @@ export const setupProblems: Phrases<SetupProblems> = {
     expected: (f) => `daneben ${f.key}`,
     remedy: (f) => `Geben Sie auch ${f.key} an, oder löschen Sie diesen Schlüssel.`,
   },
+  "setup-bushel": {
+    found,
+    expected: "`bu/ac` zusammen mit der Masse eines Bushels, und keines ohne das andere",
+    remedy: 'Schreiben Sie es so: "value": 2, "unit": "bu/ac", "bushel": {"value":60,"unit":"lb"}.',
+  },
+  "setup-rows-shut": {
+    found,
+    expected: "weniger geschlossene Reihen, als die Maschine hat, und `rows` daneben",
+    remedy:
+      "Geben Sie die Reihen der Maschine als `rows` an und als `rows_shut`, wie viele davon geschlossen sind.",
+  },
   "setup-more-left-than-filled": {
     found,
     expected: "weniger übrig, als eingefüllt wurde",

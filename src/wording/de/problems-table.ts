@@ -108,12 +108,12 @@ export const tableProblems: Phrases<TableProblems> = {
       `Schreiben Sie es so, oder lassen Sie ${at.theCell} leer. In einer Tabellenkalkulation formatieren Sie die Zelle als Datum.`,
   },
   "not-yes-no": {
-    expected: "„yes“, „no“, „true“, „false“, „1“, „0“, „x“ oder nichts",
-    remedy: "Schreiben Sie „yes“, um die Probe wegzulassen, und den Grund daneben; sonst „no“.",
+    expected: "„ja“, „nein“, „1“, „0“, „x“ oder nichts",
+    remedy: "Schreiben Sie „ja“, um die Probe wegzulassen, und den Grund daneben; sonst „nein“.",
   },
   "exclude-missing": {
-    expected: "„yes“ oder „no“ neben dem Grund",
-    remedy: "Schreiben Sie „yes“, um die Probe wegzulassen, oder „no“, um sie zu behalten.",
+    expected: "„ja“ oder „nein“ neben dem Grund",
+    remedy: "Schreiben Sie „ja“, um die Probe wegzulassen, oder „nein“, um sie zu behalten.",
   },
   "reason-missing": {
     expected: "der Grund, warum diese Probe wegbleibt",
@@ -166,7 +166,7 @@ export const tableProblems: Phrases<TableProblems> = {
         : `Brutto ${f.written}, was eine Nettomasse von ${decimal(f.left)} übrig lässt`,
     expected: "eine Nettomasse über 0",
     remedy: (_, at) =>
-      `Tragen Sie die Masse ein, oder löschen Sie ${at.theRow}, oder schreiben Sie „yes“ unter exclude und den Grund dazu.`,
+      `Tragen Sie die Masse ein, oder löschen Sie ${at.theRow}, oder schreiben Sie „ja“ unter „weglassen“ („exclude“) und den Grund dazu.`,
   },
   "catch-repeated": {
     found: (f, at) =>

@@ -59,7 +59,10 @@ export const setupFields: Readonly<Record<string, Told>> = {
     "Übersetzung, wie jetzt eingestellt: Umdrehungen des Dosierers je Radumdrehung (bei `ground-wheel`)",
   ],
   "bins[].drive.steps": ["Übersetzungen, die sich einstellen lassen (bei `ground-wheel`)"],
-  "bins[].drive.step_names": ["Ein Name für jede Stufe (bei `ground-wheel`)"],
+  "bins[].drive.step_names": [
+    "Ein Name für jede Stufe (bei `ground-wheel`)",
+    ["niedrig", "mittel", "hoch"],
+  ],
   "bins[].drive.meter_speed": ["Drehzahlen, die der Antrieb halten kann (bei `motor`)"],
   "bins[].seed.thousand_kernel_mass_g": ["Tausendkornmasse, in Gramm"],
   "bins[].seed.thousand_kernel_mass_standard_uncertainty_g": [
@@ -117,6 +120,14 @@ export const setupFields: Readonly<Record<string, Told>> = {
   "field_checks[].area": ["Bestellte Fläche; muss angegeben sein"],
   "field_checks[].intended_rate": ["Menge, die beabsichtigt war"],
   "field_checks[].assumed_delivery": ["Austrag je Umdrehung, auf den der Antrieb eingestellt war"],
+  "field_checks[].rows": ["Reihen der Maschine, wenn einige für Fahrgassen geschlossen sind"],
+  "field_checks[].rows_shut": ["Geschlossene Reihen bei einer Fahrt mit Fahrgasse"],
+  "field_checks[].tramline_share_percent": [
+    "Anteil der Fläche, der mit diesen geschlossenen Reihen bestellt wurde; ohne Angabe die ganze",
+  ],
+  "field_checks[].overlap_percent": [
+    "Anteil der Fläche, der doppelt bestellt wurde: Vorgewende, Keile, überlappende Fahrten",
+  ],
   "trial.products": [
     "Produkte, die verglichen werden, in der Reihenfolge des Berichts; ohne Angabe alle",
     ["Weizen", "Gerste"],
@@ -177,9 +188,9 @@ export const setupKinds: Readonly<Record<string, string>> = {
     "Länge in m, ft oder in, auf Wunsch mit standard_uncertainty",
   "area in ha, m² or ac, with an optional standard_uncertainty":
     "Fläche in ha, m² oder ac, auf Wunsch mit standard_uncertainty",
-  "rate in kg/ha or lb/ac": "Menge in kg/ha oder lb/ac",
-  "rate in kg/ha or lb/ac, seeds/m², seeds/ft², plants/m² or plants/ft²":
-    "Menge in kg/ha, lb/ac, seeds/m², seeds/ft², plants/m² oder plants/ft²",
+  "rate in kg/ha, lb/ac or g/m²": "Menge in kg/ha, lb/ac oder g/m²",
+  "rate in kg/ha, lb/ac or g/m², seeds/m², seeds/ft², seeds/ac, plants/m², plants/ft² or plants/ac; bu/ac with the mass of a bushel as bushel":
+    "Menge in kg/ha, lb/ac, g/m², seeds/m², seeds/ft², seeds/ac, plants/m², plants/ft² oder plants/ac; bu/ac mit der Masse eines Bushels als `bushel`",
   "delivery in kg/turn, g/turn, lb/turn or oz/turn":
     "Austrag in kg/turn, g/turn, lb/turn oder oz/turn",
   "delivery in kg/turn, g/turn, lb/turn or oz/turn, with an optional standard_uncertainty":

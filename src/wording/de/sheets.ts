@@ -39,7 +39,8 @@ export const sheets: typeof english = {
   prepared: {
     scale:
       "Waage steht fest, ist mit einem bekannten Gewicht geprüft und mit dem leeren Sack auf null gestellt: Tara 0.",
-    bin: "Alles steht still, denn die Hände sind am Auslauf: Tank mindestens zu einem Viertel voll, Produkt gesetzt, keine Brücke (von außen gesehen, nie von innen gelöst), Sack angehängt.",
+    bin: (units) =>
+      `Alles steht still, denn die Hände sind am Auslauf: Tank mindestens zu einem Viertel voll, Produkt auf den ersten ${units === "us" ? "Acre" : "Hektar"} gesetzt (so ist es üblich), keine Brücke (von außen gesehen, nie von innen gelöst), Sack angehängt.`,
     places:
       "Abgesprochen, wer wo steht und auf welches Wort der Dosierer anläuft: eine Person am Schalter, eine am Sack.",
     primed: (turns) =>

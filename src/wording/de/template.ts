@@ -7,7 +7,8 @@ export const template: typeof english = {
   heading: "Was in die Dateien gehört",
   catches: {
     heading: "catches.csv: eine Zeile je Probe",
-    about: `Geben Sie entweder \`net\` an oder \`gross\` und \`tare\`. Die Einheit gehört zum Namen der Spalte: \`_kg\`, \`_g\`, \`_lb\` oder \`_oz\`.
+    about: `Geben Sie entweder \`netto\` an oder \`brutto\` und \`Tara\`. Die Einheit gehört zum Namen der Spalte: \`_kg\`, \`_g\`, \`_lb\` oder \`_oz\`.
+Die englischen Namen in Klammern werden ebenso gelesen. Zahlen dürfen ein Dezimalkomma haben, wenn Strichpunkte die Zellen trennen.
 Eigene Spalten bleiben erhalten. Dieselbe Tabelle darf auch ein Blatt einer .xlsx-Datei oder eine .json-Liste sein.`,
     yes: "ja",
   },
@@ -25,6 +26,8 @@ Eigene Spalten bleiben erhalten. Dieselbe Tabelle darf auch ein Blatt einer .xls
     meaning: "Bedeutung",
     example: "Beispiel",
   },
+  decimal: "comma",
+  header: ({ name, german }) => german ?? name,
   unit: (unit) => unit.replace("turns", "U"),
   column: ({ name, example }) => {
     const [meaning, inGerman = example] = columns[name];

@@ -104,6 +104,6 @@ export const usage: typeof english = {
     keyOfStream:
       "Die Standardeingabe hat weder Datei noch Ordner: Schreiben Sie den Namen selbst, etwa --key season=2026.",
     key: "Es muss farm, machine oder season mit dem Namen sein, etwa „machine=Nord“ oder „season=2026“.",
-    catch: "Nötig sind Tank, Füllung und Probe, etwa „rear:4:2“.",
+    catch: "Nötig sind Tank, Füllung und Probe, etwa „3:4:2“.",
   },
 };

@@ -46,7 +46,7 @@ export const cautionsDrift = {
   "gaps-between-fills": (found: string) =>
     `There are gaps between fills: ${found}. A change cannot be dated more closely than the gap.`,
   "trend-or-wander": (p: string) =>
-    `Looked at once, at the end, the fills show a trend or a slow wander (${p}), which is not enough for the verdict: fills that are alike when close in time look like a trend twice as often as chance alone would make them, or more often still.`,
+    `Looked at once, at the end, the fills show a trend or a slow wander (${p}), which is not enough for the verdict. Fills that are alike when close in time look like a trend at least twice as often as chance alone would make them.`,
   "delivery-settles": {
     catchOrder: (f: Change & Facts<"p">) =>
       `The delivery settles: ${change(f)} with every further catch of a fill (${f.p}). With nobody at the outlet, turn the meter until it runs evenly before the first catch that counts.`,

@@ -92,8 +92,6 @@ export const cautionsField = {
   // outlets
   "few-outlets": (f: Counts<"outlets">) =>
     `${f.outlets} outlets say little about how evenly all of them deliver; the interval is wide on purpose.`,
-  "outlet-grades-from-memory": () =>
-    "The grades are what prairie test centres use for the outlets of air drills, from memory. They compare outlets with one another and say nothing about catch scatter.",
   "outlets-caught-once": () =>
     "Each outlet was caught once, so part of the differences between them is catch scatter. Catch a few outlets twice to see how much; bags go on and off with everything at rest.",
   "outlets-agree-exactly": (f: Counts<"outlets">) =>

@@ -65,7 +65,7 @@ export const cautionsPlanning = {
   "quadratic-about-best-rate": () =>
     "The quadratic response is taken about the economically best rate: too much and too little cost alike, and the product's own price is already inside. It does not fit a target set well above or below that rate.",
   "quadratic-needs-more": () =>
-    "So little is known of how much fills differ that the mean of a squared error is infinite, or far above what is likely, so skipping cannot be priced with a quadratic response; the upper figure stands for it. One more fill settles this.",
+    "So little is known of how much fills differ that the mean of a squared error is infinite, or far above what is likely. Skipping then cannot be priced with a quadratic response; the upper figure stands for it. One more fill settles this.",
   "heavy-cost-below-product": (f: Facts<"heavy" | "product">) =>
     `A percent too heavy is said to cost ${f.heavy}, less than the product alone (${f.product}). Check the response: it is to hold the product too.`,
   "set-up-time-not-counted": () =>

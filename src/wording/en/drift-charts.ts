@@ -38,7 +38,7 @@ export const driftCharts = {
   noticed: (f: Facts<"shift" | "chance"> & Counts<"fillsSince">) =>
     `A shift of ${f.shift}: noticed with a chance of ${f.chance} after ${nouns.fills(f.fillsSince)}`,
   noticingDescription: (f: Facts<"spread" | "chances"> & Counts<"fillsBefore">) =>
-    `Chance that a lasting shift which sets in with the next fill is noticed, by its size and by the number of fills that show it, with ${nouns.fills(f.fillsBefore)} before it that typically differ by ${f.spread}. ${f.chances}.`,
+    `Chance that a lasting shift is noticed which sets in with the next fill, by its size and the number of fills that show it. Before it stand ${nouns.fills(f.fillsBefore)}, which typically differ by ${f.spread}. ${f.chances}.`,
   scores: (f: Facts<"decision"> & Counts<"fills">) =>
     `Two charts of the normal scores of ${nouns.fills(f.fills)}, each fill against those before it: an exponentially weighted average with its limits, and two cumulative sums with the decision lines at ${f.decision}. They are for the eye; the verdict does not use them.`,
 };

@@ -80,7 +80,7 @@ export const drift = {
   falseAlarmsTogether: (f: Facts<"oneIn"> & Counts<"meters" | "fills">) =>
     `Whether a meter has moved is asked of each of the ${f.meters} by itself: where all of them are steady, one or another is called moved or different once in ${f.oneIn} seasons of ${f.fills} fills.`,
   cleanReports: (f: Facts<"oneIn"> & Counts<"bins" | "fills">) =>
-    `Of reports on ${f.bins} bins after ${fills(f.fills)} in which nothing is wrong, at most one in ${f.oneIn} asks to look first, calls a meter moved or names something serious; more where a weighing is now and then far off.`,
+    `Of reports on ${f.bins} bins after ${fills(f.fills)} in which nothing is wrong, at most one in ${f.oneIn} asks to look first, calls a meter moved or names something serious. It is more where a weighing is now and then far off.`,
   restsOn: (f: Facts<"spread"> & { readonly lentBy: LenderFacts | null }) =>
     f.lentBy === null
       ? `What would have shown by now rests on a typical spread of ${f.spread} between this meter's fills.`

@@ -35,6 +35,8 @@ export const fieldCheck = {
   againstIntended: (error: string) => `${error} against the rate intended`,
   againstExpected: (error: string) => `${error} against what the catches said`,
   used: (f: Facts<"check" | "mass" | "area">) => `${f.check}: ${f.mass} on ${f.area}.`,
+  areaTaken: (f: Facts<"field", "shut" | "overlap">) =>
+    `That is the field of ${f.field}${f.shut === null ? "" : `, less ${f.shut} for rows shut in tramlines`}${f.overlap === null ? "" : `, plus ${f.overlap} drilled twice`}.`,
   predicted: (f: Facts<"rate" | "drive" | "delivery">) =>
     `Expected from the catches: ${f.rate}, ${f.drive}, from ${f.delivery}.`,
   drive: {

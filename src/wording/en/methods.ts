@@ -45,7 +45,7 @@ export const methods = {
   widened:
     "The mean over fills in order of time was widened so that it holds with a correlation of neighbouring fills up to 0.5.",
   drift: (f: Facts<"shift">) =>
-    `Whether a meter had moved was asked after every fill by the evidence for a lasting shift, averaged over its possible times (${f.shift}), against limits found by simulation for 5 % of false alarms in twelve fills.`,
+    `Whether a meter had moved was asked after every fill by the evidence for a lasting shift, averaged over its possible times (${f.shift}). Its limits were found by simulation for 5 % of false alarms in twelve fills.`,
   catchesNeeded: (f: Facts<"assurance" | "tolerance">) =>
     `The number of further catches is the smallest that ends within ${f.tolerance} of the delivery with a chance of at least 80 % (${f.assurance}).`,
   budget: (f: Facts<"gum">) =>

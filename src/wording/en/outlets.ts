@@ -7,8 +7,6 @@ const centre = { target: "the target of an outlet", "mean of outlets": "the mean
 export const outlets = {
   labels: {
     heading: "Outlet to outlet",
-    grades:
-      "Grades: below 5 % excellent, to 10 % very good, to 15 % acceptable, above that not acceptable.",
     detail: "Outlets in figures",
     table: {
       caption: "Delivery of each outlet",
@@ -25,20 +23,11 @@ export const outlets = {
   centre,
   /** The same after "within … of", for languages in which that takes another case. */
   aroundCentre: centre,
-  gradeNames: {
-    excellent: "excellent",
-    "very good": "very good",
-    acceptable: "acceptable",
-    "not acceptable": "not acceptable",
-  },
   orMore: (percent: string) => `${percent} or more`,
   sentence: (
-    f: Facts<"bin" | "product" | "variation" | "level", "range" | "grade"> &
-      Counts<"fill" | "outlets">,
+    f: Facts<"bin" | "product" | "variation" | "level", "range"> & Counts<"fill" | "outlets">,
   ) =>
-    `Bin ${f.bin} (${f.product}), fill ${f.fill}: ${f.outlets} outlets differ with a coefficient of variation of ${f.variation}${f.range === null ? "" : ` (${f.level} interval ${f.range})`}${f.grade === null ? "" : `, graded ${f.grade}`}.`,
-  grade: (f: Facts<"best" | "worst">) =>
-    `With so many outlets caught, the grade may be anything from ${f.best} to ${f.worst}.`,
+    `Bin ${f.bin} (${f.product}), fill ${f.fill}: ${f.outlets} outlets differ with a coefficient of variation of ${f.variation}${f.range === null ? "" : ` (${f.level} interval ${f.range})`}.`,
   allWithin: (f: Facts<"band" | "aroundCentre">) =>
     `All outlets lie within ${f.band} of ${f.aroundCentre}.`,
   someOff: (f: Facts<"farOff" | "centre" | "names"> & Counts<"outside" | "outlets">) =>

@@ -62,13 +62,13 @@ export const outliers = {
     `Without all that stand out, fill ${f.fill} delivers ${f.without} (${f.range ?? "no interval"}) instead of ${f.now}.`,
   /** What an explanation is worth. */
   explanationNote: (f: Facts<"normal" | "heavyTails">) =>
-    `An explanation is a question to the person who was there, not a finding. A flag that chance raised mostly finds a mishap that fits as well, and now and then one that fits more than a thousand times better than chance: in up to ${f.normal} of false flags, and in up to ${f.heavyTails} of them where errors have heavy tails.`,
+    `An explanation is a question to the person who was there, not a finding. A flag that chance raised mostly finds a mishap that fits as well. Now and then one fits more than a thousand times better than chance: in up to ${f.normal} of false flags, and in up to ${f.heavyTails} of them where errors have heavy tails.`,
   noneTested: "No catch was tested.",
   family: (
     f: Counts<"tests" | "otherMeters"> &
       Facts<"told" | "lookFirst" | "setAside" | "heavyTails" | "turnsSquared">,
   ) =>
-    `How often this is wrong: a clean newest fill raises a flag ${f.told} of the time (${f.lookFirst} one that asks to look first), and so does a clean log as a whole (${f.tests} tests here${f.otherMeters > 0 ? `, shared with ${f.otherMeters} other ${f.otherMeters === 1 ? "meter" : "meters"}` : ""}). That holds for normal errors with scatter in proportion to turns; with heavy tails (Student's t on 4 degrees of freedom) a clean log of 6 or 12 fills raises a flag ${f.heavyTails} of the time, and ${f.turnsSquared} where scatter follows turns squared. A catch of an earlier fill that stands out only when its fill is looked at alone is said to do just that; one that stands out beyond doubt (${f.setAside} of clean logs have one) is left out of every figure, and none of the newest fill ever is.`,
+    `How often this is wrong: a clean newest fill raises a flag ${f.told} of the time (${f.lookFirst} one that asks to look first), and so does a clean log as a whole (${f.tests} tests here${f.otherMeters > 0 ? `, shared with ${f.otherMeters} other ${f.otherMeters === 1 ? "meter" : "meters"}` : ""}). That holds for normal errors with scatter in proportion to turns. With heavy tails (Student's t on 4 degrees of freedom) a clean log of 6 or 12 fills raises a flag ${f.heavyTails} of the time, and ${f.turnsSquared} where scatter follows turns squared. A catch of an earlier fill that stands out only when its fill is looked at alone is said to do just that. One that stands out beyond doubt (${f.setAside} of clean logs have one) is left out of every figure, and none of the newest fill ever is.`,
   noneLent: "Other fills lend no scatter here; each fill stands alone.",
   lent: (f: Numbers<"df">) =>
     `Other fills lend the newest one their catch scatter (${nouns.degrees(f.df)}); standard errors hold the reading of the scale besides, where its division is known.`,

@@ -28,7 +28,7 @@ export const report = {
       heading: "How this was computed",
       paragraphs: [
         "One fill of a bin is one observation: catches of the same fill tell how well that fill is known, never how the next one will be.",
-        "Delivery per turn of a fill is the sum of net mass over the sum of turns. Its interval is Student's t on the catch scatter of the fill, of the bin's other fills and of the other bins, with the error of reading the scale always added.",
+        "Delivery per turn of a fill is the sum of net mass over the sum of turns. Its interval is Student's t on the catch scatter of the fill, of the bin's other fills and of the other bins. The error of reading the scale is always added.",
         "Bins lend each other how much catches scatter and how much fills differ, never what they deliver. That rests on an assumption no real logs stand behind yet: 95 % of meters scatter within a factor 2.7 of their middle, and the fills of one meter within a factor 1.5. A meter far wilder than the others gets a band that is too narrow; look at the figure by itself.",
         "Intervals are about what is written beside them: this fill's delivery, one more catch, the mean over fills, or the next fill. They are not interchangeable.",
         "Nothing in the file was corrected or left out unless it says so here. All figures stand unrounded in report.json.",

@@ -1,3 +1,5 @@
+import type { UnitSystem } from "../format.ts";
+
 /** What stands on the sheets to print: one to keep in the cab, one to fill in at the drill. */
 export const sheets = {
   labels: {
@@ -38,7 +40,8 @@ export const sheets = {
   prepared: {
     scale:
       "Scale on firm ground, checked with a known weight, and set to zero with the empty bag on it: tare 0.",
-    bin: "Everything at rest, since hands are at the outlet: bin at least a quarter full, product settled, nothing bridged (seen from outside, never cleared from inside), bag hung.",
+    bin: (units: UnitSystem) =>
+      `Everything at rest, since hands are at the outlet: bin at least a quarter full, product settled over a few ${units === "us" ? "acres" : "hectares"} drilled (common practice), nothing bridged (seen from outside, never cleared from inside), bag hung.`,
     places:
       "Agreed who stands where, and the word that starts the meter: one at the switch, one at the bag.",
     /** Said to be practice, since no standard gives the number. */

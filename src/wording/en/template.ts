@@ -1,5 +1,6 @@
 import type { Column } from "../../data/column-kinds.ts";
 import type { SetupField } from "../../data/setup/json-schema.ts";
+import type { DecimalMark } from "../../data/write-csv.ts";
 
 /** What stands beside the name of a column or of a field. */
 export interface Told<Example> {
@@ -33,6 +34,10 @@ Columns of your own are kept. The same table may be an .xlsx sheet or a .json li
     meaning: "Meaning",
     example: "Example",
   },
+  /** What a spreadsheet of this language has for one. */
+  decimal: "point" as DecimalMark,
+  /** What the empty sheet calls a column. */
+  header: ({ name }: Column): string => name,
   unit: (unit: string) => unit,
   column: ({ description, example }: Column): Told<string> => ({ meaning: description, example }),
   field: ({ description, example }: SetupField): Told<unknown> => ({

@@ -120,6 +120,6 @@ export const usage = {
     keyOfStream:
       "Standard input has neither file nor folder: write the name itself, such as --key season=2026.",
     key: 'It must be farm, machine or season with its name, such as "machine=north" or "season=2026".',
-    catch: 'It must name bin, fill and catch, such as "rear:4:2".',
+    catch: 'It must name bin, fill and catch, such as "3:4:2".',
   },
 };

@@ -40,12 +40,24 @@ export function fieldCheckSayings(format: Format, say: typeof templates) {
         compared: format.list(compared) || null,
       });
     },
-    used: (check: CheckedField, place: number): string =>
-      say.used({
-        check: atStart(named(check, place)),
-        mass: format.value(check.usedKg, "mass"),
-        area: format.value(check.areaHectares, "area"),
-      }),
+    used: (check: CheckedField, place: number): string => {
+      const { taken, areaHectares } = check;
+      const share = (value: number) => (value === 0 ? null : format.percent(value, 1));
+      return sentences(
+        say.used({
+          check: atStart(named(check, place)),
+          mass: format.value(check.usedKg, "mass"),
+          area: format.value(areaHectares, "area"),
+        }),
+        taken === null
+          ? null
+          : say.areaTaken({
+              field: format.value(areaHectares / taken.factor, "area"),
+              shut: share(taken.shut),
+              overlap: share(taken.overlap),
+            }),
+      );
+    },
     predicted: ({ predicted }: CheckedField): string | null =>
       predicted === null
         ? null

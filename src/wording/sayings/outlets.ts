@@ -11,7 +11,7 @@ export function outletsSayings(format: Format, say: typeof templates) {
     return upper === null ? say.orMore(from) : format.range(from, format.percent(upper));
   };
   const facts = (result: Outlets) => {
-    const { input, grade, band, options, coefficientOfVariation } = result;
+    const { input, band, options, coefficientOfVariation } = result;
     const { value, interval } = coefficientOfVariation;
     return {
       ...result,
@@ -19,7 +19,6 @@ export function outletsSayings(format: Format, say: typeof templates) {
       variation: format.percent(value),
       range: interval === null ? null : range(interval),
       level: format.percent(options.level, 0),
-      grade: grade === null ? null : say.gradeNames[grade.found],
       band: format.plusMinus(options.band),
       farOff: format.percent(options.band),
       centre: say.centre[band.about],
@@ -30,10 +29,6 @@ export function outletsSayings(format: Format, say: typeof templates) {
   return {
     ...say.labels,
     sentence: (result: Outlets): string => say.sentence(facts(result)),
-    grade: ({ grade }: Outlets): string | null =>
-      grade === null || grade.atBest === grade.atWorst
-        ? null
-        : say.grade({ best: say.gradeNames[grade.atBest], worst: say.gradeNames[grade.atWorst] }),
     band: (result: Outlets): string => {
       const outside = result.outlets.flatMap(({ outlet, insideBand }) =>
         insideBand ? [] : [outlet],

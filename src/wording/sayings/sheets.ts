@@ -7,9 +7,9 @@ export function sheetsSayings(format: Format, say: typeof templates) {
   return {
     ...say.labels,
     /** What is to be seen to before the first catch, in the order it is done. */
-    prepared: (primingTurns: number): readonly string[] => [
+    prepared: ({ primingTurns }: { readonly primingTurns: number }): readonly string[] => [
       say.prepared.scale,
-      say.prepared.bin,
+      say.prepared.bin(format.units),
       say.prepared.places,
       say.prepared.primed(format.count(primingTurns)),
     ],

@@ -105,7 +105,7 @@ describe("label or law at the setting", () => {
     });
     expect(codes(target)).not.toContain("rate-may-break-law");
     const { drive, ...wheel } = wheelDrive;
-    const given = { ...wheel, ...wanted, drive: { ...drive, steps: [0.7], stepNames: ["A"] } };
+    const given = { ...wheel, ...wanted, drive: { ...drive, steps: [0.7], stepNames: ["low"] } };
     const rate = present(set(given).steps[0]).rate.value;
     expect(rate).toBeLessThan(109);
     const step = set({ ...given, lowestRate: mass(109) });

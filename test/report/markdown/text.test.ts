@@ -30,7 +30,7 @@ describe("escapeMarkdown", () => {
     "-3.1",
     "+1.239",
     "12.5 to 13.0",
-    "Front bin (row 33)",
+    "Wheat bin (row 33)",
     "3\u00a0%",
   ])("leaves %j as it is", (text) => {
     expect(escapeMarkdown(text)).toBe(text);

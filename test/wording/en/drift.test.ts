@@ -81,7 +81,7 @@ describe("how often a steady meter is not let be, in words", () => {
 
   it("is said of a whole log once", () => {
     expect(plain(say.falseAlarmsTogether({ meters: 3, fills: 12, season: 0.142625 }))).toBe(
-      "Whether a meter has moved is asked of each of the 3 by itself: where all of them are steady, one or another is called moved or different once in 7 seasons of 12 fills. Of reports on 3 bins after 6 fills in which nothing is wrong, at most one in 10 asks to look first, calls a meter moved or names something serious; more where a weighing is now and then far off.",
+      "Whether a meter has moved is asked of each of the 3 by itself: where all of them are steady, one or another is called moved or different once in 7 seasons of 12 fills. Of reports on 3 bins after 6 fills in which nothing is wrong, at most one in 10 asks to look first, calls a meter moved or names something serious. It is more where a weighing is now and then far off.",
     );
   });
 });

@@ -91,11 +91,11 @@ The factor makes the interval of the mean hold where neighbouring fills are corr
   },
   sources: ["hahnMeeker", "smyth"],
   example: ({ season }) => {
-    const { acrossFills } = binOf(season, "front");
+    const { acrossFills } = binOf(season, "1");
     const { nextFill, spread, fills } = present(acrossFills);
     const sd = present(spread.standardDeviation).value;
     return {
-      text: `Bin front of \`data-demo/season\`: ${fills} fills of the level in force, spread ${sd.toPrecision(6)} kg/turn on ${spread.df.toPrecision(6)} degrees of freedom, as the library has them. Worked out here is the band, with jstat's quantile of t.`,
+      text: `Bin 1 of \`data-demo/season\`: ${fills} fills of the level in force, spread ${sd.toPrecision(6)} kg/turn on ${spread.df.toPrecision(6)} degrees of freedom, as the library has them. Worked out here is the band, with jstat's quantile of t.`,
       figures: [
         {
           name: "upper end, next fill",
