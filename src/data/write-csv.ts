@@ -20,7 +20,7 @@ export interface CsvOptions {
 /** How numbers are written in a file for a spreadsheet. */
 export type DecimalMark = "point" | "comma";
 
-const byteOrderMark = "\ufeff";
+export const byteOrderMark = "\ufeff";
 
 /** Between the cells, by decimal mark. */
 export const delimiters: Readonly<Record<DecimalMark, string>> = { point: ",", comma: ";" };
