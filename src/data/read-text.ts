@@ -13,7 +13,7 @@ import { asOneBin } from "./one-bin.ts";
 import { readRows } from "./rows.ts";
 import { type CatchSource, type FileFormat, formatOf, largestBytes, tooLarge } from "./source.ts";
 import { type Suspecting, suspicions, suspicionsOfTyped } from "./suspicions.ts";
-import type { Table } from "./table.ts";
+import type { Cell, Table } from "./table.ts";
 import { checkTogether } from "./together.ts";
 import type { Catch, CatchLog, MassUnit, MissedCatch, WrittenWeights } from "./types.ts";
 
@@ -26,25 +26,45 @@ export type TextFormat = Exclude<FileFormat, "xlsx">;
  * @param source  name and content; by an ending .json a list, else a table
  */
 export function checkText(source: CatchSource): Checked<CatchLog> {
-  const table = tableOfText(source);
+  const table = readTextTable(source, formatOf(source.name) === "json" ? "json" : "csv");
   return table.ok ? checkTable(table.value, source.name) : table;
 }
 
-/** The same of catches under the names that are read, of which less is suspected than of a file with columns of its own. */
+/** The same of separated values under the names that are read, of which less is suspected than of a file with columns of its own. */
 export function checkTyped(source: CatchSource): Checked<CatchLog> {
-  const table = tableOfText(source);
+  const table = readSeparated(source);
   return table.ok ? checkedWith(suspicionsOfTyped, table.value, source.name, {}) : table;
 }
 
-function tableOfText(source: CatchSource): Checked<Table> {
-  return readTextTable(source, formatOf(source.name) === "json" ? "json" : "csv");
+/** The same of one row that is in no file: its cells by the names that are read. */
+export function checkEntered(
+  cells: Readonly<Record<string, Cell>>,
+  source: string,
+): Checked<CatchLog> {
+  const row = { number: 1, cells: Object.values(cells) };
+  const headers = Object.keys(cells);
+  const table: Table = {
+    headers,
+    headerRow: null,
+    rows: [row],
+    issues: [],
+    rowKind: "entry",
+    decimalMark: "point",
+  };
+  return checkedWith(suspicionsOfTyped, table, source, {});
 }
 
 /** The table in a text file. */
 export function readTextTable(source: CatchSource, format: TextFormat): Checked<Table> {
+  if (format === "csv") return readSeparated(source);
   const text = textOf(source, format);
-  if (!text.ok) return text;
-  return format === "csv" ? readCsv(source.name, text.value) : readJson(source.name, text.value);
+  return text.ok ? readJson(source.name, text.value) : text;
+}
+
+/** Apart, so that where no list comes nothing is carried that reads one. */
+function readSeparated(source: CatchSource): Checked<Table> {
+  const text = textOf(source, "csv");
+  return text.ok ? readCsv(source.name, text.value) : text;
 }
 
 /** What is written in a text file, unless it is too large. */
@@ -133,7 +153,7 @@ export function nothingWeighed(parts: readonly LogPart[]): readonly DataIssue[] 
 /** The log of what was read, of which at least one catch was weighed, with what is suspected of it. */
 export function logOf(
   { source, catches, written, missed, findings }: Omit<LogPart, "massAt">,
-  suspected: Suspecting = suspicions,
+  suspected: Suspecting,
 ): CatchLog {
   const massUnit = usualUnit(written);
   return {

@@ -9,6 +9,7 @@ import { type CatchCheck, checkCatches, type ReadOptions, tableIn } from "./read
 import { type LogPart, logOf, nothingWeighed, readPart } from "./read-text.ts";
 import type { CatchIdentity } from "./rows.ts";
 import type { CatchSource } from "./source.ts";
+import { suspicions } from "./suspicions.ts";
 import { checkTogether } from "./together.ts";
 import { inTwoPlaces } from "./two-places.ts";
 import type { CatchLog } from "./types.ts";
@@ -83,16 +84,19 @@ function joined(files: readonly LogPart[]): CatchCheck {
     };
   const names = parts.map(({ source }) => source);
   const firstRows = parts.map(({ from }) => from);
-  const log = logOf({
-    source: names.join(", "),
-    catches,
-    written: parts.flatMap((part) => part.written),
-    missed,
-    findings: [
-      caution("files-read-together", {}, { files: names, firstRows }),
-      ...parts.flatMap(({ findings }) => findings),
-    ],
-  });
+  const log = logOf(
+    {
+      source: names.join(", "),
+      catches,
+      written: parts.flatMap((part) => part.written),
+      missed,
+      findings: [
+        caution("files-read-together", {}, { files: names, firstRows }),
+        ...parts.flatMap(({ findings }) => findings),
+      ],
+    },
+    suspicions,
+  );
   return { ok: true, log };
 }
 

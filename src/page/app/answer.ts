@@ -6,7 +6,7 @@ import {
 } from "../../analysis/decided-bin.ts";
 import { planBeforeAnyCatch, plansForNextFill } from "../../analysis/next-fill.ts";
 import { meterModelOf, questionsOf } from "../../analysis/questioning.ts";
-import { checkTyped } from "../../data/read-text.ts";
+import { checkEntered, checkTyped } from "../../data/read-text.ts";
 import type { Setup } from "../../data/setup.ts";
 import type { CatchLog } from "../../data/types.ts";
 import type { DataIssue } from "../../errors/data-issue.ts";
@@ -46,7 +46,7 @@ export function readRows(rows: readonly PageRow[]) {
 
 /** One catch by itself, refused in the words for a field; it gets its number when it is taken. */
 export function checkEntry(cells: Cells) {
-  return checkTyped({ name: "catch.json", text: JSON.stringify([{ ...cells, catch: "1" }]) });
+  return checkEntered({ ...cells, catch: "1" }, "catch");
 }
 
 /**

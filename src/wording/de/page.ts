@@ -78,7 +78,7 @@ export const page: typeof english = {
         "Eine hier gespeicherte Datei oder die einer Saison: Ihre Füllungen zählen dann als Vorgeschichte. Was jetzt hier steht, bleibt auf diesem Gerät.",
       several:
         "Diese Seite führt eine Maschine in einer Saison: Lassen Sie nur die Zeilen einer Maschine, eines Betriebs und einer Saison in der Datei.",
-      workbook: "Arbeitsmappen werden hier nicht gelesen: Speichern Sie sie als CSV.",
+      noTable: "Hier wird nur CSV gelesen: Speichern Sie die Datei als CSV.",
       fresh: "Leeres Protokoll beginnen",
       others: "Protokolle auf diesem Gerät",
       none: "Noch nichts abgedreht.",

@@ -78,7 +78,7 @@ export const page = {
         "A file saved here, or a season's: its fills then count as history. What stands here now stays on this device.",
       several:
         "This page keeps one machine in one season: leave only the rows of one machine, farm and season in the file.",
-      workbook: "Workbooks are not read here: save it as CSV.",
+      noTable: "Only CSV is read here: save it as CSV.",
       fresh: "Start an empty log",
       others: "Logs on this device",
       none: "Nothing caught yet.",

@@ -61,7 +61,7 @@ export function OutAndIn({ session }: { readonly session: Session }) {
           <span>{page.log.read}</span>
           <input
             type="file"
-            accept=".csv,.tsv,.txt,.json"
+            accept=".csv,.tsv,.txt"
             aria-describedby="read-told"
             onChange={(event) => {
               const [file] = event.currentTarget.files ?? [];
@@ -96,7 +96,7 @@ function startFresh(session: Session): void {
 function readFile(name: string, bytes: Uint8Array, session: Session): string | null {
   const { page, problems } = session.words.value;
   const format = formatOf(name);
-  if (format === "xlsx") return page.log.workbook;
+  if (format === "xlsx" || format === "json") return page.log.noTable;
   if (format === null) return problems.ofFile(name, [unknownType(name)]);
   const read = checkTyped({ name, bytes });
   if (!read.ok) return problems.ofFile(name, read.issues);
