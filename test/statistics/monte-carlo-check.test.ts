@@ -65,7 +65,14 @@ describe("monteCarloCheck", () => {
 
   it("draws a t whose uncertainty is known well from the normal law", () => {
     const drawn = (law: Input["law"]) =>
-      monteCarloCheck(([x = 0]) => x, [{ ...normal("only", 4, 0.5), law }], 0.9, 999, randomStream(3), 3);
+      monteCarloCheck(
+        ([x = 0]) => x,
+        [{ ...normal("only", 4, 0.5), law }],
+        0.9,
+        999,
+        randomStream(3),
+        3,
+      );
     expect(drawn("t")).toEqual(drawn("normal"));
   });
 
