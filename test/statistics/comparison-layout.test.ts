@@ -127,3 +127,36 @@ describe("blocks", () => {
       expect(present(blockLayout(nearly, pairs, null, spread).pairOf(pair)).error).not.toBeNull();
   });
 });
+
+describe("pairs within blocks", () => {
+  const two = [{ first: 0, second: 1 }];
+
+  it("err by their variances and what they share, at every ratio", () => {
+    const rows = [
+      [5, 2],
+      [7, 6],
+      [9, 4],
+    ];
+    // Squares about the means 7 and 4: 8 and 8, products 4; over n·(n − 1) = 6.
+    const { error } = present(blockLayout(rows, two, null, "separate").pairOf(pair));
+    const { firstVariance, secondVariance, covariance, at } = present(error);
+    expect(firstVariance).toBeCloseTo(8 / 6, 12);
+    expect(secondVariance).toBeCloseTo(8 / 6, 12);
+    expect(covariance).toBeCloseTo(4 / 6, 12);
+    expect(at(1)).toEqual({ variance: expect.closeTo(8 / 6, 12), df: 2 });
+    expect(at(0.5).variance).toBeCloseTo((8 - 4 + 2) / 6, 12);
+  });
+
+  it("do not scatter where they differ by rounding of the larger of two means", () => {
+    const apart = (by: number) => {
+      const rows = [
+        [1000.1 + by, 1.1],
+        [1000.2, 1.2],
+        [1000.3, 1.3],
+      ];
+      return present(blockLayout(rows, two, null, "separate").pairOf(pair)).error;
+    };
+    expect(apart(1e-10)).toBeNull();
+    expect(apart(1e-7)).not.toBeNull();
+  });
+});
