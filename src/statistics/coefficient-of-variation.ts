@@ -59,11 +59,13 @@ export function vangelInterval(
   requirePositive("vangelInterval", "ratio", ratio);
   requireWhole("vangelInterval", "n", n, 2);
   requireProbability("vangelInterval", "level", level);
-  const limit = (quantile: number) => {
-    const bracket = ((quantile + 2) / n - 1) * ratio ** 2 + quantile / (n - 1);
-    return bracket > 0 ? ratio / Math.sqrt(bracket) : null;
-  };
+  const bracket = (quantile: number) => ((quantile + 2) / n - 1) * ratio ** 2 + quantile / (n - 1);
   const tail = (1 - level) / 2;
-  const lower = limit(chiSquaredQuantile(1 - tail, n - 1));
-  return { lower: lower ?? 0, upper: limit(chiSquaredQuantile(tail, n - 1)) };
+  // Above the median, which is above n − 2, the bracket is above 0 whatever the ratio.
+  const ofLower = bracket(chiSquaredQuantile(1 - tail, n - 1));
+  const ofUpper = bracket(chiSquaredQuantile(tail, n - 1));
+  return {
+    lower: ratio / Math.sqrt(ofLower),
+    upper: ofUpper > 0 ? ratio / Math.sqrt(ofUpper) : null,
+  };
 }

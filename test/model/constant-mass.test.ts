@@ -1,6 +1,9 @@
 import { describe, expect, it } from "vitest";
 import type { Catch } from "../../src/data/types.ts";
+import { constantMassTest } from "../../src/model/constant-mass.ts";
 import { usualBorrowing } from "../../src/model/lenders.ts";
+import { nothingLent } from "../../src/model/lent-scatter.ts";
+import { newestFill, metersOf as sortedIntoMeters } from "../../src/model/meters.ts";
 import { fitModel, type MeterModel } from "../../src/model/model.ts";
 import { delivery } from "../../src/questions/delivery.ts";
 import type { CautionCode } from "../../src/results/caution.ts";
@@ -117,5 +120,30 @@ describe("a mass in every catch, a test that every bin stands", () => {
     const earlier = delivery(two, deliveryOptions, two.fills[0]).cautions.map(({ code }) => code);
     expect(earlier).not.toContain("constant-mass");
     expect(earlier).toContain("constant-mass-suspected");
+  });
+});
+
+describe("a fill that can tell", () => {
+  const fillOf = (turns: readonly number[]) =>
+    newestFill(
+      present(
+        sortedIntoMeters(
+          aFill(
+            turns.map(
+              (t, i) => [t, 0.3 * t + 0.1 + ([0.02, -0.03, 0.01, 0.04, -0.02][i] ?? 0)] as const,
+            ),
+          ),
+        )[0],
+      ),
+    );
+
+  it.each([
+    [[15, 30, 15], false],
+    [[15, 30, 15, 30], true],
+    [[15, 29.9, 15, 29], false],
+    [[20, 20, 20, 20], false],
+    [[10, 20, 10, 40, 15], true],
+  ] as const)("has four catches at least, the longest twice the shortest: %j, %s", (turns, can) => {
+    expect(constantMassTest(fillOf(turns), nothingLent) !== null).toBe(can);
   });
 });

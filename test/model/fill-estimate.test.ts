@@ -1,7 +1,14 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Catch } from "../../src/data/types.ts";
-import { effectiveDivision, estimateFill } from "../../src/model/fill-estimate.ts";
+import {
+  effectiveDivision,
+  estimateFill,
+  estimateFromSums,
+  turnsDiffer,
+} from "../../src/model/fill-estimate.ts";
+import { fillTotals, summedMeters } from "../../src/model/fill-record.ts";
+import { nothingLent } from "../../src/model/lent-scatter.ts";
 import { newestFill } from "../../src/model/meters.ts";
 import { estimateOf, fitModel, type ModelOptions } from "../../src/model/model.ts";
 import { aFill } from "../support/catches.ts";
@@ -103,4 +110,65 @@ describe("a fill's delivery with its uncertainty", () => {
     const unknown = estimated(fillOf(masses), { scaleDivisionKg: null });
     expect(effectiveDivision(unknown.fill, unknown.variance)).toBeNull();
   });
+});
+
+describe("turns that differ", () => {
+  const uneven = (longest: number) =>
+    aFill([
+      [20, 6.1],
+      [longest, longest * 0.3],
+      [20, 5.8],
+      [20, 6.05],
+    ]);
+
+  it("matter beyond one and a half times the shortest, and not at it", () => {
+    expect(turnsDiffer({ catches: uneven(30) })).toBe(false);
+    expect(turnsDiffer({ catches: uneven(30.1) })).toBe(true);
+    expect(estimated(uneven(30)).variance.robust).toBeNull();
+    expect(estimated(uneven(30.1)).variance.robust).not.toBeNull();
+  });
+
+  it("leave a fill known by its sums alone without an answer where its own scatter would speak", () => {
+    const ofSums = (longest: number) =>
+      estimateFromSums(
+        present(present(summedMeters(fillTotals(uneven(longest)))[0]).fills[0]),
+        nothingLent,
+        { level: 0.95, scaleDivisionKg: 0.02 },
+      );
+    expect(ofSums(30.1)).toBeNull();
+    const whole = estimated(uneven(30));
+    const found = present(ofSums(30));
+    expect(found.estimate.value).toBeCloseTo(whole.estimate.value, 12);
+    expect(found.halfWidth).toBeCloseTo(present(whole.halfWidth), 10);
+    expect(present(found.estimate.interval).lower).toBeCloseTo(
+      present(present(whole.estimate.interval).lower),
+      10,
+    );
+    expect(found.variance.model).toBeCloseTo(present(whole.variance.model), 12);
+    expect(found.variance.division).toBeCloseTo(present(whole.variance.division), 12);
+    expect(found.variance.total).toBeCloseTo(present(whole.variance.total), 12);
+  });
+});
+
+it("knows nothing of the reading where one catch names no division and the setup neither", () => {
+  const rows = fillOf(masses).map((row, i) => (i === 1 ? row : { ...row, divisionKg: 0.01 }));
+  expect(estimated(rows, { scaleDivisionKg: null }).variance.division).toBeNull();
+  const known = estimated(rows, { scaleDivisionKg: 0.05 });
+  expect(effectiveDivision(known.fill, known.variance)).toBeCloseTo(0.07 / 3, 12);
+});
+
+it("trusts the law of scatter that it is told, and then nobody else's scatter", () => {
+  const other = aFill(
+    [
+      [20, 7],
+      [20, 7.1],
+      [20, 6.8],
+    ],
+    { bin: "2" },
+  );
+  const { meter, fill } = newest([...fillOf(masses), ...other]);
+  const of = (varianceLaw: "proportional" | "constant") =>
+    estimateFill(fill, meter.scatter, { level: 0.95, scaleDivisionKg: null, varianceLaw });
+  expect(of("proportional").scatter.source).toBe("lent");
+  expect(of("constant").scatter).toMatchObject({ source: "own", df: 2 });
 });

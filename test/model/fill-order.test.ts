@@ -140,3 +140,41 @@ describe("gaps between fills", () => {
     expect(gaps).toEqual([{ afterFill: 1, beforeFill: 4, missingFills: 1, days: null }]);
   });
 });
+
+describe("a long pause", () => {
+  const gapsAfter = (...days: readonly number[]) => {
+    const dates = [0, ...days].map((_, i) =>
+      days.slice(0, i).reduce((total, one) => total + one, 0),
+    );
+    return wheatIn(
+      dates.map((day, i) => [
+        "wheat",
+        i + 1,
+        new Date(Date.UTC(2026, 2, 1 + day)).toISOString().slice(0, 10),
+      ]),
+    ).gaps.map(({ afterFill, days: pause }) => [afterFill, pause]);
+  };
+
+  it("is longer than a week, and than three times the usual one", () => {
+    expect(gapsAfter(1, 1, 7, 1)).toEqual([]);
+    expect(gapsAfter(1, 1, 8, 1)).toEqual([[3, 8]]);
+    expect(gapsAfter(3, 3, 9, 3)).toEqual([]);
+    expect(gapsAfter(3, 3, 10, 3)).toEqual([[3, 10]]);
+    expect(gapsAfter(9, 9, 9)).toEqual([]);
+  });
+
+  it("is not told of numbers that follow each other without dates", () => {
+    expect(
+      wheatIn([
+        ["wheat", 1, null],
+        ["wheat", 2, null],
+      ]).gaps,
+    ).toEqual([]);
+    expect(
+      wheatIn([
+        ["wheat", 1, null],
+        ["wheat", 3, null],
+      ]).gaps,
+    ).toEqual([{ afterFill: 1, beforeFill: 3, missingFills: 1, days: null }]);
+  });
+});

@@ -100,3 +100,12 @@ describe("what a rate error costs on average", () => {
     expect(expectedLoss({ ...law, df: 2 }, quadratic)).toBeNull();
   });
 });
+
+it("has no expected square below three degrees of freedom, and one at three: σ²·3", () => {
+  const law = { location: 0.01, scale: 0.02 };
+  expect(expectedLoss({ ...law, df: 2.99 }, quadratic)).toBeNull();
+  expect(present(expectedLoss({ ...law, df: 3 }, quadratic))).toBeCloseTo(
+    0.04 * 100 ** 2 * (0.01 ** 2 + 3 * 0.02 ** 2),
+    10,
+  );
+});

@@ -1,5 +1,12 @@
 import { describe, expect, it } from "vitest";
-import { fillSpread, lentSpread, spreadAgainstOthers } from "../../src/model/fill-spread.ts";
+import { pooledScatter } from "../../src/model/catch-scatter.ts";
+import {
+  betweenComponent,
+  fillSpread,
+  lentSpread,
+  readingPerTurn,
+  spreadAgainstOthers,
+} from "../../src/model/fill-spread.ts";
 import type { OutsideVote } from "../../src/model/lenders.ts";
 import { type Fill, metersOf } from "../../src/model/meters.ts";
 import { aFill } from "../support/catches.ts";
@@ -130,4 +137,52 @@ describe("the spread of a meter against what others say", () => {
     const unknown = { product: "wheat", scatter: null, spread: null };
     expect(spreadAgainstOthers(unknown, outside(-8))).toBeNull();
   });
+});
+
+describe("what fills differ by beside their catches", () => {
+  const of = (turns: readonly number[], catches: number) =>
+    present(
+      metersOf(
+        turns.flatMap((t, f) =>
+          aFill(
+            Array.from({ length: catches }, () => [t / catches, 0.3 * (t / catches)] as const),
+            { fill: f + 1 },
+          ),
+        ),
+      )[0],
+    ).fills;
+  const scatter = { ...pooledScatter([]), variance: 0.002, df: 7 };
+
+  it("is the spread less what their catches make of it: σ²·mean(1/Σt)", () => {
+    const found = present(betweenComponent(of([40, 80], 4), 0.01, scatter));
+    const ofCatches = 0.002 * ((1 / 40 + 1 / 80) / 2);
+    expect(found.value).toBeCloseTo(Math.sqrt(1e-4 - ofCatches), 12);
+    expect(found.catchScatter.value).toBeCloseTo(Math.sqrt(ofCatches), 12);
+    expect(found.catchScatter.df).toBe(7);
+    expect(found.atBoundary).toBe(false);
+    // 120 turns in 8 catches: 15 turns each.
+    const own = 1e-4 - ofCatches;
+    expect(found.intraclassCorrelation).toBeCloseTo(own / (own + 0.002 / 15), 12);
+  });
+
+  it("is nothing, and said to be at the boundary, where catches make all of it", () => {
+    const found = present(betweenComponent(of([40, 80], 4), 0.004, scatter));
+    expect(found).toMatchObject({ value: 0, atBoundary: true, intraclassCorrelation: 0 });
+    const still = present(betweenComponent(of([40], 2), 0, { ...scatter, variance: 0 }));
+    expect(still).toMatchObject({ value: 0, atBoundary: true, intraclassCorrelation: 0 });
+    expect(betweenComponent(of([40], 2), 0.01, { ...scatter, variance: null })).toBeNull();
+  });
+});
+
+it("reads a fill by the divisions its catches name, by the setup's else, over all turns", () => {
+  const [fill] = present(
+    metersOf(
+      aFill([
+        [20, 6],
+        [30, 9],
+      ]).map((row, i) => (i === 0 ? { ...row, divisionKg: 0.01 } : row)),
+    )[0],
+  ).fills;
+  expect(readingPerTurn(present(fill), 0.05)).toBeCloseTo(0.06 / 50, 14);
+  expect(readingPerTurn(present(fill), null)).toBeCloseTo(0.01 / 50, 14);
 });

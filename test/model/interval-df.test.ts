@@ -52,3 +52,18 @@ describe("degrees of freedom of an interval", () => {
     expect(dfOfInterval(unknownEstimate(0.3, "kg/turn"))).toBeNull();
   });
 });
+
+it("are of the wider side, and of the side that is known", () => {
+  const plain = withHalf(0.01, 0.004, 5);
+  const { lower, upper } = plain.interval;
+  const at = (changed: { lower?: number | null; upper?: number | null }) =>
+    present(dfOfInterval({ ...plain, interval: { ...plain.interval, ...changed } }));
+  const both = at({});
+  expect(at({ lower: null })).toBeCloseTo(both, 9);
+  expect(at({ upper: null })).toBeCloseTo(both, 9);
+  expect(at({ lower: lower + 0.003 })).toBeCloseTo(both, 9);
+  expect(at({ upper: upper - 0.003 })).toBeCloseTo(both, 9);
+  expect(at({ upper: upper + 0.003 })).toBeLessThan(both);
+  expect(dfOfInterval({ ...plain, df: null })).toBeNull();
+  expect(dfOfInterval({ ...plain, standardError: null })).toBeNull();
+});

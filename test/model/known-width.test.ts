@@ -404,3 +404,62 @@ describe("whatever is known", () => {
     );
   });
 });
+
+describe("at the ends of what can be known", () => {
+  const reading = 0.02 / 0.3;
+  const own = (nu: number): Scatter => ({ q: 0.005, nu, own: true });
+
+  it("takes the t quantile for the reading too below two degrees of freedom of its own, and no longer at two", () => {
+    const parts = { scatter: 4e-6, reading: 9e-6 };
+    const t = (df: number) => studentTQuantile(0.975, df);
+    const joint = (df: number) => t(df) * Math.sqrt(13e-6);
+    const apart = (df: number) => Math.hypot(t(df) * 2e-3, 1.959963985 * 3e-3);
+    expect(halfWidthOf(parts, { nu: 1.99, own: true }, rule)).toBeCloseTo(joint(1.99), 10);
+    expect(halfWidthOf(parts, { nu: 2, own: true }, rule)).toBeCloseTo(apart(2), 10);
+    expect(halfWidthOf(parts, { nu: 1.99, own: false }, rule)).toBeCloseTo(apart(1.99), 10);
+  });
+
+  it("counts a catch before any with an assumed scatter as own only once there is one", () => {
+    const assumed: Scatter = { q: 0.005, nu: 0, own: false };
+    const [state, plan] = [fill(1, 0.3, assumed), more(1)];
+    const variance = { scatter: 0.005 / 40, reading: (reading * 2) ** 2 / 6 / 40 ** 2 };
+    const joint = halfWidthOf(variance, { nu: 1, own: true }, rule);
+    expect(plannedHalfWidth(state, plan, rule)).toBeCloseTo(joint, 12);
+  });
+
+  it("reaches a width for certain with no scatter at all, and none below the reading", () => {
+    const still: Scatter = { q: 0, nu: 4, own: false };
+    const state = fill(3, 0.3, still);
+    const least = present(plannedHalfWidth(state, more(1), rule));
+    expect(chanceOfWidth(state, more(1), least * 1.0001, rule)).toBe(1);
+    expect(chanceOfWidth(state, more(1), least * 0.9999, rule)).toBe(0);
+    const assumed = fill(2, 0.3, { q: 0, nu: 0, own: false });
+    expect(chanceOfWidth(assumed, more(1), 1, rule)).toBe(1);
+    expect(chanceOfWidth(assumed, more(1), 1e-9, rule)).toBe(0);
+  });
+
+  it("has the chance of a width from one degree of freedom of its own by the joint law", () => {
+    // Two lone catches known after one more: t on two; one more after none known of two: by hand from χ².
+    const state = fill(2, 0.3, own(1));
+    for (const chance of [0.3, 0.8]) {
+      const width = present(halfWidthAtChance(state, more(1), chance, rule));
+      expect(chanceOfWidth(state, more(1), width, rule)).toBeCloseTo(chance, 9);
+    }
+    const assumed = fill(1, 0.3, { q: 0.005, nu: 0, own: false });
+    for (const chance of [0.3, 0.8]) {
+      const width = present(halfWidthAtChance(assumed, more(1), chance, rule));
+      expect(chanceOfWidth(assumed, more(1), width, rule)).toBeCloseTo(chance, 9);
+    }
+  });
+
+  it("knows no degrees of freedom without a catch, and none of one whose scatter is assumed", () => {
+    const assumed: Scatter = { q: 0.005, nu: 0, own: false };
+    expect(dfAfter(fill(0, 0.3, lent), more(0))).toBeNull();
+    expect(dfAfter(fill(0, 0.3, lent), more(1))).toBe(lent.nu);
+    expect(dfAfter(fill(2, 0.3, lent), more(0))).toBe(lent.nu);
+    expect(dfAfter(fill(2, 0.3, lent), more(3))).toBe(lent.nu + 3);
+    expect(dfAfter(fill(1, 0.3, assumed), more(0))).toBeNull();
+    expect(dfAfter(fill(1, 0.3, assumed), more(1))).toBe(1);
+    expect(dfAfter(fill(0, 0.3, assumed), more(3))).toBe(2);
+  });
+});

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { metersOf, newestFill } from "../../src/model/meters.ts";
-import { aCatch } from "../support/catches.ts";
+import type { Catch } from "../../src/data/types.ts";
+import { earliestOf, metersOf, newestFill, severalSeasons } from "../../src/model/meters.ts";
+import { aCatch, aFill } from "../support/catches.ts";
 import { present } from "../support/reference.ts";
 
 describe("metersOf", () => {
@@ -75,4 +76,74 @@ describe("outlets weighed apart", () => {
       "b",
     ]);
   });
+});
+
+describe("catches of one fill", () => {
+  it("stand in the order of their numbers, whatever that of the rows", () => {
+    const [one, two, three] = aFill([
+      [20, 6],
+      [20, 6.1],
+      [20, 6.2],
+    ]);
+    const [meter] = metersOf([present(three), present(one), present(two)]);
+    expect(newestFill(present(meter)).catches.map((row) => row.catch)).toEqual([1, 2, 3]);
+  });
+
+  it("are none set aside, and lend themselves all", () => {
+    const fill = newestFill(
+      present(
+        metersOf(
+          aFill([
+            [20, 6],
+            [30, 9.3],
+          ]),
+        )[0],
+      ),
+    );
+    expect(fill.leftOut).toEqual([]);
+    expect(fill.notLent).toEqual([]);
+    expect(fill.scatterTotals).toEqual(fill.totals);
+    expect(fill.totals).toMatchObject({ catches: 2, turns: 50 });
+  });
+
+  it("of two outlets are one only where both are named, caught in as many turns, and of one number", () => {
+    const numbers = (rows: readonly Partial<Catch>[]) =>
+      newestFill(
+        present(metersOf(rows.map((row) => aCatch({ turns: 20, netKg: 2, catch: 1, ...row })))[0]),
+      ).catches.length;
+    expect(numbers([{ outlet: "a" }, { outlet: "b" }])).toBe(1);
+    expect(numbers([{ outlet: "a" }, { outlet: null }])).toBe(2);
+    expect(numbers([{ outlet: "a" }, { outlet: "b", turns: 30 }])).toBe(2);
+    expect(numbers([{ outlet: "a" }, { outlet: "b", catch: 2 }])).toBe(2);
+  });
+
+  it("of several outlets have no gross weight or division where one has none", () => {
+    const fill = (rows: readonly Partial<Catch>[]) =>
+      present(
+        newestFill(
+          present(
+            metersOf(
+              rows.map((row, i) => aCatch({ outlet: `${i}`, turns: 20, netKg: 2, ...row })),
+            )[0],
+          ),
+        ).catches[0],
+      );
+    expect(fill([{ divisionKg: 0.01 }, { divisionKg: 0.02 }]).divisionKg).toBeCloseTo(0.03, 12);
+    expect(fill([{ divisionKg: 0.01 }, {}]).divisionKg).toBeNull();
+    expect(fill([{ grossKg: 3 }, { grossKg: 4 }]).grossKg).toBe(7);
+    expect(fill([{ grossKg: 3 }, { grossKg: null }]).grossKg).toBeNull();
+  });
+});
+
+it("knows the earliest of some times, and none of none", () => {
+  const at = (...times: readonly (string | null)[]) =>
+    earliestOf(times.map((takenAt) => ({ takenAt })));
+  expect(at("2026-04-02", null, "2026-03-30", "2026-04-01")).toBe("2026-03-30");
+  expect(at(null, null)).toBeNull();
+  expect(at()).toBeNull();
+});
+
+it("knows a log of several seasons by the names of its fills", () => {
+  expect(severalSeasons([{ fill: 1 }, { fill: "2/2026" }])).toBe(true);
+  expect(severalSeasons([{ fill: 1 }, { fill: 2 }])).toBe(false);
 });

@@ -438,3 +438,40 @@ describe("the error that remains after a plan", () => {
     ).toBeNull();
   });
 });
+
+describe("a rate beyond the tolerance", () => {
+  const off = (halfWidth: number, settingError: number, tolerance = 0.02) =>
+    chanceOff(halfWidth, 6, { tolerance, settingError, level: 0.95 });
+
+  it("is as likely whichever way the setting is off, and certain where a known delivery is off by more", () => {
+    expect(off(0.01, 0.004)).toBeCloseTo(off(0.01, -0.004), 14);
+    expect(off(0, 0.02)).toBe(0);
+    expect(off(0, 0.0201)).toBe(1);
+    expect(off(0, -0.0201)).toBe(1);
+  });
+
+  it("is half and more where the setting alone is at the tolerance or beyond", () => {
+    expect(off(0.001, 0.02)).toBeCloseTo(0.5, 9);
+    expect(off(0.005, 0.025)).toBeGreaterThan(0.5);
+    expect(off(0.005, 0.025)).toBeLessThan(1);
+  });
+});
+
+it("of a delivery is allowed the whole tolerance with no setting error, and nothing with one as large", () => {
+  const at = (settingError: number) => widthAllowed({ ...aim, settingError }, 6);
+  expect(at(0)).toBe(0.02);
+  expect(at(0.02)).toBe(0);
+  expect(at(-0.02)).toBe(0);
+  expect(at(0.0199)).toBeGreaterThan(0);
+  expect(at(0.005)).toBeCloseTo(at(-0.005), 12);
+  expect(at(0.005)).toBeLessThan(0.02);
+  expect(at(0.005)).toBeGreaterThan(0.015);
+  expect(chanceOff(at(0.005), 6, { ...aim, settingError: 0.005 })).toBeCloseTo(0.05, 9);
+});
+
+it("is not asked for by a catch that is as long as the longest, or longer", () => {
+  const easy = { ...aim, tolerance: 0.2 };
+  expect(numberOfCatches(three, 20, 20, easy)?.turns).toBe(20);
+  expect(numberOfCatches(three, 30, 20, easy)?.turns).toBe(20);
+  expect(numberOfCatches(three, 20, 66, easy)).toMatchObject({ further: 1, turns: 20 });
+});

@@ -138,3 +138,44 @@ describe("what an expected error counts as spread of fills", () => {
     expect(errorOf(0.02, 0).error.catchScatter?.share ?? 0).toBeLessThan(1e-20);
   });
 });
+
+describe("the error at the next fill", () => {
+  const { across } = meterOf([6, 6.2, 6.6, 6.1]);
+  const between = (value: number) => ({
+    ...{ value: 0.001, unit: "kg/turn", atBoundary: false, intraclassCorrelation: 0.5 },
+    catchScatter: { value, df: 9 },
+  });
+  const spread = present(across.spread.standardDeviation).value;
+  const withScatter = (share: number) =>
+    present(
+      nextFillError(
+        { ...across, between: between(spread * Math.sqrt(share)) } as typeof across,
+        0.3,
+      ),
+    );
+
+  it("lies where the fills do against the setting, as wide as the next fill is", () => {
+    const found = present(nextFillError(across, 0.3));
+    const mean = 24.9 / 80;
+    expect(found.law.location).toBeCloseTo(mean / 0.3 - 1, 12);
+    expect(found.law.scale).toBeCloseTo((spread * Math.sqrt(1.25)) / 0.3, 12);
+    expect(found.law.df).toBe(3);
+    expect(found.fills).toMatchObject({ n: 4, df: 3 });
+    expect(found.fills.mean).toBeCloseTo(mean / 0.3 - 1, 12);
+    expect(found.fills.standardDeviation).toBeCloseTo(spread / 0.3, 12);
+    expect(found).toMatchObject({ ownDf: 3, leastChance: 0.05, catchScatter: null });
+  });
+
+  it("is mostly of catches beyond half of its variance, and never more than all of it", () => {
+    expect(withScatter(0.49).catchScatter).toMatchObject({ isMost: false, df: 9 });
+    expect(withScatter(0.51).catchScatter?.isMost).toBe(true);
+    expect(withScatter(0.51).catchScatter?.share).toBeCloseTo(0.51, 10);
+    expect(withScatter(1.7).catchScatter?.share).toBe(1);
+    expect(withScatter(0.49).catchScatter?.standardDeviation).toBeCloseTo((0.7 * spread) / 0.3, 12);
+    expect(withScatter(0).catchScatter).toBeNull();
+  });
+
+  it("is not known of one fill", () => {
+    expect(nextFillError(meterOf([6]).across, 0.3)).toBeNull();
+  });
+});

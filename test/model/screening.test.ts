@@ -4,7 +4,9 @@ import { simulateFill, usualScene } from "../../bench/study/outliers/simulate.ts
 import { analyse } from "../../src/analysis/analyse.ts";
 import { augment } from "../../src/analysis/tables/catches.ts";
 import type { Catch } from "../../src/data/types.ts";
+import { metersOf as metersIn } from "../../src/model/meters.ts";
 import { fitModel, type MeterModel } from "../../src/model/model.ts";
+import { findInFill, testsOf } from "../../src/model/screening/finding.ts";
 import { randomStream } from "../../src/numeric/random.ts";
 import { acrossFills } from "../../src/questions/across-fills.ts";
 import { outliersOptions } from "../../src/questions/outliers/options.ts";
@@ -233,4 +235,27 @@ describe("a season's power and false alarms", () => {
     // Three standard errors of a rate of 0.01.
     expect(setAside / seasons).toBeLessThan(0.01 + 3 * Math.sqrt(0.01 / seasons));
   });
+});
+
+it("tests catches by themselves from five on, with others' scatter a pair once and three or more each", () => {
+  const outside = { variance: 0.001, df: 6 };
+  const counts = [0, 1, 2, 3, 4, 5, 6];
+  expect(counts.map((catches) => testsOf(catches, null))).toEqual([0, 0, 0, 0, 0, 5, 6]);
+  expect(counts.map((catches) => testsOf(catches, outside))).toEqual([0, 0, 1, 3, 4, 5, 6]);
+});
+
+it("finds up to one of four catches, and up to two of five, before it says there may be more", () => {
+  const outside = { variance: 1e-5, df: 40 };
+  const found = (given: readonly number[]) =>
+    findInFill(present(metersIn(fillOf(1, given))[0]?.fills[0]), outside, true, {
+      divisionKg: null,
+      testsInLog: 5,
+    });
+  const four = found([6, 6.01, 8, 9.5]);
+  expect(four.inFill.map((row) => row.catch)).toHaveLength(1);
+  expect(four.moreThanCanBeTold).toBe(true);
+  const five = found([6, 6.01, 6.02, 8, 9.5]);
+  expect(five.inFill.map((row) => row.catch).toSorted()).toEqual([4, 5]);
+  expect(five.moreThanCanBeTold).toBe(false);
+  expect(found([6, 6.01, 6.02, 6.01]).inFill).toEqual([]);
 });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { leastChanceOfSkip, statedChance } from "../../src/model/skip-chance.ts";
+import { canPriceSkip, leastChanceOfSkip, statedChance } from "../../src/model/skip-chance.ts";
 
 describe("the least chance of a skipped fill being off", () => {
   const after = (fills: number) => leastChanceOfSkip({ ownDf: fills - 1 });
@@ -18,4 +18,10 @@ describe("the least chance of a skipped fill being off", () => {
     expect(statedChance(0.31, 0.05)).toBe(0.31);
     expect(statedChance(0.013, null)).toBe(0.013);
   });
+});
+
+it("is priced from two degrees of freedom of the meter's own on", () => {
+  expect([0, 1, 1.9, 2, 3].map((ownDf) => canPriceSkip({ ownDf }))).toEqual([
+    ...[false, false, false, true, true],
+  ]);
 });

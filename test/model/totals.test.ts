@@ -1,6 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { deliveryOf, mergeTotals, noTotals, totalsOf } from "../../src/model/totals.ts";
+import {
+  agreeExactly,
+  deliveryOf,
+  mergeTotals,
+  noTotals,
+  totalsOf,
+} from "../../src/model/totals.ts";
 import { fitThroughOrigin } from "../../src/statistics/through-origin.ts";
 import { digits } from "../support/reference.ts";
 
@@ -51,4 +57,17 @@ describe("totals of a fill", () => {
     expect(mergeTotals(noTotals, some)).toEqual(some);
     expect(mergeTotals(some, noTotals)).toEqual(some);
   });
+});
+
+it("agree exactly where scatter is rounding only, for their size", () => {
+  const of = (apart: number) =>
+    agreeExactly(
+      totalsOf([
+        { turns: 20, netKg: 6 },
+        { turns: 20, netKg: 6 + apart },
+      ]),
+    );
+  expect(of(0)).toBe(true);
+  expect(of(1e-12)).toBe(true);
+  expect(of(1e-9)).toBe(false);
 });

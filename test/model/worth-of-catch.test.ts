@@ -194,3 +194,44 @@ describe("leaving a fill uncaught", () => {
     expect(worthOfSkipping(surely(law), unsure, pricing)).toBeNull();
   });
 });
+
+describe("at the ends of worth", () => {
+  const at = (given: Partial<FillPrices>, more: Partial<CatchPricing> = {}) =>
+    worthOfNextCatch(three, { ...priced(given), ...more });
+
+  it("pays where it saves more than it costs, and not where it saves as much", () => {
+    const { saves } = present(at({}));
+    const price = present(saves);
+    expect(at({ perCatch: price })?.pays).toBe(false);
+    expect(at({ perCatch: price * 0.999999 })?.pays).toBe(true);
+    expect(catchesThatPay(three, priced({ perCatch: price }))).toBe(3);
+    expect(catchesThatPay(three, priced({ perCatch: price * 0.999999 }))).toBe(4);
+    expect(catchesThatPay(three, priced({ perCatch: 0 }))).toBeNull();
+  });
+
+  it("is no question where the most catches are in hand, or without scatter", () => {
+    expect(at({}, { mostCatches: 3 })).toBeNull();
+    expect(at({}, { mostCatches: 4 })).not.toBeNull();
+    expect(catchesThatPay(three, { ...pricing, mostCatches: 3 })).toBeNull();
+    const unknown = { ...three, scatter: { ...three.scatter, nu: 0 } };
+    expect(worthOfNextCatch(unknown, pricing)).toBeNull();
+  });
+
+  it("of skipping is a matter of the cheapest number of catches, and pays where it costs no more", () => {
+    const none = { ...three, catches: 0, turns: 0 };
+    const law = { location: 0.01, scale: 0.02, df: 5 };
+    const found = present(worthOfSkipping(surely(law), none, pricing));
+    const costs = [1, 2, 3, 4, 5, 6, 7, 8].map((catches) => {
+      const { scatter, reading } = varianceAfter(none, { further: catches, turns: 20 });
+      const loss = 2400 * meanAbsoluteT(three.scatter.nu) * Math.sqrt(scatter + reading);
+      return loss + 8 + 4 * catches;
+    });
+    expect(found.catching.costs).toBeCloseTo(Math.min(...costs), 9);
+    expect(found.catching.catches).toBe(costs.indexOf(Math.min(...costs)) + 1);
+    expect(found.pays).toBe(found.skipping <= found.catching.costs);
+    const free = priced({ perCatch: 0, toSetUp: 0 });
+    expect(worthOfSkipping(surely(law), none, free)?.catching.catches).toBe(8);
+    expect(worthOfSkipping(surely(law), none, { ...pricing, mostCatches: 0 })).toBeNull();
+    expect(worthOfSkipping(surely({ ...law, df: 1 }), none, pricing)).toBeNull();
+  });
+});

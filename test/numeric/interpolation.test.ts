@@ -15,8 +15,11 @@ describe("a function answered from polynomials through its logarithm", () => {
     expect(asked).toBe(6 * 20);
   });
 
-  it("is the function itself beyond its end", () => {
+  it("is the function itself at its end and beyond", () => {
     expect(interpolatedLog((x) => x, 2)(7)).toBe(7);
+    const asked: number[] = [];
+    interpolatedLog((x) => asked.push(x), 2)(2);
+    expect(asked).toEqual([2]);
   });
 });
 

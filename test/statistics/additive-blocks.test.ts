@@ -88,3 +88,23 @@ describe("treatments in blocks that need not hold all of them", () => {
     expect(additiveBlocks([], 0.95)).toBeNull();
   });
 });
+
+it("makes of two treatments the paired t test of R, an effect being half the difference", async () => {
+  const first = [5.1, 6.2, 4.8, 5.5];
+  const second = [5.4, 6.9, 4.9, 6.3];
+  const table = first.map((value, i) => [value, second[i] ?? null]);
+  const { test, effects, df } = present(additiveBlocks(valuesOf(table), 0.9));
+  const [t = 0, p = 0, lower = 0, upper = 0] = await evalR(
+    "r <- t.test(a, b, paired = TRUE, conf.level = 0.9); c(r$statistic, r$p.value, r$conf.int)",
+    { a: first, b: second },
+  );
+  expect(df).toBe(3);
+  expect(test).toMatchObject({ df1: 1, df2: 3 });
+  expect(test.statistic).toBeCloseTo(t ** 2, 10);
+  expect(test.pValue).toBeCloseTo(p, 12);
+  expect(effects.map(({ treatment }) => treatment)).toEqual(["t0", "t1"]);
+  const [of, against] = [present(effects[0]), present(effects[1])];
+  [of.lower, of.upper, -against.upper, -against.lower].forEach((end, i) => {
+    expect(end).toBeCloseTo((i % 2 === 0 ? lower : upper) / 2, 10);
+  });
+});

@@ -71,3 +71,11 @@ describe("inverseVarianceMean", () => {
     );
   });
 });
+
+it("weighs values whose uncertainties are hundreds of decades apart", () => {
+  const values = [
+    { value: 10, standardUncertainty: 1e-200 },
+    { value: 13, standardUncertainty: 2 },
+  ];
+  expect(inverseVarianceMean(values)).toEqual({ value: 10, standardUncertainty: 1e-200 });
+});

@@ -46,3 +46,15 @@ describe("analysis of complete blocks", () => {
     expect(() => blockAnova([[1, 2], [3]])).toThrow("block 2 has 1 values");
   });
 });
+
+it("tests by an error that is small, as long as it is more than rounding", () => {
+  const rows = [
+    [1, 2, 3],
+    [2, 3, 4],
+    [4, 5, 6],
+  ];
+  const disturbed = (by: number) =>
+    rows.map((row, i) => row.map((value, j) => value + (i === j ? by : 0)));
+  expect(blockAnova(disturbed(1e-7)).test).not.toBeNull();
+  expect(blockAnova(disturbed(1e-13)).test).toBeNull();
+});

@@ -67,3 +67,23 @@ describe("changePointInterval", () => {
     }
   });
 });
+
+it("has ends of the difference and of the place that follow from the critical value alone", () => {
+  const values = [5.1, 5.6, 4.9, 5.3, 6.4, 6.1, 6.9, 6.2, 6.6];
+  const found = present(changePoint(values));
+  const critical = changePointCritical(0.9, values.length);
+  const { difference, before, level } = changePointInterval(values, found, 0.9);
+  expect(level).toBe(0.9);
+  expect(difference.lower).toBeCloseTo(found.difference - critical * found.standardError, 12);
+  expect(difference.upper).toBeCloseTo(found.difference + critical * found.standardError, 12);
+  const mean = (list: readonly number[]) => list.reduce((sum, one) => sum + one, 0) / list.length;
+  const squares = (list: readonly number[]) =>
+    list.reduce((sum, one) => sum + (one - mean(list)) ** 2, 0);
+  const left = (place: number) => squares(values.slice(0, place)) + squares(values.slice(place));
+  const possible = [2, 3, 4, 5, 6, 7].filter(
+    (place) => (left(place) - left(found.before)) / (left(found.before) / 7) <= critical ** 2,
+  );
+  expect(before).toEqual({ fewest: Math.min(...possible), most: Math.max(...possible) });
+  expect(possible.length).toBeLessThan(6);
+  expect(() => changePointInterval(values, found, 1)).toThrow("level is 1");
+});

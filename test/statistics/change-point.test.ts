@@ -1,3 +1,4 @@
+import { createHash } from "node:crypto";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { sharesCountedOnce, tableOptions } from "../../bench/study/change-point-table.ts";
@@ -160,3 +161,60 @@ function largestByHand(values: readonly number[]): number {
   }
   return largest;
 }
+
+it("counts between two sizes of its table once as often as lies between them in logarithms", () => {
+  const shareAt = (n: number, p: number) => {
+    const t = studentTQuantile(1 - p / 2, n - 2);
+    return changePointPValue(t, n) / ((n - 3) * p);
+  };
+  for (const [small, n, large] of [
+    [20, 21, 22],
+    [60, 66, 70],
+    [150, 190, 200],
+  ] as const)
+    for (const p of [0.3, 0.01, 1e-5]) {
+      const weight = Math.log(n / small) / Math.log(large / small);
+      const between = shareAt(small, p) ** (1 - weight) * shareAt(large, p) ** weight;
+      expect(shareAt(n, p) / between).toBeCloseTo(1, 8);
+    }
+  expect(shareAt(1000, 1e-5)).toBeCloseTo(shareAt(200, 1e-5), 8);
+});
+
+describe("the table of shares", () => {
+  const { exponents, sizes, folded } = changePointTable;
+  const rows = folded.map((row) => unfoldedShares(row, exponents.length));
+
+  it("begins where every split exceeds, so that one in so many splits counts", () => {
+    rows.forEach((row, i) => {
+      const splits = present(sizes[i]) - 3;
+      expect(present(row[0]) * splits).toBeCloseTo(1, 3.9);
+    });
+  });
+
+  it("rises from exponent to exponent, and never beyond 1", () => {
+    for (const row of rows) {
+      expect(Math.max(...row)).toBeLessThanOrEqual(1);
+      row.slice(1).forEach((share, i) => {
+        expect(share).toBeGreaterThanOrEqual(present(row[i]));
+      });
+    }
+  });
+
+  it("ends at 1 for few values, whose splits cannot exceed together", () => {
+    for (const row of rows.slice(0, 8)) expect(row.at(-1)).toBeCloseTo(1, 4.5);
+  });
+
+  it("falls from size to size, since neighbours hang together the closer the more there are", () => {
+    rows.slice(1).forEach((row, i) => {
+      row.forEach((share, j) => {
+        expect(share).toBeLessThanOrEqual(present(rows[i]?.[j]));
+      });
+    });
+  });
+
+  // Of the module as the generator wrote it; the simulations above say whether what it wrote is right.
+  it("is as it was made, to the last digit", () => {
+    const digest = createHash("sha256").update(JSON.stringify(changePointTable)).digest("hex");
+    expect(digest).toBe("e6c7a61eef5977db3bf4bc1d667301473aee0954855e230b11f5284e82d1a3d6");
+  });
+});

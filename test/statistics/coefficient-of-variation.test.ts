@@ -37,11 +37,11 @@ describe("coefficientOfVariation", () => {
   });
 
   it("gives no interval when values agree exactly: no difference seen is not none", () => {
-    expect(coefficientOfVariation([2, 2, 2], 0.95)).toMatchObject({
-      value: 0,
-      lower: null,
-      upper: null,
-    });
+    const same = { value: 0, lower: null, upper: null, n: 3, df: 2, level: 0.9 };
+    expect(coefficientOfVariation([2, 2, 2], 0.9)).toEqual(same);
+    expect(coefficientOfVariation([0.1 + 0.2, 0.3, 0.3], 0.9)).toEqual(same);
+    expect(coefficientOfVariation([2, 2, 2 + 1e-9], 0.9)).toMatchObject({ n: 3, df: 2 });
+    expect(coefficientOfVariation([2, 2, 2 + 1e-9], 0.9).lower).toBeGreaterThan(0);
   });
 
   it("refuses one value, and a mean that is not above zero", () => {

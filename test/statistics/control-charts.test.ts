@@ -125,3 +125,31 @@ describe("cusumChart", () => {
     expect(() => cusumChart([Number.NaN], options)).toThrow(NumericalError);
   });
 });
+
+describe("on a limit, and beyond it", () => {
+  it("a value is outside only beyond its limit, on either side", () => {
+    const values = [5, 7, 6, 9, 4, 6];
+    // Moving ranges 2, 1, 3, 5, 2: a mean of 2.6 over d₂ = 2/√π, which tables print as 1.128.
+    const spread = (2.6 * Math.sqrt(Math.PI)) / 2;
+    const sigmas = (9 - 37 / 6) / spread;
+    expect(individualsChart(values, sigmas * 1.001).outside).toEqual([]);
+    expect(individualsChart(values, sigmas * 0.999).outside).toEqual([3]);
+    expect(individualsChart(values, (0.9 * (37 / 6 - 4)) / spread).outside).toEqual([3, 4]);
+    expect(individualsChart(values)).toEqual(individualsChart(values, 3));
+    expect(individualsChart([5, 7])).toMatchObject({ center: 6, meanMovingRange: 2 });
+    const even = individualsChart([4, 4, 4]);
+    expect(even).toMatchObject({ lower: 4, upper: 4, outside: [] });
+  });
+
+  it("a sum signals beyond the decision only, up, down or both", () => {
+    const of = (values: readonly number[], decision: number) =>
+      cusumChart(values, { target: 0, allowance: 0, decision }).map(({ signal }) => signal);
+    expect(of([1, 1, 1], 2)).toEqual([null, null, "upper"]);
+    expect(of([-1, -1, -1], 2)).toEqual([null, null, "lower"]);
+    expect(of([3, -0.5], 2)).toEqual(["upper", "upper"]);
+    expect(of([3, -2.5, 0.25], 0.4)).toEqual(["upper", "both", "both"]);
+    const [first, second] = cusumChart([1, -3], { target: 0.5, allowance: 0.25, decision: 9 });
+    expect(first).toEqual({ upper: 0.25, lower: 0, signal: null });
+    expect(second).toEqual({ upper: 0, lower: 3.25, signal: null });
+  });
+});

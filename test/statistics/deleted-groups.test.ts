@@ -134,3 +134,29 @@ describe("a group against the others", () => {
     expect(mean(found)).toBeGreaterThan(0.02);
   });
 });
+
+it("needs three others, and takes a scatter of one's own that is not known for none", () => {
+  const groups = [5, 5.4, 4.7, 5.9].map((estimate) => ({
+    ...{ estimate, information: 4, sumOfSquares: 0.2, df: 2 },
+  }));
+  const none = groups.map(() => null);
+  expect(deletedGroups(groups.slice(0, 3), none.slice(0, 3))).toEqual([null, null, null]);
+  const found = deletedGroups(groups, none);
+  expect(found.map((one) => one?.df)).toEqual([2, 2, 2, 2]);
+  expect(deletedGroups(groups, [0, 0, 0, 0])).toEqual(found);
+  expect(deletedGroups(groups, [0, 9, 0, 0])[1]?.pValue).toBeGreaterThan(found[1]?.pValue ?? 1);
+});
+
+it("takes an odd one of observations for one more of theirs: √(s²(1 + 1/k)), s over k − 1", () => {
+  const plain = [5, 5.4, 4.7, 9].map((estimate) => ({
+    ...{ estimate, information: 1, sumOfSquares: 0, df: 0 },
+  }));
+  const odd = deletedGroups(plain, [null, null, null, null])[3];
+  const center = 15.1 / 3;
+  const squares = (5 - center) ** 2 + (5.4 - center) ** 2 + (4.7 - center) ** 2;
+  const error = Math.sqrt((squares / 2) * (4 / 3));
+  expect(odd?.center).toBeCloseTo(center, 12);
+  expect(odd?.deviation).toBeCloseTo(9 - center, 12);
+  expect(odd?.standardError).toBeCloseTo(error, 12);
+  expect(odd?.statistic).toBeCloseTo((9 - center) / error, 10);
+});

@@ -1,10 +1,16 @@
 import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { NumericalError } from "../../src/errors/errors.ts";
+import { randomStream } from "../../src/numeric/random.ts";
 import {
+  allowedP,
+  type DeletionStep,
   deletionSteps,
+  exceeds,
   familyOf,
+  firstLook,
   judgeInFamily,
+  limitBelow,
   outlyingOf,
 } from "../../src/statistics/deleted-residuals.ts";
 import { generalizedEsd, grubbsTest } from "../../src/statistics/outlier-tests.ts";
@@ -153,4 +159,111 @@ describe("backward deletion", () => {
     expect(deletionSteps(equal([6, 7]), null, 1)).toEqual([]);
     expect(() => deletionSteps(equal([6]), null, 1)).toThrow(NumericalError);
   });
+});
+
+describe("a first look", () => {
+  const rules = [
+    { level: 0.95 },
+    { level: 0.8, laterShare: 0.25 },
+    { level: 0.9, comparisons: (remaining: number) => 2 * remaining },
+  ];
+  const drawn = (seed: number, count: number): JudgedPoint[] => {
+    const random = randomStream(seed);
+    return Array.from({ length: count }, (_, i) => {
+      const x = random.integer(10, 40);
+      const odd = i % 5 === 0 ? 3 : 1;
+      return { x, y: 0.3 * x + odd * 0.02 * Math.sqrt(x) * random.normal(), knownVariance: 0 };
+    });
+  };
+
+  test.each(rules)("sees something exactly where a step exceeds: %o", (rule) => {
+    const seen = new Set<string>();
+    for (const outside of [null, { variance: 4e-4, df: 6 }])
+      for (let seed = 1; seed <= 60; seed++)
+        for (const most of [1, 2, 3]) {
+          const given = drawn(seed, 3 + (seed % 6));
+          const some = deletionSteps(given, outside, most).some((step, i) =>
+            exceeds(step, i, rule),
+          );
+          const look = firstLook(given, outside, most, rule);
+          expect(look).toBe(some ? "something may" : "nothing stands out");
+          seen.add(look);
+        }
+    expect(seen.size).toBe(2);
+  });
+
+  test("may see more, and never less, where degrees of freedom are no whole number", () => {
+    const outside = { variance: 4e-4, df: 2.5 };
+    let more = 0;
+    for (let seed = 1; seed <= 200; seed++) {
+      const given = drawn(seed, 5);
+      const [rule] = rules;
+      const some = deletionSteps(given, outside, 2).some((step, i) =>
+        exceeds(step, i, rule ?? { level: 0.95 }),
+      );
+      const look = firstLook(given, outside, 2, { level: 0.95 });
+      if (some) expect(look).toBe("something may");
+      else if (look === "something may") more++;
+    }
+    expect(more).toBeGreaterThan(0);
+  });
+
+  test("has nothing to compare with where the others do not scatter, at the first step and later", () => {
+    const equal = (y: readonly number[]) =>
+      points(
+        y.map(() => 20),
+        y,
+      );
+    const look = (y: readonly number[], most: number) =>
+      firstLook(equal(y), null, most, { level: 0.95 });
+    expect(look([6, 6, 6, 6], 1)).toBe("no scatter to compare with");
+    expect(look([6, 7], 1)).toBe("no scatter to compare with");
+    expect(look([6, 6.1, 6.3], 2)).toBe("nothing stands out");
+    expect(look([6, 6.1, 6.3], 0)).toBe("nothing stands out");
+  });
+
+  test("knows |t| of a p value as R's qt and qnorm do", async () => {
+    const [t = 0, z = 0] = await evalR("c(qt(1 - 0.004 / 2, 7), qnorm(1 - 0.004 / 2))");
+    expect(limitBelow(0.004, 7)).toBeCloseTo(t, 10);
+    expect(limitBelow(0.004, 7.5)).toBeCloseTo(z, 10);
+    expect(limitBelow(0.004, Number.POSITIVE_INFINITY)).toBeCloseTo(z, 10);
+  });
+});
+
+describe("the p value that a step is allowed", () => {
+  const step = (pValue: number, remaining: number): DeletionStep => ({
+    ...{ index: 0, remaining, slope: 1, residual: 1, standardError: 1, statistic: 1, df: 3 },
+    pValue,
+  });
+
+  test("is the family's chance by its tests, and less of it later", () => {
+    expect(allowedP(8, 0, { level: 0.95 })).toBeCloseTo(0.05 / 8, 14);
+    expect(allowedP(2, 0, { level: 0.95 })).toBeCloseTo(0.05, 14);
+    expect(allowedP(8, 1, { level: 0.95, laterShare: 0.2 })).toBeCloseTo(0.01 / 8, 14);
+    expect(allowedP(8, 0, { level: 0.95, laterShare: 0.2 })).toBeCloseTo(0.05 / 8, 14);
+    expect(allowedP(8, 3, { level: 0.9, comparisons: () => 4 })).toBeCloseTo(0.1 / 4, 14);
+  });
+
+  test("is what a step must lie below", () => {
+    const rule = { level: 0.75, comparisons: () => 4, laterShare: 0.5 };
+    expect(exceeds(step(0.0624, 5), 0, rule)).toBe(true);
+    expect(exceeds(step(0.0625, 5), 0, rule)).toBe(false);
+    expect(exceeds(step(0.0312, 5), 1, rule)).toBe(true);
+    expect(exceeds(step(0.03125, 5), 1, rule)).toBe(false);
+  });
+
+  test("raises a p value to no more than 1", () => {
+    expect(judgeInFamily({ df: 5, pValue: 0.4 }, 3, 1, 0.95).pValue).toBe(1);
+    expect(judgeInFamily({ df: 5, pValue: 0.3 }, 3, 1, 0.95).pValue).toBeCloseTo(0.9, 12);
+    expect(judgeInFamily({ df: 5, pValue: 0.3 }, 3, 1, 0.95).comparisons).toBe(3);
+  });
+});
+
+test("stops at the number of steps asked for, and at one point left", () => {
+  const given = points([20, 20, 30, 25], [6, 6.1, 9.3, 7.2]);
+  const lent = { variance: 0.001, df: 9 };
+  expect(deletionSteps(given, lent, 0)).toEqual([]);
+  const all = deletionSteps(given, lent, 9);
+  expect(all.map(({ remaining }) => remaining)).toEqual([4, 3, 2]);
+  expect(new Set(all.map(({ index }) => index)).size).toBe(3);
 });

@@ -82,3 +82,7 @@ describe("a variance against others", () => {
     }
   });
 });
+
+it("needs three others", () => {
+  expect(deletedVariances(given.slice(0, 4)).every((one) => one !== null)).toBe(true);
+});

@@ -72,3 +72,22 @@ it("takes one of many out of the sums of all as if it had never been in them, al
     }
   }
 });
+
+it("is none of two points by themselves, and one of two with the scatter of others", () => {
+  const two = pointsFrom(3, 2);
+  expect(farthestPoint(two, null)).toBeNull();
+  expect(farthestPoint(two, { variance: 4e-4, df: 0 })).toBeNull();
+  expect(distanceWithout(0, two, null)).toBeNull();
+  const found = farthestPoint(two, { variance: 4e-4, df: 1 });
+  const [first, second] = [0, 1].map((place) =>
+    Math.abs(distanceWithout(place, two, { variance: 4e-4, df: 1 })?.statistic ?? 0),
+  );
+  // The distance of a pair is one distance, whichever of the two is looked at.
+  expect(found?.size).toBeCloseTo(first ?? 0, 10);
+  expect(second).toBeCloseTo(first ?? 0, 10);
+});
+
+it("is the first of several that lie equally far off", () => {
+  const points = [6, 6.2, 5.8, 6.2, 5.8].map((y) => ({ x: 20, y, knownVariance: 0 }));
+  expect(farthestPoint(points, null)?.place).toBe(1);
+});

@@ -103,3 +103,19 @@ describe("what cannot be told", () => {
     expect(found.map(({ h }) => h)).toEqual([-1, 0, 1]);
   });
 });
+
+it("has h and k of three groups, the fewest", () => {
+  const three = [
+    { mean: 5, variance: 1, df: 2 },
+    { mean: 6, variance: 4, df: 4 },
+    { mean: 10, variance: 1, df: 2 },
+  ];
+  // Means 7 ± √7; pooled variance (2 + 16 + 2)/8.
+  const found = present(mandelStatistics(three));
+  expect(found.map(({ h }) => h)).toEqual(
+    [-2, -1, 3].map((d) => expect.closeTo(d / Math.sqrt(7), 12)),
+  );
+  expect(found.map(({ k }) => k)).toEqual(
+    [1, 4, 1].map((variance) => expect.closeTo(Math.sqrt(variance / 2.5), 12)),
+  );
+});

@@ -88,3 +88,14 @@ function permutations(items: readonly number[]): number[][] {
 function normalTwoSided(z: number): number {
   return 2 * normalUpperTail(z);
 }
+
+it("counts three values exactly, the fewest, and takes the normal law for any tie", () => {
+  // Of six orders one has all three pairs rising and one all falling.
+  expect(mannKendall([1, 2, 3])).toEqual({ score: 3, tau: 1, pValue: 2 / 6, method: "exact" });
+  // Two pairs rise, one is tied: variance (3·2·11 − 2·1·9)/18 = 8/3, one step of continuity.
+  const tied = mannKendall([1, 2, 2]);
+  expect(tied).toMatchObject({ score: 2, method: "normal" });
+  expect(tied.tau).toBeCloseTo(2 / Math.sqrt(3 * 2), 12);
+  // 2·(1 − Φ(√0.375)): Φ(0.612372) is 0.729861.
+  expect(tied.pValue).toBeCloseTo(2 * (1 - 0.729861), 4);
+});

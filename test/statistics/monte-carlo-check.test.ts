@@ -1,3 +1,4 @@
+import { mean, sampleStandardDeviation } from "simple-statistics";
 import { describe, expect, it } from "vitest";
 import { randomStream } from "../../src/numeric/random.ts";
 import { monteCarloCheck } from "../../src/statistics/monte-carlo-check.ts";
@@ -60,5 +61,42 @@ describe("monteCarloCheck", () => {
       return Math.abs(one.upper - 1.959964) <= 2 * one.endError;
     });
     expect(ends.filter(Boolean).length).toBeGreaterThanOrEqual(51);
+  });
+
+  it("draws a t whose uncertainty is known well from the normal law", () => {
+    const drawn = (law: Input["law"]) =>
+      monteCarloCheck(
+        ([x = 0]) => x,
+        [{ ...normal("only", 4, 0.5), law }],
+        0.9,
+        999,
+        randomStream(3),
+        3,
+      );
+    expect(drawn("t")).toEqual(drawn("normal"));
+  });
+
+  it("has the moments and the ordered draws of what it drew, and only values that a rectangle has", () => {
+    const draws: number[] = [];
+    const keep = ([x = 0]: readonly number[]) => {
+      draws.push(x);
+      return x;
+    };
+    const input: Input = { ...normal("only", 7, 0.2), law: "rectangular" };
+    const found = monteCarloCheck(keep, [input], 0.8, 401, randomStream(4), 77);
+    const sorted = draws.toSorted((a, b) => a - b);
+    expect(sorted).toHaveLength(401);
+    expect(found).toMatchObject({ draws: 401, seed: 77 });
+    expect(found.mean).toBeCloseTo(mean(sorted), 12);
+    expect(found.standardDeviation).toBeCloseTo(sampleStandardDeviation(sorted), 12);
+    // A tenth and nine tenths of the way from the first of 401 to the last: the 41st and the 361st.
+    expect([found.lower, found.upper]).toEqual([sorted[40], sorted[360]]);
+    // √(401·0.1·0.9) is 6.007: six places to either side are two standard errors of a rank.
+    const error = (place: number) => (present(sorted[place + 6]) - present(sorted[place - 6])) / 2;
+    expect(found.endError).toBe(Math.max(error(40), error(360)));
+    const reach = 0.2 * Math.sqrt(3);
+    expect(sorted.every((x) => Math.abs(x - 7) <= reach)).toBe(true);
+    expect(present(sorted[0])).toBeLessThan(7 - 0.97 * reach);
+    expect(present(sorted[400])).toBeGreaterThan(7 + 0.97 * reach);
   });
 });

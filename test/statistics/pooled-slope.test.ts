@@ -59,3 +59,17 @@ describe("pooledSlope", () => {
     expect(() => pooledSlope([{ x: [1, 2], y: [1], weights: [1, 1] }])).toThrow(NumericalError);
   });
 });
+
+it("can be told from two groups of two points, which leave one degree of freedom", () => {
+  const pairs = [
+    { x: [1, 2], y: [1, 2], weights: [1, 1] },
+    { x: [1, 3], y: [4, 9], weights: [1, 1] },
+  ];
+  // By hand: slopes 1 and 2.5 on squares of x of 0.5 and 2.
+  const found = present(pooledSlope(pairs));
+  expect(found).toMatchObject({ df: 1, groups: 2 });
+  expect(found.slope).toBeCloseTo(2.2, 12);
+  const residual = 0.5 * 1.2 ** 2 + 2 * 0.3 ** 2;
+  expect(found.standardError).toBeCloseTo(Math.sqrt(residual / 2.5), 12);
+  expect(found.statistic).toBeCloseTo(2.2 / Math.sqrt(residual / 2.5), 12);
+});

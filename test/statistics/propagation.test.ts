@@ -162,3 +162,29 @@ describe("propagateUncertainty", () => {
     expect(() => propagateUncertainty(([x = 0]) => x, inputs, 0.95)).toThrow(message);
   });
 });
+
+it("shares nothing where nothing is uncertain, and knows no degrees of freedom of what is known well", () => {
+  const known = { name: "x", value: 3, standardUncertainty: 0, law: "normal", df: null } as const;
+  const still = propagateUncertainty(([x = 0]) => 2 * x, [known], 0.95);
+  expect(still).toMatchObject({ value: 6, combined: 0, expanded: 0, effectiveDf: null });
+  expect(still.contributions.map(({ share }) => share)).toEqual([0]);
+  const [one, other] = [
+    { ...known, standardUncertainty: 0.3 },
+    { ...known, name: "y", value: 4, standardUncertainty: 0.4 },
+  ];
+  const found = propagateUncertainty(([x = 0, y = 0]) => x - y, [one, other], 0.95);
+  expect(found.combined).toBeCloseTo(0.5, 9);
+  expect(found.coverageFactor).toBeCloseTo(1.959963985, 8);
+  expect(found.contributions.map(({ sensitivity }) => sensitivity)).toEqual([
+    expect.closeTo(1, 8),
+    expect.closeTo(-1, 8),
+  ]);
+  expect(found.contributions.map(({ contribution }) => contribution)).toEqual([
+    expect.closeTo(0.3, 8),
+    expect.closeTo(0.4, 8),
+  ]);
+  expect(found.contributions.map(({ share }) => share)).toEqual([
+    expect.closeTo(0.36, 8),
+    expect.closeTo(0.64, 8),
+  ]);
+});

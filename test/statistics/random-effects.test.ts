@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { mean, sampleVariance, sum } from "simple-statistics";
 import { describe, expect, it } from "vitest";
 import { deliveryOf, totalsOf } from "../../src/model/totals.ts";
+import { randomStream } from "../../src/numeric/random.ts";
 import { fitRandomEffects, type Group } from "../../src/statistics/random-effects.ts";
 import { column, digits, present, recomputed, reference } from "../support/reference.ts";
 
@@ -150,5 +151,83 @@ describe("fitRandomEffects", () => {
     expect(() => fitRandomEffects([group, { ...group, information: 0 }])).toThrow(
       "information above zero",
     );
+  });
+});
+
+describe("the restricted likelihood", () => {
+  /** −2 of its logarithm but for a constant, as the textbook has it for both variances at once. */
+  const deviance = (groups: readonly Group[], between: number, within: number) => {
+    const variances = groups.map(({ information }) => between + within / information);
+    const weight = sum(variances.map((one) => 1 / one));
+    const center = sum(groups.map(({ estimate }, i) => estimate / present(variances[i]))) / weight;
+    const squares = groups.map(
+      ({ estimate }, i) => (estimate - center) ** 2 / present(variances[i]),
+    );
+    const inside = sum(groups.map(({ sumOfSquares }) => sumOfSquares)) / within;
+    const df = sum(groups.map((group) => group.df));
+    return (
+      sum(variances.map((one) => Math.log(one))) +
+      Math.log(weight) +
+      sum(squares) +
+      inside +
+      df * Math.log(within)
+    );
+  };
+
+  it("is nowhere higher than at the fit, however unequal groups are and however many peaks it has", () => {
+    const random = randomStream(41);
+    let [boundary, bimodal] = [0, 0];
+    for (let run = 0; run < 400; run++) {
+      const groups = Array.from({ length: random.integer(2, 6) }, (): Group => {
+        const information = 10 ** (3 * random.uniform());
+        const spread = Math.sqrt((run % 3) * 0.3 + 1 / information);
+        const df = random.integer(1, 4);
+        return {
+          estimate: 5 + spread * random.normal(),
+          information,
+          sumOfSquares: random.chiSquared(df),
+          df,
+        };
+      });
+      const { betweenVariance, withinVariance, atBoundary } = present(fitRandomEffects(groups));
+      const least = deviance(groups, betweenVariance, withinVariance);
+      const profile = Array.from({ length: 60 }, (_, i) => {
+        const between = withinVariance * (i === 0 ? 0 : 10 ** (-5 + i / 8));
+        return Math.min(
+          ...[0.3, 0.6, 0.8, 0.9, 1, 1.1, 1.3, 1.7, 3].map((factor) =>
+            deviance(groups, between, factor * withinVariance),
+          ),
+        );
+      });
+      expect(Math.min(...profile)).toBeGreaterThan(least - 1e-9);
+      for (const factor of [0.99, 1.01]) {
+        expect(deviance(groups, betweenVariance, factor * withinVariance)).toBeGreaterThan(least);
+        if (!atBoundary)
+          expect(deviance(groups, factor * betweenVariance, withinVariance)).toBeGreaterThan(least);
+      }
+      if (atBoundary) boundary++;
+      const valleys = profile.filter(
+        (one, i) => one < (profile[i - 1] ?? Infinity) && one < (profile[i + 1] ?? Infinity),
+      );
+      if (valleys.length > 1) bimodal++;
+    }
+    expect(boundary).toBeGreaterThan(20);
+    expect(boundary).toBeLessThan(380);
+    expect(bimodal).toBeGreaterThan(0);
+  });
+
+  it("gives a mean that weighs groups by their own variances, and its plain error", () => {
+    const groups = [
+      { estimate: 5, information: 2, sumOfSquares: 3, df: 2 },
+      { estimate: 9, information: 30, sumOfSquares: 2, df: 3 },
+      { estimate: 6, information: 8, sumOfSquares: 4, df: 1 },
+    ];
+    const fit = present(fitRandomEffects(groups));
+    const weights = groups.map(
+      ({ information }) => 1 / (fit.betweenVariance + fit.withinVariance / information),
+    );
+    const center = sum(groups.map(({ estimate }, i) => estimate * present(weights[i])));
+    expect(fit.mean).toBeCloseTo(center / sum(weights), 12);
+    expect(fit.standardError).toBeCloseTo(1 / Math.sqrt(sum(weights)), 12);
   });
 });

@@ -80,3 +80,33 @@ it("refuses a denominator that is exactly zero", () => {
     NumericalError,
   );
 });
+
+describe("at the edges of the shapes", () => {
+  const parts = { numerator: 3, denominator: 2, numeratorVariance: 1, denominatorVariance: 1 };
+
+  it("is every ratio where the denominator is just at its critical value", () => {
+    expect(fiellerSet(parts, 2)).toEqual({ shape: "whole line" });
+    expect(fiellerSet(parts, 1.999).shape).toBe("interval");
+    expect(fiellerSet(parts, 2.001).shape).toBe("two half-lines");
+  });
+
+  it("has ends in order whatever the signs, as the quadratic has its roots", () => {
+    for (const numerator of [-3, 0, 3])
+      for (const denominator of [-5, 5]) {
+        const set = fiellerSet({ ...parts, numerator, denominator }, 2);
+        if (set.shape !== "interval") throw new Error(`It is a ${set.shape}.`);
+        const root = Math.sqrt((numerator * denominator) ** 2 - 21 * (numerator ** 2 - 4));
+        expect(set.lower).toBeCloseTo((numerator * denominator - root) / 21, 12);
+        expect(set.upper).toBeCloseTo((numerator * denominator + root) / 21, 12);
+      }
+  });
+
+  it("is one ratio where both are exact, and independent unless a covariance is named", () => {
+    const exact = { ...parts, numeratorVariance: 0, denominatorVariance: 0 };
+    expect(fiellerSet(exact, 2)).toEqual({ shape: "interval", lower: 1.5, upper: 1.5 });
+    const zero = fiellerSet({ ...exact, numerator: 0 }, 2);
+    expect(zero).toEqual({ shape: "interval", lower: 0, upper: 0 });
+    expect(fiellerSet({ ...parts, covariance: 0 }, 1)).toEqual(fiellerSet(parts, 1));
+    expect(fiellerSet({ ...parts, covariance: 0.5 }, 1)).not.toEqual(fiellerSet(parts, 1));
+  });
+});

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { NumericalError } from "../../src/errors/errors.ts";
+import { studentTTwoSided } from "../../src/numeric/distributions/student-t.ts";
 import { nestedTest } from "../../src/statistics/nested-test.ts";
 import { predict } from "../../src/statistics/prediction.ts";
 import { regression } from "../../src/statistics/regression.ts";
@@ -10,7 +11,7 @@ import draperSmith from "../reference/regression/draper-smith-lack-of-fit.json" 
 };
 import arsenic from "../reference/regression/inverse-prediction-arsenic.json" with { type: "json" };
 import norris from "../reference/strd/linear-norris.json" with { type: "json" };
-import { digits } from "../support/reference.ts";
+import { digits, present } from "../support/reference.ts";
 
 const rowsOf = (x: readonly number[]) => x.map((value) => [value]);
 
@@ -189,5 +190,89 @@ describe("what cannot be known", () => {
     expect(() => predict(regression(["x"], [[1], [2], [4]], [3, 5, 7]), [1, 2])).toThrow(
       "2 values for 1 variables",
     );
+  });
+});
+
+describe("ends and tests of coefficients", () => {
+  const rows = [
+    [1, 4],
+    [2, 1],
+    [3, 5],
+    [4, 2],
+    [5, 9],
+    [7, 3],
+  ];
+  const y = [2.1, 2.9, 4.2, 4.8, 7.1, 6.6];
+  // t(0.95, 3) = 2.353363 and t(0.975, 3) = 3.182446 (NIST/SEMATECH e-Handbook 1.3.6.7.2: 2.353, 3.182).
+  it.each([
+    [0.9, 2.353363435],
+    [0.95, 3.182446305],
+  ])("lie t standard errors below and above at level %s", (level, t) => {
+    const fit = regression(["a", "b"], rows, y, level);
+    expect(fit.level).toBe(level);
+    for (const one of [fit.centre, fit.intercept, ...fit.slopes]) {
+      const error = present(one.standardError);
+      expect(present(one.upper)).toBeCloseTo(one.value + t * error, 8);
+      expect(present(one.lower)).toBeCloseTo(one.value - t * error, 8);
+      expect(present(one.statistic)).toBeCloseTo(one.value / error, 12);
+      expect(present(one.pValue)).toBeCloseTo(studentTTwoSided(one.value / error, 3), 12);
+    }
+    expect(fit.slopes.map(({ name }) => name)).toEqual(["a", "b"]);
+    expect(regression(["a", "b"], rows, y)).toEqual(regression(["a", "b"], rows, y, 0.95));
+  });
+
+  it("are about the mean of y at the means of the variables, and the plane through it at zero", () => {
+    const fit = regression(["a", "b"], rows, y);
+    const mean = y.reduce((total, one) => total + one, 0) / 6;
+    expect(fit.centre.value).toBeCloseTo(mean, 12);
+    expect(fit.centre.standardError).toBeCloseTo(
+      present(fit.residualStandardDeviation) / Math.sqrt(6),
+      12,
+    );
+    expect(fit.origin).toEqual([expect.closeTo(22 / 6, 12), 4]);
+    const [a, b] = fit.slopes.map(({ value }) => value);
+    expect(fit.intercept.value).toBeCloseTo(mean - (present(a) * 22) / 6 - present(b) * 4, 11);
+    expect(predict(fit, [0, 0]).value).toBeCloseTo(fit.intercept.value, 11);
+    expect(predict(fit, [0, 0]).standardError).toBeCloseTo(
+      present(fit.intercept.standardError),
+      11,
+    );
+    fit.points.forEach(({ fitted, residual }, i) => {
+      expect(fitted).toBeCloseTo(predict(fit, present(rows[i])).value, 11);
+      expect(residual).toBeCloseTo(present(y[i]) - fitted, 11);
+    });
+    expect(fit.df).toBe(3);
+  });
+
+  it("of a prediction are asymmetrical by nothing but rounding, wider for one new observation", () => {
+    const fit = regression(["a", "b"], rows, y, 0.9);
+    const place = predict(fit, [2.5, 6]);
+    const sd = present(fit.residualStandardDeviation);
+    const of = (variance: number) => 2.353363435 * sd * Math.sqrt(variance);
+    expect(place.meanLower).toBeCloseTo(place.value - of(place.leverage), 8);
+    expect(place.meanUpper).toBeCloseTo(place.value + of(place.leverage), 8);
+    expect(place.newLower).toBeCloseTo(place.value - of(1 + place.leverage), 8);
+    expect(place.newUpper).toBeCloseTo(place.value + of(1 + place.leverage), 8);
+    expect(place.standardError).toBeCloseTo(sd * Math.sqrt(place.leverage), 12);
+    expect(place.largestLeverage).toBe(Math.max(...fit.points.map(({ leverage }) => leverage)));
+  });
+
+  it("are unknown, each of them, where one more point would be needed", () => {
+    const fit = regression(["x"], [[1], [2]], [3, 5]);
+    for (const one of [fit.centre, fit.intercept, ...fit.slopes]) {
+      const { standardError, statistic, pValue, lower, upper } = one;
+      expect([standardError, statistic, pValue, lower, upper]).toEqual([
+        null,
+        null,
+        null,
+        null,
+        null,
+      ]);
+    }
+    const { meanLower, meanUpper, newLower, newUpper, standardError } = predict(fit, [3]);
+    expect([meanLower, meanUpper, newLower, newUpper, standardError]).toEqual([
+      ...[null, null, null, null, null],
+    ]);
+    expect(regression(["x"], [[1], [2], [3]], [3, 5, 8]).residualStandardDeviation).not.toBeNull();
   });
 });

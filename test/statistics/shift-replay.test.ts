@@ -350,3 +350,23 @@ describe("hardly a series", () => {
     expect(present(replay.steps[4])).toMatchObject({ newest: null, lasting: null });
   });
 });
+
+describe("values that rise by more than a spread of 2 % each", () => {
+  const lent = { nu0: 20, s0Squared: 0.0004 };
+  const rising = (count: number, step: number) =>
+    Array.from({ length: count }, (_, i) => 0.3 * (1 + step * i) + (i === 1 ? 0.0004 : 0));
+
+  it("are trending from the fifth on, the fewest that can be", () => {
+    const { steps } = replayShifts(rising(5, 0.03), [], lent);
+    expect(present(steps[4]).lasting?.lineExplainsMore).toBe(true);
+    expect(steps.map(({ outcome }) => outcome)).toEqual([
+      ...["too few", "too few", "too few", "steady", "trending"],
+    ]);
+  });
+
+  it("have moved where the evidence is there with four of them", () => {
+    const { steps } = replayShifts(rising(4, 0.045), [], lent);
+    expect(present(steps[3]).lasting?.lineExplainsMore).toBe(true);
+    expect(present(steps[3]).outcome).toBe("moved");
+  });
+});

@@ -59,3 +59,32 @@ describe("parallelLackOfFit", () => {
     expect(parallelLackOfFit(single, present(pooledSlope(single)))).toBeNull();
   });
 });
+
+describe("degrees of freedom that are needed", () => {
+  const weights = (x: readonly number[]) => x.map(() => 1);
+  const of = (x: readonly number[], y: readonly number[]) => [{ x, y, weights: weights(x) }];
+  const fitted = (some: readonly SlopeGroup[]) => present(pooledSlope(some));
+
+  it("are one beside the bend", () => {
+    const three = of([1, 2, 4], [1, 2.5, 3]);
+    expect(curvatureTest(three, fitted(three))).toBeNull();
+    const four = of([1, 2, 4, 5], [1, 2.5, 3, 4.5]);
+    expect(present(curvatureTest(four, fitted(four))).df).toBe(1);
+  });
+
+  it("are one of lack of fit and one of pure error", () => {
+    const bare = of([1, 2, 4, 4], [1, 2.5, 3, 3.2]);
+    expect(parallelLackOfFit(bare, fitted(bare))).toMatchObject({ dfLackOfFit: 1, dfPureError: 1 });
+    const two = of([1, 4, 4], [1, 3, 3.2]);
+    expect(parallelLackOfFit(two, fitted(two))).toBeNull();
+    const single = of([1, 2, 4, 5], [1, 2.5, 3, 4.5]);
+    expect(parallelLackOfFit(single, fitted(single))).toBeNull();
+  });
+
+  it("leave nothing to test against on an exact parabola, or where repeats agree", () => {
+    const bent = of([1, 2, 3, 4, 5], [1, 4, 9, 16, 25]);
+    expect(curvatureTest(bent, fitted(bent))).toBeNull();
+    const repeated = of([1, 1, 2, 2, 4, 4], [1, 1, 3, 3, 4, 4]);
+    expect(parallelLackOfFit(repeated, fitted(repeated))).toBeNull();
+  });
+});

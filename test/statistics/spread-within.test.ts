@@ -58,3 +58,18 @@ describe("the typical spread", () => {
     expect(present(times.at(-1))).toBeGreaterThan(1);
   });
 });
+
+it("knows no spread of single values unless others know of it, and theirs alone then", () => {
+  expect(spreadWithin([[3], [5]], { nu0: 0, s0Squared: 0 })).toEqual({ variance: null, df: 0 });
+  expect(spreadWithin([[3], [5]], { nu0: 4, s0Squared: 0.5 })).toEqual({ variance: 0.5, df: 4 });
+  // Squares 2 and 8 on 1 and 2 degrees of freedom, with 3·2 on 3 lent.
+  const { variance, df } = spreadWithin(
+    [
+      [1, 3],
+      [2, 4, 6],
+    ],
+    { nu0: 3, s0Squared: 2 },
+  );
+  expect(df).toBe(6);
+  expect(variance).toBeCloseTo(16 / 6, 12);
+});
