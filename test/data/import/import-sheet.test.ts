@@ -303,11 +303,15 @@ const sheets: readonly Sheet[] = [
     what: "numbers with a letter",
     rows: [
       "Tank;Product;Fill;Catch;Turns;net_kg",
-      "1;oats;1;no. 1;20;6.31",
+      "1;oats;F1;no. 1;20;6.31",
       "1;oats;1;2nd;20;6.35",
     ],
     catches: ["1 oats 1 1 20 6.31", "1 oats 1 2 20 6.35"],
-    assumed: ["column-read Tank|bin ×1 rows ", "number-in-text Catch ×2 rows 2,3"],
+    assumed: [
+      "column-read Tank|bin ×1 rows ",
+      "number-in-text Fill ×1 rows 2",
+      "number-in-text Catch ×2 rows 2,3",
+    ],
   },
   {
     what: "what holds for all of a table, in a line above it and by an answer",
