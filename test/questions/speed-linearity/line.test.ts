@@ -54,10 +54,13 @@ describe("the line over meter speeds", () => {
   });
 });
 
+/** Fills of catches of 20 turns: speed and net mass. */
+type Fills = readonly (readonly (readonly [number | null, number])[])[];
+
 describe("what keeps a slope from being told", () => {
   const options = { level: 0.95, tolerance: 0.03, scaleDivisionKg: 0.01 };
-  /** Fills of [speed, net mass of 20 turns]. */
-  const asked = (...fills: readonly (readonly (readonly [number | null, number])[])[]) => {
+
+  const asked = (...fills: Fills) => {
     const catches = fills.flatMap((pairs, i) =>
       pairs.map(([meterRpm, netKg], place) =>
         present(aFill([[20, netKg]], { fill: i + 1, catch: place + 1, meterRpm })[0]),
@@ -65,7 +68,7 @@ describe("what keeps a slope from being told", () => {
     );
     return speedLinearity(present(fitModel(catches, options).meters[0]), options);
   };
-  const why = (...fills: Parameters<typeof asked>) => {
+  const why = (...fills: Fills) => {
     const answer = asked(...fills);
     return answer === null
       ? null
