@@ -203,6 +203,10 @@ describe("decimal marks", () => {
     expect(figuresOf("6.3", "6.350")).toEqual([6.3, 6.35]);
     // A comma in a text says nothing of figures.
     expect(figuresOf("6.350", "6")).toEqual(["decimal-ambiguous 2"]);
+    // Nor does one in a column of texts that is read.
+    const noted = "bin;product;fill;catch;turns;net_kg;note\n1;oats;1;1;20;6.350;1.5";
+    const read = checkText({ name: "a.csv", text: noted });
+    expect(read.ok ? [] : read.issues.map(({ problem }) => problem)).toEqual(["decimal-ambiguous"]);
     // Both marks are used for decimals: nobody knows which the third is.
     expect(figuresOf("6.3", "6,3", "6,350")).toEqual(["decimal-ambiguous 4"]);
   });

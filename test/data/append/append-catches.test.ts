@@ -200,8 +200,15 @@ describe("catches added to a file", () => {
       "not-a-number 2",
     ]);
     expect(append(one, [weighed("twenty", "6.4")])).toEqual(["not-a-number 4"]);
-    const wide = appendCatches("a.csv", Uint8Array.from([0xff, 0xfe, 0x61, 0]), [], day);
-    expect(wide.ok ? [] : wide.issues.map(({ problem }) => problem)).toEqual(["not-utf8"]);
+    const text = "bin,product,fill,catch,turns,net_kg\n1,oats,1,1,20,6.3\n";
+    const codes = [...text].map((letter) => letter.charCodeAt(0));
+    for (const wide of [
+      [0xff, 0xfe, ...codes.flatMap((code) => [code, 0])],
+      [0xfe, 0xff, ...codes.flatMap((code) => [0, code])],
+    ]) {
+      const done = appendCatches("a.csv", Uint8Array.from(wide), [weighed("20", "6.4")], day);
+      expect(done.ok ? [] : done.issues.map(({ problem }) => problem)).toEqual(["not-utf8"]);
+    }
   });
 });
 

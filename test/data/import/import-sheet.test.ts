@@ -61,6 +61,26 @@ const sheets: readonly Sheet[] = [
     aside: ["1 title: Drill book", "2 title: kept by A"],
   },
   {
+    what: "a title that is wider than the table",
+    rows: ["Drill book;for;the;farm;in;the;north", "Tank;Crop;Fill;Rep;Revs;net_kg", plainRow],
+    catches: ["1 oats 1 1 20 6.31"],
+    assumed: [
+      "header-below 2 ×1 rows ",
+      "column-read Tank|bin ×1 rows ",
+      "column-read Crop|product ×1 rows ",
+      "column-read Rep|catch ×1 rows ",
+      "column-read Revs|turns ×1 rows ",
+    ],
+    aside: ["1 title: Drill book | for | the | farm | in | the | north"],
+  },
+  {
+    what: "a title with its value in the next cell that has one",
+    rows: ["Tank;;3;;north", "Product;Fill;Catch;Turns;net_kg", "oats;1;1;20;6.31"],
+    catches: ["3 oats 1 1 20 6.31"],
+    assumed: ["header-below 2 ×1 rows ", "taken-from-title bin|3 ×1 rows 3"],
+    aside: ["1 title: Tank | 3 | north"],
+  },
+  {
     what: "units below the names",
     rows: ["Tank;Crop;Fill;Rep;Revs;Net", ";;;;;kg", plainRow],
     catches: ["1 oats 1 1 20 6.31"],
