@@ -62,7 +62,7 @@ const sheets: readonly Sheet[] = [
   },
   {
     what: "a title that is wider than the table",
-    rows: ["Drill book;for;the;farm;in;the;north", "Tank;Crop;Fill;Rep;Revs;net_kg", plainRow],
+    rows: ["Drill book;b;c;d;e;f;g", "Tank;Crop;Fill;Rep;Revs;net_kg", plainRow],
     catches: ["1 oats 1 1 20 6.31"],
     assumed: [
       "header-below 2 ×1 rows ",
@@ -71,7 +71,7 @@ const sheets: readonly Sheet[] = [
       "column-read Rep|catch ×1 rows ",
       "column-read Revs|turns ×1 rows ",
     ],
-    aside: ["1 title: Drill book | for | the | farm | in | the | north"],
+    aside: ["1 title: Drill book | b | c | d | e | f | g"],
   },
   {
     what: "a title with its value in the next cell that has one",
