@@ -33,7 +33,7 @@ export function resolve<R extends Rules>(
   given: Partial<OptionsOf<R>>,
   within = "",
 ): OptionsOf<R> {
-  refuseUnknownOptions(given, Object.keys(rules));
+  refuseUnknownOptions(given, Object.keys(rules), within);
   const values = new Map<string, unknown>(Object.entries(given));
   const resolved = Object.entries(rules).map(([name, { fallback, rule }]) => {
     const value = values.has(name) ? values.get(name) : fallback;
@@ -54,10 +54,13 @@ export function known<T extends object>(
 }
 
 /** Refuses option names nobody knows: a typo must not be silent. */
-export function refuseUnknownOptions(given: object, known: readonly string[]): void {
-  for (const name of Object.keys(given))
-    if (!known.includes(name))
-      throw new OptionError(name, "not an option", { need: "known-name", facts: { names: known } });
+export function refuseUnknownOptions(given: object, known: readonly string[], within = ""): void {
+  const name = Object.keys(given).find((one) => !known.includes(one));
+  if (name !== undefined)
+    throw new OptionError(`${within}${name}`, "not an option", {
+      need: "known-name",
+      facts: { names: known },
+    });
 }
 
 /** The rule that a value fulfils a condition: one that has words, or in words that complete "it must be ...". */

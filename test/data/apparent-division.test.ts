@@ -256,3 +256,16 @@ describe("properties of the step", () => {
     }
   });
 });
+
+describe("weights with many figures", () => {
+  it("are read up to six, and worked out by somebody beyond", async () => {
+    const six = ["601.805", "603.115", "605.325", "604.445"];
+    expect(await stepOf("net_kg", six)).toBe(0.01);
+    expect(
+      await stepOf(
+        "net_kg",
+        six.map((text) => `1${text}`),
+      ),
+    ).toBeNull();
+  });
+});

@@ -1,8 +1,39 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
+import { resolveOptions } from "../../src/analysis/options.ts";
 import { OptionError } from "../../src/errors/errors.ts";
-import * as library from "../../src/index.ts";
-import type { MeterModel, ModelOptions } from "../../src/model/model.ts";
+import { fitModel, type MeterModel, type ModelOptions } from "../../src/model/model.ts";
+import { acrossFills } from "../../src/questions/across-fills.ts";
+import { catchesNeededOptions } from "../../src/questions/catches-needed/options.ts";
+import { catchesNeeded, catchesNeededInBrief } from "../../src/questions/catches-needed.ts";
+import { costOptions } from "../../src/questions/cost/options.ts";
+import { cost } from "../../src/questions/cost.ts";
+import { deliveryInBrief } from "../../src/questions/delivery/in-brief.ts";
+import { type DeliveryOptions, delivery } from "../../src/questions/delivery.ts";
+import { driftOfOneFill } from "../../src/questions/drift/one-fill.ts";
+import { drift, driftInBrief } from "../../src/questions/drift.ts";
+import { explainingVariablesOptions } from "../../src/questions/explaining-variables/options.ts";
+import { explainingVariables } from "../../src/questions/explaining-variables.ts";
+import { fieldCheckOptions } from "../../src/questions/field-check/options.ts";
+import { fieldCheck } from "../../src/questions/field-check.ts";
+import { outletsOptions } from "../../src/questions/outlets/options.ts";
+import { outlets } from "../../src/questions/outlets.ts";
+import { outliersOptions } from "../../src/questions/outliers/options.ts";
+import { outliers } from "../../src/questions/outliers.ts";
+import { productComparisonOptions } from "../../src/questions/product-comparison/options.ts";
+import { productComparison } from "../../src/questions/product-comparison.ts";
+import { repeatability } from "../../src/questions/repeatability.ts";
+import { settingOfNothing } from "../../src/questions/setting/nothing-told.ts";
+import { settingOptions } from "../../src/questions/setting/options.ts";
+import { setting } from "../../src/questions/setting.ts";
+import { skippingOptions } from "../../src/questions/skipping/options.ts";
+import { skipping } from "../../src/questions/skipping.ts";
+import { speedLinearity } from "../../src/questions/speed-linearity.ts";
+import { trialPlanOptions } from "../../src/questions/trial-plan/options.ts";
+import { trialPlan } from "../../src/questions/trial-plan.ts";
+import { uncertaintyBudgetOptions } from "../../src/questions/uncertainty-budget/options.ts";
+import { uncertaintyBudget } from "../../src/questions/uncertainty-budget.ts";
+import { defaults } from "../../src/results/defaults.ts";
 import { type VarianceLaw, variancePowers } from "../../src/statistics/through-origin.ts";
 import { aFill } from "../support/catches.ts";
 import { present } from "../support/reference.ts";
@@ -17,40 +48,47 @@ const catches = [1, 2, 3].flatMap((fill) =>
     { fill, meterRpm: 20 + fill },
   ),
 );
-const model = library.fitModel(catches);
+const model = fitModel(catches);
 const meter: MeterModel = present(model.meters[0]);
 const good: ModelOptions = { level: 0.95, tolerance: 0.03, scaleDivisionKg: 0.02 };
 const law = { varianceLaw: "proportional" } as const;
-const answer = library.delivery(meter, { ...good, ...law });
-const drift = { shiftOfInterest: 0.05, productChange: "starts afresh" } as const;
+const answer = delivery(meter, { ...good, ...law });
+const moves = { shiftOfInterest: 0.05, productChange: "starts afresh" } as const;
 
 /** Every question that takes level, tolerance and scale, asked directly with options nobody resolved. */
 const questions: Readonly<Record<string, (options: ModelOptions) => unknown>> = {
-  acrossFills: (options) => library.acrossFills(meter, options),
-  catchesNeeded: (options) =>
-    library.catchesNeeded(null, { ...library.catchesNeededOptions(good), ...options }),
-  cost: (options) => library.cost(meter, { ...library.costOptions(good), ...options }),
-  delivery: (options) => library.delivery(meter, { ...options, ...law }),
-  drift: (options) => library.drift(meter, { ...options, ...drift }),
+  acrossFills: (options) => acrossFills(meter, options),
+  catchesNeeded: (options) => catchesNeeded(null, { ...catchesNeededOptions(good), ...options }),
+  cost: (options) => cost(meter, { ...costOptions(good), ...options }),
+  delivery: (options) => delivery(meter, { ...options, ...law }),
+  drift: (options) => drift(meter, { ...options, ...moves }),
   explainingVariables: (options) =>
-    library.explainingVariables(model, { ...library.explainingVariablesOptions(good), ...options }),
-  fieldCheck: (options) =>
-    library.fieldCheck(meter, { ...library.fieldCheckOptions(good), ...options }),
-  outlets: (options) => library.outlets(meter, { ...library.outletsOptions(good), ...options }),
-  outliers: (options) => library.outliers(meter, { ...library.outliersOptions(good), ...options }),
+    explainingVariables(model, { ...explainingVariablesOptions(good), ...options }),
+  fieldCheck: (options) => fieldCheck(meter, { ...fieldCheckOptions(good), ...options }),
+  outlets: (options) => outlets(meter, { ...outletsOptions(good), ...options }),
+  outliers: (options) => outliers(meter, { ...outliersOptions(good), ...options }),
   productComparison: (options) =>
-    library.productComparison(model, { ...library.productComparisonOptions(good), ...options }),
+    productComparison(model, { ...productComparisonOptions(good), ...options }),
   uncertaintyBudget: (options) =>
-    library.uncertaintyBudget(meter, answer, {
-      ...library.uncertaintyBudgetOptions(good),
+    uncertaintyBudget(meter, answer, {
+      ...uncertaintyBudgetOptions(good),
       ...options,
     }),
-  repeatability: (options) => library.repeatability(meter, options),
-  setting: (options) =>
-    library.setting(meter, answer, { ...library.settingOptions(good), ...options }),
-  skipping: (options) => library.skipping(meter, { ...library.skippingOptions(good), ...options }),
-  speedLinearity: (options) => library.speedLinearity(meter, options),
-  fitModel: (options) => library.fitModel(catches, options),
+  repeatability: (options) => repeatability(meter, options),
+  setting: (options) => setting(meter, answer, { ...settingOptions(good), ...options }),
+  skipping: (options) => skipping(meter, { ...skippingOptions(good), ...options }),
+  speedLinearity: (options) => speedLinearity(meter, options),
+  fitModel: (options) => fitModel(catches, options),
+};
+
+/** The same in brief, for a decision. */
+const inBrief: typeof questions = {
+  catchesNeededInBrief: (options) =>
+    catchesNeededInBrief(meter, { ...catchesNeededOptions(good), ...options }),
+  deliveryInBrief: (options) => deliveryInBrief(meter, { ...options, ...law }),
+  driftInBrief: (options) => driftInBrief(meter, { ...options, ...moves }),
+  driftOfOneFill: (options) => driftOfOneFill(meter, { ...options, ...moves }, [], 1),
+  settingOfNothing: (options) => settingOfNothing(meter, answer, options),
 };
 
 const wrong: readonly (readonly [Partial<Record<keyof ModelOptions, unknown>>, string])[] = [
@@ -65,7 +103,7 @@ const wrong: readonly (readonly [Partial<Record<keyof ModelOptions, unknown>>, s
   [{ scaleDivisionKg: undefined }, "scaleDivisionKg"],
 ];
 
-describe.each(Object.entries(questions))("%s, asked directly", (_, ask) => {
+describe.each(Object.entries({ ...questions, ...inBrief }))("%s, asked directly", (_, ask) => {
   it("answers good options", () => {
     expect(() => ask(good)).not.toThrow();
     expect(() => ask({ ...good, scaleDivisionKg: null })).not.toThrow();
@@ -91,9 +129,9 @@ describe("the list of questions asked directly", () => {
   });
 
   it("is kept to by the plan of a trial too", () => {
-    expect(() =>
-      library.trialPlan({ ...library.trialPlanOptions({ products: ["a", "b"] }), level: 95 }),
-    ).toThrow(OptionError);
+    expect(() => trialPlan({ ...trialPlanOptions({ products: ["a", "b"] }), level: 95 })).toThrow(
+      OptionError,
+    );
   });
 
   it("refuses a weighting that is none, and takes every one that there is", () => {
@@ -104,19 +142,19 @@ describe("the list of questions asked directly", () => {
       expect(() => ask(asked), name).toThrow("proportional or constant or squared");
     }
     for (const varianceLaw of Object.keys(variancePowers) as VarianceLaw[])
-      expect(() => library.delivery(meter, { ...good, varianceLaw })).not.toThrow();
-    const cubed = { ...good, varianceLaw: "cubed" } as unknown as library.DeliveryOptions;
-    expect(() => library.delivery(meter, cubed)).toThrow("proportional");
-    const { estimate } = library.delivery(meter, good as library.DeliveryOptions);
+      expect(() => delivery(meter, { ...good, varianceLaw })).not.toThrow();
+    const cubed = { ...good, varianceLaw: "cubed" } as unknown as DeliveryOptions;
+    expect(() => delivery(meter, cubed)).toThrow("proportional");
+    const { estimate } = delivery(meter, good as DeliveryOptions);
     expect(estimate).toEqual(answer.estimate);
   });
 });
 
 describe("fitModel", () => {
   it("has defaults for all of its options, and for each", () => {
-    const { level, tolerance } = library.defaults;
-    expect(library.fitModel(catches).options).toEqual({ level, tolerance, scaleDivisionKg: null });
-    expect(library.fitModel(catches, { level: 0.9 }).options).toEqual({
+    const { level, tolerance } = defaults;
+    expect(fitModel(catches).options).toEqual({ level, tolerance, scaleDivisionKg: null });
+    expect(fitModel(catches, { level: 0.9 }).options).toEqual({
       level: 0.9,
       tolerance,
       scaleDivisionKg: null,
@@ -125,11 +163,11 @@ describe("fitModel", () => {
 
   it("refuses a misspelt name, which a default would hide", () => {
     const asked = { levl: 0.9 } as Partial<ModelOptions>;
-    expect(() => library.fitModel(catches, asked)).toThrow('"levl"');
+    expect(() => fitModel(catches, asked)).toThrow('"levl"');
   });
 
   it("takes the options of an analysis as they are", () => {
-    const options = library.resolveOptions({ level: 0.9 }, null);
-    expect(library.fitModel(catches, options).options.level).toBe(0.9);
+    const options = resolveOptions({ level: 0.9 }, null);
+    expect(fitModel(catches, options).options.level).toBe(0.9);
   });
 });

@@ -78,8 +78,9 @@ function numberOf(
   notes: Notes,
 ): string {
   if (thousands) notes.assume("thousands-read", { column: header }, row);
-  if (decimal === undefined || thousands) return number;
-  if (!/[.,]/.test(number)) return number;
+  if (decimal === undefined || !/[.,]/.test(number)) return number;
+  // What is left of a grouped number has its decimal mark and no other.
+  if (thousands) return number.replace(",", ".");
   notes.assume("decimal-told", { mark: decimal }, row);
   return withPoint(number, decimal);
 }

@@ -20,7 +20,8 @@ const grouped = [
   { form: /^[+-]?\d{1,3}(?:\.\d{3}){2,}$/, mark: /\./g },
   { form: /^[+-]?\d{1,3}(?:,\d{3}){2,}$/, mark: /,/g },
 ];
-const withUnit = /^(?<number>[+-\u2212]?[\d.,][\d.,'’ \u00a0\u202f]*?)\s*(?<unit>[^\d\s.,+-].*)?$/u;
+const withUnit =
+  /^(?<number>[+\-\u2212]?[\d.,][\d.,'’ \u00a0\u202f]*?)\s*(?<unit>[^\d\s.,+'’-].*)?$/u;
 
 /** The number in a cell, freed of its unit and of marks between thousands; null when it is no number and a unit. */
 export function figureIn(text: string): CellFigure | null {

@@ -76,7 +76,7 @@ function asOwnSheet(
   const { notes } = counting;
   const nothing = { grid, rows: [], headerOf: new Map<string, string>(), notes };
   const head = findHead(grid.rows, grid.merged, meaningOf);
-  if (head === null || head.score === 0) {
+  if (head === null) {
     const first = grid.rows[0];
     notes.ask({ problem: "header-not-found", facts: {} }, null, "", first?.number ?? 1);
     return { ...nothing, problems: notes.asked };

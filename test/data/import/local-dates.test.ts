@@ -50,3 +50,23 @@ describe("dates as people write them", () => {
     expect(orderOf(["13/04/2026", "04/13/2026"])).toBeNull();
   });
 });
+
+describe("a date that is year first already", () => {
+  it("is as it was written, and nothing is said to be read of it", () => {
+    expect(readLocalDate("2026-04-12", null)).toEqual({
+      is: "date",
+      date: "2026-04-12",
+      iso: true,
+    });
+    expect(readLocalDate("2026-04-12 07:30", "mdy")).toEqual({
+      is: "date",
+      date: "2026-04-12T07:30",
+      iso: true,
+    });
+    expect(readLocalDate("12.4.2026", null)).toEqual({
+      is: "date",
+      date: "2026-04-12",
+      iso: false,
+    });
+  });
+});

@@ -39,8 +39,9 @@ export const en: Synonyms = {
       "turns of meter",
       "rotations",
     ],
-    net: ["net weight", "net mass", "net wt", "product only", "seed only"],
+    net: ["net", "net weight", "net mass", "net wt", "product only", "seed only"],
     gross: [
+      "gross",
       "gross weight",
       "gross mass",
       "gross wt",
@@ -50,6 +51,7 @@ export const en: Synonyms = {
       "full",
     ],
     tare: [
+      "tare",
       "tare weight",
       "tare mass",
       "tare wt",
