@@ -29,26 +29,34 @@ export const programs: Readonly<Record<ProgramName, Program>> = {
   },
 };
 
-/** The command of a language with its packages; null: not on this machine. */
+const found = new Map<ProgramName, string | null>();
+
+/** The command of a language with its packages, looked for once; null: not on this machine. */
 export function commandOf(name: ProgramName): string | null {
+  const known = found.get(name);
+  if (known !== undefined) {
+    return known;
+  }
   const { commands, probe } = programs[name];
-  return commands.find((command) => started(name, command, probe).status === 0) ?? null;
+  const command = commands.find((one) => started(name, one, probe).status === 0) ?? null;
+  found.set(name, command);
+  return command;
 }
 
 /**
  * What code of another language prints, without the space at its end.
  *
- * @returns a sentence that says what is missing, where this machine cannot run it
- * @throws  Error with what the language says, where the code fails
+ * @param command  that runs it; null: there is none
+ * @returns        a sentence that says what is missing, where there is none
+ * @throws         Error with what the language says, where the code fails
  */
-export function printedBy(name: ProgramName, code: string): string {
-  const command = commandOf(name);
+export function printedBy(name: ProgramName, code: string, command = commandOf(name)): string {
   if (command === null) {
     return `Skipped: ${programs[name].needs} is not on this machine.`;
   }
-  const { status, stdout, stderr } = started(name, command, code);
+  const { status, stdout, stderr, error } = started(name, command, code);
   if (status !== 0) {
-    throw new Error(`${command}: ${stderr.trim()}`);
+    throw new Error(`${command}: ${error?.message ?? stderr.trim()}`);
   }
   return stdout.trimEnd();
 }

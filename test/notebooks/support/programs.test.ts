@@ -1,14 +1,10 @@
-import { afterEach, describe, expect, it, vi } from "vitest";
+import { describe, expect, it } from "vitest";
 import {
   commandOf,
   type ProgramName,
   printedBy,
   programs,
 } from "../../../notebooks/support/programs.ts";
-
-afterEach(() => {
-  vi.unstubAllEnvs();
-});
 
 const two: Readonly<Record<ProgramName, readonly [code: string, failing: string]>> = {
   R: ["cat(1 + 1, '\\n')", "stop('the bag was empty')"],
@@ -30,7 +26,9 @@ describe.each(Object.keys(programs) as ProgramName[])("code in %s", (name) => {
 });
 
 it("code is skipped, and says so, where its language is missing", () => {
-  vi.stubEnv("PATH", "/nowhere");
-  expect(commandOf("R")).toBeNull();
-  expect(printedBy("R", "cat(2)")).toBe("Skipped: R with jsonlite is not on this machine.");
+  expect(printedBy("R", "cat(2)", null)).toBe("Skipped: R with jsonlite is not on this machine.");
+});
+
+it("a command that is not there is told from code that fails", () => {
+  expect(() => printedBy("R", "cat(2)", "no-such-command")).toThrow("no-such-command");
 });

@@ -10,9 +10,9 @@ const meta = { title: null, setupSource: null, version: "0.0.0" };
 const report = reportDocument(analysis, meta, english());
 
 it("a chart is found however deep it lies in the report", () => {
-  expect(chartIn(report, "bin-2-drift-chart").$schema).toContain("vega-lite");
+  expect(chartIn(report, "bin-2-pea--drift-chart").$schema).toContain("vega-lite");
 });
 
 it("one that is not there is refused, with those that are", () => {
-  expect(() => chartIn(report, "fleet-funnel-chart")).toThrow("bin-2-drift-chart");
+  expect(() => chartIn(report, "fleet-funnel-chart")).toThrow("bin-2-pea--drift-chart");
 });
