@@ -7,6 +7,7 @@ declare module "jstat" {
       anovaftest(...groups: number[][]): number;
       readonly chisquare: { cdf(x: number, df: number): number };
       readonly studentt: { inv(p: number, df: number): number };
+      readonly normal: { inv(p: number, mean: number, sd: number): number };
       gammaln(x: number): number;
     };
   };

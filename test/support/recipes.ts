@@ -2,6 +2,7 @@ import { execFileSync, spawnSync } from "node:child_process";
 import { mkdtempSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { commandOf, programs } from "../../notebooks/support/programs.ts";
 import { bundleCore } from "../tools/bundle-core.ts";
 import { root } from "./compiler.ts";
 
@@ -48,19 +49,17 @@ export function rRunner(packages: readonly string[]): Runner {
   };
 }
 
-/** The first Python on the path may have no pandas, and the system's have it. */
+/** Python with pandas. */
 export function pythonRunner(): Runner {
-  const found = ["python3", "/usr/bin/python3"].find((name) =>
-    answers(name, "-c", "import pandas"),
-  );
+  const found = commandOf("pandas");
   const head = `import sys; sys.path.insert(0, ${JSON.stringify(recipes)}); sys.dont_write_bytecode = True
 from evencatch import evencatch, EvencatchError
 import pandas
 core = ${JSON.stringify(script)}`;
   return {
     name: "Python",
-    command: found ?? null,
-    needs: "python3 with pandas",
+    command: found,
+    needs: programs.pandas.needs,
     run: (code) => output(found ?? "python3", "-c", `${head}\n${code}`),
   };
 }

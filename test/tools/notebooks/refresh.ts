@@ -7,6 +7,7 @@ import {
   writeNotebook,
 } from "../../../notebooks/support/notebook-file.ts";
 import { staleOutputs } from "./compare.ts";
+import { missingLanguages, reasonOf, withoutSkipped } from "./languages.ts";
 import { runNotebook } from "./run.ts";
 
 const folder = join(import.meta.dirname, "..", "..", "..", "notebooks");
@@ -23,12 +24,14 @@ for (const path of paths) {
 
 async function refresh(path: string): Promise<void> {
   const notebook = readNotebook(path);
-  const shown = await runNotebook(path);
+  const missing = missingLanguages(notebook);
+  const shown = withoutSkipped(notebook, await runNotebook(path), missing);
   const stale = staleOutputs(notebook, shown);
   if (given.includes("--all") || stale.length > 0) {
     writeNotebook(path, withOutputs(notebook, shown));
   }
-  console.log([`${basename(path)}: ${stale.length} stale`, ...stale].join("\n  "));
+  const kept = missing.length === 0 ? [] : [reasonOf(missing)];
+  console.log([`${basename(path)}: ${stale.length} stale`, ...stale, ...kept].join("\n  "));
 }
 
 function allNotebooks(): string[] {
