@@ -338,6 +338,11 @@ const setups = {
   "setup-span-reversed": [setup({ cart: { speed: { from: speed(9), to: speed(6) } } })],
   "setup-no-step": [setup({ bins: [{ bin: "rear", drive: { kind: "ground-wheel", steps: [] } }] })],
   "setup-step-names": [setup({ bins: [{ bin: "rear", drive }] })],
+  "setup-step-unknown": [
+    setup({
+      bins: [{ bin: "rear", drive: { kind: "ground-wheel", steps: [0.8], caught_step: "top" } }],
+    }),
+  ],
   "setup-bin-twice": [setup({ bins: [{ bin: "rear" }, { bin: "rear" }] })],
   "setup-rates-reversed": [
     setup({
