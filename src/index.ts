@@ -32,6 +32,7 @@ export {
   tidyTables,
 } from "./analysis/tables/tidy-tables.ts";
 export type { Trial } from "./analysis/trial.ts";
+export { turnsPerHectareBy } from "./analysis/turns-of-area.ts";
 export { acrossFillsChart } from "./charts/across-fills.ts";
 export { catchesNeededChart } from "./charts/catches-needed.ts";
 export { chanceToReachChart } from "./charts/chance-to-reach.ts";
@@ -72,6 +73,7 @@ export { checkCatchesTogether, readCatchesTogether } from "./data/read-together.
 export { setupJsonSchema } from "./data/setup/json-schema.ts";
 export type { Setup } from "./data/setup.ts";
 export { checkSetupAgainst } from "./data/setup-against.ts";
+export type { TurnsPerHectare, TurnsPerHectareOf } from "./data/simulated-area.ts";
 export type { CatchSource } from "./data/source.ts";
 export { type ProductClasses, readProductClasses } from "./data/spreads/classes.ts";
 export {

@@ -234,6 +234,7 @@ export type {
   RateAtSetting,
   Reach,
   SetNow,
+  StepRate,
 } from "./questions/setting/result.ts";
 export type { SkippingChoices, SkippingOptions } from "./questions/skipping/options.ts";
 export type {

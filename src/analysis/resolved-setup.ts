@@ -6,6 +6,7 @@ import {
   type Setup,
 } from "../data/setup.ts";
 import type { MassUnit } from "../data/types.ts";
+import type { DriveGeometry } from "../model/drive.ts";
 import { fillPricesOf } from "../model/fill-prices.ts";
 import { isLawSet, lawfulRates } from "../model/lawful-rates.ts";
 import type { Meter } from "../model/meters.ts";
@@ -50,13 +51,7 @@ export function questionOptions(ground: Ground, meter: Pick<Meter, "place" | "pr
   const entry = entryAbout(meter, setup);
   const plain = modelOptionsOf(options);
   const assumed = known({ assumed: assumedValue(entry) });
-  const drive = known({
-    workingWidthM: setup?.cart.workingWidthM,
-    drive: entry?.drive,
-    wheelTravelM: setup?.cart.wheelCircumferenceM,
-    slip: setup?.cart.slip,
-    turnsPerHectare: entry?.turnsPerHectare,
-  });
+  const drive = setup === null ? {} : known(driveOf(setup, entry));
   const prices = resolve(priceRules, pricesGiven(setup, entry));
   return {
     ...plainOptions(ground),
@@ -89,6 +84,17 @@ export function questionOptions(ground: Ground, meter: Pick<Meter, "place" | "pr
         currency: prices.currency,
       }),
     }),
+  };
+}
+
+/** How a bin's meter is driven over the ground, as the setup tells it. */
+export function driveOf({ cart }: Setup, entry: BinSetup | null): DriveGeometry {
+  return {
+    workingWidthM: cart.workingWidthM,
+    drive: entry?.drive ?? null,
+    wheelTravelM: cart.wheelCircumferenceM,
+    slip: cart.slip,
+    turnsPerHectare: entry?.turnsPerHectare ?? null,
   };
 }
 

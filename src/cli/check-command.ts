@@ -1,6 +1,7 @@
 import { newestFillLeftOut } from "../analysis/newest-fill-left-out.ts";
 import { questioning } from "../analysis/questioning.ts";
 import { divisionCautions, scaleDivisionOf } from "../analysis/scale-division.ts";
+import { turnsPerHectareBy } from "../analysis/turns-of-area.ts";
 import type { Setup } from "../data/setup.ts";
 import { checkSetupAgainst } from "../data/setup-against.ts";
 import { suspicionsBeside } from "../data/suspicions.ts";
@@ -22,7 +23,9 @@ export interface CheckFlags extends ReadFlags, SetupFlags {
 export async function checkCommand(path: string, flags: CheckFlags, io: Io): Promise<ExitCode> {
   const words = await wordsFor(flags.language, "metric");
   const { problems } = words;
-  const check = await checkCatchesFile(path, readOptions(flags, path));
+  const setup = await setupFor(path, flags, words, io);
+  const perHectare = turnsPerHectareBy(setup);
+  const check = await checkCatchesFile(path, readOptions(flags, path, perHectare));
   if (!check.ok) {
     const issues = check.issues.map((issue) => ({ ...issue, text: problems.text(issue) }));
     if (flags.json) io.out(JSON.stringify({ ok: false, issues }, null, 2));
@@ -30,7 +33,6 @@ export async function checkCommand(path: string, flags: CheckFlags, io: Io): Pro
     return exitCodes.badInput;
   }
   const { log } = check;
-  const setup = await setupFor(path, flags, words, io);
   const found = checkFindings(log, setup);
   const texts = found.map((one) => cautionSentence(one, words));
   if (flags.json) {

@@ -3,6 +3,7 @@ import { allCautions } from "../analysis/all-cautions.ts";
 import { type DecidedBin, decidedLog } from "../analysis/decided-bin.ts";
 import { planBeforeAnyCatch, plansForNextFill } from "../analysis/next-fill.ts";
 import { type ScaleDivision, scaleDivisionOf } from "../analysis/scale-division.ts";
+import { turnsPerHectareBy } from "../analysis/turns-of-area.ts";
 import { readCatchesTogether } from "../data/read-together.ts";
 import type { Setup } from "../data/setup.ts";
 import { checkSetupAgainst } from "../data/setup-against.ts";
@@ -94,12 +95,11 @@ async function asked(
     const setup = await withTyped(given, typedSetup, log);
     return { log, setup, readAs: [words.command.readAs(caughtWords(log, words))] };
   }
-  const log = await readCatchesTogether(
-    await sourcesOf(args, io),
-    togetherOptions(flags, args, words),
-  );
-  const setup = await withTyped(await setupFor(args, flags, words, io), typedSetup, log);
-  return { log, setup, readAs: [] };
+  const sources = await sourcesOf(args, io);
+  const given = await setupFor(args, flags, words, io);
+  const options = togetherOptions(flags, args, words, turnsPerHectareBy(given));
+  const log = await readCatchesTogether(sources, options);
+  return { log, setup: await withTyped(given, typedSetup, log), readAs: [] };
 }
 
 /** Most setups are given in a file or not at all, and need none of what reads typed ones. */

@@ -58,6 +58,7 @@ const scale = sets(flag("--scale <mass>", "scale", parseMass), (scaleDivisionKg)
 /** What a setup would say of target and drive; the flag counts before the file. */
 const typedSetup: readonly SettingFlag<TypedSetup>[] = [
   sets(flag("--target <rate>", "target", parseQuantity), (target) => ({ target })),
+  sets(flag("--bushel <mass>", "bushel", parseQuantity), (bushel) => ({ bushel })),
   sets(flag("--width <length>", "width", parseQuantity), (width) => ({ width })),
   sets(flag("--speed <speed>", "speed", parseSpan), (speed) => ({ speed })),
   sets(flag("--wheel <length>", "wheel", parseQuantity), (wheel) => ({ wheel })),

@@ -6,6 +6,7 @@ import type { GivenKeys } from "../data/given-keys.ts";
 import type { ReadOptions } from "../data/read-catches.ts";
 import type { TogetherOptions } from "../data/read-together.ts";
 import type { Setup } from "../data/setup.ts";
+import type { TurnsPerHectareOf } from "../data/simulated-area.ts";
 import type { CatchSource } from "../data/source.ts";
 import { catchSource } from "../node.ts";
 import type { Words } from "../wording/words.ts";
@@ -137,8 +138,13 @@ export interface ReadFlags {
   readonly key?: GivenKeys;
 }
 
-export function readOptions({ sheet, key }: ReadFlags, path: string): ReadOptions {
+export function readOptions(
+  { sheet, key }: ReadFlags,
+  path: string,
+  turnsPerHectare?: TurnsPerHectareOf,
+): ReadOptions {
   return {
+    ...(turnsPerHectare === undefined ? {} : { turnsPerHectare }),
     ...(sheet === undefined ? {} : { sheet }),
     ...(key === undefined ? {} : { keys: keysOf(key, path) }),
   };
@@ -149,11 +155,13 @@ export function togetherOptions(
   { sheet, key = {} }: ReadFlags,
   paths: readonly string[],
   { usage }: Words,
+  turnsPerHectare: TurnsPerHectareOf,
 ): TogetherOptions {
   const placed = Object.values(key).some((value) => placeNames.has(value));
   if (placed && paths.includes(standardInput))
     throw new InvalidArgumentError(usage.needed.keyOfStream);
   return {
+    turnsPerHectare,
     ...(sheet === undefined ? {} : { sheet }),
     keys: (path) => keysOf(key, path),
   };

@@ -3,6 +3,7 @@ import { allCautions } from "../analysis/all-cautions.ts";
 import { type Analysis, analyse } from "../analysis/analyse.ts";
 import type { ColumnNames } from "../analysis/tables/table-names.ts";
 import { tidyTables } from "../analysis/tables/tidy-tables.ts";
+import { turnsPerHectareBy } from "../analysis/turns-of-area.ts";
 import { type LeaveOutKey, leaveOut } from "../data/leave-out.ts";
 import { readCatchesTogether } from "../data/read-together.ts";
 import type { Setup } from "../data/setup.ts";
@@ -71,10 +72,11 @@ export async function reportCommand(
 ): Promise<ExitCode> {
   const words = await wordsFor(flags.language, flags.units);
   const sources = await sourcesOf(paths, io);
-  const read = await readCatchesTogether(sources, togetherOptions(flags, paths, words));
-  const log = withoutLeftOut(read, flags.leaveOut ?? [], words);
   const setupSource = await setupSourceFor(paths, flags, words, io);
   const setup = await setupIn(setupSource);
+  const reading = togetherOptions(flags, paths, words, turnsPerHectareBy(setup));
+  const read = await readCatchesTogether(sources, reading);
+  const log = withoutLeftOut(read, flags.leaveOut ?? [], words);
   const librarySource = await librarySourceFor(flags, setup);
   const options = { ...analysisGiven(flags), ...(await libraryIn(librarySource)) };
   const analysis = analyse(log, setup, options);

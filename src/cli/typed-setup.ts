@@ -7,6 +7,8 @@ import type { Quantity, QuantitySpan } from "./quantities.ts";
 /** What flags say that a setup file would; undefined: not given. */
 export interface TypedSetup {
   readonly target?: Quantity;
+  /** Mass of a bushel, for a target in bu/ac. */
+  readonly bushel?: Quantity;
   readonly width?: Quantity;
   readonly speed?: QuantitySpan;
   /** Travel per turn of the drive wheel. */
@@ -68,7 +70,7 @@ function distinct(catches: readonly MeterPlace[]): readonly MeterPlace[] {
 }
 
 function asFile(
-  { target, width, speed, wheel, slip, steps, meterSpeed }: TypedSetup,
+  { target, bushel, width, speed, wheel, slip, steps, meterSpeed }: TypedSetup,
   catches: readonly MeterPlace[],
 ) {
   const drive =
@@ -86,7 +88,8 @@ function asFile(
     },
     bins: [...new Set(catches.map(({ bin }) => bin))].map((bin) => ({
       bin,
-      target_rate: target,
+      // A bushel alone is no rate, which the setup's own check then says.
+      target_rate: target === undefined && bushel === undefined ? undefined : { ...target, bushel },
       drive,
     })),
   };

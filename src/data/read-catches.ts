@@ -5,6 +5,7 @@ import type { GivenKeys } from "./given-keys.ts";
 import { type Checked, failed, passed } from "./issues.ts";
 import { readJson } from "./json.ts";
 import { checkTable, readTextTable, textOf } from "./read-text.ts";
+import { areaAsTurns, type TurnsPerHectareOf } from "./simulated-area.ts";
 import {
   bytesOf,
   type CatchSource,
@@ -24,6 +25,11 @@ export interface ReadOptions {
   readonly sheet?: string;
   /** Farm, machine or season of all rows, for a file without a column for it. */
   readonly keys?: GivenKeys;
+  /**
+   * Meter turns per hectare, for a file whose catches stand for an area (column area_ha or area_ac, or Fläche_ha, such as 0.01
+   * or 1/100): turns that are not written are worked out from it. Left out: such a column is one of the user's own.
+   */
+  readonly turnsPerHectare?: TurnsPerHectareOf;
 }
 
 export type CatchCheck =
@@ -34,7 +40,8 @@ export type CatchCheck =
  * The catches in a file, read and checked.
  *
  * @param source   name and content of a .csv, .tsv, .txt, .xlsx or .json file; the ending of the name tells the format
- * @param options  sheet: which sheet of a workbook; keys: farm, machine or season of all rows
+ * @param options  sheet: which sheet of a workbook; keys: farm, machine or season of all rows; turnsPerHectare: what turns
+ *                 areas into turns, as `turnsPerHectareBy` has it from a setup
  * @returns        catches in file order, masses in kg, with cautions for what is suspicious but possible
  * @throws         DataError with every problem found in the file; OptionError for an option that does not apply
  * @example
@@ -77,15 +84,20 @@ export async function checkCatches(
 export async function tableIn(source: CatchSource, options: ReadOptions): Promise<Checked<Table>> {
   const format = formatOf(source.name);
   checkOptions(options, format);
-  return readTable(source, format, options.sheet);
+  const table = await readTable(source, format, options.sheet);
+  const { turnsPerHectare, keys } = options;
+  return table.ok && turnsPerHectare !== undefined
+    ? areaAsTurns(table.value, source.name, turnsPerHectare, keys)
+    : table;
 }
 
 function checkOptions(options: ReadOptions, format: FileFormat | null): void {
-  const unknown = Object.keys(options).find((name) => name !== "sheet" && name !== "keys");
+  const names = ["sheet", "keys", "turnsPerHectare"];
+  const unknown = Object.keys(options).find((name) => !names.includes(name));
   if (unknown !== undefined)
     throw new OptionError(unknown, "given", {
       need: "known-name",
-      facts: { names: ["sheet", "keys"] },
+      facts: { names },
     });
   if (options.sheet !== undefined && format !== "xlsx") {
     throw new OptionError("sheet", options.sheet, { need: "sheet-of-workbook", facts: {} });

@@ -67,10 +67,19 @@ export interface TurnsSet {
   readonly from: "turns per hectare" | "drive ratio";
 }
 
-/** Hectares that one turn of the drive wheel covers in work: width × free travel ÷ (1 − slip); null: not given. */
+/**
+ * Hectares that one turn of the drive wheel covers in work: width × free travel ÷ (1 − slip). Where these are not given, the
+ * one setting that is known tells it, the ratio set now ÷ the turns per hectare set now, so that turns per hectare of other
+ * steps go with the ratio of the steps.
+ *
+ * @returns null: not given
+ */
 export function hectaresPerWheelTurn(geometry: DriveGeometry): Derived | null {
-  const { workingWidthM, wheelTravelM, slip } = geometry;
-  if (workingWidthM === null || wheelTravelM === null) return null;
+  const { workingWidthM, wheelTravelM, slip, turnsPerHectare } = geometry;
+  if (workingWidthM === null || wheelTravelM === null) {
+    const ratio = ratioSetNow(geometry);
+    return ratio === null || turnsPerHectare === null ? null : exactly(ratio / turnsPerHectare);
+  }
   return derived(
     ([width = 0, travel = 0, share = 0]) => areaOfCourse(width, travelInWork(travel, share)),
     [workingWidthM, wheelTravelM, slip ?? exactly(0)],
@@ -81,11 +90,15 @@ export function hectaresPerWheelTurn(geometry: DriveGeometry): Derived | null {
 export function turnsSetNow(geometry: DriveGeometry): TurnsSet | null {
   if (geometry.turnsPerHectare !== null)
     return { turnsPerHectare: exactly(geometry.turnsPerHectare), from: "turns per hectare" };
-  const ratio = geometry.drive?.kind === "ground-wheel" ? geometry.drive.ratio : null;
+  const ratio = ratioSetNow(geometry);
   const hectares = hectaresPerWheelTurn(geometry);
   if (ratio === null || hectares === null) return null;
   return {
     turnsPerHectare: derived(([area = 1]) => ratio / area, [hectares]),
     from: "drive ratio",
   };
+}
+
+function ratioSetNow({ drive }: DriveGeometry): number | null {
+  return drive?.kind === "ground-wheel" ? drive.ratio : null;
 }

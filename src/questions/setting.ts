@@ -12,7 +12,7 @@ import { lawfulSetting } from "./setting/lawful.ts";
 import { missingForSetting } from "./setting/missing.ts";
 import { nearestSteps, rateNow, ratesAround, ratesOfSteps } from "./setting/rates.ts";
 import { reachOf } from "./setting/reach.ts";
-import type { MeterSpeedNeeded, Setting, SettingOptions } from "./setting/result.ts";
+import type { MeterSpeedNeeded, Setting, SettingOptions, StepRate } from "./setting/result.ts";
 
 export type {
   LawfulSetting,
@@ -24,6 +24,7 @@ export type {
   SetNow,
   Setting,
   SettingOptions,
+  StepRate,
 } from "./setting/result.ts";
 
 /**
@@ -33,6 +34,7 @@ export type {
  * and speed v (km/h): turns per hectare T = R/k, drive ratio i = R·W·c/(10000·k), meter speed n = R·W·v/(600·k). Their
  * intervals are Fieller's; where the delivery alone is uncertain they are its t interval turned upside down, and exact.
  * The rate of a setting is k·T: the t interval scaled, or GUM propagation where width, travel or slip are uncertain too.
+ * Where the meter was caught at one step of a gearbox, rates of the others go with the ratio of the steps and are called assumed.
  * Where label or law sets rates, the chance of breaking them once the drive is set is that of Student's t about that rate.
  *
  * @param meter    the meter whose fill was answered; its catches say at which meter speeds the delivery was found
@@ -41,7 +43,8 @@ export type {
  * @returns        turns/ha, ratio, turns/min and kg/ha, intervals about "setting" and "rate"; rate errors are fractions of
  *                 the target taken as a figure, so doubts about seed move the setting and not the errors
  * Null when       a figure is not given (caution setting-needs); intervals where the delivery has none
- * Assumes         seed figures as given, where a lawful rate is one of seeds or plants; the delivery holds at the meter speed of the setting (caution setting-outside-caught-speeds), and in the
+ * Assumes         seed figures as given, where a lawful rate is one of seeds or plants; the delivery holds at the meter speed of the setting (caution setting-outside-caught-speeds), at other steps than
+ *                 the one caught (caution step-not-caught), and in the
  *                 moving field as in the catch: that is what a field check is for
  * Source          Fieller 1954, Journal of the Royal Statistical Society B 16, 175–185; JCGM 100:2008 (GUM)
  */
@@ -64,6 +67,7 @@ export function setting(
     turnsPerHectare,
     ratio,
     steps,
+    caughtStep: placeOfCaught(steps),
     nearest: nearestSteps(steps, ratio?.value ?? null),
     around: ratesAround({ ratio, turnsPerHectare }, basis),
   };
@@ -86,6 +90,12 @@ export function setting(
     ]),
   } as const;
   return { ...result, cautions: settingCautions(result) };
+}
+
+/** @returns null: not told, so that no step is called assumed */
+function placeOfCaught(steps: readonly StepRate[]): number | null {
+  const place = steps.findIndex(({ assumed }) => !assumed);
+  return steps.some(({ assumed }) => assumed) ? place : null;
 }
 
 function ratioNeeded(

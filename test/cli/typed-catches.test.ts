@@ -121,6 +121,31 @@ describe("evencatch enough with typed catches", () => {
     expect(JSON.parse(json).answers).toHaveLength(1);
   });
 
+  it("takes a target in bushels with the mass of one, and neither without the other", async () => {
+    const asked = [
+      "enough",
+      "6.3",
+      "6.5",
+      "6.4",
+      "--turns",
+      "20",
+      "--width",
+      "12m",
+      "--wheel",
+      "2.1m",
+    ];
+    const by = (...more: string[]) => command(...asked, ...more);
+    // 1.5 bu/ac × 60 lb = 90 lb/ac.
+    const bushels = await by("--target", "1.5bu/ac", "--bushel", "60lb");
+    expect(bushels.out).toBe((await by("--target", "90lb/ac")).out);
+    // 90 × 0.45359237 kg ÷ 0.40468564224 ha = 100.8766 kg/ha; ÷ 0.32 × 12 × 2.1 ÷ 10 000 = 0.79440.
+    expect(bushels.out).toContain("Set a drive ratio of 0.7944");
+    const alone = await by("--target", "1.5bu/ac");
+    expect(alone).toMatchObject({ code: 2 });
+    expect(alone.err).toContain("bu/ac together with the mass of a bushel");
+    expect(await by("--bushel", "60lb")).toMatchObject({ code: 2 });
+  });
+
   it("puts flags over a setup file", async () => {
     await inFolder(async (folder) => {
       const setup = join(folder, "setup.json");

@@ -86,7 +86,7 @@ describe("a setup", () => {
     });
   });
 
-  it("is read for each bin", () => {
+  it.each(["high", 0.9])("is read for each bin, with the step that was caught as %s", (step) => {
     const [bin] = read({
       bins: [
         {
@@ -103,6 +103,7 @@ describe("a setup", () => {
             ratio: 0.85,
             steps: [0.8, 0.9],
             step_names: ["low", "high"],
+            caught_step: step,
           },
           seed: {
             thousand_kernel_mass_g: 38,
@@ -133,7 +134,13 @@ describe("a setup", () => {
       assumed: "book value",
       turnsPerHectare: 300,
       startsAfresh: 6,
-      drive: { kind: "ground-wheel", ratio: 0.85, steps: [0.8, 0.9], stepNames: ["low", "high"] },
+      drive: {
+        kind: "ground-wheel",
+        ratio: 0.85,
+        steps: [0.8, 0.9],
+        stepNames: ["low", "high"],
+        caughtRatio: 0.9,
+      },
       seed: {
         thousandKernelMassG: { value: 38, standardUncertainty: 0.5 },
         germination: { value: 0.95, standardUncertainty: 0.01 },

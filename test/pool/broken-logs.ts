@@ -31,6 +31,13 @@ const common: Layout = {
 /** Logs as people write them: net alone, some of it spilled and never weighed, gross and tare, all three in pounds, and kilograms beside grams. */
 export const layouts: Readonly<Record<string, Layout>> = {
   net: { ...common, net_kg: (_, random) => (5 + random.uniform()).toFixed(2) },
+  // Nobody tells what the drive makes of an area, so turns are wanted all the same.
+  area: {
+    ...common,
+    TURNS: (row, random) => (isSpilled(row) ? "20" : pick(["", "20"], random)),
+    "Fläche ha": () => "0.01",
+    net_kg: (_, random) => (5 + random.uniform()).toFixed(2),
+  },
   spilled: {
     ...common,
     TURNS: (row, random) =>

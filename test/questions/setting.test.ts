@@ -128,6 +128,58 @@ describe("what to set", () => {
   });
 });
 
+describe("a gearbox of which one step was caught", () => {
+  const gearbox = { steps: [0.6, 0.7, 0.9], stepNames: ["low", "middle", "high"] };
+  const caughtAt = (caughtRatio: number) => ({
+    target: mass(140),
+    workingWidthM: exact(12),
+    wheelTravelM: exact(2),
+    slip: exact(0),
+    drive: wheel({ ...gearbox, caughtRatio }),
+  });
+
+  it("by hand: 0.4 kg/turn, 0.7 turns a wheel turn of 0.0024 ha are 116.67 kg/ha, and 0.9 ÷ 0.7 of it at the next", () => {
+    const result = ask(caughtAt(0.7));
+    expect(result.caughtStep).toBe(1);
+    expect(result.steps.map(({ assumed, rate }) => [assumed, rate.value])).toEqual([
+      [true, expect.closeTo(100, 9)],
+      [false, expect.closeTo(350 / 3, 9)],
+      [true, expect.closeTo((350 / 3) * (0.9 / 0.7), 9)],
+    ]);
+    expect(result.cautions.find(({ code }) => code === "step-not-caught")?.facts).toEqual({
+      stepName: "high",
+      stepRatio: 0.9,
+      caughtName: "middle",
+      caughtRatio: 0.7,
+    });
+  });
+
+  it("asks for no catch where the nearest step is the one caught", () => {
+    expect(codes(ask(caughtAt(0.9)))).not.toContain("step-not-caught");
+  });
+
+  it("calls nothing assumed where no step is told", () => {
+    const { steps, caughtStep } = ask({ ...caughtAt(0.9), drive: wheel(gearbox) });
+    expect(steps.map(({ assumed }) => assumed)).toEqual([false, false, false]);
+    expect(caughtStep).toBeNull();
+  });
+
+  it("goes from the turns of one setting: 280 turns/ha at 0.7 are 240 at 0.6, 360 at 0.9, and 140 kg/ha need 0.875", () => {
+    const result = ask({
+      target: mass(140),
+      turnsPerHectare: 280,
+      drive: wheel({ ...gearbox, ratio: 0.7, caughtRatio: 0.7 }),
+    });
+    expect(result.steps.map(({ rate }) => rate.value / 0.4)).toEqual(
+      [240, 280, 360].map((turns) => expect.closeTo(turns, 9)),
+    );
+    expect(result.ratio?.value).toBeCloseTo(0.875, 12);
+    expect(result.nearest?.nearest).toBe(2);
+    expect(result.missing).toEqual(["working width"]);
+    expect(codes(result)).not.toContain("slip-not-given");
+  });
+});
+
 describe("round trips", () => {
   it("put out the target again when the drive is set as told, by turns and by ratio", () => {
     const target = fc.double({ min: 5, max: 400, noNaN: true });

@@ -391,6 +391,13 @@ const sections: readonly Occasion[] = [
   part("a ground-wheel drive", (words) =>
     settingSection(set({ ...wheelDrive, ...speeds, ...wanted }), words, "a"),
   ),
+  part("a gearbox of which one step was caught", (words) =>
+    settingSection(
+      set({ ...wheelDrive, ...wanted, drive: { ...wheelDrive.drive, caughtRatio: 0.8 } }),
+      words,
+      "a",
+    ),
+  ),
   part("a motor", (words) =>
     settingSection(set({ ...motorDrive, ...speeds, ...wanted }), words, "a"),
   ),

@@ -39,6 +39,24 @@ export function refusedFor(folder: string): Readonly<Record<ProblemKey, readonly
   return { ...files(folder), ...pools(folder), ...tables, ...imports, ...programs, ...setups };
 }
 
+/** A catch of an area, and its turns, of a meter that makes 300 turns/ha for oats and of which nothing is known for wheat. */
+function area(cells: string): Refused {
+  const product = cells.endsWith(",") ? "wheat" : "oats";
+  return async () => {
+    const check = await checkCatches(
+      {
+        name: "season.csv",
+        text: `bin,product,fill,catch,area_ha,turns,net_kg\nrear,${product},1,1,${cells},6.1`,
+      },
+      {
+        turnsPerHectare: (meter) =>
+          meter.product === "oats" ? { value: 300, assumed: false } : null,
+      },
+    );
+    return check.ok ? [] : check.issues;
+  };
+}
+
 function files(folder: string) {
   return {
     "file-not-found": [disk(folder, "lost.csv")],
@@ -53,6 +71,8 @@ function files(folder: string) {
     "classes-column-missing": [classes("product,kind\nwheat,cereals")],
     "classes-product-twice": [classes("product,class\nwheat,cereals\nWheat,grain")],
     "spreads-too-few": [pooled("1"), pooled("1", "2")],
+    "area-without-drive": [area("0.01,")],
+    "area-disagrees": [area("0.01,4"), area("1/100,2")],
     "file-empty": [
       table("season.csv", ""),
       table("season.json", ""),
@@ -338,6 +358,11 @@ const setups = {
   "setup-span-reversed": [setup({ cart: { speed: { from: speed(9), to: speed(6) } } })],
   "setup-no-step": [setup({ bins: [{ bin: "rear", drive: { kind: "ground-wheel", steps: [] } }] })],
   "setup-step-names": [setup({ bins: [{ bin: "rear", drive }] })],
+  "setup-step-unknown": [
+    setup({
+      bins: [{ bin: "rear", drive: { kind: "ground-wheel", steps: [0.8], caught_step: "top" } }],
+    }),
+  ],
   "setup-bin-twice": [setup({ bins: [{ bin: "rear" }, { bin: "rear" }] })],
   "setup-rates-reversed": [
     setup({

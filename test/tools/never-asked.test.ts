@@ -37,6 +37,13 @@ describe("what is never asked for", () => {
     expect(leftOf("{ a: { b: 1 }, b: 2 }", "show(say.b);")).toEqual(["a"]);
   });
 
+  it("is what a function asks for that only something never asked for calls", () => {
+    const shared = "var like = (f) => f.a;\n";
+    const asked = (by: string) => leftOf(`{ a: 1, b: like, c: 2 };\n${shared}var one = {}`, by);
+    expect(asked("show(say.c);")).toEqual(["a", "b"]);
+    expect(asked("show(say.b);")).toEqual(["c"]);
+  });
+
   it("is looked for among words alone", () => {
     const result = rest("save({ a: 1, b: 2 });");
     expect(withoutNeverAsked(result)).toEqual({ code: result, left: [] });

@@ -16,6 +16,8 @@ interface Answer {
   readonly to: number;
   /** The property it stands in; null: none that may be left out. */
   readonly within: Answer | null;
+  /** A function that properties share: what it asks for counts where one that stays calls it. The minifier leaves it out. */
+  readonly isShared: boolean;
 }
 
 /** A name that the code asks for, or may hand on to be asked for. */
@@ -42,7 +44,9 @@ export function withoutNeverAsked(code: string): Trimmed {
   const kept = keptOf(answers, asks);
   // What stands in another that is cut goes with it.
   const cuts = answers
-    .filter((one) => !kept.has(one) && (one.within === null || kept.has(one.within)))
+    .filter(
+      (one) => !one.isShared && !kept.has(one) && (one.within === null || kept.has(one.within)),
+    )
     .sort((a, b) => a.from - b.from);
   const parts = cuts.map(({ from }, i) => code.slice(i === 0 ? 0 : at(cuts, i - 1).to, from));
   const rest = code.slice(cuts.at(-1)?.to ?? 0);
@@ -80,7 +84,13 @@ function namesIn(code: string): { readonly answers: readonly Answer[]; readonly 
       for (const { property, name, to } of namedIn(object)) {
         keys.add(property.key);
         if (mayLeave)
-          own.set(property, { name, from: property.start, to, within: within.at(-1) ?? null });
+          own.set(property, {
+            name,
+            from: property.start,
+            to,
+            within: within.at(-1) ?? null,
+            isShared: false,
+          });
         else ask(name);
       }
     },
@@ -90,6 +100,20 @@ function namesIn(code: string): { readonly answers: readonly Answer[]; readonly 
     },
     "Property:exit": (property) => {
       if (own.has(property)) within.pop();
+    },
+    VariableDeclarator: (declared) => {
+      const { id, init, start: from, end: to } = declared;
+      if (id.type !== "Identifier" || init?.type !== "ArrowFunctionExpression") return;
+      if (within.length > 0 || !lookedUp.test(fileAt(from))) return;
+      const shared = { name: ofShared(id.name), from, to, within: null, isShared: true };
+      own.set(declared, shared);
+      within.push(shared);
+    },
+    "VariableDeclarator:exit": (declared) => {
+      if (own.has(declared)) within.pop();
+    },
+    Identifier: ({ name }) => {
+      ask(ofShared(name));
     },
     ObjectPattern: ({ properties }) => {
       for (const property of properties)
@@ -111,6 +135,11 @@ function namesIn(code: string): { readonly answers: readonly Answer[]; readonly 
     },
   }).visit(program);
   return { answers: [...own.values()], asks };
+}
+
+/** Under a name that no property has. */
+function ofShared(name: string): string {
+  return `function ${name}`;
 }
 
 /** A name put together in the brackets that read it: what fits is asked for. */

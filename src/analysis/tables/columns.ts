@@ -158,6 +158,7 @@ export const ownColumns = {
   setting: figure("see setting_unit"),
   setting_unit: text,
   nearest: yesOrNo,
+  assumed: yesOrNo,
   rate_error: share,
   rate_error_lower: share,
   rate_error_upper: share,

@@ -40,6 +40,8 @@ interface Place {
   readonly setting: number;
   readonly of: "ratio" | "turns/ha";
   readonly nearest: boolean;
+  /** null: no step. */
+  readonly assumed: boolean | null;
   readonly rate: Estimate;
   readonly rateError: Estimate | null;
 }
@@ -51,12 +53,13 @@ export function settingRateTable(analysis: Analysis): readonly PlainRow[] {
 
 function placesOf({ steps, nearest, around, now }: Setting): readonly Place[] {
   return [
-    ...steps.map(({ name, setting, rate, rateError }, i) => ({
+    ...steps.map(({ name, setting, rate, rateError, assumed }, i) => ({
       kind: "step" as const,
       step: name,
       setting,
       of: "ratio" as const,
       nearest: nearest?.nearest === i,
+      assumed,
       rate,
       rateError,
     })),
@@ -66,6 +69,7 @@ function placesOf({ steps, nearest, around, now }: Setting): readonly Place[] {
       setting,
       of: around?.of ?? "ratio",
       nearest: false,
+      assumed: null,
       rate,
       rateError,
     })),
@@ -78,6 +82,7 @@ function placesOf({ steps, nearest, around, now }: Setting): readonly Place[] {
             setting: now.turnsPerHectare.value,
             of: "turns/ha" as const,
             nearest: false,
+            assumed: null,
             rate: now.rate,
             rateError: now.rateError,
           },
@@ -85,13 +90,23 @@ function placesOf({ steps, nearest, around, now }: Setting): readonly Place[] {
   ];
 }
 
-function placeCells({ kind, step, setting, of, nearest, rate, rateError }: Place): PlainRow {
+function placeCells({
+  kind,
+  step,
+  setting,
+  of,
+  nearest,
+  assumed,
+  rate,
+  rateError,
+}: Place): PlainRow {
   return {
     kind,
     step,
     setting,
     setting_unit: of,
     nearest,
+    assumed,
     ...estimateCells(rate),
     rate_error: rateError?.value ?? null,
     ...endCells("rate_error", rateError?.interval ?? null),

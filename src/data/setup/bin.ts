@@ -157,7 +157,7 @@ export const bin = entryOf<BinSetup>(
     turnsPerHectare: optional(
       "turns_per_hectare",
       above0,
-      "Meter turns per hectare as set now",
+      "Meter turns per hectare as set now; with the ratio set now, also what other steps are reckoned from where width or wheel travel is not given",
       300,
     ),
     startsAfresh: optional(

@@ -1,7 +1,7 @@
 import * as z from "zod";
-import { entryOf, needed, optional } from "./field.ts";
+import { entryOf, needed, optional, optionalKey } from "./field.ts";
 import { messageOf } from "./needs.ts";
-import { above0, list, quantity, type Span, span, text } from "./values.ts";
+import { above0, list, name, quantity, type Span, span, text } from "./values.ts";
 
 export type DriveSetup = GroundWheelSetup | MotorSetup;
 
@@ -13,6 +13,8 @@ export interface GroundWheelSetup {
   readonly steps: readonly number[] | null;
   /** Names of the steps, in the same order. */
   readonly stepNames: readonly string[] | null;
+  /** Ratio of the one step at which the meter was caught; left out: not told. */
+  readonly caughtRatio?: number | undefined;
 }
 
 export interface MotorSetup {
@@ -31,7 +33,13 @@ function kind<K extends DriveSetup["kind"]>(which: K) {
   );
 }
 
-const groundWheel = entryOf<GroundWheelSetup>(
+/** The same as a file tells it. */
+interface GroundWheelTold extends Omit<GroundWheelSetup, "caughtRatio"> {
+  /** By its name, or by its ratio. */
+  readonly caughtStep?: string | undefined;
+}
+
+const groundWheelTold = entryOf<GroundWheelTold>(
   {
     kind: kind("ground-wheel"),
     ratio: optional("ratio", above0, "Meter turns per wheel turn as set now (ground-wheel)", 0.85),
@@ -49,6 +57,12 @@ const groundWheel = entryOf<GroundWheelSetup>(
       "A name for each step (ground-wheel)",
       ["low", "middle", "high"],
     ),
+    caughtStep: optionalKey(
+      "caught_step",
+      name,
+      "Step at which the catches were made, by name or ratio, where it was one only: what other steps put out is then called assumed (ground-wheel)",
+      "middle",
+    ),
   },
   {
     rules: [
@@ -57,9 +71,27 @@ const groundWheel = entryOf<GroundWheelSetup>(
         at: "step_names",
         need: { problem: "setup-step-names", facts: {} },
       },
+      {
+        holds: (entry) => entry.caughtStep === undefined || ratioCaught(entry) !== undefined,
+        at: "caught_step",
+        need: { problem: "setup-step-unknown", facts: {} },
+      },
     ],
   },
 );
+
+const groundWheel = groundWheelTold.transform(({ caughtStep, ...drive }): GroundWheelSetup => {
+  const ratio = ratioCaught({ ...drive, caughtStep });
+  return ratio === undefined ? drive : { ...drive, caughtRatio: ratio };
+});
+
+function ratioCaught({ steps, stepNames, caughtStep }: GroundWheelTold): number | undefined {
+  if (steps === null || caughtStep === undefined) return undefined;
+  return (
+    steps[stepNames?.indexOf(caughtStep) ?? -1] ??
+    steps.find((ratio) => ratio === Number(caughtStep))
+  );
+}
 
 const motor = entryOf<MotorSetup>({
   kind: kind("motor"),

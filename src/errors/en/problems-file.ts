@@ -212,6 +212,17 @@ export const fileProblems: Phrases<FileProblems> = {
       f.sheets.length === 0 ? "a sheet of catches" : `one of the sheets ${quoted(f.sheets)}`,
     remedy: "Give the name of the sheet as its tab shows it, or none for the first sheet.",
   },
+  "area-without-drive": {
+    expected: (f) =>
+      `turns, or a setup that tells the meter turns per hectare of bin ${f.bin} (${f.product})`,
+    remedy: (_, at) =>
+      `Give turns_per_hectare in the setup, or working_width, wheel_circumference and the drive's ratio; or write the turns and empty ${at.theCell}.`,
+  },
+  "area-disagrees": {
+    expected: (f) => `about ${f.turns}, the turns that ${f.area} ${f.unit} take by the setup`,
+    remedy: (_, at) =>
+      `Look which of turns, area and drive is wrong. If the turns are right, empty ${at.theCell} of the area.`,
+  },
   "sheet-empty": {
     found: (f) => `an empty sheet "${f.sheet}"`,
     expected: table,

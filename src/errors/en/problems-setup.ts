@@ -80,6 +80,11 @@ export const setupProblems: Phrases<SetupProblems> = {
     expected: "as many names as there are steps",
     remedy: "Name each step, in the order of the steps.",
   },
+  "setup-step-unknown": {
+    found,
+    expected: "one of the steps, by its name in step_names or by its ratio in steps",
+    remedy: "Name the step at which the catches were made, or list it among the steps.",
+  },
   "setup-bin-twice": {
     found,
     expected: "one entry for each bin, or for each bin and product",

@@ -44,6 +44,14 @@ export interface FileProblems {
     readonly comma: boolean;
   };
   readonly "no-rows": NoFacts;
+  // the area that a catch stands for
+  readonly "area-without-drive": { readonly bin: string; readonly product: string };
+  /** The area as written, and the turns that belong to it. */
+  readonly "area-disagrees": {
+    readonly area: string;
+    readonly unit: "ha" | "ac";
+    readonly turns: number;
+  };
   // JSON
   /** null: nobody knows where. */
   readonly "not-json": { readonly near: string | null };
@@ -96,6 +104,8 @@ export const fileCodes = {
   "quote-stray": "file-malformed",
   "too-many-cells": "file-malformed",
   "no-rows": "no-rows",
+  "area-without-drive": "value-missing",
+  "area-disagrees": "turns-disagree",
   "not-json": "file-malformed",
   "no-list": "file-malformed",
   "no-entries": "no-rows",

@@ -24,6 +24,7 @@ export interface SetupNeeds {
   readonly "setup-span-reversed": NoFacts;
   readonly "setup-no-step": NoFacts;
   readonly "setup-step-names": NoFacts;
+  readonly "setup-step-unknown": NoFacts;
   readonly "setup-bin-twice": NoFacts;
   readonly "setup-bin-open": NoFacts;
   readonly "setup-no-book-value": NoFacts;

@@ -39,9 +39,10 @@ function aboutDelivery({ turnsPerHectare, options }: Uncautioned, say: Say): Cau
 }
 
 function aboutDrive(result: Uncautioned, say: Say): Caution[] {
-  const { options, target, reach, steps, nearest, now } = result;
+  const { options, target, reach, steps, caughtStep, nearest, now } = result;
   const found: Caution[] = [];
-  if (options.drive?.kind === "ground-wheel" && options.slip === null && result.ratio !== null)
+  const overGround = options.workingWidthM !== null && options.wheelTravelM !== null;
+  if (overGround && options.slip === null && result.ratio !== null)
     found.push(say("slip-not-given", {}));
   const rates = reach?.rates ?? null;
   if (
@@ -56,7 +57,19 @@ function aboutDrive(result: Uncautioned, say: Say): Caution[] {
         highestKgPerHa: rates.upper,
       }),
     );
-  const best = nearest === null ? null : at(steps, nearest.nearest).rateError;
+  const step = nearest === null ? null : at(steps, nearest.nearest);
+  if (step?.assumed === true && caughtStep !== null) {
+    const caught = at(steps, caughtStep);
+    found.push(
+      say("step-not-caught", {
+        stepName: step.name,
+        stepRatio: step.setting,
+        caughtName: caught.name,
+        caughtRatio: caught.setting,
+      }),
+    );
+  }
+  const best = step?.rateError ?? null;
   if (best !== null && Math.abs(best.value) > options.tolerance)
     found.push(
       say("no-step-within-tolerance", { rateError: best.value, tolerance: options.tolerance }),

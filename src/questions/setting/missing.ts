@@ -1,3 +1,4 @@
+import { hectaresPerWheelTurn } from "../../model/drive.ts";
 import type { MissingForSetting, SettingOptions } from "./result.ts";
 
 /** What is not given and would say more, in the order a person would look for it. */
@@ -11,7 +12,11 @@ export function missingForSetting(
     ...new Set(ofRates),
     ...(drive === null ? (["drive"] as const) : []),
     ...(workingWidthM === null ? (["working width"] as const) : []),
-    ...(drive?.kind === "ground-wheel" && wheelTravelM === null ? (["wheel travel"] as const) : []),
+    ...(drive?.kind === "ground-wheel" &&
+    wheelTravelM === null &&
+    hectaresPerWheelTurn(options) === null
+      ? (["wheel travel"] as const)
+      : []),
     ...(isMotor && speedKmPerH === null ? (["working speed"] as const) : []),
     ...(isMotor && drive.meterSpeedTurnsPerMin === null ? (["meter speeds"] as const) : []),
   ];

@@ -41,6 +41,7 @@ export function settingOfNothing(
     turnsPerHectare: null,
     ratio: null,
     steps: [],
+    caughtStep: null,
     nearest: null,
     around: null,
     meterSpeeds: [],

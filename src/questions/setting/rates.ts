@@ -4,7 +4,14 @@ import { asRateError } from "../../model/rate-error.ts";
 import { type Derived, derived, exactly, timesDelivery } from "../../model/worked-out.ts";
 import { isDust } from "../../numeric/rounding-dust.ts";
 import type { About, Estimate } from "../../results/estimate.ts";
-import type { NearestSteps, RateAtSetting, SetNow, Setting, SettingOptions } from "./result.ts";
+import type {
+  NearestSteps,
+  RateAtSetting,
+  SetNow,
+  Setting,
+  SettingOptions,
+  StepRate,
+} from "./result.ts";
 
 /** What the rates of settings are worked out from. */
 export interface RateBasis {
@@ -17,14 +24,16 @@ export interface RateBasis {
 /** A little up and down from the setting needed: what a hand on the drive is likely to try. */
 const upAndDown = [0.9, 0.95, 0.98, 1, 1.02, 1.05, 1.1] as const;
 
-/** What each listed step of a ground-wheel drive puts out; none where width or wheel travel is not given. */
-export function ratesOfSteps(basis: RateBasis): readonly RateAtSetting[] {
+/** What each listed step of a ground-wheel drive puts out; none where nothing says what a turn of the wheel covers. */
+export function ratesOfSteps(basis: RateBasis): readonly StepRate[] {
   const { drive } = basis.options;
   const hectares = hectaresPerWheelTurn(basis.options);
   if (drive?.kind !== "ground-wheel" || hectares === null) return [];
-  return (drive.steps ?? []).map((ratio, i) => ({
-    name: drive.stepNames?.[i] ?? null,
+  const { steps, stepNames, caughtRatio } = drive;
+  return (steps ?? []).map((ratio, i) => ({
+    name: stepNames?.[i] ?? null,
     setting: ratio,
+    assumed: caughtRatio !== undefined && ratio !== caughtRatio,
     ...rateOf(turnsAtRatio(ratio, hectares), basis, "rate"),
   }));
 }

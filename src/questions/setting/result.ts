@@ -49,6 +49,12 @@ export interface RateAtSetting {
   readonly rateError: Estimate<"fraction"> | null;
 }
 
+/** What a step of a gearbox puts out. */
+export interface StepRate extends RateAtSetting {
+  /** True: the catches were made at another step only, and its rate goes with the ratio of the two. */
+  readonly assumed: boolean;
+}
+
 /** Where the drive stands now. */
 export interface SetNow extends TurnsSet {
   readonly rate: WorkedOut<"kg/ha">;
@@ -92,7 +98,9 @@ export interface Setting {
   readonly meterSpeeds: readonly MeterSpeedNeeded[];
   readonly reach: Reach | null;
   /** In the order given; empty where no steps are listed. Settings are ratios. */
-  readonly steps: readonly RateAtSetting[];
+  readonly steps: readonly StepRate[];
+  /** Place in `steps` of the only one at which the meter was caught; null: not told. */
+  readonly caughtStep: number | null;
   readonly nearest: NearestSteps | null;
   /** The setting needed, and a little up and down from it. */
   readonly around: {

@@ -34,7 +34,7 @@ export const setting = open({
   turnsPerHectare: estimateOrNull,
   ratio: estimateOrNull,
   meterSpeeds: z.array(open({ speedKmPerH: figure, turnsPerMin: estimate })),
-  steps: z.array(open({ name: textOrNull, setting: figure, rate: estimate })),
+  steps: z.array(open({ name: textOrNull, setting: figure, rate: estimate, assumed: z.boolean() })),
   missing: z.array(z.string()),
 });
 

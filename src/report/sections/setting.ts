@@ -17,6 +17,7 @@ export function settingSection(result: Setting, words: Words, id: string): reado
       words.lawful.doNotSkip(result),
       say.reach(result),
       say.meterSpeed(result),
+      say.assumedSteps(result),
     ]),
     details(
       `${id}-detail`,
@@ -38,7 +39,8 @@ function stepTable({ steps, nearest }: Setting, words: Words, id: string) {
       {
         heading: say.step,
         cell: (step, place) => {
-          const name = words.setting.stepName(step);
+          const plain = words.setting.stepName(step);
+          const name = step.assumed ? say.assumed(plain) : plain;
           return place === nearest?.nearest ? say.nearest(name) : name;
         },
       },

@@ -36,6 +36,15 @@ export interface FieldCautionFacts {
     readonly borne: number;
   };
   readonly "no-step-within-tolerance": { readonly rateError: number; readonly tolerance: number };
+  /** The step to be set, and the only one that was caught. */
+  readonly "step-not-caught": {
+    /** Names; null: it has none. */
+    readonly stepName: string | null;
+    readonly caughtName: string | null;
+    /** Meter turns per wheel turn. */
+    readonly stepRatio: number;
+    readonly caughtRatio: number;
+  };
   readonly "drive-set-off": { readonly rateError: number; readonly tolerance: number };
   /** Meter speeds the setting asks for, turns/min. */
   readonly "meter-speed-not-recorded": { readonly lower: number; readonly upper: number };
@@ -104,6 +113,7 @@ export const fieldStandings = {
     asks: "look-first",
     endedBy: ["setup", "answered"],
   },
+  "step-not-caught": { severity: "doubt", asks: "to-know" },
   "drive-set-off": { severity: "doubt", asks: "to-know" },
   "meter-speed-not-recorded": { severity: "note", asks: "to-know" },
   "setting-outside-caught-speeds": { severity: "doubt", asks: "to-know" },

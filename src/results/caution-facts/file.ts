@@ -25,6 +25,13 @@ export interface FileCautionFacts {
   };
   /** The file has turns and masses alone. */
   readonly "one-bin-taken": { readonly catches: number };
+  /** Turns of so many catches were worked out from the areas they stand for, by these turns per hectare. */
+  readonly "turns-from-area": {
+    readonly catches: number;
+    readonly lowest: number;
+    readonly highest: number;
+    readonly assumed: boolean;
+  };
   readonly "turns-all-equal": {
     readonly turns: number;
     /** What one tare left in would add, as a fraction of the mean net mass; null when no tare is known. */
@@ -89,6 +96,7 @@ export const fileStandings = {
   "needed-not-computed": { severity: "serious", asks: "look-first", endedBy: ["answered"] },
   "catch-without-mass": { severity: "note", asks: "to-know" },
   "files-read-together": { severity: "note", asks: "to-know" },
+  "turns-from-area": { severity: "note", asks: "to-know" },
   "one-bin-taken": { severity: "note", asks: "to-know" },
   "turns-all-equal": { severity: "note", asks: "to-know" },
   "division-read-from-digits": { severity: "note", asks: "to-know" },

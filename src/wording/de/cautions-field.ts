@@ -35,6 +35,8 @@ export const cautionsField: typeof english = {
     `Nach diesen Proben eingestellt, kann die Menge gegen Etikett oder Gesetz verstoßen (${f.limits}): ${f.chance}; ${f.borne} wären hinnehmbar. Drehen Sie weiter ab, oder rücken Sie die Sollmenge weiter nach innen.`,
   "no-step-within-tolerance": (f) =>
     `Auch die nächstgelegene Stufe liegt um ${f.error} daneben, mehr als die Toleranz von ${f.tolerance}.`,
+  "step-not-caught": (f) =>
+    `Die Stufe ${f.step} wurde nicht abgedreht: Was sie ausbringt, ist nach der Stufe ${f.caught} und dem Verhältnis der beiden angenommen; Fehler dieses Verhältnisses und der anderen Drehzahl enthält der Bereich nicht. Drehen Sie in der Stufe ${f.step} einmal ab.`,
   "drive-set-off": (f) =>
     `So wie der Antrieb jetzt steht, bringt er ${lessOrMore(f)} als die Sollmenge aus, außerhalb der Toleranz von ${f.tolerance}. Stellen Sie ihn neu ein.`,
   "meter-speed-not-recorded": (speeds) =>

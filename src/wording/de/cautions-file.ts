@@ -28,6 +28,8 @@ export const cautionsFile: typeof english = {
     `Diese Probe ist weggelassen und hat keine Masse (${f.reason}). Sie steht in der Datei und zählt nicht.`,
   "files-read-together": (f) =>
     `Die Proben stammen aus ${f.files.length} Dateien, und die Zeilen sind durch alle hindurch gezählt: ${f.files.map((file, i) => `${file} ab Zeile ${f.firstRows[i]}`).join(", ")}.`,
+  "turns-from-area": (f) =>
+    `Die Umdrehungen von ${f.catches} Proben sind nicht gezählt, sondern aus der Fläche errechnet, für die die Proben stehen, mit ${f.turns} U/${f.area}${f.assumed ? "; dieser Wert ist angenommen: Der Schlupf des Rads ist nicht angegeben, oder abgedreht wurde in einer anderen Stufe als der, von der er bekannt ist" : ""}.`,
   "one-bin-taken": (f) =>
     `Die Proben nennen weder Tank noch Produkt noch Füllung; ${f.catches === 1 ? "die Probe gilt" : "alle gelten"} als erste Füllung eines Tanks.`,
   "turns-all-equal": (f) =>

@@ -1,5 +1,6 @@
 import type { Phrases } from "../../errors/issue-text.ts";
 import type { Counted, FileProblems } from "../../errors/problems/file.ts";
+import { decimal } from "./decimal.ts";
 
 const table = "eine erste Zeile mit den Namen der Spalten und eine Zeile je Probe";
 const oldWorkbook = "eine alte .xls-Arbeitsmappe oder eine mit Kennwort";
@@ -230,6 +231,18 @@ export const fileProblems: Phrases<FileProblems> = {
       f.sheets.length === 0 ? "ein Blatt mit Proben" : `eines der Blätter ${quoted(f.sheets)}`,
     remedy:
       "Geben Sie den Namen des Blattes an, wie er auf seinem Reiter steht, oder keinen für das erste Blatt.",
+  },
+  "area-without-drive": {
+    expected: (f) =>
+      `Umdrehungen, oder ein Setup, aus dem die Umdrehungen je Hektar für Tank ${f.bin} (${f.product}) folgen`,
+    remedy: (_, at) =>
+      `Geben Sie in der Setup-Datei turns_per_hectare an, oder working_width, wheel_circumference und die Übersetzung des Antriebs; oder tragen Sie die Umdrehungen ein, und leeren Sie ${at.theCell}.`,
+  },
+  "area-disagrees": {
+    expected: (f) =>
+      `etwa ${decimal(f.turns)}, die Umdrehungen, die nach der Setup-Datei zu ${f.area} ${f.unit} gehören`,
+    remedy: (_, at) =>
+      `Sehen Sie nach, was von Umdrehungen, Fläche und Antrieb nicht stimmt. Stimmen die Umdrehungen, dann leeren Sie ${at.theCell} der Fläche.`,
   },
   "sheet-empty": {
     found: (f) => `ein leeres Blatt „${f.sheet}“`,

@@ -85,6 +85,12 @@ export const setupProblems: Phrases<SetupProblems> = {
     expected: "so viele Namen, wie es Stufen gibt",
     remedy: "Benennen Sie jede Stufe, in der Reihenfolge der Stufen.",
   },
+  "setup-step-unknown": {
+    found,
+    expected: "eine der Stufen, nach ihrem Namen in step_names oder ihrer Übersetzung in steps",
+    remedy:
+      "Nennen Sie die Stufe, in der die Proben gezogen wurden, oder führen Sie sie unter den Stufen auf.",
+  },
   "setup-bin-twice": {
     found,
     expected: "ein Eintrag je Tank, oder je Tank und Produkt",

@@ -25,6 +25,8 @@ export const settingDetail: typeof english = {
     "turns per hectare": "den angegebenen Umdrehungen je Hektar",
     "drive ratio": "der angegebenen Übersetzung",
   },
+  assumedSteps: (caught) =>
+    `Abgedreht wurde nur in der Stufe ${caught}: Was die anderen Stufen ausbringen, ist nach dem Verhältnis der Stufen angenommen. Ihre Bereiche enthalten die Streuung dieser Proben, aber weder Fehler der Übersetzungen noch Spiel oder Schlupf im Getriebe noch einen Austrag je Umdrehung, der sich mit der Drehzahl ändert.`,
   method: (method) => `Vertrauensbereich der Einstellung: ${method}.`,
   methodOfRates: (method) => `Vertrauensbereiche der Mengen: ${method}.`,
   methodOfErrors: "Mengenfehler gelten gegen die Sollmenge als feste Zahl.",
@@ -42,6 +44,7 @@ export const settingDetail: typeof english = {
     aroundCaption: "Die nötige Einstellung und etwas darüber und darunter",
     step: "Stufe",
     nearest: (step) => `${step} (am nächsten)`,
+    assumed: (step) => `${step}, angenommen`,
     ratio: "Übersetzung",
     rate: (unit) => `Menge (${unit})`,
     interval: "Vertrauensbereich",

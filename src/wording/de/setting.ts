@@ -16,7 +16,7 @@ export const setting: typeof english = {
   needsTurns: (f) =>
     `Tank ${f.bin} (${f.product}), Füllung ${f.fill}: ${f.target} brauchen ${ranged(f)}${f.atSpeeds === null ? "" : `, also ${f.atSpeeds}`}.`,
   nearestStep: (f) =>
-    `Die nächstgelegene Stufe, ${f.step}, bringt ${f.rate} aus${f.error === null ? "" : `, ${f.error}`}.`,
+    `Die nächstgelegene Stufe, ${f.step}, bringt ${f.assumed ? "angenommen " : ""}${f.rate} aus${f.error === null ? "" : `, ${f.error}`}.`,
   missing: {
     "target rate": "die Sollmenge",
     "thousand-kernel mass": "die Tausendkornmasse",

@@ -47,7 +47,9 @@ export const setupFields: Readonly<Record<string, Told>> = {
   "bins[].assumed": [
     "Worauf der Antrieb ohne Probe eingestellt wird: auf den Tabellenwert, den Wert der vorigen Füllung oder das Mittel der früheren Füllungen",
   ],
-  "bins[].turns_per_hectare": ["Umdrehungen des Dosierers je Hektar, wie jetzt eingestellt"],
+  "bins[].turns_per_hectare": [
+    "Umdrehungen des Dosierers je Hektar, wie jetzt eingestellt; mit der jetzigen Übersetzung auch die Grundlage für andere Stufen, wo Breite oder Weg des Rads fehlen",
+  ],
   "bins[].starts_afresh": [
     "Füllung, vor der der Dosierer geöffnet, gereinigt oder verändert wurde: Füllungen davor sagen nichts über sein jetziges Niveau",
   ],
@@ -62,6 +64,10 @@ export const setupFields: Readonly<Record<string, Told>> = {
   "bins[].drive.step_names": [
     "Ein Name für jede Stufe (bei `ground-wheel`)",
     ["niedrig", "mittel", "hoch"],
+  ],
+  "bins[].drive.caught_step": [
+    "Stufe, in der die Proben gezogen wurden, nach Name oder Übersetzung, wo es nur eine war: Was andere Stufen ausbringen, heißt dann angenommen (bei `ground-wheel`)",
+    "mittel",
   ],
   "bins[].drive.meter_speed": ["Drehzahlen, die der Antrieb halten kann (bei `motor`)"],
   "bins[].seed.thousand_kernel_mass_g": ["Tausendkornmasse, in Gramm"],

@@ -140,6 +140,8 @@ export const tableColumns: Readonly<Record<OwnColumn, string>> = {
   setting: "Einstellung des Antriebs, in der Einheit von `setting_unit`",
   setting_unit: "Einheit der Einstellung",
   nearest: "Ob es die Stufe ist, die der Sollmenge am nächsten kommt",
+  assumed:
+    "Ob ihre Menge nach dem Verhältnis der Stufen angenommen ist, weil nur in einer anderen abgedreht wurde; leer: keine Stufe",
   rate_error: "Abweichung ihrer Menge von der Sollmenge, als deren Anteil",
   rate_error_lower: "Unteres Ende ihres Bereichs",
   rate_error_upper: "Oberes Ende ihres Bereichs",

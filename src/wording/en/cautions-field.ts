@@ -40,6 +40,8 @@ export const cautionsField = {
     `Set by these catches, the rate may break what label or law sets (${f.limits}): ${f.chance}, and ${f.borne} would be borne. Catch more, or aim farther inside.`,
   "no-step-within-tolerance": (f: Facts<"error" | "tolerance">) =>
     `Even the nearest step is off by ${f.error}, more than the tolerance of ${f.tolerance}.`,
+  "step-not-caught": (f: Facts<"step" | "caught">) =>
+    `Step ${f.step} was not caught: what it puts out is assumed, from step ${f.caught} by the ratio of the two, and its interval holds no error of that ratio or of another meter speed. Make one catch at step ${f.step}.`,
   "drive-set-off": (f: Off & Facts<"tolerance">) =>
     `As it stands now, the drive puts out ${lessOrMore(f)} than the target, outside the tolerance of ${f.tolerance}. Set it anew.`,
   "meter-speed-not-recorded": (speeds: string) =>

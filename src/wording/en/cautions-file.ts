@@ -35,6 +35,10 @@ export const cautionsFile = {
     `This catch is left out and has no mass (${f.reason}). It stands in the log and counts for nothing.`,
   "files-read-together": (f: FilesRead) =>
     `The catches come from ${f.files.length} files, and rows are counted through them: ${f.files.map((file, i) => `${file} from row ${f.firstRows[i]}`).join(", ")}.`,
+  "turns-from-area": (
+    f: Counts<"catches"> & Facts<"turns" | "area"> & { readonly assumed: boolean },
+  ) =>
+    `The turns of ${f.catches} catches were not counted but worked out from the area they stand for, at ${f.turns} meter turns/${f.area}${f.assumed ? ", a figure that is assumed: slip of the wheel is not given, or another step was caught than the one it is known of" : ""}.`,
   "one-bin-taken": (f: Counts<"catches">) =>
     `The catches name no bin, product or fill, so ${f.catches === 1 ? "it is" : "all of them are"} taken for the first fill of one bin.`,
   "turns-all-equal": (f: Facts<"turns", "tare">) =>

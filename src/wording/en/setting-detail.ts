@@ -23,6 +23,8 @@ export const settingDetail = {
     "turns per hectare": "turns per hectare",
     "drive ratio": "drive ratio",
   },
+  assumedSteps: (caught: string) =>
+    `Caught at step ${caught} only: what the other steps put out is assumed, by the ratio of the steps. Their intervals hold the scatter of those catches, and neither an error of the ratios, nor play or slip of the gearbox, nor a delivery per turn that changes with the meter's speed.`,
   method: (method: string) => `Interval of the setting: ${method}.`,
   methodOfRates: (method: string) => `Intervals of the rates: ${method}.`,
   methodOfErrors: "Rate errors are against the target as a figure.",
@@ -40,6 +42,7 @@ export const settingDetail = {
     aroundCaption: "The setting needed, and a little up and down",
     step: "Step",
     nearest: (step: string) => `${step}, the nearest`,
+    assumed: (step: string) => `${step}, assumed`,
     ratio: "Drive ratio",
     rate: (unit: string) => `Rate (${unit})`,
     interval: "Interval",

@@ -19,8 +19,8 @@ export const setting = {
     `Bin ${f.bin} (${f.product}), fill ${f.fill}: ${f.target} need a drive ratio of ${ranged(f)}.`,
   needsTurns: (f: Who & Facts<"target" | "value" | "level", "range" | "atSpeeds">) =>
     `Bin ${f.bin} (${f.product}), fill ${f.fill}: ${f.target} need ${ranged(f)}${f.atSpeeds === null ? "" : `, that is ${f.atSpeeds}`}.`,
-  nearestStep: (f: Facts<"step" | "rate", "error">) =>
-    `The nearest step, ${f.step}, puts out ${f.rate}${f.error === null ? "" : `, ${f.error}`}.`,
+  nearestStep: (f: Facts<"step" | "rate", "error"> & { readonly assumed: boolean }) =>
+    `The nearest step, ${f.step}, ${f.assumed ? "is assumed to put" : "puts"} out ${f.rate}${f.error === null ? "" : `, ${f.error}`}.`,
   /** Figures a setting needs, as a person names them. */
   missing: {
     "target rate": "the target rate",

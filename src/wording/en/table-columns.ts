@@ -130,6 +130,8 @@ export const tableColumns: Readonly<Record<OwnColumn, string>> = {
   setting: "Setting of the drive, in the unit of `setting_unit`",
   setting_unit: "Unit of the setting",
   nearest: "Whether it is the step nearest to the target",
+  assumed:
+    "Whether its rate is assumed, by the ratio of the steps, since only another step was caught; empty: no step",
   rate_error: "Rate it gives against the target, as a fraction of the target",
   rate_error_lower: "Lower end of its interval",
   rate_error_upper: "Upper end of its interval",

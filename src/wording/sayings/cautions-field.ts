@@ -3,6 +3,7 @@ import type { cautionsField as templates } from "../en/cautions-field.ts";
 import type { Format } from "../format.ts";
 import type { CautionSentences } from "./caution-sentences.ts";
 import { lawfulFigures } from "./lawful.ts";
+import { settingFigures } from "./setting-figures.ts";
 import { speedSpan } from "./speed-span.ts";
 
 /**
@@ -20,6 +21,7 @@ export function cautionsFieldSayings(
     format.list(names.map((name) => words[name] ?? name));
   const off = (share: number) => ({ off: format.percent(Math.abs(share)), less: share < 0 });
   const lawful = lawfulFigures(format, labels.lawful);
+  const { stepName } = settingFigures(format);
   const error = (normalised: number) => format.plain(normalised, 2);
   return {
     ...say,
@@ -44,6 +46,11 @@ export function cautionsFieldSayings(
       say["no-step-within-tolerance"]({
         error: signedPercent(rateError),
         tolerance: plusMinus(tolerance),
+      }),
+    "step-not-caught": (f) =>
+      say["step-not-caught"]({
+        step: stepName({ name: f.stepName, setting: f.stepRatio }),
+        caught: stepName({ name: f.caughtName, setting: f.caughtRatio }),
       }),
     "drive-set-off": ({ rateError, tolerance }) =>
       say["drive-set-off"]({ ...off(rateError), tolerance: plusMinus(tolerance) }),

@@ -21,6 +21,17 @@ export function cautionsFileSayings(
       }),
     "newest-fill-left-out": ({ leftOutFill }, { fill }) =>
       say["newest-fill-left-out"]({ leftOutFill, fill }),
+    "turns-from-area": ({ catches, lowest, highest, assumed }) => {
+      const turns = (perHectare: number) =>
+        format.plain(perHectare / format.convert(1, "area", 1), 4);
+      const [from, to] = [turns(lowest), turns(highest)];
+      return say["turns-from-area"]({
+        catches,
+        turns: from === to ? from : format.range(from, to),
+        area: format.unit("area", 1),
+        assumed,
+      });
+    },
     "turns-all-equal": ({ turns, tareShare }) =>
       say["turns-all-equal"]({
         turns: format.plain(turns),

@@ -68,6 +68,11 @@ export function settingDetailSayings(format: Format, say: typeof templates, shor
             turns: turnsWords(now.turnsPerHectare.value),
             given: say.given[now.from],
           }),
+    /** What the intervals of steps that were not caught leave out. */
+    assumedSteps: ({ steps, caughtStep }: Setting): string | null => {
+      const caught = caughtStep === null ? undefined : steps[caughtStep];
+      return caught === undefined ? null : say.assumedSteps(stepName(caught));
+    },
     method: ({ ratio, turnsPerHectare, steps }: Setting): string | null => {
       const needed = ratio ?? turnsPerHectare;
       if (needed === null) return null;

@@ -1,4 +1,4 @@
-import type { RateAtSetting, Setting } from "../../questions/setting.ts";
+import type { RateAtSetting, Setting, StepRate } from "../../questions/setting.ts";
 import type { Estimate } from "../../results/estimate.ts";
 import type { setting as templates } from "../en/setting.ts";
 import type { Format } from "../format.ts";
@@ -15,7 +15,7 @@ export function settingSayings(format: Format, say: typeof templates) {
         say.atSpeed({ turnsPerMin: format.plain(value), speed: speed(speedKmPerH), unit }),
       ),
     ) || null;
-  const nearestStep = ({ nearest, steps }: Setting): RateAtSetting | null =>
+  const nearestStep = ({ nearest, steps }: Setting): StepRate | null =>
     nearest === null ? null : (steps[nearest.nearest] ?? null);
 
   return {
@@ -30,7 +30,13 @@ export function settingSayings(format: Format, say: typeof templates) {
         ratio === null
           ? say.needsTurns({ ...who, ...turnsFacts })
           : say.needsRatio({ ...who, ...ranged(ratio, figure, result) }),
-        step === null ? null : say.nearestStep({ ...rateFacts(step), step: stepName(step) }),
+        step === null
+          ? null
+          : say.nearestStep({
+              ...rateFacts(step),
+              step: stepName(step),
+              assumed: step.assumed,
+            }),
       );
     },
   };

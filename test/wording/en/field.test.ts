@@ -262,6 +262,10 @@ describe("cautions about drive and field, in words", () => {
       lower: 40,
       upper: 60,
       caughtLower: 30,
+      caughtName: null,
+      caughtRatio: 0.7,
+      stepName: "high",
+      stepRatio: 0.9,
       caughtUpper: 35,
       turnsPerMin: 55,
       fills: 2,
@@ -290,7 +294,7 @@ describe("cautions about drive and field, in words", () => {
         ),
       }),
     );
-    expect(sentences.length).toBe(34);
+    expect(sentences.length).toBe(35);
     for (const { text } of sentences) {
       expect(text).toMatch(/^[A-Z\d].*\.$/);
       expect(text).not.toMatch(/NaN|undefined|null|\[object/);
