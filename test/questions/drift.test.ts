@@ -48,7 +48,7 @@ const wobble = [0.0, 0.006, -0.004, 0.003, -0.007, 0.005, -0.002, 0.004, -0.005]
 const steady = wobble.map((error) => 0.4 * (1 + error));
 const stepped = wobble.map((error, i) => 0.4 * (1 + error) * (i >= 5 ? 0.95 : 1));
 const falling = wobble.map((error, i) => 0.4 * (1 + error) * (1 - 0.01 * i));
-/** The worked series: moved since the seventh fill, told with the eighth (R 4.2.2). */
+/** The worked series: moved since the seventh fill, told with the eighth: test/reference/generate/moved-meter.R. */
 const worked = [0.296, 0.3015, 0.2988, 0.3042, 0.2975, 0.3011, 0.3165, 0.319];
 
 describe("drift", () => {
