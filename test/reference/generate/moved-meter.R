@@ -1,5 +1,5 @@
-# A meter that moved with the seventh of ten fills, for test/model/history.test.ts, test/questions/drift.test.ts and
-# test/statistics/{shift-evidence,shift-replay,spread-within}.test.ts; run with R 4.2.2.
+# A meter that moved with the seventh of ten fills, run with R 4.2.2; for test/model/history.test.ts, test/questions/drift.test.ts,
+# test/statistics/shift-evidence.test.ts, test/statistics/shift-replay.test.ts and test/statistics/spread-within.test.ts.
 # Evidence of a shift after f of n values: Bayes factor with Jeffreys' prior of the spread and Zellner's g prior of the shift,
 # G = 2f(n − f)/n, on ν = ν0 + n − 2 degrees of freedom; averaged over the splits but the newest. The newest value alone by t.
 #   Rscript test/reference/generate/moved-meter.R

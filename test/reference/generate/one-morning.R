@@ -1,4 +1,6 @@
-# Three bins of one morning, for test/model/one-morning.test.ts and all that take its figures; run with R 4.2.2, limma 3.54.1.
+# Three bins of one morning, run with R 4.2.2, limma 3.54.1; for test/model/one-morning.test.ts, test/model/known-state.test.ts,
+# test/model/known-width.test.ts, test/model/fill-estimate.test.ts, test/model/next-catch.test.ts, test/model/lent-scatter.test.ts,
+# test/questions/catches-needed.test.ts, test/analysis/borrowing.test.ts and test/statistics/spread-votes.test.ts.
 # Catches of 20 turns on a scale of 20 g. q is the relative variance of a catch times its turns, H the relative half-width at
 # 95 %: H² = (t·√(q/T))² + (z·reading)², a reading being the mean of two roundings of the scale (triangular, d²/6) a catch.
 # Two lone catches have t over both. r catches more add r degrees of freedom; the variance that they will show follows F.
