@@ -3,6 +3,9 @@ import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import * as distributions from "../src/distributions.ts";
 import { root } from "./support/compiler.ts";
+import { present } from "./support/reference.ts";
+import { rangesInR } from "./support/studentized-range-in-r.ts";
+import { evalR } from "./support/webr.ts";
 
 interface Reached {
   readonly function: string;
@@ -34,12 +37,16 @@ describe("the door to distributions", () => {
     ).toEqual([]);
   });
 
-  // R 4.2.2: ptukey(3.5, 4, 20, lower = FALSE), qtukey(0.95, 4, 20), pt(2, 10, 1, lower = FALSE), qt(0.975, 7);
-  // qtukey stops within 1e-4 of its root.
-  it("gives what R gives", () => {
-    expect(distributions.studentizedRangeUpperTail(3.5, 4, 20)).toBeCloseTo(0.094958450549, 9);
-    expect(distributions.studentizedRangeQuantile(0.95, 4, 20)).toBeCloseTo(3.95829346145, 6);
-    expect(distributions.noncentralTUpperTail(2, 10, 1)).toBeCloseTo(0.19238843747, 9);
-    expect(distributions.studentTQuantile(0.975, 7)).toBeCloseTo(2.364624251593, 12);
+  it("gives what R gives", async () => {
+    const quantile = distributions.studentizedRangeQuantile(0.95, 4, 20);
+    const [tail, beyond, noncentral, t] = await evalR(
+      `${rangesInR}
+       c(tukey(3.5 / sqrt(2), 4, 20), tukey(q / sqrt(2), 4, 20), pt(2, 10, 1, lower = FALSE), qt(0.975, 7))`,
+      { q: quantile },
+    );
+    expect(distributions.studentizedRangeUpperTail(3.5, 4, 20)).toBeCloseTo(present(tail), 11);
+    expect(beyond).toBeCloseTo(0.05, 11);
+    expect(distributions.noncentralTUpperTail(2, 10, 1)).toBeCloseTo(present(noncentral), 9);
+    expect(distributions.studentTQuantile(0.975, 7)).toBeCloseTo(present(t), 12);
   });
 });

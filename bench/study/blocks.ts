@@ -85,7 +85,7 @@ writeStudy(
     "Simulated trials, every product filled once in every block; logarithms of the fill estimates are compared. Share of trials",
     "in which all intervals at 95 % hold their true differences together, by one spread pooled over the products (Tukey: all",
     "pairs; Dunnett: against the first) and, spreads not assumed alike, by paired t with Bonferroni. A trial without differences",
-    `finds one in the rest. ${seasons} trials a cell, seed ${seed}; two standard errors of a share near .95 are ${(2 * Math.sqrt((0.95 * 0.05) / seasons)).toFixed(3)}.`,
+    `finds one in the rest. ${seasons} trials a cell, seed ${seed} by \`npm run study:blocks\`; two standard errors of a share near .95 are ${(2 * Math.sqrt((0.95 * 0.05) / seasons)).toFixed(3)}.`,
     "",
     `## Spreads alike (${100 * alike} %)`,
     "",

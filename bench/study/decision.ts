@@ -53,7 +53,7 @@ writeStudy(
   [
     "# The decision on trial",
     "",
-    `Simulated through the public functions: ${replicates} a situation, random start ${seed}. Monte Carlo error of a share near 0.9: ± ${(2 * Math.sqrt((0.9 * 0.1) / replicates)).toFixed(3)} (two standard errors).`,
+    `Simulated through the public functions: ${replicates} a situation, random start ${seed} by \`npm run study:decision\`. Monte Carlo error of a share near 0.9: ± ${(2 * Math.sqrt((0.9 * 0.1) / replicates)).toFixed(3)} (two standard errors).`,
     "",
     "## Chances stated beside a number of catches",
     "",

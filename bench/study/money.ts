@@ -44,7 +44,7 @@ writeStudy("money-study", { replicates, seed, areas, perPercents, situations }, 
   `Simulated: ${replicates} meters a situation, catches of 20 turns that scatter by 1.5 % and fills that differ by 2 % in the middle of`,
   "meters (95 % of meters within a factor of 2.7 either way, the other bins likewise), three catches of each earlier fill, normal",
   `errors, a scale without steps; a catch costs 4, setting up 8; areas of ${areas.join(", ")} ha, a percent of rate error costs`,
-  `${perPercents.join(", ")} a hectare either way; at most 8 catches; seed ${seed}. Coverage: of the half-width as it stood when the`,
+  `${perPercents.join(", ")} a hectare either way; at most 8 catches; seed ${seed} by \`npm run study:money\`. Coverage: of the half-width as it stood when the`,
   "catches ended, averaged over the jobs.",
   "",
   ...table(

@@ -72,7 +72,7 @@ writeStudy("outlier-study", { replicates, seed, ...figures }, [
   "# Suspect catches: what the screening finds, how often it is wrong, and what it does to the figures",
   "",
   "Simulated: catches of 20 turns and 6 kg, normal, catch scatter 1.5 % and fill-to-fill spread 3 % unless a table says",
-  `otherwise, scale read to 10 g, bag of 0.4 kg, seed ${seed}. Error rate asked for: 5 %. Two standard errors of a rate near`,
+  `otherwise, scale read to 10 g, bag of 0.4 kg, seed ${seed} by \`npm run study:outliers\`. Error rate asked for: 5 %. Two standard errors of a rate near`,
   `.05 are ± ${rate(2 * Math.sqrt(0.0475 / replicates))} (${replicates} replicates), of a rate near .5 ± ${rate(1 / Math.sqrt(replicates))}.`,
   "",
   "## 1. Bad catches in the history",

@@ -106,7 +106,7 @@ writeStudy("skipping-study", figures, [
   "",
   "Simulated seasons: fills of three catches (catch scatter 1.5 %), the drive then left at the mean of fills. Stated: the",
   "chance of a rate error beyond ± 5 % at the next fill by Student's t. Happened: the same chance for someone who knows the",
-  `true mean and spread. Seed ${seed}.`,
+  `true mean and spread. Seed ${seed} by \`npm run study:skipping\`.`,
   "",
   `## Chance at the next fill, fill-to-fill spread log-uniform from 1 to 6 %, ${seasons} seasons`,
   "",

@@ -4,7 +4,7 @@ import { command, demo as pathOf } from "../support/command.ts";
 import { demo } from "../support/demo.ts";
 import { present } from "../support/reference.ts";
 
-/** The figures of these three bins were worked out by the formulas in numpy and R 4.2.2. */
+/** Digits of what test/reference/generate/one-morning.R prints of these three bins. */
 const digits = 9;
 
 async function binA(options: Partial<AnalysisOptions> = {}): Promise<MeterAnswers> {
@@ -55,7 +55,7 @@ describe("three bins on one morning", () => {
   it("plan two more catches with the chance that the widened width leaves", async () => {
     const { catchesNeeded } = await binA();
     expect(catchesNeeded?.needed).toMatchObject({ further: 2, turns: 20 });
-    // At φ = 1 the chance would be .8459957149 (R), at the 1.05 of other bins it is .816.
+    // At φ = 1 the chance would be .8459957149, at the 1.05 of other bins it is .816.
     expect(catchesNeeded?.needed?.chance).toBeCloseTo(0.816, 3);
     const asItIs = await binA({ planning: { phi: 1 } });
     expect(asItIs.catchesNeeded?.needed?.chance).toBeCloseTo(0.8459957149, digits);

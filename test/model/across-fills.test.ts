@@ -81,8 +81,7 @@ describe("acrossFills", () => {
     },
   );
 
-  // Statistics on five unequal fills, checked with R and pbkrtest; printed to 7 digits.
-  it("reaches the two-stage figures of the unequal five-fill fixture", () => {
+  it("has of five unequal fills what R has of five plain figures", async () => {
     const turns = [30, 170, 60, 100, 140];
     const deliveries = [0.2916608, 0.2959976, 0.3022604, 0.2893293, 0.2989419];
     const catches = turns.flatMap((total, i) => {
@@ -96,17 +95,20 @@ describe("acrossFills", () => {
       );
     });
     const { across } = present(fitModel(catches, options).meters[0]);
-    expect(across.mean.value).toBeCloseTo(0.295638, 7);
-    expect(across.spread.standardDeviation?.value).toBeCloseTo(0.0052564, 7);
-    expect(across.meanIfIndependent.interval?.lower).toBeCloseTo(0.289111, 6);
-    expect(across.meanIfIndependent.interval?.upper).toBeCloseTo(0.302165, 6);
-    // Half of 0.302165 − 0.289111, 1.86 times as wide.
+    const [mean, sd, lower, upper, band] = await evalR(
+      "c(mean(b), sd(b), t.test(b)$conf.int, qt(0.975, 4) * sd(b) * sqrt(1 + 1 / 5))",
+      { b: deliveries },
+    );
+    expect(across.mean.value).toBeCloseTo(present(mean), 12);
+    expect(across.spread.standardDeviation?.value).toBeCloseTo(present(sd), 12);
+    expect(across.meanIfIndependent.interval?.lower).toBeCloseTo(present(lower), 6);
+    expect(across.meanIfIndependent.interval?.upper).toBeCloseTo(present(upper), 6);
     expect(present(across.mean.interval?.upper) - across.mean.value).toBeCloseTo(
-      1.86 * 0.006527,
+      (1.86 * (present(upper) - present(lower))) / 2,
       5,
     );
     const next = present(across.nextFill.interval);
-    expect(present(next.upper) - across.nextFill.value).toBeCloseTo(0.015987, 5);
+    expect(present(next.upper) - across.nextFill.value).toBeCloseTo(present(band), 5);
   });
 
   it("says nothing about other fills from one fill alone", () => {
@@ -166,7 +168,7 @@ function togetherIn(
 const halfOf = ({ interval, value }: FillsTogether["nextFill"]) => present(interval?.upper) - value;
 
 describe("the next fill with a spread that others lend", () => {
-  // R 4.2.2: two meters of other seasons, nine fills each, whose fills differ by 2.1 % and by 3.4 %.
+  // test/reference/generate/lent-spread.R: two meters of other seasons, nine fills each, whose fills differ by 2.1 % and by 3.4 %.
   const library = [0.021, 0.034].map((sd) => ({
     product: "barley",
     spread: { variance: sd ** 2, df: 8 },

@@ -31,7 +31,7 @@ const masses = [6.02, 5.91, 6.1];
 const fillOf = (some: readonly number[]) => aFill(some.map((mass) => [20, mass] as const));
 
 describe("a fill's delivery with its uncertainty", () => {
-  // Catches of one bin of a morning by themselves, weighed in steps of 20 g; R 4.2.2.
+  // Catches of one bin of a morning by themselves, weighed in steps of 20 g: test/reference/generate/one-morning.R.
   it.each([
     [3, 0.02, 0.03951936341],
     [3, null, 0.03942955649],

@@ -24,7 +24,7 @@ import { evalR } from "../support/webr.ts";
 const level = 0.95;
 const options = { level, tolerance: 0.03, scaleDivisionKg: 0.02 };
 
-/** Six fills of one level and four of a level 6 % above it; the expected figures are from R 4.2.2. */
+/** Six fills of one level and four of a level 6 % above it; the expected figures: test/reference/generate/moved-meter.R. */
 const calm = [0.296, 0.3015, 0.2988, 0.3042, 0.2975, 0.3011];
 const shifted = [...calm, 0.3165, 0.319, 0.3148, 0.3201];
 
@@ -74,7 +74,7 @@ describe("the history of a meter that moved", () => {
     const { size, before, after } = present(at(10).changes[0]);
     expect(after).toBeCloseTo(0.3176, 12);
     expect(size.value).toBeCloseTo(after / before - 1, 12);
-    // R 4.2.2: pooled standard deviation 0.002781973221 on 8 degrees of freedom.
+    // test/reference/generate/moved-meter.R: pooled standard deviation 0.002781973221 on 8 degrees of freedom.
     const error = (0.002781973221 * Math.sqrt(1 / 6 + 1 / 4)) / before;
     expect(size.standardError).toBeCloseTo(error, 11);
     expect(size.df).toBe(8);
@@ -120,7 +120,7 @@ describe("the history of a meter to which others lend their spread", () => {
 
   it("sizes the change with the spread of both together", () => {
     const { size, before } = present(at(10).changes[0]);
-    // R 4.2.2: 0.002781973221 on 8 degrees of freedom within the two levels.
+    // test/reference/generate/moved-meter.R: 0.002781973221 on 8 degrees of freedom within the two levels.
     const squares = 8 * 0.002781973221 ** 2 + 2 * (0.0214 * before) ** 2;
     const error = Math.sqrt((squares / 10) * (1 / 6 + 1 / 4)) / before;
     expect(size.df).toBe(10);
@@ -155,7 +155,7 @@ describe("the history of a meter to which others lend their spread", () => {
       divisionKg: null,
       inTimeOrder: true,
     });
-    // R 4.2.2.
+    // test/reference/generate/moved-meter.R.
     expect(present(present(nextFill.interval).upper) - 0.3176).toBeCloseTo(0.009464601708, 11);
     expect(spread.df).toBeCloseTo(10, 10);
   });
@@ -309,7 +309,7 @@ describe("figures after a change of level", () => {
   const { across } = present(meter);
 
   it("rest on the level in force, with the spread of all stretches", () => {
-    // R 4.2.2.
+    // test/reference/generate/moved-meter.R.
     expect(across.mean.value).toBeCloseTo(0.3176, 12);
     expect(across.spread.standardDeviation?.value).toBeCloseTo(0.002781973221, 12);
     expect(across.spread).toMatchObject({ source: "own", df: 8, fills: 10 });
@@ -321,7 +321,7 @@ describe("figures after a change of level", () => {
   it("are those of all fills where nothing was asked", () => {
     const [planned] = fitModel(logOf(shifted), options, { asked: "never" }).meters;
     const { nextFill, sinceFill } = present(planned).across;
-    // R 4.2.2.
+    // test/reference/generate/moved-meter.R.
     expect(present(present(nextFill.interval).upper) - nextFill.value).toBeCloseTo(
       0.02261995664,
       10,

@@ -33,7 +33,7 @@ const earlier = inventedFills({ fills: 4, catches: 3, spread: 0.02, scatter: 0.0
 describe("the catch scatter that is known of a fill", () => {
   it("is its own where no other fill speaks: Σ(m − bt)²/t over n − 1, over b²", () => {
     const { scatter } = ofNewest(morning);
-    // Catches of one bin of a morning; R 4.2.2.
+    // Catches of one bin of a morning: test/reference/generate/one-morning.R.
     expect(present(scatter).variance).toBeCloseTo(0.00503874574, 12);
     expect(scatter).toMatchObject({ source: "own", df: 2 });
   });

@@ -34,7 +34,8 @@ function expectPrinted(value: number | null, printed: string): void {
 }
 
 // Three bins of one morning, 20 turns a catch on a scale of 20 g. Bin A: 6.02, 5.91, 6.10 kg; bin B: 5.48, 5.57, 5.50;
-// bin C: 6.33, 6.20, 6.28. Relative scatter of A by its own catches and with what B and C lend it; R 4.2.2.
+// bin C: 6.33, 6.20, 6.28. Relative scatter of A by its own catches and with what B and C lend it:
+// test/reference/generate/one-morning.R.
 const deliveryOfA = { first: 6.02 / 20, firstTwo: (6.02 + 5.91) / 40, all: 18.03 / 60 };
 const ownOfA: Scatter = { q: 0.00503874574, nu: 2, own: true };
 const ownOfFirstTwo: Scatter = { q: 0.003400669876, nu: 1, own: true };
@@ -43,7 +44,7 @@ const lentToFirstTwo: Scatter = { q: 0.002241035545, nu: 2.589712306, own: false
 const lentToA: Scatter = { q: 0.003476729573, nu: 3.589712306, own: false };
 
 describe("the half-width with the catches in hand", () => {
-  // R 4.2.2.
+  // test/reference/generate/one-morning.R.
   it.each([
     ["three catches, scatter lent", fill(3, deliveryOfA.all, lentToA), ".02228213247"],
     ["three catches by themselves", fill(3, deliveryOfA.all, ownOfA), ".03951936341"],
@@ -113,7 +114,7 @@ describe("the half-width with the catches in hand", () => {
 describe("a plan of further catches", () => {
   const state = fill(3, deliveryOfA.all, lentToA);
 
-  // Tolerance 2 %. R 4.2.2: half-width to be expected, argument of F, chance, half-width not exceeded with 80 %.
+  // Tolerance 2 %. test/reference/generate/one-morning.R: half-width to be expected, argument of F, chance, half-width not exceeded with 80 %.
   it.each([
     [1, ".01761454019", 2.35834504, ".7926494256", ".02016357704"],
     [2, ".0149279594", 3.294863801, ".8459957149", ".01862151855"],
@@ -131,7 +132,7 @@ describe("a plan of further catches", () => {
     },
   );
 
-  // Nothing caught, the scatter of bins B and C known, 0.3 kg/turn, tolerance 3 %; R 4.2.2.
+  // Nothing caught, the scatter of bins B and C known, 0.3 kg/turn, tolerance 3 %: test/reference/generate/one-morning.R.
   it.each([
     [2, ".02160458103", ".7637334788"],
     [3, ".01482872613", ".8326082626"],

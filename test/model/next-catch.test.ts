@@ -39,7 +39,8 @@ const fill = (catches: number, delivery: number, scatter: Scatter): KnownState =
   divisionInTurns: 0.02 / delivery,
 });
 
-// Three catches of one bin with what two others lend, and what these lend to a fill still to come; R 4.2.2.
+// Three catches of one bin with what two others lend, and what these lend to a fill still to come:
+// test/reference/generate/one-morning.R.
 const three = fill(3, 0.3005, { q: 0.003476729573, nu: 3.589712306, own: false });
 const before = fill(0, 0.3, { q: 0.001511573788, nu: 1.589712306, own: false });
 
@@ -64,7 +65,7 @@ describe("the one number of further catches", () => {
   it("is two for three catches with lent scatter and a tolerance of 2 %", () => {
     const found = present(numberOfCatches(three, 20, 66, aim));
     expect(found).toMatchObject({ further: 2, turns: 20, reaches: 0.02 });
-    // R 4.2.2.
+    // test/reference/generate/one-morning.R.
     expect(digits(found.chance, 0.8459957149)).toBeGreaterThan(9);
     expect(digits(found.typically, 0.0149279594)).toBeGreaterThan(8);
   });
@@ -72,7 +73,7 @@ describe("the one number of further catches", () => {
   it("is three before any catch, of a scatter that two bins lend and a tolerance of 3 %", () => {
     const found = present(numberOfCatches(before, 20, 66, { ...aim, tolerance: 0.03 }));
     expect(found).toMatchObject({ further: 3, turns: 20, reaches: 0.03 });
-    // R 4.2.2.
+    // test/reference/generate/one-morning.R.
     expect(digits(found.chance, 0.8326082626)).toBeGreaterThan(9);
     expect(digits(found.typically, 0.01482872613)).toBeGreaterThan(9);
   });
@@ -415,7 +416,7 @@ describe("the error that remains after a plan", () => {
     const error = present(errorAfter(three, plan));
     expect(error.scale).toBeCloseTo(Math.hypot(Math.sqrt(three.scatter.q / 120), reading), 15);
     expect(error.df).toBe(three.scatter.nu);
-    // R 4.2.2: three catches, and a fourth of 20 turns.
+    // test/reference/generate/one-morning.R: three catches, and a fourth of 20 turns.
     expect(present(errorAfter(three, { further: 0, turns: 20 })).scale).toBeCloseTo(
       0.007732476142,
       11,

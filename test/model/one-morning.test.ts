@@ -10,7 +10,8 @@ import { catchesNeeded } from "../../src/questions/catches-needed.ts";
 import { aFill } from "../support/catches.ts";
 import { digits, present } from "../support/reference.ts";
 
-/** Three bins of one morning, 20 turns a catch, a scale of 20 g. All expected figures: R 4.2.2. */
+/** Three bins of one morning, 20 turns a catch, a scale of 20 g. All expected figures:
+ * test/reference/generate/one-morning.R. */
 const masses = { A: [6.02, 5.91, 6.1], B: [5.48, 5.57, 5.5], C: [6.33, 6.2, 6.28] } as const;
 const options: ModelOptions = { level: 0.95, tolerance: 0.02, scaleDivisionKg: 0.02 };
 

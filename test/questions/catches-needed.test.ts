@@ -20,7 +20,7 @@ import { worthwhileTurns } from "../../src/questions/catches-needed/turns.ts";
 import { aimOf, catchesNeeded } from "../../src/questions/catches-needed.ts";
 import { resolve } from "../../src/results/options.ts";
 import { aCatch, aFill } from "../support/catches.ts";
-import { present } from "../support/reference.ts";
+import { digits, present } from "../support/reference.ts";
 import { inventedFills } from "../support/simulated-fills.ts";
 import { votesInR } from "../support/votes-in-r.ts";
 import { evalR } from "../support/webr.ts";
@@ -60,30 +60,27 @@ const morning = (masses: readonly number[], turns = 20) =>
   aFill(masses.map((mass) => [turns, mass] as const));
 
 describe("before any catch", () => {
-  // Computed by an independent program (numpy and scipy): catches for a tolerance with an assurance of 80 %, by the scatter
-  // of a catch.
-  const table = [
-    [0.01, 0.01, 8],
-    [0.01, 0.015, 6],
-    [0.01, 0.02, 4],
-    [0.01, 0.03, 4],
-    [0.015, 0.01, 14],
-    [0.015, 0.015, 8],
-    [0.015, 0.02, 6],
-    [0.015, 0.03, 4],
-    [0.02, 0.01, 22],
-    [0.02, 0.015, 12],
-    [0.02, 0.02, 8],
-    [0.02, 0.03, 6],
-    [0.03, 0.01, 44],
-    [0.03, 0.015, 22],
-    [0.03, 0.02, 14],
-    [0.03, 0.03, 8],
-  ] as const;
+  const steps = [0.01, 0.015, 0.02, 0.03];
+  const table = steps.flatMap((relative) =>
+    steps.map((tolerance) => [relative, tolerance] as const),
+  );
 
-  it.each(table)(
-    "scatter %s and tolerance %s ask for %i catches",
-    (relative, tolerance, catches) => {
+  /** The fewest catches that reach each tolerance with an assurance of 80 %, widths taken φ times, by R's χ² law. */
+  const fewestInR = (phi: number) =>
+    evalR(
+      `mapply(function(q, w) {
+         n <- 3:60
+         chance <- pchisq((n - 1) * (w / phi)^2 * n / qt(0.975, n - 1)^2 / q^2, n - 1)
+         n[chance >= 0.8][1]
+       }, scatter, tolerance)`,
+      { phi, scatter: table.map(([one]) => one), tolerance: table.map(([, one]) => one) },
+    );
+
+  it("tolerances ask for as many catches as in R, by the scatter of a catch", async () => {
+    const wanted = await fewestInR(1);
+    expect(wanted.filter((catches) => catches > 8).length).toBeGreaterThan(3);
+    table.forEach(([relative, tolerance], i) => {
+      const catches = present(wanted[i]);
       const asked = { typicalScatter: { relative, turns: 20 }, phi: 1 };
       const unlimited = plan({ ...asked, mostCatches: 60 }, { tolerance });
       expect(unlimited.needed).toMatchObject({ further: catches, turns: 20, reaches: tolerance });
@@ -92,24 +89,17 @@ describe("before any catch", () => {
       expect(result.standing).toBe(catches <= 8 ? "short" : "not reachable");
       expect(result.halfWidth).toBeNull();
       expect(codesOf(result)).toEqual(["scatter-assumed"]);
-    },
-  );
+    });
+  });
 
-  it("and one more or so where widths are taken 1.08 times, as they are of own catches: R's χ² law", async () => {
+  it("and one more or so where widths are taken 1.08 times, as they are of own catches", async () => {
     const found = table.map(([relative, tolerance]) => {
       const asked = { typicalScatter: { relative, turns: 20 }, mostCatches: 60 };
       return present(plan(asked, { tolerance }).needed).further;
     });
-    const byR = await evalR(
-      `mapply(function(q, w) {
-         n <- 3:60
-         chance <- pchisq((n - 1) * (w / 1.08)^2 * n / qt(0.975, n - 1)^2 / q^2, n - 1)
-         n[chance >= 0.8][1]
-       }, scatter, tolerance)`,
-      { scatter: table.map(([one]) => one), tolerance: table.map(([, one]) => one) },
-    );
-    expect(found).toEqual(byR);
-    expect(found.every((catches, i) => catches >= present(table[i])[2])).toBe(true);
+    expect(found).toEqual(await fewestInR(1.08));
+    const plain = await fewestInR(1);
+    expect(found.every((catches, i) => catches >= present(plain[i]))).toBe(true);
   });
 
   it("longer catches scatter less, by the square root of their turns", () => {
@@ -214,7 +204,7 @@ describe("where the fill stands", () => {
       expect(result.curve.points.map(({ basis }) => basis)).toEqual(["earlier fills", "made"]);
       expect(codesOf(result)).toEqual([]);
     }
-    // R 4.2.2.
+    // test/reference/generate/one-morning.R.
     expect(ask(morning([6.02, 5.91])).halfWidth).toBeCloseTo(0.1184409092, 10);
   });
 
@@ -262,7 +252,7 @@ describe("where the fill stands", () => {
     );
     for (const result of [one, two])
       expect(present(result).stopping).toEqual({ fewest: 2, phi: 1.05 });
-    // Three bins of one morning; R 4.2.2.
+    // Three bins of one morning: test/reference/generate/one-morning.R.
     expect(one).toMatchObject({ standing: "short", halfWidth: expect.closeTo(0.04843910684, 10) });
     expect(two).toMatchObject({ standing: "enough", halfWidth: expect.closeTo(0.0262423069, 10) });
     expect(present(one).needed?.further).toBe(1);
@@ -672,22 +662,33 @@ describe("a trial's fills × catches × turn levels", () => {
       }).trialPlan,
     );
 
-  // Computed by an independent program: half-width of the mean over fills, percent.
   it.each([
-    [12, 2, 6, 27.5],
-    [12, 3, 4, 7.7],
-    [12, 4, 3, 5.0],
-    [12, 6, 2, 3.3],
-    [12, 12, 1, 2.1],
-    [24, 4, 6, 4.9],
-    [24, 6, 4, 3.2],
-    [24, 12, 2, 2.0],
-  ])("%i catches as %i × %i give ± %s %%", (budget, fills, catches, percent) => {
-    const { splits } = split({ budget });
-    const found = present(splits.find((one) => one.fills === fills && one.turnLevels.length === 1));
-    expect(found.catchesPerFill).toBe(catches);
-    expect(Number((found.halfWidth * 100).toFixed(1))).toBe(percent);
-  });
+    [12, 2, 6],
+    [12, 3, 4],
+    [12, 4, 3],
+    [12, 6, 2],
+    [12, 12, 1],
+    [24, 4, 6],
+    [24, 6, 4],
+    [24, 12, 2],
+  ])(
+    "%i catches as %i × %i give the half-width of the mean that R gives",
+    async (budget, fills, catches) => {
+      const { splits } = split({ budget });
+      const found = present(
+        splits.find((one) => one.fills === fills && one.turnLevels.length === 1),
+      );
+      expect(found.catchesPerFill).toBe(catches);
+      const [half] = await evalR(
+        "qt(0.975, fills - 1) * sqrt((0.03^2 + 0.015^2 / catches) / fills)",
+        {
+          fills,
+          catches,
+        },
+      );
+      expect(digits(found.halfWidth, present(half))).toBeGreaterThan(9);
+    },
+  );
 
   it("spends no more than there is, and prefers fills while a catch costs little less than a fill", () => {
     const { splits, best, bestWithTwoLevels } = split({ budget: 300, perFill: 12, perCatch: 4 });

@@ -35,12 +35,12 @@ function anyFalseDifference(
   return found / runs;
 }
 
-// The wanted shares were simulated by an independent program (numpy, 6,000 trials a figure).
+// The wanted shares were simulated in R: test/reference/generate/compared-products.R.
 describe("any false difference among three groups", () => {
   it.each([
-    ["alike", [3, 3, 3], [1, 1, 1], 0.046],
-    ["of unequal spread", [4, 4, 4], [1, 2, 4], 0.055],
-    ["of unequal spread and size, the wrong way round", [6, 4, 3], [1, 2, 4], 0.077],
+    ["alike", [3, 3, 3], [1, 1, 1], 0.039],
+    ["of unequal spread", [4, 4, 4], [1, 2, 4], 0.059],
+    ["of unequal spread and size, the wrong way round", [6, 4, 3], [1, 2, 4], 0.075],
   ])("by Games and Howell, groups %s", (_, sizes, spreads, simulated) => {
     const share = anyFalseDifference(sizes, spreads, null, "separate");
     expect(Math.abs(share - simulated)).toBeLessThan(simulationError);
@@ -48,7 +48,7 @@ describe("any false difference among three groups", () => {
 
   it("by a common spread that is not there, three times as often as it says", () => {
     const share = anyFalseDifference([6, 4, 3], [1, 2, 4], null, "common");
-    expect(Math.abs(share - 0.153)).toBeLessThan(1.7 * simulationError);
+    expect(Math.abs(share - 0.169)).toBeLessThan(1.7 * simulationError);
   });
 
   it.each([

@@ -15,7 +15,7 @@ import { trendTest } from "../../src/statistics/trend.ts";
 import { present } from "../support/reference.ts";
 import { evalR } from "../support/webr.ts";
 
-/** Six values of one level and three of a level 6 % above it; the expected figures are from R 4.2.2. */
+/** Six values of one level and three of a level 6 % above it; the expected figures: test/reference/generate/moved-meter.R. */
 const shifted = [0.296, 0.3015, 0.2988, 0.3042, 0.2975, 0.3011, 0.3165, 0.319, 0.3148];
 const lent: SpreadPrior = { nu0: 2, s0Squared: (0.0214 * 0.3) ** 2 };
 

@@ -7,7 +7,7 @@ import { noPrior } from "../../src/statistics/spread-prior.ts";
 import { mean, sampleStandardDeviation } from "../../src/statistics/summary.ts";
 import { present } from "../support/reference.ts";
 
-/** Six values of one level and four of a level 6 % above it; the expected figures are from R 4.2.2. */
+/** Six values of one level and four of a level 6 % above it; the expected figures: test/reference/generate/moved-meter.R. */
 const calm = [0.296, 0.3015, 0.2988, 0.3042, 0.2975, 0.3011];
 const shifted = [...calm, 0.3165, 0.319, 0.3148, 0.3201];
 
@@ -58,7 +58,7 @@ describe("the replay of a series that shifts", () => {
 });
 
 describe("the replay with a spread that others lend", () => {
-  // R 4.2.2, with ν0 = 2 and s0 = .0214·.3 in the values' unit; the replay has it relative to the mean of the stretch.
+  // test/reference/generate/moved-meter.R, with ν0 = 2 and s0 = .0214·.3 in the values' unit; the replay has it relative to the mean of the stretch.
   const withLent = (values: readonly number[]) =>
     replayShifts(values, [], { nu0: 2, s0Squared: ((0.0214 * 0.3) / mean(values)) ** 2 });
   const newestOf = (count: number) => present(withLent(shifted.slice(0, count)).steps.at(-1));

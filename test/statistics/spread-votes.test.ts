@@ -25,7 +25,8 @@ const sumOf = (sources: readonly { variance: number; df: number }[], heterogenei
 const alike = (meters: number, df: number) =>
   present(voteOfOthers(sumOf(Array.from({ length: meters }, () => ({ variance: 1, df }))), h));
 
-/** Relative deviations that R 4.2.2 with limma 3.54 (trigammaInverse) gave to 10 digits or more. */
+/** Digits of test/reference/generate/one-morning.R and
+ * test/reference/generate/lent-spread.R, which invert the trigamma function by limma's trigammaInverse. */
 const asInR = 1e-9;
 const near = (found: number, wanted: number) =>
   expect(Math.abs(found / wanted - 1)).toBeLessThan(asInR);

@@ -5,7 +5,7 @@ import { spreadWithin, typicalSpread } from "../../src/statistics/spread-within.
 import { present } from "../support/reference.ts";
 import { evalR } from "../support/webr.ts";
 
-/** Two stretches, the second 6 % above the first; the expected figures are from R 4.2.2. */
+/** Two stretches, the second 6 % above the first; the expected figures: test/reference/generate/moved-meter.R. */
 const stretches = [
   [0.296, 0.3015, 0.2988, 0.3042, 0.2975, 0.3011],
   [0.3165, 0.319, 0.3148, 0.3201],

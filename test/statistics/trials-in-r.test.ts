@@ -3,20 +3,11 @@ import type { ProductComparison } from "../../src/questions/product-comparison/r
 import { dunnettRule, studentizedRangeRule } from "../../src/statistics/simultaneous.ts";
 import { compared } from "../support/product-answers.ts";
 import { digits, present } from "../support/reference.ts";
+import { rangesInR } from "../support/studentized-range-in-r.ts";
 import { catchesInBlocks } from "../support/trials.ts";
 import { evalR } from "../support/webr.ts";
 
-// A trial in blocks from catches to ratios, against R 4.6. R's own qtukey and ptukey reach 5 to 8 digits only, and Dunnett's
-// procedure is no part of what comes with R: both are integrals over error and location, done here by sums over even steps,
-// which are exact to rounding for such functions.
-const integrals = `
-  step <- 0.02; sd <- exp(seq(-7, 1.8, by = step)); h <- 0.05; z <- seq(-9.5, 9.5, by = h)
-  over <- function(df, inner) sum(2 * df * sd^2 * dchisq(df * sd^2, df) * step * (1 - sapply(sd, inner)))
-  tukey <- function(t, k, df) over(df, function(one)
-    sum(k * dnorm(z) * (pnorm(z) - pnorm(z - sqrt(2) * t * one))^(k - 1)) * h)
-  dunnett <- function(t, k, df) over(df, function(one)
-    sum(dnorm(z) * (pnorm(sqrt(2) * t * one - z) - pnorm(-sqrt(2) * t * one - z))^k) * h)
-  critical <- function(tail, k, df) uniroot(function(t) tail(t, k, df) - 0.05, c(1.5, 12), tol = 1e-14)$root`;
+// A trial in blocks from catches to ratios, against R 4.6 (webr).
 
 const products = ["wheat", "pea", "barley", "rye"];
 const deliveries = [
@@ -74,7 +65,7 @@ describe("a trial in complete blocks, to ten digits", () => {
     expect(result.method).toBe("tukey-blocks");
     const wanted = await evalR(
       `${frame}; difference <- as.numeric(m[first] - m[second]); error <- s * sqrt(2 / 5)
-       ${integrals}
+       ${rangesInR}
        half <- critical(tukey, 4, df.residual(fit)) * error
        c(exp(difference), as.numeric(rbind(exp(difference - half), exp(difference + half))),
          sapply(abs(difference) / error, tukey, k = 4, df = df.residual(fit)))`,
@@ -107,7 +98,7 @@ describe("a trial in complete blocks, to ten digits", () => {
     expect(result.method).toBe("dunnett-blocks");
     const wanted = await evalR(
       `${frame}; difference <- as.numeric(m[1:3] - m[4]); error <- s * sqrt(2 / 5)
-       ${integrals}
+       ${rangesInR}
        half <- critical(dunnett, 3, df.residual(fit)) * error
        c(as.numeric(rbind(exp(difference - half), exp(difference + half))),
          sapply(abs(difference) / error, dunnett, k = 3, df = df.residual(fit)))`,
@@ -159,7 +150,7 @@ describe("critical values, to ten digits", () => {
     "of %d products and %d degrees of freedom, for all pairs and against a reference",
     async (k, df) => {
       const wanted = await evalR(
-        `${integrals}; c(critical(tukey, k, df), critical(dunnett, k - 1, df))`,
+        `${rangesInR}; c(critical(tukey, k, df), critical(dunnett, k - 1, df))`,
         { k, df },
       );
       const against = dunnettRule(Array.from({ length: k - 1 }, () => Math.SQRT1_2));

@@ -20,7 +20,7 @@ export function driftPage(study: DriftStudy): readonly string[] {
     "# Has the meter moved? False alarms, power and what is left to plan by",
     "",
     "Simulated seasons of 12 fills: catches of 20 turns and 6 kg, three a fill, catch scatter 1.5 %, fill-to-fill spread 2 %, all normal",
-    `and independent unless a table says otherwise; ${seasons} seasons a cell, seed ${seed}. Two standard errors of a rate near .05 are`,
+    `and independent unless a table says otherwise; ${seasons} seasons a cell, seed ${seed} by \`npm run study:drift\`. Two standard errors of a rate near .05 are`,
     `± ${twoErrors(0.05)}, near .5 ± ${twoErrors(0.5)}; a claim is missed where it lies further off than that. The decision is asked after every`,
     'fill; a finding is any of "moved", "trending" and "this fill differs".',
     "",

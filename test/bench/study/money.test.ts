@@ -28,7 +28,6 @@ function above(outcomes: readonly JobOutcome[], name: string): number {
 }
 
 describe("catching until it stops paying", () => {
-  // Independent program (numpy): 2, 5 and 3 % with two other bins; a tolerance of 3 % costs 15, 24 and 25 %.
   it.each([0, 3, 6])(
     "after %i earlier fills costs at most 8 hundredths above perfect knowledge",
     (fills) => {

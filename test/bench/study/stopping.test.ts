@@ -45,11 +45,11 @@ function coverageOf(one: StudiedRule, of: StoppingCell["of"], ratio: number): nu
 }
 
 describe("coverage when catches stop at the tolerance", () => {
-  // Worst cells, by an independent program (numpy, R = 20,000).
+  // Least over the same scatters in R: test/reference/generate/stopped-catches.R, 100,000 fills a cell.
   it.each([
-    ["own scatter, from 3, at most 6", rule({}, 3, 6), 0.936],
+    ["own scatter, from 3, at most 6", rule({}, 3, 6), 0.938],
     ["own scatter, from 4, at most 6", rule({}, 4, 6), 0.946],
-    ["own scatter, from 3, at most 12", rule({}, 3, 12), 0.924],
+    ["own scatter, from 3, at most 12", rule({}, 3, 12), 0.923],
   ] as const)("%s: never below %s", (_, one, worst) => {
     for (const ratio of [0.33, 0.67, 1, 1.5, 2, 3])
       expect(coverageOf(one, "the fill", ratio)).toBeGreaterThan(worst - simulationError);

@@ -22,7 +22,7 @@ function lentToA() {
     (q) => Math.log(q) + 0.5772156649015329,
   );
   const middle = sum(votes) / 2;
-  // ψ′⁻¹(V) of V = 1 + (1 + π²/6)/2 as R finds it (limma's trigammaInverse, 3.54.1).
+  // ψ′⁻¹(V) of V = 1 + (1 + π²/6)/2 by limma's trigammaInverse, 3.54.1: test/reference/generate/one-morning.R.
   const x = 1.589712305976567 / 2;
   const digamma = (at: number) =>
     (jstat.jStat.gammaln(at + 1e-5) - jstat.jStat.gammaln(at - 1e-5)) / 2e-5;
