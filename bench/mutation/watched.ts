@@ -54,7 +54,8 @@ export class Watched {
     const child = await this.#ready();
     const within = AbortSignal.timeout(Math.ceil(limitMs));
     const gone = new AbortController();
-    child.once("exit", () => gone.abort());
+    const end = () => gone.abort();
+    child.once("exit", end);
     try {
       const answer = once(child, "message", { signal: AbortSignal.any([within, gone.signal]) });
       child.send(task);
@@ -62,6 +63,8 @@ export class Watched {
     } catch {
       this.close();
       return null;
+    } finally {
+      child.off("exit", end);
     }
   }
 
