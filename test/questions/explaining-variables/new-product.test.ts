@@ -46,7 +46,7 @@ describe("a product not tried yet", () => {
     expect(proportional.value).toBeCloseTo(0.3, 12);
     expect(proportional.standardError).toBeCloseTo(0.05 * Math.sqrt(4 / 3), 12);
     expect(proportional.df).toBe(2);
-    // t(0.975; 2) = 4.302653 (R 4.2.2: qt).
+    // t(0.975; 2) = 4.302653 (e-Handbook, 1.3.6.7.2: 4.303).
     expect(proportional.interval?.upper).toBeCloseTo(
       0.3 + 4.302652729911275 * 0.05 * Math.sqrt(4 / 3),
       9,

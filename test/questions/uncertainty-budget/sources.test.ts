@@ -231,7 +231,7 @@ describe("the whole", () => {
       factor: (x: number) => 1 + x,
     } as (typeof sources)[number];
     const alone = totalOf([scatter], 0.95);
-    // t(0.975; 1) = 12.7062 (R 4.2.2: qt) times 0.004 ÷ 0.4.
+    // t(0.975; 1) = 12.7062 (e-Handbook, 1.3.6.7.2: 12.706) times 0.004 ÷ 0.4.
     expect(alone.expanded).toBeCloseTo(12.706204736174694 * 0.01, 9);
     const both = totalOf([scatter, small], 0.95);
     expect(both.expanded).toBeGreaterThan(alone.expanded * (1 - 1e-12));
