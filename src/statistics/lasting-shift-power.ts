@@ -25,7 +25,7 @@ const befores = [3, 4, 6, 9];
 const shifts = [0, 1, 2, 3, 4, 6];
 const afters = [1, 2, 3, 4, 6];
 /**
- * By values before, shift in spreads, values since; own spread only. By simulation (numpy), held to a second one by
+ * By values before, shift in spreads, values since; own spread only. By simulation, held to a second one by
  * test/reference/generate/lasting_shift_power.py; see also reports/drift-study.md
  */
 const chances: readonly (readonly (readonly number[])[])[] = [

@@ -19,7 +19,8 @@ const highest: LimitRow = {
 /**
  * Limits of the averaged evidence by the prior's degrees of freedom. Asked after every value, a steady series passes one
  * of them within 12 values in 3 of 100: .030 spent over n = 4 … 12 in proportion to n. Beside them stands `newestLimit`.
- * By simulation of 200,000 series (numpy); both together: reports/drift-study.md
+ * By simulation of 200,000 series, held to a second one by test/reference/generate/shift-limits.R; both together:
+ * reports/drift-study.md
  */
 const rows: readonly LimitRow[] = [
   lowest,

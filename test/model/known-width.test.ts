@@ -114,7 +114,8 @@ describe("the half-width with the catches in hand", () => {
 describe("a plan of further catches", () => {
   const state = fill(3, deliveryOfA.all, lentToA);
 
-  // Tolerance 2 %. test/reference/generate/one-morning.R: half-width to be expected, argument of F, chance, half-width not exceeded with 80 %.
+  // Tolerance 2 %. test/reference/generate/one-morning.R:
+  // half-width to be expected, argument of F, chance, half-width not exceeded with 80 %.
   it.each([
     [1, ".01761454019", 2.35834504, ".7926494256", ".02016357704"],
     [2, ".0149279594", 3.294863801, ".8459957149", ".01862151855"],

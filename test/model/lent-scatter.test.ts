@@ -46,7 +46,8 @@ const outside = (center: number, variance: number): OutsideVote => ({
 const only = (vote: OutsideVote): MeterScatter => ({ ...nothingLent, outside: vote });
 
 describe("earlier fills of a meter and other bins", () => {
-  // test/reference/generate/one-morning.R: own earlier fills with 0.0042 on 8 degrees of freedom from 4 fills, B and C, and A's three catches.
+  // test/reference/generate/one-morning.R:
+  // own earlier fills with 0.0042 on 8 degrees of freedom from 4 fills, B and C, and A's three catches.
   const lent: MeterScatter = {
     variance: null,
     relative: (0.0042 * 8 + 2 * 0.00503874574) / 10,

@@ -58,7 +58,8 @@ describe("the replay of a series that shifts", () => {
 });
 
 describe("the replay with a spread that others lend", () => {
-  // test/reference/generate/moved-meter.R, with ν0 = 2 and s0 = .0214·.3 in the values' unit; the replay has it relative to the mean of the stretch.
+  // test/reference/generate/moved-meter.R,
+  // with ν0 = 2 and s0 = .0214·.3 in the values' unit; the replay has it relative to the mean of the stretch.
   const withLent = (values: readonly number[]) =>
     replayShifts(values, [], { nu0: 2, s0Squared: ((0.0214 * 0.3) / mean(values)) ** 2 });
   const newestOf = (count: number) => present(withLent(shifted.slice(0, count)).steps.at(-1));

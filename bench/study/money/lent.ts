@@ -27,8 +27,8 @@ export const nothing: Lent = { name: "nothing lent", catches: () => null, fills:
  * that between meters; the votes make one scaled inverse-χ² prior. With as many degrees of freedom each, its own degrees of
  * freedom and its ratio to the geometric mean of the two variances are constants.
  *
- * Source: Smyth, Statistical Applications in Genetics and Molecular Biology 3 (2004), article 3; constants by scipy's digamma
- * and polygamma
+ * Source: Smyth, Statistical Applications in Genetics and Molecular Biology 3 (2004), article 3; constants as
+ * test/reference/generate/one-morning.R and test/reference/generate/lent-spread.R find them, with more digits
  */
 export const twoOtherBins: Lent = {
   name: "two other bins",

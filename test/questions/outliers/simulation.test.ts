@@ -59,7 +59,8 @@ describe("hit rates", () => {
   const turn = (random: RandomStream) => (random.uniform() < 0.5 ? 0.3 : -0.3);
   const bridge = (random: RandomStream) => -6 * (0.2 + 0.4 * random.uniform());
 
-  // Simulated in R: test/reference/generate/flagged-catches.R, 3,000 replicates (6 kg catches, catch scatter 1.5 %): a tare of 0.2–0.6 kg, one turn of twenty, a meter that starves by 20–60 %.
+  // Simulated in R: test/reference/generate/flagged-catches.R, 3,000 replicates
+  // (6 kg catches, catch scatter 1.5 %): a tare of 0.2–0.6 kg, one turn of twenty, a meter that starves by 20–60 %.
   test.each([
     ["a tare", tare, 3, 4, 0.576],
     ["a tare", tare, 3, 20, 0.732],

@@ -6,6 +6,7 @@ vote <- vote.of.others(c(0.021, 0.034)^2, c(8, 8))
 show("vote: centre, variance", vote)
 prior <- prior.of(vote)
 show("prior: df, standard deviation", c(prior[1], sqrt(prior[2])))
+show("its variance over the geometric mean of theirs", prior[2] / (0.021 * 0.034))
 fills <- c(0.2960, 0.3080, 0.2995)
 for (k in 1:3) {
   own <- fills[1:k]
