@@ -31,7 +31,14 @@ describe("a delivery of which the error is not known", () => {
     expect(answer.points).toMatchObject([
       { catch: 1, turns: 20, netKg: 6, deliveryKgPerTurn: 0.3, fittedKg: 6.15, leverage: 0.25 },
       { catch: 2, turns: 40, netKg: 13, deliveryKgPerTurn: 0.325, fittedKg: 12.3, leverage: 0.5 },
-      { catch: 3, turns: 20, netKg: 5.6, deliveryKgPerTurn: expect.closeTo(0.28, 12), fittedKg: 6.15, leverage: 0.25 },
+      {
+        catch: 3,
+        turns: 20,
+        netKg: 5.6,
+        deliveryKgPerTurn: expect.closeTo(0.28, 12),
+        fittedKg: 6.15,
+        leverage: 0.25,
+      },
     ]);
     const residuals = answer.points.map((one) => [one.residualKg, one.relativeResidual]);
     [
