@@ -37,6 +37,8 @@ export const replacing: readonly string[] = [
 
 /** Left out of the quick run besides: processes, R and simulations that take some seconds each. */
 export const leisurely: readonly string[] = [
+  "test/questions/scaled-catches.test.ts",
+  "test/fuzz/page.test.ts",
   "test/bench/everywhere.test.ts",
   "test/fuzz/library.test.ts",
   "test/one-answer.test.ts",
