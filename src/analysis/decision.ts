@@ -26,6 +26,8 @@ export interface DecidedSetting {
   readonly unit: "kg/turn" | "turns/ha" | "ratio";
   /** Name of the step; null: it has none, or the drive has no steps. */
   readonly name: string | null;
+  /** Another step was caught; left out: this one, or it is not told which. */
+  readonly assumed?: true;
 }
 
 /** The one decision about the fill in the bin; every surface speaks from it. */
@@ -196,7 +198,13 @@ function settingToday({ setting, delivery }: DecisionGround): DecidedSetting {
   if (setting === null || setting.target === null || setting.options.drive === null) return perTurn;
   const step = setting.nearest === null ? undefined : setting.steps[setting.nearest.nearest];
   if (step !== undefined)
-    return { quantity: "step", value: step.setting, unit: "ratio", name: step.name };
+    return {
+      quantity: "step",
+      value: step.setting,
+      unit: "ratio",
+      name: step.name,
+      ...(step.assumed ? { assumed: true } : {}),
+    };
   if (setting.ratio !== null)
     return { quantity: "drive-ratio", value: setting.ratio.value, unit: "ratio", name: null };
   return setting.turnsPerHectare === null

@@ -29,6 +29,28 @@ describe("evencatch enough", () => {
     });
   });
 
+  it("calls a step of the drive assumed where another one was caught", async () => {
+    await inFolder(async (folder) => {
+      const rows = [6.36, 6.48, 6.4, 6.41, 6.38, 6.42].map((net) => `20,${net}`);
+      const catches = await fileWith(folder, "catches.csv", ["turns,net_kg", ...rows].join("\n"));
+      const steps = { steps: [0.5, 0.7, 0.9], step_names: ["low", "middle", "high"] };
+      const asked = async (caught: string) => {
+        const drive = { kind: "ground-wheel", ...steps, caught_step: caught };
+        const cart = {
+          working_width: { value: 9, unit: "m" },
+          wheel_circumference: { value: 2.2, unit: "m" },
+        };
+        const bins = [{ bin: "1", target_rate: { value: 118, unit: "kg/ha" }, drive }];
+        const setup = JSON.stringify({ tolerance_percent: 8, cart, bins });
+        const file = await fileWith(folder, "setup.json", setup);
+        return plain((await command("enough", catches, "--setup", file)).out).split("\n")[0];
+      };
+      // 0.3204 kg/turn × ratio ÷ (2.2 m × 9 m) × 10,000 m²/ha: 113 kg/ha at 0.7, the nearest to 118.
+      expect(await asked("middle")).toMatch(/: Set step middle \(0\.7\)$/);
+      expect(await asked("low")).toMatch(/: Set step middle \(0\.7\), assumed$/);
+    });
+  });
+
   it("says how many more it takes when they are not enough, or that no number is likely to do", async () => {
     const catches = demo("first-morning/catches.csv");
     const ask = async (tolerance: string) =>

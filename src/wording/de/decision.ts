@@ -71,7 +71,7 @@ export const decision: typeof english = {
   setDelivery: (delivery) => `${delivery} einstellen`,
   setTurns: (f) => `${f.turns} Umdr./${f.area} einstellen`,
   setRatio: (ratio) => `Übersetzung ${ratio} einstellen`,
-  setStep: (step) => `Stufe ${step} einstellen`,
+  setStep: (step, assumed) => `Stufe ${step} einstellen${assumed ? ", angenommen" : ""}`,
   who: nouns.who,
   within: (f) =>
     `${f.value}, innerhalb Ihrer ${f.stated}${f.itself === null ? "" : ` (errechnet: ${f.itself})`}.`,

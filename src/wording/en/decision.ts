@@ -81,7 +81,7 @@ export const decision = {
   setDelivery: (delivery: string) => `Set ${delivery}`,
   setTurns: (f: Facts<"turns" | "area">) => `Set ${f.turns} turns/${f.area}`,
   setRatio: (ratio: string) => `Set a drive ratio of ${ratio}`,
-  setStep: (step: string) => `Set step ${step}`,
+  setStep: (step: string, assumed?: true) => `Set step ${step}${assumed ? ", assumed" : ""}`,
   who: nouns.who,
   within: (f: Facts<"value" | "stated", "itself">) =>
     `${f.value}, within your ${f.stated}${f.itself === null ? "" : ` (worked out: ${f.itself})`}.`,

@@ -34,7 +34,7 @@ export function decisionSayings(format: Format, say: typeof templates) {
     looks: looksSayings(format, say.looks),
     catchMore: (catches: DecidedCatches): string => say.catchMore(plannedFacts(catches, format)),
     /** The delivery is said with the digits it has everywhere. */
-    set: ({ quantity, value, name }: DecidedSetting, delivery: string): string => {
+    set: ({ quantity, value, name, assumed }: DecidedSetting, delivery: string): string => {
       switch (quantity) {
         case "delivery-per-turn":
           return say.setDelivery(delivery);
@@ -43,7 +43,7 @@ export function decisionSayings(format: Format, say: typeof templates) {
         case "drive-ratio":
           return say.setRatio(figure(value));
         case "step":
-          return say.setStep(stepName({ name, setting: value }));
+          return say.setStep(stepName({ name, setting: value }), assumed);
       }
     },
     who: (bin: string, product: string, fill: FillName): string => say.who({ bin, product, fill }),
