@@ -31,7 +31,7 @@ export function mutationPage(tried: readonly Tried[], seed: number): readonly st
   return [
     "# Would a test notice?",
     "",
-    `\`npm run mutation\` wrote this page (seed ${seed}): ${tried.length} small changes of the code, one at a time, drawn in proportion to its lines. A change counts as noticed only where a test of the topic fails: one of the same name or folder, or one of the layers below that is at most two imports away (farther only where none is as near). Sample reports, notebooks, studies, the command, pages and charts do not count: what only they would notice has survived here.`,
+    `\`npm run mutation -- --sample ${tried.length} --seed ${seed}\` wrote this page: ${tried.length} small changes of the code, one at a time, drawn in proportion to its lines. A change counts as noticed only where a test of the topic fails: one of the same name or folder, or one of the layers below that is at most two imports away (farther only where none is as near). Sample reports, notebooks, studies, the command, pages and charts do not count: what only they would notice has survived here.`,
     "",
     ...table(
       ["layer", "changes", "noticed", "of these, never ended", "score"],
