@@ -294,6 +294,7 @@ const calls: Calls = {
   trialPlan: (draw) => library.trialPlan(library.trialPlanOptions(trial(draw))),
   trialPlanOptions: (draw) => library.trialPlanOptions(trial(draw)),
   turnsPerHectare: ({ number, likely }) => library.turnsPerHectare(likely(), number()),
+  turnsPerHectareBy: (draw) => library.turnsPerHectareBy(library.readSetup(setup(draw))),
   uncertaintyBudget: ofMeter((meter, model) =>
     library.uncertaintyBudget(
       meter,

@@ -35,7 +35,7 @@ export async function installPacked(): Promise<Installed | string> {
     await mkdir(project);
     await writeFile(
       join(project, "package.json"),
-      JSON.stringify({ name: "a-project", private: true, type: "module" }),
+      JSON.stringify({ name: "a-project", version: "1.0.0", private: true, type: "module" }),
     );
     await npm(project, "install", "--prefer-offline", "--no-audit", "--no-fund", tarball);
     await cp(join(root, "test", "fixtures", "package"), project, { recursive: true });

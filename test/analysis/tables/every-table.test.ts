@@ -180,6 +180,7 @@ const told: Readonly<Record<string, (answers: MeterAnswers) => Rows>> = {
       isNearest: boolean,
       rate: Estimate,
       error: Estimate | null,
+      assumed: boolean | null = null,
     ) => ({
       fill,
       kind,
@@ -191,6 +192,7 @@ const told: Readonly<Record<string, (answers: MeterAnswers) => Rows>> = {
       rate_error: error?.value ?? null,
       rate_error_lower: error?.interval?.lower ?? null,
       rate_error_upper: error?.interval?.upper ?? null,
+      assumed,
     });
     return [
       ...steps.map((one, i) =>
@@ -202,6 +204,7 @@ const told: Readonly<Record<string, (answers: MeterAnswers) => Rows>> = {
           nearest?.nearest === i,
           one.rate,
           one.rateError,
+          one.assumed,
         ),
       ),
       ...(around?.rows ?? []).map((one) =>

@@ -92,7 +92,7 @@ describe("a header", () => {
   it("of a quantity in a unit it cannot have means nothing", () => {
     expect(meaningOf("Netto (%)")).toBeNull();
     expect(meaningOf("Umdr. (kg)")).toBeNull();
-    expect(meaningOf("Feuchte (%)")).toEqual({ concept: "moisture_pct", unit: { of: "percent" } });
+    expect(meaningOf("Feuchte (%)")).toEqual({ concept: "moisture_pct", unit: null });
     // kg/m³ or kg/hl: nobody can say.
     expect(meaningOf("Schüttgewicht")).toBeNull();
     expect(meaningOf("Schuppen")).toBeNull();

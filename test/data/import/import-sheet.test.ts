@@ -49,11 +49,11 @@ const sheets: readonly Sheet[] = [
   },
   {
     what: "names of its own, in one row below two titles",
-    rows: ["Drill book", "kept by A", "Tank;Crop;Fill;Rep;Revs;Net (kg)", plainRow],
+    rows: ["Drill book", "kept by A", "Compartment;Crop;Fill;Rep;Revs;Net (kg)", plainRow],
     catches: ["1 oats 1 1 20 6.31"],
     assumed: [
       "header-below 3 ×1 rows ",
-      "column-read Tank|bin ×1 rows ",
+      "column-read Compartment|bin ×1 rows ",
       "column-read Crop|product ×1 rows ",
       "column-read Rep|catch ×1 rows ",
       "column-read Revs|turns ×1 rows ",
@@ -62,11 +62,11 @@ const sheets: readonly Sheet[] = [
   },
   {
     what: "a title that is wider than the table",
-    rows: ["Drill book;b;c;d;e;f;g", "Tank;Crop;Fill;Rep;Revs;net_kg", plainRow],
+    rows: ["Drill book;b;c;d;e;f;g", "Compartment;Crop;Fill;Rep;Revs;net_kg", plainRow],
     catches: ["1 oats 1 1 20 6.31"],
     assumed: [
       "header-below 2 ×1 rows ",
-      "column-read Tank|bin ×1 rows ",
+      "column-read Compartment|bin ×1 rows ",
       "column-read Crop|product ×1 rows ",
       "column-read Rep|catch ×1 rows ",
       "column-read Revs|turns ×1 rows ",
@@ -75,18 +75,18 @@ const sheets: readonly Sheet[] = [
   },
   {
     what: "a title with its value in the next cell that has one",
-    rows: ["Tank;;3;;north", "Product;Fill;Catch;Turns;net_kg", "oats;1;1;20;6.31"],
+    rows: ["Compartment;;3;;north", "Product;Fill;Catch;Turns;net_kg", "oats;1;1;20;6.31"],
     catches: ["3 oats 1 1 20 6.31"],
     assumed: ["header-below 2 ×1 rows ", "taken-from-title bin|3 ×1 rows 3"],
-    aside: ["1 title: Tank | 3 | north"],
+    aside: ["1 title: Compartment | 3 | north"],
   },
   {
     what: "units below the names",
-    rows: ["Tank;Crop;Fill;Rep;Revs;Net", ";;;;;kg", plainRow],
+    rows: ["Compartment;Crop;Fill;Rep;Revs;Net", ";;;;;kg", plainRow],
     catches: ["1 oats 1 1 20 6.31"],
     assumed: [
       "two-line-head 1|2 ×1 rows ",
-      "column-read Tank|bin ×1 rows ",
+      "column-read Compartment|bin ×1 rows ",
       "column-read Crop|product ×1 rows ",
       "column-read Rep|catch ×1 rows ",
       "column-read Revs|turns ×1 rows ",
@@ -95,25 +95,28 @@ const sheets: readonly Sheet[] = [
   {
     what: "the head again on a second page, and a mean with words in a column of names",
     rows: [
-      "Tank;Crop;Fill;Rep;Revs;Net (kg)",
+      "Compartment;Crop;Fill;Rep;Revs;Net (kg)",
       plainRow,
-      "Tank;Crop;Fill;Rep;Revs;Net (kg)",
+      "Compartment;Crop;Fill;Rep;Revs;Net (kg)",
       "1;oats;1;2;20;6.35",
       "Mean;;;;;6.33",
     ],
     catches: ["1 oats 1 1 20 6.31", "1 oats 1 2 20 6.35"],
     assumed: [
-      "column-read Tank|bin ×1 rows ",
+      "column-read Compartment|bin ×1 rows ",
       "column-read Crop|product ×1 rows ",
       "column-read Rep|catch ×1 rows ",
       "column-read Revs|turns ×1 rows ",
     ],
-    aside: ["3 header-again: Tank | Crop | Fill | Rep | Revs | Net (kg)", "5 mean: Mean | 6.33"],
+    aside: [
+      "3 header-again: Compartment | Crop | Fill | Rep | Revs | Net (kg)",
+      "5 mean: Mean | 6.33",
+    ],
   },
   {
     what: "names written once for several catches, whose count is that of the cells filled",
     rows: [
-      "Tank;Crop;Fill;Catch;Turns;net_kg",
+      "Compartment;Crop;Fill;Catch;Turns;net_kg",
       plainRow,
       ";;;2;20;6.35",
       ";;2;1;20;6.4",
@@ -121,7 +124,7 @@ const sheets: readonly Sheet[] = [
     ],
     catches: ["1 oats 1 1 20 6.31", "1 oats 1 2 20 6.35", "1 oats 2 1 20 6.4", "1 peas 3 1 20 8"],
     assumed: [
-      "column-read Tank|bin ×1 rows ",
+      "column-read Compartment|bin ×1 rows ",
       "column-read Crop|product ×1 rows ",
       "filled-down bin ×3 rows 3,4,5",
       "filled-down product ×2 rows 3,4",
@@ -131,14 +134,14 @@ const sheets: readonly Sheet[] = [
   {
     what: "marks for the same as above",
     rows: [
-      "Tank;Product;Fill;Catch;Turns;net_kg;Operator",
+      "Compartment;Product;Fill;Catch;Turns;net_kg;Operator",
       "1;oats;1;1;20;6.31;AB",
       "ditto;ditto;ditto;2;ditto;6.35;ditto",
     ],
     catches: ["1 oats 1 1 20 6.31", "1 oats 1 2 20 6.35"],
     assumed: [
-      "column-read Tank|bin ×1 rows ",
-      "ditto-read Tank ×1 rows 3",
+      "column-read Compartment|bin ×1 rows ",
+      "ditto-read Compartment ×1 rows 3",
       "ditto-read Product ×1 rows 3",
       "ditto-read Fill ×1 rows 3",
       "ditto-read Turns ×1 rows 3",
@@ -148,53 +151,53 @@ const sheets: readonly Sheet[] = [
   {
     what: "a mark for the same as above in a note, which is a note, and in the first row, where nothing is above",
     rows: [
-      "Tank;Product;Fill;Catch;Turns;net_kg;Note",
+      "Compartment;Product;Fill;Catch;Turns;net_kg;Note",
       "1;oats;1;1;20;6.31;wet",
       "1;oats;1;2;20;6.35;ditto",
     ],
     catches: ["1 oats 1 1 20 6.31", "1 oats 1 2 20 6.35"],
-    assumed: ["column-read Tank|bin ×1 rows "],
+    assumed: ["column-read Compartment|bin ×1 rows "],
   },
   {
     what: "a spilled catch, by word in place of its mass",
-    rows: ["Tank;Product;Fill;Catch;Turns;net_kg", plainRow, "1;oats;1;2;20;spilled"],
+    rows: ["Compartment;Product;Fill;Catch;Turns;net_kg", plainRow, "1;oats;1;2;20;spilled"],
     catches: ["1 oats 1 1 20 6.31"],
-    assumed: ["column-read Tank|bin ×1 rows ", "spilled-read spilled ×1 rows 3"],
+    assumed: ["column-read Compartment|bin ×1 rows ", "spilled-read spilled ×1 rows 3"],
   },
   {
     what: "a spilled catch, by note beside no mass",
     rows: [
-      "Tank;Product;Fill;Catch;Turns;net_kg;Note",
+      "Compartment;Product;Fill;Catch;Turns;net_kg;Note",
       `${plainRow};`,
       "1;oats;1;2;20;;spilled, wind",
     ],
     catches: ["1 oats 1 1 20 6.31"],
-    assumed: ["column-read Tank|bin ×1 rows ", "spilled-read spilled, wind ×1 rows 3"],
+    assumed: ["column-read Compartment|bin ×1 rows ", "spilled-read spilled, wind ×1 rows 3"],
   },
   {
     what: "a row without a mass, a remark and a heading between the catches",
     rows: [
-      "Tank;Product;Fill;Catch;Turns;net_kg;Shed",
+      "Compartment;Product;Fill;Catch;Turns;net_kg;Shed",
       `${plainRow};A`,
       "1;oats;1;2;20;;A",
       ";;;;;;B",
       "2;;;;;;",
     ],
     catches: ["1 oats 1 1 20 6.31"],
-    assumed: ["column-read Tank|bin ×1 rows ", "column-kept Shed ×1 rows "],
+    assumed: ["column-read Compartment|bin ×1 rows ", "column-kept Shed ×1 rows "],
     aside: ["3 no-mass: 1 | oats | 1 | 2 | 20 | A", "4 no-figures: B", "5 heading: 2"],
   },
   {
     what: "words for yes and no",
     rows: [
-      "Tank;Product;Fill;Catch;Turns;net_kg;Exclude;Reason",
+      "Compartment;Product;Fill;Catch;Turns;net_kg;Exclude;Reason",
       "1;oats;1;1;20;6.31;nein;",
       "1;oats;1;2;20;6.4;ja;wind",
       "1;oats;1;3;20;6.5;no;",
     ],
     catches: ["1 oats 1 1 20 6.31", "1 oats 1 2 20 6.4 (wind)", "1 oats 1 3 20 6.5"],
     assumed: [
-      "column-read Tank|bin ×1 rows ",
+      "column-read Compartment|bin ×1 rows ",
       "word-read Exclude|nein|no ×1 rows 2",
       "word-read Exclude|ja|yes ×1 rows 3",
     ],
@@ -202,7 +205,7 @@ const sheets: readonly Sheet[] = [
   {
     what: "units in the cells, and one written once",
     rows: [
-      "Tank;Product;Fill;Catch;Turns;Net",
+      "Compartment;Product;Fill;Catch;Turns;Net",
       "1;oats;1;1;20 turns;6.31 kg",
       "1;oats;1;2;20;6.35",
       "1;oats;1;3;20;6400 g",
@@ -210,76 +213,80 @@ const sheets: readonly Sheet[] = [
     catches: null,
     asked: ["mass-unit-open row null Net: Net"],
     assumed: [
-      "column-read Tank|bin ×1 rows ",
+      "column-read Compartment|bin ×1 rows ",
       "unit-in-cells Turns|turns ×1 rows 2",
       "unit-in-cells Net|g ×1 rows 4",
     ],
   },
   {
     what: "one unit written once",
-    rows: ["Tank;Product;Fill;Catch;Turns;Net", "1;oats;1;1;20;6.31 kg", "1;oats;1;2;20;6.35"],
+    rows: [
+      "Compartment;Product;Fill;Catch;Turns;Net",
+      "1;oats;1;1;20;6.31 kg",
+      "1;oats;1;2;20;6.35",
+    ],
     catches: ["1 oats 1 1 20 6.31", "1 oats 1 2 20 6.35"],
     assumed: [
       "unit-written-once Net|kg ×1 rows ",
-      "column-read Tank|bin ×1 rows ",
+      "column-read Compartment|bin ×1 rows ",
       "column-read Net|net_kg ×1 rows ",
     ],
   },
   {
     what: "grams beside kilograms",
     rows: [
-      "Tank;Product;Fill;Catch;Turns;net_kg",
+      "Compartment;Product;Fill;Catch;Turns;net_kg",
       plainRow,
       "1;oats;1;2;20;6350 g",
       "1;oats;1;3;20;6.4 kg",
     ],
     catches: ["1 oats 1 1 20 6.31", "1 oats 1 2 20 6.35", "1 oats 1 3 20 6.4"],
-    assumed: ["column-read Tank|bin ×1 rows ", "unit-in-cells net_kg|g ×1 rows 3"],
+    assumed: ["column-read Compartment|bin ×1 rows ", "unit-in-cells net_kg|g ×1 rows 3"],
   },
   {
     what: "a weight that may be net or gross",
-    rows: ["Tank;Product;Fill;Catch;Turns;Weight (kg)", plainRow],
+    rows: ["Compartment;Product;Fill;Catch;Turns;Weight (kg)", plainRow],
     catches: null,
     asked: ["weight-kind row null Weight (kg): Weight (kg)"],
-    assumed: ["column-read Tank|bin ×1 rows "],
+    assumed: ["column-read Compartment|bin ×1 rows "],
   },
   {
     what: "a weight beside a net mass, which is kept and not needed",
-    rows: ["Tank;Product;Fill;Catch;Turns;Weight (kg);net_kg", "1;oats;1;1;20;6.7;6.31"],
+    rows: ["Compartment;Product;Fill;Catch;Turns;Weight (kg);net_kg", "1;oats;1;1;20;6.7;6.31"],
     catches: ["1 oats 1 1 20 6.31"],
-    assumed: ["column-read Tank|bin ×1 rows ", "column-kept Weight (kg) ×1 rows "],
+    assumed: ["column-read Compartment|bin ×1 rows ", "column-kept Weight (kg) ×1 rows "],
   },
   {
     what: "two columns that mean the same",
-    rows: ["Tank;Hopper;Product;Fill;Catch;Turns;net_kg", "1;2;oats;1;1;20;6.31"],
+    rows: ["Compartment;Hopper;Product;Fill;Catch;Turns;net_kg", "1;2;oats;1;1;20;6.31"],
     catches: null,
-    asked: ["columns-alike row null Tank: Tank"],
-    assumed: ["column-read Tank|bin ×1 rows ", "column-kept Hopper ×1 rows "],
+    asked: ["columns-alike row null Compartment: Compartment"],
+    assumed: ["column-read Compartment|bin ×1 rows ", "column-kept Hopper ×1 rows "],
   },
   {
     what: "two columns that mean the same, one of them answered",
-    rows: ["Tank;Hopper;Product;Fill;Catch;Turns;net_kg", "1;2;oats;1;1;20;6.31"],
+    rows: ["Compartment;Hopper;Product;Fill;Catch;Turns;net_kg", "1;2;oats;1;1;20;6.31"],
     options: { map: { Hopper: "bin" } },
     catches: ["2 oats 1 1 20 6.31"],
-    assumed: ["column-read Hopper|bin ×1 rows ", "column-kept Tank ×1 rows "],
+    assumed: ["column-read Hopper|bin ×1 rows ", "column-kept Compartment ×1 rows "],
   },
   {
     what: "a column that is left out by an answer, and one without a name",
-    rows: ["Tank;Product;Fill;Catch;Turns;net_kg;Shed;", "1;oats;1;1;20;6.31;A;x"],
+    rows: ["Compartment;Product;Fill;Catch;Turns;net_kg;Shed;", "1;oats;1;1;20;6.31;A;x"],
     options: { map: { Shed: "-" } },
     catches: ["1 oats 1 1 20 6.31"],
     assumed: [
       "column-left-out Shed ×1 rows ",
-      "column-read Tank|bin ×1 rows ",
+      "column-read Compartment|bin ×1 rows ",
       "column-kept column 8 ×1 rows ",
     ],
   },
   {
     what: "no column for fill and turns",
-    rows: ["Tank;Product;Catch;net_kg;Shed", "1;oats;1;6.31;A"],
+    rows: ["Compartment;Product;Catch;net_kg;Shed", "1;oats;1;6.31;A"],
     catches: null,
     asked: ["column-open row null fill: ", "column-open row null turns: "],
-    assumed: ["column-read Tank|bin ×1 rows ", "column-kept Shed ×1 rows "],
+    assumed: ["column-read Compartment|bin ×1 rows ", "column-kept Shed ×1 rows "],
   },
   {
     what: "no head at all",
@@ -290,7 +297,7 @@ const sheets: readonly Sheet[] = [
   {
     what: "names of fills instead of numbers, and catches without any",
     rows: [
-      "Tank;Product;Fill;Turns;net_kg",
+      "Compartment;Product;Fill;Turns;net_kg",
       "1;oats;first;20;6.31",
       "1;oats;first;20;6.35",
       "1;oats;second;20;6.4",
@@ -298,7 +305,7 @@ const sheets: readonly Sheet[] = [
     ],
     catches: ["1 oats 1 1 20 6.31", "1 oats 1 2 20 6.35", "1 oats 2 1 20 6.4", "2 oats 1 1 20 6.5"],
     assumed: [
-      "column-read Tank|bin ×1 rows ",
+      "column-read Compartment|bin ×1 rows ",
       "fills-numbered first|second ×4 rows 2,3,4,5",
       "catches-numbered order ×4 rows 2,3,4,5",
     ],
@@ -306,7 +313,7 @@ const sheets: readonly Sheet[] = [
   {
     what: "a fill that goes on after another",
     rows: [
-      "Tank;Product;Fill;Turns;net_kg",
+      "Compartment;Product;Fill;Turns;net_kg",
       "1;oats;1;20;6.31",
       "1;oats;2;20;6.35",
       "1;oats;1;20;6.4",
@@ -314,7 +321,7 @@ const sheets: readonly Sheet[] = [
     ],
     catches: ["1 oats 1 1 20 6.31", "1 oats 2 1 20 6.35", "1 oats 1 2 20 6.4", "1 oats 1 3 20 6.5"],
     assumed: [
-      "column-read Tank|bin ×1 rows ",
+      "column-read Compartment|bin ×1 rows ",
       "fill-goes-on 1|1 ×1 rows 4",
       "catches-numbered order ×4 rows 2,3,4,5",
     ],
@@ -322,20 +329,25 @@ const sheets: readonly Sheet[] = [
   {
     what: "numbers with a letter",
     rows: [
-      "Tank;Product;Fill;Catch;Turns;net_kg",
+      "Compartment;Product;Fill;Catch;Turns;net_kg",
       "1;oats;F1;no. 1;20;6.31",
       "1;oats;1;2nd;20;6.35",
     ],
     catches: ["1 oats 1 1 20 6.31", "1 oats 1 2 20 6.35"],
     assumed: [
-      "column-read Tank|bin ×1 rows ",
+      "column-read Compartment|bin ×1 rows ",
       "number-in-text Fill ×1 rows 2",
       "number-in-text Catch ×2 rows 2,3",
     ],
   },
   {
     what: "what holds for all of a table, in a line above it and by an answer",
-    rows: ["Tank: 3", "Product;Fill;Catch;Turns;net_kg", "oats;1;1;20;6.31", "oats;1;2;;6.35"],
+    rows: [
+      "Compartment: 3",
+      "Product;Fill;Catch;Turns;net_kg",
+      "oats;1;1;20;6.31",
+      "oats;1;2;;6.35",
+    ],
     options: { set: { turns: "25" } },
     catches: ["3 oats 1 1 20 6.31", "3 oats 1 2 25 6.35"],
     assumed: [
@@ -343,15 +355,15 @@ const sheets: readonly Sheet[] = [
       "taken-from-title bin|3 ×2 rows 3,4",
       "set-for-all turns|25 ×1 rows 4",
     ],
-    aside: ["1 title: Tank: 3"],
+    aside: ["1 title: Compartment: 3"],
   },
   {
     what: "a line between the catches that holds for those below it",
     rows: [
       "Product;Fill;Catch;Turns;net_kg;Shed",
-      "Tank: 1;;;;;",
+      "Compartment: 1;;;;;",
       "oats;1;1;20;6.31;A",
-      "Tank: 2;;;;;",
+      "Compartment: 2;;;;;",
       "oats;1;1;20;6.4;A",
     ],
     catches: ["1 oats 1 1 20 6.31", "2 oats 1 1 20 6.4"],
@@ -360,29 +372,32 @@ const sheets: readonly Sheet[] = [
       "taken-from-title bin|1 ×1 rows 3",
       "taken-from-title bin|2 ×1 rows 5",
     ],
-    aside: ["2 heading: Tank: 1", "4 heading: Tank: 2"],
+    aside: ["2 heading: Compartment: 1", "4 heading: Compartment: 2"],
   },
   {
     what: "figures whose mark between thousands can mean nothing else, and a decimal mark that was told",
     rows: [
-      "Tank;Product;Fill;Catch;Turns;net_kg",
+      "Compartment;Product;Fill;Catch;Turns;net_kg",
       "1;oats;1;1;1.200,5;6,310",
       "1;oats;1;2;20;6,350",
     ],
     options: { decimal: "comma" },
     catches: ["1 oats 1 1 1200.5 6.31", "1 oats 1 2 20 6.35"],
     assumed: [
-      "column-read Tank|bin ×1 rows ",
+      "column-read Compartment|bin ×1 rows ",
       "thousands-read Turns ×1 rows 2",
       "decimal-told comma ×2 rows 2,3",
     ],
   },
   {
     what: "a density in kilograms a hectolitre",
-    rows: ["Tank;Product;Fill;Catch;Turns;net_kg;Test weight (kg/hl)", "1;oats;1;1;20;6.31;52.5"],
+    rows: [
+      "Compartment;Product;Fill;Catch;Turns;net_kg;Test weight (kg/hl)",
+      "1;oats;1;1;20;6.31;52.5",
+    ],
     catches: ["1 oats 1 1 20 6.31"],
     assumed: [
-      "column-read Tank|bin ×1 rows ",
+      "column-read Compartment|bin ×1 rows ",
       "column-read Test weight (kg/hl)|bulk_density_kg_m3 ×1 rows ",
       "unit-converted Test weight (kg/hl)|kg/hl|kg/m³ ×1 rows 2",
     ],
@@ -390,14 +405,14 @@ const sheets: readonly Sheet[] = [
   {
     what: "dates with a time beside them, dates that are settled by another, and one that is none",
     rows: [
-      "Tank;Product;Fill;Catch;Turns;net_kg;Date;Time",
+      "Compartment;Product;Fill;Catch;Turns;net_kg;Date;Time",
       "1;oats;1;1;20;6.31;03/04/2026;7:05",
       "1;oats;1;2;20;6.35;25/04/2026;",
       "1;oats;1;3;20;6.4;after Easter;8:00",
     ],
     catches: ["1 oats 1 1 20 6.31", "1 oats 1 2 20 6.35", "1 oats 1 3 20 6.4"],
     assumed: [
-      "column-read Tank|bin ×1 rows ",
+      "column-read Compartment|bin ×1 rows ",
       "column-read Date|taken_at ×1 rows ",
       "dates-read 03/04/2026|2026-04-03 ×2 rows 2,3",
       "dates-ordered dmy|25/04/2026 ×1 rows 2",
@@ -407,11 +422,11 @@ const sheets: readonly Sheet[] = [
   },
   {
     what: "dates whose order was told",
-    rows: ["Tank;Product;Fill;Catch;Turns;net_kg;Date", "1;oats;1;1;20;6.31;03/04/2026"],
+    rows: ["Compartment;Product;Fill;Catch;Turns;net_kg;Date", "1;oats;1;1;20;6.31;03/04/2026"],
     options: { dates: "mdy" },
     catches: ["1 oats 1 1 20 6.31"],
     assumed: [
-      "column-read Tank|bin ×1 rows ",
+      "column-read Compartment|bin ×1 rows ",
       "column-read Date|taken_at ×1 rows ",
       "dates-read 03/04/2026|2026-03-04 ×1 rows 2",
       "dates-ordered mdy| ×1 rows 2",
@@ -419,9 +434,9 @@ const sheets: readonly Sheet[] = [
   },
   {
     what: "dates that may be read two ways",
-    rows: ["Tank;Product;Fill;Catch;Turns;net_kg;Date", "1;oats;1;1;20;6.31;03/04/2026"],
+    rows: ["Compartment;Product;Fill;Catch;Turns;net_kg;Date", "1;oats;1;1;20;6.31;03/04/2026"],
     catches: ["1 oats 1 1 20 6.31"],
-    assumed: ["column-read Tank|bin ×1 rows ", "column-read Date|taken_at ×1 rows "],
+    assumed: ["column-read Compartment|bin ×1 rows ", "column-read Date|taken_at ×1 rows "],
     asked: ["dates-two-ways row 2 Date: 03/04/2026"],
   },
   {

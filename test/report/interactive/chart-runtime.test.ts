@@ -57,7 +57,7 @@ describe("the interactive edition", () => {
     const hint = visit.page.locator(".hint");
     await hint.waitFor({ state: "visible" });
     expect(await hint.locator("div").allInnerTexts()).toEqual([
-      "Bin\nFront bin",
+      "Bin\nWheat bin",
       "Meter turns\n30",
       "Net mass (kg)\n12.42",
     ]);
