@@ -230,14 +230,14 @@ describe("the shape of a CSV", () => {
 describe("options", () => {
   it("refuses a sheet for a file that has none", async () => {
     await expect(checkCatches(csv(good), { sheet: "May" })).rejects.toThrow(
-      new OptionError("sheet", "May", "left out unless the file is an .xlsx workbook"),
+      new OptionError("sheet", "May", { need: "sheet-of-workbook", facts: {} }),
     );
   });
 
   it("refuses an option nobody knows", async () => {
     const options: object = { sheeet: "May" };
     await expect(checkCatches(csv(good), options)).rejects.toThrow(
-      'Option "sheeet" is "given"; it must be left out; known: sheet, keys.',
+      'Option "sheeet" is "given"; it must be one of sheet, keys, turnsPerHectare.',
     );
   });
 });
