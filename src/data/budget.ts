@@ -2,6 +2,7 @@ import type { DataIssue } from "../errors/data-issue.ts";
 import type { Counted } from "../errors/problems/file.ts";
 import { dataIssue, type Place, standingFor } from "./issues.ts";
 import { limits } from "./limits.ts";
+import type { TableRow, TableRows } from "./table.ts";
 
 /** The issue for more of something than is taken on. */
 export function tooMany(place: Place, what: Counted, count: number, most: number): DataIssue {
@@ -36,6 +37,22 @@ const tabulator = 0x09;
 /** The issue that ends a list of problems which are not all told. */
 export function restNotRead(place: Place, rows: number): DataIssue {
   return dataIssue(place, { problem: "rest-not-read", facts: { rows } }, String(rows));
+}
+
+/** Reads row after row; where more is wrong than is named of one file, says how many rows were not read, and ends. */
+export function readEach(
+  rows: TableRows,
+  { place, issues }: { readonly place: Place; readonly issues: DataIssue[] },
+  read: (row: TableRow) => void,
+): void {
+  let left = rows.length;
+  for (const row of rows) {
+    read(row);
+    left -= 1;
+    if (issues.length < limits.problems || left === 0) continue;
+    issues.push(restNotRead({ ...place, row: row.number }, left));
+    break;
+  }
 }
 
 /** A problem for each of what is wrong in one way; of more than are named of a file, the first stands for the rest as well. */

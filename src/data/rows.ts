@@ -1,6 +1,6 @@
 import type { DataIssue } from "../errors/data-issue.ts";
 import { blankCatch } from "./blank-catch.ts";
-import { restNotRead } from "./budget.ts";
+import { readEach } from "./budget.ts";
 import {
   columnByName,
   plainColumns,
@@ -10,7 +10,6 @@ import {
 import { leftOutField, numberField, type RowReading, recordedField, textField } from "./fields.ts";
 import type { FoundColumns } from "./headers.ts";
 import type { Place } from "./issues.ts";
-import { limits } from "./limits.ts";
 import { divisionField, massField } from "./mass.ts";
 import { type DecimalMarks, decimalMarks } from "./numbers.ts";
 import { keptText, rememberedCell } from "./remembered.ts";
@@ -56,15 +55,10 @@ export function readRows(
   };
   const reading: RowReading = { row: noRow, columns, marks, place, issues: read.issues };
   const readRow = rowReader(reading, read);
-  let left = table.rows.length;
-  for (const row of table.rows) {
+  readEach(table.rows, reading, (row) => {
     reading.row = row;
     readRow();
-    left -= 1;
-    if (read.issues.length < limits.problems || left === 0) continue;
-    read.issues.push(restNotRead({ ...place, row: row.number }, left));
-    break;
-  }
+  });
   return read;
 }
 

@@ -1,6 +1,8 @@
+import { max, min } from "simple-statistics";
 import type { DataIssue } from "../errors/data-issue.ts";
 import { type Caution, caution } from "../results/caution.ts";
 import { convert } from "../units/convert.ts";
+import { readEach } from "./budget.ts";
 import { columnByName } from "./column-kinds.ts";
 import { complain, figureField, type RowReading, textField } from "./fields.ts";
 import { type GivenKeys, withKeys } from "./given-keys.ts";
@@ -64,12 +66,11 @@ export function areaAsTurns(
   const issues: DataIssue[] = [];
   const turnsIn = turnsReader(table, { area, columns, place, issues, perHectare }, keys);
   const used: TurnsPerHectare[] = [];
-  const rows = Array.from(table.rows, (row): TableRow => {
+  const rows: TableRow[] = [];
+  readEach(table.rows, { place, issues }, (row) => {
     const found = turnsIn(row);
-    if (found === null) return row;
-    used.push(found.perHectare);
-    const cells = Array.from({ length: headers.length }, (_, i) => row.cells[i] ?? null);
-    return { ...row, cells: cells.with(at, found.turns) };
+    if (found !== null) used.push(found.perHectare);
+    rows.push(found === null ? row : withCell(row, headers.length, at, found.turns));
   });
   if (issues.length > 0) return failed(issues);
   const findings = [...(table.findings ?? []), ...notesOn(used)];
@@ -171,6 +172,11 @@ function turnsReader(
   };
 }
 
+function withCell(row: TableRow, width: number, at: number, cell: Cell): TableRow {
+  const cells = Array.from({ length: width }, (_, i) => row.cells[i] ?? null);
+  return { ...row, cells: cells.with(at, cell) };
+}
+
 /** 1/100 as a figure; anything else as it is. */
 function divided(cell: Cell | undefined): Cell {
   const [, above, below] = fraction.exec(cellText(cell)) ?? [];
@@ -193,8 +199,8 @@ function notesOn(used: readonly TurnsPerHectare[]): readonly Caution[] {
       {},
       {
         catches: used.length,
-        lowest: Math.min(...values),
-        highest: Math.max(...values),
+        lowest: min(values),
+        highest: max(values),
         assumed: used.some(({ assumed }) => assumed),
       },
     ),

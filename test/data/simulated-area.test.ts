@@ -19,7 +19,8 @@ function by(setup: object) {
 
 const stated = by({ bins: [{ bin: "1", turns_per_hectare: 300 }] });
 
-const sheet = (header: string, ...rows: readonly string[]) => ({
+const sheet = (header: string, ...rows: readonly string[]) => sheetOf(header, rows);
+const sheetOf = (header: string, rows: readonly string[]) => ({
   name: "catches.csv",
   text: [
     `bin,product,fill,catch,${header},net_kg`,
@@ -55,6 +56,15 @@ describe("a catch of a simulated area", () => {
     const { catches, cautions } = await readCatches(sheet("Flaeche_ha", "0.01"), by(slipping));
     expect(catches[0]?.turns).toBeCloseTo(3 * 0.96, 12);
     expect(cautions[0]).toMatchObject({ facts: { assumed: false } });
+  });
+
+  it("is read of more rows than a call can have arguments, and refused with no more problems than are named of a file", async () => {
+    const fields = Array.from({ length: 150_000 }, () => "0.01");
+    const long = await checkCatches(sheetOf("area_ha", fields), stated);
+    expect(long.ok && long.log.catches.length).toBe(150_000);
+    const refused = await checkCatches(sheetOf("area_ha", fields), by({}));
+    expect(told(refused)).toHaveLength(1_001);
+    expect(told(refused).at(-1)?.[0]).toBe("rest-not-read");
   });
 
   it("goes by the step that was caught: 300 turns/ha at 0.75 are 240 at 0.6", async () => {
