@@ -393,6 +393,7 @@ const setups = {
   "setup-rows-shut": [
     setup({ field_checks: [{ ...tramlined, rows_shut: 4 }] }),
     setup({ field_checks: [{ ...tramlined, rows: 4, rows_shut: 4 }] }),
+    setup({ field_checks: [{ ...tramlined, rows: 48, tramline_share_percent: 33 }] }),
   ],
   "setup-key-twice": [setup({ cart: { skid_percent: 3, slip_percent: 3 } })],
   "setup-key-unknown": [setup({ tolerence_percent: 5 }), setup({ colour: "red" })],

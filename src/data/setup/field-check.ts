@@ -101,6 +101,11 @@ export const fieldCheck = entryOf<FieldCheckSetup>(
         at: "rows_shut",
         need: { problem: "setup-rows-shut", facts: {} },
       },
+      {
+        holds: ({ rowsShut, tramlineShare }) => tramlineShare == null || rowsShut != null,
+        at: "tramline_share_percent",
+        need: { problem: "setup-rows-shut", facts: {} },
+      },
     ],
   },
 );
