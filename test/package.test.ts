@@ -229,7 +229,8 @@ describe("drawing with nothing but the package", () => {
     expect(packed).toEqual(readFileSync(join(project, "cloned", present(pictures[0]))));
   });
 
-  packageTest("reads workbooks", async ({ project }) => {
+  packageTest("reads workbooks, and writes them with every other kind of table", async (at) => {
+    const { project } = at;
     await writeFile(
       join(project, "catches.xlsx"),
       workbook({
@@ -240,12 +241,23 @@ describe("drawing with nothing but the package", () => {
         ],
       }).bytes,
     );
+    const kinds = ["csv", "json", "xlsx", "md", "tex"];
+    const args = ["report", "catches.xlsx", "--out", "tables-out", "--tables", kinds.join()];
+    await run(join(project, "node_modules", ".bin", "evencatch"), args, { cwd: project });
+    const tables = join(project, "tables-out", "tables");
+    const written = new Set(readdirSync(tables).map((name) => name.split(".").at(-1)));
+    expect(kinds.filter((kind) => !written.has(kind))).toEqual([]);
+
+    const book = readdirSync(tables).find((name) => name.endsWith(".xlsx"));
     const read = `import { readCatchesFile } from "evencatch/node";
-      console.log((await readCatchesFile("catches.xlsx")).catches.map(({ netKg }) => netKg).join())`;
+      const netOf = async (...from) =>
+        (await readCatchesFile(...from)).catches.map(({ netKg }) => netKg).join();
+      console.log(await netOf("catches.xlsx"));
+      console.log(await netOf("tables-out/tables/${present(book)}", { sheet: "catches" }));`;
     const { stdout } = await run(process.execPath, ["--input-type=module", "-e", read], {
       cwd: project,
     });
-    expect(stdout.trim()).toBe("6.36,6.48");
+    expect(stdout.trim().split("\n")).toEqual(["6.36,6.48", "6.36,6.48"]);
   });
 });
 

@@ -1,3 +1,4 @@
+import { powerOfTen } from "../units/power-of-ten.ts";
 import { type Cell, cellText, type Table } from "./table.ts";
 
 /** A number and how finely it was written: 5.890 has three decimals. */
@@ -131,5 +132,5 @@ function toDecimals(value: number, decimals: number): number {
 
 /** Half a unit in the last decimal written: the most by which rounding may have moved the number. */
 export function roundingOf(number: PrintedNumber): number {
-  return 0.5 * 10 ** -number.decimals;
+  return 0.5 * powerOfTen(-number.decimals);
 }

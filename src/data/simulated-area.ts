@@ -2,6 +2,7 @@ import { max, min } from "simple-statistics";
 import type { DataIssue } from "../errors/data-issue.ts";
 import { type Caution, caution } from "../results/caution.ts";
 import { convert } from "../units/convert.ts";
+import { powerOfTen } from "../units/power-of-ten.ts";
 import { readEach } from "./budget.ts";
 import { columnByName } from "./column-kinds.ts";
 import { complain, figureField, type RowReading, textField } from "./fields.ts";
@@ -158,7 +159,7 @@ function turnsReader(
     }
     const turns = known.value * convert(found.value, area.unit, "ha");
     if (counted === null) return { turns, perHectare: known };
-    const allowed = Math.max(0.5 * 10 ** -counted.decimals, agree * turns);
+    const allowed = Math.max(0.5 * powerOfTen(-counted.decimals), agree * turns);
     if (Math.abs(counted.value - turns) <= allowed) return null;
     return complain(
       reading,

@@ -8,7 +8,9 @@ const nodes = Float64Array.from({ length: points }, (_, i) =>
   Math.cos((Math.PI * (i + 0.5)) / points),
 );
 /** Barycentric weights of Chebyshev points of the first kind. */
-const weights = nodes.map((_, i) => (-1) ** i * Math.sin((Math.PI * (i + 0.5)) / points));
+const weights = nodes.map(
+  (_, i) => (i % 2 === 0 ? 1 : -1) * Math.sin((Math.PI * (i + 0.5)) / points),
+);
 
 /**
  * A smooth positive function on (0, end), answered from polynomials through its logarithm, each worked out when it is

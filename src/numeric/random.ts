@@ -2,6 +2,7 @@ import { uniformFloat64 } from "pure-rand/distribution/uniformFloat64";
 import { uniformInt } from "pure-rand/distribution/uniformInt";
 import { xoroshiro128plusFromState } from "pure-rand/generator/xoroshiro128plus";
 import { requirePositive, requireWhole } from "./domain.ts";
+import { realPower, wholePower } from "./powers.ts";
 
 /**
  * A reproducible source of random numbers. The same seed and stream give the same numbers on every machine: uniform and
@@ -101,13 +102,13 @@ function normalSource(uniform: () => number): () => number {
 function gammaVariate(shape: number, uniform: () => number, normal: () => number): number {
   if (shape < 1) {
     // Their section 6: a gamma of shape + 1 times U^(1/shape) has the smaller shape. 1 − U is never 0.
-    return gammaVariate(shape + 1, uniform, normal) * (1 - uniform()) ** (1 / shape);
+    return gammaVariate(shape + 1, uniform, normal) * realPower(1 - uniform(), 1 / shape);
   }
   const d = shape - 1 / 3;
   const c = 1 / Math.sqrt(9 * d);
   for (;;) {
     const z = normal();
-    const v = (1 + c * z) ** 3;
+    const v = wholePower(1 + c * z, 3);
     if (v <= 0) continue;
     const u = 1 - uniform();
     // Their squeeze, which takes nearly all without the logarithms of the rule beside it, and none that the rule refuses.

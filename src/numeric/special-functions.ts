@@ -1,5 +1,6 @@
 import { at } from "../errors/at.ts";
 import { finiteResult, requirePositive } from "./domain.ts";
+import { wholePower } from "./powers.ts";
 
 /** Below this x the asymptotic series would fall short of a double's digits; the functions are shifted up to it first. */
 const seriesFrom = 10;
@@ -59,7 +60,7 @@ export function trigamma(x: number): number {
 export function tetragamma(x: number): number {
   requirePositive("tetragamma", "x", x);
   let [shift, shifted] = [0, x];
-  for (; shifted < seriesFrom; shifted++) shift -= 2 / shifted ** 3;
+  for (; shifted < seriesFrom; shifted++) shift -= 2 / wholePower(shifted, 3);
   const series = (1 + 1 / shifted + inverseSquares(ofTetragamma, shifted)) / shifted ** 2;
   return finiteResult("tetragamma", shift - series);
 }

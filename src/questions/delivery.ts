@@ -1,6 +1,7 @@
 import { fanLevels } from "../model/fan.ts";
 import { type Fill, newestFill } from "../model/meters.ts";
 import { estimateOf, type MeterModel } from "../model/model.ts";
+import { wholePower } from "../numeric/powers.ts";
 import { isDust } from "../numeric/rounding-dust.ts";
 import { variancePowers } from "../statistics/through-origin.ts";
 import { gathered } from "./delivery/in-brief.ts";
@@ -70,7 +71,7 @@ export function delivery(
         : {
             turns,
             relative: relativeScatter(
-              catchVariance * turns ** variancePowers[varianceLaw],
+              catchVariance * wholePower(turns, variancePowers[varianceLaw]),
               estimate.value * turns,
             ),
           },

@@ -1,6 +1,7 @@
 import { at } from "../errors/at.ts";
 import { NumericalError } from "../errors/errors.ts";
 import { requireFinite, requirePositive } from "../numeric/domain.ts";
+import { realPower } from "../numeric/powers.ts";
 import { mean } from "./summary.ts";
 
 /** Mean range of two normal values in standard deviations, 2/√π: the factor d2 = 1.128 of control charts. */
@@ -92,7 +93,7 @@ export function ewmaChart(values: readonly number[], options: EwmaOptions): read
   return values.map((value, i) => {
     requireFinite("ewmaChart", `value ${i + 1}`, value);
     average += weight * (value - average);
-    const share = (weight / (2 - weight)) * (1 - (1 - weight) ** (2 * (i + 1)));
+    const share = (weight / (2 - weight)) * (1 - realPower(1 - weight, 2 * (i + 1)));
     const half = width * standardDeviation * Math.sqrt(share);
     return { value: average, lower: target - half, upper: target + half };
   });

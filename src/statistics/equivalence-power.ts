@@ -2,6 +2,7 @@ import { at } from "../errors/at.ts";
 import { chiMean } from "../numeric/distributions/chi-mixture.ts";
 import { normalLowerTail } from "../numeric/distributions/normal.ts";
 import { requireFinite, requirePositive, requireWhole } from "../numeric/domain.ts";
+import { realPower } from "../numeric/powers.ts";
 import { gaussLegendreRule } from "../numeric/quadrature.ts";
 import type { Limits } from "./equivalence.ts";
 
@@ -77,7 +78,7 @@ export function welchDfs(n: number, points = 12): readonly PossibleDf[] {
     const sine = Math.sin((Math.PI / 4) * (1 + node));
     return {
       df: (n - 1) / (1 - 0.5 * sine ** 2),
-      weight: at(weights, i) * sine ** (n - 2),
+      weight: at(weights, i) * realPower(sine, n - 2),
     };
   });
   const total = places.reduce((sum, { weight }) => sum + weight, 0);

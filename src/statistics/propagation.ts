@@ -3,6 +3,7 @@ import { at } from "../errors/at.ts";
 import { NumericalError } from "../errors/errors.ts";
 import { studentTQuantile } from "../numeric/distributions/student-t.ts";
 import { finiteResult, requireFinite, requirePositiveOrInfinite } from "../numeric/domain.ts";
+import { wholePower } from "../numeric/powers.ts";
 
 /** What is believed about an input around its value: scaled Student's t, normal, or rectangular. */
 export type InputLaw = "t" | "normal" | "rectangular";
@@ -98,7 +99,7 @@ export function welchSatterthwaite(
   }
   const variance = sum(parts.map(({ contribution }) => contribution ** 2));
   const doubt = sum(
-    parts.map(({ contribution, df }) => (df === null ? 0 : contribution ** 4 / df)),
+    parts.map(({ contribution, df }) => (df === null ? 0 : wholePower(contribution, 4) / df)),
   );
   return doubt > 0 ? finiteResult("welchSatterthwaite", variance ** 2 / doubt) : null;
 }

@@ -1,6 +1,7 @@
 import { sum } from "simple-statistics";
 import { at } from "../errors/at.ts";
 import { NumericalError } from "../errors/errors.ts";
+import { wholePower } from "../numeric/powers.ts";
 import { bracketRoot, findRoot } from "../numeric/roots.ts";
 import { noScatter } from "../numeric/rounding-dust.ts";
 import { mean } from "./summary.ts";
@@ -179,7 +180,7 @@ function adjustedError(
     number,
     number,
   ];
-  const q = (i: 0 | 1, j: 0 | 1) => sum(terms.map(({ v, g }) => (g[i] * g[j]) / v ** 3));
+  const q = (i: 0 | 1, j: 0 | 1) => sum(terms.map(({ v, g }) => (g[i] * g[j]) / wholePower(v, 3)));
   const information = (i: 0 | 1, j: 0 | 1) =>
     0.5 *
     (sum(terms.map(({ v, g }) => (g[i] * g[j]) / v ** 2)) +

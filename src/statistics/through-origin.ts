@@ -2,6 +2,7 @@ import { sum } from "simple-statistics";
 import { at } from "../errors/at.ts";
 import { NumericalError } from "../errors/errors.ts";
 import { finiteResult } from "../numeric/domain.ts";
+import { wholePower } from "../numeric/powers.ts";
 
 export interface Point {
   readonly x: number;
@@ -106,7 +107,7 @@ export function fitThroughOrigin(
 
 /** x to a power; the two that the usual law needs cost nothing, and every fill of a log is fitted several times. */
 function raised(x: number, power: number): number {
-  return power === 0 ? 1 : power === 1 ? x : x ** power;
+  return power === 0 ? 1 : power === 1 ? x : wholePower(x, power);
 }
 
 function checkPoints(points: readonly Point[]): void {

@@ -1,12 +1,9 @@
 import type { Estimate, Interval } from "../results/estimate.ts";
 import type { FillName } from "../results/fill-name.ts";
-import { convert } from "../units/convert.ts";
+import { powerOfTen } from "../units/power-of-ten.ts";
+import { convertFor, displayUnit, type Quantity, type UnitSystem } from "./display-unit.ts";
 
-/** Which units a person reads. Results are always metric; only words change. */
-export type UnitSystem = "metric" | "us";
-
-/** Kinds of number that have a unit of their own on paper. */
-export type Quantity = "delivery" | "mass" | "rate" | "area" | "density" | "speed" | "length";
+export type { Quantity, UnitSystem } from "./display-unit.ts";
 
 /** Turns numbers into words in one language and one system of units. Nothing else in evencatch rounds. */
 export interface Format {
@@ -23,23 +20,33 @@ export interface Format {
   /** "3 % to 5 %": two ends that are words already. */
   range(lower: string, upper: string): string;
   /** "0.310 to 0.315 kg/turn"; an unbounded end is said in words. */
-  interval(interval: Interval, quantity: Quantity, error?: number | null): string;
-  /** An estimate's interval with the precision of its standard error; null when it has none. */
-  estimateInterval(estimate: Estimate, quantity: Quantity): string | null;
-  /** 0.034 → "3.4 %". */
+  interval(
+    ends: Pick<Interval, "lower" | "upper">,
+    quantity: Quantity,
+    error?: number | null,
+  ): string;
+  /** An estimate's interval with the precision of its standard error, or of a whole column's; null when it has none. */
+  estimateInterval(estimate: Estimate, quantity: Quantity, error?: number | null): string | null;
+  /** 0.034 → "3.4 %", with one decimal unless told; what would be written as nothing is said to be below it. */
   percent(fraction: number, digits?: number): string;
+  /** A probability in whole percents, never none and never certain: 0.157 → "16 %", 0.0002 → "< 1 %". */
+  chance(probability: number): string;
   /** 0.034 → "± 3.4 %", never broken over lines. */
   plusMinus(fraction: number): string;
   /** With an explicit sign, for errors. */
   signedPercent(fraction: number, digits?: number): string;
-  /** A plain number with so many significant digits. */
+  /** A plain number that somebody gave: at most so many significant digits, and no zeros at its end. */
   plain(value: number, significant?: number): string;
+  /** A plain number with the decimals that show so many digits of `size`: the same for a whole column or pair. */
+  sized(value: number, size: number, significant?: number): string;
+  /** A plain number with so many decimals. */
+  fixed(value: number, digits: number): string;
   count(value: number): string;
   /** The name of a fill, in a table or on an axis. */
   fill(name: FillName): string;
-  /** "p = 0.032", "p < 0.001". */
+  /** "p = 0.320", "p < 0.001". */
   pValue(p: number): string;
-  /** "0.032", "< 0.001": under a heading that says p. */
+  /** "0.320", "< 0.001": under a heading that says p. */
   pNumber(p: number): string;
   money(value: number, currency: string): string;
   /** "bins 1, 2 and 3". */
@@ -60,16 +67,15 @@ export interface FormatWords {
   readonly percentSpace: string;
 }
 
-const small = 0.1;
 const mostDecimals = 7;
-/** Below this a percentage is only said to be below it. */
-const smallestPercent = 0.0001;
 const narrowSpace = "\u202f";
 const noBreak = "\u00a0";
 const minus = "\u2212";
 const significantWithoutError = 4;
 /** What is left of a difference of equal numbers. */
 const dust = 1e-12;
+/** Above this a chance would be written as certain. */
+const nearlyCertain = 0.995;
 /** Below this a p-value is only said to be below it. */
 const smallestP = 0.001;
 
@@ -104,15 +110,19 @@ export function formatFor(language: string, units: UnitSystem, words: FormatWord
       ? decimals(shown(value, quantity, value), digitsFor(quantity, null, value), 0)
       : withError(value, quantity, error, value);
   const smallP = `<${narrowSpace}${decimals(smallestP, 3)}`;
-  const pNumber = (p: number) => decimals(p, p < 0.1 ? 3 : 2);
-  const percent = (fraction: number, digits?: number) =>
-    digits === undefined && fraction !== 0 && Math.abs(fraction) < smallestPercent
-      ? `<${narrowSpace}${decimals(smallestPercent * 100, 2)}${words.percentSpace}%`
-      : `${decimals(fraction * 100, digits ?? digitsForPercent(fraction))}${words.percentSpace}%`;
+  const pNumber = (p: number) => decimals(p, 3);
+  const percents = (value: number, digits: number) =>
+    `${decimals(value, digits)}${words.percentSpace}%`;
+  const percent = (fraction: number, digits = 1) => {
+    const [value, least] = [fraction * 100, powerOfTen(-digits)];
+    return fraction !== 0 && Math.abs(value) < least / 2
+      ? `<${narrowSpace}${percents(least, digits)}`
+      : percents(value, digits);
+  };
   const range = (lower: string, upper: string) => `${lower} ${words.to} ${upper}`;
   const spoken = (unit: string) => unit.replace(/turn$/, words.turn);
   const intervalWords = (
-    { lower, upper }: Interval,
+    { lower, upper }: Pick<Interval, "lower" | "upper">,
     quantity: Quantity,
     error: number | null,
     size: number,
@@ -135,9 +145,13 @@ export function formatFor(language: string, units: UnitSystem, words: FormatWord
     range,
     interval: (interval, quantity, error = null) =>
       intervalWords(interval, quantity, error, largest(interval)),
-    estimateInterval: ({ interval, standardError, value }, quantity) =>
-      interval === null ? null : intervalWords(interval, quantity, standardError, value),
+    estimateInterval: ({ interval, standardError, value }, quantity, error = standardError) =>
+      interval === null ? null : intervalWords(interval, quantity, error, value),
     percent,
+    chance: (probability) =>
+      probability > nearlyCertain
+        ? `>${narrowSpace}${percents(99, 0)}`
+        : percent(Math.max(probability, Number.MIN_VALUE), 0),
     plusMinus: (fraction) => `±${noBreak}${percent(fraction)}`,
     signedPercent: (fraction, digits) => {
       const size = percent(Math.abs(fraction), digits);
@@ -145,6 +159,9 @@ export function formatFor(language: string, units: UnitSystem, words: FormatWord
     },
     plain: (value, significant = 3) =>
       written(Math.abs(value) < dust ? 0 : value, { maximumSignificantDigits: significant }),
+    sized: (value, size, significant = significantWithoutError) =>
+      decimals(value, digitsForSignificant(size, significant)),
+    fixed: (value, digits) => decimals(value, digits),
     count: (value) => written(value, {}),
     fill: (name) => (typeof name === "number" ? written(name, {}) : name),
     pValue: (p) =>
@@ -178,52 +195,10 @@ function numberFormats(language: string) {
   };
 }
 
-/** "0.0 %" and "< 0.01 %" have no sign worth a word. */
+/** "0.0 %" and "< 0.1 %" have no sign worth a word. */
 function isNothing(text: string): boolean {
   return text.startsWith("<") || !/[1-9]/.test(text);
 }
-
-function displayUnit(quantity: Quantity, size: number, units: UnitSystem): string {
-  const isSmall = Math.abs(size) < small;
-  switch (quantity) {
-    case "delivery":
-      return units === "metric"
-        ? isSmall
-          ? "g/turn"
-          : "kg/turn"
-        : isSmall
-          ? "oz/turn"
-          : "lb/turn";
-    case "mass":
-      return units === "metric" ? (isSmall ? "g" : "kg") : isSmall ? "oz" : "lb";
-    case "rate":
-      return units === "metric" ? "kg/ha" : "lb/ac";
-    case "area":
-      return units === "metric" ? "ha" : "ac";
-    case "density":
-      return units === "metric" ? "kg/m³" : "lb/ft³";
-    case "speed":
-      return units === "metric" ? "km/h" : "mph";
-    case "length":
-      return units === "metric" ? "m" : "ft";
-  }
-}
-
-function convertFor(value: number, quantity: Quantity, unit: string): number {
-  const base = {
-    delivery: "kg/turn",
-    mass: "kg",
-    rate: "kg/ha",
-    area: "ha",
-    density: "kg/m³",
-    speed: "km/h",
-    length: "m",
-  } as const;
-  return convertLoosely(value, base[quantity], unit);
-}
-
-// displayUnit never leaves the dimension it was asked for; convert still checks at run time.
-const convertLoosely: (value: number, from: string, to: string) => number = convert as never;
 
 /** Decimals that show so many significant digits of a size. */
 function digitsForSignificant(size: number, significant: number): number {
@@ -238,13 +213,7 @@ function digitsForError(error: number): number {
   return digitsForSignificant(error, leading <= 3 ? 2 : 1);
 }
 
-function digitsForPercent(fraction: number): number {
-  const percent = Math.abs(fraction) * 100;
-  if (percent >= 20) return 0;
-  return percent >= 0.095 || percent === 0 ? 1 : 2;
-}
-
-function largest({ lower, upper }: Interval): number {
+function largest({ lower, upper }: Pick<Interval, "lower" | "upper">): number {
   return Math.max(Math.abs(lower ?? 0), Math.abs(upper ?? 0));
 }
 

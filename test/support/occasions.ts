@@ -78,14 +78,13 @@ function openedBefore(fill: number) {
 }
 
 /** Functions that no section calls: notebooks and other callers do. */
-function sayTheRest({ delivery, outliers, skipping, setting }: Words): void {
+function sayTheRest({ delivery, outliers, skipping }: Words): void {
   const { meters } = analyse(aCatchLog(slipped));
   for (const answers of meters) {
     delivery.plusMinus(answers.delivery);
     delivery.value(answers.delivery);
     delivery.interval(answers.delivery);
     skipping.leftAt(present(answers.skipping));
-    setting.speed(7.5);
     for (const { explanations } of present(answers.outliers).suspects)
       for (const one of explanations) outliers.explanation(one);
   }

@@ -25,14 +25,18 @@ const part = <Module>(
   ...names: readonly Extract<keyof Module, string>[]
 ): Carried => ({ file, names });
 
-/** What the sources use of a package that they import as a whole. */
+/** What the sources use of a package that they import as a whole, at once or when it is asked for. */
 async function usedOf(name: string): Promise<readonly string[]> {
   const provided: object = await import(name);
   const used = new Set<string>();
   for (const path of await filesIn(join(root, "src"), ".ts")) {
     // Without types, which name much more.
     const { code: text } = await transform(await readFile(path, "utf8"), { loader: "ts" });
-    const local = new RegExp(`^import \\* as (\\w+) from "${name}";$`, "m").exec(text)?.[1];
+    const whole = new RegExp(
+      `(?:^import \\* as (\\w+) from|\\bconst (\\w+) = await import\\() *"${name}"`,
+      "m",
+    ).exec(text);
+    const local = whole?.[1] ?? whole?.[2];
     if (local === undefined) continue;
     for (const [, member = ""] of text.matchAll(new RegExp(`\\b${local}\\s*\\.\\s*(\\w+)`, "g")))
       if (member in provided) used.add(member);
@@ -40,11 +44,11 @@ async function usedOf(name: string): Promise<readonly string[]> {
   return [...used].sort();
 }
 
-/** By name of the package; what is loaded only when it is asked for is listed by hand. */
+/** By name of the package; of drawing, whose parts are taken out of it where they are used, listed by hand. */
 const carried: Readonly<Record<string, Carried>> = {
   vega: part<typeof import("vega")>("vega.js", "View", "parse"),
   "vega-lite": part<typeof import("vega-lite")>("vega-lite.js", "compile"),
-  "@e965/xlsx": part<typeof import("@e965/xlsx")>("xlsx.js", "read", "utils", "SSF"),
+  "@e965/xlsx": { file: "xlsx.js", names: await usedOf("@e965/xlsx") },
   zod: { file: "zod.js", names: await usedOf("zod") },
 };
 

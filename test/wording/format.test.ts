@@ -56,9 +56,38 @@ describe("a percentage with a sign", () => {
   });
 
   it("has none where it rounds to nothing, or is too small to show", () => {
-    expect(plain(inEnglish.signedPercent(-0.0002, 1))).toBe("0.0 %");
+    expect(plain(inEnglish.signedPercent(-0.0002, 1))).toBe("< 0.1 %");
     expect(plain(inEnglish.signedPercent(0))).toBe("0.0 %");
-    expect(plain(inEnglish.signedPercent(-0.00003))).toBe("< 0.01 %");
+    expect(plain(inEnglish.signedPercent(-0.00003, 2))).toBe("< 0.01 %");
+  });
+});
+
+describe("a chance", () => {
+  it("is told in whole percents, never as none and never as certain", () => {
+    const told = [0, 1e-9, 0.004, 0.006, 0.157, 0.84, 0.994, 0.996, 1].map(inEnglish.chance);
+    expect(told.map(plain)).toEqual([
+      "< 1 %",
+      "< 1 %",
+      "< 1 %",
+      "1 %",
+      "16 %",
+      "84 %",
+      "99 %",
+      "> 99 %",
+      "> 99 %",
+    ]);
+  });
+});
+
+describe("numbers beside others", () => {
+  it("have their decimals, zeros at the end with them", () => {
+    expect([0.8342, 0.927, 1.02].map((one) => inEnglish.sized(one, 0.9269))).toEqual([
+      "0.8342",
+      "0.9270",
+      "1.0200",
+    ]);
+    expect([2.991, 17.93].map((one) => inEnglish.sized(one, 17.93, 3))).toEqual(["3.0", "17.9"]);
+    expect([0.129, 2.2].map((one) => inGerman.fixed(one, 2))).toEqual(["0,13", "2,20"]);
   });
 });
 
@@ -87,14 +116,9 @@ describe("German", () => {
     expect(inGerman.list(["1", "2", "3"])).toBe("1, 2 und 3");
     expect(inGerman.date("2026-04-02T06:20")).toBe("02.04.2026, 06:20");
     expect(plain(inGerman.money(0.69, "EUR"))).toBe("0,69 EUR");
-    expect(
-      plain(
-        inGerman.interval(
-          { lower: null, upper: 0.31, level: 0.95, about: "next fill" },
-          "delivery",
-        ),
-      ),
-    ).toBe("ohne untere Grenze bis 0,3100 kg/U");
+    expect(plain(inGerman.interval({ lower: null, upper: 0.31 }, "delivery"))).toBe(
+      "ohne untere Grenze bis 0,3100 kg/U",
+    );
   });
 });
 

@@ -1,6 +1,7 @@
 import { positiveResult, requireNumber, requirePositive, requireProbability } from "../domain.ts";
 import { gammaFront, incompleteGamma } from "../incomplete-gamma.ts";
 import { findLogTail } from "../log-tail-newton.ts";
+import { wholePower } from "../powers.ts";
 import { normalQuantile } from "./normal.ts";
 
 /**
@@ -67,7 +68,7 @@ function exceededWith(chance: number, df: number, side: "lower" | "upper"): numb
   const shape = 0.5 * df;
   const z = side === "lower" ? normalQuantile(chance) : -normalQuantile(chance);
   const cube = 1 - 1 / (9 * shape) + z / Math.sqrt(9 * shape);
-  if (shape > cubeIsExact) return df * cube ** 3;
+  if (shape > cubeIsExact) return df * wholePower(cube, 3);
   const start = cube > 0.3 ? Math.log(shape) + 3 * Math.log(cube) : nearZero(chance, shape, side);
   const logHalf = findLogTail(
     start,

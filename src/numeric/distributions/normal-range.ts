@@ -1,5 +1,6 @@
 import { at } from "../../errors/at.ts";
 import { interpolatedLog } from "../interpolation.ts";
+import { realPower } from "../powers.ts";
 import { gaussLegendreRule } from "../quadrature.ts";
 import { chanceAbove, density } from "../standard-normal.ts";
 
@@ -64,7 +65,7 @@ function largestValue(size: number): LargestValue {
     (_, i) => first + i * step,
   );
   const below = z.map(standardLower);
-  const mass = z.map((value, i) => size * step * density(value) * at(below, i) ** others);
+  const mass = z.map((value, i) => size * step * density(value) * realPower(at(below, i), others));
   return { first, step, below, mass, others };
 }
 
@@ -73,7 +74,7 @@ function lowerTail(width: number, { first, step, below, mass, others }: LargestV
   for (let i = 0; i < mass.length; i++) {
     const lowest = first + i * step - width;
     const inside = lowest < nothingBelow ? 1 : 1 - shareBelow(lowest, at(below, i));
-    total += at(mass, i) * inside ** others;
+    total += at(mass, i) * realPower(inside, others);
   }
   return Math.min(1, total);
 }
@@ -94,7 +95,7 @@ function narrowTail(width: number, { first, step, mass, others }: LargestValue):
   let total = 0;
   for (let i = 0; i < mass.length; i++) {
     const z = first + i * step;
-    total += density(z) * slice(z, width) ** others;
+    total += density(z) * realPower(slice(z, width), others);
   }
   return (others + 1) * step * total;
 }

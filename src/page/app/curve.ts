@@ -1,4 +1,5 @@
 import type { CurvePoint, NextCatchCurve } from "../../model/next-catch-curve.ts";
+import { powerOfTen } from "../../units/power-of-ten.ts";
 
 /** A point of the curve on the drawing. */
 export interface DrawnPoint {
@@ -80,7 +81,7 @@ const mostTicks = 5;
 /** From 0 in steps of 1, 2 or 5 times a power of ten. */
 function ticksUpTo(top: number): readonly number[] {
   const rough = top / mostTicks;
-  const power = 10 ** Math.floor(Math.log10(rough));
+  const power = powerOfTen(Math.floor(Math.log10(rough)));
   const step = [1, 2, 5, 10].map((times) => times * power).find((one) => one >= rough) ?? rough;
   return Array.from({ length: Math.floor(top / step) + 1 }, (_, i) => i * step);
 }

@@ -1,5 +1,6 @@
 import { type KnownState, plannedHalfWidth } from "../../model/known-width.ts";
 import { readingVariance } from "../../model/reading.ts";
+import { wholePower } from "../../numeric/powers.ts";
 import { findRoot } from "../../numeric/roots.ts";
 import { stoppingRule } from "./knowledge.ts";
 import type { TimeBudget, TurnsChoice, TurnsPlan } from "./plans.ts";
@@ -80,7 +81,7 @@ export function worthwhileTurns(basis: Knowledge, time: TimeBudget): number | nu
   const perCatch = time.minutesPerCatch;
   const perTurn = 1 / time.turnsPerMinute;
   const slope = (t: number) =>
-    squared * perTurn * t ** 3 -
+    squared * perTurn * wholePower(t, 3) -
     (constant * perTurn + proportional * perCatch) * t -
     2 * constant * perCatch;
   if (squared === 0 || slope(time.longestTurns) <= 0) return null;

@@ -2,6 +2,7 @@ import { halfWidthOf } from "../../model/known-width.ts";
 import type { ChosenScatter } from "../../model/lent-scatter.ts";
 import { readingVariance } from "../../model/reading.ts";
 import { intervalAround, unknownEstimate } from "../../model/t-estimate.ts";
+import { wholePower } from "../../numeric/powers.ts";
 import type { Estimate, Interval } from "../../results/estimate.ts";
 import { type VarianceLaw, variancePowers } from "../../statistics/through-origin.ts";
 
@@ -44,7 +45,7 @@ export function nextCatchEstimate(turns: number, line: LineUncertainty): Estimat
   if (ofLine === null || delivery.standardError === null || catchVariance === null)
     return unknownEstimate(delivery.value * turns, "kg");
   const ofCatch = {
-    scatter: catchVariance * turns ** variancePowers[law],
+    scatter: catchVariance * wholePower(turns, variancePowers[law]),
     reading: readingVariance(divisionKg ?? 0),
   };
   const nu = { nu: scatter.df, own: scatter.source === "own" };

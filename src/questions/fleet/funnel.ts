@@ -1,4 +1,5 @@
 import { normalQuantile } from "../../numeric/distributions/normal.ts";
+import { realPower } from "../../numeric/powers.ts";
 import { fitRandomEffects, type Group } from "../../statistics/random-effects.ts";
 import type { Funnel, FunnelPoint } from "./result.ts";
 
@@ -25,7 +26,7 @@ export function funnelOf(
     betweenMeters: Math.sqrt(betweenVariance),
     perTurn: Math.sqrt(withinVariance),
     points: Array.from({ length: drawn }, (_, i) => {
-      const turns = fewest * (most / fewest) ** (i / (drawn - 1));
+      const turns = fewest * realPower(most / fewest, i / (drawn - 1));
       return pointAt(turns, Math.sqrt(betweenVariance + withinVariance / turns));
     }),
   };

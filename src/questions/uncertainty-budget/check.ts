@@ -1,6 +1,7 @@
 import { randomStream } from "../../numeric/random.ts";
 import { monteCarloCheck } from "../../statistics/monte-carlo-check.ts";
 import type { Budget } from "../../statistics/propagation.ts";
+import { powerOfTen } from "../../units/power-of-ten.ts";
 import type { BudgetCheck, UncertaintyBudgetOptions } from "./result.ts";
 import type { Source } from "./sources.ts";
 import { catchesAsOne, rateOf } from "./total.ts";
@@ -25,7 +26,7 @@ export function checkBudget(
   const drawn = monteCarloCheck(rateOf(together), together, level, draws, random, seed);
   const [lower, upper] = [drawn.lower - 1, drawn.upper - 1];
   const difference = Math.max(Math.abs(lower + expanded), Math.abs(upper - expanded));
-  const halfDigit = 0.5 * 10 ** Math.floor(Math.log10(combined));
+  const halfDigit = 0.5 * powerOfTen(Math.floor(Math.log10(combined)));
   const limit = Math.max(halfDigit, chanceInDraws * drawn.endError);
   return {
     draws,

@@ -6,6 +6,7 @@ import type { AcrossFills } from "../../questions/across-fills.ts";
 import type { Words } from "../../wording/words.ts";
 import { blocks, chart, details, list, paragraph, table } from "../blocks.ts";
 import type { Block } from "../document.ts";
+import { smallestError } from "../smallest-error.ts";
 
 /** The fills of one bin together: the sentence, every fill against the band for the next, and the figures. */
 export function acrossFillsSection(
@@ -40,6 +41,7 @@ export function acrossFillsSection(
 function fillTable(result: AcrossFills, { format, acrossFills }: Words, id: string) {
   const say = acrossFills.fills;
   const size = result.mean.value;
+  const error = smallestError(result.points.map(({ estimate }) => estimate));
   return table({
     id: `${id}-figures`,
     caption: say.caption,
@@ -55,13 +57,12 @@ function fillTable(result: AcrossFills, { format, acrossFills }: Words, id: stri
       {
         heading: say.delivery(format.unit("delivery", size)),
         align: "end",
-        cell: ({ estimate }) =>
-          format.number(estimate.value, "delivery", size, estimate.standardError),
+        cell: ({ estimate }) => format.number(estimate.value, "delivery", size, error),
       },
       {
         heading: say.interval,
         align: "end",
-        cell: ({ estimate }) => format.estimateInterval(estimate, "delivery") ?? say.unknown,
+        cell: ({ estimate }) => format.estimateInterval(estimate, "delivery", error) ?? say.unknown,
       },
     ],
   });

@@ -79,7 +79,7 @@ function curveTable(result: CatchesNeeded, words: Words, id: string) {
       {
         heading: say.chance,
         align: "end",
-        cell: ({ chance }) => known(chance, (value) => format.percent(value, 0)),
+        cell: ({ chance }) => known(chance, format.chance),
       },
       {
         heading: say.chanceOff,

@@ -5,6 +5,7 @@ import type { Drift, DriftFill } from "../../questions/drift.ts";
 import type { Words } from "../../wording/words.ts";
 import { blocks, chart, details, list, type MaybeBlock, paragraph, table } from "../blocks.ts";
 import type { Block } from "../document.ts";
+import { smallestError } from "../smallest-error.ts";
 
 /** Fewest fills with a score for which the charts of scores say anything. */
 const fewestScores = 3;
@@ -43,6 +44,7 @@ function fillTable(result: Drift, words: Words, id: string) {
   const { format, drift } = words;
   const say = drift.table;
   const size = result.toleranceLines.center;
+  const error = smallestError(result.fills.map(({ estimate }) => estimate));
   return table({
     id: `${id}-fills`,
     caption: say.caption,
@@ -59,8 +61,7 @@ function fillTable(result: Drift, words: Words, id: string) {
       {
         heading: say.delivery(format.unit("delivery", size)),
         align: "end",
-        cell: ({ estimate }) =>
-          format.number(estimate.value, "delivery", size, estimate.standardError),
+        cell: ({ estimate }) => format.number(estimate.value, "delivery", size, error),
       },
       {
         heading: say.pValue,
@@ -73,7 +74,7 @@ function fillTable(result: Drift, words: Words, id: string) {
         cell: ({ step }) =>
           step?.evidence == null || step.limit === null
             ? ""
-            : `${format.plain(step.evidence)} (${format.plain(step.limit)})`,
+            : `${format.fixed(step.evidence, 2)} (${format.fixed(step.limit, 2)})`,
       },
       { heading: say.remark, cell: (fill) => remarks(fill, result, words).join("; ") },
     ],

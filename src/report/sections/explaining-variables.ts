@@ -3,6 +3,7 @@ import type { ExplainingVariables } from "../../questions/explaining-variables/r
 import type { Words } from "../../wording/words.ts";
 import { blocks, chart, details, list, paragraph, table } from "../blocks.ts";
 import type { Block } from "../document.ts";
+import { smallestError } from "../smallest-error.ts";
 
 /** What goes with the delivery: whether density explains the differences, what else does, and a new product. */
 export function explainingVariablesSection(
@@ -34,6 +35,7 @@ function volumeTable(result: ExplainingVariables, words: Words, id: string) {
   const { products } = result.density;
   const delivery = Math.max(...products.map((one) => one.deliveryKgPerTurn));
   const density = Math.max(...products.map((one) => one.densityKgPerM3));
+  const error = smallestError(products.map(({ volume }) => volume));
   return table({
     id: `${id}-volumes`,
     caption: say.caption,
@@ -54,13 +56,13 @@ function volumeTable(result: ExplainingVariables, words: Words, id: string) {
       {
         heading: say.volume,
         align: "end",
-        cell: ({ volume }) => explainingVariables.volume(volume.value),
+        cell: ({ volume }) => explainingVariables.volume(volume.value, error),
       },
       {
         heading: say.interval,
         align: "end",
         cell: ({ volume }) =>
-          explainingVariables.volumeRange(volume) ?? explainingVariables.unknown,
+          explainingVariables.volumeRange(volume, error) ?? explainingVariables.unknown,
       },
     ],
   });
@@ -97,7 +99,7 @@ function effectTable(result: ExplainingVariables, words: Words, id: string) {
       {
         heading: say.perUnit,
         align: "end",
-        cell: ({ perUnit, variable }) => say.value(perUnit.value, variable, variables),
+        cell: ({ perUnit, variable }) => say.value(perUnit, variable, variables),
       },
       {
         heading: say.interval,
@@ -108,7 +110,7 @@ function effectTable(result: ExplainingVariables, words: Words, id: string) {
       {
         heading: say.elasticity,
         align: "end",
-        cell: ({ elasticity }) => format.plain(elasticity, 2),
+        cell: ({ elasticity }) => format.fixed(elasticity, 2),
       },
       {
         heading: say.pValue,

@@ -64,7 +64,7 @@ function checkTable(result: FieldCheck, words: Words, id: string) {
         heading: say.normalisedError,
         align: "end",
         cell: ({ agreement }) =>
-          agreement === null ? say.unknown : format.plain(agreement.normalisedError, 2),
+          agreement === null ? say.unknown : format.fixed(agreement.normalisedError, 2),
       },
       {
         heading: say.running,

@@ -74,7 +74,7 @@ function catchTable(result: Outliers, words: Words, id: string) {
       {
         heading: say.limit,
         align: "end",
-        cell: ({ inFill }) => orUnknown(inFill?.criticalValue, (value) => format.plain(value)),
+        cell: ({ inFill }) => orUnknown(inFill?.criticalValue, (value) => format.fixed(value, 2)),
       },
       {
         heading: say.pValue,

@@ -5,6 +5,7 @@ import type { Estimate } from "../../results/estimate.ts";
 import type { Words } from "../../wording/words.ts";
 import { blocks, chart, details, list, paragraph, table } from "../blocks.ts";
 import type { Block, Details } from "../document.ts";
+import { smallestError } from "../smallest-error.ts";
 
 /** How products compare: the sentence, every pair, both charts, scatter, and the figures. */
 export function productComparisonSection(
@@ -54,8 +55,8 @@ function contrastTable(result: ProductComparison, words: Words, id: string) {
   const isPooled = result.contrasts.some(({ notAlike }) => notAlike !== null);
   const p = (value: number | null | undefined) =>
     value == null ? productComparison.unknown : format.pNumber(value);
-  const kilograms = (value: number, { standardError }: Estimate) =>
-    format.number(value, "delivery", size, standardError);
+  const error = smallestError(result.contrasts.flatMap(({ difference }) => difference ?? []));
+  const kilograms = (value: number) => format.number(value, "delivery", size, error);
   return table({
     id: `${id}-contrast-table`,
     caption: say.caption(result),
@@ -66,8 +67,7 @@ function contrastTable(result: ProductComparison, words: Words, id: string) {
         ? {
             heading: say.difference(format.unit("delivery", size)),
             align: "end",
-            cell: ({ difference }) =>
-              difference === null ? "" : kilograms(difference.value, difference),
+            cell: ({ difference }) => (difference === null ? "" : kilograms(difference.value)),
           }
         : null,
       hasDifferences
@@ -77,8 +77,7 @@ function contrastTable(result: ProductComparison, words: Words, id: string) {
             cell: ({ difference }) =>
               difference === null
                 ? ""
-                : (rangeOf(difference, words, (kg) => kilograms(kg, difference)) ??
-                  productComparison.unknown),
+                : (rangeOf(difference, words, kilograms) ?? productComparison.unknown),
           }
         : null,
       { heading: say.ratio, align: "end", cell: ({ ratio }) => format.percent(ratio.value, 1) },
@@ -116,6 +115,7 @@ function productTable(result: ProductComparison, words: Words, id: string) {
     estimate == null
       ? productComparison.unknown
       : say.withInterval(percent(estimate.value), rangeOf(estimate, words, percent));
+  const error = smallestError(result.products.map(({ estimate }) => estimate));
   return table({
     id: `${id}-product-table`,
     caption: say.caption,
@@ -127,14 +127,13 @@ function productTable(result: ProductComparison, words: Words, id: string) {
       {
         heading: say.mean(format.unit("delivery", size)),
         align: "end",
-        cell: ({ estimate }) =>
-          format.number(estimate.value, "delivery", size, estimate.standardError),
+        cell: ({ estimate }) => format.number(estimate.value, "delivery", size, error),
       },
       {
         heading: say.interval,
         align: "end",
         cell: ({ estimate }) =>
-          format.estimateInterval(estimate, "delivery") ?? productComparison.unknown,
+          format.estimateInterval(estimate, "delivery", error) ?? productComparison.unknown,
       },
       { heading: say.spread, align: "end", cell: ({ spread }) => fraction(spread) },
       {
@@ -150,7 +149,7 @@ function productTable(result: ProductComparison, words: Words, id: string) {
 function scatterTable({ scatter }: ProductComparison, words: Words, id: string) {
   const { format, productComparison } = words;
   const { scatterTable: say, contrasts, products, unknown } = productComparison;
-  const plain = (value: number) => format.plain(value);
+  const ratioOf = (value: number) => format.fixed(value, 2);
   return table({
     id: `${id}-scatter-table`,
     caption: say.caption,
@@ -163,7 +162,7 @@ function scatterTable({ scatter }: ProductComparison, words: Words, id: string) 
         cell: ({ ratio }) =>
           ratio === null
             ? unknown
-            : products.withInterval(plain(ratio.value), rangeOf(ratio, words, plain)),
+            : products.withInterval(ratioOf(ratio.value), rangeOf(ratio, words, ratioOf)),
       },
       {
         heading: say.pValue,

@@ -49,7 +49,7 @@ function stepTable({ steps, nearest }: Setting, words: Words, id: string) {
   });
 }
 
-function aroundTable({ around }: Setting, words: Words, id: string) {
+function aroundTable({ around, ratio, turnsPerHectare }: Setting, words: Words, id: string) {
   const say = words.setting.table;
   if (around === null) return null;
   return table({
@@ -61,9 +61,13 @@ function aroundTable({ around }: Setting, words: Words, id: string) {
         ? {
             heading: say.ratio,
             align: "end",
-            cell: ({ setting }) => words.format.plain(setting, 4),
+            cell: ({ setting }) => words.setting.ratio(setting, ratio?.value),
           }
-        : { heading: say.turns, align: "end", cell: ({ setting }) => words.setting.turns(setting) },
+        : {
+            heading: say.turns,
+            align: "end",
+            cell: ({ setting }) => words.setting.turns(setting, turnsPerHectare?.value),
+          },
       ...rateColumns(words),
     ],
   });

@@ -39,7 +39,7 @@ function alternativeTable({ alternatives, options }: TrialPlan, words: Words, id
       {
         heading: say.power(difference),
         align: "end",
-        cell: ({ power }) => format.percent(power, 0),
+        cell: ({ power }) => format.chance(power),
       },
       margin === null
         ? null
@@ -47,7 +47,7 @@ function alternativeTable({ alternatives, options }: TrialPlan, words: Words, id
             heading: say.equivalence(margin),
             align: "end",
             cell: ({ equivalencePower }) =>
-              equivalencePower === null ? "" : format.percent(equivalencePower, 0),
+              equivalencePower === null ? "" : format.chance(equivalencePower),
           },
       judgedAlike ? null : { heading: say.spread, cell: ({ spread }) => trialPlan.spreads[spread] },
     ],

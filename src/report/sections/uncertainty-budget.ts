@@ -44,7 +44,11 @@ function budgetTable(
     columns: [
       { heading: say.source, cell: (line) => source(line.source) },
       { heading: say.law, cell: (line) => law(line.law) },
-      { heading: say.standardUncertainty, align: "end", cell: uncertaintyOf },
+      {
+        heading: say.standardUncertainty,
+        align: "end",
+        cell: (line) => uncertaintyOf(line, lines),
+      },
       { heading: say.sensitivity, align: "end", cell: sensitivityOf },
       {
         heading: say.df,

@@ -23,7 +23,7 @@ export function catchesNeededDetailSayings(
   });
 
   const reachPoint = (at: { readonly catches: number; readonly chance: number }) =>
-    say.reachPoint({ catches: at.catches, chance: whole(at.chance) });
+    say.reachPoint({ catches: at.catches, chance: format.chance(at.chance) });
 
   return {
     ...say.labels,

@@ -106,7 +106,7 @@ export function numberFacts(
     ...plannedFacts(needed, format),
     byMoney: decides === "money",
     reaches: format.plusMinus(needed.reaches),
-    chance: format.percent(needed.chance, 0),
+    chance: format.chance(needed.chance),
     typically: format.plusMinus(needed.typically),
   };
 }

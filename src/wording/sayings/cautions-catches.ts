@@ -105,9 +105,11 @@ export function cautionsCatchesSayings(
         ...besideThem(facts),
       ),
     "catches-disagree": (facts, { catches }) => {
+      const size = Math.max(...facts.pairs.map((pair) => pair.value));
+      const unit = format.unit("delivery", size);
       const each = facts.pairs.map((pair, i) => {
         const gives = pair.catches.length === 1 ? say.oneGives : say.twoGive;
-        const value = format.value(pair.value, "delivery");
+        const value = `${format.number(pair.value, "delivery", size)}\u00a0${unit}`;
         return gives({ catches: numbers(pair.catches), value, first: i === 0 });
       });
       return sentences(

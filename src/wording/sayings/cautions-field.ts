@@ -22,7 +22,7 @@ export function cautionsFieldSayings(
   const off = (share: number) => ({ off: format.percent(Math.abs(share)), less: share < 0 });
   const lawful = lawfulFigures(format, labels.lawful);
   const { stepName } = settingFigures(format);
-  const error = (normalised: number) => format.plain(normalised, 2);
+  const error = (normalised: number) => format.fixed(normalised, 2);
   return {
     ...say,
     // setting

@@ -58,7 +58,10 @@ export function cautionsPlanningSayings(
           });
     },
     "step-leaves-chance": ({ settingError, chance }) =>
-      say["step-leaves-chance"]({ step: signedPercent(settingError), chance: percent(chance, 0) }),
+      say["step-leaves-chance"]({
+        step: signedPercent(settingError),
+        chance: format.chance(chance),
+      }),
     // skipping
     "skip-not-priced": ({ fills }) =>
       fills === 1 || fills === 2 ? say["skip-not-priced"](fills) : labels.spreadTooLittleKnown,

@@ -42,7 +42,7 @@ export function cautionsProductsSayings(
       }),
     "plan-little-power": ({ power, difference }) =>
       say["plan-little-power"]({
-        power: format.percent(power, 0),
+        power: format.chance(power),
         difference: format.percent(difference),
       }),
   };

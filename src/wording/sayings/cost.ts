@@ -53,6 +53,6 @@ export function costFigures(format: Format) {
   const perArea = (perHectare: number, { options }: Cost) =>
     moneyPerAreaWords(perHectare, options.prices.currency, format);
   const area = (hectares: number) =>
-    `${format.plain(format.convert(hectares, "area", hectares), 2)}\u00a0${format.unit("area", hectares)}`;
+    `${format.fixed(format.convert(hectares, "area", hectares), 1)}\u00a0${format.unit("area", hectares)}`;
   return { money, perArea, area };
 }

@@ -22,7 +22,7 @@ type Looks = {
 /** Which words a person at the drill acts on: the one line, how sure it is, and what ends a look. */
 export function decisionSayings(format: Format, say: typeof templates) {
   const { plusMinus } = format;
-  const { figure, turns, stepName } = settingFigures(format);
+  const { ratio, turns, stepName } = settingFigures(format);
   const withinFacts = (value: string, stated: number, itself: number) => ({
     value,
     stated: plusMinus(stated),
@@ -41,7 +41,7 @@ export function decisionSayings(format: Format, say: typeof templates) {
         case "turns-per-hectare":
           return say.setTurns({ turns: turns(value), area: format.unit("area", 1) });
         case "drive-ratio":
-          return say.setRatio(figure(value));
+          return say.setRatio(ratio(value));
         case "step":
           return say.setStep(stepName({ name, setting: value }), assumed);
       }

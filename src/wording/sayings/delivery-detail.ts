@@ -35,7 +35,7 @@ export function deliveryDetailSayings(format: Format, say: typeof templates) {
         }),
         tareKg === null || powerForTare === null
           ? say.wouldBeSeen(mass(detectableKg))
-          : say.tareSeen({ tare: mass(tareKg), chance: format.percent(powerForTare, 0) }),
+          : say.tareSeen({ tare: mass(tareKg), chance: format.chance(powerForTare) }),
       );
     },
     lackOfFit: ({ lackOfFit }: Delivery): string =>

@@ -16,7 +16,7 @@ export function driftChartsSayings(format: Format, say: typeof templates) {
     say.noticed({
       fillsSince: at.fillsSince,
       shift: format.percent(at.shift),
-      chance: format.percent(at.chance, 0),
+      chance: format.chance(at.chance),
     });
   return {
     chart: {

@@ -1,4 +1,5 @@
 import type { Variable } from "../../questions/explaining-variables/result.ts";
+import type { Estimate } from "../../results/estimate.ts";
 import type { Format } from "../format.ts";
 
 const litresPerM3 = 1000;
@@ -17,7 +18,13 @@ export function explainingUnits(format: Format) {
 
   return {
     volumeUnit: us ? "in³" : "L",
-    volume: (volumeM3: number): string => format.plain(volumeM3 * volumePerM3, 4),
+    /** @param error  the smallest of a column */
+    volume: (volumeM3: number, error: number | null): string =>
+      format.sized(
+        volumeM3 * volumePerM3,
+        (error ?? volumeM3) * volumePerM3,
+        error === null ? 4 : 2,
+      ),
     /** As the reader writes it; null: the file gives none. */
     unit: (name: string, variables: readonly Variable[]): string | null => {
       const unit = unitOf(name, variables);
@@ -26,8 +33,17 @@ export function explainingUnits(format: Format) {
     /** Relative change for one unit of the reader. */
     relative: (value: number, name: string, variables: readonly Variable[]): number =>
       value / oneOf(name, variables),
-    /** Delivery for one unit of the reader. */
-    effect: (value: number, name: string, variables: readonly Variable[]): string =>
-      format.plain((value * perTurn) / oneOf(name, variables), 3),
+    /** Delivery for one unit of the reader, as precise as the error of the effect deserves. */
+    effect: (
+      value: number,
+      { standardError }: Pick<Estimate, "standardError">,
+      name: string,
+      variables: readonly Variable[],
+    ): string => {
+      const scale = perTurn / oneOf(name, variables);
+      return standardError === null
+        ? format.sized(value * scale, value * scale, 3)
+        : format.sized(value * scale, standardError * scale, 2);
+    },
   };
 }

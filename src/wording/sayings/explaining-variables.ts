@@ -96,11 +96,13 @@ export function explainingVariablesSayings(format: Format, say: typeof templates
         others.length === 0 ? "" : say.withOthers(format.list(others.map(say.variable))),
       effectUnit: (name: string, variables: readonly Variable[]) =>
         say.effectUnit({ delivery: format.unit("delivery", 1), unit: unitOf(name, variables) }),
-      value: figures.effect,
+      value: (estimate: Estimate, name: string, variables: readonly Variable[]) =>
+        figures.effect(estimate.value, estimate, name, variables),
       range: (estimate: Estimate, name: string, variables: readonly Variable[]) =>
-        range(estimate, (one) => figures.effect(one, name, variables)),
+        range(estimate, (one) => figures.effect(one, estimate, name, variables)),
     },
-    volumeRange: (estimate: Estimate) => range(estimate, figures.volume),
+    volumeRange: (estimate: Estimate, error: number | null) =>
+      range(estimate, (one) => figures.volume(one, error)),
     chart: {
       ...say.chart,
       description: (result: ExplainingVariables): string => {

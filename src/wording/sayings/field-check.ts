@@ -71,7 +71,7 @@ export function fieldCheckSayings(format: Format, say: typeof templates) {
         return withinPrediction === null ? null : say.notJudged({ inside: withinPrediction });
       const { agrees, normalisedError } = agreement;
       return sentences(
-        say.agreement({ agrees, error: format.plain(normalisedError, 2) }),
+        say.agreement({ agrees, error: format.fixed(normalisedError, 2) }),
         best === null ? null : say.best(rateInRange(best)),
       );
     },

@@ -15,9 +15,9 @@ export function lawfulFigures(format: Format, say: typeof templates) {
   };
   const chance = ({ below, above }: Pick<ChanceOutsideLaw, "below" | "above">): string | null => {
     if (below !== null && above !== null)
-      return say.either({ little: format.percent(below), much: format.percent(above) });
-    if (below !== null) return say.tooLittle(format.percent(below));
-    return above === null ? null : say.tooMuch(format.percent(above));
+      return say.either({ little: format.chance(below), much: format.chance(above) });
+    if (below !== null) return say.tooLittle(format.chance(below));
+    return above === null ? null : say.tooMuch(format.chance(above));
   };
   return { limits, chance };
 }

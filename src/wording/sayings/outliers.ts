@@ -27,7 +27,7 @@ export function outliersSayings(format: Format, say: typeof templates) {
   const rate = (chance: number) => format.percent(chance, 0);
   const delivery = ({ value, standardError }: Estimate<"kg/turn">) =>
     format.value(value, "delivery", standardError);
-  const signed = (value: number) => `${value < 0 ? "−" : "+"}${format.plain(Math.abs(value))}`;
+  const signed = (value: number) => `${value < 0 ? "−" : "+"}${format.fixed(Math.abs(value), 2)}`;
   const mishap = (one: Explanation): string => mishapWords(one, format, say.mishaps);
   const causes = ({ explanations }: Suspect) =>
     explanations
@@ -133,8 +133,8 @@ export function outliersSayings(format: Format, say: typeof templates) {
       if (grubbs === null) return say.noGrubbs[missing.grubbs ?? "catches agree exactly"];
       return sentences(
         say.grubbs({
-          statistic: format.plain(grubbs.statistic),
-          limit: format.plain(grubbs.criticalValue),
+          statistic: format.fixed(grubbs.statistic, 2),
+          limit: format.fixed(grubbs.criticalValue, 2),
           p: format.pValue(grubbs.pValue),
         }),
         generalizedEsd === null

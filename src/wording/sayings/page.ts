@@ -4,8 +4,7 @@ import type { Format } from "../format.ts";
 
 /** What the page at the drill says around the answers. */
 export function pageSayings(format: Format, { labels, ...say }: typeof templates) {
-  const { plusMinus } = format;
-  const chance = (share: number) => format.percent(share, 0);
+  const { plusMinus, chance } = format;
   const point = ({ catches, basis, halfWidth, halfWidthAssured }: CurvePoint): string | null => {
     if (halfWidth === null) return null;
     const facts = { count: catches, halfWidth: plusMinus(halfWidth) };

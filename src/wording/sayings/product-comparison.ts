@@ -9,6 +9,7 @@ import type {
 import { studied } from "../../results/studied.ts";
 import type { ComparisonVerdict } from "../../statistics/mean-comparison.ts";
 import type { RatioSet } from "../../statistics/ratio-interval.ts";
+import { powerOfTen } from "../../units/power-of-ten.ts";
 import type { productComparison as templates } from "../en/product-comparison.ts";
 import type { Format } from "../format.ts";
 import { sentences } from "./sentences.ts";
@@ -29,7 +30,8 @@ const mostDecimals = 13;
 function decimalsApart(ratio: number): number {
   const distance = Math.abs(100 * (ratio - 1));
   let decimals = 1;
-  while (decimals < mostDecimals && ratio !== 1 && distance < 0.5 * 10 ** -decimals) decimals++;
+  while (decimals < mostDecimals && ratio !== 1 && distance < 0.5 * powerOfTen(-decimals))
+    decimals++;
   return decimals;
 }
 

@@ -33,8 +33,8 @@ export function repeatabilitySayings(format: Format, say: typeof templates) {
     say.consistent({
       what: say.consistency.names[by],
       name,
-      h: format.plain(h),
-      k: k === null ? null : format.plain(k),
+      h: format.fixed(h, 2),
+      k: k === null ? null : format.fixed(k, 2),
     });
 
   return {
@@ -79,7 +79,7 @@ export function repeatabilitySayings(format: Format, say: typeof templates) {
       description: ({ groups, by, hLimits }: Consistency): string =>
         say.consistencyDescription({
           groups: groups.map((group) => consistent(group, by)).join("; "),
-          h: format.plain(hLimits[1]),
+          h: format.fixed(hLimits[1], 2),
         }),
     },
     chart: {

@@ -9,15 +9,13 @@ import { speedSpan } from "./speed-span.ts";
 
 /** Which sentences are said in a report of what stands behind a setting: the steps, the reach of the drive, the method. */
 export function settingDetailSayings(format: Format, say: typeof templates, short: typeof setting) {
-  const { figure, turns, speed, speedUnit: unit, rate, stepName } = settingFigures(format);
+  const { ratio, turns, speeds, speedUnit: unit, rate, stepName } = settingFigures(format);
   const { turnsWords, rangedTurns, rateFacts } = settingFacts(format, short);
-  const range = (from: number, to: number, shown: (value: number) => string) =>
-    format.range(shown(from), shown(to));
 
   return {
     ...say.labels,
+    ratio,
     turns,
-    speed,
     stepName,
     rateAt: rate,
     target: ({ target, options }: Setting): string | null => {
@@ -47,8 +45,8 @@ export function settingDetailSayings(format: Format, say: typeof templates, shor
       const at = options.drive?.kind === "motor" ? options.speedKmPerH : null;
       const drive = (lower: number, upper: number) =>
         say.reach({
-          rates: range(lower, upper, (value) => format.value(value, "rate")),
-          speeds: at === null ? null : range(at.from, at.to, speed),
+          rates: format.interval({ lower, upper }, "rate"),
+          speeds: at === null ? null : speeds(at.from, at.to),
           unit,
         });
       return (
@@ -56,7 +54,7 @@ export function settingDetailSayings(format: Format, say: typeof templates, shor
           rates === null || rates.empty ? null : drive(rates.lower, rates.upper),
           held === null || target === null
             ? null
-            : say.held({ rate: rate(target), speeds: range(held.lower, held.upper, speed), unit }),
+            : say.held({ rate: rate(target), speeds: speeds(held.lower, held.upper), unit }),
         ) || null
       );
     },
@@ -95,7 +93,7 @@ export function settingDetailSayings(format: Format, say: typeof templates, shor
             .map((step) => `${stepName(step)}: ${format.signedPercent(step.rateError?.value ?? 0)}`)
             .join("; "),
         }),
-      ratio: figure,
+      ratio,
     },
   };
 }

@@ -4,26 +4,34 @@ import type { Format } from "../format.ts";
 
 /** Figures of a setting as every language writes them. */
 export function settingFigures(format: Format) {
-  const figure = (value: number) => format.plain(value, 4);
+  const given = (value: number) => format.plain(value, 4);
+  const perArea = (perHectare: number) => perHectare / format.convert(1, "area", 1);
+  const perHour = (kmPerH: number) => format.convert(kmPerH, "speed", kmPerH);
   return {
-    figure,
+    /** A drive ratio that was reckoned; beside others, with the decimals of the one they belong to. */
+    ratio: (value: number, beside = value) => format.sized(value, beside),
     /** Turns per hectare as turns for the area a person reckons in. */
-    turns: (perHectare: number) => figure(perHectare / format.convert(1, "area", 1)),
-    speed: (kmPerH: number) => format.plain(format.convert(kmPerH, "speed", kmPerH)),
+    turns: (perHectare: number, beside = perHectare) =>
+      format.sized(perArea(perHectare), perArea(beside)),
+    speed: (kmPerH: number) => format.plain(perHour(kmPerH)),
+    speeds: (lower: number, upper: number) => {
+      const shown = (kmPerH: number) => format.sized(perHour(kmPerH), perHour(upper), 3);
+      return format.range(shown(lower), shown(upper));
+    },
     speedUnit: format.unit("speed", 1),
     rate: ({ value, standardError }: Estimate<"kg/ha">) =>
       format.value(value, "rate", standardError),
     span: (
-      { interval }: Pick<Estimate, "interval">,
-      shown: (value: number) => string,
+      { value, interval }: Pick<Estimate, "value" | "interval">,
+      shown: (value: number, beside: number) => string,
       orMore: string,
     ): string | null => {
       if (interval === null || interval.lower === null) return null;
       return interval.upper === null
-        ? `${shown(interval.lower)} ${orMore}`
-        : format.range(shown(interval.lower), shown(interval.upper));
+        ? `${shown(interval.lower, value)} ${orMore}`
+        : format.range(shown(interval.lower, value), shown(interval.upper, value));
     },
     stepName: ({ name, setting }: Pick<RateAtSetting, "name" | "setting">) =>
-      name === null ? figure(setting) : `${name} (${figure(setting)})`,
+      name === null ? given(setting) : `${name} (${given(setting)})`,
   };
 }

@@ -7,7 +7,7 @@ import { settingFigures } from "./setting-figures.ts";
 
 /** Which sentences are said about what to set the drive to. */
 export function settingSayings(format: Format, say: typeof templates) {
-  const { figure, speed, speedUnit: unit, rate, stepName } = settingFigures(format);
+  const { ratio: ratioWords, speed, speedUnit: unit, rate, stepName } = settingFigures(format);
   const { ranged, rangedTurns, rateFacts } = settingFacts(format, say);
   const atSpeeds = ({ meterSpeeds }: Setting): string | null =>
     format.list(
@@ -29,7 +29,7 @@ export function settingSayings(format: Format, say: typeof templates) {
       return sentences(
         ratio === null
           ? say.needsTurns({ ...who, ...turnsFacts })
-          : say.needsRatio({ ...who, ...ranged(ratio, figure, result) }),
+          : say.needsRatio({ ...who, ...ranged(ratio, ratioWords, result) }),
         step === null
           ? null
           : say.nearestStep({
@@ -47,7 +47,11 @@ export function settingFacts(format: Format, say: Pick<typeof templates, "turns"
   const { turns, rate, span } = settingFigures(format);
   const area = format.unit("area", 1);
   const turnsWords = (perHectare: number) => say.turns({ turns: turns(perHectare), area });
-  const ranged = (estimate: Estimate, shown: (value: number) => string, result: Setting) => ({
+  const ranged = (
+    estimate: Estimate,
+    shown: (value: number, beside?: number) => string,
+    result: Setting,
+  ) => ({
     value: shown(estimate.value),
     range: span(estimate, shown, say.orMore),
     level: format.percent(result.options.level, 0),

@@ -31,11 +31,10 @@ export function skipWords(
   const within = format.plusMinus(tolerance);
   if (chanceOff === null)
     return sentences(say.skipTooFew({ tolerance: within, fills: skip.fills }), beside);
-  const off = { leftAt, tolerance: within, chance: format.percent(chanceOff) };
-  return sentences(
-    skip.skips
-      ? say.skipWithin(off)
-      : say.skipNotWithin({ ...off, borne: format.percent(skip.chanceBorne, 0) }),
-    beside,
-  );
+  const borne = format.percent(skip.chanceBorne, 0);
+  const whole = format.chance(chanceOff);
+  // Written alike, the two would look as if neither were the larger.
+  const chance = whole === borne ? format.percent(chanceOff) : whole;
+  const off = { leftAt, tolerance: within, chance };
+  return sentences(skip.skips ? say.skipWithin(off) : say.skipNotWithin({ ...off, borne }), beside);
 }

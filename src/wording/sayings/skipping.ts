@@ -26,16 +26,16 @@ export function skippingSayings(
   const isLeast = (chance: number, least: number | null): least is number =>
     least !== null && chance <= least;
   const chanceOf = (chance: number, least: number | null): string =>
-    isLeast(chance, least) ? say.leastChance(percent(least, 0)) : percent(chance);
+    isLeast(chance, least) ? say.leastChance(percent(least, 0)) : format.chance(chance);
   const onAverage = ({ absolute, absoluteWithScatter }: ExpectedError): string =>
     absoluteWithScatter === null
       ? say.onAverage(percent(absolute))
       : say.onAverageWithout({ error: percent(absolute), counted: percent(absoluteWithScatter) });
   const chanceOfMore = ({ limit, either, upperBound }: ChanceOfError, least: number | null) => {
-    const facts = { limit: plusMinus(limit), atMost: percent(upperBound) };
+    const facts = { limit: plusMinus(limit), atMost: percent(upperBound, 0) };
     return isLeast(either, least)
       ? say.chanceTooSmall({ ...facts, least: percent(least, 0) })
-      : say.chance({ ...facts, chance: percent(either) });
+      : say.chance({ ...facts, chance: format.chance(either) });
   };
 
   return {
@@ -64,7 +64,7 @@ export function skippingSayings(
       if (either === null) return say.lawUnknown(lawfulLimits(lawful));
       return say.law({
         limits: lawfulLimits(lawful),
-        atMost: percent(either.upperBound),
+        atMost: percent(either.upperBound, 0),
         chance: chanceOf(either.chance, leastChance),
       });
     },

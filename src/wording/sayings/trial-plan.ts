@@ -6,7 +6,7 @@ import { sentences } from "./sentences.ts";
 
 /** Which sentences are said about a planned trial. */
 export function trialPlanSayings(format: Format, say: typeof templates) {
-  const { percent, plusMinus, plain } = format;
+  const { chance, percent, plusMinus, plain } = format;
   const chosen = (options: TrialPlanOptions) => ({
     difference: percent(options.difference),
     fillSpread: percent(options.fillSpread),
@@ -54,7 +54,7 @@ export function trialPlanSayings(format: Format, say: typeof templates) {
         turns: plain(input.turns, 6),
         halfWidth: plusMinus(expected.halfWidth),
         difference: percent(options.difference),
-        power: percent(expected.power, 0),
+        power: chance(expected.power),
         reference: options.reference,
       }),
     equivalence: ({ options, expected }: TrialPlan): string | null =>
@@ -62,7 +62,7 @@ export function trialPlanSayings(format: Format, say: typeof templates) {
         ? null
         : say.equivalence({
             margin: plusMinus(options.equivalenceMargin),
-            power: percent(expected.equivalencePower, 0),
+            power: chance(expected.equivalencePower),
           }),
     assumptions: ({ options, fromLog, spreadOfFills, expected }: TrialPlan): string =>
       say.assumptions({

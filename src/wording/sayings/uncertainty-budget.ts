@@ -94,10 +94,14 @@ export function uncertaintyBudgetSayings(format: Format, say: typeof templates) 
         limit: format.percent(check.limit, 2),
       });
     },
-    uncertaintyOf: ({ standardUncertainty, unit }: BudgetLine): string => {
+    /** @param beside  the lines of a column: masses of all have the decimals that the smallest deserves */
+    uncertaintyOf: (
+      { standardUncertainty, unit }: BudgetLine,
+      beside: readonly BudgetLine[],
+    ): string => {
       switch (unit) {
         case "kg/turn":
-          return format.value(standardUncertainty, "delivery", standardUncertainty);
+          return format.value(standardUncertainty, "delivery", smallestOf(beside));
         case "m":
           return `${format.plain(format.convert(standardUncertainty, "length", 1), 2)} ${length}`;
         case "turns":
@@ -150,4 +154,9 @@ export function uncertaintyBudgetSayings(format: Format, say: typeof templates) 
         }),
     },
   };
+}
+
+function smallestOf(lines: readonly BudgetLine[]): number {
+  const masses = lines.filter(({ unit }) => unit === "kg/turn");
+  return Math.min(...masses.map(({ standardUncertainty }) => standardUncertainty));
 }

@@ -37,7 +37,7 @@ describe("fills together, in words", () => {
     );
     // Without the doubled catch fill 3 gives 5.8705 kg in 20 turns, with it 7.8470; the mean of the four gains a quarter.
     expect(plain(say.leftOut(across(season)) ?? "")).toMatch(
-      /^Left out of these figures, because no chance explains it: fill 3 catch 2\. With it the mean over fills would be 0\.33 kg\/turn, and the next fill would be known to ± \d+ %\.$/,
+      /^Left out of these figures, because no chance explains it: fill 3 catch 2\. With it the mean over fills would be 0\.33 kg\/turn, and the next fill would be known to ± [\d.]+ %\.$/,
     );
     expect(say.leftOut(across(aLog(5, 3)))).toBeNull();
   });

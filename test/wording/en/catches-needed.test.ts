@@ -172,7 +172,7 @@ describe("catches that pay, in words", () => {
       /^Your tolerance asks for the next fill to be caught: left at 0\.\d+ kg\/turn it is off by more than ± 3\.0 % with a chance of [\d.]+ %; 5 % would be borne\. In money: left at /,
     );
     expect(plain(say.skip(next(typed, 0.2)))).toMatch(
-      /^The next fill need not be caught: left at 0\.\d+ kg\/turn it is off by more than ± 20 % with a chance of [<\d. ]+ %\. In money: /,
+      /^The next fill need not be caught: left at 0\.\d+ kg\/turn it is off by more than ± 20\.0 % with a chance of [<\d. ]+ %\. In money: /,
     );
     expect(
       plain(say.skip(needed(aLog(5, 0), { fill: "next", ...byMoney(), toleranceFrom: "option" }))),

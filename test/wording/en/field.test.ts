@@ -159,7 +159,7 @@ describe("the uncertainty budget, in words", () => {
   it("gives every line its unit, and what one unit does", () => {
     const cells = result.lines.map((line) => [
       line.source,
-      plain(say.uncertaintyOf(line)),
+      plain(say.uncertaintyOf(line, result.lines)),
       plain(say.sensitivityOf(line)),
     ]);
     expect(cells).toContainEqual(["working width", "0.05 m", "−8.3 % per m"]);

@@ -1,3 +1,13 @@
+import { darkCounterparts } from "../../../charts/palette.ts";
+
+/** Specs are written in light colours; on a dark page each is matched by its attribute and replaced. */
+const darkDrawings = [...darkCounterparts()]
+  .map(
+    ([from, to]) =>
+      `.drawing [fill="${from}"] { fill: ${to}; } .drawing [stroke="${from}"] { stroke: ${to}; }`,
+  )
+  .join("\n  ");
+
 /** Charts: a drawing for wide and one for narrow screens; in the interactive edition a live one above both. */
 export const charts = `
 .chart { margin: 1.75rem 0; background: var(--panel); border: 1px solid var(--rule); border-radius: 0.7rem; padding: 1.1rem 1.25rem 1rem; }
@@ -19,6 +29,10 @@ export const charts = `
 }
 @media screen {
   .chart.alive > .drawing:not(.live) { display: none; }
+}
+/* Paper is light whatever the reader's setting. */
+@media screen and (prefers-color-scheme: dark) {
+  ${darkDrawings}
 }
 .hint { position: fixed; z-index: 3; pointer-events: none; max-width: 20rem; background: var(--ink); color: var(--page); border-radius: 0.45rem; padding: 0.5rem 0.7rem; font-size: 0.875rem; line-height: 1.4; box-shadow: 0 4px 18px rgb(0 0 0 / 0.22); font-variant-numeric: tabular-nums; }
 .hint[hidden] { display: none; }

@@ -1,4 +1,4 @@
-import { darkCounterparts, darkPalette, lightPalette } from "../../../charts/palette.ts";
+import { darkPalette, lightPalette } from "../../../charts/palette.ts";
 
 /** Colours of the page itself. Words on their ground have at least 4.5 : 1; measured in a test by axe-core. */
 const light = {
@@ -46,19 +46,10 @@ const declarations = (colors: typeof light): string =>
     .map(([name, value]) => `--${name}: ${value};`)
     .join(" ");
 
-/** Specs are written in light colours; on a dark page each is matched by its attribute and replaced. */
-const darkDrawings = [...darkCounterparts()]
-  .map(
-    ([from, to]) =>
-      `.drawing [fill="${from}"] { fill: ${to}; } .drawing [stroke="${from}"] { stroke: ${to}; }`,
-  )
-  .join("\n  ");
-
 /** Dark is for screens only: paper is light whatever the reader's setting. */
 export const tokens = `
 :root { color-scheme: light; ${declarations(light)} }
 @media screen and (prefers-color-scheme: dark) {
   :root { color-scheme: dark; ${declarations(dark)} }
-  ${darkDrawings}
 }
 `;
