@@ -44,6 +44,7 @@ export { driftChart } from "./charts/drift.ts";
 export { explainingVariablesChart } from "./charts/explaining-variables.ts";
 export { fanChart } from "./charts/fan.ts";
 export { fieldCheckChart } from "./charts/field-check.ts";
+export { fleetDeliveryChart, fleetFunnelChart, fleetSpreadChart } from "./charts/fleet.ts";
 export { noticingChart } from "./charts/noticing.ts";
 export { outletsChart } from "./charts/outlets.ts";
 export { influenceChart, residualsChart } from "./charts/outliers.ts";

@@ -345,4 +345,5 @@ export type { YoudenCircle, YoudenPoint } from "./statistics/youden.ts";
 export type { CompatibleUnit, ConvertibleUnit, Dimension, UnitOf } from "./units/factors.ts";
 export type { Quantity } from "./wording/format.ts";
 export type { FrameWords } from "./wording/frame.ts";
+export type { SpreadKind } from "./wording/sayings/fleet.ts";
 export type { PageWords } from "./wording/words.ts";

@@ -1,3 +1,4 @@
+import { extent } from "simple-statistics";
 import { at } from "../errors/at.ts";
 import type { MeterModel, Model } from "../model/model.ts";
 import { benjaminiHochberg } from "../statistics/false-discovery.ts";
@@ -141,9 +142,10 @@ function funnelAbout(standings: readonly Standing[], judged: readonly FleetMeter
           },
         ],
   );
-  const turns = leveled.map(({ group }) => group.information);
+  if (leveled.length === 0) return null;
+  const [fewest, most] = extent(leveled.map(({ group }) => group.information));
   return funnelOf(
     leveled.flatMap(({ group, like }) => (like ? [group] : [])),
-    { fewest: Math.min(...turns), most: Math.max(...turns) },
+    { fewest, most },
   );
 }

@@ -1,3 +1,4 @@
+import { extent } from "simple-statistics";
 import type { Catch } from "../../data/types.ts";
 import { OptionError } from "../../errors/errors.ts";
 import type { Fill } from "../../model/meters.ts";
@@ -95,12 +96,13 @@ export function describeVariable(
     catches.flatMap((row) => reader.ofCatch(row) ?? []),
   );
   if (values.length === 0) return null;
+  const [lowest, highest] = extent([...values]);
   return {
     name: reader.name,
     unit: reader.unit,
     fills: fills.filter((fill) => ofFill(fill, reader) !== null).length,
-    lowest: Math.min(...values),
-    highest: Math.max(...values),
+    lowest,
+    highest,
     varies: {
       withinFills: fills.some(({ catches }) =>
         vary(catches.flatMap((row) => reader.ofCatch(row) ?? [])),
@@ -115,6 +117,6 @@ export function describeVariable(
 
 function vary(values: readonly number[]): boolean {
   if (values.length === 0) return false;
-  const [lowest, highest] = [Math.min(...values), Math.max(...values)];
+  const [lowest, highest] = extent([...values]);
   return !isDust(highest - lowest, Math.max(Math.abs(lowest), Math.abs(highest)));
 }
