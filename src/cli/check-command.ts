@@ -1,7 +1,6 @@
 import { newestFillLeftOut } from "../analysis/newest-fill-left-out.ts";
 import { questioning } from "../analysis/questioning.ts";
 import { divisionCautions, scaleDivisionOf } from "../analysis/scale-division.ts";
-import { turnsPerHectareBy } from "../analysis/turns-of-area.ts";
 import type { Setup } from "../data/setup.ts";
 import { checkSetupAgainst } from "../data/setup-against.ts";
 import { suspicionsBeside } from "../data/suspicions.ts";
@@ -24,8 +23,7 @@ export async function checkCommand(path: string, flags: CheckFlags, io: Io): Pro
   const words = await wordsFor(flags.language, "metric");
   const { problems } = words;
   const setup = await setupFor(path, flags, words, io);
-  const perHectare = turnsPerHectareBy(setup);
-  const check = await checkCatchesFile(path, readOptions(flags, path, perHectare));
+  const check = await checkCatchesFile(path, readOptions(flags, path, setup));
   if (!check.ok) {
     const issues = check.issues.map((issue) => ({ ...issue, text: problems.text(issue) }));
     if (flags.json) io.out(JSON.stringify({ ok: false, issues }, null, 2));

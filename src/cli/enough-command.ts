@@ -3,7 +3,6 @@ import { allCautions } from "../analysis/all-cautions.ts";
 import { type DecidedBin, decidedLog } from "../analysis/decided-bin.ts";
 import { planBeforeAnyCatch, plansForNextFill } from "../analysis/next-fill.ts";
 import { type ScaleDivision, scaleDivisionOf } from "../analysis/scale-division.ts";
-import { turnsPerHectareBy } from "../analysis/turns-of-area.ts";
 import { readCatchesTogether } from "../data/read-together.ts";
 import type { Setup } from "../data/setup.ts";
 import { checkSetupAgainst } from "../data/setup-against.ts";
@@ -97,7 +96,7 @@ async function asked(
   }
   const sources = await sourcesOf(args, io);
   const given = await setupFor(args, flags, words, io);
-  const options = togetherOptions(flags, args, words, turnsPerHectareBy(given));
+  const options = togetherOptions(flags, args, words, given);
   const log = await readCatchesTogether(sources, options);
   return { log, setup: await withTyped(given, typedSetup, log), readAs: [] };
 }

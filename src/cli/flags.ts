@@ -201,6 +201,7 @@ export const flags = {
     flag("--setup <file>", "setupOfSpreads", asWritten),
     noSetup,
     sheet,
+    keys,
     replace,
     language,
   ],

@@ -2,11 +2,11 @@ import { stat } from "node:fs/promises";
 import { basename, dirname, isAbsolute, join, parse, resolve } from "node:path";
 import { InvalidArgumentError } from "commander";
 import type { AnalysisOptions } from "../analysis/options.ts";
+import { turnsPerHectareBy } from "../analysis/turns-of-area.ts";
 import type { GivenKeys } from "../data/given-keys.ts";
 import type { ReadOptions } from "../data/read-catches.ts";
 import type { TogetherOptions } from "../data/read-together.ts";
 import type { Setup } from "../data/setup.ts";
-import type { TurnsPerHectareOf } from "../data/simulated-area.ts";
 import type { CatchSource } from "../data/source.ts";
 import { catchSource } from "../node.ts";
 import type { Words } from "../wording/words.ts";
@@ -138,13 +138,14 @@ export interface ReadFlags {
   readonly key?: GivenKeys;
 }
 
+/** How one is read; areas become turns by the setup. */
 export function readOptions(
   { sheet, key }: ReadFlags,
   path: string,
-  turnsPerHectare?: TurnsPerHectareOf,
+  setup: Setup | null,
 ): ReadOptions {
   return {
-    ...(turnsPerHectare === undefined ? {} : { turnsPerHectare }),
+    turnsPerHectare: turnsPerHectareBy(setup),
     ...(sheet === undefined ? {} : { sheet }),
     ...(key === undefined ? {} : { keys: keysOf(key, path) }),
   };
@@ -155,13 +156,13 @@ export function togetherOptions(
   { sheet, key = {} }: ReadFlags,
   paths: readonly string[],
   { usage }: Words,
-  turnsPerHectare: TurnsPerHectareOf,
+  setup: Setup | null,
 ): TogetherOptions {
   const placed = Object.values(key).some((value) => placeNames.has(value));
   if (placed && paths.includes(standardInput))
     throw new InvalidArgumentError(usage.needed.keyOfStream);
   return {
-    turnsPerHectare,
+    turnsPerHectare: turnsPerHectareBy(setup),
     ...(sheet === undefined ? {} : { sheet }),
     keys: (path) => keysOf(key, path),
   };

@@ -79,8 +79,9 @@ async function foundIn(
 ): Promise<FoundSpreads | null> {
   const { from } = flags;
   if (from === undefined) return null;
-  const log = await readCatchesFile(from, readOptions(flags, from));
-  const { open, options } = questioning(log, await setupFor(from, flags, words, io), {});
+  const setup = await setupFor(from, flags, words, io);
+  const log = await readCatchesFile(from, readOptions(flags, from, setup));
+  const { open, options } = questioning(log, setup, {});
   return spreadsForTrial(
     wholeModel(open),
     products,

@@ -3,7 +3,6 @@ import { allCautions } from "../analysis/all-cautions.ts";
 import { type Analysis, analyse } from "../analysis/analyse.ts";
 import type { ColumnNames } from "../analysis/tables/table-names.ts";
 import { tidyTables } from "../analysis/tables/tidy-tables.ts";
-import { turnsPerHectareBy } from "../analysis/turns-of-area.ts";
 import { type LeaveOutKey, leaveOut } from "../data/leave-out.ts";
 import { readCatchesTogether } from "../data/read-together.ts";
 import type { Setup } from "../data/setup.ts";
@@ -74,7 +73,7 @@ export async function reportCommand(
   const sources = await sourcesOf(paths, io);
   const setupSource = await setupSourceFor(paths, flags, words, io);
   const setup = await setupIn(setupSource);
-  const reading = togetherOptions(flags, paths, words, turnsPerHectareBy(setup));
+  const reading = togetherOptions(flags, paths, words, setup);
   const read = await readCatchesTogether(sources, reading);
   const log = withoutLeftOut(read, flags.leaveOut ?? [], words);
   const librarySource = await librarySourceFor(flags, setup);

@@ -43,8 +43,8 @@ async function blank({ setup: given }: SheetFlags, words: Words) {
 }
 
 async function ofLog(path: string, flags: SheetFlags, words: Words, io: Io) {
-  const log = await readCatchesFile(path, readOptions(flags, path));
   const setup = await setupFor(path, flags, words, io);
+  const log = await readCatchesFile(path, readOptions(flags, path, setup));
   const analysis = analyse(log, setup, await optionsFor(flags, setup));
   return {
     files: sheetFiles(analysis, log, setup?.title ?? null, words),

@@ -40,8 +40,8 @@ export async function spreadsCommand(
   for (const path of paths) {
     const source = await catchSource(path);
     if (flags.sha256) hashes.push(sha256Of(bytesOf(source)));
-    const log = await readCatches(source, readOptions(flags, path));
     const setup = await setupFor(path, flags, words, io);
+    const log = await readCatches(source, readOptions(flags, path, setup));
     if (setup !== null) setups.push(setup);
     models.push(wholeModel(questioning(log, setup, {}).open));
   }

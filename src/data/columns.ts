@@ -98,7 +98,8 @@ export const catchColumns = [
     unit: "turns",
     minimum: 0.001,
     maximum: 1_000_000,
-    description: "Meter turns of this catch; parts of a turn are allowed",
+    description:
+      "Meter turns of this catch; parts of a turn are allowed. In their place a column area_ha or area_ac may hold the area that the catch stands for, where the setup tells the drive",
     example: "20",
   },
   {

@@ -1,7 +1,9 @@
 import { copyFile, readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
+import { randomStream } from "../../src/numeric/random.ts";
 import { command, demo, filesIn, fileWith, inFolder } from "../support/command.ts";
+import { inventedFills } from "../support/simulated-fills.ts";
 
 const morning = demo("first-morning/catches.csv");
 
@@ -105,6 +107,42 @@ describe("a file of catches without a setup beside it", () => {
       const path = await fileWith(folder, "setup.json", JSON.stringify(rows));
       const { code, err } = await command("enough", path);
       expect([code, err]).toEqual([0, ""]);
+    });
+  });
+});
+
+describe("areas", () => {
+  const perHectare = 400;
+  const stream = randomStream(3);
+  const bins = Array.from({ length: 8 }, (_, i) => `B${i + 1}`);
+  const log = bins
+    .flatMap((bin) =>
+      inventedFills({ fills: 3, catches: 3, spread: 0.02, scatter: 0.01, bin }, stream),
+    )
+    .map((one) => [one.bin, one.product, one.fill, one.catch, one.turns / perHectare, one.netKg])
+    .map((row) => row.join())
+    .join("\n");
+  it.each([
+    ["report", "--out", "out"],
+    ["enough"],
+    ["check"],
+    ["sheet", "--out", "sheets"],
+    ["spreads", "--out", "spreads.json"],
+  ])("are turns by the setup in %s", async (name, ...args) => {
+    await inFolder(async (folder) => {
+      const path = await fileWith(
+        folder,
+        "log.csv",
+        `bin,product,fill,catch,area_ha,net_kg\n${log}`,
+      );
+      await fileWith(
+        folder,
+        "setup.json",
+        JSON.stringify({ bins: bins.map((bin) => ({ bin, turns_per_hectare: perHectare })) }),
+      );
+      const given = args.map((one) => (one.startsWith("--") ? one : join(folder, one)));
+      const { code, err } = await command(name, path, ...given);
+      expect([code, err]).toEqual([0, expect.not.stringContaining("area")]);
     });
   });
 });

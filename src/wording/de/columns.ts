@@ -16,7 +16,9 @@ export const columns: Readonly<
   product: ["Was im Tank ist, immer gleich geschrieben", "Weizen"],
   fill: ["Nummer dieser Füllung des Tanks, ab 1, in zeitlicher Folge"],
   catch: ["Nummer dieser Probe innerhalb von Tank, Produkt und Füllung, ab 1"],
-  turns: ["Umdrehungen des Dosierers bei dieser Probe; auch Teile einer Umdrehung"],
+  turns: [
+    "Umdrehungen des Dosierers bei dieser Probe; auch Teile einer Umdrehung. Statt ihrer darf eine Spalte Fläche_ha oder Fläche_ac die Fläche nennen, für die die Probe steht, wenn die Einstellungen den Antrieb kennen",
+  ],
   net_kg: [
     "Aufgefangene Masse ohne Behälter; darf leer bleiben, wenn brutto und Tara angegeben sind",
   ],
