@@ -1,5 +1,5 @@
 /*
- * A process of its own that runs a test against one changed file after another, and says whether it noticed. A change may
+ * A process of its own that runs tests against one changed file after another, and says which noticed. A change may
  * never return: whoever started the process ends it then.
  */
 import { readFileSync } from "node:fs";
@@ -11,7 +11,15 @@ import { type Mutant, mutated } from "./mutants.ts";
 /** What the process is sent; null: nothing is changed. */
 export interface Task {
   readonly mutant: Mutant | null;
-  readonly test: string;
+  readonly tests: readonly string[];
+}
+
+/** What it answers. */
+export interface Outcome {
+  /** The first test that fails, or never ran; null: all pass. */
+  readonly noticedBy: string | null;
+  /** By test. */
+  readonly milliseconds: Readonly<Record<string, number>>;
 }
 
 let current: Mutant | null = null;
@@ -45,23 +53,34 @@ const vitest = await createVitest(
   },
 );
 
-async function notices({ mutant, test }: Task): Promise<boolean> {
+async function outcomeOf({ mutant, tests }: Task): Promise<Outcome> {
   if (mutant !== current) {
     for (const one of [current, mutant])
       if (one !== null) vitest.invalidateFile(join(root, one.file));
     current = mutant;
   }
-  const path = join(root, test);
-  const ran = await vitest.runTestSpecifications([
-    vitest.getRootProject().createSpecification(path),
-  ]);
+  const project = vitest.getRootProject();
+  const { testModules, unhandledErrors } = await vitest.runTestSpecifications(
+    tests.map((test) => project.createSpecification(join(root, test))),
+  );
   // It remembers what it ran before, too.
-  const module = ran.testModules.find(({ moduleId }) => moduleId === path);
-  return module === undefined || ran.unhandledErrors.length > 0 || !module.ok();
+  const moduleOf = (test: string) =>
+    testModules.find(({ moduleId }) => moduleId === join(root, test));
+  const failed = tests.find((test) => moduleOf(test)?.state() === "failed");
+  const passes = (test: string) => moduleOf(test)?.ok() ?? false;
+  return {
+    noticedBy:
+      failed ??
+      tests.find((test) => !passes(test)) ??
+      (unhandledErrors.length > 0 ? (tests[0] ?? null) : null),
+    milliseconds: Object.fromEntries(
+      tests.map((test) => [test, moduleOf(test)?.diagnostic().duration ?? 0]),
+    ),
+  };
 }
 
 process.on("message", async (task: Task) => {
-  process.send?.(await notices(task));
+  process.send?.(await outcomeOf(task));
 });
 process.on("disconnect", () => process.exit());
 process.send?.("ready");
