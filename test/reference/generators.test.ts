@@ -14,6 +14,7 @@ const filesIn = (folder: string, ending: RegExp) =>
 
 const tests = filesIn("test", /\.ts$/).filter((path) => !path.endsWith("generators.test.ts"));
 const scripts = filesIn(here, /\.(R|py)$/);
+const kept = filesIn("test/reference", /\.json$/);
 
 const anotherProgram =
   /\bR \d+\.\d|\b(in|by) R\b|\b(numpy|scipy|limma|lme4|nlme|pbkrtest|mpmath|SAS|SPSS|Minitab|Stata)\b|\b(an|another|independent) (independent )?(program|simulation)\b/i;
@@ -43,7 +44,7 @@ function commentsOf(source: string): readonly string[] {
 }
 
 const scriptsNamed = (words: string) =>
-  [...words.matchAll(/test\/reference\/generate\/[\w-]+\.(?:R|py)/g)].map(([path]) => path);
+  [...words.matchAll(/test\/reference\/generate\/[\w/-]+\.(?:R|py)/g)].map(([path]) => path);
 
 /** What a file says is another program's, without saying where it comes from. */
 function unfounded(source: string): readonly string[] {
@@ -55,6 +56,12 @@ function unfounded(source: string): readonly string[] {
       scriptsNamed(comment).length === 0,
   );
 }
+
+/** Numbers, or decimals kept as text. */
+const holdsFigures = (value: unknown): boolean =>
+  typeof value === "object" && value !== null
+    ? Object.values(value).some(holdsFigures)
+    : typeof value !== "boolean" && value !== "" && Number.isFinite(Number(value ?? Number.NaN));
 
 describe("a figure of another program", () => {
   it("is told from others: with its script, R or a book it stands, alone it does not", () => {
@@ -72,15 +79,25 @@ describe("a figure of another program", () => {
     expect(found).toEqual([]);
   });
 
+  it("kept in a file has its script, unless the file has none but what was published", () => {
+    const publishedIn = ["source", "data", "n", "certified", "examples", "factors", "schema"];
+    const others = (path: string) =>
+      Object.entries(JSON.parse(text(path)))
+        .filter(([key, value]) => !publishedIn.includes(key) && holdsFigures(value))
+        .map(([key]) => `${key} of ${path}`);
+    const unnamed = kept.filter((path) => scriptsNamed(text(path)).length === 0);
+    expect(unnamed.length).toBeGreaterThan(10);
+    expect(unnamed.flatMap(others)).toEqual([]);
+  });
+
   it("names scripts that are there", () => {
-    const named = tests.flatMap((path) => scriptsNamed(text(path)));
+    const named = [...tests, ...kept].flatMap((path) => scriptsNamed(text(path)));
     expect(new Set(named).size).toBeGreaterThan(10);
     expect(named.filter((path) => !existsSync(join(root, path)))).toEqual([]);
   });
 });
 
 describe("the scripts that make reference values", () => {
-  const kept = filesIn("test/reference", /\.json$/);
   const all = [...tests, ...kept].map(text).join("\n");
 
   it.each(scripts)("%s is named by a test, by the values it made, or by another script", (path) => {
@@ -88,8 +105,7 @@ describe("the scripts that make reference values", () => {
     const shared = path.endsWith(".py")
       ? `from ${basename(path, ".py")} import`
       : `source("${path}")`;
-    const named = all.includes(`generate/${basename(path)}`);
-    expect(named || others.some((other) => other.includes(shared))).toBe(true);
+    expect(all.includes(path) || others.some((other) => other.includes(shared))).toBe(true);
   });
 
   it.each(scripts)("%s says which tests it serves, and they name it", (path) => {

@@ -66,6 +66,7 @@ export const leisurely: readonly string[] = [
   "test/questions/outliers/named-tests.test.ts",
   "test/questions/skipping.test.ts",
   "test/statistics/without-scatter.test.ts",
+  "test/reference/recomputed.test.ts",
   "test/report/sections/drift.test.ts",
   "test/statistics/change-point.test.ts",
   "test/charts/field.test.ts",

@@ -9,14 +9,13 @@ export interface CertifiedSet {
     groups: readonly (readonly number[])[];
   }>;
   readonly certified: Readonly<Record<string, string | number | Readonly<Record<string, string>>>>;
-  readonly verified: {
-    readonly best_reachable_when_data_are_IEEE_doubles?: Readonly<Record<string, string | number>>;
-  };
 }
 
+const read = (path: string) =>
+  JSON.parse(readFileSync(new URL(`../reference/${path}.json`, import.meta.url), "utf8"));
+
 export function certifiedSet(name: string): CertifiedSet {
-  const file = new URL(`../reference/strd/${name}.json`, import.meta.url);
-  return JSON.parse(readFileSync(file, "utf8"));
+  return read(`strd/${name}`);
 }
 
 /** A certified number; `part` names a coefficient where there are several. */
@@ -28,8 +27,8 @@ export function certified(set: CertifiedSet, key: string, part?: string): number
 }
 
 /** What exact arithmetic gives from the data as doubles hold them: the most that any program can reach. */
-export function bestReachable(set: CertifiedSet, key: string): number {
-  const value = Number(set.verified.best_reachable_when_data_are_IEEE_doubles?.[key]);
-  if (Number.isNaN(value)) throw new Error(`${set.name} has no best reachable ${key}.`);
+export function bestReachable(name: string, key: string): number {
+  const value = Number(read("strd-reachable").reachable[name]?.[key]);
+  if (Number.isNaN(value)) throw new Error(`${name} has no best reachable ${key}.`);
   return value;
 }

@@ -55,7 +55,7 @@ if __name__ == "__main__":
     random = np.random.default_rng(SEED)
     reference = {
         "name": "Chance that a lasting shift has been found, asked after every value with the series' own spread",
-        "source": {"method": f"simulation, {SERIES} series a row, seed {SEED}, by generate/lasting_shift_power.py"},
+        "source": {"method": f"simulation, {SERIES} series a row, seed {SEED}, by test/reference/generate/lasting_shift_power.py"},
         "how_obtained": f"numpy {np.__version__}, scipy {scipy.__version__}",
         "what_it_checks": "table of lastingShiftChance",
         "afters": AFTERS,

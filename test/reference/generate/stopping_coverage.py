@@ -91,7 +91,7 @@ if __name__ == "__main__":
     ]
     reference = {
         "name": "Coverage of a fill whose catches stop at the tolerance, by who speaks for their scatter",
-        "source": {"method": f"simulation, {FILLS} fills a cell, seed {SEED}, by generate/stopping_coverage.py"},
+        "source": {"method": f"simulation, {FILLS} fills a cell, seed {SEED}, by test/reference/generate/stopping_coverage.py"},
         "how_obtained": f"numpy {np.__version__}, scipy {scipy.__version__}",
         "what_it_checks": "simulateStopping of the stopping study",
         "ratios": RATIOS,
