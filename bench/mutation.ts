@@ -1,9 +1,11 @@
 /**
  * Changes the code in small ways, one at a time, and asks whether a test of the topic notices. Writes reports/mutation.md.
- * Options: --sample N, default 600; --seed N; --only src/statistics, a part of the code, which is only printed.
+ * Options: --sample N, default 600; --seed N; --only src/statistics, a part of the code, which is only printed; --workers N,
+ * default as many as the machine has.
  * What is known already is kept in .cache, so that a run that was interrupted goes on.
  */
 import { appendFileSync, existsSync, mkdirSync, readFileSync } from "node:fs";
+import { availableParallelism } from "node:os";
 import { join } from "node:path";
 import { parseArgs } from "node:util";
 import { SingleBar } from "cli-progress";
@@ -21,6 +23,7 @@ const { values } = parseArgs({
     sample: { type: "string", default: "600" },
     seed: { type: "string", default: "1" },
     only: { type: "string", default: "src/" },
+    workers: { type: "string", default: String(availableParallelism()) },
   },
 });
 const seed = Number(values.seed);
@@ -44,28 +47,43 @@ const known = new Map<string, Fate>(
     .map((line) => JSON.parse(line)),
 );
 
-const watched = new Watched();
+const workers = Array.from({ length: Number(values.workers) }, () => new Watched());
+const close = () => {
+  for (const watched of workers) watched.close();
+};
 process.once("SIGINT", () => {
-  watched.close();
+  close();
   process.exit(130);
 });
 const bar = new SingleBar({ format: "{bar} {value} of {total} changes, {name}", fps: 2 });
 bar.start(sample.length, 0, { name: "" });
-const tried: Tried[] = [];
-for (const mutant of sample) {
-  bar.increment({ name: mutant.file });
-  const name = nameOf(mutant);
-  let fate = known.get(name);
-  // A test that is there now may notice what none did.
-  if (fate === undefined || fate.is === "survived") {
-    fate = await watched.fateOf(mutant, testsOf(mutant.file));
-    appendFileSync(kept, `${JSON.stringify([name, fate])}\n`);
-  }
-  tried.push({ mutant, fate });
-}
+const fates = new Map<Mutant, Fate>();
+const waiting = sample.values();
+await Promise.all(
+  workers.map(async (watched) => {
+    for (const mutant of waiting) {
+      bar.increment({ name: mutant.file });
+      fates.set(mutant, await fateOf(mutant, watched));
+    }
+  }),
+);
 bar.stop();
-watched.close();
+close();
 
+async function fateOf(mutant: Mutant, watched: Watched): Promise<Fate> {
+  const name = nameOf(mutant);
+  const before = known.get(name);
+  // A test that is there now may notice what none did.
+  if (before !== undefined && before.is !== "survived") return before;
+  const fate = await watched.fateOf(mutant, testsOf(mutant.file));
+  appendFileSync(kept, `${JSON.stringify([name, fate])}\n`);
+  return fate;
+}
+
+const tried: readonly Tried[] = sample.flatMap((mutant) => {
+  const fate = fates.get(mutant);
+  return fate === undefined ? [] : [{ mutant, fate }];
+});
 const page = mutationPage(tried, seed);
 if (values.only === "src/") {
   const survived = tried.filter(({ fate }) => fate.is === "survived").map(({ mutant }) => mutant);
