@@ -18,8 +18,6 @@ export interface Task {
 export interface Outcome {
   /** The first test that fails, or never ran; null: all pass. */
   readonly noticedBy: string | null;
-  /** By test. */
-  readonly milliseconds: Readonly<Record<string, number>>;
 }
 
 let current: Mutant | null = null;
@@ -73,9 +71,6 @@ async function outcomeOf({ mutant, tests }: Task): Promise<Outcome> {
       failed ??
       tests.find((test) => !passes(test)) ??
       (unhandledErrors.length > 0 ? (tests[0] ?? null) : null),
-    milliseconds: Object.fromEntries(
-      tests.map((test) => [test, moduleOf(test)?.diagnostic().duration ?? 0]),
-    ),
   };
 }
 

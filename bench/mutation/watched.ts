@@ -7,10 +7,8 @@ import type { Outcome, Task } from "./runner.ts";
 
 const runner = fileURLToPath(new URL("runner.ts", import.meta.url));
 
-/** How long tests may take against a change: what they take without one is no guide when the machine is busy elsewhere. */
-const limitOf = (usualMs: number) => 30_000 + 6 * usualMs;
-/** For tests that nobody has run yet. */
-const firstLimitMs = 900_000;
+/** How long tests may take against a change, on a machine that is busy elsewhere. */
+const limitMs = 300_000;
 
 /** What became of a change. */
 export type Fate =
@@ -21,14 +19,18 @@ export type Fate =
 /** A test fails as things are, so that it can tell nothing. */
 export class FailsUnchanged extends Error {}
 
+/** Whether tests pass as things are, each asked once whoever wants to know. */
+const passing = new Map<string, Promise<boolean>>();
+
 /** Runs tests against changes in a process that is started anew where one never ends. */
 export class Watched {
   #child: ChildProcess | null = null;
-  readonly #usual = new Map<string, number>();
 
   /**
    * The test of its own name first, which notices most; the others in one run, which is left at the first that fails; those
    * that replace a module each in a run of its own.
+   *
+   * @throws FailsUnchanged where a test that notices fails without the change too
    */
   async fateOf(mutant: Mutant, [own, ...others]: readonly string[]): Promise<Fate> {
     const together = others.filter((test) => !replacing.includes(test));
@@ -36,9 +38,13 @@ export class Watched {
     for (const tests of [own === undefined ? [] : [own], together, ...apart]) {
       const [first] = tests;
       if (first === undefined) continue;
-      const outcome = await this.#ask({ mutant, tests }, limitOf(await this.#usualOf(tests)));
-      if (outcome === null) return { is: "never ended", by: first };
-      if (outcome.noticedBy !== null) return { is: "noticed", by: outcome.noticedBy };
+      const outcome = await this.#ask({ mutant, tests });
+      const noticing = outcome === null ? tests : [outcome.noticedBy ?? []].flat();
+      if (noticing.length === 0) continue;
+      if (!(await this.#pass(noticing))) throw new FailsUnchanged(noticing.join(", "));
+      return outcome === null
+        ? { is: "never ended", by: first }
+        : { is: "noticed", by: noticing[0] ?? first };
     }
     return { is: "survived" };
   }
@@ -48,21 +54,19 @@ export class Watched {
     this.#child = null;
   }
 
-  async #usualOf(tests: readonly string[]): Promise<number> {
-    const unknown = tests.filter((test) => !this.#usual.has(test));
-    if (unknown.length > 0) {
-      const outcome = await this.#ask({ mutant: null, tests: unknown }, firstLimitMs);
-      if (outcome === null || outcome.noticedBy !== null)
-        throw new FailsUnchanged(outcome?.noticedBy ?? unknown.join(", "));
-      for (const test of unknown) this.#usual.set(test, outcome.milliseconds[test] ?? 0);
-    }
-    return tests.reduce((total, test) => total + (this.#usual.get(test) ?? 0), 0);
+  #pass(tests: readonly string[]): Promise<boolean> {
+    const key = tests.join();
+    const asked =
+      passing.get(key) ??
+      this.#ask({ mutant: null, tests }).then((outcome) => outcome?.noticedBy === null);
+    passing.set(key, asked);
+    return asked;
   }
 
   /** Null: there was no answer within the limit. */
-  async #ask(task: Task, limitMs: number): Promise<Outcome | null> {
+  async #ask(task: Task): Promise<Outcome | null> {
     const child = await this.#ready();
-    const within = AbortSignal.timeout(Math.ceil(limitMs));
+    const within = AbortSignal.timeout(limitMs);
     const gone = new AbortController();
     const end = () => gone.abort();
     child.once("exit", end);
