@@ -10,6 +10,15 @@ const runner = fileURLToPath(new URL("runner.ts", import.meta.url));
 /** How long tests may take against a change, on a machine that is busy elsewhere. */
 const limitMs = 300_000;
 
+/** Tests of a run, from the nearest on: the first notices most. */
+const sizes = [1, 3, 8];
+
+function runsOf(tests: readonly string[]): readonly (readonly string[])[] {
+  const ends = sizes.map((_, i) => sizes.slice(0, i + 1).reduce((a, b) => a + b, 0));
+  const bounds = [0, ...ends, tests.length];
+  return bounds.slice(1).map((end, i) => tests.slice(bounds[i], Math.max(end, bounds[i] ?? 0)));
+}
+
 /** What became of a change. */
 export type Fate =
   | { readonly is: "noticed"; readonly by: string }
@@ -27,15 +36,15 @@ export class Watched {
   #child: ChildProcess | null = null;
 
   /**
-   * The test of its own name first, which notices most; the others in one run, which is left at the first that fails; those
-   * that replace a module each in a run of its own.
+   * The nearest tests first, a few at a time: a run is left at the first that fails, but not before it has loaded all. Those
+   * that replace a module have a run each.
    *
    * @throws FailsUnchanged where a test that notices fails without the change too
    */
-  async fateOf(mutant: Mutant, [own, ...others]: readonly string[]): Promise<Fate> {
-    const together = others.filter((test) => !replacing.includes(test));
-    const apart = others.filter((test) => replacing.includes(test)).map((test) => [test]);
-    for (const tests of [own === undefined ? [] : [own], together, ...apart]) {
+  async fateOf(mutant: Mutant, all: readonly string[]): Promise<Fate> {
+    const together = all.filter((test) => !replacing.includes(test));
+    const apart = all.filter((test) => replacing.includes(test)).map((test) => [test]);
+    for (const tests of [...runsOf(together), ...apart]) {
       const [first] = tests;
       if (first === undefined) continue;
       const outcome = await this.#ask({ mutant, tests });
