@@ -56,7 +56,7 @@ function volumeTable(result: ExplainingVariables, words: Words, id: string) {
       {
         heading: say.volume,
         align: "end",
-        cell: ({ volume }) => explainingVariables.volume(volume.value, error),
+        cell: ({ volume }) => explainingVariables.volume(volume, error),
       },
       {
         heading: say.interval,

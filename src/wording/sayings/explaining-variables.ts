@@ -83,7 +83,8 @@ export function explainingVariablesSayings(format: Format, say: typeof templates
       });
       return sentences(predicted, line === null ? null : say.straightLine(value(line.estimate)));
     },
-    volume: figures.volume,
+    volume: (estimate: Estimate, error = estimate.standardError) =>
+      figures.volume(estimate.value, error),
     volumeTable: {
       ...say.volumeTable,
       density: say.densityAxis,
@@ -101,7 +102,7 @@ export function explainingVariablesSayings(format: Format, say: typeof templates
       range: (estimate: Estimate, name: string, variables: readonly Variable[]) =>
         range(estimate, (one) => figures.effect(one, estimate, name, variables)),
     },
-    volumeRange: (estimate: Estimate, error: number | null) =>
+    volumeRange: (estimate: Estimate, error = estimate.standardError) =>
       range(estimate, (one) => figures.volume(one, error)),
     chart: {
       ...say.chart,
