@@ -89,6 +89,18 @@ describe("delivery of one fill", () => {
     expect(codes(result)).toContain("heteroscedastic-error-used");
   });
 
+  it("says how far two catches lie apart, of their mean", () => {
+    const two = aFill(
+      [
+        [20, 6.0],
+        [20, 6.9],
+      ],
+      { fill: 4 },
+    );
+    const told = answer([...history, ...two]).cautions.find(({ code }) => code === "two-disagree");
+    expect(told?.facts).toMatchObject({ relativeDifference: expect.closeTo(0.045 / 0.3225, 12) });
+  });
+
   it("borrows the scatter of earlier fills, and then one catch has an interval", async () => {
     const result = answer([...history, ...aFill([[20, 6.1]], { fill: 4 })]);
     const [df, half] = await evalR(

@@ -199,6 +199,7 @@ describe("several checks", () => {
     expect(running.map((one) => one.factor.value)).toEqual(
       left.map((_, i) => expect.closeTo(mean(factors.slice(0, i + 1)), 10)),
     );
+    expect(running.map(({ checks }) => checks)).toEqual([1, 2, 3, 4]);
     expect(running[0]?.factor.interval).toBeNull();
     expect(running.at(-1)?.factor).toEqual(factor);
   });

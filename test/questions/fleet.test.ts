@@ -27,6 +27,9 @@ describe("sixty meters of four products", () => {
     const { ratio, adjusted, df } = present(answer.meters[7]?.delivery);
     expect(ratio.value).toBeGreaterThan(1.2);
     expect(ratio.value).toBeLessThan(1.35);
+    const { lower, upper } = present(ratio.interval);
+    expect(present(lower) + present(upper)).toBeCloseTo(2 * ratio.value, 12);
+    expect(present(lower)).toBeLessThan(ratio.value);
     expect(adjusted).toBeLessThan(0.002);
     expect(df).toBe(13);
     const { relative, typical, meters } = present(answer.meters[22]?.scatter);

@@ -95,6 +95,8 @@ describe("a column that parts the fills of a meter", () => {
     const scale = ["a", "b", "c", "a", "b", "c"];
     const of = [0.4, 0.41, 0.42, 0.401, 0.411, 0.421];
     expect(found(logOf({ scale }, of))).toMatchObject([{ low: "a", high: "c" }]);
+    // Those of b and c overlap, those of a lie apart.
+    expect(found(logOf({ scale }, [0.4, 0.41, 0.412, 0.401, 0.411, 0.4105]))).toEqual([]);
   });
 
   it("explains a change that was found where the column changed", () => {
