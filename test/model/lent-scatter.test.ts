@@ -68,6 +68,13 @@ describe("earlier fills of a meter and other bins", () => {
     ).toBeGreaterThan(8);
   });
 
+  it("have no part in it where nobody lends", () => {
+    expect(chooseScatter(today, nothingLent)).toMatchObject({
+      source: "own",
+      lentBy: { fills: 0, meters: 0, assumed: false },
+    });
+  });
+
   it("are in the model as the formula has them, worked out by R from the catches", async () => {
     const own = [
       [6.05, 5.97, 6.02],
