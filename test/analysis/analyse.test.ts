@@ -12,6 +12,15 @@ async function analysisOf(rows: string, options: Partial<AnalysisOptions> = {}):
 }
 
 describe("analyse", () => {
+  it("tells from when to when catches were taken, in whatever order they stand", async () => {
+    const text = ["2026-04-12", "2026-04-02T06:20", "2026-05-01", ""]
+      .map((day, i) => `1,pea,${i + 1},1,20,6.0${i},${day}`)
+      .join("\n");
+    const header = "bin,product,fill,catch,turns,net_kg,taken_at";
+    const log = await readCatches({ name: "catches.csv", text: `${header}\n${text}` });
+    expect(analyse(log).input.period).toEqual({ first: "2026-04-02T06:20", last: "2026-05-01" });
+  });
+
   const season = (levels: readonly number[]) =>
     levels
       .flatMap((level, fill) =>

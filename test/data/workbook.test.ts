@@ -1,5 +1,6 @@
 import * as XLSX from "@e965/xlsx";
 import { describe, expect, it } from "vitest";
+import { readCatches } from "../../src/data/read-catches.ts";
 import {
   bytesOf,
   csv,
@@ -145,6 +146,29 @@ describe("a workbook that is refused", () => {
         "catches.xlsx: found an empty sheet "Sheet1"; needed a first row that names the columns and one row for each catch. Check that the workbook was saved, and that it is the right one.",
       ]
     `);
+  });
+
+  it("names every kind of formula that failed, and reads yes and no", async () => {
+    const failures = [
+      [0x00, "#NULL!"],
+      [0x07, "#DIV/0!"],
+      [0x0f, "#VALUE!"],
+      [0x17, "#REF!"],
+      [0x1d, "#NAME?"],
+      [0x24, "#NUM!"],
+      [0x2a, "#N/A"],
+    ] as const;
+    for (const [v, told] of failures) {
+      const book = XLSX.utils.book_new();
+      const sheet = XLSX.utils.aoa_to_sheet([header, [...first]]);
+      sheet.F2 = { t: "e", v };
+      XLSX.utils.book_append_sheet(book, sheet, "A");
+      const [problem] = await problemsOf({ name: "catches.xlsx", bytes: bytesOf(book) });
+      expect(problem).toContain(`column net_kg: found "${told}"`);
+    }
+    const left = workbook({ A: [header, first.with(7, true).with(8, "spilled")] });
+    const { catches } = await readCatches(left);
+    expect(catches.map(({ leftOut }) => leftOut)).toEqual(["spilled"]);
   });
 
   it("refuses a number that the spreadsheet took for a date", async () => {

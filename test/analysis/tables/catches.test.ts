@@ -103,6 +103,16 @@ describe("one row a catch", () => {
     expect(rows[2]?.residual_kg).toBeCloseTo(9 - 6.1, 12);
   });
 
+  it("has catches in their order, left out or not", () => {
+    const rows = [
+      aCatch({ catch: 1, turns: 20, netKg: 9, leftOut: "bag slipped" }),
+      aCatch({ catch: 2, turns: 20, netKg: 6 }),
+      aCatch({ catch: 3, turns: 20, netKg: 6.1 }),
+    ];
+    const log = aLog(rows);
+    expect(augment(log, analyse(log)).map((row) => row.catch)).toEqual([1, 2, 3]);
+  });
+
   it("has no standardised residual of a lone catch, nor where catches agree exactly", () => {
     const lone = aLog(aFill([[20, 6]]));
     expect(augment(lone, analyse(lone))[0]).toMatchObject({

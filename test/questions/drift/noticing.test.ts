@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { fitModel } from "../../../src/model/model.ts";
 import { noticingOf } from "../../../src/questions/drift/noticing.ts";
 import { lastingShiftChance } from "../../../src/statistics/lasting-shift-power.ts";
+import { aFill } from "../../support/catches.ts";
 import { present } from "../../support/reference.ts";
 import { inventedFills } from "../../support/simulated-fills.ts";
 
@@ -40,7 +41,21 @@ describe("chances to notice a shift", () => {
     expect(largest).toEqual([...largest].sort((a, b) => a - b));
   });
 
-  it("are not known with two fills", () => {
+  it("are not known with two fills, while fills trend, and where nobody asked", () => {
     expect(noticed(2)).toBeNull();
+    const rising = Array.from({ length: 12 }, (_, f) =>
+      aFill(
+        [20, 20, 20].map((turns, c) => [turns, 6 * (1 + 0.02 * f + 0.001 * (c - 1))] as const),
+        {
+          fill: f + 1,
+        },
+      ),
+    ).flat();
+    const { across, history } = present(fitModel(rising, options).meters[0]);
+    expect(history.trending).not.toBeNull();
+    expect(noticingOf({ across, history })).toBeNull();
+    const steady = { ...history, trending: null };
+    expect(noticingOf({ across, history: steady })).not.toBeNull();
+    expect(noticingOf({ across, history: { ...steady, status: "not asked" } })).toBeNull();
   });
 });
