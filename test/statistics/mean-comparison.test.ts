@@ -4,11 +4,13 @@ import { NumericalError } from "../../src/errors/errors.ts";
 import { studentTQuantile } from "../../src/numeric/distributions/student-t.ts";
 import { blockLayout, independentLayout } from "../../src/statistics/comparison-layout.ts";
 import { compareMeans, type MeanComparisonOptions } from "../../src/statistics/mean-comparison.ts";
+import type { RatioSet } from "../../src/statistics/ratio-interval.ts";
 import {
   allPairs,
   bonferroniRule,
   studentizedRangeRule,
 } from "../../src/statistics/simultaneous.ts";
+import { mean } from "../../src/statistics/summary.ts";
 import ratios from "../reference/ratio/fieller-welch.json" with { type: "json" };
 import { present } from "../support/reference.ts";
 
@@ -52,6 +54,43 @@ describe("two groups by themselves", () => {
       expect(equivalenceAt(margin).equivalent).toBe(equivalent);
       expect(equivalenceAt(margin).pValue < 0.05).toBe(equivalent);
     }
+  });
+});
+
+describe("ratios whose denominator may be nothing", () => {
+  const tenths = fc.integer({ min: -10, max: 60 }).map((tenth) => tenth / 10);
+  const values = fc.array(tenths, { minLength: 3, maxLength: 5 });
+  const holds = (set: RatioSet, ratio: number) => {
+    if (set.shape === "whole line") return true;
+    return set.shape === "interval"
+      ? set.lower <= ratio && ratio <= set.upper
+      : ratio <= set.below || ratio >= set.above;
+  };
+  const compared = (x: readonly number[], y: readonly number[], margin: number | null) =>
+    only(
+      compareMeans(independentLayout([x, y], pairs, null, "separate"), pairs, { ...plain, margin }),
+    );
+
+  it("hold 1 exactly where no difference is found, whatever their shape", () => {
+    const shapes = new Set<string>();
+    fc.assert(
+      fc.property(values, values, (x, y) => {
+        fc.pre(new Set(x).size > 1 && new Set(y).size > 1 && mean(y) !== 0);
+        const { ratioSet, differenceFound } = compared(x, y, null);
+        if (ratioSet === null) return;
+        shapes.add(ratioSet.shape);
+        expect(holds(ratioSet, 1)).toBe(!differenceFound);
+      }),
+      { numRuns: 400, seed: 4 },
+    );
+    expect(shapes).toEqual(new Set(["interval", "two half-lines", "whole line"]));
+  });
+
+  it("are two half-lines without 1 where the second is nothing to speak of, and the first is", () => {
+    const { ratioSet, differenceFound } = compared([5, 5.2, 4.9], [0.3, -0.2, 0.4], null);
+    expect([ratioSet?.shape, differenceFound]).toEqual(["two half-lines", true]);
+    expect(holds(present(ratioSet), 1)).toBe(false);
+    expect(holds(present(ratioSet), 1000)).toBe(true);
   });
 });
 
