@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { type CatchColumn, catchColumns } from "../../src/data/columns.ts";
+import { type CatchColumn, catchColumns, catchColumns } from "../../src/data/columns.ts";
 import { csv, logOf } from "../support/catch-files.ts";
 import { root } from "../support/compiler.ts";
 import { codeSpans } from "../tools/docs/markdown.ts";
@@ -98,5 +98,25 @@ describe("a column that is only recorded", () => {
     ],
   ])("is named %s in the table, in the type, and where it is used", (word, places) => {
     expect(naming(word)).toEqual(places);
+  });
+});
+
+describe("an empty sheet", () => {
+  it("has what is asked for at the drill, no more", () => {
+    expect(catchColumns.filter(({ inSheet }) => inSheet).map(({ name }) => name)).toEqual([
+      "bin",
+      "product",
+      "fill",
+      "catch",
+      "turns",
+      "gross_kg",
+      "tare_kg",
+      "taken_at",
+      "meter_rpm",
+      "bin_level_pct",
+      "operator",
+      "note",
+      "checked",
+    ]);
   });
 });
