@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { type CatchColumn, catchColumns, catchColumns } from "../../src/data/columns.ts";
+import { type CatchColumn, catchColumns } from "../../src/data/columns.ts";
 import { csv, logOf } from "../support/catch-files.ts";
 import { root } from "../support/compiler.ts";
 import { codeSpans } from "../tools/docs/markdown.ts";
