@@ -1,8 +1,8 @@
 /** Tries to make it fail, and says what became of it. Writes reports/trust.md. */
-import { writeFileSync } from "node:fs";
+import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { parseArgs } from "node:util";
 import { attacks } from "./attack/attacks.ts";
-import { type Tally, tallyOf, trustPage } from "./attack/trust.ts";
+import { type Noticed, type Tally, tallyOf, trustPage } from "./attack/trust.ts";
 
 const { values } = parseArgs({
   options: {
@@ -12,6 +12,12 @@ const { values } = parseArgs({
   },
 });
 const [seed, effort] = [Number(values.seed), Number(values.effort)];
+/** As `npm run mutation` left it. */
+function noticedOf(): Noticed | null {
+  const page = new URL("../reports/mutation.json", import.meta.url);
+  return existsSync(page) ? JSON.parse(readFileSync(page, "utf8")) : null;
+}
+
 const tallies: Tally[] = [];
 for (const attack of attacks) {
   if (values.only !== undefined && attack.name !== values.only) continue;
@@ -25,7 +31,7 @@ for (const attack of attacks) {
 if (values.only === undefined) {
   writeFileSync(
     new URL("../reports/trust.md", import.meta.url),
-    `${trustPage(tallies, seed, effort).join("\n")}\n`,
+    `${trustPage(tallies, seed, effort, noticedOf()).join("\n")}\n`,
   );
   console.log("reports/trust.md written.");
 }

@@ -33,11 +33,22 @@ function streamOf(name: string): number {
 
 const shown = 20;
 
-/** The page: what was tried and what became of it. Without times, so that one seed gives one page. */
+/** What became of small changes of the code. */
+export interface Noticed {
+  readonly changes: number;
+  readonly score: number;
+}
+
+/**
+ * The page: what was tried and what became of it. Without times, so that one seed gives one page.
+ *
+ * @param noticed  null: nobody has asked
+ */
 export function trustPage(
   tallies: readonly Tally[],
   seed: number,
   effort: number,
+  noticed: Noticed | null = null,
 ): readonly string[] {
   const inputs = tallies.filter(({ attack }) => !attack.faults);
   const injected = tallies.filter(({ attack }) => attack.faults);
@@ -80,6 +91,12 @@ export function trustPage(
     ),
     "",
     "Survived: the old report stands whole or the new one does, no trace of the program is printed, and the next run ends with the new report.",
+    ...(noticed === null
+      ? []
+      : [
+          "",
+          `Of ${noticed.changes} small changes of the code, tests of their topic notice ${(100 * noticed.score).toFixed(1)} % (\`npm run mutation\`, mutation.md).`,
+        ]),
     ...(bad.length === 0 ? [] : ["", "## What was not withstood", "", ...bad.slice(0, shown)]),
   ];
 }
