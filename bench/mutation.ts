@@ -9,7 +9,6 @@ import { availableParallelism } from "node:os";
 import { join } from "node:path";
 import { parseArgs } from "node:util";
 import { SingleBar } from "cli-progress";
-import { randomStream } from "../src/numeric/random.ts";
 import { root } from "../test/support/compiler.ts";
 import { type Mutant, mutantsOf } from "./mutation/mutants.ts";
 import { mutationPage, scoreOf, type Tried } from "./mutation/page.ts";
@@ -31,13 +30,14 @@ const { files, testsOf } = topics();
 const all = files
   .filter((file) => file.startsWith(values.only))
   .map((file) => mutantsOf(file, readFileSync(join(root, file), "utf8")));
-const sample = sampleOf(all, Number(values.sample), randomStream(seed));
 
+const texts = new Map(files.map((file) => [file, readFileSync(join(root, file), "utf8")]));
 /** By the text around it, so that what a change of the code left alone is not asked again. */
 const nameOf = ({ file, start, end, put }: Mutant) => {
-  const text = readFileSync(join(root, file), "utf8");
+  const text = texts.get(file) ?? "";
   return JSON.stringify([file, text.slice(Math.max(0, start - 60), end + 60), put]);
 };
+const sample = sampleOf(all, Number(values.sample), seed, nameOf);
 const folder = join(root, ".cache");
 mkdirSync(folder, { recursive: true });
 const kept = join(folder, "mutation.jsonl");

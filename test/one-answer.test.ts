@@ -228,12 +228,12 @@ describe("the same answer, wherever it is read", () => {
       en: {
         action: "One more catch of 20 turns",
         // t(0.975, 1)·√(0.004/40 + 0.2²/6·(2/40)²) over 0.31 kg/turn: both weights end in steps of 0.2 kg.
-        sure: "0.310 kg/turn so far, ± 44 %.",
+        sure: "0.310 kg/turn so far, ± 44.3 %.",
         enough: "two catches cannot say how much they scatter. Take a third, then ask again.",
       },
       de: {
         action: "Noch eine Probe mit 20 Umdrehungen",
-        sure: "bisher 0,310 kg/U, ± 44 %.",
+        sure: "bisher 0,310 kg/U, ± 44,3 %.",
         enough:
           "Zwei Proben können nicht sagen, wie stark sie streuen. Nehmen Sie eine dritte, dann fragen Sie wieder.",
       },
@@ -251,17 +251,17 @@ describe("the same answer, wherever it is read", () => {
         reasons: ["catches-disagree"],
       },
       en: {
-        action: "Look first: catches 1 and 2 lie 64 % apart",
+        action: "Look first: catches 1 and 2 lie 63.7 % apart",
         sure: "0.2275 kg/turn so far; how far off it may be is not known.",
         enough: "a catch of this fill must be explained or repeated first;",
       },
       de: {
-        action: "Erst nachsehen: die Proben 1 und 2 liegen 64 % auseinander",
+        action: "Erst nachsehen: die Proben 1 und 2 liegen 63,7 % auseinander",
         sure: "bisher 0,2275 kg/U; wie weit das daneben liegen kann, ist nicht bekannt.",
         enough: "Eine Probe dieser Füllung muss erst erklärt oder wiederholt werden;",
       },
     });
-    for (const figure of ["0.3 kg/turn", "0.155 kg/turn"]) expect(said).toContain(figure);
+    for (const figure of ["0.3000 kg/turn", "0.1550 kg/turn"]) expect(said).toContain(figure);
     expect(said).toContain("one of these is wrong; catch again");
   });
 
@@ -275,17 +275,17 @@ describe("the same answer, wherever it is read", () => {
         reasons: ["catches-disagree"],
       },
       en: {
-        action: "Look first: catches 1 and 3 lie 76 % apart",
+        action: "Look first: catches 1 and 3 lie 75.6 % apart",
         sure: "0.4233 kg/turn so far; how far off it may be is not known.",
         enough: "a catch of this fill must be explained or repeated first;",
       },
       de: {
-        action: "Erst nachsehen: die Proben 1 und 3 liegen 76 % auseinander",
+        action: "Erst nachsehen: die Proben 1 und 3 liegen 75,6 % auseinander",
         sure: "bisher 0,4233 kg/U; wie weit das daneben liegen kann, ist nicht bekannt.",
         enough: "Eine Probe dieser Füllung muss erst erklärt oder wiederholt werden;",
       },
     });
-    for (const pair of ["0.3175 kg/turn", "0.475 kg/turn", "0.4775 kg/turn"])
+    for (const pair of ["0.3175 kg/turn", "0.4750 kg/turn", "0.4775 kg/turn"])
       expect(said).toContain(pair);
     expect(await countsAnywhere(catches, null)).toEqual([]);
   });

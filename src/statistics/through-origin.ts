@@ -65,9 +65,9 @@ export function fitThroughOrigin(
 ): ThroughOriginFit {
   checkPoints(points);
   const power = variancePowers[law];
-  const information = ({ x }: Point) => raised(x, 2 - power);
+  const information = ({ x }: Point) => wholePower(x, 2 - power);
   const totalInformation = sum(points.map(information));
-  const weighted = sum(points.map(({ x, y }) => y * raised(x, 1 - power)));
+  const weighted = sum(points.map(({ x, y }) => y * wholePower(x, 1 - power)));
   const slope = finiteResult("fitThroughOrigin", weighted / totalInformation);
 
   // Written out: a copy that is added to takes twenty times as long, and a log has as many points as catches.
@@ -80,12 +80,12 @@ export function fitThroughOrigin(
   }));
   const residualSumOfSquares = finiteResult(
     "fitThroughOrigin",
-    sum(fittedPoints.map(({ x, residual }) => residual ** 2 / raised(x, power))),
+    sum(fittedPoints.map(({ x, residual }) => residual ** 2 / wholePower(x, power))),
   );
   const df = points.length - 1;
   const residualVariance = df === 0 ? null : residualSumOfSquares / df;
   const influences = fittedPoints.map(
-    ({ x, residual, leverage }) => (residual * raised(x, 1 - power)) / (1 - leverage),
+    ({ x, residual, leverage }) => (residual * wholePower(x, 1 - power)) / (1 - leverage),
   );
   const robust = () =>
     finiteResult(
@@ -103,11 +103,6 @@ export function fitThroughOrigin(
       residualVariance === null ? null : Math.sqrt(residualVariance / totalInformation),
     robustStandardError: residualVariance === null ? null : robust(),
   };
-}
-
-/** x to a power; the two that the usual law needs cost nothing, and every fill of a log is fitted several times. */
-function raised(x: number, power: number): number {
-  return power === 0 ? 1 : power === 1 ? x : wholePower(x, power);
 }
 
 function checkPoints(points: readonly Point[]): void {

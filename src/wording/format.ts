@@ -31,6 +31,8 @@ export interface Format {
   percent(fraction: number, digits?: number): string;
   /** A probability in whole percents, never none and never certain: 0.157 → "16 %", 0.0002 → "< 1 %". */
   chance(probability: number): string;
+  /** What a probability is at most, in whole percents, rounded up: 0.124 → "13 %". */
+  bound(probability: number): string;
   /** 0.034 → "± 3.4 %", never broken over lines. */
   plusMinus(fraction: number): string;
   /** With an explicit sign, for errors. */
@@ -152,6 +154,7 @@ export function formatFor(language: string, units: UnitSystem, words: FormatWord
       probability > nearlyCertain
         ? `>${narrowSpace}${percents(99, 0)}`
         : percent(Math.max(probability, Number.MIN_VALUE), 0),
+    bound: (probability) => percents(Math.ceil(100 * probability - dust), 0),
     plusMinus: (fraction) => `±${noBreak}${percent(fraction)}`,
     signedPercent: (fraction, digits) => {
       const size = percent(Math.abs(fraction), digits);

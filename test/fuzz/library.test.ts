@@ -348,6 +348,11 @@ const charts: Calls = {
     ({ acrossFills: one, delivery }) => one && library.fanChart(one, words, delivery),
   ),
   fieldCheckChart: ofAnswers(({ fieldCheck: one }) => one && library.fieldCheckChart(one, words)),
+  fleetDeliveryChart: ofFleet(library.fleetDeliveryChart),
+  fleetFunnelChart: ofFleet((fleet, _, say) => library.fleetFunnelChart(fleet, say)),
+  fleetSpreadChart: ofFleet((fleet, product, say) =>
+    library.fleetSpreadChart(fleet, "scatter", product, say),
+  ),
   influenceChart: ofAnswers(({ outliers: one }) => one && library.influenceChart(one, words)),
   noticingChart: ofAnswers(({ drift: one }) => one && library.noticingChart(one, words)),
   outletsChart: ofAnswers(({ outlets: one }) => one && library.outletsChart(one, words)),
@@ -381,6 +386,23 @@ function ofProducts(chart: (result: library.ProductComparison, say: typeof words
   return async (draw: Draw) => {
     const { analysis } = await analysed(draw);
     return analysis.products && chart(analysis.products.comparison, words);
+  };
+}
+
+/** Many bins of one product, each anyhow. */
+function ofFleet(
+  chart: (fleet: library.Fleet, product: string, say: typeof words) => unknown,
+): (draw: Draw) => unknown {
+  return async (draw) => {
+    const many = Array.from({ length: 12 }, (_, bin) =>
+      catches(draw).map((one) => ({ ...one, bin: String(bin), product: "wheat" })),
+    );
+    const log = await library.readCatches({
+      name: "catches.csv",
+      text: library.catchesToCsv(many.flat()),
+    });
+    const { fleet } = library.analyse(log, null, options(draw));
+    return fleet && chart(fleet, "wheat", words);
   };
 }
 

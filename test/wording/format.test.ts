@@ -79,6 +79,19 @@ describe("a chance", () => {
   });
 });
 
+describe("what a chance is at most", () => {
+  it("is rounded up, so that it is never told smaller than it is, nor than the chance itself", () => {
+    expect([0.05, 0.0501, 0.124, 0.07, 0.29, 1].map(inEnglish.bound).map(plain)).toEqual([
+      "5 %",
+      "6 %",
+      "13 %",
+      "7 %",
+      "29 %",
+      "100 %",
+    ]);
+  });
+});
+
 describe("numbers beside others", () => {
   it("have their decimals, zeros at the end with them", () => {
     expect([0.8342, 0.927, 1.02].map((one) => inEnglish.sized(one, 0.9269))).toEqual([

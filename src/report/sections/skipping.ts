@@ -39,7 +39,7 @@ function chanceTable({ chances, leastChance }: Skipping, { format, skipping }: W
     rows: chances,
     columns: [
       { heading: say.limit, align: "end", cell: ({ limit }) => format.plusMinus(limit) },
-      { heading: say.bound, align: "end", cell: ({ upperBound }) => format.percent(upperBound, 0) },
+      { heading: say.bound, align: "end", cell: ({ upperBound }) => format.bound(upperBound) },
       { heading: say.either, align: "end", cell: ({ either }) => shown(either) },
       { heading: say.heavy, align: "end", cell: ({ heavy }) => shown(heavy) },
       { heading: say.light, align: "end", cell: ({ light }) => shown(light) },
@@ -59,7 +59,7 @@ function riskTable(
     rows: betweenCalibrations?.points ?? [],
     columns: [
       { heading: say.fills, align: "end", cell: ({ fills }) => format.count(fills) },
-      { heading: say.bound, align: "end", cell: ({ upperBound }) => format.percent(upperBound, 0) },
+      { heading: say.bound, align: "end", cell: ({ upperBound }) => format.bound(upperBound) },
       {
         heading: say.any,
         align: "end",

@@ -46,13 +46,19 @@ export function costSayings(format: Format, say: typeof templates) {
   };
 }
 
+/** The smallest area that is written, in the unit of the reader; a smaller one is said to be below it. */
+const least = 0.1;
+
 /** Money and areas as every language writes them. */
 export function costFigures(format: Format) {
   const money = (value: number, { options }: Cost) =>
     moneyWords(value, options.prices.currency, format);
   const perArea = (perHectare: number, { options }: Cost) =>
     moneyPerAreaWords(perHectare, options.prices.currency, format);
-  const area = (hectares: number) =>
-    `${format.fixed(format.convert(hectares, "area", hectares), 1)}\u00a0${format.unit("area", hectares)}`;
+  const area = (hectares: number) => {
+    const shown = format.convert(hectares, "area", hectares);
+    const words = shown < least / 2 ? `<\u202f${format.fixed(least, 1)}` : format.fixed(shown, 1);
+    return `${words}\u00a0${format.unit("area", hectares)}`;
+  };
   return { money, perArea, area };
 }

@@ -1,6 +1,7 @@
 import type { RateAtSetting } from "../../questions/setting.ts";
 import type { Estimate } from "../../results/estimate.ts";
 import type { Format } from "../format.ts";
+import { speedSpan } from "./speed-span.ts";
 
 /** Figures of a setting as every language writes them. */
 export function settingFigures(format: Format) {
@@ -14,10 +15,7 @@ export function settingFigures(format: Format) {
     turns: (perHectare: number, beside = perHectare) =>
       format.sized(perArea(perHectare), perArea(beside)),
     speed: (kmPerH: number) => format.plain(perHour(kmPerH)),
-    speeds: (lower: number, upper: number) => {
-      const shown = (kmPerH: number) => format.sized(perHour(kmPerH), perHour(upper), 3);
-      return format.range(shown(lower), shown(upper));
-    },
+    speeds: (lower: number, upper: number) => speedSpan(perHour(lower), perHour(upper), format),
     speedUnit: format.unit("speed", 1),
     rate: ({ value, standardError }: Estimate<"kg/ha">) =>
       format.value(value, "rate", standardError),

@@ -32,7 +32,7 @@ export function skippingSayings(
       ? say.onAverage(percent(absolute))
       : say.onAverageWithout({ error: percent(absolute), counted: percent(absoluteWithScatter) });
   const chanceOfMore = ({ limit, either, upperBound }: ChanceOfError, least: number | null) => {
-    const facts = { limit: plusMinus(limit), atMost: percent(upperBound, 0) };
+    const facts = { limit: plusMinus(limit), atMost: format.bound(upperBound) };
     return isLeast(either, least)
       ? say.chanceTooSmall({ ...facts, least: percent(least, 0) })
       : say.chance({ ...facts, chance: format.chance(either) });
@@ -64,7 +64,7 @@ export function skippingSayings(
       if (either === null) return say.lawUnknown(lawfulLimits(lawful));
       return say.law({
         limits: lawfulLimits(lawful),
-        atMost: percent(either.upperBound, 0),
+        atMost: format.bound(either.upperBound),
         chance: chanceOf(either.chance, leastChance),
       });
     },

@@ -1,7 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Mutant } from "../../../bench/mutation/mutants.ts";
 import { sampleOf } from "../../../bench/mutation/sample.ts";
-import { randomStream } from "../../../src/numeric/random.ts";
 
 const onLine = (file: string, line: number, start: number): Mutant => ({
   file,
@@ -11,26 +10,36 @@ const onLine = (file: string, line: number, start: number): Mutant => ({
   put: "",
   change: "",
 });
+const byPlace = ({ file, start }: Mutant) => `${file} ${start}`;
+const fifty = Array.from({ length: 50 }, (_, line) => onLine("a.ts", line, line));
+const drawn = (files: readonly (readonly Mutant[])[], count: number, seed: number) =>
+  sampleOf(files, count, seed, byPlace).map(byPlace);
 
 describe("a sample of changes", () => {
   it("draws every line before it draws one again, and nothing twice", () => {
     const crowded = Array.from({ length: 50 }, (_, start) => onLine("a.ts", 1, start));
     const files = [crowded, [onLine("b.ts", 1, 0), onLine("b.ts", 2, 1)]];
-    const three = sampleOf(files, 3, randomStream(1));
+    const three = sampleOf(files, 3, 1, byPlace);
     expect(three.map(({ file, line }) => `${file}:${line}`).toSorted()).toEqual([
       "a.ts:1",
       "b.ts:1",
       "b.ts:2",
     ]);
-    const all = sampleOf(files, 1000, randomStream(1));
-    expect(new Set(all).size).toBe(52);
+    expect(new Set(drawn(files, 1000, 1)).size).toBe(52);
   });
 
   it("is the same for the same seed, and another for another", () => {
-    const lines = Array.from({ length: 50 }, (_, line) => onLine("a.ts", line, line));
-    const drawn = (seed: number) =>
-      sampleOf([lines], 5, randomStream(seed)).map(({ line }) => line);
-    expect(drawn(1)).toEqual(drawn(1));
-    expect(drawn(1)).not.toEqual(drawn(2));
+    expect(drawn([fifty], 5, 1)).toEqual(drawn([fifty], 5, 1));
+    expect(drawn([fifty], 5, 1)).not.toEqual(drawn([fifty], 5, 2));
+  });
+
+  it("stays as it was where code is added, but for what of that code comes in", () => {
+    const before = drawn([fifty], 20, 1);
+    const more = Array.from({ length: 5 }, (_, line) => onLine("b.ts", line, line));
+    const after = drawn([more, fifty], 20, 1);
+    const added = after.filter((name) => name.startsWith("b.ts"));
+    expect(after.filter((name) => !name.startsWith("b.ts"))).toEqual(
+      before.slice(0, before.length - added.length),
+    );
   });
 });

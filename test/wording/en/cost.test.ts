@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { costFigures } from "../../../src/wording/sayings/cost.ts";
 import { aLog, priced } from "../../support/planning-answers.ts";
 import { present } from "../../support/reference.ts";
 import { inventedFills } from "../../support/simulated-fills.ts";
@@ -68,5 +69,17 @@ describe("money, in words", () => {
     expect(say.sentence(bare)).toContain("cannot be worked out yet");
     expect(say.wasted(bare)).toContain("Product put out beyond the target when skipping");
     expect(say.wasted(priced(season, { pricePerKg: null }))).toBeNull();
+  });
+});
+
+describe("an area from which catching pays", () => {
+  it("has one decimal, and is said to be below it rather than nothing", () => {
+    const { area } = costFigures(english().format);
+    expect([13, 0.73, 0.06, 0.04].map((hectares) => plain(area(hectares)))).toEqual([
+      "13.0 ha",
+      "0.7 ha",
+      "0.1 ha",
+      "< 0.1 ha",
+    ]);
   });
 });
