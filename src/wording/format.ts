@@ -2,6 +2,12 @@ import type { Estimate, Interval } from "../results/estimate.ts";
 import type { FillName } from "../results/fill-name.ts";
 import { powerOfTen } from "../units/power-of-ten.ts";
 import { convertFor, displayUnit, type Quantity, type UnitSystem } from "./display-unit.ts";
+import {
+  type NumberMarks,
+  type Places,
+  significantPlaces,
+  writtenNumber,
+} from "./written-number.ts";
 
 export type { Quantity, UnitSystem } from "./display-unit.ts";
 
@@ -67,6 +73,7 @@ export interface FormatWords {
   readonly unboundedBelow: string;
   readonly unboundedAbove: string;
   readonly percentSpace: string;
+  readonly marks: NumberMarks;
 }
 
 const mostDecimals = 7;
@@ -82,22 +89,17 @@ const nearlyCertain = 0.995;
 const smallestP = 0.001;
 
 export function formatFor(language: string, units: UnitSystem, words: FormatWords): Format {
-  const numberFormat = numberFormats(language);
   const all = once(() => new Intl.ListFormat(language, { type: "conjunction" }));
   const oneOf = once(() => new Intl.ListFormat(language, { type: "disjunction" }));
   const day = once(
     () => new Intl.DateTimeFormat(language, { dateStyle: "medium", timeZone: "UTC" }),
   );
-  const written = (value: number, options: Intl.NumberFormatOptions) =>
-    numberFormat(options)
-      .format(Object.is(value, -0) ? 0 : value)
-      .replace("-", minus);
-  const decimals = (value: number, digits: number, least = digits) =>
-    written(value, {
-      minimumFractionDigits: least,
-      maximumFractionDigits: digits,
-      useGrouping: Math.abs(value) >= 10_000,
-    });
+  const written = (value: number, places: Places, fewestGrouped = 4) =>
+    writtenNumber(value, places, words.marks, fewestGrouped).replace("-", minus);
+  // Four digits without a gap are read faster where others stand above them.
+  const decimals = (value: number, most: number, least = most) =>
+    written(value, { most, least }, 5);
+  const whole = (value: number) => written(value, { most: 3, least: 0 });
   const shown = (value: number, quantity: Quantity, size: number) =>
     convertFor(value, quantity, displayUnit(quantity, size, units));
   const digitsFor = (quantity: Quantity, error: number | null, size: number) =>
@@ -160,13 +162,15 @@ export function formatFor(language: string, units: UnitSystem, words: FormatWord
       const size = percent(Math.abs(fraction), digits);
       return isNothing(size) ? size : `${fraction < 0 ? minus : "+"}${size}`;
     },
-    plain: (value, significant = 3) =>
-      written(Math.abs(value) < dust ? 0 : value, { maximumSignificantDigits: significant }),
+    plain: (given, significant = 3) => {
+      const value = Math.abs(given) < dust ? 0 : given;
+      return written(value, significantPlaces(value, significant));
+    },
     sized: (value, size, significant = significantWithoutError) =>
       decimals(value, digitsForSignificant(size, significant)),
     fixed: (value, digits) => decimals(value, digits),
-    count: (value) => written(value, {}),
-    fill: (name) => (typeof name === "number" ? written(name, {}) : name),
+    count: whole,
+    fill: (name) => (typeof name === "number" ? whole(name) : name),
     pValue: (p) =>
       p < smallestP ? `p${narrowSpace}${smallP}` : `p${narrowSpace}=${narrowSpace}${pNumber(p)}`,
     pNumber: (p) => (p < smallestP ? smallP : pNumber(p)),
@@ -187,17 +191,6 @@ function once<T>(make: () => T): () => T {
   };
 }
 
-/** Formats of one language, each made once: making one takes longer than a hundred uses of it. */
-function numberFormats(language: string) {
-  const made = new Map<string, Intl.NumberFormat>();
-  return (options: Intl.NumberFormatOptions): Intl.NumberFormat => {
-    const key = JSON.stringify(options);
-    const format = made.get(key) ?? new Intl.NumberFormat(language, options);
-    made.set(key, format);
-    return format;
-  };
-}
-
 /** "0.0 %" and "< 0.1 %" have no sign worth a word. */
 function isNothing(text: string): boolean {
   return text.startsWith("<") || !/[1-9]/.test(text);
@@ -205,9 +198,8 @@ function isNothing(text: string): boolean {
 
 /** Decimals that show so many significant digits of a size. */
 function digitsForSignificant(size: number, significant: number): number {
-  if (size === 0) return 0;
-  const magnitude = Math.floor(Math.log10(Math.abs(size)));
-  return Math.min(mostDecimals, Math.max(0, significant - 1 - magnitude));
+  const { most } = significantPlaces(size, significant);
+  return size === 0 ? 0 : Math.min(mostDecimals, Math.max(0, most));
 }
 
 /** Two digits of an error that starts with 1, 2 or 3, one digit of a larger one. */

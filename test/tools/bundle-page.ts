@@ -5,6 +5,7 @@ import { build, type Metafile, type Plugin, transform } from "esbuild";
 import { minifySync } from "rolldown/utils";
 import { at } from "../../src/errors/at.ts";
 import { pageTopics } from "../../src/wording/words.ts";
+import { idbWithoutCursors } from "./idb-without-cursors.ts";
 import { withoutNeverAsked } from "./never-asked.ts";
 import { notices } from "./notices.ts";
 import { papaparseOfTexts } from "./papaparse-of-texts.ts";
@@ -48,6 +49,13 @@ const computesOnly: Plugin = {
   },
 };
 
+const storesOnly: Plugin = {
+  name: "no loops over what is stored",
+  setup: ({ onLoad }) => {
+    onLoad({ filter: /idb[\\/]build[\\/]index\.js$/ }, () => ({ contents: idbWithoutCursors() }));
+  },
+};
+
 export interface BundledPage {
   readonly code: string;
   readonly metafile: Metafile;
@@ -78,7 +86,7 @@ ${besides}`,
     target: "es2022",
     // Notices are gathered from the packages themselves; few carry them in their code.
     legalComments: "none",
-    plugins: [ownProblems(language), readsTexts, computesOnly],
+    plugins: [ownProblems(language), readsTexts, computesOnly, storesOnly],
     charset: "utf8",
     write: false,
     metafile: true,

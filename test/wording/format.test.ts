@@ -156,7 +156,10 @@ describe("every number", () => {
   });
 
   it("is the same in both languages but for its marks", () => {
-    const [one, other] = [formatFor("en", "metric", words), formatFor("de", "metric", words)];
+    const [one, other] = [
+      formatFor("en", "metric", words),
+      formatFor("de", "metric", { ...words, marks: { decimal: ",", group: "." } }),
+    ];
     fc.assert(
       fc.property(fc.double({ min: 0, max: 1e6, noNaN: true }), (value) => {
         const swapped = one.plain(value, 5).replaceAll(",", "_").replace(".", ",");
@@ -172,4 +175,5 @@ const words = {
   unboundedBelow: "no lower limit",
   unboundedAbove: "no upper limit",
   percentSpace: "\u00a0",
+  marks: { decimal: ".", group: "," },
 };

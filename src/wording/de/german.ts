@@ -53,4 +53,5 @@ export const numbers: FormatWords = {
   unboundedBelow: "ohne untere Grenze",
   unboundedAbove: "ohne obere Grenze",
   percentSpace: "\u00a0",
+  marks: { decimal: ",", group: "." },
 };

@@ -53,4 +53,5 @@ export const numbers: FormatWords = {
   unboundedBelow: "no lower limit",
   unboundedAbove: "no upper limit",
   percentSpace: "\u00a0",
+  marks: { decimal: ".", group: "," },
 };

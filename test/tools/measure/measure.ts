@@ -2,8 +2,8 @@ import { mkdtemp, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
-import { gzipSync } from "node:zlib";
 import type { Browser, Page } from "playwright-core";
+import { zippedBytes } from "../../support/zipped.ts";
 import type { Counted } from "./budgets.ts";
 
 const phone = { width: 390, height: 844 };
@@ -41,7 +41,7 @@ export async function countPage(
     firstAction: Math.round(seen.firstAction),
     pages: (pdf.toString("latin1").match(/\/Type\s*\/Page[^s]/g) ?? []).length,
     bytes: Buffer.byteLength(html),
-    bytesZipped: gzipSync(html).length,
+    bytesZipped: zippedBytes(html),
   };
 }
 
