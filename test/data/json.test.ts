@@ -135,6 +135,15 @@ describe("JSON that is refused", () => {
     ]);
   });
 
+  it("refuses more entries than a table may have rows, before it looks into any", async () => {
+    const entries = (count: number) => `[${"0,".repeat(count - 1)}0]`;
+    expect(await problemsOf(json(entries(2_000_001)))).toEqual([
+      expect.stringMatching(/^catches.json: found 2000001 entries; needed at most 2000000 entries/),
+    ]);
+    const [first] = await problemsOf(json(entries(2_000_000)));
+    expect(first).toContain("catches.json, entry 1: found something else than an object");
+  });
+
   it("names as many problems as are named of any file", async () => {
     const entries = Array.from({ length: 5_000 }, () => ({ turns: [] }));
     const found = await problemsOf(json(entries));

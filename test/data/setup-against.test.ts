@@ -53,6 +53,13 @@ describe("checkSetupAgainst", () => {
     ).toEqual([]);
   });
 
+  it("does not offer a bin the product of another one", () => {
+    expect(notes({ bins: [{ bin: "front", product: "canla 2025" }] })).toEqual([]);
+    expect(notes({ bins: [{ bin: "bin 2", product: "canla 2025" }] })).toEqual([
+      'Product "canla 2025" of the setup has no catches in bin bin 2; did you mean "canola 2025"? If so, spell it as the catches do.',
+    ]);
+  });
+
   it("asks whether a name without catches is meant for one with catches, once each", () => {
     const setup = {
       bins: [{ bin: "frnt" }, { bin: "Bin 2" }],

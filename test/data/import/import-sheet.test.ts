@@ -289,6 +289,13 @@ const sheets: readonly Sheet[] = [
     assumed: ["column-read Compartment|bin ×1 rows ", "column-kept Shed ×1 rows "],
   },
   {
+    what: "no column for turns, and nothing else that is open",
+    rows: ["Compartment;Product;Fill;Catch;net_kg", "1;oats;1;1;6.31"],
+    catches: null,
+    asked: ["column-open row null turns: "],
+    assumed: ["column-read Compartment|bin ×1 rows "],
+  },
+  {
     what: "no head at all",
     rows: ["", "we drilled oats", "it went well"],
     catches: null,

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { Ajv2020 } from "ajv/dist/2020.js";
 import { describe, expect, it } from "vitest";
-import { checkSetup } from "../../../src/data/read-setup.ts";
+import { checkSetup, readSetup } from "../../../src/data/read-setup.ts";
 import { setupFields, setupJsonSchema } from "../../../src/data/setup/json-schema.ts";
 
 interface Kinds {
@@ -36,6 +36,13 @@ describe("the JSON Schema of a setup", () => {
     expect(checkSetup(fileOf(setup)).ok).toBe(false);
   });
 
+  it("is what the package ships as schema/setup.schema.json, by `npm run api`", () => {
+    const path = new URL("../../../schema/setup.schema.json", import.meta.url);
+    const { $id, ...shipped } = JSON.parse(readFileSync(path, "utf8"));
+    expect($id).toBe("setup.schema.json");
+    expect(shipped).toEqual(setupJsonSchema());
+  });
+
   it("is made anew for everyone who asks", () => {
     expect(setupJsonSchema()).toEqual(setupJsonSchema());
     expect(setupJsonSchema()).not.toBe(setupJsonSchema());
@@ -59,6 +66,23 @@ describe("the list of setup fields", () => {
       expect(check.ok ? [] : check.issues.map(({ text }) => text)).toEqual([]);
     },
   );
+
+  it("has examples that one drill can have: each step puts out what label or law lets it", () => {
+    const examples = setupWith({}, { drive: "ground-wheel", response: "linear" });
+    const [bin] = readSetup(fileOf(examples)).bins;
+    const [lowest, target, highest] = [bin?.lowestRate, bin?.targetRate, bin?.highestRate].map(
+      (rate) => (rate?.kind === "mass" ? rate.kgPerHectare : Number.NaN),
+    );
+    const drive = bin?.drive?.kind === "ground-wheel" ? bin.drive : null;
+    expect(drive?.steps).toContain(drive?.ratio);
+    expect(drive?.stepNames).toHaveLength(drive?.steps?.length ?? 0);
+    // The target is put out at the ratio set now, and a rate goes with the turns of the meter, so with the ratio.
+    const rates = drive?.steps?.map((step) => ((target ?? 0) * step) / (drive.ratio ?? 0)) ?? [];
+    expect(rates.length).toBeGreaterThan(1);
+    expect(rates).toEqual(rates.toSorted((one, other) => one - other));
+    expect(Math.min(...rates)).toBeGreaterThan(lowest ?? 0);
+    expect(Math.max(...rates)).toBeLessThan(highest ?? 0);
+  });
 
   it.each(setupFields())("says where $path is wrong", ({ path, description }) => {
     const check = checkSetup(fileOf(setupWith({ [path]: { wrong: [] } }, kindIn(description))));

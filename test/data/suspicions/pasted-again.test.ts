@@ -40,6 +40,18 @@ describe("catches that come again", () => {
     expect(asked([...fillOf(1, 6, 6, 6, 6), ...fillOf(2, 6, 6, 6, 6)])).toEqual([]);
   });
 
+  it("are not where three run on into themselves, though so few would hardly come again by chance", () => {
+    // The seven have a standard deviation of 0.151 kg, so that a row comes again with a chance of 0.01/(2√π·0.151) = 0.0187,
+    // and three of them somewhere among 7²/2 pairs with 24.5·0.0187³ = 0.00016, less than the thousandth that is asked about.
+    const three = [6.02, 6.21, 5.84];
+    expect(asked(fillOf(1, ...three, ...three, ...three.slice(0, 1)))).toEqual([]);
+    // With a fourth behind them they come again as a whole.
+    const longer = [...three, 6.13];
+    expect(asked(fillOf(1, ...longer, ...longer))).toMatchObject([
+      { facts: { catches: 4, catch: 5, asCatch: 1 } },
+    ]);
+  });
+
   it("are not where the scale is so coarse that they often come again", () => {
     const coarse = [6.1, 6, 6, 6.1];
     expect(asked([...fillOf(1, ...coarse), ...fillOf(2, ...coarse)])).toEqual([]);
