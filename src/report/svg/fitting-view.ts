@@ -2,8 +2,10 @@ import type { View } from "vega";
 import type { ChartSpec } from "../../charts/chart-spec.ts";
 import { outerWidth } from "./fit-spec.ts";
 
-/** Legend layouts to try, the most pleasing first: all in one row, then fewer and fewer columns. */
-const legendColumns = [undefined, 3, 2, 1];
+/** Legend layouts to try, the most pleasing first: all in one row (0), then fewer and fewer columns. */
+const legendColumns = [0, 3, 2, 1];
+/** What the number of columns is called in a view, where it can be set without making the view anew. */
+const signal = "legendColumns";
 
 /**
  * Runs the view of a spec, with its legend in as many columns as its width has room for. A legend is the one part
@@ -16,18 +18,12 @@ export async function fittingView(
   spec: ChartSpec,
   makeView: (spec: ChartSpec) => View,
 ): Promise<View> {
-  const width = outerWidth(spec);
-  const layouts = width === null ? [undefined] : legendColumns;
-  for (const columns of layouts.slice(0, -1)) {
-    const view = await makeView(withLegendColumns(spec, columns)).runAsync();
-    if (width !== null && fits(view, width)) return view;
-    view.finalize();
-  }
-  return await makeView(withLegendColumns(spec, layouts.at(-1))).runAsync();
+  const isSized = outerWidth(spec) !== null;
+  return isSized ? laidOut(makeView(withColumnsOpen(spec)), spec) : makeView(spec).runAsync();
 }
 
 /**
- * The same chart at another width: the view laid out anew where it is one and its legend still has room, else a new view.
+ * The same chart at another width: the view laid out anew where its width is one to set, else a new view.
  *
  * @param view  run, of the same chart; finalized here when it is replaced
  */
@@ -36,18 +32,30 @@ export async function refittedView(
   spec: ChartSpec,
   makeView: (spec: ChartSpec) => View,
 ): Promise<View> {
-  if (typeof spec.width === "number") {
-    await view.width(spec.width).runAsync();
-    if (fits(view, spec.width)) return view;
-  }
+  if (typeof spec.width === "number") return laidOut(view, spec);
   view.finalize();
   return fittingView(spec, makeView);
 }
 
-function withLegendColumns(spec: ChartSpec, columns: number | undefined): ChartSpec {
-  if (columns === undefined) return spec;
+async function laidOut(view: View, spec: ChartSpec): Promise<View> {
+  const width = outerWidth(spec) ?? Number.POSITIVE_INFINITY;
+  for (const columns of legendColumns) {
+    // A legend too wide for a plot takes its room, which the next layout would start from.
+    if (typeof spec.width === "number") view.width(spec.width);
+    await view.signal(signal, columns).resize().runAsync();
+    if (fits(view, width)) break;
+  }
+  return view;
+}
+
+function withColumnsOpen(spec: ChartSpec): ChartSpec {
   const config = record(spec.config);
-  return { ...spec, config: { ...config, legend: { ...record(config.legend), columns } } };
+  const params = Array.isArray(spec.params) ? spec.params : [];
+  return {
+    ...spec,
+    params: [...params, { name: signal, value: legendColumns[0] }],
+    config: { ...config, legend: { ...record(config.legend), columns: { expr: signal } } },
+  };
 }
 
 const record = (value: unknown): Readonly<Record<string, unknown>> =>
