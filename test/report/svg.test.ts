@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { baseSpec } from "../../src/charts/theme.ts";
 import { DrawingError } from "../../src/errors/errors.ts";
-import { renderSvg } from "../../src/report/svg.ts";
+import { renderSvg, renderSvgs } from "../../src/report/svg.ts";
 import { sampleDeliveryChart, sampleFillsChart } from "../support/sample-charts.ts";
 
 const spec = sampleDeliveryChart("Wheat bin");
@@ -82,6 +82,17 @@ describe("renderSvg", () => {
     expect(rowsOf(wide, labels)).toBe(1);
     expect(rowsOf(narrow, labels)).toBe(2);
     expect(rightmost(narrow, labels)).toBeLessThan(330 - 60);
+  });
+
+  test("leaves the plot its width where a long legend had to be laid out again, and wide or narrow first is the same", async () => {
+    const named = JSON.stringify(sampleFillsChart());
+    const long = JSON.parse(named.replaceAll("Starter bin", "Starter fertiliser, behind the seed"));
+    const narrow = await renderSvg(long, { id: "one", width: 330 });
+    const [, width = "0"] = /<path d="M0,0h(\d+)v/.exec(narrow) ?? [];
+    expect(Number(width)).toBeGreaterThan(200);
+    const further = [{ id: "one", width: 330 }];
+    const [, afterWide] = await renderSvgs(long, { id: "one", width: 720 }, further);
+    expect(afterWide).toBe(narrow);
   });
 
   test("shows markup in a name as words", async () => {
