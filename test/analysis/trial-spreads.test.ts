@@ -66,6 +66,32 @@ describe("spreads of a log for a plan", () => {
     expect(found.withinBlocks).toBe(true);
   });
 
+  it("take catch scatter out of fills that told the spread, and of no other fill", () => {
+    const deliveries = [0.4, 0.41, 0.395, 0.405];
+    const wheat = deliveries.flatMap((delivery, i) =>
+      aFill(
+        [
+          [20, 20 * delivery * 1.004],
+          [20, 20 * delivery * 0.996],
+        ],
+        { product: "wheat", fill: i + 1 },
+      ),
+    );
+    // Of one fill, a quarter as long; s_w² of a turn is 20·2·0.004² = 5·2·0.008² in both products.
+    const pea = aFill(
+      [
+        [5, 5 * 0.3 * 1.008],
+        [5, 5 * 0.3 * 0.992],
+      ],
+      { product: "pea", fill: 5 },
+    );
+    const found = spreadsForTrial(model([...wheat, ...pea]), [], null, "a.csv");
+    // About their mean of 0.4025 the fills of wheat have squares of 0.000125 on 3 df; 40 turns are caught in each.
+    const variance = 0.000125 / 3 / 0.4025 ** 2 - (20 * 2 * 0.004 ** 2) / 40;
+    expect(digits(present(found.fillSpread).value, Math.sqrt(variance))).toBeGreaterThan(10);
+    expect(found).toMatchObject({ products: 2, fills: 5, fillSpread: { df: 3 } });
+  });
+
   it("leave out of a log in blocks what blocks share", () => {
     const log = model(simulated(150, 0.01, 0.01, 0.04));
     const inBlocks = spreadsForTrial(log, ["wheat", "pea"], "block", "a.csv");

@@ -94,6 +94,24 @@ describe("a mass in every catch, a test that every bin stands", () => {
     expect(codesOf(present(meters[1]))).not.toContain("constant-mass-suspected");
   });
 
+  it.each([
+    [0.55, 0.01, 0.015, "constant-mass-suspected"],
+    [0.6, 0.009, 0.01, "constant-mass"],
+  ] as const)(
+    "%s kg in every catch of a bin alone, of which R's p value lies between %s and %s, is %s",
+    async (constantKg, low, high, code) => {
+      const catches = bin("1", constantKg, errors[0]);
+      const [pValue] = await evalR("summary(lm(y ~ x, weights = 1 / x))$coefficients[1, 4]", {
+        y: catches.map(({ netKg }) => netKg),
+        x: catches.map(({ turns }) => turns),
+      });
+      expect(pValue).toBeGreaterThan(low);
+      expect(pValue).toBeLessThan(high);
+      const said = codesOf(present(fitModel(catches, options).meters[0]));
+      expect(said.filter((one) => one.startsWith("constant-mass"))).toEqual([code]);
+    },
+  );
+
   it("shares its chance of a false finding with the other bins: alone the same p value stops sooner", () => {
     const alone = present(metersOf([1.2])[0]);
     expect(alone.constantMass?.adjustedPValue).toBe(alone.constantMass?.pValue);

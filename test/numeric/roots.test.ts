@@ -24,6 +24,8 @@ describe("root finding", () => {
     expect(findRoot((x) => x - 1, 3, -3)).toBe(1);
     expect(findRoot((x) => x - 1, 1, 3)).toBe(1);
     expect(findRoot((x) => x - 1, -3, 1)).toBe(1);
+    expect(findRoot((x) => 1 - x, 1, 3)).toBe(1);
+    expect(findRoot((x) => 1 - x, -3, 1)).toBe(1);
   });
 
   it("stops at a root at 0, where no relative precision is reached", () => {

@@ -629,6 +629,19 @@ describe("turns for the time there is", () => {
     expect(choose().best?.halfWidth).toBeCloseTo(narrowest, 14);
   });
 
+  it("takes reading the scale as known beside scatter that one earlier fill lends, however little that is", async () => {
+    const masses = [6.02, 5.91];
+    const { basis, turnsPlan } = ask(morning(masses), { fill: "next", time });
+    expect(basis.df).toBeLessThan(2);
+    const single = present(present(turnsPlan).choices.find(({ catches }) => catches === 1));
+    expect(single.turns).toBe(60);
+    const [half] = await evalR(
+      `${votesInR} width(prior.of(vote.of.own.fills(squares(m, c(20, 20)), 1, 1)), T = 60, n = 1, d = 0.02, b = sum(m) / 40)`,
+      { m: masses },
+    );
+    expect(digits(single.halfWidth, present(half))).toBeGreaterThan(9);
+  });
+
   it("has no best where there is no time for three", () => {
     expect(choose({ minutes: 4 }).best).toBeNull();
     expect(choose({ minutes: 1 }).choices).toEqual([]);
@@ -687,6 +700,26 @@ describe("a trial's fills × catches × turn levels", () => {
         },
       );
       expect(digits(found.halfWidth, present(half))).toBeGreaterThan(9);
+    },
+  );
+
+  it.each([
+    [24, 4, 6],
+    [24, 12, 2],
+  ])(
+    "%i catches as %i × %i can detect what power.t.test says of their means",
+    async (budget, fills, catches) => {
+      const { splits } = split({ budget });
+      const found = present(
+        splits.find((one) => one.fills === fills && one.turnLevels.length === 1),
+      );
+      // strict = TRUE counts findings on both sides; the tolerance is tightened from R's 1e-4.
+      const [delta] = await evalR(
+        `power.t.test(n = fills, power = 0.8, sd = sqrt(0.03^2 + 0.015^2 / catches), sig.level = 0.05,
+           type = "one.sample", strict = TRUE, tol = 1e-12)$delta`,
+        { fills, catches },
+      );
+      expect(digits(found.detectable, present(delta))).toBeGreaterThan(8);
     },
   );
 

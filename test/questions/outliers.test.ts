@@ -85,6 +85,25 @@ describe("a catch of the newest fill", () => {
   });
 });
 
+describe("the family of a catch of the newest fill", () => {
+  const masses = (n: number) =>
+    Array.from({ length: n }, (_, i) => 6 + 0.01 * (((i * 7) % 11) - 5));
+
+  test.each([20, 199, 200, 260])("is all %i catches of it while none stands out", (n) => {
+    const { catches, today } = outliers(meterOf(fillOf(1, masses(n))), options);
+    expect(today.standingOut).toEqual([]);
+    expect(new Set(catches.map(({ inFill }) => present(inFill).comparisons))).toEqual(new Set([n]));
+  });
+
+  test.each([20, 199, 200, 260])("is the sound ones of %i and itself where one stands out", (n) => {
+    const heavy = masses(n).map((mass, i) => (i === 4 ? 7.5 : mass));
+    const { catches, today } = outliers(meterOf(fillOf(1, heavy)), options);
+    expect(today.standingOut).toEqual([5]);
+    for (const one of catches)
+      expect(present(one.inFill).comparisons).toBe(one.catch === 5 ? n : n - 1);
+  });
+});
+
 describe("an earlier fill", () => {
   // More than three standard errors: enough among the four catches of its fill, not among twenty-eight.
   const slight = [

@@ -106,6 +106,32 @@ describe("delivery against meter speed", () => {
     expect(ask(bent)?.line.length).toBeGreaterThan(2);
   });
 
+  it("raises it too where the means of repeated speeds lie off the line on both sides and no bend is seen", async () => {
+    // Over four speeds as far apart these are at right angles to a straight line and to a parabola; twice in each fill.
+    const off = [-1, 3, -3, 1];
+    const rows = catches(
+      [1, 2].flatMap((fill) =>
+        [-0.002, 0.002].flatMap((apart) =>
+          off.map((size, i): Row => [fill, 40 + 10 * i, 20, 0.4 * (1 + 0.002 * size + apart)]),
+        ),
+      ),
+    );
+    const [pValue] = await evalR(
+      `a <- lm(y ~ factor(g) + x); b <- lm(y ~ factor(g):factor(x)); anova(a, b)[["Pr(>F)"]][2]`,
+      {
+        g: rows.map(({ fill }) => fill),
+        x: rows.map(({ meterRpm }) => present(meterRpm)),
+        y: rows.map(({ netKg }) => netKg / 20 / 0.4),
+      },
+    );
+    expect(pValue).toBeLessThan(0.05);
+    const { cautions, curvature } = present(ask(rows));
+    expect(present(curvature).pValue).toBeGreaterThan(0.9);
+    expect(cautions.map(({ code, facts }) => [code, facts])).toEqual([
+      ["speed-not-straight", { by: "lack of fit", pValue: expect.closeTo(present(pValue), 10) }],
+    ]);
+  });
+
   it("draws a line that passes 1 at the reference speed, and points about it", () => {
     const { line, points, reference } = present(ask(falling(3)));
     for (const place of line) {
@@ -162,6 +188,16 @@ describe("what cannot be told", () => {
     const rows = falling(3).map((one) => ({ ...one, turns: 1600 / present(one.meterRpm) }));
     const scaled = rows.map((one, i) => ({ ...one, netKg: one.turns * (0.4 + 0.001 * (i % 3)) }));
     expect(codes(scaled)).toContain("speed-goes-with-turns");
+  });
+
+  it("does not warn where turns differ in the last place only, as they do when worked out from sums", () => {
+    const summed = 10.1 + 10.2;
+    expect(summed).not.toBe(20.3);
+    const rows = falling(3).map((one, i) => {
+      const turns = present(one.meterRpm) > 50 ? 20.3 : summed;
+      return { ...one, turns, netKg: turns * (0.4 + 0.001 * (i % 3)) };
+    });
+    expect(codes(rows)).not.toContain("speed-goes-with-turns");
   });
 });
 

@@ -324,6 +324,23 @@ describe("the staircase of variance", () => {
   } as const;
   const { result } = ask({ ...field, response }, season);
   const staircase = present(result.staircase);
+  const halfOfGround: Partial<UncertaintyBudgetChoices> = {
+    ...field,
+    workingWidthM: { value: 12, standardUncertainty: 0.03 },
+    wheelTravelM: { value: 2.2, standardUncertainty: 0.0055 },
+    slip: { value: 0.05, standardUncertainty: 0.0095 },
+  };
+
+  /** One unit of money for each percent on either side. */
+  async function meanLossInR(given: Partial<UncertaintyBudgetChoices>) {
+    const { combined, effectiveDf } = present(
+      ask({ ...given, valueFor: "next fills" }, season).result.total,
+    );
+    const [mean] = await evalR(
+      `100 * ${combined} * 2 * integrate(function(t) t * dt(t, ${effectiveDf}), 0, Inf, rel.tol = 1e-11)$value`,
+    );
+    return present(mean);
+  }
 
   it("is the budget of a value kept for the fills that follow", () => {
     const kept = ask({ ...field, valueFor: "next fills" }, season).result;
@@ -339,27 +356,34 @@ describe("the staircase of variance", () => {
 
   it("leaves what a budget with half of the stage has", () => {
     const ground = present(staircase.steps.find(({ stage }) => stage === "ground"));
-    const halved = ask(
-      {
-        ...field,
-        valueFor: "next fills",
-        workingWidthM: { value: 12, standardUncertainty: 0.03 },
-        wheelTravelM: { value: 2.2, standardUncertainty: 0.0055 },
-        slip: { value: 0.05, standardUncertainty: 0.0095 },
-      },
-      season,
-    ).result;
+    const halved = ask({ ...halfOfGround, valueFor: "next fills" }, season).result;
     expect(present(ground.ifHalved).expanded).toBeCloseTo(present(halved.total).expanded, 8);
   });
 
   it("prices the error by the mean of its absolute value, as R integrates it", async () => {
-    const { combined, effectiveDf } = present(
-      ask({ ...field, valueFor: "next fills" }, season).result.total,
-    );
-    const [mean = Number.NaN] = await evalR(
-      `100 * ${combined} * 2 * integrate(function(t) t * dt(t, ${effectiveDf}), 0, Inf, rel.tol = 1e-11)$value`,
-    );
-    expect(staircase.lossPerHectare).toBeCloseTo(mean, 7);
+    expect(staircase.lossPerHectare).toBeCloseTo(await meanLossInR(field), 7);
+  });
+
+  it("tells what half of a stage saves: the loss as it is less the loss of a budget with that half", async () => {
+    const saved = (await meanLossInR(field)) - (await meanLossInR(halfOfGround));
+    expect(saved).toBeGreaterThan(0.1);
+    const ground = present(staircase.steps.find(({ stage }) => stage === "ground"));
+    expect(present(ground.ifHalved).savesPerHectare).toBeCloseTo(saved, 6);
+  });
+
+  it("tells no saving without a price, or while too little is known for the loss as it is", () => {
+    const savings = (given: Partial<UncertaintyBudgetChoices>, catches: readonly Catch[]) => {
+      const { lossPerHectare, steps } = present(ask(given, catches).result.staircase);
+      const bought = steps.flatMap(({ ifHalved }) => ifHalved ?? []);
+      return [lossPerHectare, ...bought.map(({ savesPerHectare }) => savesPerHectare)];
+    };
+    expect(savings(field, season)).toEqual([null, null, null, null, null]);
+    // Three fills that differ much leave little more than two degrees of freedom, too few for the mean of a square. Half of
+    // their spread counts a sixteenth among them (GUM G.4.1 has its fourth power), so that budget would have a loss.
+    const squared = { kind: "quadratic", curvaturePerHectarePerPercentSquared: 1 } as const;
+    const three = inventedFills({ fills: 3, catches: 3, spread: 0.1, scatter: 0.01 }, 11);
+    expect(savings({ ...field, response: squared }, three)).toEqual([null, null, null, null, null]);
+    expect(savings({ ...field, response: squared }, season)).not.toContain(null);
   });
 
   it("has a step for the trend while fills trend, known to the size of one", () => {

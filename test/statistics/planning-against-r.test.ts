@@ -74,4 +74,22 @@ describe("planning against R", () => {
     );
     expect(Math.abs(chanceAnyBeyond(law, 0.05)(4) - any)).toBeLessThan(1e-6);
   });
+
+  // What the cases share is as wide as their own parts here, and then the chance bends most over it.
+  it.each([
+    [0, 0.02, 20],
+    [0.01, 0.08, 4],
+  ])(
+    "any of several after a single earlier fill, location %s, known spread %s, %s fills: integrate() over that fill's error",
+    async (location, spread, count) => {
+      const any = await numberFromR(
+        `integrate(function(u) {
+           inside <- pnorm((0.05 - mu) / sigma - u) - pnorm((-0.05 - mu) / sigma - u)
+           (1 - inside^count) * dnorm(u) }, -9, 9, rel.tol = 1e-11, subdivisions = 1000)$value`,
+        { mu: location, sigma: spread, count },
+      );
+      const law = { location, spread, df: Number.POSITIVE_INFINITY, sharedVariance: 1 };
+      expect(Math.abs(chanceAnyBeyond(law, 0.05)(count) - any)).toBeLessThan(1e-6);
+    },
+  );
 });

@@ -130,6 +130,15 @@ describe("a straight line", () => {
     expect(present(lastingShift(rising, found(rising))).lineExplainsMore).toBe(true);
     expect(present(lastingShift(shifted, found(shifted))).lineExplainsMore).toBe(false);
   });
+
+  it("that explains exactly as much as the shift explains no more", () => {
+    // 13 values that rise by 2 to 16 below the mean, and 13 from 16 above it. Before the step they add up to −364, and
+    // times their places about the middle all of them to 5460: 364²·26/(13·13) = 12·5460²/(26·(26² − 1)) = 20384.
+    const both = Array.from({ length: 26 }, (_, i) => 100 + (i < 13 ? 2 * i - 40 : 2 * i - 10));
+    const all = found(both);
+    expect(all.lineShare).toBe(all.shares[12]);
+    expect(lastingShift(both, all)).toMatchObject({ before: 13, lineExplainsMore: false });
+  });
 });
 
 describe("any series", () => {

@@ -60,6 +60,22 @@ describe("parallelLackOfFit", () => {
   });
 });
 
+describe("the unit of the weights", () => {
+  const weighed = (some: readonly SlopeGroup[], unit: number) =>
+    some.map(({ weights, ...rest }) => ({ ...rest, weights: weights.map((one) => one * unit) }));
+  // A power of two changes no digit.
+  const [tiny, huge] = [2 ** -60, 2 ** 70];
+
+  it("changes nothing of what is found", () => {
+    for (const unit of [tiny, huge]) {
+      const other = weighed(groups, unit);
+      const line = present(pooledSlope(other));
+      expect(curvatureTest(other, line)).toEqual(curvatureTest(groups, fit));
+      expect(parallelLackOfFit(other, line)).toEqual(parallelLackOfFit(groups, fit));
+    }
+  });
+});
+
 describe("degrees of freedom that are needed", () => {
   const weights = (x: readonly number[]) => x.map(() => 1);
   const of = (x: readonly number[], y: readonly number[]) => [{ x, y, weights: weights(x) }];

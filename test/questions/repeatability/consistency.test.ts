@@ -51,6 +51,39 @@ describe("h and k of fills", () => {
   });
 });
 
+describe("what h and k exceed by chance", () => {
+  it("is what ISO 5725-2 reckons for four fills of three catches, in 5 and in 1 of 100", async () => {
+    const { groups, hLimits } = present(found(unnamed)[0]);
+    const expected = await evalR(
+      `p <- 4; n <- 3; alpha <- c(0.05, 0.01)
+       t <- qt(1 - alpha / 2, p - 2)
+       c((p - 1) * t / sqrt(p * (t^2 + p - 2)),
+         sqrt(p / (1 + (p - 1) / qf(1 - alpha, n - 1, (p - 1) * (n - 1)))))`,
+    );
+    for (const { kLimits } of groups)
+      for (const [i, limit] of [...hLimits, ...kLimits].entries())
+        expect(digits(limit, present(expected[i]))).toBeGreaterThan(9);
+  });
+
+  it("is told of each fill by its own catches and those of all others", async () => {
+    const masses = [
+      [6.31, 6.42, 6.38, 6.35, 6.4],
+      [6.5, 6.61, 6.44],
+      [6.29, 6.33],
+    ];
+    const log = logOf(masses.map((fill) => fill.map((netKg) => [null, netKg] as const)));
+    const { groups } = present(found(log)[0]);
+    // k² = sᵢ²/s_r² is at most (ν + R)/(ν + R/F), F the ratio of a fill's variance to that of the others.
+    const expected = await evalR(
+      `own <- c(4, 2, 1); others <- 7 - own
+       sqrt(7 / (own + others / qf(0.95, own, others)))`,
+    );
+    expect(groups.map(({ catches }) => catches)).toEqual([5, 3, 2]);
+    for (const [i, { kLimits }] of groups.entries())
+      expect(digits(kLimits[0], present(expected[i]))).toBeGreaterThan(9);
+  });
+});
+
 describe("operators", () => {
   const chain = [
     [
