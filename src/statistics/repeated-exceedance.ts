@@ -33,8 +33,8 @@ const sharedNodes = 40;
  *
  * @param law    location and spread in the unit of the limit
  * @param limit  above zero
- * @returns      the chance as a function of the number of cases, good to about 1e-6; the work is done once, for all
- *               counts
+ * @returns      the chance as a function of the number of cases, good to about 5e-6 up to 20 cases and 5e-5
+ *               up to 50; the work is done once, for all counts
  */
 export function chanceAnyBeyond(law: RepeatedLaw, limit: number): (count: number) => number {
   check(law, limit);

@@ -386,6 +386,20 @@ describe("the staircase of variance", () => {
     expect(savings({ ...field, response: squared }, season)).not.toContain(null);
   });
 
+  it("says that half of a small part buys nothing, where so few fills would have it cost more", () => {
+    // Welch and Satterthwaite: the nearer the sum comes to one degree of freedom of two fills, the larger its mean error.
+    const two = inventedFills({ fills: 2, catches: 3, spread: 0.08, scatter: 0.01 }, 11);
+    const { expanded, steps } = present(ask({ ...field, response }, two).result.staircase);
+    const bought = steps.flatMap(({ stage, ifHalved }) =>
+      ifHalved === null ? [] : { stage, ...ifHalved },
+    );
+    expect(bought.length).toBeGreaterThan(2);
+    for (const half of bought) expect(half.expanded).toBeLessThanOrEqual(expanded);
+    const saved = new Map(bought.map(({ stage, savesPerHectare }) => [stage, savesPerHectare]));
+    expect(saved.get("ground")).toBe(0);
+    expect(saved.get("fills")).toBeGreaterThan(0);
+  });
+
   it("has a step for the trend while fills trend, known to the size of one", () => {
     const rising = Array.from({ length: 8 }, (_, i) =>
       inventedFills(

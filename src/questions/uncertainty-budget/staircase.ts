@@ -60,9 +60,16 @@ function ofStage<T extends { readonly name: string }>(
   return all.filter(({ name }) => names.includes(name));
 }
 
+/**
+ * Less doubt can neither leave more nor cost more, though the formula may have it so: half of a small part leaves fewer degrees of
+ * freedom. Such a half buys nothing.
+ */
 function bought(whole: Left, { expanded, lossPerHectare: left }: Left): StaircaseStep["ifHalved"] {
   const now = whole.lossPerHectare;
-  return { expanded, savesPerHectare: now === null || left === null ? null : now - left };
+  return {
+    expanded: Math.min(whole.expanded, expanded),
+    savesPerHectare: now === null || left === null ? null : Math.max(0, now - left),
+  };
 }
 
 type Left = Pick<Staircase, "expanded" | "lossPerHectare">;
