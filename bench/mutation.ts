@@ -2,8 +2,10 @@
  * Changes the code in small ways, one at a time, and asks whether a test of the topic notices. Writes reports/mutation.md.
  * Options: --sample N, default 600; --seed N; --only src/statistics, a part of the code, which is only printed; --workers N,
  * default as many as the machine has.
- * What is known already is kept in .cache, so that a run that was interrupted goes on.
+ * What is known already is kept in .cache, so that a run that was interrupted goes on; what no test noticed is asked of those
+ * tests that changed since.
  */
+import { createHash } from "node:crypto";
 import { appendFileSync, existsSync, mkdirSync, readFileSync } from "node:fs";
 import { availableParallelism } from "node:os";
 import { join } from "node:path";
@@ -41,12 +43,15 @@ const sample = sampleOf(all, Number(values.sample), seed, nameOf);
 const folder = join(root, ".cache");
 mkdirSync(folder, { recursive: true });
 const kept = join(folder, "mutation.jsonl");
-const known = new Map<string, Fate>(
+/** Which tests did not notice a change, each as it was then. */
+type Against = Readonly<Record<string, string>>;
+const known = new Map<string, Fate & { readonly against?: Against }>(
   (existsSync(kept) ? readFileSync(kept, "utf8").trim().split("\n") : [])
     .filter((line) => line !== "")
     .map((line) => JSON.parse(line)),
 );
 
+const states = new Map<string, string>();
 const workers = Array.from({ length: Number(values.workers) }, () => new Watched());
 const close = () => {
   for (const watched of workers) watched.close();
@@ -73,11 +78,26 @@ close();
 async function fateOf(mutant: Mutant, watched: Watched): Promise<Fate> {
   const name = nameOf(mutant);
   const before = known.get(name);
-  // A test that is there now may notice what none did.
   if (before !== undefined && before.is !== "survived") return before;
-  const fate = await watched.fateOf(mutant, testsOf(mutant.file));
-  appendFileSync(kept, `${JSON.stringify([name, fate])}\n`);
+  const tests = testsOf(mutant.file);
+  // A test that was not there then, or was another, may notice what none did.
+  const asked = tests.filter((test) => before?.against?.[test] !== stateOf(test));
+  const fate = await watched.fateOf(mutant, asked);
+  const against = Object.fromEntries(tests.map((test) => [test, stateOf(test)]));
+  const told = fate.is === "survived" ? { ...fate, against } : fate;
+  appendFileSync(kept, `${JSON.stringify([name, told])}\n`);
   return fate;
+}
+
+function stateOf(test: string): string {
+  const state =
+    states.get(test) ??
+    createHash("sha256")
+      .update(readFileSync(join(root, test)))
+      .digest("hex")
+      .slice(0, 12);
+  states.set(test, state);
+  return state;
 }
 
 const tried: readonly Tried[] = sample.flatMap((mutant) => {
