@@ -10,11 +10,15 @@ const runner = fileURLToPath(new URL("runner.ts", import.meta.url));
 /** How long tests may take against a change, on a machine that is busy elsewhere. */
 const limitMs = 300_000;
 
-/** First test of each run, from the nearest on: that one notices most. */
-const starts = [0, 1, 4, 12];
+/** How many tests a run has, from the nearest on, which notices most; no more than end within the limit. */
+const sizes = [1, 3, 8];
+const largest = 12;
 
 function runsOf(tests: readonly string[]): readonly (readonly string[])[] {
-  return starts.map((start, i) => tests.slice(start, starts[i + 1]));
+  const runs: (readonly string[])[] = [];
+  for (let start = 0; start < tests.length; start += runs.at(-1)?.length ?? 1)
+    runs.push(tests.slice(start, start + (sizes[runs.length] ?? largest)));
+  return runs;
 }
 
 /** What became of a change. */
