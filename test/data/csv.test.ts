@@ -144,4 +144,11 @@ describe("lines", () => {
       { number: 4, cells: ["c"] },
     ]);
   });
+
+  it("with a stray quotation mark are cut into nothing, and it is named by its row", () => {
+    const cut = splitCells(place, 'a;b\n1;2\n"3;4', ";");
+    expect(cut.ok ? [] : cut.issues).toMatchObject([
+      { problem: "quote-stray", row: 3, received: '"' },
+    ]);
+  });
 });

@@ -184,6 +184,21 @@ describe("what cannot be told", () => {
     expect(present(ask(rows)).input).toEqual({ catches: 4, fills: 1, withoutSpeed: 1 });
   });
 
+  it("counts a fill of one catch, and its speed among those caught, though it tells nothing of the slope", () => {
+    const rows = [row(1, 50), row(1, 70, 0.41), row(1, 60, 0.39), row(1, 60), row(2, 80, 0.5)];
+    const { input, caught, reference, points, slope } = present(ask(catches(rows)));
+    expect(input).toEqual({ catches: 5, fills: 2, withoutSpeed: 0 });
+    expect(caught).toEqual({ from: 50, to: 80 });
+    // Of as many turns each: (50 + 70 + 60 + 60 + 80)/5.
+    expect(reference).toBeCloseTo(64, 12);
+    // (10·0.01)/200 kg on 0.4: 0.125 % a turn/min. Its level being its own, the one catch lies on the line: 16·0.125 %.
+    expect(present(slope)).toMatchObject({
+      fills: 1,
+      estimate: { value: expect.closeTo(0.00125, 12), df: 2 },
+    });
+    expect(points.at(-1)).toMatchObject({ fill: 2, relative: expect.closeTo(1.02, 12) });
+  });
+
   it("warns when long catches were the slow ones", () => {
     const rows = falling(3).map((one) => ({ ...one, turns: 1600 / present(one.meterRpm) }));
     const scaled = rows.map((one, i) => ({ ...one, netKg: one.turns * (0.4 + 0.001 * (i % 3)) }));

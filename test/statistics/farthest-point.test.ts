@@ -87,6 +87,25 @@ it("is none of two points by themselves, and one of two with the scatter of othe
   expect(second).toBeCloseTo(first ?? 0, 10);
 });
 
+it("may lie nearer than one standard error, where others scatter far more", () => {
+  const lastIsHigh = (count: number) =>
+    Array.from({ length: count }, (_, i) => ({
+      x: 20,
+      y: i === count - 1 ? 6.1 : 6,
+      knownVariance: 0,
+    }));
+  // 0.1 kg off the others, which agree. With df = n − 2 + 4 its error is √(4·s₀²/df·20·(1 + 20/Σx)): of three points
+  // √(0.004·20·1.5) = √0.12, of three hundred √(1.2/302·20·(1 + 1/299)).
+  expect(farthestPoint(lastIsHigh(3), { variance: 0.005, df: 4 })).toEqual({
+    place: 2,
+    size: expect.closeTo(0.1 / Math.sqrt(0.12), 12),
+  });
+  expect(farthestPoint(lastIsHigh(300), { variance: 0.3, df: 4 })).toEqual({
+    place: 299,
+    size: expect.closeTo(0.1 / Math.sqrt((1.2 / 302) * 20 * (1 + 1 / 299)), 9),
+  });
+});
+
 it("is the first of several that lie equally far off", () => {
   const points = [6, 6.2, 5.8, 6.2, 5.8].map((y) => ({ x: 20, y, knownVariance: 0 }));
   expect(farthestPoint(points, null)?.place).toBe(1);

@@ -29,14 +29,18 @@ describe("planning against R", () => {
     expect(digits(tTestPower(delta * Math.sqrt(n), n - 1, critical), power)).toBeGreaterThan(8);
   });
 
-  it("detectable shift of six fills: power.t.test", async () => {
-    const delta = await numberFromR(
-      `power.t.test(n = 6, power = 0.8, sig.level = 0.05, type = "one.sample", strict = TRUE,
-         tol = 1e-12)$delta`,
-      {},
-    );
-    expect(digits(detectableEffect(5, 0.8, 0.95) / Math.sqrt(6), delta)).toBeGreaterThan(8);
-  });
+  // Of a chance of one in ten the effect is less than one standard error.
+  it.each([0.1, 0.8])(
+    "detectable shift of six fills, found with chance %s: power.t.test",
+    async (power) => {
+      const delta = await numberFromR(
+        `power.t.test(n = 6, power = power, sig.level = 0.05, type = "one.sample", strict = TRUE,
+           tol = 1e-12)$delta`,
+        { power },
+      );
+      expect(digits(detectableEffect(5, power, 0.95) / Math.sqrt(6), delta)).toBeGreaterThan(8);
+    },
+  );
 
   it.each([
     [0.01, 0.02, 3],

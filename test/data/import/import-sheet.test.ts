@@ -428,6 +428,33 @@ const sheets: readonly Sheet[] = [
     ],
   },
   {
+    what: "more dates that are none than anybody wants to read, the first five of them told, each once",
+    rows: [
+      "Compartment;Product;Fill;Catch;Turns;net_kg;Date",
+      "1;oats;1;1;20;6.31;sowing",
+      "1;oats;1;2;20;6.35;sowing",
+      "1;oats;1;3;20;6.4;after Easter",
+      "1;oats;1;4;20;6.33;rain",
+      "1;oats;1;5;20;6.36;after rain",
+      "1;oats;1;6;20;6.38;market day",
+      "1;oats;1;7;20;6.37;last day",
+    ],
+    catches: [
+      "1 oats 1 1 20 6.31",
+      "1 oats 1 2 20 6.35",
+      "1 oats 1 3 20 6.4",
+      "1 oats 1 4 20 6.33",
+      "1 oats 1 5 20 6.36",
+      "1 oats 1 6 20 6.38",
+      "1 oats 1 7 20 6.37",
+    ],
+    assumed: [
+      "column-read Compartment|bin ×1 rows ",
+      "column-read Date|taken_at ×1 rows ",
+      "dates-left-out Date|sowing|after Easter|rain|after rain|market day ×7 rows 2,3,4,5,6,7,8",
+    ],
+  },
+  {
     what: "dates whose order was told",
     rows: ["Compartment;Product;Fill;Catch;Turns;net_kg;Date", "1;oats;1;1;20;6.31;03/04/2026"],
     options: { dates: "mdy" },

@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import type { Catch } from "../../../src/data/types.ts";
 import { type BorrowingChoices, usualBorrowing } from "../../../src/model/lenders.ts";
@@ -34,6 +35,15 @@ const library: BorrowingChoices = {
     scatter: null,
   })),
 };
+
+/** Of the study: shares of steady seasons with any finding, by what they are like and by how many fills they have. */
+interface SteadySeasons {
+  readonly seasons: number;
+  readonly alarms: readonly {
+    readonly name: string;
+    readonly by: readonly { readonly fills: number; readonly share: number }[];
+  }[];
+}
 
 function meterOf(deliveries: readonly number[], choices: ModelChoices = {}): MeterModel {
   return present(fitModel(logOf(deliveries), {}, choices).meters[0]);
@@ -98,6 +108,28 @@ describe("how often a steady meter is not let be", () => {
     expect(falseAlarmsOf(meterOf(steady, { borrowing: library }))).toBe(falseAlarms.lent);
     const assumed = { ...usualBorrowing, assumed: { spread: 0.03, scatter: null } };
     expect(falseAlarmsOf(meterOf(steady, { borrowing: assumed }))).toBe(falseAlarms.lent);
+  });
+
+  it("is told as reports/drift-study.json has it, within two standard errors of its 4,000 seasons", () => {
+    const file = new URL("../../../reports/drift-study.json", import.meta.url);
+    const { seasons, alarms }: SteadySeasons = JSON.parse(readFileSync(file, "utf8"));
+    const held = (told: number, name: string) => {
+      const cell = present(alarms.find((one) => one.name === name));
+      const byTwelve = present(cell.by.find(({ fills }) => fills === 12)).share;
+      expect(Math.abs(byTwelve - told), name).toBeLessThan(
+        2 * Math.sqrt((told * (1 - told)) / seasons),
+      );
+    };
+    for (const [name, { fills, season, alike }] of [
+      ["by itself", falseAlarms.own],
+      ["2 × 9", falseAlarms.lent],
+    ] as const) {
+      expect(fills).toBe(12);
+      held(season, name);
+      held(alike.season, `${name}, neighbours alike, correlation ${alike.correlation}`);
+    }
+    const { times, season } = falseAlarms.lent.wilder;
+    held(season, `2 × 9, fills differ ${times} times as much as the library's`);
   });
 
   it("is, of several meters, the chance that not all of them are", () => {

@@ -109,6 +109,25 @@ describe("a catch of an earlier fill", () => {
   });
 });
 
+describe("a catch whose fellows agree so exactly that it cannot be held against them", () => {
+  // Three agree to a ten-millionth of a gram: scatter beside 9 kg, and rounding beside 6000.
+  const masses = [6, 6 + 1e-10, 6 - 1e-10, 9, 6000];
+  const told = (...fills: readonly (readonly Catch[])[]) => {
+    const without = { ...options, scaleDivisionKg: null };
+    const meter = present(fitModel(fills.flat(), without).meters[0]);
+    return outliers(meter, without).cautions.flatMap((one) =>
+      one.where.catches?.[0] === 5 ? [[one.code, pValueOf([one])]] : [],
+    );
+  };
+
+  it("has a p value of 1, and no more, in whatever fill it is", () => {
+    expect(told(fillOf(1, masses), fillOf(2, [6]))).toEqual([["catch-set-aside", 1]]);
+    const checked = noted(fillOf(1, masses), 5, { checked: "weighed again" });
+    expect(told(checked, fillOf(2, [6]))).toEqual([["suspect-in-earlier-fill", 1]]);
+    expect(told(fillOf(1, [6]), fillOf(2, masses))).toEqual([["catch-stands-out", 1]]);
+  });
+});
+
 describe("two catches", () => {
   it("of the newest fill: below 1 % one of them is wrong, below 5 % one more is asked for", () => {
     const grave = findingsIn(...quietFills, fillOf(4, [6.0, 6.5]));
