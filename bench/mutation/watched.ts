@@ -61,7 +61,12 @@ export class Watched {
   }
 
   close(): void {
-    this.#child?.kill("SIGKILL");
+    // With the process that runs the tests, which would go round for ever by itself.
+    try {
+      if (this.#child?.pid !== undefined) process.kill(-this.#child.pid, "SIGKILL");
+    } catch {
+      // Both are gone already.
+    }
     this.#child = null;
   }
 
@@ -99,6 +104,7 @@ export class Watched {
     const child = fork(runner, {
       execArgv: ["--import", "tsx"],
       stdio: ["ignore", "ignore", "ignore", "ipc"],
+      detached: true,
     });
     this.#child = child;
     await once(child, "message");
