@@ -122,6 +122,23 @@ describe("a setup that is refused", () => {
     `);
   });
 
+  it("refuses a field check with as much left as was filled, of which nothing went out", () => {
+    const check = (left: number) => ({
+      field_checks: [
+        {
+          bin: "1",
+          filled: { value: 0.1, unit: "t" },
+          left: { value: left, unit: "kg" },
+          area: { value: 1, unit: "ha" },
+        },
+      ],
+    });
+    expect(problems(check(100))).toEqual([
+      expect.stringContaining("at field_checks[0].left: found an object; needed less left"),
+    ]);
+    expect(read(check(99)).fieldChecks?.map(({ leftKg }) => leftKg.value)).toEqual([99]);
+  });
+
   it("refuses entries of the wrong kind", () => {
     expect(
       problems({

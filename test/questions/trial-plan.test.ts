@@ -127,6 +127,17 @@ describe("what to expect", () => {
     expect(design().spreadOfFills).toBeCloseTo(Math.sqrt(0.03 ** 2 + 0.02 ** 2 / 6), 14);
   });
 
+  it("counts the catches of every turn level and speed in every fill of every product", () => {
+    // Two turn levels at two speeds, twice each: 8 catches a fill, of 3 products.
+    const { expected, alternatives } = design({ fills: 4, meterSpeeds: [40, 70] });
+    expect([expected.fills, expected.catches]).toEqual([4, 4 * 3 * 8]);
+    expect(alternatives.slice(0, 3).map(({ fills, catches }) => [fills, catches])).toEqual([
+      [2, 48],
+      [3, 72],
+      [4, 96],
+    ]);
+  });
+
   it("narrows and gains power with every further fill", () => {
     const { alternatives } = design({ equivalenceMargin: 0.05 });
     alternatives.slice(1).forEach((one, i) => {

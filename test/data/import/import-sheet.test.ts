@@ -492,3 +492,20 @@ describe.each(sheets)("$what", ({ rows, options, catches, assumed, asked, aside 
     });
   });
 });
+
+it("keeps the time of a catch that has no day, beside it under its own name", async () => {
+  // The first row: below another, an empty day would be that of the row above.
+  const source = {
+    name: "book.csv",
+    text: [
+      "Compartment;Product;Fill;Catch;Turns;net_kg;Date;Time",
+      "1;oats;1;1;20;6.31;;7:05",
+      "1;oats;1;2;20;6.35;2026-04-03;7:20",
+    ].join("\n"),
+  };
+  const { log } = await importCatches([source]);
+  expect(log?.catches.map(({ takenAt, extra }) => [takenAt, extra])).toEqual([
+    [null, { Time: "7:05" }],
+    ["2026-04-03T07:20", { Time: "" }],
+  ]);
+});
