@@ -104,6 +104,18 @@ describe("a catch that was spilled", () => {
     ]);
   });
 
+  it("stands first where its file does: what is there again is a catch of the later file", async () => {
+    const spilled = file("spilled.csv", columns, "1,oats,1,1,,,yes,bag tore");
+    const weighed = file("weighed.csv", "", head, "1,oats,1,1,20,6.30");
+    const check = await checkCatchesTogether([spilled, weighed, north]);
+    expect(
+      check.ok ? [] : check.issues.map(({ source, row, text }) => [source, row, text]),
+    ).toEqual([
+      ["weighed.csv", 3, expect.stringContaining("a catch that stands in spilled.csv too")],
+      ["north.csv", 2, expect.stringContaining("a catch that stands in spilled.csv too")],
+    ]);
+  });
+
   it("may stand in the log without a mass, left out, and is told on every surface", async () => {
     const log = await logOf(csv(columns, "1,oats,1,1,20,6.3,,", "1,oats,1,2,,,yes,bag tore"));
     expect(log.catches).toHaveLength(1);

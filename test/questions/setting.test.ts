@@ -304,6 +304,20 @@ describe("what is said beside it", () => {
     expect(() => settingOptions(model, given)).toThrow(`"${option}"`);
   });
 
+  describe.each(["target", "lowestRate", "highestRate"] as const)("the option %s", (option) => {
+    it.each<[string, (amount: number) => TargetRate]>([
+      ["mass", mass],
+      ["seeds", (seedsPerM2) => ({ kind: "seeds", seedsPerM2 })],
+      ["plants", (plantsPerM2) => ({ kind: "plants", plantsPerM2 })],
+    ])("is a rate above zero of %s, and nothing else", (_, rate) => {
+      for (const amount of [0, -120, Number.NaN, Number.POSITIVE_INFINITY]) {
+        expect(() => settingOptions(model, { [option]: rate(amount) })).toThrow(OptionError);
+        expect(() => settingOptions(model, { [option]: rate(amount) })).toThrow(`"${option}"`);
+      }
+      expect(settingOptions(model, { [option]: rate(0.5) })[option]).toEqual(rate(0.5));
+    });
+  });
+
   it("is plain data that survives JSON", () => {
     const result = ask({ ...field, wheelTravelM: exact(2), drive: wheel({ steps: [0.7] }) });
     expect(JSON.parse(JSON.stringify(result))).toEqual(result);

@@ -509,3 +509,22 @@ it("keeps the time of a catch that has no day, beside it under its own name", as
     ["2026-04-03T07:20", { Time: "" }],
   ]);
 });
+
+// 1 hl is 0.1 m³. 60 lb are 27.2155422 kg, and a US bushel is 0.03523907016688 m³: 772.31158685847 kg/m³.
+it.each([
+  ["kg/hl", "52.5", "525"],
+  ["kg/hl", "52,5", "525"],
+  ["lb/bu", "60", "772.311586858"],
+])("has a density in %s, such as %s, in kg/m³ to twelve figures", async (unit, cell, expected) => {
+  const text = `Compartment;Product;Fill;Catch;Turns;net_kg;Test weight (${unit})\n${plainRow};${cell}`;
+  const { catches } = await importCatches([{ name: "book.csv", text }]);
+  expect(catches.map((row) => String(row["bulk_density_kg_m3"]))).toEqual([expected]);
+});
+
+it("refuses a density that is no number as it was written, not as what it could not be converted to", async () => {
+  // A minus sign as it is typeset, which belongs to no number of a file.
+  const text = `Compartment;Product;Fill;Catch;Turns;net_kg;Test weight (kg/hl)\n${plainRow};\u221252.5`;
+  const { asked, assumed } = await importCatches([{ name: "book.csv", text }]);
+  expect(asked.map(({ received }) => received)).toEqual(["\u221252.5"]);
+  expect(assumed.map(({ kind }) => kind)).not.toContain("unit-converted");
+});
