@@ -32,6 +32,8 @@ describe("the step that weights end in", () => {
     ["where the tare may be the finer", "gross_kg,tare_kg", ["6.75,0.43", "6.80,0.41"], 0.01],
     ["unless it is one bag", "gross_kg,tare_kg", ["6.75,0.432", "6.80,0.432", "6.65,0.432"], 0.05],
     ["or none at all", "gross_kg,tare_kg", ["6.75,0", "6.80,0", "6.65,0"], 0.05],
+    ["of gross is not that of their differences", "gross_kg,tare_kg", ["6.01,0", "6.06,0"], 0.01],
+    ["nor of gross and tare", "gross_kg,tare_kg", ["6.51,0.46", "6.56,0.41"], 0.01],
     ["of nets is that of their differences", "net_kg", ["6.32", "6.37", "6.22", "6.47"], 0.05],
     ["is at most 10 of the last place for few", "net_kg", ["6.00", "7.00", "6.00"], 0.1],
     ["however many for four", "net_kg", ["6.00", "6.50", "6.00", "6.50"], 0.5],

@@ -151,6 +151,23 @@ describe("delivery of one fill", () => {
     expect(squared.byItself).toBeNull();
   });
 
+  it("takes scatter and reading by one quantile of t for the catch after two lone ones, as for the two themselves", () => {
+    const { nextCatch } = answer(
+      aFill([
+        [20, 6.0],
+        [20, 6.1],
+      ]),
+      { scaleDivisionKg: 0.05 },
+    );
+    // A turn scatters by 2·0.05²/20 = 0.00025 kg², a reading by 0.05²/6 = 0.0025/6 kg². At 20 turns the line has
+    // 20²·(0.00025/40 + 0.0025/6·(2/40)²) = 0.0025 + 0.0025/6, the catch 0.005 + 0.0025/6: 1/120 kg² together.
+    // t of one degree of freedom is tan(0.475·π) = 12.706.
+    const half = Math.tan(0.475 * Math.PI) / Math.sqrt(120);
+    expect(nextCatch.turns).toBe(20);
+    expect(nextCatch.estimate.interval?.lower).toBeCloseTo(6.05 - half, 10);
+    expect(nextCatch.estimate.interval?.upper).toBeCloseTo(6.05 + half, 10);
+  });
+
   it("has a defined answer for one catch, two, equal ones and exact ones", () => {
     const one = answer(aFill([[20, 6]]));
     expect(one.estimate).toMatchObject({ standardError: null, interval: null });

@@ -114,6 +114,20 @@ describe("fitRandomEffects", () => {
     expect(fit.df).toBeCloseTo(groups.length - 1, 9);
   });
 
+  it("has no scatter within groups where it is no more than rounding leaves of values of their size", () => {
+    const fitOf = (information: number, sumOfSquares: number) =>
+      fitRandomEffects([
+        { estimate: 1, information, sumOfSquares: sumOfSquares / 2, df: 99 },
+        { estimate: 1.01, information, sumOfSquares: sumOfSquares / 2, df: 99 },
+      ]);
+    // 100 observations near 1 and 100 near 1.01 have squares of 202.01 together: errors of 10⁻¹² of each value leave
+    // 2.02·10⁻²².
+    expect(fitOf(100, 1.5e-22)).toBeNull();
+    expect(fitOf(100, 3e-22)).not.toBeNull();
+    // An information of 0.01 each makes them 0.0202 together, of which the same scatter is more than rounding.
+    expect(fitOf(0.01, 1.5e-22)).not.toBeNull();
+  });
+
   it("loses no digits when a large constant is added to every estimate", () => {
     const set = reference("varcomp/dyestuff.json");
     const groups = groupsOf(column(set, "group"), column(set, "y"));

@@ -518,7 +518,7 @@ it.each([
 ])("has a density in %s, such as %s, in kg/m³ to twelve figures", async (unit, cell, expected) => {
   const text = `Compartment;Product;Fill;Catch;Turns;net_kg;Test weight (${unit})\n${plainRow};${cell}`;
   const { catches } = await importCatches([{ name: "book.csv", text }]);
-  expect(catches.map((row) => String(row["bulk_density_kg_m3"]))).toEqual([expected]);
+  expect(catches.map((row) => String(row.bulk_density_kg_m3))).toEqual([expected]);
 });
 
 it("refuses a density that is no number as it was written, not as what it could not be converted to", async () => {

@@ -82,6 +82,27 @@ describe("what else a comparison says", () => {
     expect(codes(both, { spread: "common" })).not.toContain("common-spread-doubtful");
   });
 
+  // R 4.6, e as below: a <- c(0.3, 0.303, 0.298, 0.301); b <- 0.4 + times * e; bartlett.test(list(a, b))$p.value, on the
+  // log scale bartlett.test(list(a / mean(a), b / mean(b)))$p.value. null: above 5 %, 0.050135 and 0.050041.
+  it.each<["as measured" | "log", number, number | null]>([
+    ["as measured", 2.5, null],
+    ["as measured", 2.51, 0.0495726413361075],
+    ["log", 3.33, null],
+    ["log", 3.35, 0.0492012588365161],
+  ])(
+    "is that a common spread is doubtful where Bartlett's test has it below 0.05: %s, %d times the spread",
+    (scale, times, pValue) => {
+      const e = [0.004, -0.003, 0.001, -0.002, 0.003, -0.004, 0.002, -0.001];
+      const unlike = { a: [0.3, 0.303, 0.298, 0.301], b: e.map((each) => 0.4 + times * each) };
+      const told = asked(unlike, { spread: "common", scale }).cautions.filter(
+        ({ code }) => code === "common-spread-doubtful",
+      );
+      expect(told.map(({ facts }) => facts)).toEqual(
+        pValue === null ? [] : [{ pValue: expect.closeTo(pValue, 12) }],
+      );
+    },
+  );
+
   it("is how many pairs stay undecided, unless a margin of equivalence is asked for", () => {
     const alike = { a: steady, b: [0.302, 0.299, 0.301, 0.3] };
     const found = asked(alike).cautions.find(({ code }) => code === "no-equivalence-margin");
