@@ -33,6 +33,8 @@ export function mutationPage(tried: readonly Tried[], seed: number): readonly st
     "",
     `\`npm run mutation -- --sample ${tried.length} --seed ${seed}\` wrote this page: ${tried.length} small changes of the code, one at a time, drawn in proportion to its lines. A change counts as noticed only where a test of the topic fails: one of the same name or folder, or one of the layers below that is at most two imports away (farther only where none is as near). Sample reports, notebooks, studies, the command, pages and charts do not count: what only they would notice has survived here.`,
     "",
+    "Tests are written next where a sample shows that they are missing. A sample drawn anew, by another seed, therefore scores lower until that is done for it.",
+    "",
     ...table(
       ["layer", "changes", "noticed", "of these, never ended", "score"],
       [
