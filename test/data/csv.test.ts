@@ -64,6 +64,17 @@ describe("a table of text", () => {
       "too-many-cells 4",
     ]);
     expect(table("bin,turns\n1,20,,").rows).toEqual([[2, "1", "20", "", ""]]);
+    // Also where nothing stands between the separators.
+    expect(table("bin,turns\n1,,6").issues).toEqual(["too-many-cells 2"]);
+  });
+
+  it("with a cell behind its header may have had a figure cut by a comma, and by no other separator", () => {
+    const factsOf = (text: string) => {
+      const read = readCsv("a.csv", text);
+      return read.ok ? read.value.issues.map(({ facts }) => facts) : null;
+    };
+    expect(factsOf("bin,turns\n1,20,5")).toEqual([{ cells: 3, columns: 2, comma: true }]);
+    expect(factsOf("bin;turns\n1;20;5;6")).toEqual([{ cells: 4, columns: 2, comma: false }]);
   });
 
   it("names a thousand rows that are too wide, and no more", () => {
@@ -73,6 +84,13 @@ describe("a table of text", () => {
 
   it("with a stray quotation mark is refused by its row", () => {
     expect(table('bin,turns\n1,20\n"1,20').issues).toEqual(["quote-stray 3"]);
+    // The first of several, and beside a guard against formulas too.
+    expect(table('bin,turns\n"1"x",20\n"2"x",20').issues).toEqual(["quote-stray 2"]);
+    expect(table("bin,note,turns\n1,'=SUM(A1),20\n\"1,x,20").issues).toEqual(["quote-stray 3"]);
+  });
+
+  it("with a line that is too long is refused by it", () => {
+    expect(table(`bin,turns\n${"1".repeat(1_000_001)},20`).issues).toEqual(["line-too-long 2"]);
   });
 
   it("of nothing has no header and no rows", () => {
@@ -135,6 +153,17 @@ describe("lines", () => {
     expect(long.ok ? [] : long.issues).toMatchObject([{ problem: "line-too-long", row: 2 }]);
     const last = checkedLines(place, `bin\r\n1\r\n${"1".repeat(1_000_001)}`);
     expect(last.ok ? [] : last.issues).toMatchObject([{ problem: "line-too-long", row: 3 }]);
+    const below = checkedLines(place, `\n${"1".repeat(1_000_001)}`);
+    expect(below.ok ? [] : below.issues).toMatchObject([{ problem: "line-too-long", row: 2 }]);
+  });
+
+  it("may be many, each of them short, where they end in carriage returns only", () => {
+    const many = checkedLines(place, "1234567,20\r".repeat(100_000));
+    expect(many.ok && many.value === "1234567,20\n".repeat(100_000)).toBe(true);
+    const [whole, long] = [1_000_000, 1_000_001].map((letters) =>
+      checkedLines(place, `bin\r${"1".repeat(letters)}\r1`),
+    );
+    expect([whole?.ok, long?.ok]).toEqual([true, false]);
   });
 
   it("are cut into cells with their numbers, those with nothing in them left out", () => {

@@ -170,6 +170,42 @@ describe("two routes to one answer", () => {
     });
   });
 
+  it("predicts by R's lm over the means of the products, one product more being doubted as R doubts it", async () => {
+    const { prediction, density } = explain(sameVolume, { newDensityKgPerM3: 740 });
+    const products = present(density).products;
+    const [value = 0, lower = 0, upper = 0, error = 0] = await evalR(
+      `f <- lm(y ~ x)
+       p <- predict(f, data.frame(x = 740), interval = "prediction", se.fit = TRUE)
+       c(p$fit, sqrt(p$se.fit^2 + p$residual.scale^2))`,
+      {
+        x: products.map(({ densityKgPerM3 }) => densityKgPerM3),
+        y: products.map(({ deliveryKgPerTurn }) => deliveryKgPerTurn),
+      },
+    );
+    const { estimate } = present(present(prediction).line);
+    expect(estimate).toMatchObject({ unit: "kg/turn", df: 2 });
+    const found = [
+      estimate.value,
+      estimate.interval?.lower,
+      estimate.interval?.upper,
+      estimate.standardError,
+    ];
+    [value, lower, upper, error].forEach((wanted, i) => {
+      expect(Math.abs(present(found[i]) / wanted - 1)).toBeLessThan(1e-9);
+    });
+  });
+
+  it("predicts without an error where the products lie on the line exactly: a zero would stand for certainty", () => {
+    const exact = [400, 600, 800].flatMap((bulkDensityKgPerM3, p) =>
+      fill(`product ${p}`, p + 1, bulkDensityKgPerM3 / 2000, { bulkDensityKgPerM3 }),
+    );
+    const { estimate } = present(
+      present(explain(exact, { newDensityKgPerM3: 500 }).prediction).line,
+    );
+    expect(estimate).toMatchObject({ standardError: null, df: null, interval: null });
+    expect(estimate.value).toBeCloseTo(0.25, 12);
+  });
+
   it("predicts by the same rule as for the next fill, with products in place of fills", () => {
     const { prediction, density } = explain(sameVolume, { newDensityKgPerM3: 740 });
     const means = present(density).products.map(({ volume }) => volume.value);

@@ -180,6 +180,29 @@ describe("a sheet of somebody's own", () => {
     expect(assumed.find(({ kind }) => kind === "dates-left-out")?.rows).toEqual([2, 3]);
   });
 
+  it("keeps a time as it was written where it is the time of no date", async () => {
+    const { catches, assumed } = await importCatches(
+      own(
+        `${head};Datum;Uhrzeit`,
+        "1;Hafer;1;1;20;6,3;;7:05",
+        "1;Hafer;1;2;20;6,4;25.4.2026;morgens",
+        // The date has a time of its own, which a second one must not be put behind.
+        "1;Hafer;1;3;20;6,5;25.4.2026 8:15;9:00",
+        "1;Hafer;1;4;20;6,6;nach Ostern;8:00",
+        "1;Hafer;1;5;20;6,7;25.4.2026;7:05",
+      ),
+    );
+    const kept = catches.map((row) => [row.taken_at, row["Datum as written"], row.Uhrzeit]);
+    expect(kept).toEqual([
+      [null, null, "7:05"],
+      ["2026-04-25", null, "morgens"],
+      ["2026-04-25T08:15", null, "9:00"],
+      [null, "nach Ostern 8:00", null],
+      ["2026-04-25T07:05", null, null],
+    ]);
+    expect(assumed.find(({ kind }) => kind === "time-joined")?.rows).toEqual([6]);
+  });
+
   it("never takes a figure for thousands or decimals by guess", async () => {
     const rows = [head, "1;Hafer;1;1;20;6,300", "1;Hafer;1;2;20;6,400"];
     // A leading digit before one mark and three digits may be thousands.

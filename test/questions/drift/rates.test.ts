@@ -95,6 +95,17 @@ describe("what would have been found by now", () => {
     }
   });
 
+  it("is asked of half the fills, rounded up, and of no more than the last six", () => {
+    const splitOf = (fills: number) => {
+      const deliveries = Array.from({ length: fills }, (_, i) => steady[i % steady.length] ?? 0);
+      const { sinceFill, fillsBefore, fillsSince } = present(powerOf(meterOf(deliveries), 0.02));
+      return [fillsBefore, fillsSince, sinceFill];
+    };
+    expect(splitOf(7)).toEqual([3, 4, 4]);
+    expect(splitOf(12)).toEqual([6, 6, 7]);
+    expect(splitOf(18)).toEqual([12, 6, 13]);
+  });
+
   it("is said of fills that agree exactly only where others tell how much fills differ", () => {
     const alike = steady.map(() => 0.4);
     expect(powerOf(meterOf(alike), 0.02)).toBeNull();
@@ -135,6 +146,12 @@ describe("how often a steady meter is not let be", () => {
   it("is, of several meters, the chance that not all of them are", () => {
     expect(falseAlarmsTogether([])).toBeNull();
     expect(falseAlarmsTogether([falseAlarms.own])).toBeNull();
+    // 1 − 0.95², and below 1 − 0.95³.
+    expect(falseAlarmsTogether([falseAlarms.own, falseAlarms.lent])).toEqual({
+      meters: 2,
+      fills: 12,
+      season: expect.closeTo(0.0975, 12),
+    });
     const three = [falseAlarms.lent, falseAlarms.lent, falseAlarms.own];
     expect(falseAlarmsTogether(three)).toEqual({
       meters: 3,

@@ -79,6 +79,13 @@ describe("a product not tried yet", () => {
     expect(line[1]?.densityKgPerM3).toBeCloseTo(340 + 520 / 24, 9);
     expect(line.at(-1)?.densityKgPerM3).toBeCloseTo(860, 9);
     expect(line[0]?.fittedKgPerTurn).toBeCloseTo(0.6 * 0.34, 9);
+    // 0.6 l, with t(0.975; 2) = 4.302653 times 0.1·√(1 + 1/3) l to either side, at every density.
+    const half = 4.302652729911275 * 0.1 * Math.sqrt(4 / 3);
+    for (const { densityKgPerM3, fittedKgPerTurn, lowerKgPerTurn, upperKgPerTurn } of line) {
+      expect(fittedKgPerTurn).toBeCloseTo((0.6 * densityKgPerM3) / 1000, 9);
+      expect(lowerKgPerTurn).toBeCloseTo(((0.6 - half) * densityKgPerM3) / 1000, 9);
+      expect(upperKgPerTurn).toBeCloseTo(((0.6 + half) * densityKgPerM3) / 1000, 9);
+    }
     const wider = densityLine(groups, 1200, 0.95);
     expect(wider.at(-1)?.densityKgPerM3).toBeCloseTo(1320, 9);
     // Never below nothing: 10 − 0.15·790 would be.

@@ -144,6 +144,15 @@ describe("two catches", () => {
     ]);
   });
 
+  it("of which one was looked at still ask to look first: the other may be the wrong one", () => {
+    for (const one of [1, 2]) {
+      const checked = noted(fillOf(4, [6.0, 6.5]), one, { checked: "weighed twice" });
+      expect(findingsIn(...quietFills, checked).map(standing)).toEqual([
+        ["two-disagree", "serious", "look-first"],
+      ]);
+    }
+  });
+
   it("tell the delivery's reader why there is no ±, in the same words as the answer about catches", () => {
     const fills = [...quietFills, fillOf(4, [6.0, 6.5])];
     const [fromDelivery] = ofDelivery(...fills).filter(({ code }) => code === "two-disagree");
