@@ -66,7 +66,12 @@ describe("a new language", () => {
     const french: Language = {
       ...english,
       tag: "fr",
-      numbers: { ...english.numbers, to: "à", turn: "tour" },
+      numbers: {
+        ...english.numbers,
+        to: "à",
+        turn: "tour",
+        marks: { decimal: ",", group: "\u202f" },
+      },
       deliveryDetail: {
         ...english.deliveryDetail,
         labels: { ...english.deliveryDetail.labels, heading: "Débit par tour" },
