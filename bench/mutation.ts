@@ -29,11 +29,12 @@ const { values } = parseArgs({
 });
 const seed = Number(values.seed);
 const { files, testsOf } = topics();
-const all = files
-  .filter((file) => file.startsWith(values.only))
-  .map((file) => mutantsOf(file, readFileSync(join(root, file), "utf8")));
-
-const texts = new Map(files.map((file) => [file, readFileSync(join(root, file), "utf8")]));
+const texts = new Map(
+  files
+    .filter((file) => file.startsWith(values.only))
+    .map((file) => [file, readFileSync(join(root, file), "utf8")]),
+);
+const all = [...texts].map(([file, text]) => mutantsOf(file, text));
 /** By the text around it, so that what a change of the code left alone is not asked again. */
 const nameOf = ({ file, start, end, put }: Mutant) => {
   const text = texts.get(file) ?? "";
@@ -82,6 +83,7 @@ async function fateOf(mutant: Mutant, watched: Watched): Promise<Fate> {
   const tests = testsOf(mutant.file);
   // A test that was not there then, or was another, may notice what none did.
   const asked = tests.filter((test) => before?.against?.[test] !== stateOf(test));
+  if (before !== undefined && asked.length === 0) return before;
   const fate = await watched.fateOf(mutant, asked);
   const against = Object.fromEntries(tests.map((test) => [test, stateOf(test)]));
   const told = fate.is === "survived" ? { ...fate, against } : fate;

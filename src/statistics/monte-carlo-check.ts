@@ -58,8 +58,8 @@ function totalOf(values: Float64Array, termOf: (value: number) => number): numbe
 }
 
 /**
- * A quantile of draws, which are put in order only as far as it takes. So many of n lie below it as a binomial count tells, of standard deviation √(n·p·(1 − p)):
- * the values that many places to either side are a standard error away.
+ * A quantile of draws, which are put in order only as far as it takes. So many of n lie below it as a binomial count tells, of
+ * standard deviation √(n·p·(1 − p)): the values that many places to either side are a standard error away.
  *
  * Source  JCGM 101:2008 (GUM supplement 1), 7.9; David & Nagaraja, Order Statistics (2003), 7.1
  */

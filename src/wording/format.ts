@@ -5,7 +5,7 @@ import { convertFor, displayUnit, type Quantity, type UnitSystem } from "./displ
 import {
   type NumberMarks,
   type Places,
-  significantPlaces,
+  significantDecimals,
   writtenNumber,
 } from "./written-number.ts";
 
@@ -164,7 +164,7 @@ export function formatFor(language: string, units: UnitSystem, words: FormatWord
     },
     plain: (given, significant = 3) => {
       const value = Math.abs(given) < dust ? 0 : given;
-      return written(value, significantPlaces(value, significant));
+      return written(value, { most: significantDecimals(value, significant), least: 0 });
     },
     sized: (value, size, significant = significantWithoutError) =>
       decimals(value, digitsForSignificant(size, significant)),
@@ -198,8 +198,8 @@ function isNothing(text: string): boolean {
 
 /** Decimals that show so many significant digits of a size. */
 function digitsForSignificant(size: number, significant: number): number {
-  const { most } = significantPlaces(size, significant);
-  return size === 0 ? 0 : Math.min(mostDecimals, Math.max(0, most));
+  const decimals = significantDecimals(size, significant);
+  return size === 0 ? 0 : Math.min(mostDecimals, Math.max(0, decimals));
 }
 
 /** Two digits of an error that starts with 1, 2 or 3, one digit of a larger one. */

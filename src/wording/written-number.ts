@@ -43,7 +43,7 @@ export function writtenNumber(
   return `${value < 0 ? "-" : ""}${grouped}${places === "" ? "" : decimal}${places}`;
 }
 
-/** Places that show so many significant digits, none of them needlessly. */
-export function significantPlaces(value: number, significant: number): Places {
-  return { most: significant - 1 - Number(value.toExponential().split("e")[1]), least: 0 };
+/** Digits after the mark that show so many significant ones; below zero as in `Places`. */
+export function significantDecimals(value: number, significant: number): number {
+  return significant - 1 - Number(value.toExponential().split("e")[1]);
 }

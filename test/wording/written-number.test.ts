@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { significantPlaces, writtenNumber } from "../../src/wording/written-number.ts";
+import { significantDecimals, writtenNumber } from "../../src/wording/written-number.ts";
 
 const languages = [
   ["en", { decimal: ".", group: "," }],
@@ -37,7 +37,7 @@ describe.each(languages)("a number in %s", (language, marks) => {
     fc.assert(
       fc.property(numbers, fc.integer({ min: 1, max: 9 }), (value, significant) => {
         const format = new Intl.NumberFormat(language, { maximumSignificantDigits: significant });
-        const places = significantPlaces(value, significant);
+        const places = { most: significantDecimals(value, significant), least: 0 };
         expect(writtenNumber(unsigned(value), places, marks, 4)).toBe(
           format.format(unsigned(value)),
         );
