@@ -6,7 +6,7 @@
 import { writeFile } from "node:fs/promises";
 import { join, relative } from "node:path";
 import { fileURLToPath } from "node:url";
-import { build, type Plugin } from "esbuild";
+import { build, type Plugin, transform } from "esbuild";
 import { carriedFiles } from "./bundle-packages.ts";
 import { notices } from "./notices.ts";
 
@@ -72,37 +72,56 @@ const shared: Plugin = {
 /** A package with code of the machine's own kind. */
 const apart = ["@resvg/resvg-js"];
 
+/** Names stay, for whoever reports what went wrong. */
+const readable = { minifySyntax: true, minifyWhitespace: true } as const;
+
+const common = {
+  ...readable,
+  absWorkingDir: root,
+  bundle: true,
+  format: "esm",
+  platform: "node",
+  target: "node20",
+  // Notices are gathered from the packages themselves; few carry them in their code.
+  legalComments: "none",
+  logLevel: "silent",
+} as const;
+
 /** The command in the folder dist/cli below `folder`, with the packages that every call needs. */
 export async function bundleCommand(folder: string) {
-  return await build({
-    absWorkingDir: root,
-    entryPoints: ["src/cli/main.ts"],
-    outdir: join(folder, target),
-    bundle: true,
+  const outdir = join(folder, target);
+  // What starts, a module; the rest is scripts, whose compiled form it keeps.
+  await build({ ...common, entryPoints: { main: "src/cli/launch.ts" }, outdir });
+  const { metafile, outputFiles } = await build({
+    ...common,
+    entryPoints: ["src/cli/run.ts"],
+    outdir,
     splitting: true,
-    // Names stay, for whoever reports what went wrong.
-    minifySyntax: true,
-    minifyWhitespace: true,
-    format: "esm",
-    platform: "node",
-    target: "node20",
     external: apart,
     plugins: [together, noProcesses, shared],
-    // Packages of the older kind ask for Node's modules in the older way.
-    banner: {
-      js: 'import { createRequire as requireFrom } from "node:module"; const require = requireFrom(import.meta.url);',
-    },
-    // Notices are gathered from the packages themselves; few carry them in their code.
-    legalComments: "none",
     metafile: true,
-    logLevel: "silent",
+    write: false,
   });
+  for (const { path, text } of outputFiles) {
+    const { code } = await transform(text, {
+      ...readable,
+      format: "cjs",
+      target: "node20",
+      platform: "node",
+      define: { "import.meta.url": "hereUrl" },
+      supported: { "dynamic-import": false },
+    });
+    await writeFile(scriptOf(path), code.replace(/(require\("\.\/[^"]+)\.js"\)/g, '$1.cjs")'));
+  }
+  return metafile;
 }
 
+const scriptOf = (path: string) => path.replace(/\.js$/, ".cjs");
+
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
-  const { metafile } = await bundleCommand(root);
+  const metafile = await bundleCommand(root);
   await writeFile(join(root, target, "notices.txt"), `${await notices(metafile)}\n`);
   const sizes = Object.values(metafile.outputs).map(({ bytes }) => bytes);
   const all = sizes.reduce((total, size) => total + size, 0);
-  console.log(`${target}  ${sizes.length} files, ${(all / 1024).toFixed(0)} kB`);
+  console.log(`${target}  ${sizes.length + 1} files, ${(all / 1024).toFixed(0)} kB`);
 }
