@@ -27,7 +27,12 @@ interface Running {
 }
 
 type Require = (name: string) => unknown;
-type Body = (exports: object, require: Require, module: { exports: unknown }, url: string) => void;
+type Body = (
+  exports: object,
+  require: Require,
+  module: { exports: unknown },
+  here: { readonly url: string },
+) => void;
 
 /**
  * A loader of scripts that ask for one another with `require`, by paths that begin with a dot. Half of the time of a short
@@ -52,7 +57,7 @@ export function codeLoader(keptIn: string, outside: Require): CodeLoader {
     const one = compiled(path, kept.get(path));
     running.set(path, one);
     const body: Body = one.script.runInThisContext();
-    body(module.exports, require, module, pathToFileURL(path).href);
+    body(module.exports, require, module, { url: pathToFileURL(path).href });
     return module.exports;
   }
 
@@ -74,7 +79,7 @@ function compiled(path: string, kept: Kept | undefined): Running {
   const source = crc32(text);
   const known = kept?.source === source ? { cachedData: kept.code } : {};
   const script = new Script(
-    `(function(exports,require,module,hereUrl){${path.endsWith(".cjs") ? text : asBody(text)}\n})`,
+    `(function(exports,require,module,here){${path.endsWith(".cjs") ? text : asBody(text)}\n})`,
     { ...known, filename: path },
   );
   return { source, script, fresh: script.cachedDataRejected !== false };

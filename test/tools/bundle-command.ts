@@ -6,7 +6,8 @@
 import { writeFile } from "node:fs/promises";
 import { join, relative } from "node:path";
 import { fileURLToPath } from "node:url";
-import { build, type Plugin, transform } from "esbuild";
+import { build, type Plugin } from "esbuild";
+import { asScript } from "./as-script.ts";
 import { carriedFiles } from "./bundle-packages.ts";
 import { notices } from "./notices.ts";
 
@@ -102,17 +103,11 @@ export async function bundleCommand(folder: string) {
     metafile: true,
     write: false,
   });
-  for (const { path, text } of outputFiles) {
-    const { code } = await transform(text, {
-      ...readable,
-      format: "cjs",
-      target: "node20",
-      platform: "node",
-      define: { "import.meta.url": "hereUrl" },
-      supported: { "dynamic-import": false },
-    });
-    await writeFile(scriptOf(path), code.replace(/(require\("\.\/[^"]+)\.js"\)/g, '$1.cjs")'));
-  }
+  for (const { path, text } of outputFiles)
+    await writeFile(
+      scriptOf(path),
+      asScript(text).replaceAll(/(require\("\.\/[^"]+)\.js"/g, '$1.cjs"'),
+    );
   return metafile;
 }
 
