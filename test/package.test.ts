@@ -75,7 +75,7 @@ describe("the tarball", () => {
       "dist/page/runtime-en.txt",
       "dist/report/interactive/runtime.txt",
     ];
-    const code = files.filter((file) => file.endsWith(".js"));
+    const code = files.filter((file) => /\.c?js$/.test(file));
     const types = files.filter((file) => file.endsWith(".d.ts"));
     const others = files.filter((file) => ![...code, ...types].includes(file));
     expect(others.filter((file) => !papers.test(file))).toEqual(scripts.sort());
@@ -122,7 +122,7 @@ describe("the tarball", () => {
 
   packageTest("asks for exactly the packages that its code imports", ({ home }) => {
     const used = filesBelow(home)
-      .filter((file) => file.endsWith(".js"))
+      .filter((file) => /\.c?js$/.test(file))
       .flatMap((file) => packagesOf(join(home, file)));
     const optional = Object.keys(manifest.peerDependencies);
     const asked = [...Object.keys(manifest.dependencies), ...optional];

@@ -1,5 +1,6 @@
-import { mkdir, readdir, rm } from "node:fs/promises";
-import { join } from "node:path";
+import { mkdir, readdir, readFile, rm } from "node:fs/promises";
+import { join, relative } from "node:path";
+import { deserialize } from "node:v8";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { demo, inFolder } from "../support/command.ts";
 import { root } from "../support/compiler.ts";
@@ -78,18 +79,60 @@ describe("the bundled command", () => {
   });
   afterAll(() => rm(folder, { recursive: true, force: true }));
 
+  /** The scripts that a command has compiled, below the folder of the command. */
+  async function keptOf(use: string): Promise<readonly string[]> {
+    const { version, arch } = process;
+    const kept = await readFile(join(main, "..", "compiled", `${use}-${version}-${arch}.bin`));
+    const scripts: ReadonlyMap<string, unknown> = deserialize(kept.subarray(4));
+    return [...scripts.keys()].map((path) => relative(join(main, ".."), path));
+  }
+
   it("opens few files for a short answer, the same as from a clone", async () => {
     const { out, files } = await loadedBy([main, ...typed]);
     expect(out).toBe((await fromClone(...typed)).out);
-    expect(files.length).toBeLessThanOrEqual(20);
-    expect(files.filter((file) => file.includes("node_modules"))).toEqual([]);
-    expect(files.filter((file) => /seldom|german|read-setup/.test(file))).toEqual([]);
+    expect(files).toEqual([relative(root, main)]);
+    const scripts = await keptOf("enough");
+    expect(scripts).toContain("run.cjs");
+    expect(scripts.length).toBeLessThanOrEqual(25);
+    expect(scripts.filter((file) => /seldom|german|read-setup|packages/.test(file))).toEqual([]);
+    // The same, now that it is compiled.
+    expect((await loadedBy([main, ...typed])).out).toBe(out);
   });
 
   it("holds neither drawing nor workbooks", async () => {
     const names = await readdir(join(main, ".."));
     expect(names.filter((name) => /vega|xlsx/.test(name))).toEqual([]);
-    const { files } = await inFolder((out) => loadedBy([main, "report", morning, "--out", out]));
-    expect(files.some((file) => file.includes("dist/packages/vega"))).toBe(true);
+    await inFolder((out) => loadedBy([main, "report", morning, "--out", join(out, "report")]));
+    expect(await keptOf("report")).toContain("../packages/vega.js");
+  });
+
+  it("keeps what it compiled of each command, unless it was asked in vain", async () => {
+    await expect(loadedBy([main, "sheet", "no-such-file.csv"])).rejects.toThrow("no-such-file");
+    await loadedBy([main, "--help"]);
+    const kept = await readdir(join(main, "..", "compiled"));
+    const uses = kept.map((name) => /^[a-z]+(?=-v\d)/.exec(name)?.[0]);
+    expect(uses.sort()).toEqual(["enough", "none", "report"]);
+  });
+
+  it("has no two files that wait for one another", async () => {
+    const names = (await readdir(join(main, ".."))).filter((name) => name.endsWith(".cjs"));
+    const asked = new Map<string, readonly string[]>();
+    for (const name of names) {
+      const text = await readFile(join(main, "..", name), "utf8");
+      const head = /^"use strict";(?:const(?: \w+=|\{[^}]*\}=)require\("[^"]+"\);)*/.exec(
+        text,
+      )?.[0];
+      const asks = [...(head ?? "").matchAll(/require\("\.\/([^"]+)"\)/g)];
+      asked.set(
+        name,
+        asks.map(([, to = ""]) => to),
+      );
+    }
+    expect([...asked.values()].flat().length).toBeGreaterThan(names.length);
+    const reached = (from: string, seen = new Set<string>()): ReadonlySet<string> => {
+      for (const to of asked.get(from) ?? []) if (!seen.has(to)) reached(to, seen.add(to));
+      return seen;
+    };
+    expect(names.filter((name) => reached(name).has(name))).toEqual([]);
   });
 });

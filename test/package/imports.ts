@@ -12,7 +12,7 @@ export function packagesOf(path: string): readonly string[] {
       entries.map(({ moduleRequest }) => moduleRequest?.value ?? ""),
     ),
     // Called in code, or within a type.
-    ...[...text.matchAll(/\bimport\("([^"]+)"\)/g)].map(([, request = ""]) => request),
+    ...[...text.matchAll(/\b(?:import|require)\("([^"]+)"\)/g)].map(([, request = ""]) => request),
   ];
   const outside = from.filter((request) => !/^\.|^$/.test(request) && !isBuiltin(request));
   return [
