@@ -4,7 +4,7 @@ import { OptionError } from "../errors/errors.ts";
 import type { GivenKeys } from "./given-keys.ts";
 import { type Checked, failed, passed } from "./issues.ts";
 import { readJson } from "./json.ts";
-import { checkTable, readTextTable, textOf } from "./read-text.ts";
+import { checkedPart, type LogPart, readPart, readTextTable, textOf } from "./read-text.ts";
 import { areaAsTurns, type TurnsPerHectareOf } from "./simulated-area.ts";
 import {
   bytesOf,
@@ -70,10 +70,14 @@ export async function checkCatches(
   source: CatchSource,
   options: ReadOptions = {},
 ): Promise<CatchCheck> {
-  const table = await tableIn(source, options);
-  if (!table.ok) return table;
-  const log = checkTable(table.value, source.name, options.keys);
+  const log = checkedPart(await partIn(source, options));
   return log.ok ? { ok: true, log: log.value } : log;
+}
+
+/** Apart, so that a long text and its lines are let go before it is asked what is suspected of the catches. */
+async function partIn(source: CatchSource, options: ReadOptions): Promise<Checked<LogPart>> {
+  const table = await tableIn(source, options);
+  return table.ok ? readPart(table.value, source.name, options.keys) : table;
 }
 
 /**

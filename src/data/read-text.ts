@@ -91,7 +91,14 @@ function checkedWith(
   source: string,
   keys: GivenKeys,
 ): Checked<CatchLog> {
-  const part = readPart(table, source, keys);
+  return checkedPart(readPart(table, source, keys), suspected);
+}
+
+/** What one file brings as a log of its own. */
+export function checkedPart(
+  part: Checked<LogPart>,
+  suspected: Suspecting = suspicions,
+): Checked<CatchLog> {
   if (!part.ok) return part;
   const unweighed = nothingWeighed([part.value]);
   return unweighed.length > 0 ? failed(unweighed) : passed(logOf(part.value, suspected));

@@ -34,7 +34,7 @@ interface FillBesideOthers {
 }
 
 function swappedAmong(meters: readonly CountedMeter[], log: CountedLog): readonly Caution[] {
-  const strange = meters.flatMap(({ fills }) => strangeFills(fills));
+  const strange = meters.flatMap(strangeFills);
   return groupsOf(strange, ({ fill: [row] }) => JSON.stringify([row?.season, row?.fill])).flatMap(
     (inFill) =>
       inFill.flatMap((one) => {
@@ -45,8 +45,8 @@ function swappedAmong(meters: readonly CountedMeter[], log: CountedLog): readonl
 }
 
 /** Fills far from the others of their bin; only they can be another's. */
-function strangeFills(fills: CountedMeter["fills"]): readonly FillBesideOthers[] {
-  if (fills.length <= fewestOthers) return [];
+function strangeFills({ fills, span }: CountedMeter): readonly FillBesideOthers[] {
+  if (fills.length <= fewestOthers || Math.log(span) < apart) return [];
   const deliveries = fills.map((fill) => Math.log(medianDelivery(fill)));
   // One fill moves the middle of many by little; whether it is strange is asked of the others once it looks so.
   const middle = median(deliveries);

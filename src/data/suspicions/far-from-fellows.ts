@@ -4,11 +4,14 @@ import { groupsOf } from "../groups.ts";
 import { fillKey } from "../identity.ts";
 import type { LogNames } from "../log-names.ts";
 import type { Catch } from "../types.ts";
-import { deliveryOf, type Suspicion, spanOf } from "./suspect.ts";
+import { deliveryOf, type Suspicion } from "./suspect.ts";
 
 /** A catch far from its fellows. */
 export const farFromFellows: Suspicion = ({ meters, names }) =>
-  meters.flatMap(({ catches }) => inMeterFar(catches, names));
+  meters.flatMap(({ catches, span }) =>
+    // Then none can be far from any middle, because none is from any other.
+    span < surelyNear ? [] : inMeterFar(catches, names),
+  );
 
 /**
  * Five times its fellows, or a fifth of them: real scatter between catches is a few percent, so this is a slip such as a
@@ -20,7 +23,6 @@ const surelyNear = 0.9 * farFactor;
 
 /** A catch is held against its fill, then against its bin and product, for a whole fill may be wrong. */
 function inMeterFar(meter: readonly Catch[], names: LogNames): readonly Caution[] {
-  if (allNear(meter)) return [];
   const inMeter = timesMedianIn(meter);
   return groupsOf(meter, fillKey).flatMap((fill) => {
     const inFill = timesMedianIn(fill);
@@ -31,11 +33,6 @@ function inMeterFar(meter: readonly Catch[], names: LogNames): readonly Caution[
         : caution("catch-far-from-fellows", whereIs(row, names), { timesMedian: found });
     });
   });
-}
-
-/** Whether no catch can be far from any middle, because none is from any other; so it is with nearly every meter. */
-function allNear(meter: readonly Catch[]): boolean {
-  return spanOf(meter.map(deliveryOf)) < surelyNear;
 }
 
 /**

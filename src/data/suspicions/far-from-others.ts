@@ -1,8 +1,15 @@
 import { median } from "simple-statistics";
 import { type Caution, caution, type Where } from "../../results/caution.ts";
 import { groupsOf } from "../groups.ts";
-import { type CountedLog, medianDelivery, placeOfFill, type Suspicion, spanOf } from "./suspect.ts";
-import { isTimes, unitMeant } from "./unit-factors.ts";
+import {
+  type CountedLog,
+  type CountedMeter,
+  medianDelivery,
+  placeOfFill,
+  type Suspicion,
+  spanOf,
+} from "./suspect.ts";
+import { isTimes, leastTimes, unitMeant } from "./unit-factors.ts";
 
 /** Two at least must agree before anything is held against them: of two that differ nobody can say which is right. */
 const fewest = 2;
@@ -15,7 +22,7 @@ const otherMeter = 4;
 export const farFromOthers: Suspicion = (log) =>
   groupsOf(log.meters, ({ where }) => where.product ?? "").flatMap((ofProduct) => [
     ...meterFar(ofProduct, log),
-    ...ofProduct.flatMap(({ fills }) => fillFar(fills, log)),
+    ...ofProduct.flatMap((meter) => fillFar(meter, log)),
   ]);
 
 function meterFar(meters: CountedLog["meters"], { massUnit }: CountedLog): readonly Caution[] {
@@ -29,8 +36,8 @@ function meterFar(meters: CountedLog["meters"], { massUnit }: CountedLog): reado
   });
 }
 
-function fillFar(fills: CountedLog["meters"][number]["fills"], log: CountedLog) {
-  if (fills.length <= fewest) return [];
+function fillFar({ fills, span }: CountedMeter, log: CountedLog) {
+  if (fills.length <= fewest || span < leastTimes) return [];
   const { massUnit: read } = log;
   return farAmong(
     fills.map((fill) => ({ delivery: medianDelivery(fill), where: placeOfFill(fill, log) })),

@@ -14,9 +14,9 @@ const dayInMs = 86_400_000;
 export const fillsSpanSeasons: Suspicion = (log) =>
   log.meters.flatMap(({ fills }) =>
     fills.flatMap((fill) => {
-      const days = datesOf(fill);
-      const [first, last] = [days[0], days.at(-1)];
-      if (first === undefined || last === undefined) return [];
+      const dated = firstAndLast(fill);
+      if (dated === null) return [];
+      const [first, last] = dated;
       const apart = (Date.parse(last) - Date.parse(first)) / dayInMs;
       return apart > longestDays
         ? caution("fill-spans-seasons", placeOfFill(fill, log), { first, last, days: apart })
@@ -24,13 +24,16 @@ export const fillsSpanSeasons: Suspicion = (log) =>
     }),
   );
 
-function datesOf(fill: readonly Catch[]): readonly string[] {
-  return fill
-    .flatMap((row) => {
-      const year = yearOf(row);
-      return row.takenAt === null || year === null || !isPlausible(year)
-        ? []
-        : row.takenAt.slice(0, 10);
-    })
-    .sort();
+/** The first and the last day of a fill; null: it has one, or none. ISO dates stand in the order of their letters. */
+function firstAndLast(fill: readonly Catch[]): readonly [string, string] | null {
+  let first: string | null = null;
+  let last: string | null = null;
+  for (const row of fill) {
+    const { takenAt } = row;
+    if (takenAt === null || !isPlausible(yearOf(row) ?? 0)) continue;
+    if (first === null || takenAt < first) first = takenAt;
+    if (last === null || takenAt > last) last = takenAt;
+  }
+  const [from, to] = [first?.slice(0, 10), last?.slice(0, 10)];
+  return from === undefined || to === undefined || from === to ? null : [from, to];
 }

@@ -15,11 +15,11 @@ const mostTurns = 400;
 /** Masses that look counted beside turns that look weighed: the two columns are swapped. */
 export const netAndTurnsSwapped: Suspicion = ({ meters, massUnit }) =>
   meters.flatMap(({ catches, where }) => {
-    const nets = catches.map(({ netKg }) => inFileUnit(netKg, massUnit));
+    const netOf = ({ netKg }: Catch) => inFileUnit(netKg, massUnit);
     const swapped =
       catches.length >= fewest &&
-      nets.every((net) => Number.isInteger(net / counted)) &&
-      new Set(nets).size <= mostLevels &&
+      catches.every((row) => Number.isInteger(netOf(row) / counted)) &&
+      new Set(catches.map(netOf)).size <= mostLevels &&
       looksWeighed(catches);
     if (!swapped) return [];
     const { turns, netKg } = catches.reduce(earlier);

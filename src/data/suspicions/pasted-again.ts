@@ -24,32 +24,54 @@ interface Repetition {
  */
 export const pastedAgain: Suspicion = (log) => {
   const { catches } = log;
+  const hashes = Int32Array.from(catches, hashOf);
   // So it is with few logs, and nothing more is reckoned in the others.
-  if (repetitions(catches, fewest).length === 0) return [];
+  const [any] = repetitions(catches, hashes, fewest);
+  if (any === undefined) return [];
   const chances = chancesOfAgain(log);
   const pairs = catches.length ** 2 / 2;
-  const found = repetitions(catches, gramLength(chances, pairs)).filter(
+  const found = [...repetitions(catches, hashes, gramLength(chances, pairs))].filter(
     (one) => !isAlike(one, catches) && isRare(one, chances, pairs),
   );
   return found.length === 0 ? [] : saidOfMeters(found, log);
 };
 
 /** Each run of so many rows that an earlier one equals, as long as the two stay equal. */
-function repetitions(rows: readonly Catch[], length: number): readonly Repetition[] {
-  if (length > rows.length) return [];
-  const keys = keysOf(Int32Array.from(rows, hashOf), length);
-  const first = new Map<number, number>();
-  const found: Repetition[] = [];
+function* repetitions(
+  rows: readonly Catch[],
+  hashes: Int32Array,
+  length: number,
+): Generator<Repetition> {
+  if (length > rows.length) return;
+  const keys = keysOf(hashes, length);
+  const firstOf = firstPlaces(keys);
   for (let to = 0; to + length <= rows.length; ) {
-    const key = at(keys, to);
-    const from = first.get(key);
-    if (from === undefined) first.set(key, to);
-    const same = from === undefined ? 0 : sameFor(rows, from, to);
+    const from = firstOf(to);
+    const same = from === to ? 0 : sameFor(rows, from, to);
     // Fewer: rows that repeat themselves at once, or others of the same key.
-    if (from !== undefined && same >= length) found.push({ from, to, length: same });
+    if (same >= length) yield { from, to, length: same };
     to += same >= length ? same : 1;
   }
-  return found;
+}
+
+/**
+ * The first of the places asked for so far that has the same key. An open table of places, probed in line: a map of a million
+ * entries takes several times as long.
+ */
+function firstPlaces(keys: Int32Array): (place: number) => number {
+  const bits = 1 + Math.ceil(Math.log2(keys.length + 1));
+  const places = new Int32Array(2 ** bits).fill(-1);
+  return (place) => {
+    const key = at(keys, place);
+    let slot = Math.imul(key, spreading) >>> (32 - bits);
+    for (;;) {
+      const known = at(places, slot);
+      if (known === -1) places[slot] = place;
+      if (known === -1) return place;
+      if (keys[known] === key) return known;
+      slot = slot + 1 === places.length ? 0 : slot + 1;
+    }
+  };
 }
 
 /** Odd factors that spread figures over all 32 bits (Knuth's, and that of the FNV hash). */
@@ -109,16 +131,13 @@ function isAlike({ to, length }: Repetition, rows: readonly Catch[]): boolean {
  * of standard deviation σ rounded to steps d agree with a chance of d/(2√π σ), and never more than surely. Fills that differ
  * make it smaller still.
  */
-function chancesOfAgain(log: CountedLog): readonly number[] {
+function chancesOfAgain(log: CountedLog): Float64Array {
   const division = apparentDivision(log)?.divisionKg ?? 0;
   const scatters = new Map(
-    log.meters.flatMap((meter) => {
-      const scatter = scatterOf(meter);
-      return meter.catches.map((row): [Catch, number] => [row, scatter]);
-    }),
+    log.meters.map((meter) => [meterKey(at(meter.catches, 0)), scatterOf(meter)]),
   );
-  return log.catches.map((row) => {
-    const deviation = (scatters.get(row) ?? 0) * row.netKg;
+  return Float64Array.from(log.catches, (row) => {
+    const deviation = (scatters.get(meterKey(row)) ?? 0) * row.netKg;
     return deviation === 0 ? 1 : Math.min(1, division / (2 * Math.sqrt(Math.PI) * deviation));
   });
 }
@@ -150,14 +169,14 @@ function squaresOf(rows: readonly Catch[]): Squares {
 }
 
 /** How many rows must come again before it is rare, at the chance that a row has on the average. */
-function gramLength(chances: readonly number[], pairs: number): number {
+function gramLength(chances: Float64Array, pairs: number): number {
   const meanLog = chances.reduce((sum, one) => sum + Math.log(one), 0) / chances.length;
   const needed = Math.log(rare / pairs) / meanLog;
   return Number.isFinite(needed) ? Math.max(fewest, Math.ceil(needed)) : fewest;
 }
 
-function isRare({ to, length }: Repetition, chances: readonly number[], pairs: number): boolean {
-  const chance = chances.slice(to, to + length).reduce((product, one) => product * one, pairs);
+function isRare({ to, length }: Repetition, chances: Float64Array, pairs: number): boolean {
+  const chance = chances.subarray(to, to + length).reduce((product, one) => product * one, pairs);
   return chance < rare;
 }
 

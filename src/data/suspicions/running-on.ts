@@ -1,6 +1,6 @@
 import { at } from "../../errors/at.ts";
 import type { Catch } from "../types.ts";
-import { deliveryOf, spanOf } from "./suspect.ts";
+import { type CountedMeter, deliveryOf, spanOf } from "./suspect.ts";
 
 /**
  * Catches of one fill scatter by a few percent: a largest delivery of half as much again as the least is none of that, and
@@ -8,6 +8,11 @@ import { deliveryOf, spanOf } from "./suspect.ts";
  */
 const apart = 1.5;
 const alike = 1.25;
+
+/** The fills of a meter, none where no two of its catches differ as much as those of a fill that ran on. */
+export function fillsThatMayRunOn({ fills, span }: CountedMeter): CountedMeter["fills"] {
+  return span < apart ? [] : fills;
+}
 
 /**
  * How many catches of a fill hold what the one before held too, if one figure ran on from catch to catch; 0: it did not, or

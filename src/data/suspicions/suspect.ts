@@ -23,6 +23,8 @@ export interface CountedMeter {
   readonly catches: readonly Catch[];
   /** Each fill in the order of its catches. */
   readonly fills: readonly (readonly Catch[])[];
+  /** How many times the smallest delivery of a catch the largest is: of most meters so few that much need not be asked. */
+  readonly span: number;
 }
 
 /** Asks what is suspected of catches. */
@@ -49,6 +51,7 @@ export function countedLog(
     where: placeOf(meter, names),
     catches: meter,
     fills: groupsOf(meter, fillKey).map(inOrder),
+    span: spanOf(meter.map(deliveryOf)),
   }));
   return { catches: counted, meters, names, massUnit, written };
 }

@@ -2,8 +2,11 @@ import { convert } from "../../units/convert.ts";
 import { massUnits } from "../column-kinds.ts";
 import type { MassUnit } from "../types.ts";
 
-/** Bins, fills and book values of one meter differ by some ten percent; the closest two units, g and oz apart, by 28 times. */
+/** Bins, fills and book values of one meter differ by some ten percent; the closest two units, kg and lb, by 2.2 times. */
 const near = 1.15;
+
+/** Fewer times than this too large or too small, no unit explains it. */
+export const leastTimes: number = convert(1, "kg", "lb") / near;
 
 /**
  * The unit that masses may have been written in, by how many times too large they are when read in another; null: no mix-up of

@@ -1,6 +1,6 @@
 import { median } from "simple-statistics";
 import { caution } from "../../results/caution.ts";
-import { medianDelivery, type Suspicion } from "./suspect.ts";
+import { deliveryOf, medianDelivery, type Suspicion } from "./suspect.ts";
 
 /**
  * Rates from 2 to 500 kg/ha on 3 to 24 m at 5 to 10 km/h, through a meter that turns 20 to 60 times a minute, need from 1 g
@@ -18,13 +18,19 @@ const plausibleCatchKg = { wholeMeter: 0.03, oneOutlet: 0.0003, most: 80 } as co
 /** A delivery or a catch such as no meter gives, which another unit would explain. */
 export const unitLooksWrong: Suspicion = ({ meters, massUnit: unit }) =>
   meters.flatMap(({ catches, where }) => {
-    const medianKgPerTurn = medianDelivery(catches);
     const byOutlet = catches.some(({ outlet }) => outlet !== null);
-    const medianCatchKg = median(catches.map(({ netKg }) => netKg));
     const plausible = (
       value: number,
       limits: typeof plausibleKgPerTurn | typeof plausibleCatchKg,
     ) => value >= (byOutlet ? limits.oneOutlet : limits.wholeMeter) && value <= limits.most;
+    // Then their middles are too, and most need not be put in order.
+    const allPlausible = catches.every(
+      (row) =>
+        plausible(deliveryOf(row), plausibleKgPerTurn) && plausible(row.netKg, plausibleCatchKg),
+    );
+    if (allPlausible) return [];
+    const medianKgPerTurn = medianDelivery(catches);
+    const medianCatchKg = median(catches.map(({ netKg }) => netKg));
     return plausible(medianKgPerTurn, plausibleKgPerTurn) &&
       plausible(medianCatchKg, plausibleCatchKg)
       ? []
