@@ -8,7 +8,7 @@ import { relativeHalfWidth } from "../model/t-estimate.ts";
 import { requireModelOptions } from "../results/options.ts";
 import type { OutsideVariance } from "../statistics/constant-offset.ts";
 import { outliersCautions } from "./outliers/cautions.ts";
-import { judgeFill } from "./outliers/judged-fill.ts";
+import { judgeFill, judgeStandingOut } from "./outliers/judged-fill.ts";
 import { leftOutOf } from "./outliers/left-out.ts";
 import { influenceOfEach } from "./outliers/refit.ts";
 import type { Outliers, OutliersOptions } from "./outliers/result.ts";
@@ -108,7 +108,7 @@ function foundIn(meter: MeterModel, options: OutliersOptions, isExplained: boole
   const { findings } = meter.screening;
   const judged = findings
     .filter(somethingStandsOut)
-    .map((finding) => judgeFill(finding, meter.screening));
+    .map((finding) => judgeStandingOut(finding, meter.screening));
   const found = {
     bin: meter.bin,
     product: meter.product,

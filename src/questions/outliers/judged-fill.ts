@@ -22,8 +22,21 @@ export interface JudgedFill {
 }
 
 export function judgeFill(finding: FillFinding, rule: FindingRule): JudgedFill {
+  return judgedOf(finding.fill.catches, finding, rule);
+}
+
+/** The same of those catches alone that stand out, or of a pair of which one would. */
+export function judgeStandingOut(finding: FillFinding, rule: FindingRule): JudgedFill {
+  const { catches } = finding.fill;
+  const rows = finding.isPair
+    ? catches
+    : catches.filter((row) => familyOfVerdict(row, finding) !== null);
+  return judgedOf(rows, finding, rule);
+}
+
+function judgedOf(rows: readonly Catch[], finding: FillFinding, rule: FindingRule): JudgedFill {
   const sound = soundOthersOf(finding, rule);
-  const judgements = finding.fill.catches.map((row) => ({
+  const judgements = rows.map((row) => ({
     row,
     judgement: judgeCatch(row, finding, rule, sound(row)),
   }));
