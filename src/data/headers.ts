@@ -36,6 +36,11 @@ export function headerIn({ plain }: FoundColumns, name: PlainColumn): string {
   return plain.get(name)?.header ?? name;
 }
 
+/** The header under which a mass stands, or would. */
+export function massHeader({ mass }: FoundColumns): string {
+  return mass.find(({ kind }) => kind !== "division")?.header ?? "net_kg";
+}
+
 /** What the columns of a table mean, and everything that is wrong with its header. */
 export function findColumns(
   table: Table,

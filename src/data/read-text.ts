@@ -4,7 +4,7 @@ import { firstOf, tooMany } from "./budget.ts";
 import { readCsv } from "./csv.ts";
 import { decodeText } from "./decode.ts";
 import { type GivenKeys, withKeys } from "./given-keys.ts";
-import { findColumns } from "./headers.ts";
+import { findColumns, massHeader } from "./headers.ts";
 import { type Checked, dataIssue, failed, type Place, passed } from "./issues.ts";
 import { readJson } from "./json.ts";
 import { limits } from "./limits.ts";
@@ -136,14 +136,13 @@ export function readPart(table: Table, source: string, keys: GivenKeys = {}): Ch
   const issues = [...headerIssues, ...rowIssues];
   if (issues.length > 0) return failed(issues);
   const { catches, written, missed } = rows;
-  const mass = columns.mass.find(({ kind }) => kind !== "division");
   return passed({
     source,
     catches,
     written,
     missed,
     findings: [...(table.findings ?? []), ...(oneBin === null ? [] : [oneBin.note])],
-    massAt: { ...place, column: mass?.header ?? "net_kg" },
+    massAt: { ...place, column: massHeader(columns) },
   });
 }
 

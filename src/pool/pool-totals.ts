@@ -4,6 +4,7 @@ import { OptionError } from "../errors/errors.ts";
 import type { FillRecord } from "../model/fill-record.ts";
 import { type Engine, type EngineOptions, openEngine, usualEngine } from "./engine.ts";
 import { problemsIn } from "./found-problems.ts";
+import { nothingWeighed } from "./nothing-weighed.ts";
 import { fillRecord } from "./records.ts";
 import { type FileGroup, filesOf } from "./sources.ts";
 import { stage, stagedCatches } from "./staging.ts";
@@ -57,10 +58,11 @@ export async function* poolTotals(
     const groups = await groupsOf(given, engine);
     const rules = await stage(groups, engine);
     progress.begin("checking", await rowsRead(engine));
-    const issues = [
+    const wrong = [
       ...(await emptyFiles(groups, engine)),
       ...(await problemsIn(groups, rules, engine)),
     ];
+    const issues = wrong.length > 0 ? wrong : await nothingWeighed(groups, engine);
     const [first] = issues;
     if (first !== undefined) throw dataError(first.source, issues);
     progress.begin("adding up");

@@ -135,3 +135,31 @@ describe("a file that only the in-memory reader can read, or none", () => {
     expect(issue?.source).toBe(path);
   });
 });
+
+describe("a log of which nothing was weighed", () => {
+  const header = "bin,product,fill,catch,turns,net_kg,exclude,reason";
+  const spilled = (fill: number, rows: number) =>
+    Array.from({ length: rows }, (_, i) => `1,wheat,${fill},${i + 1},20,,yes,tray tipped over`);
+
+  it("is refused in the words of the in-memory reader, each file once", async () => {
+    const one = await written("spilled.csv", [header, "", ...spilled(1, 3), ""].join("\n"));
+    const other = await written("spilled-too.csv", [header, ...spilled(2, 1), ""].join("\n"));
+    const read = await checkCatchesFile(one);
+    const alone = read.ok ? [] : read.issues;
+    expect(alone.map(({ problem, row, column }) => [problem, row, column])).toEqual(
+      [3, 4, 5].map((row) => ["mass-missing", row, "net_kg"]),
+    );
+    const [first, second, ...more] = await problemsOf([one, other]);
+    expect(first).toMatchObject({ ...alone[0], alike: 2, text: first?.text });
+    expect(first?.text).toContain(alone[0]?.text);
+    expect(second).toMatchObject({ source: other, row: 2, problem: "mass-missing" });
+    expect(more).toEqual([]);
+  });
+
+  it("is none beside a file with a catch that was weighed", async () => {
+    const one = await written("spilled-here.csv", [header, ...spilled(1, 2), ""].join("\n"));
+    const weighed = `1,wheat,2,1,20,5.89,yes,left out for another reason`;
+    const other = await written("weighed.csv", [header, weighed, ""].join("\n"));
+    expect(await problemsOf([one, other])).toEqual([]);
+  });
+});
