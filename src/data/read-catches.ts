@@ -16,6 +16,7 @@ import {
   unknownType,
 } from "./source.ts";
 import { keysRepeated } from "./suspicions/keys-repeated.ts";
+import { suspicions } from "./suspicions.ts";
 import type { Table } from "./table.ts";
 import type { CatchLog } from "./types.ts";
 import { readXlsx } from "./xlsx.ts";
@@ -70,7 +71,7 @@ export async function checkCatches(
   source: CatchSource,
   options: ReadOptions = {},
 ): Promise<CatchCheck> {
-  const log = checkedPart(await partIn(source, options));
+  const log = checkedPart(await partIn(source, options), suspicions);
   return log.ok ? { ok: true, log: log.value } : log;
 }
 

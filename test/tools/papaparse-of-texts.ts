@@ -2,8 +2,11 @@ import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { parseSync, Visitor } from "oxc-parser";
 
-/** Ways to read that need a network, a file, a stream or a worker: the page reads texts that it has. */
-const elsewhere = [
+/**
+ * Ways to read that need a network, a file, a stream or a worker, and the guess of a separator: the page reads texts that it
+ * has, whose separator is known by then.
+ */
+const unused = [
   "NetworkStreamer",
   "FileStreamer",
   "ReadableStreamStreamer",
@@ -14,19 +17,20 @@ const elsewhere = [
   "workerThreadReceivedMessage",
   "completeWorker",
   "notImplemented",
+  "guessDelimiter",
 ];
 
-/** The reader and writer of CSV without what reads from elsewhere; for a text it does the same. */
+/** The reader and writer of CSV without what nobody uses there; for a text it does the same. */
 export function papaparseOfTexts(): string {
   const path = fileURLToPath(import.meta.resolve("papaparse"));
   const code = readFileSync(path, "utf8");
   const cuts: { readonly start: number; readonly end: number }[] = [];
   new Visitor({
     FunctionDeclaration: ({ id, start, end }) => {
-      if (id !== null && elsewhere.includes(id.name)) cuts.push({ start, end });
+      if (id !== null && unused.includes(id.name)) cuts.push({ start, end });
     },
     ExpressionStatement: ({ start, end }) => {
-      const isSetUp = elsewhere.some((name) =>
+      const isSetUp = unused.some((name) =>
         new RegExp(`^(Papa\\.)?${name}(\\.prototype(\\.constructor)?)? = `).test(
           code.slice(start, end),
         ),
@@ -37,7 +41,7 @@ export function papaparseOfTexts(): string {
   const outer = cuts
     .filter((cut) => !cuts.some((other) => other.start < cut.start && cut.end < other.end))
     .sort((a, b) => a.start - b.start);
-  if (outer.length < elsewhere.length) throw new Error("papaparse is not put together as it was.");
+  if (outer.length < unused.length) throw new Error("papaparse is not put together as it was.");
   const kept = outer.map(({ start }, i) => code.slice(outer[i - 1]?.end ?? 0, start));
   // Empty statements stand where a condition wants one.
   return [...kept, code.slice(outer.at(-1)?.end ?? 0)].join(";");

@@ -14,9 +14,7 @@ const dayInMs = 86_400_000;
 export const fillsSpanSeasons: Suspicion = (log) =>
   log.meters.flatMap(({ fills }) =>
     fills.flatMap((fill) => {
-      const dated = firstAndLast(fill);
-      if (dated === null) return [];
-      const [first, last] = dated;
+      const [first, last] = firstAndLast(fill);
       const apart = (Date.parse(last) - Date.parse(first)) / dayInMs;
       return apart > longestDays
         ? caution("fill-spans-seasons", placeOfFill(fill, log), { first, last, days: apart })
@@ -24,16 +22,14 @@ export const fillsSpanSeasons: Suspicion = (log) =>
     }),
   );
 
-/** The first and the last day of a fill; null: it has one, or none. ISO dates stand in the order of their letters. */
-function firstAndLast(fill: readonly Catch[]): readonly [string, string] | null {
-  let first: string | null = null;
-  let last: string | null = null;
+/** The first and the last day of a fill; empty: it has none. */
+function firstAndLast(fill: readonly Catch[]): readonly [string, string] {
+  let [first, last] = ["", ""];
   for (const row of fill) {
-    const { takenAt } = row;
-    if (takenAt === null || !isPlausible(yearOf(row) ?? 0)) continue;
-    if (first === null || takenAt < first) first = takenAt;
-    if (last === null || takenAt > last) last = takenAt;
+    if (!isPlausible(yearOf(row) ?? 0)) continue;
+    const day = row.takenAt?.slice(0, 10) ?? "";
+    if (first === "" || day < first) first = day;
+    if (day > last) last = day;
   }
-  const [from, to] = [first?.slice(0, 10), last?.slice(0, 10)];
-  return from === undefined || to === undefined || from === to ? null : [from, to];
+  return [first, last];
 }

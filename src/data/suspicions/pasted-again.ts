@@ -59,18 +59,15 @@ function* repetitions(
  * entries takes several times as long.
  */
 function firstPlaces(keys: Int32Array): (place: number) => number {
-  const bits = 1 + Math.ceil(Math.log2(keys.length + 1));
-  const places = new Int32Array(2 ** bits).fill(-1);
+  const bits = 33 - Math.clz32(keys.length);
+  // One more than the place, since they begin with noughts.
+  const places = new Int32Array(2 ** bits);
   return (place) => {
     const key = at(keys, place);
     let slot = Math.imul(key, spreading) >>> (32 - bits);
-    for (;;) {
-      const known = at(places, slot);
-      if (known === -1) places[slot] = place;
-      if (known === -1) return place;
-      if (keys[known] === key) return known;
-      slot = slot + 1 === places.length ? 0 : slot + 1;
-    }
+    while (places[slot] !== 0 && keys[at(places, slot) - 1] !== key) slot = (slot + 1) % 2 ** bits;
+    places[slot] ||= place + 1;
+    return at(places, slot) - 1;
   };
 }
 
