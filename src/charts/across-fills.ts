@@ -47,7 +47,7 @@ export function acrossFillsChart(result: AcrossFills, words: Words): ChartSpec {
   };
   return withNamedData({
     ...baseSpec({
-      language: words.format.language,
+      marks: words.format.marks,
       title: say.title(result),
       description: say.description(result),
       remark,

@@ -46,7 +46,7 @@ export function catchesNeededChart(
   };
   const totals = cost === null ? [] : totalsOf(cost, words, most);
   const about = {
-    language: words.format.language,
+    marks: words.format.marks,
     title: say.title(result),
     description: say.description(result),
   };

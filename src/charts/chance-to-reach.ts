@@ -49,7 +49,7 @@ export function chanceToReachChart(result: CatchesNeeded, words: Words): ChartSp
   });
   return withNamedData({
     ...baseSpec({
-      language: words.format.language,
+      marks: words.format.marks,
       title: say.title(result),
       description: say.description(result),
     }),

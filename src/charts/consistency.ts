@@ -71,7 +71,7 @@ export function consistencyChart(
   return withNamedData(
     stackedSpec(
       {
-        language: words.format.language,
+        marks: words.format.marks,
         title: say.title(result, by),
         description: say.description(found),
       },

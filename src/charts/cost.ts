@@ -49,7 +49,7 @@ export function costChart(result: Cost, words: Words): ChartSpec | null {
   });
   return withNamedData({
     ...baseSpec({
-      language: words.format.language,
+      marks: words.format.marks,
       title: say.title(result),
       description: say.description(result),
     }),

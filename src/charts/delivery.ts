@@ -41,7 +41,7 @@ export function deliveryChart(
   }));
   return withNamedData({
     ...baseSpec({
-      language: words.format.language,
+      marks: words.format.marks,
       title: say.title(result),
       description: say.description(result),
       remark,
@@ -83,7 +83,7 @@ export function deliveryPerTurnChart(
     }));
   return withNamedData({
     ...baseSpec({
-      language: words.format.language,
+      marks: words.format.marks,
       title: say.perTurnTitle(result),
       description: say.perTurnDescription(result),
       remark,

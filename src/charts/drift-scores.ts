@@ -41,7 +41,7 @@ export function driftScoreChart(result: Drift, words: Words): ChartSpec {
   return withNamedData(
     stackedSpec(
       {
-        language: words.format.language,
+        marks: words.format.marks,
         title: say.title(result),
         description: say.description(result),
       },

@@ -43,7 +43,7 @@ export function driftChart(whole: Drift, words: Words): ChartSpec {
   }));
   return withNamedData({
     ...baseSpec({
-      language: words.format.language,
+      marks: words.format.marks,
       title: say.title(whole),
       description: say.description(whole),
       remark,

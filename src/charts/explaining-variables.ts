@@ -45,7 +45,7 @@ export function explainingVariablesChart(
   const products = [...new Set(values.map(({ product }) => product))];
   return withNamedData({
     ...baseSpec({
-      language: words.format.language,
+      marks: words.format.marks,
       title: say.title,
       description: say.description(result),
       height: 400,

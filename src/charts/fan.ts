@@ -62,7 +62,7 @@ export function fanChart(
   const limit = { shape: uprightShape, stroke: chartStyles.reference.color };
   return withNamedData({
     ...baseSpec({
-      language: format.language,
+      marks: format.marks,
       title: say.title(result),
       description: say.description(rows.map((row) => row.words)),
       height: heightPerRow * rows.length,

@@ -46,7 +46,7 @@ export function fieldCheckChart(result: FieldCheck, words: Words): ChartSpec {
   });
   return withNamedData({
     ...baseSpec({
-      language: words.format.language,
+      marks: words.format.marks,
       title: say.chart.title(result),
       description: say.chart.description(result),
     }),

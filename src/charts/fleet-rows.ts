@@ -89,7 +89,7 @@ export function caterpillar(
   const intervals = intervalLayer(values, axes, { style: "earlier" });
   return withNamedData({
     ...baseSpec({
-      language: format.language,
+      marks: format.marks,
       title,
       description,
       height: frameHeight + rowHeight * values.length,

@@ -125,7 +125,7 @@ export function fleetFunnelChart(fleet: Fleet, words: Words): ChartSpec | null {
   );
   return withNamedData({
     ...baseSpec({
-      language: words.format.language,
+      marks: words.format.marks,
       title: say.funnel.title,
       description: say.funnel.description(fleet, funnel),
       height: funnelHeight,

@@ -1,3 +1,5 @@
+import type { NumberMarks } from "../wording/written-number.ts";
+
 /** How vega writes numbers on axes and in hints, in its own terms. */
 export interface ChartLocale {
   readonly number: {
@@ -8,19 +10,9 @@ export interface ChartLocale {
   };
 }
 
-/** Long enough to be grouped in every language. */
-const sample = 1_234_567.8;
-
-/**
- * The marks by which a language writes numbers; null where they are those that vega writes anyway.
- *
- * @param language  BCP 47 tag
- */
-export function chartLocale(language: string): ChartLocale | null {
-  const parts = new Intl.NumberFormat(language).formatToParts(sample);
-  const mark = (type: "decimal" | "group") => parts.find((part) => part.type === type)?.value ?? "";
-  const [decimal, thousands] = [mark("decimal"), mark("group")];
-  return decimal === "." && thousands === ","
+/** What vega takes to write numbers on axes as words write them; null where it does so anyway. */
+export function chartLocale({ decimal, group }: NumberMarks): ChartLocale | null {
+  return decimal === "." && group === ","
     ? null
-    : { number: { decimal, thousands, grouping: [3], currency: ["", ""] } };
+    : { number: { decimal, thousands: group, grouping: [3], currency: ["", ""] } };
 }

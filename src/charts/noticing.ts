@@ -46,7 +46,7 @@ export function noticingChart(result: Drift, words: Words): ChartSpec | null {
   const upright = { shape: uprightShape, stroke: chartStyles.reference.color, dash: dots };
   return withNamedData({
     ...baseSpec({
-      language: words.format.language,
+      marks: words.format.marks,
       title: say.title(result),
       description: say.description(noticing),
     }),

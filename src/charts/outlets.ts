@@ -33,7 +33,7 @@ export function outletsChart(result: Outlets, words: Words): ChartSpec {
   const outside = result.outlets.some(({ insideBand }) => !insideBand);
   return withNamedData({
     ...baseSpec({
-      language: words.format.language,
+      marks: words.format.marks,
       title: say.title(result),
       description: say.description(result),
     }),

@@ -51,7 +51,7 @@ export function residualsChart(result: Outliers, words: Words): ChartSpec | null
   const unflagged = judged.filter(({ family }) => family === null);
   return withNamedData({
     ...baseSpec({
-      language: words.format.language,
+      marks: words.format.marks,
       title: say.residualTitle(result),
       description: say.residualDescription(result),
       remark,
@@ -145,7 +145,7 @@ export function influenceChart(result: Outliers, words: Words): ChartSpec | null
   }));
   return withNamedData({
     ...baseSpec({
-      language: words.format.language,
+      marks: words.format.marks,
       title: say.influenceTitle(result),
       description: say.influenceDescription(result),
       remark: influencesShown(result, words),

@@ -46,7 +46,7 @@ export function productEstimatesChart(result: ProductComparison, words: Words): 
   );
   return withNamedData({
     ...baseSpec({
-      language: words.format.language,
+      marks: words.format.marks,
       title: say.title,
       description: say.description(result),
       height: frameHeight + rowHeight * means.length,

@@ -31,7 +31,7 @@ export function productStandingsChart(result: ProductComparison, words: Words): 
   );
   return withNamedData({
     ...baseSpec({
-      language: words.format.language,
+      marks: words.format.marks,
       title: say.title,
       description: say.description(standings),
       height: frameHeight + rowHeight * values.length,

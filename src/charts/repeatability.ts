@@ -66,7 +66,7 @@ export function repeatabilityChart(result: Repeatability, words: Words): ChartSp
   const known = lines.filter(({ level }) => level !== null);
   return withNamedData({
     ...baseSpec({
-      language: words.format.language,
+      marks: words.format.marks,
       title: say.title(result),
       description: say.description(result),
       remark,

@@ -43,7 +43,7 @@ export function settingChart(result: Setting, words: Words): ChartSpec | null {
   const y = (field: string) => ({ field, type: "quantitative", title: say.chart.error });
   return withNamedData({
     ...baseSpec({
-      language: words.format.language,
+      marks: words.format.marks,
       title: say.chart.title(result),
       description: say.chart.description(result),
     }),

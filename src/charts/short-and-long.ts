@@ -31,7 +31,7 @@ export function shortAndLongChart(result: AcrossFills, words: Words): ChartSpec 
   };
   return withNamedData({
     ...baseSpec({
-      language: format.language,
+      marks: format.marks,
       title: say.title(result),
       description: say.description(shortAndLong.fills, mean.value),
       height,

@@ -27,7 +27,7 @@ export function skippingChart(result: Skipping, words: Words): ChartSpec | null 
   const y = { field: "height", type: "quantitative", axis: null };
   return withNamedData({
     ...baseSpec({
-      language: words.format.language,
+      marks: words.format.marks,
       title: say.title(result),
       description: say.description(result),
     }),

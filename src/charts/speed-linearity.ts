@@ -40,7 +40,7 @@ export function speedLinearityChart(result: SpeedLinearity, words: Words): Chart
   const y = (field: string) => ({ field, type: "quantitative", title: say.relative, scale });
   return withNamedData({
     ...baseSpec({
-      language: words.format.language,
+      marks: words.format.marks,
       title: say.title(result),
       description: say.description(result),
     }),

@@ -1,3 +1,4 @@
+import type { NumberMarks } from "../wording/written-number.ts";
 import type { ChartSpec } from "./chart-spec.ts";
 import { chartLocale } from "./locale.ts";
 import { looksOf, looksSignal } from "./looks.ts";
@@ -15,8 +16,8 @@ export interface ChartFrame {
   readonly description: string;
   /** A sentence below the title, and at the end of the description; null or left out: none. */
   readonly remark?: string | null;
-  /** BCP 47 tag of the language whose decimal mark the axes take. Default "en". */
-  readonly language?: string;
+  /** By which the axes write numbers; left out: those of English. */
+  readonly marks?: NumberMarks;
   readonly width?: number;
   readonly height?: number;
 }
@@ -40,9 +41,9 @@ export function baseSpec(frame: ChartFrame): ChartSpec {
 
 /** As `baseSpec`, for charts of several views (facet, concat, repeat), each with a size of its own. */
 export function composedSpec(
-  frame: Pick<ChartFrame, "title" | "description" | "remark" | "language">,
+  frame: Pick<ChartFrame, "title" | "description" | "remark" | "marks">,
 ): ChartSpec {
-  const locale = chartLocale(frame.language ?? "en");
+  const locale = frame.marks === undefined ? null : chartLocale(frame.marks);
   return {
     $schema: "https://vega.github.io/schema/vega-lite/v6.json",
     title: frame.remark == null ? frame.title : { text: frame.title, subtitle: frame.remark },

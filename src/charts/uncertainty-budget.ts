@@ -36,7 +36,7 @@ export function uncertaintyBudgetChart(result: UncertaintyBudget, words: Words):
   };
   return withNamedData({
     ...baseSpec({
-      language: words.format.language,
+      marks: words.format.marks,
       title: say.chart.title(result),
       description: say.chart.description(result),
       height: heightOfFrame + heightPerSource * values.length,

@@ -56,7 +56,7 @@ export function varianceStaircaseChart(result: UncertaintyBudget, words: Words):
   });
   return withNamedData({
     ...baseSpec({
-      language: words.format.language,
+      marks: words.format.marks,
       title: say.title(result),
       description: say.description(result, staircase),
       height: heightPerStep * rows.length,

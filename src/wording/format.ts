@@ -15,6 +15,8 @@ export type { Quantity, UnitSystem } from "./display-unit.ts";
 export interface Format {
   readonly language: string;
   readonly units: UnitSystem;
+  /** What stands between the digits of a number. */
+  readonly marks: NumberMarks;
   /** "0.3125 kg/turn", as precise as the error beside it deserves; without one, at most four digits. */
   value(value: number, quantity: Quantity, error?: number | null): string;
   /** The number alone, in the unit that suits `size`: one unit for a whole column or axis. */
@@ -141,6 +143,7 @@ export function formatFor(language: string, units: UnitSystem, words: FormatWord
   return {
     language,
     units,
+    marks: words.marks,
     value: (value, quantity, error = null) =>
       `${alone(value, quantity, error)}${noBreak}${spoken(displayUnit(quantity, value, units))}`,
     number: (value, quantity, size, error = null) => withError(value, quantity, error, size),

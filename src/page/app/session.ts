@@ -28,7 +28,7 @@ export function startSession(language: PageLanguage, given: Given) {
     const typed = machine.value.units?.text;
     return pageWordsIn(language, typed === "us" || typed === "metric" ? typed : units.value);
   });
-  const mark = computed(() => words.value.format.plain(1.5).replaceAll(/\d/g, ""));
+  const mark = computed(() => words.value.format.marks.decimal);
   const massUnit = computed<MassUnit>(() => {
     const typed = machine.value.mass?.text;
     const usual = words.value.format.units === "us" ? "lb" : "kg";
