@@ -74,6 +74,8 @@ function meanDivision(
     const divisions = divisionsOf(sums, divisionKg);
     return divisions === null ? null : divisions / sums.catches;
   }
+  // As it mostly is; the mean of equal ones is each of them.
+  if (catches.length > 0 && catches.every((row) => row.divisionKg == null)) return divisionKg;
   const divisions = catches.map((row) => row.divisionKg ?? divisionKg);
   const known = divisions.filter((division) => division !== null);
   return known.length < divisions.length || known.length === 0 ? null : mean(known);

@@ -53,9 +53,9 @@ export function pooledSlope(groups: readonly SlopeGroup[]): PooledSlope | null {
   const residual = sumOver(
     (line) => line.residualSumOfSquares + (line.slope - slope) ** 2 * line.sumOfSquaresX,
   );
-  const weighted = groups.flatMap(({ y, weights }) =>
-    y.map((value, i) => value * Math.sqrt(at(weights, i))),
-  );
+  const weighted: number[] = [];
+  for (const { y, weights } of groups)
+    for (let i = 0; i < y.length; i++) weighted.push(at(y, i) * Math.sqrt(at(weights, i)));
   if (noScatter(residual, weighted)) return null;
   const standardError = Math.sqrt(residual / df / squaresX);
   const statistic = slope / standardError;
@@ -71,5 +71,5 @@ export function pooledSlope(groups: readonly SlopeGroup[]): PooledSlope | null {
 
 /** Groups with different x in them, which alone can tell of a slope. */
 export function informative<G extends Pick<SlopeGroup, "x">>(groups: readonly G[]): readonly G[] {
-  return groups.filter(({ x }) => new Set(x).size > 1);
+  return groups.filter(({ x }) => x.some((value) => value !== x[0]));
 }

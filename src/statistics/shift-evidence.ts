@@ -134,9 +134,9 @@ export function newestValue(
 ): NewestValue | null {
   const { df } = evidence;
   const earlier = values.slice(0, -1);
-  const within = squaresAbout([earlier], evidence);
+  const { center: meanBefore, squares } = squaresWithin(earlier);
+  const within = evidence.priorSquares + squares;
   if (noScatter(within, values)) return null;
-  const meanBefore = mean(earlier);
   const difference = lastOf(values) - meanBefore;
   const standardError = Math.sqrt((within / df) * (1 + 1 / earlier.length));
   const statistic = difference / standardError;

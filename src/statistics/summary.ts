@@ -16,7 +16,7 @@ import { accurateSum } from "../numeric/summation.ts";
  */
 export function mean(values: readonly number[]): number {
   check("mean", values, 1);
-  return finiteResult("mean", simpleMean([...values]));
+  return finiteResult("mean", simpleMean(values as number[]));
 }
 
 /**
@@ -35,10 +35,15 @@ export function weightedMean(values: readonly number[], weights: readonly number
 }
 
 /** Sum of squares about the mean, and its degrees of freedom. Throws NumericalError when a value is not finite. */
-export function squaresWithin(values: readonly number[]): { squares: number; df: number } {
+export function squaresWithin(values: readonly number[]): {
+  readonly center: number;
+  readonly squares: number;
+  readonly df: number;
+} {
   const center = mean(values);
-  const squares = values.reduce((sum, value) => sum + (value - center) ** 2, 0);
-  return { squares, df: values.length - 1 };
+  let squares = 0;
+  for (const value of values) squares += (value - center) ** 2;
+  return { center, squares, df: values.length - 1 };
 }
 
 /**
