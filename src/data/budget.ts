@@ -18,6 +18,8 @@ export function textTooMuch(place: Place, text: string): DataIssue | null {
   let separators = 0;
   for (let index = 0; index < text.length; index++) {
     const letter = text.charCodeAt(index);
+    // Digits and letters, which is what most are.
+    if (letter > slash && letter !== semicolon) continue;
     if (letter === lineFeed || letter === carriageReturn) rows++;
     else if (letter === comma || letter === semicolon || letter === tabulator) separators++;
   }
@@ -31,6 +33,7 @@ export function textTooMuch(place: Place, text: string): DataIssue | null {
 const lineFeed = 0x0a;
 const carriageReturn = 0x0d;
 const comma = 0x2c;
+const slash = 0x2f;
 const semicolon = 0x3b;
 const tabulator = 0x09;
 

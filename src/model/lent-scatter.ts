@@ -55,13 +55,14 @@ export function scatterFloor(
   fills: readonly Pick<Fill, "catches" | "totals" | "delivery" | "sums">[],
   divisionKg: number | null,
 ): number | null {
-  const floors = fills.flatMap((fill) => {
+  const floors: number[] = [];
+  for (const fill of fills) {
     const { totals, delivery } = fill;
     const division = meanDivision(fill, divisionKg);
-    if (division === null) return [];
+    if (division === null) continue;
     const turns = totals.turns / totals.catches;
-    return readingVariance(division) / (turns * delivery ** 2);
-  });
+    floors.push(readingVariance(division) / (turns * delivery ** 2));
+  }
   return floors.length === 0 ? null : mean(floors);
 }
 

@@ -7,12 +7,12 @@ import {
   numberOfCatches,
   stopsAt,
 } from "../model/next-catch.ts";
-import { type NextCatchCurve, nextCatchCurve } from "../model/next-catch-curve.ts";
+import { nextCatchCurve } from "../model/next-catch-curve.ts";
 import { leastChanceOfSkip } from "../model/skip-chance.ts";
 import { relativeHalfWidth } from "../model/t-estimate.ts";
 import type { WorthOfCatch } from "../model/worth-of-catch.ts";
 import { requireModelOptions } from "../results/options.ts";
-import { neededCautions } from "./catches-needed/cautions.ts";
+import { type DrawnOfNeeded, neededCautions } from "./catches-needed/cautions.ts";
 import { knowledgeOf, stateOf, stoppingRule } from "./catches-needed/knowledge.ts";
 import { deciderOf, numberThatPays, pricingOf, skipOf, worthOf } from "./catches-needed/money.ts";
 import type {
@@ -77,8 +77,7 @@ export function catchesNeeded(
   options: CatchesNeededOptions,
 ): CatchesNeeded {
   const { basis, state, aim, standing, result } = neededSoFar(meter, options);
-  const whole = {
-    ...result,
+  const drawn = {
     curve: nextCatchCurve(
       state,
       skippedFill(meter),
@@ -89,7 +88,7 @@ export function catchesNeeded(
     turnsPlan: options.time === null ? null : turnsForTime(basis, options, options.time),
     trialPlan: options.trial === null ? null : trialPlan(meter, basis, options, options.trial),
   };
-  return { ...whole, cautions: neededCautions(whole) };
+  return { ...result, ...drawn, cautions: neededCautions(result, drawn) };
 }
 
 /** What of the catches needed a decision is made from, without what is drawn. */
@@ -107,11 +106,14 @@ export function catchesNeededInBrief(
   const isPlanned = options.fill === "next" || options.time !== null || options.trial !== null;
   if (isPlanned) return catchesNeeded(meter, options);
   const { result } = neededSoFar(meter, options);
-  const undrawn = { curve: noCurve, turnsPlan: null, trialPlan: null };
-  return { ...result, cautions: neededCautions({ ...result, ...undrawn }) };
+  return { ...result, cautions: neededCautions(result, nothingDrawn) };
 }
 
-const noCurve: NextCatchCurve = { kind: "next-catch-curve", turnsPerCatch: 0, points: [] };
+const nothingDrawn: DrawnOfNeeded = {
+  curve: { kind: "next-catch-curve", turnsPerCatch: 0, points: [] },
+  turnsPlan: null,
+  trialPlan: null,
+};
 
 function neededSoFar(meter: MeterModel | null, options: CatchesNeededOptions) {
   requireModelOptions(options);

@@ -120,11 +120,7 @@ function foundIn(meter: MeterModel, options: OutliersOptions, isExplained: boole
       halfWidth: relativeHalfWidth(meter.across.nextFill),
       withAll: meter.withAll?.nextFillHalfWidth ?? null,
     },
-    falseAlarms: {
-      told: alarmRate(levels.told),
-      lookFirst: alarmRate(levels.lookFirst),
-      setAside: alarmRate(levels.setAside),
-    },
+    falseAlarms,
     fillsJudged: findings.length,
     setAside: sum(
       judged.map(
@@ -145,6 +141,10 @@ function lent({ variance, df }: PooledScatter): OutsideVariance | null {
 }
 
 /** 1 − level without what floating point adds to it. */
-function alarmRate(level: number): number {
-  return Number((1 - level).toPrecision(3));
-}
+const alarmRate = (level: number) => Number((1 - level).toPrecision(3));
+
+const falseAlarms = {
+  told: alarmRate(levels.told),
+  lookFirst: alarmRate(levels.lookFirst),
+  setAside: alarmRate(levels.setAside),
+} as const;

@@ -68,10 +68,14 @@ export function deletionSteps(
     const { slope, residual, standardError, statistic, df, pValue } = withPValue(distance);
     const taken = { index: at(places, place), remaining: left.length };
     steps.push({ slope, residual, standardError, statistic, df, pValue, ...taken });
-    places = places.toSpliced(place, 1);
-    left = left.toSpliced(place, 1);
+    places = without(place, places);
+    left = without(place, left);
   }
   return steps;
+}
+
+function without<T>(place: number, all: readonly T[]): T[] {
+  return all.filter((_, i) => i !== place);
 }
 
 function checkAll(points: readonly JudgedPoint[]): void {
@@ -104,7 +108,7 @@ export function firstLook(
     const df = left.length - 2 + (outside?.df ?? 0);
     const limit = limitBelow(allowedP(left.length, step, rule), Number.isInteger(df) ? df : anyDf);
     if (farthest.size >= limit * (1 - nearLimit)) return "something may";
-    if (step + 1 < most) left = left.toSpliced(farthest.place, 1);
+    if (step + 1 < most) left = without(farthest.place, left);
   }
   return "nothing stands out";
 }

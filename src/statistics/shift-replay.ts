@@ -151,9 +151,19 @@ function takeIn(state: State, place: number, values: readonly number[]): [State,
 
 /** The stretch with one value more, by what it says now. */
 function judge(state: State, place: number, values: readonly number[]): [State, Judged] {
-  const taken: State = { ...state, stretch: [...state.stretch, place], pending: false };
+  const { stretch, begins, foundAt, prior, closed, apart } = state;
+  // By name: of long logs this is made a million times.
+  const taken: State = {
+    stretch: [...stretch, place],
+    begins,
+    foundAt,
+    prior,
+    pending: false,
+    closed,
+    apart,
+  };
   const relative = relativeTo(taken.stretch, values);
-  const found = shiftEvidence(relative, state.prior);
+  const found = shiftEvidence(relative, prior);
   const shift = found === null ? null : lastingShift(relative, found);
   const newest = found === null ? null : newestValue(relative, found);
   const lasting =
@@ -163,14 +173,14 @@ function judge(state: State, place: number, values: readonly number[]): [State, 
           evidence: shift.evidence,
           before: shift.before,
           lineExplainsMore: shift.lineExplainsMore,
-          limit: lastingShiftLimit(relative.length, state.prior.nu0),
+          limit: lastingShiftLimit(relative.length, prior.nu0),
         };
   const judged = (outcome: SeriesOutcome): Judged => ({ outcome, settled: null, newest, lasting });
   if (lasting !== null && lasting.evidence >= lasting.limit) {
     if (lasting.lineExplainsMore && relative.length >= fewestForTrend)
       return [taken, judged("trending")];
-    const begins = { begins: "moved", foundAt: place } as const;
-    return [closeAt(taken, lasting.before, values, begins), judged("moved")];
+    const moved = { begins: "moved", foundAt: place } as const;
+    return [closeAt(taken, lasting.before, values, moved), judged("moved")];
   }
   if (newest !== null && newest.pValue <= newestLimit)
     return [{ ...taken, pending: true }, judged("differs")];

@@ -93,6 +93,6 @@ describe("the weighted mean", () => {
 });
 
 it("finds squares about the mean with one degree of freedom less than values", () => {
-  expect(squaresWithin([2, 4, 4, 4, 5, 5, 7, 9])).toEqual({ squares: 32, df: 7 });
+  expect(squaresWithin([2, 4, 4, 4, 5, 5, 7, 9])).toEqual({ center: 5, squares: 32, df: 7 });
   expect(squaresWithin([3])).toEqual({ squares: 0, df: 0 });
 });

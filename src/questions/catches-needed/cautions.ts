@@ -8,9 +8,18 @@ import type { CatchesNeeded } from "./result.ts";
 
 type Say = <C extends CautionCode>(code: C, facts: CautionFacts[C]) => Caution;
 
+/** What is drawn and planned beside the number of catches. */
+export type DrawnOfNeeded = Pick<CatchesNeeded, "curve" | "turnsPlan" | "trialPlan">;
+
+/** The answer without it. */
+type Needed = Omit<CatchesNeeded, keyof DrawnOfNeeded | "cautions">;
+
 /** Everything about the number of catches that a person should know before relying on it. */
-export function neededCautions(result: Omit<CatchesNeeded, "cautions">): readonly Caution[] {
-  const { bin, product, fill, basis, standing, turnsPlan, trialPlan } = result;
+export function neededCautions(
+  result: Needed,
+  { curve, turnsPlan, trialPlan }: DrawnOfNeeded,
+): readonly Caution[] {
+  const { bin, product, fill, basis, standing } = result;
   const say: Say = (code, facts) => caution(code, { bin, product, fill }, facts);
   const plans = standing !== "unknown" || turnsPlan !== null || trialPlan !== null;
   return [
@@ -20,13 +29,13 @@ export function neededCautions(result: Omit<CatchesNeeded, "cautions">): readonl
     ...(trialPlan?.spreadFrom === "assumption"
       ? [say("spread-assumed", { relative: trialPlan.spread })]
       : []),
-    ...aboutFirstCatch(result, say),
+    ...aboutFirstCatch(fill, curve, say),
     ...aboutStanding(result, say),
   ];
 }
 
 /** Of a fill still to come: its first catch may tell less than the earlier fills do. */
-function aboutFirstCatch({ fill, curve }: Omit<CatchesNeeded, "cautions">, say: Say): Caution[] {
+function aboutFirstCatch(fill: Needed["fill"], curve: DrawnOfNeeded["curve"], say: Say): Caution[] {
   const [skip, first] = curve.points;
   if (fill !== null || skip?.halfWidth == null || first?.halfWidth == null) return [];
   if (first.halfWidth <= skip.halfWidth) return [];
@@ -34,11 +43,11 @@ function aboutFirstCatch({ fill, curve }: Omit<CatchesNeeded, "cautions">, say: 
   return [say("first-catch-tells-less", facts)];
 }
 
-function aboutStanding(result: Omit<CatchesNeeded, "cautions">, say: Say): Caution[] {
+function aboutStanding(result: Needed, say: Say): Caution[] {
   return result.decides === "money" ? byMoney(result, say) : byTolerance(result, say);
 }
 
-function byMoney({ worth, options }: Omit<CatchesNeeded, "cautions">, say: Say): Caution[] {
+function byMoney({ worth, options }: Needed, say: Say): Caution[] {
   if (worth === null) return [];
   const { costs, saves, pays } = worth;
   const currency = options.prices?.currency ?? null;
@@ -49,7 +58,7 @@ function byMoney({ worth, options }: Omit<CatchesNeeded, "cautions">, say: Say):
   ];
 }
 
-function byTolerance(result: Omit<CatchesNeeded, "cautions">, say: Say): Caution[] {
+function byTolerance(result: Needed, say: Say): Caution[] {
   const { standing, halfWidth, needed, options, basis, leastTurns } = result;
   const { tolerance } = options;
   if (standing === "enough") return [say("stopped-on-width", { tolerance })];
