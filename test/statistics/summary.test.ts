@@ -94,5 +94,5 @@ describe("the weighted mean", () => {
 
 it("finds squares about the mean with one degree of freedom less than values", () => {
   expect(squaresWithin([2, 4, 4, 4, 5, 5, 7, 9])).toEqual({ center: 5, squares: 32, df: 7 });
-  expect(squaresWithin([3])).toEqual({ squares: 0, df: 0 });
+  expect(squaresWithin([3])).toEqual({ center: 3, squares: 0, df: 0 });
 });
