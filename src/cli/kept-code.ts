@@ -1,5 +1,5 @@
-import { mkdirSync, readFileSync, renameSync, writeFileSync } from "node:fs";
-import { dirname, join } from "node:path";
+import { accessSync, constants, mkdirSync, readFileSync, renameSync, writeFileSync } from "node:fs";
+import { dirname, join, relative } from "node:path";
 import { pathToFileURL } from "node:url";
 import { deserialize, serialize } from "node:v8";
 import { Script } from "node:vm";
@@ -44,6 +44,8 @@ type Body = (
  */
 export function codeLoader(keptIn: string, outside: Require): CodeLoader {
   const kept = readKept(keptIn);
+  // What is kept may be moved together with the scripts.
+  const nameOf = (path: string) => relative(dirname(keptIn), path);
   const running = new Map<string, Running>();
   const modules = new Map<string, { exports: unknown }>();
 
@@ -54,7 +56,7 @@ export function codeLoader(keptIn: string, outside: Require): CodeLoader {
     modules.set(path, module);
     const require: Require = (name) =>
       name.startsWith(".") ? load(join(dirname(path), name)) : outside(name);
-    const one = compiled(path, kept.get(path));
+    const one = compiled(path, kept.get(nameOf(path)));
     running.set(path, one);
     const body: Body = one.script.runInThisContext();
     body(module.exports, require, module, { url: pathToFileURL(path).href });
@@ -64,11 +66,13 @@ export function codeLoader(keptIn: string, outside: Require): CodeLoader {
   function keep(): void {
     const all = [...running];
     if (!all.some(([, { fresh }]) => fresh)) return;
-    const now = all.map(([path, { source, script }]): [string, Kept] => [
-      path,
-      { source, code: script.createCachedData() },
-    ]);
-    writeKept(keptIn, new Map([...kept, ...now]));
+    writeKept(keptIn, () => {
+      const now = all.map(([path, { source, script }]): [string, Kept] => [
+        nameOf(path),
+        { source, code: script.createCachedData() },
+      ]);
+      return new Map([...kept, ...now]);
+    });
   }
 
   return { load, keep };
@@ -113,14 +117,20 @@ function readKept(path: string): ReadonlyMap<string, Kept> {
   }
 }
 
-/** Whole or not at all, and nothing is said where it cannot be: the next process compiles again. */
-function writeKept(path: string, kept: ReadonlyMap<string, Kept>): void {
-  const body = serialize(kept);
-  const sum = Buffer.alloc(4);
-  sum.writeUInt32LE(crc32(body));
+/**
+ * Whole or not at all, and nothing is said where it cannot be: the next process compiles again.
+ *
+ * @param made  asked for where it can be written, for it takes as long as compiling
+ */
+function writeKept(path: string, made: () => ReadonlyMap<string, Kept>): void {
+  const folder = dirname(path);
   const unfinished = `${path}.${process.pid}.tmp`;
   try {
-    mkdirSync(dirname(path), { recursive: true });
+    mkdirSync(folder, { recursive: true });
+    accessSync(folder, constants.W_OK);
+    const body = serialize(made());
+    const sum = Buffer.alloc(4);
+    sum.writeUInt32LE(crc32(body));
     writeFileSync(unfinished, Buffer.concat([sum, body]));
     renameSync(unfinished, path);
   } catch {

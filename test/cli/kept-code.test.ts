@@ -1,4 +1,4 @@
-import { mkdir, readFile, writeFile } from "node:fs/promises";
+import { cp, mkdir, readFile, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { codeLoader } from "../../src/cli/kept-code.ts";
@@ -74,6 +74,20 @@ describe("code that is kept", () => {
       changed.loader.keep();
       const { given } = await loaded(folder, "module.exports = { answer: 2 };");
       expect(given.answer).toBe(2);
+    }));
+
+  it("moves with its scripts", () =>
+    inFolder(async (folder) => {
+      const text = "module.exports = { answer: 1 };";
+      (await loaded(folder, text)).loader.keep();
+      await inFolder(async (other) => {
+        await cp(folder, other, { recursive: true });
+        const { loader, given } = await loaded(other, text);
+        expect(given.answer).toBe(1);
+        await writeFile(join(other, "kept", "it.bin"), "not touched");
+        loader.keep();
+        expect(String(await kept(other))).toBe("not touched");
+      });
     }));
 
   it("is made anew where it was damaged or cut off", () =>

@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import { mkdir, readdir, readFile, rm } from "node:fs/promises";
 import { join, relative } from "node:path";
 import { deserialize } from "node:v8";
@@ -11,6 +12,7 @@ import { bundlePackages } from "../tools/bundle-packages.ts";
 const morning = demo("first-morning/catches.csv");
 const fromClone = (...args: readonly string[]) =>
   loadedBy(["--import", "tsx", "src/cli/main.ts", ...args]);
+const manifest = JSON.parse(readFileSync(join(root, "package.json"), "utf8"));
 const typed = ["enough", "20:6.36", "20:6.48", "20:6.56"];
 
 /** What a short answer has no use for. */
@@ -68,6 +70,22 @@ describe("a command loads what it needs:", () => {
   });
 });
 
+it("a clone that was bundled to start answers as its sources do", async () => {
+  const started = (...args: readonly string[]) => loadedBy(["test/tools/start.mjs", ...args]);
+  const { out } = await fromClone(...typed);
+  expect((await started(...typed)).out).toBe(out);
+  await inFolder(async (folder) => {
+    const report = (name: string) => ["report", morning, "--out", join(folder, name)];
+    await started(...report("started"));
+    await fromClone(...report("from-sources"));
+    const [one, other] = await Promise.all(
+      ["started", "from-sources"].map((name) => readFile(join(folder, name, "report.html"))),
+    );
+    expect(one?.equals(other ?? Buffer.alloc(0))).toBe(true);
+  });
+  expect(manifest.scripts.start).toMatch(/^node test\/tools\/start\.mjs report /);
+});
+
 describe("the bundled command", () => {
   // Below the project, where the packages are found that stand apart.
   const folder = join(root, ".cache", "loaded-test");
@@ -84,7 +102,7 @@ describe("the bundled command", () => {
     const { version, arch } = process;
     const kept = await readFile(join(main, "..", "compiled", `${use}-${version}-${arch}.bin`));
     const scripts: ReadonlyMap<string, unknown> = deserialize(kept.subarray(4));
-    return [...scripts.keys()].map((path) => relative(join(main, ".."), path));
+    return [...scripts.keys()].map((path) => relative("..", path));
   }
 
   it("opens few files for a short answer, the same as from a clone", async () => {

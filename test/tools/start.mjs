@@ -6,7 +6,7 @@
 
 import { existsSync, readFileSync } from "node:fs";
 import { isBuiltin } from "node:module";
-import { fileURLToPath } from "node:url";
+import { fileURLToPath, pathToFileURL } from "node:url";
 import { crc32 } from "node:zlib";
 import { build } from "esbuild";
 
@@ -45,7 +45,7 @@ if (process.argv.includes("--interactive")) {
   await import("../../src/cli/main.ts");
 } else {
   await bundle();
-  await import(`${started}cli/launch.js`);
+  await import(pathToFileURL(`${started}cli/launch.js`).href);
 }
 
 async function bundle() {
