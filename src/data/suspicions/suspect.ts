@@ -46,7 +46,8 @@ export function countedLog(
   written: readonly WrittenWeights[],
 ): CountedLog {
   const names = logNames(catches);
-  const counted = catches.filter(({ leftOut }) => leftOut === null);
+  // The same list, where it is, so that what is found out about it is known.
+  const counted = catches.every(counts) ? catches : catches.filter(counts);
   const meters = groupsOf(counted, meterKey).map((meter) => ({
     where: placeOf(meter, names),
     catches: meter,
@@ -54,6 +55,10 @@ export function countedLog(
     span: spanOf(meter.map(deliveryOf)),
   }));
   return { catches: counted, meters, names, massUnit, written };
+}
+
+function counts({ leftOut }: Catch): boolean {
+  return leftOut === null;
 }
 
 function inOrder(fill: readonly Catch[]): readonly Catch[] {
