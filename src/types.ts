@@ -347,3 +347,4 @@ export type { Quantity } from "./wording/format.ts";
 export type { FrameWords } from "./wording/frame.ts";
 export type { SpreadKind } from "./wording/sayings/fleet.ts";
 export type { PageWords } from "./wording/words.ts";
+export type { NumberMarks } from "./wording/written-number.ts";
