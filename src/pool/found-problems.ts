@@ -2,7 +2,6 @@ import { standingFor } from "../data/issues.ts";
 import { logNames } from "../data/log-names.ts";
 import { type DecimalMarks, markOf } from "../data/numbers.ts";
 import { type CatchIdentity, readRows } from "../data/rows.ts";
-import type { TableRow } from "../data/table.ts";
 import { checkTogether } from "../data/together.ts";
 import { at } from "../errors/at.ts";
 import type { DataIssue } from "../errors/data-issue.ts";
@@ -11,8 +10,8 @@ import type { ProblemKey } from "../errors/problems.ts";
 import { markBits, type Rule } from "./cells-sql.ts";
 import { disagreements } from "./disagreements-sql.ts";
 import type { Engine } from "./engine.ts";
-import { rowsAt } from "./rows-at.ts";
-import { type FileGroup, type PooledFile, tableOf } from "./sources.ts";
+import { type FileGroup, filesBySource, type PooledFile, tableOf } from "./sources.ts";
+import { type StagedRow, stagedRows } from "./staged-rows.ts";
 import { stagedCatches } from "./staging.ts";
 
 /** A problem as the database finds it: how often, and the first row that has it. */
@@ -39,7 +38,7 @@ export async function problemsIn(
   rules: readonly Rule[],
   engine: Engine,
 ): Promise<readonly DataIssue[]> {
-  const files = new Map(groups.flatMap((group) => group.files.map((one) => [one.source, one])));
+  const files = filesBySource(groups);
   const marks = await marksOf([...files.values()], engine);
   const found = [
     ...(await brokenRules(rules, engine)),
@@ -49,7 +48,8 @@ export async function problemsIn(
   if (found.length === 0) return [];
   const told = new Set([...new Set(found.map(({ file }) => file))].slice(0, mostFiles));
   const shown = found.filter(({ file }) => told.has(file));
-  const rows = await readAgain(shown, files, engine);
+  const places = shown.flatMap(({ place, first }) => (first === null ? place : [place, first]));
+  const rows = await stagedRows(places, files, engine);
   const names = logNames(await namesIn(engine));
   const issues = shown.map((one) => {
     const { file, row } = at(
@@ -79,18 +79,13 @@ export async function problemsIn(
   });
   return issues.toSorted((a, b) => order(a, told) - order(b, told) || (a.row ?? 0) - (b.row ?? 0));
 
-  function identityIn({ file, row }: ReadAgain): CatchIdentity {
+  function identityIn({ file, row }: StagedRow): CatchIdentity {
     const place = { source: file.source, rowKind: file.rowKind };
     return at(
       readRows(tableOf(file, [row]), file.columns, place, marks.get(file.source)).identities,
       0,
     );
   }
-}
-
-interface ReadAgain {
-  readonly file: PooledFile;
-  readonly row: TableRow;
 }
 
 function order({ source }: DataIssue, files: ReadonlySet<string>): number {
@@ -194,34 +189,6 @@ async function rowsThatDisagree(engine: Engine): Promise<readonly Found[]> {
       });
   }
   return found;
-}
-
-/** The rows as they stand in their files, by their place. */
-async function readAgain(
-  found: readonly Found[],
-  files: ReadonlyMap<string, PooledFile>,
-  engine: Engine,
-): Promise<ReadonlyMap<number, ReadAgain>> {
-  const places = new Set(
-    found.flatMap(({ place, first }) => (first === null ? place : [place, first])),
-  );
-  const starts = await engine.rows(
-    "SELECT file, min(rowid) AS start, max(rowid) AS stop FROM staged GROUP BY file",
-  );
-  const read = new Map<number, ReadAgain>();
-  for (const { file, start, stop } of starts) {
-    const [from, to] = [Number(start), Number(stop)];
-    const own = [...places].filter((place) => place >= from && place <= to);
-    const known = files.get(String(file));
-    if (own.length === 0 || known === undefined) continue;
-    const rows = await rowsAt(
-      known,
-      own.map((place) => place - from),
-      engine,
-    );
-    for (const [place, row] of rows) read.set(from + place, { file: known, row });
-  }
-  return read;
 }
 
 async function namesIn(engine: Engine) {

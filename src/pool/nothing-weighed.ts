@@ -2,8 +2,8 @@ import { massHeader } from "../data/headers.ts";
 import { dataIssue, standingFor } from "../data/issues.ts";
 import type { DataIssue } from "../errors/data-issue.ts";
 import type { Engine } from "./engine.ts";
-import { rowsAt } from "./rows-at.ts";
-import type { FileGroup } from "./sources.ts";
+import { type FileGroup, filesBySource } from "./sources.ts";
+import { stagedRows } from "./staged-rows.ts";
 import { stagedCatches } from "./staging.ts";
 
 /**
@@ -16,22 +16,24 @@ export async function nothingWeighed(
 ): Promise<readonly DataIssue[]> {
   const any = `SELECT 1 FROM ${stagedCatches} WHERE net_kg IS NOT NULL LIMIT 1`;
   if ((await engine.rows(any)).length > 0) return [];
-  const files = new Map(groups.flatMap((group) => group.files.map((one) => [one.source, one])));
   const counted = await engine.rows(
-    `SELECT file, count(*) AS rows, min(c.place) - min(s.start) AS first FROM ${stagedCatches} AS c
-JOIN (SELECT file, min(rowid) AS start FROM staged GROUP BY file) AS s USING (file) GROUP BY file ORDER BY min(c.place)`,
+    `SELECT count(*) AS rows, min(place) AS place FROM ${stagedCatches} GROUP BY file ORDER BY min(place)`,
   );
-  const issues: DataIssue[] = [];
-  for (const { file: source, rows, first } of counted) {
-    const file = files.get(String(source));
-    if (file === undefined) continue;
-    const [row] = (await rowsAt(file, [Number(first)], engine)).values();
-    const place = { source: file.source, rowKind: file.rowKind, column: massHeader(file.columns) };
-    const issue = dataIssue(row === undefined ? place : { ...place, row: row.number }, {
-      problem: "mass-missing",
-      facts: {},
-    });
-    issues.push(standingFor(issue, Number(rows) - 1));
-  }
-  return issues;
+  const places = counted.map(({ place }) => Number(place));
+  const read = await stagedRows(places, filesBySource(groups), engine);
+  return counted.flatMap(({ rows, place }) => {
+    const found = read.get(Number(place));
+    if (found === undefined) return [];
+    const { file, row } = found;
+    const issue = dataIssue(
+      {
+        source: file.source,
+        rowKind: file.rowKind,
+        row: row.number,
+        column: massHeader(file.columns),
+      },
+      { problem: "mass-missing", facts: {} },
+    );
+    return standingFor(issue, Number(rows) - 1);
+  });
 }

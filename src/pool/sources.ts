@@ -30,6 +30,10 @@ export interface FileGroup {
   readonly files: readonly [PooledFile, ...PooledFile[]];
 }
 
+export function filesBySource(groups: readonly FileGroup[]): ReadonlyMap<string, PooledFile> {
+  return new Map(groups.flatMap(({ files }) => files.map((one) => [one.source, one])));
+}
+
 export type Sources =
   | { readonly ok: true; readonly groups: readonly FileGroup[] }
   | { readonly ok: false; readonly issues: readonly DataIssue[] };
