@@ -10,7 +10,8 @@ import { codeLoader } from "./kept-code.ts";
  */
 
 const here = fileURLToPath(new URL(".", import.meta.url));
-const [args, named] = [process.argv.slice(2), process.argv[2] ?? ""];
+const args = process.argv.slice(2);
+const [named = ""] = args;
 const use = /^[a-z]+$/.test(named) ? named : "none";
 const { version, arch } = process;
 const loader = codeLoader(

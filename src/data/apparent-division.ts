@@ -38,17 +38,17 @@ export interface ApparentDivision {
 export function apparentDivision(
   log: Pick<CatchLog, "catches" | "written">,
 ): ApparentDivision | null {
-  const known = divisionOf.get(log.written ?? log.catches);
-  if (known?.catches === log.catches) return known.division;
+  const known = divisionOf.get(log.catches);
+  if (known !== undefined && known.written === log.written) return known.division;
   const division = divisionIn(log);
-  divisionOf.set(log.written ?? log.catches, { catches: log.catches, division });
+  divisionOf.set(log.catches, { written: log.written, division });
   return division;
 }
 
 /** Asked for when a log is read and when it is analysed. */
 const divisionOf = new WeakMap<
-  object,
-  Pick<CatchLog, "catches"> & { readonly division: ApparentDivision | null }
+  CatchLog["catches"],
+  { readonly written: CatchLog["written"]; readonly division: ApparentDivision | null }
 >();
 
 function divisionIn(log: Pick<CatchLog, "catches" | "written">): ApparentDivision | null {

@@ -16,6 +16,7 @@ import { accurateSum } from "../numeric/summation.ts";
  */
 export function mean(values: readonly number[]): number {
   check("mean", values, 1);
+  // It changes nothing of the list that its types ask for.
   return finiteResult("mean", simpleMean(values as number[]));
 }
 

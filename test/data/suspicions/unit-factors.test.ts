@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { isTimes, unitMeant } from "../../../src/data/suspicions/unit-factors.ts";
+import { massUnits } from "../../../src/data/column-kinds.ts";
+import { isTimes, leastTimes, unitMeant } from "../../../src/data/suspicions/unit-factors.ts";
 
 describe("the unit that was meant", () => {
   it.each([
@@ -15,6 +16,15 @@ describe("the unit that was meant", () => {
     [3, "kg", null],
   ] as const)("of masses %s times too large in %s: %s", (times, read, meant) => {
     expect(unitMeant(times, read)).toBe(meant);
+  });
+
+  it("is none where masses are less than the least times too large or too small, and one just above", () => {
+    for (const read of massUnits)
+      for (const share of [0.01, 0.5, 0.999])
+        for (const times of [leastTimes ** share, leastTimes ** -share])
+          expect(unitMeant(times, read)).toBeNull();
+    expect(unitMeant(1.001 * leastTimes, "kg")).toBe("lb");
+    expect(unitMeant(1 / (1.001 * leastTimes), "lb")).toBe("kg");
   });
 
   it("is looked for both ways", () => {
