@@ -1,8 +1,11 @@
 import { readFileSync } from "node:fs";
 import { mkdir, readdir, readFile, rm } from "node:fs/promises";
+import { createRequire } from "node:module";
 import { join, relative } from "node:path";
+import { pathToFileURL } from "node:url";
 import { deserialize } from "node:v8";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { codeLoader } from "../../src/cli/kept-code.ts";
 import { demo, inFolder } from "../support/command.ts";
 import { root } from "../support/compiler.ts";
 import { loadedBy } from "../support/loaded.ts";
@@ -122,6 +125,19 @@ describe("the bundled command", () => {
     expect(names.filter((name) => /vega|xlsx/.test(name))).toEqual([]);
     await inFolder((out) => loadedBy([main, "report", morning, "--out", join(out, "report")]));
     expect(await keptOf("report")).toContain("../packages/vega.js");
+  });
+
+  it("runs every package that the library shares as the module that it is", async () => {
+    const packages = join(main, "..", "..", "packages");
+    const loader = codeLoader(join(folder, "never-kept.bin"), createRequire(import.meta.url));
+    const names = (await readdir(packages)).filter((name) => name.endsWith(".js"));
+    expect(names).toContain("xlsx.js");
+    for (const name of names) {
+      const path = join(packages, name);
+      const module: object = await import(pathToFileURL(path).href);
+      const script = loader.load(path) as object;
+      expect(Object.keys(script).sort()).toEqual(Object.keys(module).sort());
+    }
   });
 
   it("keeps what it compiled of each command, unless it was asked in vain", async () => {
