@@ -1,6 +1,7 @@
 import { lightPalette } from "../charts/palette.ts";
 import type { ReportDocument } from "./document.ts";
-import { renderSvg } from "./svg.ts";
+import type { CompiledCharts } from "./svg/compiled-charts.ts";
+import { renderSvgs } from "./svg.ts";
 import { chartsIn } from "./walk.ts";
 
 /** A chart drawn to stand alone. */
@@ -20,10 +21,12 @@ const specEnding = ".vl.json";
  */
 export async function chartPictures(document: ReportDocument): Promise<readonly ChartPicture[]> {
   const pictures: ChartPicture[] = [];
+  const compiled: CompiledCharts = new Map();
   // One after the other: vega numbers its parts globally, and two cores gain nothing from overlap.
   for (const { id, spec, specFile } of chartsIn(document.blocks)) {
     if (specFile === undefined) continue;
-    const svg = await renderSvg(spec, { id, background: lightPalette.paper });
+    const look = { id, background: lightPalette.paper };
+    const [svg = ""] = await renderSvgs(spec, look, [], compiled);
     pictures.push({ name: specFile.slice(0, -specEnding.length), svg: `${svg}\n` });
   }
   return pictures;

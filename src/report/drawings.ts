@@ -1,4 +1,5 @@
 import type { Chart, ReportDocument } from "./document.ts";
+import type { CompiledCharts } from "./svg/compiled-charts.ts";
 import { canRefit } from "./svg/fit-spec.ts";
 import { renderSvgs, type SvgOptions } from "./svg.ts";
 import { chartsIn } from "./walk.ts";
@@ -26,17 +27,22 @@ export async function drawCharts(
   options: Pick<SvgOptions, "onWarning"> = {},
 ): Promise<Drawings> {
   const drawn: [string, Drawing][] = [];
+  const compiled: CompiledCharts = new Map();
   // One after the other: vega numbers its parts globally, and two cores gain nothing from overlap.
   for (const chart of chartsIn(document.blocks)) {
-    drawn.push([chart.id, await drawChart(chart, options)]);
+    drawn.push([chart.id, await drawChart(chart, options, compiled)]);
   }
   return Object.fromEntries(drawn);
 }
 
-async function drawChart(chart: Chart, options: Pick<SvgOptions, "onWarning">): Promise<Drawing> {
+async function drawChart(
+  chart: Chart,
+  options: Pick<SvgOptions, "onWarning">,
+  compiled: CompiledCharts,
+): Promise<Drawing> {
   const spec = { ...chart.spec, title: chart.title, description: chart.description };
   const narrower = canRefit(spec) ? [{ id: `${chart.id}_narrow`, width: narrowWidth }] : [];
   const drawing = { ...options, id: `${chart.id}_wide`, title: false };
-  const [wide = "", narrow = null] = await renderSvgs(spec, drawing, narrower);
+  const [wide = "", narrow = null] = await renderSvgs(spec, drawing, narrower, compiled);
   return { wide, narrow };
 }

@@ -1,8 +1,8 @@
 import type { Loader, LoggerInterface, View } from "vega";
-import type { TopLevelSpec } from "vega-lite";
 import type { ChartSpec } from "../charts/chart-spec.ts";
 import { DrawingError } from "../errors/errors.ts";
 import { cleanSvg } from "./svg/clean-svg.ts";
+import { type CompiledCharts, viewOf } from "./svg/compiled-charts.ts";
 import { type Fit, fitSpec } from "./svg/fit-spec.ts";
 import { fittingView, refittedView } from "./svg/fitting-view.ts";
 
@@ -38,22 +38,20 @@ export interface FurtherSvg {
  * As `renderSvg`, and then the same chart at further widths. A chart that is only made narrower is laid out anew, not
  * compiled anew, which is most of the work.
  *
- * @returns one drawing for `options`, then one for each of `further`
+ * @param compiled  what charts before this one compiled to; this one is added. Default: none is known
+ * @returns         one drawing for `options`, then one for each of `further`
  */
 export async function renderSvgs(
   spec: ChartSpec,
   options: SvgOptions,
   further: readonly FurtherSvg[],
+  compiled: CompiledCharts = new Map(),
 ): Promise<readonly string[]> {
   const [{ compile }, vega] = await Promise.all([import("vega-lite"), import("vega")]);
   const logger = listeningLogger(options.onWarning);
   const loader = closedLoader();
-  const makeView = (wanted: ChartSpec) => {
-    // A copy, because vega marks the data objects it is given. Vega-Lite checks the spec itself; the plain type
-    // of ours says nothing it could be assigned from.
-    const compiled = compile(structuredClone(wanted) as unknown as TopLevelSpec, { logger });
-    return new vega.View(vega.parse(compiled.spec), { renderer: "none", loader, logger });
-  };
+  const makeView = (wanted: ChartSpec) =>
+    viewOf(wanted, compiled, { compile, vega, loader, logger });
   try {
     let view = await fittingView(fitSpec(spec, options), makeView);
     const drawings = [await drawn(view, options.id, spec)];
