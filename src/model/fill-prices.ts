@@ -10,10 +10,11 @@ import {
 } from "../results/options.ts";
 import {
   type ErrorLaw,
-  expectedExcess,
-  expectedShortfall,
+  type ExpectedSides,
+  expectedSides,
   expectedSquare,
 } from "../statistics/expected-loss.ts";
+import { meanOver, meanSidesOver, type WeightedLaw } from "../statistics/without-scatter.ts";
 
 /** What catches cost, given in money or as time and the value of an hour; null: not given. */
 export interface CatchingPrices {
@@ -94,12 +95,28 @@ export function expectedLoss(law: ErrorLaw, response: MoneyResponse): number | n
       ? null
       : response.curvaturePerHectarePerPercentSquared * 100 ** 2 * square;
   }
-  const heavy = expectedExcess(law);
-  const light = expectedShortfall(law);
-  if (heavy === null || light === null) return null;
+  const sides = expectedSides(law);
+  return sides === null ? null : lossOfSides(sides, response);
+}
+
+/** The mean of it over laws, each with its weight; null where one has none. */
+export function expectedLossOver(
+  laws: readonly WeightedLaw[],
+  response: MoneyResponse,
+): number | null {
+  if (response.kind === "quadratic") return meanOver(laws, (law) => expectedLoss(law, response));
+  const sides = meanSidesOver(laws);
+  return sides === null ? null : lossOfSides(sides, response);
+}
+
+/** What a mean error on either side costs where each percent costs the same. */
+export function lossOfSides(
+  { excess, shortfall }: ExpectedSides,
+  response: Extract<MoneyResponse, { readonly kind: "linear" }>,
+): number {
   return (
-    100 * heavy * response.heavyCostPerHectarePerPercent +
-    100 * light * response.lightCostPerHectarePerPercent
+    100 * excess * response.heavyCostPerHectarePerPercent +
+    100 * shortfall * response.lightCostPerHectarePerPercent
   );
 }
 

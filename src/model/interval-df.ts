@@ -1,4 +1,5 @@
 import { studentTQuantile } from "../numeric/distributions/student-t.ts";
+import { keptWith } from "../numeric/kept.ts";
 import { findRoot } from "../numeric/roots.ts";
 import { isDust } from "../numeric/rounding-dust.ts";
 import type { Estimate } from "../results/estimate.ts";
@@ -15,7 +16,7 @@ const fewest = 0.01;
  *
  * @returns Infinity where the interval is no wider than the normal law's; null without an interval
  */
-export function dfOfInterval({ value, standardError, df, interval }: Estimate): number | null {
+export const dfOfInterval = keptWith(({ value, standardError, df, interval }: Estimate) => {
   if (standardError === null || df === null || interval === null) return null;
   const { lower, upper, level } = interval;
   const half = Math.max((upper ?? value) - value, value - (lower ?? value));
@@ -26,4 +27,4 @@ export function dfOfInterval({ value, standardError, df, interval }: Estimate): 
   if (excess(fewest) <= 0) return fewest;
   const logDf = findRoot((x) => excess(Math.exp(x)), Math.log(fewest), Math.log(asGoodAsNormal));
   return Math.exp(logDf);
-}
+});

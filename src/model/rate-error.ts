@@ -1,7 +1,9 @@
 import { OptionError } from "../errors/errors.ts";
+import { keptWith } from "../numeric/kept.ts";
 import type { About, Estimate } from "../results/estimate.ts";
 import { listed, parts } from "../results/options.ts";
-import type { ErrorLaw } from "../statistics/expected-loss.ts";
+import { type ErrorLaw, type ExpectedSides, expectedSides } from "../statistics/expected-loss.ts";
+import { possibleLaws } from "../statistics/generalized-interval.ts";
 import type { NormalSample } from "../statistics/normal-sample.ts";
 import { mean } from "../statistics/summary.ts";
 import {
@@ -159,7 +161,17 @@ const most = 0.5;
  *
  * @returns null when nothing is known of how fills differ
  */
-export function nextFillError(
+export function nextFillError(across: FillsTogether, setTo: number): NextFillError | null {
+  const known = errorsOf(across);
+  const error = known.get(setTo) ?? errorWith(across, setTo);
+  known.set(setTo, error);
+  return error;
+}
+
+/** By the value set: several questions ask of the same, and what is worked out of an error is kept with it. */
+const errorsOf = keptWith((_: FillsTogether) => new Map<number, NextFillError | null>());
+
+function errorWith(
   { fills, nextFill, spread, between }: FillsTogether,
   setTo: number,
 ): NextFillError | null {
@@ -192,13 +204,20 @@ function scatterInside(
  * makes the expected error of a calm meter about twice the true one (reports/skipping-study.md). Chances count it all the
  * same: far out they hang on how large the spread may be, which few fills do not tell.
  */
-export function lawsOfExpectation({
-  law,
-  fills,
-  catchScatter,
-}: NextFillError): readonly WeightedLaw[] {
-  return catchScatter === null ? [{ law, weight: 1 }] : lawsWithoutScatter(fills, catchScatter);
-}
+export const lawsOfExpectation = keptWith(
+  ({ law, fills, catchScatter }: NextFillError): readonly WeightedLaw[] =>
+    catchScatter === null ? [{ law, weight: 1 }] : lawsWithoutScatter(fills, catchScatter),
+);
+
+/** All laws the error may have, equally probable, for limits of what is expected by them. */
+export const possibleLawsOf = keptWith(({ fills, catchScatter }: NextFillError) =>
+  possibleLaws(fills, catchScatter),
+);
+
+/** What each of these laws comes to on either side. */
+export const possibleSidesOf = keptWith((error: NextFillError): readonly ExpectedSides[] =>
+  possibleLawsOf(error).flatMap((law) => expectedSides(law) ?? []),
+);
 
 /** @returns what `lawsOfExpectation` count as spread of fills */
 export function basisOfExpectation({ catchScatter }: NextFillError): SpreadBasis {

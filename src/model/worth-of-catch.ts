@@ -1,5 +1,5 @@
-import { meanOver, type WeightedLaw } from "../statistics/without-scatter.ts";
-import { expectedLoss, type FillPrices } from "./fill-prices.ts";
+import type { WeightedLaw } from "../statistics/without-scatter.ts";
+import { expectedLoss, expectedLossOver, type FillPrices } from "./fill-prices.ts";
 import { dfAfter, type KnownState } from "./known-width.ts";
 import { errorAfter } from "./next-catch.ts";
 
@@ -86,7 +86,7 @@ export function worthOfSkipping(
   { prices, turns, mostCatches }: CatchPricing,
 ): WorthOfSkipping | null {
   const { hectares, perCatch, toSetUp, response } = prices;
-  const left = meanOver(laws, (law) => expectedLoss(law, response));
+  const left = expectedLossOver(laws, response);
   const options = Array.from({ length: mostCatches }, (_, i) => i + 1).flatMap((catches) => {
     const error = errorAfter(state, { further: catches, turns });
     const loss = error === null ? null : expectedLoss({ location: 0, ...error }, response);

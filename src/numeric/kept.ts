@@ -31,3 +31,13 @@ export function keptOfTwo(
     return ofY(x);
   };
 }
+
+/** The same for a function of something made once and asked about by many; its answer is forgotten with it. */
+export function keptWith<K extends object, V>(answer: (of: K) => V): (of: K) => V {
+  const known = new WeakMap<K, { readonly answer: V }>();
+  return (of) => {
+    const before = known.get(of) ?? { answer: answer(of) };
+    known.set(of, before);
+    return before.answer;
+  };
+}

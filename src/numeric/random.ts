@@ -20,6 +20,8 @@ export interface RandomStream {
   /** Gamma with scale 1. */
   gamma(shape: number): number;
   chiSquared(df: number): number;
+  /** Student's t with degrees of freedom above 0: a value at every call of what it returns. */
+  studentT(df: number): () => number;
 }
 
 /**
@@ -53,6 +55,10 @@ export function randomStream(seed: number, stream = 0): RandomStream {
     chiSquared: (df) => {
       requirePositive("chiSquared", "df", df);
       return 2 * gammaVariate(0.5 * df, uniform, normal);
+    },
+    studentT: (df) => {
+      requirePositive("studentT", "df", df);
+      return () => studentTVariate(df, uniform);
     },
   };
 }
@@ -116,6 +122,21 @@ function gammaVariate(shape: number, uniform: () => number, normal: () => number
     if (u < 1 - 0.0331 * square * square) return d * v;
     if (Math.log(u) < 0.5 * square + d * (1 - v + Math.log(v))) return d * v;
   }
+}
+
+/**
+ * Bailey 1994, Mathematics of Computation 62, 779–781: the polar method for t, where a normal value and a gamma variate would
+ * take four times the uniform numbers. Of a pair only one may be used, since the two depend on each other.
+ */
+function studentTVariate(df: number, uniform: () => number): number {
+  let x: number;
+  let square: number;
+  do {
+    x = 2 * uniform() - 1;
+    const y = 2 * uniform() - 1;
+    square = x * x + y * y;
+  } while (square >= 1 || square === 0);
+  return x * Math.sqrt((df * Math.expm1((-2 / df) * Math.log(square))) / square);
 }
 
 /** Fisher and Yates: each place in turn, from the last, gets one of the items not placed yet. */

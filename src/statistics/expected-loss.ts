@@ -57,34 +57,50 @@ export function chanceAbove(law: ErrorLaw, limit: number): number {
   return studentTUpperTail((limit - law.location) / law.scale, law.df);
 }
 
+/** What an error comes to on either side of zero, on average. */
+export interface ExpectedSides {
+  /** The mean of what exceeds zero, E max(e, 0). */
+  readonly excess: number;
+  /** The mean of what falls short of zero, E max(−e, 0). */
+  readonly shortfall: number;
+}
+
 /**
- * The mean of what exceeds zero, E max(e, 0) = σ·G(μ/σ) with G(z) = f(z)·(ν + z²)/(ν − 1) + z·F(z); for normal errors
- * f(z) + z·F(z).
+ * The mean of what exceeds zero, E max(e, 0) = σ·G(μ/σ) with G(z) = f(z)·(ν + z²)/(ν − 1) + z·F(z), for normal errors
+ * f(z) + z·F(z); and of what falls short of it, σ·G(−μ/σ).
  *
- * @returns  null when df <= 1: the mean does not exist
+ * @returns  null when df <= 1: the means do not exist
  * Source    integration of the t density by parts; Degroot, Optimal Statistical Decisions, 11.8 (normal case)
  */
-export function expectedExcess(law: ErrorLaw): number | null {
-  check("expectedExcess", law);
+export function expectedSides(law: ErrorLaw): ExpectedSides | null {
+  check("expectedSides", law);
   const { location, scale, df } = law;
   if (df <= 1) return null;
   const z = location / scale;
   const spread = df === Number.POSITIVE_INFINITY ? 1 : (df + z * z) / (df - 1);
-  const gain = studentTDensity(z, df) * spread + z * studentTLowerTail(z, df);
-  // Far below zero the two terms cancel to rounding dust of either sign.
-  return Math.max(0, finiteResult("expectedExcess", scale * gain));
+  const bell = studentTDensity(z, df) * spread;
+  // Far from zero the two terms cancel to rounding dust of either sign.
+  const side = (gain: number) => Math.max(0, finiteResult("expectedSides", scale * gain));
+  return {
+    excess: side(bell + z * studentTLowerTail(z, df)),
+    shortfall: side(bell - z * studentTUpperTail(z, df)),
+  };
+}
+
+/** The mean of what exceeds zero, E max(e, 0); null when df <= 1. */
+export function expectedExcess(law: ErrorLaw): number | null {
+  return expectedSides(law)?.excess ?? null;
 }
 
 /** The mean of what falls short of zero, E max(−e, 0); null when df <= 1. */
 export function expectedShortfall(law: ErrorLaw): number | null {
-  return expectedExcess({ ...law, location: -law.location });
+  return expectedSides(law)?.shortfall ?? null;
 }
 
 /** E|e|: excess and shortfall together; null when df <= 1. */
 export function expectedAbsolute(law: ErrorLaw): number | null {
-  const excess = expectedExcess(law);
-  const shortfall = expectedShortfall(law);
-  return excess === null || shortfall === null ? null : excess + shortfall;
+  const sides = expectedSides(law);
+  return sides === null ? null : sides.excess + sides.shortfall;
 }
 
 /**

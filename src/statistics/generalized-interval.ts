@@ -63,10 +63,7 @@ function scattersOf({ standardDeviation, df }: InnerScatter): (number: number) =
  */
 export function generalizedLimit(figures: readonly number[], confidence: number): number {
   requireProbability("generalizedLimit", "confidence", confidence);
-  return quantileSorted(
-    [...figures].sort((a, b) => a - b),
-    confidence,
-  );
+  return quantileSorted([...Float64Array.from(figures).sort()], confidence);
 }
 
 /** Middles of so many equal parts of the probability scale. */

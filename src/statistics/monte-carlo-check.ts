@@ -53,7 +53,7 @@ export function monteCarloCheck(
 /** Plain: what is lost to rounding is a millionth of what the draws themselves leave open. */
 function totalOf(values: Float64Array, termOf: (value: number) => number): number {
   let total = 0;
-  for (const value of values) total += termOf(value);
+  for (let i = 0; i < values.length; i++) total += termOf(at(values, i));
   return total;
 }
 
@@ -74,39 +74,45 @@ function quantileOf(draws: Float64Array, share: number) {
   return { value: at(draws, place), standardError: (at(draws, above) - at(draws, below)) / 2 };
 }
 
-/** Tens of thousands of draws: they share one list of values, and what a law needs is worked out before them. */
+/** So many draws are held at a time, however many are asked for. */
+const chunk = 10_000;
+
+/** Tens of thousands of draws, an input after the other: a loop that does one thing is soon compiled. */
 function drawnResults(
   measurement: Measurement,
   inputs: readonly Input[],
   draws: number,
   random: RandomStream,
 ): Float64Array {
-  const sources = inputs.map((input) => sourceOf(input, random));
+  const drawn = inputs.map(() => new Float64Array(Math.min(chunk, draws)));
   const values = inputs.map(({ value }) => value);
   const results = new Float64Array(draws);
-  for (let draw = 0; draw < draws; draw++) {
-    for (let i = 0; i < sources.length; i++) values[i] = at(sources, i)();
-    results[draw] = measurement(values);
+  for (let start = 0; start < draws; start += chunk) {
+    const here = Math.min(chunk, draws - start);
+    for (const [i, input] of inputs.entries()) draw(input, at(drawn, i).subarray(0, here), random);
+    for (let k = 0; k < here; k++) {
+      for (let i = 0; i < values.length; i++) values[i] = at(at(drawn, i), k);
+      results[start + k] = measurement(values);
+    }
   }
   return results;
 }
 
-/** Draws an input at every call. */
-function sourceOf(
-  { value, standardUncertainty, law, df }: Input,
-  random: RandomStream,
-): () => number {
+/** Fills a list with draws of an input. */
+function draw(input: Input, into: Float64Array, random: RandomStream): void {
+  const { value, standardUncertainty } = input;
+  const deviate = deviateOf(input, random);
+  for (let k = 0; k < into.length; k++) into[k] = value + standardUncertainty * deviate();
+}
+
+/** One of an input's law, in units of its standard uncertainty, at every call. */
+function deviateOf({ law, df }: Input, random: RandomStream): () => number {
   switch (law) {
-    case "rectangular": {
-      const reach = standardUncertainty * Math.sqrt(3);
-      return () => value + reach * (2 * random.uniform() - 1);
-    }
+    case "rectangular":
+      return () => Math.sqrt(3) * (2 * random.uniform() - 1);
     case "normal":
-      return () => value + standardUncertainty * random.normal();
+      return random.normal;
     case "t":
-      return () =>
-        value +
-        (standardUncertainty * random.normal()) /
-          Math.sqrt(df === null ? 1 : random.chiSquared(df) / df);
+      return df === null ? random.normal : random.studentT(df);
   }
 }

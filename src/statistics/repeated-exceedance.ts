@@ -39,17 +39,21 @@ const sharedNodes = 40;
 export function chanceAnyBeyond(law: RepeatedLaw, limit: number): (count: number) => number {
   check(law, limit);
   const parts = sharedParts(law.sharedVariance);
-  const inside = possibleSpreads(law.spread, law.df).flatMap(({ value: sigma, weight }) =>
-    parts.map((part) => ({
-      log: logChanceInside(law.location / sigma + part.value, limit / sigma),
-      weight: weight * part.weight,
-    })),
-  );
+  const spreads = possibleSpreads(law.spread, law.df);
+  const logs = new Float64Array(spreads.length * parts.length);
+  const weights = new Float64Array(logs.length);
+  let place = 0;
+  for (const { value: sigma, weight } of spreads) {
+    for (const part of parts) {
+      logs[place] = logChanceInside(law.location / sigma + part.value, limit / sigma);
+      weights[place++] = weight * part.weight;
+    }
+  }
   return (count) => {
     requireWhole("chanceAnyBeyond", "count", count, 1);
     let total = 0;
     // −expm1 keeps the digits of small chances.
-    for (const { log, weight } of inside) total -= weight * Math.expm1(count * log);
+    for (let i = 0; i < logs.length; i++) total -= at(weights, i) * Math.expm1(count * at(logs, i));
     return Math.min(1, total);
   };
 }

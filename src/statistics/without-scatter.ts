@@ -1,5 +1,6 @@
 import { requirePositive } from "../numeric/domain.ts";
-import type { ErrorLaw } from "./expected-loss.ts";
+import { keptWith } from "../numeric/kept.ts";
+import { type ErrorLaw, type ExpectedSides, expectedSides } from "./expected-loss.ts";
 import { type NormalSample, requireNormalSample } from "./normal-sample.ts";
 import { possibleSpreads } from "./possible-spreads.ts";
 
@@ -80,3 +81,15 @@ export function meanOver(
   }
   return total;
 }
+
+/** The means of excess and shortfall over weighted laws; null where they do not exist for one of them. */
+export const meanSidesOver = keptWith((laws: readonly WeightedLaw[]): ExpectedSides | null => {
+  let [excess, shortfall] = [0, 0];
+  for (const { law, weight } of laws) {
+    const sides = expectedSides(law);
+    if (sides === null) return null;
+    excess += weight * sides.excess;
+    shortfall += weight * sides.shortfall;
+  }
+  return { excess, shortfall };
+});

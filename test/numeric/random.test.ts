@@ -1,8 +1,10 @@
 import fc from "fast-check";
+import { mean } from "simple-statistics";
 import { describe, expect, it } from "vitest";
 import { NumericalError } from "../../src/errors/errors.ts";
 import { chiSquaredUpperTail } from "../../src/numeric/distributions/chi-squared.ts";
 import { normalLowerTail } from "../../src/numeric/distributions/normal.ts";
+import { studentTLowerTail } from "../../src/numeric/distributions/student-t.ts";
 import { incompleteGamma } from "../../src/numeric/incomplete-gamma.ts";
 import { randomStream } from "../../src/numeric/random.ts";
 
@@ -74,6 +76,14 @@ describe("a random stream", () => {
     );
   });
 
+  it.each([0.4, 1, 2, 3.5, 12, 5e6])("is Student's t on %d degrees of freedom", (df) => {
+    const values = draws(50_000, randomStream(6).studentT(df));
+    expect(uniformityPValue(values.map((t) => studentTLowerTail(t, df)))).toBeGreaterThan(1e-4);
+    // Neighbours have nothing to do with each other.
+    const signs = values.map((t, i) => (t > 0 === (values[i + 1] ?? 1) > 0 ? 1 : 0));
+    expect(Math.abs(mean(signs) - 0.5)).toBeLessThan(4 * (0.5 / Math.sqrt(50_000)));
+  });
+
   it("draws whole numbers evenly, both ends included", () => {
     const { integer } = randomStream(5);
     const rolls = draws(60_000, () => integer(1, 6));
@@ -131,5 +141,6 @@ describe("a random stream", () => {
     expect(() => stream.integer(0.5, 1)).toThrow("lower is 0.5");
     expect(() => stream.gamma(0)).toThrow("shape is 0");
     expect(() => stream.chiSquared(Number.NaN)).toThrow("df is NaN");
+    expect(() => stream.studentT(-1)).toThrow("df is -1");
   });
 });

@@ -1,9 +1,19 @@
-import { expectedLoss, fewestDfForSquare } from "../../model/fill-prices.ts";
-import { lawsOfExpectation, type NextFillError } from "../../model/rate-error.ts";
+import {
+  expectedLoss,
+  expectedLossOver,
+  fewestDfForSquare,
+  lossOfSides,
+} from "../../model/fill-prices.ts";
+import {
+  lawsOfExpectation,
+  type NextFillError,
+  possibleLawsOf,
+  possibleSidesOf,
+} from "../../model/rate-error.ts";
 import { canPriceSkip, fewestDfToPriceSkip } from "../../model/skip-chance.ts";
-import { type ErrorLaw, expectedExcess, lawAtScaleLimit } from "../../statistics/expected-loss.ts";
-import { generalizedLimit, possibleLaws } from "../../statistics/generalized-interval.ts";
-import { meanOver, type WeightedLaw } from "../../statistics/without-scatter.ts";
+import { type ErrorLaw, lawAtScaleLimit } from "../../statistics/expected-loss.ts";
+import { generalizedLimit } from "../../statistics/generalized-interval.ts";
+import { meanSidesOver, type WeightedLaw } from "../../statistics/without-scatter.ts";
 import { productPerPercent } from "./prices.ts";
 import type { LossOfError, Prices } from "./result.ts";
 
@@ -37,26 +47,34 @@ export function lossOf(law: ErrorLaw, prices: Prices): LossOfError {
 
 /** The same of the next fill, skipped: mean and spread of its error are both uncertain. */
 export function lossWhenSkipping(error: NextFillError, prices: Prices): LossOfError {
-  const { law, fills, catchScatter } = error;
   if (!canPriceSkip(error)) return lossUnknown;
-  const possible = possibleLaws(fills, catchScatter).flatMap((one) => moneyFor(one, prices) ?? []);
+  const possible = possibleLosses(error, prices.response);
   const limit = (confidence: number) =>
     possible.length === 0 ? null : generalizedLimit(possible, confidence);
   return {
-    ...expectedUnder(lawsOfExpectation(error), law.df, prices),
+    ...expectedUnder(lawsOfExpectation(error), error.law.df, prices),
     lowerPerHectare: limit(1 - lowerConfidence),
     upperPerHectare: limit(limitConfidence),
   };
 }
 
+function possibleLosses(error: NextFillError, response: Prices["response"]): readonly number[] {
+  if (response === null) return [];
+  return response.kind === "linear"
+    ? possibleSidesOf(error).map((sides) => lossOfSides(sides, response))
+    : possibleLawsOf(error).flatMap((law) => expectedLoss(law, response) ?? []);
+}
+
 /** @param df  behind the spread of the laws: a mean over them may not exist although it does for each */
 function expectedUnder(laws: readonly WeightedLaw[], df: number, prices: Prices) {
-  const heavy = meanOver(laws, expectedExcess);
+  const { response } = prices;
+  const sides = meanSidesOver(laws);
   const product = productPerPercent(prices);
-  const infinite = prices.response?.kind === "quadratic" && df < fewestDfForSquare;
+  const infinite = response?.kind === "quadratic" && df < fewestDfForSquare;
   return {
-    perHectare: infinite ? null : meanOver(laws, (law) => moneyFor(law, prices)),
-    productWastedPerHectare: heavy === null || product === null ? null : 100 * heavy * product,
+    perHectare: response === null || infinite ? null : expectedLossOver(laws, response),
+    productWastedPerHectare:
+      sides === null || product === null ? null : 100 * sides.excess * product,
   };
 }
 

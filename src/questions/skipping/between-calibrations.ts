@@ -40,21 +40,24 @@ export function betweenCalibrations(
     : shareBeyondBound(sample, tolerance, boundConfidence);
   // −expm1 keeps the digits of small chances.
   const boundOf = (count: number) => -Math.expm1(count * Math.log1p(-boundOfOne));
-  const bound = (count: number) => Math.max(risk(count), boundOf(count));
+  const riskOfOne = risk(1);
   const mostOf = (one: (count: number) => number) =>
-    least === null ? mostWithin(one, acceptedRisk) : 0;
+    least === null && riskOfOne <= acceptedRisk ? mostWithin(one, acceptedRisk) : 0;
   const mostFills = mostOf(risk);
   return {
     tolerance,
     acceptedRisk,
-    points: fillsShown.map((count) => ({
-      fills: count,
-      chanceAny: risk(count),
-      upperBound: bound(count),
-      expectedOff: count * risk(1),
-    })),
+    points: fillsShown.map((count) => {
+      const chanceAny = risk(count);
+      return {
+        fills: count,
+        chanceAny,
+        upperBound: Math.max(chanceAny, boundOf(count)),
+        expectedOff: count * riskOfOne,
+      };
+    }),
     mostFills,
-    mostFillsByBound: mostOf(bound),
+    mostFillsByBound: Math.min(mostFills, mostOf(boundOf)),
     openEnded: mostFills === mostFillsSearched,
   };
 }

@@ -4,6 +4,7 @@ import {
   basisOfExpectation,
   lawsOfExpectation,
   type NextFillError,
+  possibleSidesOf,
 } from "../../model/rate-error.ts";
 import { statedChance } from "../../model/skip-chance.ts";
 import type { Estimate } from "../../results/estimate.ts";
@@ -13,12 +14,10 @@ import {
   type ErrorLaw,
   errorDensity,
   expectedAbsolute,
-  expectedExcess,
-  expectedShortfall,
 } from "../../statistics/expected-loss.ts";
-import { generalizedLimit, possibleLaws } from "../../statistics/generalized-interval.ts";
+import { generalizedLimit } from "../../statistics/generalized-interval.ts";
 import { howeToleranceFactor } from "../../statistics/tolerance-interval.ts";
-import { meanOver } from "../../statistics/without-scatter.ts";
+import { meanSidesOver } from "../../statistics/without-scatter.ts";
 import type {
   ChanceOfError,
   CommonPractice,
@@ -56,13 +55,11 @@ export function chancesOfError(
 
 /** @returns null when the degrees of freedom leave no mean */
 export function expectedErrorOf(error: NextFillError): ExpectedError | null {
-  const laws = lawsOfExpectation(error);
-  const heavy = meanOver(laws, expectedExcess);
-  const light = meanOver(laws, expectedShortfall);
+  const sides = meanSidesOver(lawsOfExpectation(error));
   const counted = expectedAbsolute(error.law);
-  if (heavy === null || light === null || counted === null) return null;
-  const { fills, catchScatter } = error;
-  const possible = possibleLaws(fills, catchScatter).map((one) => expectedAbsolute(one) ?? 0);
+  if (sides === null || counted === null) return null;
+  const { excess: heavy, shortfall: light } = sides;
+  const possible = possibleSidesOf(error).map((one) => one.excess + one.shortfall);
   const absolute = heavy + light;
   return {
     heavy,
@@ -70,7 +67,7 @@ export function expectedErrorOf(error: NextFillError): ExpectedError | null {
     absolute,
     absoluteUpperBound: generalizedLimit(possible, boundConfidence),
     basis: basisOfExpectation(error),
-    absoluteWithScatter: catchScatter?.isMost && counted > absolute ? counted : null,
+    absoluteWithScatter: error.catchScatter?.isMost && counted > absolute ? counted : null,
   };
 }
 

@@ -6,12 +6,12 @@ import type { BudgetCheck, UncertaintyBudgetOptions } from "./result.ts";
 import type { Source } from "./sources.ts";
 import { catchesAsOne, rateOf } from "./total.ts";
 
-/** Standard errors of a drawn end that chance makes of it, hardly ever more. */
-const chanceInDraws = 3;
+/** Standard errors of a drawn end that chance makes of it: more in one of ten thousand checks, where three are in one of a hundred. */
+const chanceInDraws = 4;
 
 /**
  * Do the budget and random draws from the same sources agree? They do where both ends of their intervals lie within half
- * a unit of the first digit of the combined uncertainty, or within three standard errors of the drawn ends where these
+ * a unit of the first digit of the combined uncertainty, or within four standard errors of the drawn ends where these
  * are larger: with few degrees of freedom the ends of so many draws are not known to a digit.
  *
  * Source  JCGM 101:2008 (GUM supplement 1), clauses 7 and 8; the stability of the drawn ends: 7.9.4

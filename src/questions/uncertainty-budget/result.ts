@@ -54,7 +54,7 @@ export interface BudgetCheck {
   /** Larger of the two distances between the ends of the drawn and of the budget's interval. */
   readonly difference: number;
   /**
-   * What the ends may differ by: half a unit of the first digit of the combined uncertainty, or three standard errors
+   * What the ends may differ by: half a unit of the first digit of the combined uncertainty, or four standard errors
    * of the drawn ends where these are larger.
    */
   readonly limit: number;
