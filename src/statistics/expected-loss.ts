@@ -10,6 +10,7 @@ import {
   requirePositive,
   requirePositiveOrInfinite,
 } from "../numeric/domain.ts";
+import * as normal from "../numeric/standard-normal.ts";
 
 /** How an error e is distributed: e = location + scale·t(df); df = Infinity: normal. */
 export interface ErrorLaw {
@@ -76,15 +77,17 @@ export function expectedSides(law: ErrorLaw): ExpectedSides | null {
   check("expectedSides", law);
   const { location, scale, df } = law;
   if (df <= 1) return null;
-  const z = location / scale;
-  const spread = df === Number.POSITIVE_INFINITY ? 1 : (df + z * z) / (df - 1);
-  const bell = studentTDensity(z, df) * spread;
+  const size = Math.abs(location / scale);
+  const tail =
+    df === Number.POSITIVE_INFINITY ? normal.chanceAbove(size) : studentTUpperTail(size, df);
+  const bell =
+    df === Number.POSITIVE_INFINITY
+      ? normal.density(size)
+      : studentTDensity(size, df) * ((df + size * size) / (df - 1));
+  const near = finiteResult("expectedSides", scale * (bell + size * (1 - tail)));
   // Far from zero the two terms cancel to rounding dust of either sign.
-  const side = (gain: number) => Math.max(0, finiteResult("expectedSides", scale * gain));
-  return {
-    excess: side(bell + z * studentTLowerTail(z, df)),
-    shortfall: side(bell - z * studentTUpperTail(z, df)),
-  };
+  const far = Math.max(0, scale * (bell - size * tail));
+  return location > 0 ? { excess: near, shortfall: far } : { excess: far, shortfall: near };
 }
 
 /** The mean of what exceeds zero, E max(e, 0); null when df <= 1. */

@@ -34,27 +34,18 @@ export function monteCarloCheck(
   seed: number,
 ): MonteCarloCheck {
   checkInputs(inputs);
-  const results = drawnResults(measurement, inputs, draws, random);
+  const { results, mean, variance } = drawnResults(measurement, inputs, draws, random);
   const tail = (1 - level) / 2;
-  const mean = finite(totalOf(results, (value) => value) / draws);
-  const squares = totalOf(results, (value) => (value - mean) ** 2);
   const [lower, upper] = [quantileOf(results, tail), quantileOf(results, 1 - tail)];
   return {
     draws,
     seed,
-    mean,
-    standardDeviation: Math.sqrt(squares / (draws - 1)),
+    mean: finite(mean),
+    standardDeviation: Math.sqrt(variance),
     lower: lower.value,
     upper: upper.value,
     endError: Math.max(lower.standardError, upper.standardError),
   };
-}
-
-/** Plain: what is lost to rounding is a millionth of what the draws themselves leave open. */
-function totalOf(values: Float64Array, termOf: (value: number) => number): number {
-  let total = 0;
-  for (let i = 0; i < values.length; i++) total += termOf(at(values, i));
-  return total;
 }
 
 /**
@@ -74,28 +65,39 @@ function quantileOf(draws: Float64Array, share: number) {
   return { value: at(draws, place), standardError: (at(draws, above) - at(draws, below)) / 2 };
 }
 
-/** So many draws are held at a time, however many are asked for. */
+/** So many draws of an input are held at a time, however many are asked for. */
 const chunk = 10_000;
 
-/** Tens of thousands of draws, an input after the other: a loop that does one thing is soon compiled. */
+/**
+ * Tens of thousands of results with their mean and variance. An input is drawn after the other, because a loop that does one
+ * thing is soon compiled; sums are taken about the first result, which lies among the others.
+ */
 function drawnResults(
   measurement: Measurement,
   inputs: readonly Input[],
   draws: number,
   random: RandomStream,
-): Float64Array {
-  const drawn = inputs.map(() => new Float64Array(Math.min(chunk, draws)));
+): { readonly results: Float64Array; readonly mean: number; readonly variance: number } {
+  const drawn = new Float64Array(chunk * inputs.length);
   const values = inputs.map(({ value }) => value);
   const results = new Float64Array(draws);
+  let [origin, total, squares] = [0, 0, 0];
   for (let start = 0; start < draws; start += chunk) {
     const here = Math.min(chunk, draws - start);
-    for (const [i, input] of inputs.entries()) draw(input, at(drawn, i).subarray(0, here), random);
+    for (const [i, input] of inputs.entries())
+      draw(input, drawn.subarray(i * chunk, i * chunk + here), random);
     for (let k = 0; k < here; k++) {
-      for (let i = 0; i < values.length; i++) values[i] = at(at(drawn, i), k);
-      results[start + k] = measurement(values);
+      for (let i = 0; i < values.length; i++) values[i] = at(drawn, i * chunk + k);
+      const result = measurement(values);
+      if (start + k === 0) origin = result;
+      const apart = result - origin;
+      total += apart;
+      squares += apart * apart;
+      results[start + k] = result;
     }
   }
-  return results;
+  const variance = Math.max(0, squares - (total * total) / draws) / (draws - 1);
+  return { results, mean: origin + total / draws, variance };
 }
 
 /** Fills a list with draws of an input. */
