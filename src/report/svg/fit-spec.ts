@@ -25,6 +25,13 @@ export function outerWidth(spec: ChartSpec): number | null {
   return typeof spec.width === "number" && !composed.some((key) => key in spec) ? spec.width : null;
 }
 
+/** The width that a view of a spec can be given anew: the plot's own, or that of views above each other; null: there is none. */
+export function plotWidth(spec: ChartSpec): number | null {
+  if (typeof spec.width === "number") return spec.width;
+  const [first = null, ...others] = new Set(stackedViews(spec)?.map(({ width }) => width));
+  return others.length === 0 ? first : null;
+}
+
 interface SizedView {
   readonly width: number;
 }

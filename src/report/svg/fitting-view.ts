@@ -1,6 +1,6 @@
 import type { View } from "vega";
 import type { ChartSpec } from "../../charts/chart-spec.ts";
-import { outerWidth } from "./fit-spec.ts";
+import { outerWidth, plotWidth } from "./fit-spec.ts";
 
 /** Legend layouts to try, the most pleasing first: all in one row (0), then fewer and fewer columns. */
 const legendColumns = [0, 3, 2, 1];
@@ -32,16 +32,17 @@ export async function refittedView(
   spec: ChartSpec,
   makeView: (spec: ChartSpec) => View,
 ): Promise<View> {
-  if (typeof spec.width === "number") return laidOut(view, spec);
+  if (plotWidth(spec) !== null) return laidOut(view, spec);
   view.finalize();
   return fittingView(spec, makeView);
 }
 
 async function laidOut(view: View, spec: ChartSpec): Promise<View> {
   const width = outerWidth(spec) ?? Number.POSITIVE_INFINITY;
+  const plot = plotWidth(spec);
   for (const columns of legendColumns) {
     // A legend too wide for a plot takes its room, which the next layout would start from.
-    if (typeof spec.width === "number") view.width(spec.width);
+    if (plot !== null) view.width(plot);
     await view.signal(signal, columns).resize().runAsync();
     if (fits(view, width)) break;
   }
