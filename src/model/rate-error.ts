@@ -1,5 +1,5 @@
 import { OptionError } from "../errors/errors.ts";
-import { keptWith } from "../numeric/kept.ts";
+import { keptLast, keptWith } from "../numeric/kept.ts";
 import type { About, Estimate } from "../results/estimate.ts";
 import { listed, parts } from "../results/options.ts";
 import { type ErrorLaw, type ExpectedSides, expectedSides } from "../statistics/expected-loss.ts";
@@ -204,18 +204,18 @@ function scatterInside(
  * makes the expected error of a calm meter about twice the true one (reports/skipping-study.md). Chances count it all the
  * same: far out they hang on how large the spread may be, which few fills do not tell.
  */
-export const lawsOfExpectation = keptWith(
+export const lawsOfExpectation = keptLast(
   ({ law, fills, catchScatter }: NextFillError): readonly WeightedLaw[] =>
     catchScatter === null ? [{ law, weight: 1 }] : lawsWithoutScatter(fills, catchScatter),
 );
 
 /** All laws the error may have, equally probable, for limits of what is expected by them. */
-export const possibleLawsOf = keptWith(({ fills, catchScatter }: NextFillError) =>
+export const possibleLawsOf = keptLast(({ fills, catchScatter }: NextFillError) =>
   possibleLaws(fills, catchScatter),
 );
 
 /** What each of these laws comes to on either side. */
-export const possibleSidesOf = keptWith((error: NextFillError): readonly ExpectedSides[] =>
+export const possibleSidesOf = keptLast((error: NextFillError): readonly ExpectedSides[] =>
   possibleLawsOf(error).flatMap((law) => expectedSides(law) ?? []),
 );
 

@@ -41,3 +41,12 @@ export function keptWith<K extends object, V>(answer: (of: K) => V): (of: K) => 
     return before.answer;
   };
 }
+
+/** The same for answers too large to keep many of: only the last one is, while questions about one thing follow each other. */
+export function keptLast<K extends object, V>(answer: (of: K) => V): (of: K) => V {
+  let last: { readonly of: K; readonly answer: V } | null = null;
+  return (of) => {
+    if (last === null || last.of !== of) last = { of, answer: answer(of) };
+    return last.answer;
+  };
+}

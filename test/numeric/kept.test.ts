@@ -1,5 +1,5 @@
 import { expect, it, vi } from "vitest";
-import { kept, keptOfTwo } from "../../src/numeric/kept.ts";
+import { kept, keptLast, keptOfTwo, keptWith } from "../../src/numeric/kept.ts";
 
 it("answers a number that returns without asking again", () => {
   const answer = vi.fn((x: number) => x ** 2);
@@ -32,4 +32,22 @@ it("passes on what an answer throws, and keeps nothing of it", () => {
   expect(() => refusing(-1)).toThrow("below 0");
   expect(() => refusing(-1)).toThrow("below 0");
   expect(refusing(1)).toBe(1);
+});
+
+it("answers of a thing once, whatever was asked in between, also where the answer is nothing", () => {
+  const answer = vi.fn(({ name }: { name: string | null }) => name);
+  const nameOf = keptWith(answer);
+  const [one, none] = [{ name: "one" }, { name: null }];
+  expect([one, none, one, none].map(nameOf)).toEqual(["one", null, "one", null]);
+  expect(answer).toHaveBeenCalledTimes(2);
+  expect(nameOf({ name: "one" })).toBe("one");
+  expect(answer).toHaveBeenCalledTimes(3);
+});
+
+it("keeps what it last answered of a thing, and nothing before", () => {
+  const answer = vi.fn(({ size }: { size: number }) => size);
+  const sizeOf = keptLast(answer);
+  const [one, other] = [{ size: 1 }, { size: 2 }];
+  expect([one, one, other, other, one].map(sizeOf)).toEqual([1, 1, 2, 2, 1]);
+  expect(answer).toHaveBeenCalledTimes(3);
 });
