@@ -1,6 +1,6 @@
 import { lightPalette } from "../charts/palette.ts";
 import type { ReportDocument } from "./document.ts";
-import type { CompiledCharts } from "./svg/compiled-charts.ts";
+import type { CompiledCharts } from "./svg/chart-shapes.ts";
 import { renderSvgs } from "./svg.ts";
 import { chartsIn } from "./walk.ts";
 

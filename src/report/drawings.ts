@@ -1,5 +1,5 @@
 import type { Chart, ReportDocument } from "./document.ts";
-import type { CompiledCharts } from "./svg/compiled-charts.ts";
+import type { CompiledCharts } from "./svg/chart-shapes.ts";
 import { canRefit } from "./svg/fit-spec.ts";
 import { renderSvgs, type SvgOptions } from "./svg.ts";
 import { chartsIn } from "./walk.ts";

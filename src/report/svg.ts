@@ -1,8 +1,9 @@
 import type { Loader, LoggerInterface, View } from "vega";
 import type { ChartSpec } from "../charts/chart-spec.ts";
 import { DrawingError } from "../errors/errors.ts";
+import type { CompiledCharts } from "./svg/chart-shapes.ts";
 import { cleanSvg } from "./svg/clean-svg.ts";
-import { type CompiledCharts, viewOf } from "./svg/compiled-charts.ts";
+import { viewOf } from "./svg/compiled-charts.ts";
 import { type Fit, fitSpec } from "./svg/fit-spec.ts";
 import { fittingView, refittedView } from "./svg/fitting-view.ts";
 

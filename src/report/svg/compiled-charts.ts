@@ -1,6 +1,7 @@
 import type { Runtime, View } from "vega";
 import type { TopLevelSpec } from "vega-lite";
 import type { ChartSpec } from "../../charts/chart-spec.ts";
+import type { CompiledChart, CompiledCharts } from "./chart-shapes.ts";
 
 /** The libraries and how they are to behave. */
 export interface Drawing {
@@ -8,15 +9,6 @@ export interface Drawing {
   readonly vega: typeof import("vega");
   readonly loader: import("vega").Loader;
   readonly logger: import("vega").LoggerInterface;
-}
-
-/** What charts compiled to, by all of them but their data: the bins of one report draw the same charts of other figures. */
-export type CompiledCharts = Map<string, CompiledChart>;
-
-interface CompiledChart {
-  readonly runtime: Runtime;
-  /** The tables it waits for; null: it was compiled with its data and is of no use for others. */
-  readonly waitsFor: readonly string[] | null;
 }
 
 /**
@@ -57,8 +49,9 @@ function parsed(spec: ChartSpec, { compile, vega, logger }: Drawing) {
   return { runtime: vega.parse(compiled), data };
 }
 
-const newView = (runtime: Runtime, { vega, loader, logger }: Drawing): View =>
-  new vega.View(runtime, { renderer: "none", loader, logger });
+/** @param runtime  as `vega.parse` made it */
+const newView = (runtime: object, { vega, loader, logger }: Drawing): View =>
+  new vega.View(runtime as Runtime, { renderer: "none", loader, logger });
 
 type Tables = Readonly<Record<string, unknown[]>>;
 

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import type { ChartSpec } from "../../../src/charts/chart-spec.ts";
-import type { CompiledCharts } from "../../../src/report/svg/compiled-charts.ts";
+import type { CompiledCharts } from "../../../src/report/svg/chart-shapes.ts";
 import { renderSvgs } from "../../../src/report/svg.ts";
 import { chartsIn, demoReport } from "../../support/demo-reports.ts";
 
