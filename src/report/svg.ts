@@ -54,10 +54,13 @@ export async function renderSvgs(
   const makeView = (wanted: ChartSpec) =>
     viewOf(wanted, compiled, { compile, vega, loader, logger });
   try {
-    let view = await fittingView(fitSpec(spec, options), makeView);
+    let fitted = fitSpec(spec, options);
+    let view = await fittingView(fitted, makeView);
     const drawings = [await drawn(view, options.id, spec)];
     for (const { id, width } of further) {
-      view = await refittedView(view, fitSpec(spec, { ...options, width }), makeView);
+      const wanted = fitSpec(spec, { ...options, width });
+      view = await refittedView(view, fitted, wanted, makeView);
+      fitted = wanted;
       drawings.push(await drawn(view, id, spec));
     }
     view.finalize();

@@ -25,14 +25,15 @@ export async function fittingView(
 /**
  * The same chart at another width: the view laid out anew where its width is one to set, else a new view.
  *
- * @param view  run, of the same chart; finalized here when it is replaced
+ * @param view  run, of `before`; finalized here when it is replaced
  */
 export async function refittedView(
   view: View,
+  before: ChartSpec,
   spec: ChartSpec,
   makeView: (spec: ChartSpec) => View,
 ): Promise<View> {
-  if (plotWidth(spec) !== null) return laidOut(view, spec);
+  if (plotWidth(before) !== null && plotWidth(spec) !== null) return laidOut(view, spec);
   view.finalize();
   return fittingView(spec, makeView);
 }

@@ -28,12 +28,20 @@ const further = [{ id: "narrow", width: 360 }];
 const drawn = (spec: ChartSpec, compiled?: CompiledCharts) =>
   renderSvgs(spec, { id: "wide", title: false }, further, compiled);
 
+/** Compiled at the width that others are only laid out at anew. */
+const alreadyNarrow = async (spec: ChartSpec) =>
+  (await renderSvgs(spec, { id: "narrow", title: false, width: 360 }, []))[0];
+
 test("every chart of a season is drawn as it would be alone, with its data inside it", async () => {
   const charts = chartsIn(await demoReport("season"));
   const compiled: CompiledCharts = new Map();
-  for (const { id, spec } of charts)
-    expect(await drawn(spec, compiled), id).toEqual(await drawn(inline(spec)));
-  // The bins of the season share most of theirs; two widths of stacked views are two shapes.
+  for (const { id, spec } of charts) {
+    const [wide, narrow] = await drawn(spec, compiled);
+    const [alone] = await drawn(inline(spec));
+    expect(wide, id).toBe(alone);
+    expect(narrow, id).toBe(await alreadyNarrow(inline(spec)));
+  }
+  // The bins of the season share most of theirs.
   expect(compiled.size).toBeLessThan(0.7 * charts.length);
 }, 60_000);
 
@@ -56,6 +64,14 @@ test("a chart of a shape seen before shows its own data", async () => {
   expect([few, more].map((svg) => svg?.match(/<title>/g)?.length)).toEqual([2, 3]);
   expect(await drawn(of(1, 2), compiled)).toEqual(await drawn(of(1, 2)));
   expect(compiled.size).toBe(1);
+});
+
+test("views above each other are made narrower alike, whether they were as wide as each other or not", async () => {
+  const view = (width: number) => ({ ...along, data: { values: [{ a: 1 }, { a: 5 }] }, width });
+  for (const other of [300, 200]) {
+    const stacked = { vconcat: [view(300), view(other)] };
+    expect((await drawn(stacked))[1]).toBe(await alreadyNarrow(stacked));
+  }
 });
 
 test("data with a format of their own are read by it", async () => {
