@@ -10,7 +10,6 @@ import {
   requirePositive,
   requirePositiveOrInfinite,
 } from "../numeric/domain.ts";
-import * as normal from "../numeric/standard-normal.ts";
 
 /** How an error e is distributed: e = location + scale·t(df); df = Infinity: normal. */
 export interface ErrorLaw {
@@ -78,26 +77,13 @@ export function expectedSides(law: ErrorLaw): ExpectedSides | null {
   const { location, scale, df } = law;
   if (df <= 1) return null;
   const size = Math.abs(location / scale);
-  const tail =
-    df === Number.POSITIVE_INFINITY ? normal.chanceAbove(size) : studentTUpperTail(size, df);
-  const bell =
-    df === Number.POSITIVE_INFINITY
-      ? normal.density(size)
-      : studentTDensity(size, df) * ((df + size * size) / (df - 1));
+  const tail = studentTUpperTail(size, df);
+  const spread = df === Number.POSITIVE_INFINITY ? 1 : (df + size * size) / (df - 1);
+  const bell = studentTDensity(size, df) * spread;
   const near = finiteResult("expectedSides", scale * (bell + size * (1 - tail)));
   // Far from zero the two terms cancel to rounding dust of either sign.
   const far = Math.max(0, scale * (bell - size * tail));
   return location > 0 ? { excess: near, shortfall: far } : { excess: far, shortfall: near };
-}
-
-/** The mean of what exceeds zero, E max(e, 0); null when df <= 1. */
-export function expectedExcess(law: ErrorLaw): number | null {
-  return expectedSides(law)?.excess ?? null;
-}
-
-/** The mean of what falls short of zero, E max(−e, 0); null when df <= 1. */
-export function expectedShortfall(law: ErrorLaw): number | null {
-  return expectedSides(law)?.shortfall ?? null;
 }
 
 /** E|e|: excess and shortfall together; null when df <= 1. */

@@ -7,12 +7,11 @@ import {
   type ErrorLaw,
   errorDensity,
   expectedAbsolute,
-  expectedExcess,
-  expectedShortfall,
   expectedSquare,
   lawAtScaleLimit,
   meanAbsoluteT,
 } from "../../src/statistics/expected-loss.ts";
+import { expectedExcess, expectedShortfall } from "../support/expected-sides.ts";
 import { integratePanels } from "../support/quadrature.ts";
 import { digits, present } from "../support/reference.ts";
 import { evalR } from "../support/webr.ts";

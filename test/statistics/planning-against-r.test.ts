@@ -1,12 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { studentTQuantile } from "../../src/numeric/distributions/student-t.ts";
-import {
-  chanceBeyond,
-  expectedExcess,
-  expectedSquare,
-} from "../../src/statistics/expected-loss.ts";
+import { chanceBeyond, expectedSquare } from "../../src/statistics/expected-loss.ts";
 import { chanceAnyBeyond } from "../../src/statistics/repeated-exceedance.ts";
 import { detectableEffect, tTestPower } from "../../src/statistics/t-test-power.ts";
+import { expectedExcess } from "../support/expected-sides.ts";
 import { digits, present } from "../support/reference.ts";
 import { evalR } from "../support/webr.ts";
 

@@ -31,8 +31,6 @@ import {
   type ErrorLaw,
   errorDensity,
   expectedAbsolute,
-  expectedExcess,
-  expectedShortfall,
   expectedSquare,
   lawAtScaleLimit,
 } from "../../src/statistics/expected-loss.ts";
@@ -90,6 +88,7 @@ import { varianceRatioTest } from "../../src/statistics/variance-ratio.ts";
 import { welchOneWay } from "../../src/statistics/welch.ts";
 import { lawsWithoutScatter } from "../../src/statistics/without-scatter.ts";
 import { youdenCircle } from "../../src/statistics/youden.ts";
+import { expectedExcess, expectedShortfall } from "../support/expected-sides.ts";
 import {
   anyNumber,
   but,
