@@ -16,10 +16,10 @@ const compiled = "dist/cli/compiled";
 const ofSeason = [`${season}/catches.csv`, "--setup", `${season}/setup.json`];
 const report = ["report", ...ofSeason, "--out", folder];
 
-/** Seconds on the clock, and of all processors together, which a busy machine lengthens less. */
+/** Seconds on the clock, and of all processors together, which a busy machine lengthens less; null: not told. */
 interface Taken {
   readonly clock: number;
-  readonly processors: number;
+  readonly processors: number | null;
 }
 
 /** Prints the seconds of one analysis in a process that has done nothing before it. */
@@ -71,6 +71,20 @@ const firstTime =
     return taken;
   };
 
+/** Prints, as a process ends, the seconds that the command itself measured of its analysis. */
+const telling = `process.on("exit", () => {
+  for (const { duration } of performance.getEntriesByName("analysis")) console.error("took", duration / 1e3);
+});`;
+const ofAnalysisWithin =
+  (...args: readonly string[]) =>
+  (): Taken => {
+    const preload = `data:text/javascript,${encodeURIComponent(telling)}`;
+    const { stderr } = spawnSync(process.execPath, ["--import", preload, ...args], {
+      encoding: "utf8",
+    });
+    return { clock: Number(/^took (.*)$/m.exec(stderr)?.[1]), processors: null };
+  };
+
 const bare = "node -e 0";
 const hasR = spawnSync("Rscript", ["--version"]).status === 0;
 const measured: Readonly<Record<string, () => Taken>> = {
@@ -89,6 +103,7 @@ const measured: Readonly<Record<string, () => Taken>> = {
   "enough, three catches with a setup": ofNode(built, "enough", morning),
   "short report on the season": ofNode(built, ...report),
   "full report on the season": ofNode(built, ...report, "--edition", "full"),
+  "the analysis in the short report": ofAnalysisWithin(built, ...report),
   "short report, the first time": firstTime(...report),
   "short report from a clone (npm start)": ofNode("test/tools/start.mjs", ...report),
   "the analysis alone": ofAnalysis,
@@ -101,12 +116,15 @@ const taken = new Map(names.map((name) => [name, [] as Taken[]]));
 for (let run = 0; run < runs; run++)
   for (const [name, once] of Object.entries(measured)) taken.get(name)?.push(once());
 
-const medianOf = (name: string, what: keyof Taken) =>
-  median((taken.get(name) ?? []).map((one) => one[what]));
+/** Null where a single one is not told. */
+const medianOf = (name: string, what: keyof Taken) => {
+  const all = (taken.get(name) ?? []).flatMap((one) => one[what] ?? []);
+  return all.length < runs ? null : median(all);
+};
 const shown = (name: string, what: keyof Taken) => {
-  const seconds = medianOf(name, what);
-  const ratio = (seconds / medianOf(bare, what)).toFixed(1);
-  return `${seconds.toFixed(3)} s ${ratio.padStart(5)}`;
+  const [seconds, ofBare] = [medianOf(name, what), medianOf(bare, what)];
+  if (seconds === null || ofBare === null) return "";
+  return `${seconds.toFixed(3)} s ${(seconds / ofBare).toFixed(1).padStart(5)}`;
 };
 console.log(`median of ${runs} runs, and its ratio to that of ${bare}`);
 console.log(`${"".padEnd(42)}   on the clock      of processors`);

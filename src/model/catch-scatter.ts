@@ -1,6 +1,5 @@
 import { sum } from "simple-statistics";
 import { chiSquaredQuantile } from "../numeric/distributions/chi-squared.ts";
-import { keptOfTwo } from "../numeric/kept.ts";
 import type { Interval } from "../results/estimate.ts";
 import { type BartlettTest, bartlettTest } from "../statistics/bartlett.ts";
 import type { Fill } from "./meters.ts";
@@ -69,8 +68,6 @@ export function relativeSquares(totals: FillTotals): number {
   return totals.scatterSum / deliveryOf(totals) ** 2;
 }
 
-const quantileOfChiSquared = keptOfTwo(chiSquaredQuantile);
-
 /**
  * χ² interval for a standard deviation: s·√(ν/χ²(upper)) … s·√(ν/χ²(lower)).
  * Source: NIST/SEMATECH e-Handbook of Statistical Methods, 7.2.3.1.
@@ -83,8 +80,8 @@ export function standardDeviationInterval(
 ): Interval {
   const tail = (1 - level) / 2;
   return {
-    lower: standardDeviation * Math.sqrt(df / quantileOfChiSquared(1 - tail, df)),
-    upper: standardDeviation * Math.sqrt(df / quantileOfChiSquared(tail, df)),
+    lower: standardDeviation * Math.sqrt(df / chiSquaredQuantile(1 - tail, df)),
+    upper: standardDeviation * Math.sqrt(df / chiSquaredQuantile(tail, df)),
     level,
     about,
   };

@@ -2,7 +2,6 @@ import { chiSquaredLowerTail, chiSquaredQuantile } from "../numeric/distribution
 import { fLowerTail, fQuantile } from "../numeric/distributions/f.ts";
 import { normalQuantile } from "../numeric/distributions/normal.ts";
 import { studentTQuantile } from "../numeric/distributions/student-t.ts";
-import { kept, keptOfTwo } from "../numeric/kept.ts";
 import { readingVariance } from "./reading.ts";
 
 /** What is known of the catch scatter, wherever it comes from; everything relative to the delivery. */
@@ -59,14 +58,12 @@ export function halfWidthOf(
   { nu, own }: Pick<Scatter, "nu" | "own">,
   { level, phi }: WidthRule,
 ): number {
-  const t = quantileOfT((1 + level) / 2, nu);
+  const t = studentTQuantile((1 + level) / 2, nu);
   if (own && nu < fewestDfForQuadrature) return phi * t * Math.sqrt(scatter + reading);
-  const z = quantileOfNormal((1 + level) / 2);
+  const z = normalQuantile((1 + level) / 2);
   return phi * Math.hypot(t * Math.sqrt(scatter), z * Math.sqrt(reading));
 }
 
-const quantileOfT = keptOfTwo(studentTQuantile);
-const quantileOfNormal = kept(normalQuantile);
 const fewestDfForQuadrature = 2;
 
 /** Relative half-width with the catches in hand; null: no catch, or a lone one whose scatter nobody knows. */

@@ -1,5 +1,4 @@
 import { studentTQuantile } from "../numeric/distributions/student-t.ts";
-import { keptOfTwo } from "../numeric/kept.ts";
 import { isDust } from "../numeric/rounding-dust.ts";
 import type { About, Estimate, Interval, Unit } from "../results/estimate.ts";
 
@@ -18,7 +17,7 @@ export function tEstimate<U extends Unit>(
   about: About,
 ): Estimate<U> {
   if (standardError === null || isDust(standardError, value)) return unknownEstimate(value, unit);
-  const halfWidth = quantileOfT((1 + level) / 2, df) * standardError;
+  const halfWidth = studentTQuantile((1 + level) / 2, df) * standardError;
   return {
     value,
     unit,
@@ -27,8 +26,6 @@ export function tEstimate<U extends Unit>(
     interval: intervalAround(value, halfWidth, level, about),
   };
 }
-
-const quantileOfT = keptOfTwo(studentTQuantile);
 
 /** What no meter gives less than nothing of: an interval about it ends at zero, however wide it is. */
 const neverNegative: ReadonlySet<About> = new Set([

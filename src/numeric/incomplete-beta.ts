@@ -1,5 +1,6 @@
 import { NumericalError } from "../errors/errors.ts";
 import { betaExpansion } from "./beta-expansion.ts";
+import { keptOfTwo } from "./kept.ts";
 import { findLogTail } from "./log-tail-newton.ts";
 import {
   logMinusDigamma,
@@ -94,9 +95,14 @@ function betaFront(x: number, y: number, a: number, b: number, excess = x * b - 
   const drop =
     a * logRatioMinus((x * whole) / a, excess / a) +
     b * logRatioMinus((y * whole) / b, -excess / b);
-  const remainder = stirlingRemainder(whole) - stirlingRemainder(a) - stirlingRemainder(b);
+  const remainder = remainderOf(Math.max(a, b), Math.min(a, b));
   return Math.sqrt((a * b) / (2 * Math.PI * whole)) * Math.exp(drop + remainder);
 }
+
+/** What Stirling's formula leaves of 1/B(a, b): the same for every x, and of Student's t one shape is always ½. */
+const remainderOf = keptOfTwo(
+  (a, b) => stirlingRemainder(a + b) - stirlingRemainder(a) - stirlingRemainder(b),
+);
 
 /** β₀ + α₁/(β₁ + α₂/(β₂ + …)) of DiDonato and Morris, by Lentz's method; x near 1 enters through y and keeps its digits. */
 function fraction(x: number, y: number, a: number, b: number, excess: number): number {

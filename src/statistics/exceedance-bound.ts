@@ -1,6 +1,6 @@
 import { chiSquaredQuantile } from "../numeric/distributions/chi-squared.ts";
 import { noncentralTUpperTail } from "../numeric/distributions/noncentral-t.ts";
-import { normalUpperTail } from "../numeric/distributions/normal.ts";
+import { normalQuantile, normalUpperTail } from "../numeric/distributions/normal.ts";
 import { requireFinite, requireProbability } from "../numeric/domain.ts";
 import { findRoot } from "../numeric/roots.ts";
 import { type NormalSample, requireNormalSample } from "./normal-sample.ts";
@@ -8,8 +8,10 @@ import { type NormalSample, requireNormalSample } from "./normal-sample.ts";
 /** Standard deviations beyond which a normal tail is no number any more, or a whole one. */
 const nothingBeyond = 45;
 const everythingBeyond = 20;
-/** Standard errors the mean is off by at most, for all the bound depends on it. */
-const errorOfMean = 8;
+/** What the two errors together may move the noncentrality beyond either alone: a quarter at most, over all that was tried. */
+const slack = 1;
+/** Of a noncentrality; what it leaves of a chance is below its last digits. */
+const tolerance = 1e-12;
 
 /**
  * How large a share of a normal population may lie above a limit? Upper confidence bound, mean and spread both unknown.
@@ -38,7 +40,11 @@ export function shareAboveBound(sample: NormalSample, limit: number, confidence:
   if (guess < -everythingBeyond * root) return 1;
   const excess = (noncentrality: number) =>
     noncentralTUpperTail(t, df, noncentrality) - (1 - confidence);
-  return normalUpperTail(findRoot(excess, guess - errorOfMean, guess + errorOfMean) / root);
+  // Nor does the sampling error of the mean move it further than it would by itself.
+  const ofMean = normalQuantile(confidence);
+  const lowest = guess - Math.max(ofMean, 0) - slack;
+  const highest = guess - Math.min(ofMean, 0) + slack;
+  return normalUpperTail(findRoot(excess, lowest, highest, { tolerance }) / root);
 }
 
 /** The same below a limit: above its negative for the population turned round. */

@@ -10,6 +10,7 @@ import {
   requirePositive,
   requirePositiveOrInfinite,
 } from "../numeric/domain.ts";
+import { density, chanceAbove as normalAbove } from "../numeric/standard-normal.ts";
 
 /** How an error e is distributed: e = location + scale·t(df); df = Infinity: normal. */
 export interface ErrorLaw {
@@ -77,9 +78,11 @@ export function expectedSides(law: ErrorLaw): ExpectedSides | null {
   const { location, scale, df } = law;
   if (df <= 1) return null;
   const size = Math.abs(location / scale);
-  const tail = studentTUpperTail(size, df);
-  const spread = df === Number.POSITIVE_INFINITY ? 1 : (df + size * size) / (df - 1);
-  const bell = studentTDensity(size, df) * spread;
+  // Means over what a spread may be ask of thousands of normal laws, whose arguments have been checked here.
+  const normal = df === Number.POSITIVE_INFINITY;
+  const tail = normal ? normalAbove(size) : studentTUpperTail(size, df);
+  const spread = normal ? 1 : (df + size * size) / (df - 1);
+  const bell = (normal ? density(size) : studentTDensity(size, df)) * spread;
   const near = finiteResult("expectedSides", scale * (bell + size * (1 - tail)));
   // Far from zero the two terms cancel to rounding dust of either sign.
   const far = Math.max(0, scale * (bell - size * tail));

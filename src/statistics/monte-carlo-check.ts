@@ -8,6 +8,7 @@ const select: (values: Float64Array, place: number, left: number, right: number)
   quickselect as never;
 
 export interface MonteCarloCheck {
+  /** Made. */
   readonly draws: number;
   readonly seed: number;
   readonly mean: number;
@@ -22,8 +23,11 @@ export interface MonteCarloCheck {
 /**
  * The same result by drawing inputs: what the budget's linear sum is checked against.
  *
+ * @param draws   the most that are made
  * @param random  seeded stream; the same seed gives the same check
- * Source         JCGM 101:2008 (GUM supplement 1), clause 7; scaled t for inputs with finite df, 6.4.9
+ * @param enough  a standard error of the ends at which no more are drawn, asked after every 10,000; default 0: all are
+ * Source         JCGM 101:2008 (GUM supplement 1), clause 7, draws in blocks until the ends are known well enough 7.9; scaled t
+ *                for inputs with finite df, 6.4.9
  */
 export function monteCarloCheck(
   measurement: Measurement,
@@ -32,16 +36,31 @@ export function monteCarloCheck(
   draws: number,
   random: RandomStream,
   seed: number,
+  enough = 0,
 ): MonteCarloCheck {
   checkInputs(inputs);
-  const { results, mean, variance } = drawnResults(measurement, inputs, draws, random);
-  const tail = (1 - level) / 2;
-  const [lower, upper] = [quantileOf(results, tail), quantileOf(results, 1 - tail)];
+  const drawing = drawingOf(measurement, inputs, draws, random);
+  let ends = intervalOf(drawing.more(), level);
+  while (drawing.made() < draws && !(ends.endError <= enough))
+    ends = intervalOf(drawing.more(), level);
+  const { mean, variance } = drawing.moments();
   return {
-    draws,
+    draws: drawing.made(),
     seed,
     mean: finite(mean),
     standardDeviation: Math.sqrt(variance),
+    ...ends,
+  };
+}
+
+/** Probabilistically symmetric interval of draws, and the standard error of its less certain end. */
+function intervalOf(
+  draws: Float64Array,
+  level: number,
+): Pick<MonteCarloCheck, "lower" | "upper" | "endError"> {
+  const tail = (1 - level) / 2;
+  const [lower, upper] = [quantileOf(draws, tail), quantileOf(draws, 1 - tail)];
+  return {
     lower: lower.value,
     upper: upper.value,
     endError: Math.max(lower.standardError, upper.standardError),
@@ -65,39 +84,47 @@ function quantileOf(draws: Float64Array, share: number) {
   return { value: at(draws, place), standardError: (at(draws, above) - at(draws, below)) / 2 };
 }
 
-/** So many draws of an input are held at a time, however many are asked for. */
-const chunk = 10_000;
+/** So many draws are made at a time: the block of the source. */
+const block = 10_000;
 
 /**
- * Tens of thousands of results with their mean and variance. An input is drawn after the other, because a loop that does one
- * thing is soon compiled; sums are taken about the first result, which lies among the others.
+ * Draws in blocks, with the mean and variance of all that were made. An input is drawn after the other, because a loop that does
+ * one thing is soon compiled; sums are taken about the first result, which lies among the others.
  */
-function drawnResults(
+function drawingOf(
   measurement: Measurement,
   inputs: readonly Input[],
-  draws: number,
+  most: number,
   random: RandomStream,
-): { readonly results: Float64Array; readonly mean: number; readonly variance: number } {
-  const drawn = new Float64Array(chunk * inputs.length);
+) {
+  const drawn = new Float64Array(block * inputs.length);
   const values = inputs.map(({ value }) => value);
-  const results = new Float64Array(draws);
-  let [origin, total, squares] = [0, 0, 0];
-  for (let start = 0; start < draws; start += chunk) {
-    const here = Math.min(chunk, draws - start);
-    for (const [i, input] of inputs.entries())
-      draw(input, drawn.subarray(i * chunk, i * chunk + here), random);
-    for (let k = 0; k < here; k++) {
-      for (let i = 0; i < values.length; i++) values[i] = at(drawn, i * chunk + k);
-      const result = measurement(values);
-      if (start + k === 0) origin = result;
-      const apart = result - origin;
-      total += apart;
-      squares += apart * apart;
-      results[start + k] = result;
-    }
-  }
-  const variance = Math.max(0, squares - (total * total) / draws) / (draws - 1);
-  return { results, mean: origin + total / draws, variance };
+  const results = new Float64Array(most);
+  let [made, origin, total, squares] = [0, 0, 0, 0];
+  return {
+    made: () => made,
+    /** All results, in any order, with those of one more block. */
+    more: (): Float64Array => {
+      const here = Math.min(block, most - made);
+      for (const [i, input] of inputs.entries())
+        draw(input, drawn.subarray(i * block, i * block + here), random);
+      for (let k = 0; k < here; k++) {
+        for (let i = 0; i < values.length; i++) values[i] = at(drawn, i * block + k);
+        const result = measurement(values);
+        if (made + k === 0) origin = result;
+        const apart = result - origin;
+        total += apart;
+        squares += apart * apart;
+        results[made + k] = result;
+      }
+      made += here;
+      return results.subarray(0, made);
+    },
+    moments: () => ({
+      mean: origin + total / made,
+      variance: Math.max(0, squares - (total * total) / made) / (made - 1),
+    }),
+  };
 }
 
 /** Fills a list with draws of an input. */

@@ -24,6 +24,8 @@ export interface RepeatedLaw {
 /** The shared part is followed this many of its standard deviations out. */
 const farthest = 6.5;
 const sharedNodes = 40;
+/** A pair of spread and shared part that weighs less is passed over: all of them, a third, come to 2e-9 of chance. */
+const hardlyAny = 1e-11;
 
 /**
  * Chance that at least one of several future cases has an error beyond ±limit. The cases are independent once the true
@@ -42,18 +44,20 @@ export function chanceAnyBeyond(law: RepeatedLaw, limit: number): (count: number
   const spreads = possibleSpreads(law.spread, law.df);
   const logs = new Float64Array(spreads.length * parts.length);
   const weights = new Float64Array(logs.length);
-  let place = 0;
+  let pairs = 0;
   for (const { value: sigma, weight } of spreads) {
     for (const part of parts) {
-      logs[place] = logChanceInside(law.location / sigma + part.value, limit / sigma);
-      weights[place++] = weight * part.weight;
+      const weightOfPair = weight * part.weight;
+      if (weightOfPair < hardlyAny) continue;
+      logs[pairs] = logChanceInside(law.location / sigma + part.value, limit / sigma);
+      weights[pairs++] = weightOfPair;
     }
   }
   return (count) => {
     requireWhole("chanceAnyBeyond", "count", count, 1);
     let total = 0;
     // −expm1 keeps the digits of small chances.
-    for (let i = 0; i < logs.length; i++) total -= at(weights, i) * Math.expm1(count * at(logs, i));
+    for (let i = 0; i < pairs; i++) total -= at(weights, i) * Math.expm1(count * at(logs, i));
     return Math.min(1, total);
   };
 }

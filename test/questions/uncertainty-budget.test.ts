@@ -249,7 +249,8 @@ describe("the Monte Carlo check", () => {
     const { result } = ask(field);
     const check = present(result.check);
     expect(check.agrees).toBe(true);
-    expect(check).toMatchObject({ draws: 30_000, seed: 1, limit: 0.005 });
+    // A standard error of their ends is .0003, four of which are less than half a unit of the first digit of .02.
+    expect(check).toMatchObject({ draws: 10_000, seed: 1, limit: 0.005 });
     const [lower = 0, upper = 0] = await evalR(
       `set.seed(1); n <- 1e6
        box <- function(u) u * sqrt(3) * runif(n, -1, 1)
@@ -261,14 +262,20 @@ describe("the Monte Carlo check", () => {
        quantile(rate, c(0.025, 0.975)) - 1`,
     );
     // The budget's own ± 4.4 % is 4 to 6 % narrower: a
-    // reciprocal is no straight line, and three degrees of freedom are no normal law. 30,000 draws err by 0.8 %.
-    expect(Math.abs(check.upper / upper - 1)).toBeLessThan(0.02);
-    expect(Math.abs(check.lower / lower - 1)).toBeLessThan(0.02);
+    // reciprocal is no straight line, and three degrees of freedom are no normal law. 10,000 draws err by 1.4 %.
+    expect(Math.abs(check.upper / upper - 1)).toBeLessThan(0.035);
+    expect(Math.abs(check.lower / lower - 1)).toBeLessThan(0.035);
     expect(present(result.total).expanded).toBeLessThan(check.upper);
     expect(ask(field).result.check).toEqual(check);
     const other = present(ask({ ...field, seed: 2 }).result.check);
     expect(other.upper).not.toBe(check.upper);
-    expect(Math.abs(other.upper / check.upper - 1)).toBeLessThan(0.02);
+    expect(Math.abs(other.upper / check.upper - 1)).toBeLessThan(0.05);
+  });
+
+  it("draws on, as far as it may, where ten thousand do not know the first digit", async () => {
+    const { log } = await demo("first-morning");
+    expect(present(ask({}, log.catches).result.check).draws).toBe(30_000);
+    expect(present(ask({ draws: 44_000 }, log.catches).result.check).draws).toBe(44_000);
   });
 
   it("does not confirm a budget whose linear sum is wrong, and says so", () => {

@@ -1,6 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { NumericalError } from "../../src/errors/errors.ts";
+import { noncentralTUpperTail } from "../../src/numeric/distributions/noncentral-t.ts";
+import { normalQuantile } from "../../src/numeric/distributions/normal.ts";
 import { shareAboveBound, shareBeyondBound } from "../../src/statistics/exceedance-bound.ts";
 import { digits, present, recomputed, reference } from "../support/reference.ts";
 import { evalR } from "../support/webr.ts";
@@ -39,6 +41,27 @@ describe("upper confidence bound of a share above a limit", () => {
       )[0],
     );
     expect(digits(shareAboveBound(standard(n, df), factor, 0.95), bound)).toBeGreaterThan(7);
+  });
+
+  it("is the share whose noncentral t leaves so large a factor the chance that the confidence says, wherever it lies", () => {
+    const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+    fc.assert(
+      fc.property(
+        number(-4, 12),
+        number(-1, 5),
+        fc.integer({ min: 1, max: 400 }),
+        number(0.001, 0.9999),
+        (factor, logDf, n, confidence) => {
+          const df = 10 ** logDf;
+          const bound = shareAboveBound(standard(n, df), factor, confidence);
+          if (bound < 1e-200 || bound > 1 - 1e-9) return;
+          const noncentrality = -normalQuantile(bound) * Math.sqrt(n);
+          const chance = noncentralTUpperTail(factor * Math.sqrt(n), df, noncentrality);
+          expect(Math.abs(chance / (1 - confidence) - 1)).toBeLessThan(1e-5);
+        },
+      ),
+      { numRuns: 300 },
+    );
   });
 
   it("is a share at the far ends too", () => {

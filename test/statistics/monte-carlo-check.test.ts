@@ -70,6 +70,29 @@ describe("monteCarloCheck", () => {
     expect(ends.filter(Boolean).length).toBeGreaterThanOrEqual(51);
   });
 
+  it("draws no more than it takes to know the ends well enough, block by block as far as it is allowed", () => {
+    const drawn = (most: number, enough?: number) =>
+      monteCarloCheck(
+        ([x = 0, y = 0]) => x * y,
+        [normal("one", 3, 0.1), { ...normal("other", 2, 0.1), law: "t", df: 4 }],
+        0.95,
+        most,
+        randomStream(6),
+        6,
+        enough,
+      );
+    const all = drawn(45_000);
+    expect(all.draws).toBe(45_000);
+    // Ends known to a block's error take a block; to two thirds of it more than two; to less than all have, all.
+    const block = drawn(10_000);
+    expect(drawn(45_000, block.endError)).toEqual(block);
+    const further = drawn(45_000, 0.67 * block.endError);
+    expect([20_000, 30_000]).toContain(further.draws);
+    expect(further).toEqual(drawn(further.draws));
+    expect(further.endError).toBeLessThanOrEqual(0.67 * block.endError);
+    expect(drawn(45_000, 0.5 * all.endError)).toEqual(all);
+  });
+
   it("draws a t whose uncertainty is known well from the normal law", () => {
     const drawn = (law: Input["law"]) =>
       monteCarloCheck(

@@ -1,5 +1,6 @@
 import { positiveResult, requireNumber, requirePositive, requireProbability } from "../domain.ts";
 import { gammaFront, incompleteGamma } from "../incomplete-gamma.ts";
+import { keptOfTwo } from "../kept.ts";
 import { findLogTail } from "../log-tail-newton.ts";
 import { wholePower } from "../powers.ts";
 import { normalQuantile } from "./normal.ts";
@@ -45,9 +46,14 @@ export function chiSquaredUpperTail(x: number, df: number): number {
 export function chiSquaredQuantile(p: number, df: number): number {
   requireProbability("chiSquaredQuantile", "p", p);
   requirePositive("chiSquaredQuantile", "df", df);
+  return quantileOf(p, df);
+}
+
+/** Means and limits over what a spread may be ask for the same grid of chances again and again. */
+const quantileOf = keptOfTwo((p, df) => {
   const found = p > 0.5 ? exceededWith(1 - p, df, "upper") : exceededWith(p, df, "lower");
   return positiveResult("chiSquaredQuantile", found);
-}
+});
 
 /**
  * The value a chi-squared variable exceeds with chance `p`: the quantile of 1 − p, without the subtraction.

@@ -5,6 +5,7 @@ import {
   requireProbability,
 } from "../domain.ts";
 import { betaOdds, incompleteBeta } from "../incomplete-beta.ts";
+import { keptOfTwo } from "../kept.ts";
 import { stirlingRemainder } from "../special-functions.ts";
 import { normalDensity, normalLowerTail, normalQuantile } from "./normal.ts";
 
@@ -79,6 +80,11 @@ export function studentTTwoSided(x: number, df: number): number {
 export function studentTQuantile(p: number, df: number): number {
   requireProbability("studentTQuantile", "p", p);
   requirePositiveOrInfinite("studentTQuantile", "df", df);
+  return quantileOf(df, p);
+}
+
+/** Every interval asks for one, by few levels and by degrees of freedom that return from answer to answer. */
+const quantileOf = keptOfTwo((df, p) => {
   if (df > asGoodAsNormal) return normalQuantile(p);
   if (p === 0.5) return 0;
   const outside = 2 * (p > 0.5 ? 1 - p : p);
@@ -90,7 +96,7 @@ export function studentTQuantile(p: number, df: number): number {
       : betaOdds("upper", outside, 0.5, 0.5 * df, start);
   const size = finiteResult("studentTQuantile", Math.sqrt(df * odds));
   return p > 0.5 ? size : -size;
-}
+});
 
 /** ln(t²/df) by Wallace's approximation, which turns a normal quantile into one of t. */
 function logOddsGuess(z: number, df: number): number {

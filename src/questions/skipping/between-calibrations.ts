@@ -1,10 +1,9 @@
 import type { NextFillError } from "../../model/rate-error.ts";
 import { statedChance } from "../../model/skip-chance.ts";
-import { shareBeyondBound } from "../../statistics/exceedance-bound.ts";
 import { chanceBeyond, type ErrorLaw, lawAtScaleLimit } from "../../statistics/expected-loss.ts";
 import type { NormalSample } from "../../statistics/normal-sample.ts";
 import { chanceAnyBeyond, type RepeatedLaw } from "../../statistics/repeated-exceedance.ts";
-import { boundConfidence } from "./distribution.ts";
+import { boundConfidence, boundOfShare } from "./distribution.ts";
 import type { BetweenCalibrations, SkippingOptions } from "./result.ts";
 
 const mostFillsSearched = 50;
@@ -37,7 +36,7 @@ export function betweenCalibrations(
   const risk = (count: number) => statedChance(reckoned(count), least);
   const boundOfOne = followsLastFill
     ? chanceBeyond(lawAtScaleLimit(one, boundConfidence), tolerance).either
-    : shareBeyondBound(sample, tolerance, boundConfidence);
+    : boundOfShare(sample)(tolerance);
   // −expm1 keeps the digits of small chances.
   const boundOf = (count: number) => -Math.expm1(count * Math.log1p(-boundOfOne));
   const riskOfOne = risk(1);

@@ -7,6 +7,7 @@ import {
   possibleSidesOf,
 } from "../../model/rate-error.ts";
 import { statedChance } from "../../model/skip-chance.ts";
+import { kept, keptWith } from "../../numeric/kept.ts";
 import type { Estimate } from "../../results/estimate.ts";
 import { shareBeyondBound } from "../../statistics/exceedance-bound.ts";
 import {
@@ -16,6 +17,7 @@ import {
   expectedAbsolute,
 } from "../../statistics/expected-loss.ts";
 import { generalizedLimit } from "../../statistics/generalized-interval.ts";
+import type { NormalSample } from "../../statistics/normal-sample.ts";
 import { howeToleranceFactor } from "../../statistics/tolerance-interval.ts";
 import { meanSidesOver } from "../../statistics/without-scatter.ts";
 import type {
@@ -28,6 +30,10 @@ import type {
 } from "./result.ts";
 
 export const boundConfidence = 0.9;
+/** The share of fills beyond a limit that stays possible, by limit: every limit's chance, and any of several fills, ask for it. */
+export const boundOfShare = keptWith((fills: NormalSample) =>
+  kept((limit) => shareBeyondBound(fills, limit, boundConfidence)),
+);
 const practice = { lower: 0.1, upper: 0.12, source: "common practice, no source" } as const;
 const placesOnDensity = 161;
 const scalesShown = 4;
@@ -42,7 +48,7 @@ export function chancesOfError(
     const { above, below, either } = chanceBeyond(law, limit);
     const stated = statedChance(either, least);
     // Far out the t tail is the larger of the two; a bound below the chance it bounds would only puzzle.
-    const upperBound = Math.max(stated, shareBeyondBound(fills, limit, boundConfidence));
+    const upperBound = Math.max(stated, boundOfShare(fills)(limit));
     return {
       limit,
       heavy: statedChance(above, least),

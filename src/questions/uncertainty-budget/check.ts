@@ -12,7 +12,8 @@ const chanceInDraws = 4;
 /**
  * Do the budget and random draws from the same sources agree? They do where both ends of their intervals lie within half
  * a unit of the first digit of the combined uncertainty, or within four standard errors of the drawn ends where these
- * are larger: with few degrees of freedom the ends of so many draws are not known to a digit.
+ * are larger: with few degrees of freedom the ends of so many draws are not known to a digit. No more are drawn once the digit
+ * decides.
  *
  * Source  JCGM 101:2008 (GUM supplement 1), clauses 7 and 8; the stability of the drawn ends: 7.9.4
  */
@@ -23,13 +24,14 @@ export function checkBudget(
 ): BudgetCheck {
   const together = catchesAsOne(sources);
   const random = randomStream(seed);
-  const drawn = monteCarloCheck(rateOf(together), together, level, draws, random, seed);
+  const halfDigit = 0.5 * powerOfTen(Math.floor(Math.log10(combined)));
+  const enough = halfDigit / chanceInDraws;
+  const drawn = monteCarloCheck(rateOf(together), together, level, draws, random, seed, enough);
   const [lower, upper] = [drawn.lower - 1, drawn.upper - 1];
   const difference = Math.max(Math.abs(lower + expanded), Math.abs(upper - expanded));
-  const halfDigit = 0.5 * powerOfTen(Math.floor(Math.log10(combined)));
   const limit = Math.max(halfDigit, chanceInDraws * drawn.endError);
   return {
-    draws,
+    draws: drawn.draws,
     seed,
     lower,
     upper,

@@ -34,7 +34,7 @@ export const uncertaintyBudgetRules = {
   response: option(null, orNull(moneyResponse)),
   /** Of that cost; null: not named. */
   currency: option(null, orNull(text)),
-  /** Of the Monte Carlo check. */
+  /** The most draws of the Monte Carlo check, which ends once its interval is known to half a unit of the uncertainty's first digit. */
   // Four standard errors of a drawn end of a 95 % interval, √(0.025·0.975/n) over the normal density there, are then less than half
   // a unit of the first digit of the uncertainty up to 8 of it, and hardly more above: the digit decides, not chance.
   draws: option(30_000, count(20_000)),

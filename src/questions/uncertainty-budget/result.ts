@@ -45,6 +45,7 @@ export interface BudgetLine {
 
 /** The budget's linear sum against the same sources drawn at random. */
 export interface BudgetCheck {
+  /** Made; `draws` of the options is the most. */
   readonly draws: number;
   readonly seed: number;
   /** Rate errors that enclose the level's share of the draws, as many outside on either side. */
