@@ -116,28 +116,38 @@ function quotedLines(body: string, separator: string, place: Place): Checked<Lin
   return failed([dataIssue(row, { problem: "quote-stray", facts: {} }, '"')]);
 }
 
-/** Lines of text without a quote, in which nothing stands between separators but what is meant. */
+/**
+ * Lines of text without a quote, in which nothing stands between separators but what is meant. Of each only where it begins is
+ * kept: of a long text the lines themselves would fill the memory once more.
+ */
 function plainLines(body: string, separator: string): Lines {
-  const lines = body.split("\n");
-  const cellsOf = (index: number) => at(lines, index).split(separator);
+  const starts = lineStarts(body);
+  const startOf = (index: number) => at(starts, index);
+  const endOf = (index: number) => startOf(index + 1) - 1;
+  const cellsOf = (index: number) => body.slice(startOf(index), endOf(index)).split(separator);
   return {
-    length: lines.length,
+    length: starts.length - 1,
     cellsOf,
-    widthOf: (index) => 1 + timesIn(at(lines, index), separator),
+    widthOf: (index) => 1 + timesIn(body, separator, startOf(index), endOf(index)),
     // Most lines begin with a name or a number, and need not be cut to be known.
     saysSomething: (index) =>
-      /^[!-+\--:<-~]/.test(at(lines, index)) || saysSomething(cellsOf(index)),
+      /^[!-+\--:<-~]/.test(body.charAt(startOf(index))) || saysSomething(cellsOf(index)),
   };
 }
 
-function timesIn(line: string, separator: string): number {
+/** Where each line begins, and where one behind the last would. */
+function lineStarts(body: string): readonly number[] {
+  const starts = [0];
+  for (let feed = body.indexOf("\n"); feed !== -1; feed = body.indexOf("\n", feed + 1))
+    starts.push(feed + 1);
+  starts.push(body.length + 1);
+  return starts;
+}
+
+function timesIn(text: string, separator: string, from: number, to: number): number {
+  const letter = separator.charCodeAt(0);
   let times = 0;
-  for (
-    let found = line.indexOf(separator);
-    found !== -1;
-    found = line.indexOf(separator, found + 1)
-  )
-    times += 1;
+  for (let i = from; i < to; i++) if (text.charCodeAt(i) === letter) times += 1;
   return times;
 }
 

@@ -85,13 +85,20 @@ function withScatter(
   return { slope, information, variance, df, knownVariance: known / information ** 2 };
 }
 
-/** |statistic| of a point, without the objects in between: screening a log asks for every catch, several times over. */
+/**
+ * |statistic| of a point, without the objects in between: screening a log asks for every catch, several times over, and what a
+ * million of them leave behind takes as long to tidy up.
+ */
 function sizeBySums(
   out: number,
   points: readonly JudgedPoint[],
   outside: OutsideVariance | null,
 ): number {
-  let [information, total, known, own] = [0, 0, 0, 0];
+  const df = points.length - 2 + (outside === null ? 0 : outside.df);
+  if (df <= 0) return noScatterToCompare;
+  let information = 0;
+  let total = 0;
+  let known = 0;
   for (let i = 0; i < points.length; i++) {
     const point = points[i];
     if (i === out || point === undefined) continue;
@@ -100,16 +107,26 @@ function sizeBySums(
     known += point.knownVariance;
   }
   const slope = total / information;
+  let own = 0;
   for (let i = 0; i < points.length; i++) {
     const point = points[i];
     if (i !== out && point !== undefined) own += (point.y - slope * point.x) ** 2 / point.x;
   }
-  return sizeFrom({ slope, information, known, own }, points.length, outside, at(points, out));
+  const lent = outside === null ? 0 : outside.df * outside.variance;
+  const point = at(points, out);
+  const knownOfLine = known / information ** 2;
+  const standardError = standardErrorFrom((own + lent) / df, information, knownOfLine, point);
+  if (isDust(standardError, point.y)) return noScatterToCompare;
+  return Math.abs((point.y - slope * point.x) / standardError);
 }
 
 function sizesTakenOutOf(points: readonly JudgedPoint[]): typeof sizeBySums {
   const without = sumsTakenOutOf(points);
-  return (out, _, outside) => sizeFrom(without(out), points.length, outside, at(points, out));
+  return (out, _, outside) => {
+    const line = withScatter(without(out), points.length, outside);
+    const distance = distanceFrom(line, at(points, out));
+    return distance === null ? noScatterToCompare : Math.abs(distance.statistic);
+  };
 }
 
 /**
@@ -151,23 +168,4 @@ interface LineSums {
   readonly information: number;
   readonly known: number;
   readonly own: number;
-}
-
-function sizeFrom(
-  { slope, information, known, own }: LineSums,
-  points: number,
-  outside: OutsideVariance | null,
-  point: JudgedPoint,
-): number {
-  const df = points - 2 + (outside === null ? 0 : outside.df);
-  if (df <= 0) return noScatterToCompare;
-  const lent = outside === null ? 0 : outside.df * outside.variance;
-  const standardError = standardErrorFrom(
-    (own + lent) / df,
-    information,
-    known / information ** 2,
-    point,
-  );
-  if (isDust(standardError, point.y)) return noScatterToCompare;
-  return Math.abs((point.y - slope * point.x) / standardError);
 }

@@ -100,38 +100,34 @@ export function findInFill(
   { testsInLog, divisionKg }: FindingRule,
 ): FillFinding {
   const isPair = fill.catches.length === 2;
-  const nothing: FillFinding = {
+  const nothing = (status: FillFinding["status"], isPair = false): FillFinding => ({
     fill,
     isNewest,
-    status: "too few to judge",
+    status,
     outside,
-    isPair: false,
+    isPair,
     pairPValue: null,
     inFill: noCatches,
     inFillStrictly: noCatches,
     inLog: noCatches,
     setAside: noCatches,
     moreThanCanBeTold: false,
-  };
-  if (testsOf(fill.catches.length, outside) === 0) return nothing;
-  if (nothingCanStandOut(fill.totals, outside, levels.told))
-    return { ...nothing, status: "judged", isPair };
+  });
+  if (testsOf(fill.catches.length, outside) === 0) return nothing("too few to judge");
+  if (nothingCanStandOut(fill.totals, outside, levels.told)) return nothing("judged", isPair);
   const most = mostOfFill(fill.catches.length);
   const points = fill.catches.map((row) => judgedPoint(row, divisionKg));
   // What stands out at none of the levels below does not at this one, the least strict of them.
   const look = firstLook(points, outside, most, ruleFor(outside, levels.told));
-  if (look === "no scatter to compare with")
-    return { ...nothing, status: "nothing to compare with" };
-  if (look === "nothing stands out" && !isPair) return { ...nothing, status: "judged" };
+  if (look === "no scatter to compare with") return nothing("nothing to compare with");
+  if (look === "nothing stands out" && !isPair) return nothing("judged");
   const steps = deletionSteps(points, outside, most + 1);
   const at = (level: number, comparisons?: number) =>
     outlying(fill.catches, steps.slice(0, most), ruleFor(outside, level, comparisons));
   const [first, next] = [steps[0], steps[most]];
   const inFill = at(levels.told);
   return {
-    ...nothing,
-    status: "judged",
-    isPair,
+    ...nothing("judged", isPair),
     pairPValue: isPair ? (first?.pValue ?? null) : null,
     inFill,
     inFillStrictly: at(levels.lookFirst),
