@@ -9,6 +9,7 @@ import { execFileSync } from "node:child_process";
 import { mkdirSync, writeFileSync } from "node:fs";
 import { availableParallelism } from "node:os";
 import { Command } from "commander";
+import { median } from "simple-statistics";
 import { renderSvg } from "../src/report/svg.ts";
 import { besideOf } from "./scale/beside.ts";
 import type { Measured } from "./scale/growth.ts";
@@ -53,6 +54,12 @@ const measured = [10_000, 100_000, 1_000_000]
     return one;
   });
 
+const empty = Array.from({ length: 15 }, () => {
+  const begun = performance.now();
+  execFileSync(process.execPath, ["-e", "0"]);
+  return (performance.now() - begun) / 1e3;
+});
+
 const pooled = [10_000, 100_000, 1_000_000, 10_000_000]
   .filter((rows) => rows <= pool)
   .map((rows) => {
@@ -63,7 +70,13 @@ const pooled = [10_000, 100_000, 1_000_000, 10_000_000]
     return one;
   });
 
-const ground = { seed, node: process.version, flags, cores: availableParallelism() };
+const ground = {
+  seed,
+  node: process.version,
+  flags,
+  cores: availableParallelism(),
+  emptyNode: median(empty),
+};
 const chart = scaleChart(measured, pooled);
 const file = (ending: string) => new URL(`../reports/scale.${ending}`, import.meta.url);
 writeFileSync(file("vl.json"), `${JSON.stringify(chart, null, 1)}\n`);

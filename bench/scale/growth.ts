@@ -48,6 +48,14 @@ export function aimOf(
   return rows <= 1_000_000 ? { seconds: 15, megabytes: 1000 } : null;
 }
 
+/** What an empty Node took where the aims were set: a machine on which it takes longer is allowed so much more. */
+const emptyNodeOfAims = 0.067;
+
+/** How much longer than where the aims were set everything takes, by an empty Node. */
+export function paceOf(emptyNode: number): number {
+  return emptyNode / emptyNodeOfAims;
+}
+
 /** Reading and deciding. */
 export function together({ reading, deciding }: Pick<Measured, "reading" | "deciding">): Took {
   return {

@@ -5,7 +5,7 @@ import { scaleChart, scalePage } from "../../bench/scale/page.ts";
 import { meterTable } from "../../src/analysis/meter-table.ts";
 import { readCatches } from "../../src/data/read-catches.ts";
 
-const ground = { seed: 1, node: "v20", flags: ["--a"], cores: 2 };
+const ground = { seed: 1, node: "v20", flags: ["--a"], cores: 2, emptyNode: 0.1 };
 
 function took(rows: number, seconds: number): Measured {
   return {
@@ -60,6 +60,10 @@ describe("growth", () => {
   it("is told with every aim that is missed", () => {
     const said = scalePage([took(10_000, 0.1), took(100_000, 2)], [], ground).join("\n");
     expect(said).toContain("100,000 rows: time above the aim.");
+    // Half as long again at 0.1 s for the empty Node: 4.2 s are more than three and less than four and a half.
+    const slower = scalePage([took(100_000, 1.4)], [], ground).join("\n");
+    expect(slower).toContain("100,000 rows: time above the aim, within it at this machine's pace.");
+    expect(slower).toContain("| < 3 (4.48) |");
     expect(scalePage([took(10_000, 0.1)], [], ground).join("\n")).toContain("Every aim is met.");
     expect(said).toContain("| 100,000 | 6.00 | 0.29 | 100 | 50 |");
     expect(said).not.toContain("Other work");
