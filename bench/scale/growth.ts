@@ -48,6 +48,14 @@ export function aimOf(
   return rows <= 1_000_000 ? { seconds: 15, megabytes: 1000 } : null;
 }
 
+/** The run that took neither longest nor shortest, of an odd number. */
+export function middleOf<One extends Pick<Measured, "reading" | "deciding">>(
+  runs: readonly One[],
+): One {
+  const sorted = runs.toSorted((one, other) => together(one).seconds - together(other).seconds);
+  return at(sorted, (runs.length - 1) / 2);
+}
+
 /** What an empty Node took where the aims were set: a machine on which it takes longer is allowed so much more. */
 const emptyNodeOfAims = 0.067;
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { exponents, type Measured } from "../../bench/scale/growth.ts";
+import { exponents, type Measured, middleOf } from "../../bench/scale/growth.ts";
 import { inventedLog } from "../../bench/scale/invented-log.ts";
 import { scaleChart, scalePage } from "../../bench/scale/page.ts";
 import { meterTable } from "../../src/analysis/meter-table.ts";
@@ -55,6 +55,11 @@ describe("growth", () => {
     for (const one of exponents(linear, ({ reading }) => reading.seconds))
       expect(one).toBeCloseTo(1, 12);
     expect(exponents(square, ({ reading }) => reading.seconds)[0]).toBeCloseTo(2, 12);
+  });
+
+  it("is that of the middle run", () => {
+    expect(middleOf([took(10, 3), took(10, 1), took(10, 2)])).toEqual(took(10, 2));
+    expect(middleOf([took(10, 3)])).toEqual(took(10, 3));
   });
 
   it("is told with every aim that is missed", () => {
