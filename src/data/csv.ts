@@ -6,6 +6,7 @@ import { mayBeGuarded, withoutGuard } from "./formula-guard.ts";
 import { countKnown } from "./header-names.ts";
 import { type Checked, dataIssue, failed, type Place, passed } from "./issues.ts";
 import { limits } from "./limits.ts";
+import { keptText } from "./remembered.ts";
 import { isBlank, type Table, type TableRow } from "./table.ts";
 
 /** A longer line is another kind of file, and would only waste memory. */
@@ -156,7 +157,8 @@ export function separatorOf(text: string): { readonly separator: string; readonl
   const told = toldSeparator(text);
   if (told !== null) return told;
   const firstLine = /\S[^\n]*/.exec(text)?.[0] ?? "";
-  if (header?.line !== firstLine) header = { line: firstLine, separator: separatorIn(firstLine) };
+  if (header?.line !== firstLine)
+    header = { line: keptText(firstLine), separator: separatorIn(firstLine) };
   return { separator: header.separator, body: text };
 }
 

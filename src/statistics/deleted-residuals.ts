@@ -1,8 +1,6 @@
 import { at } from "../errors/at.ts";
 import { NumericalError } from "../errors/errors.ts";
-import { normalQuantile } from "../numeric/distributions/normal.ts";
 import { studentTQuantile } from "../numeric/distributions/student-t.ts";
-import { keptOfTwo } from "../numeric/kept.ts";
 import type { OutsideVariance } from "./constant-offset.ts";
 import { distanceWithout, farthestPoint } from "./farthest-point.ts";
 import { checkPoints, type JudgedPoint, type Residual, withPValue } from "./predicting-line.ts";
@@ -106,20 +104,20 @@ export function firstLook(
     const farthest = farthestPoint(left, outside);
     if (farthest === null) return step === 0 ? "no scatter to compare with" : "nothing stands out";
     const df = left.length - 2 + (outside?.df ?? 0);
-    const limit = limitBelow(allowedP(left.length, step, rule), Number.isInteger(df) ? df : anyDf);
-    if (farthest.size >= limit * (1 - nearLimit)) return "something may";
+    const limit = limitBelow(allowedP(left.length, step, rule), df);
+    if (farthest.size >= limit) return "something may";
     if (step + 1 < most) left = without(farthest.place, left);
   }
   return "nothing stands out";
 }
 
-/** Degrees of freedom that are no whole number are as good as never the same. */
-const anyDf = Number.POSITIVE_INFINITY;
-
-/** At most the |t| whose two-sided p is so small: the normal one where degrees of freedom are no whole number. */
-export const limitBelow = keptOfTwo((pValue, df) =>
-  Number.isInteger(df) ? studentTQuantile(1 - pValue / 2, df) : normalQuantile(1 - pValue / 2),
-);
+/**
+ * At most the |t| whose two-sided p is so small, whatever rounding does to it: that of the next whole number of degrees of
+ * freedom, of which there are so few that each is known.
+ */
+export function limitBelow(pValue: number, df: number): number {
+  return studentTQuantile(1 - pValue / 2, Math.ceil(df)) * (1 - nearLimit);
+}
 
 /**
  * Which points stand out? All up to the last step whose statistic exceeds t(1 − (1−level)/(2·comparisons), df), so that

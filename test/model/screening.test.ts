@@ -6,12 +6,20 @@ import { augment } from "../../src/analysis/tables/catches.ts";
 import type { Catch } from "../../src/data/types.ts";
 import { metersOf as metersIn } from "../../src/model/meters.ts";
 import { fitModel, type MeterModel } from "../../src/model/model.ts";
-import { findInFill, testsOf } from "../../src/model/screening/finding.ts";
+import {
+  findInFill,
+  judgedPoint,
+  laterShare,
+  outlyingIn,
+  testsOf,
+} from "../../src/model/screening/finding.ts";
+import { totalsOf } from "../../src/model/totals.ts";
 import { randomStream } from "../../src/numeric/random.ts";
 import { acrossFills } from "../../src/questions/across-fills.ts";
 import { outliersOptions } from "../../src/questions/outliers/options.ts";
 import { outliers } from "../../src/questions/outliers.ts";
-import { aLog } from "../support/catches.ts";
+import { deletionSteps, outlyingOf } from "../../src/statistics/deleted-residuals.ts";
+import { aCatch, aLog } from "../support/catches.ts";
 import { fillOf } from "../support/outliers.ts";
 import { present } from "../support/reference.ts";
 import { votesInR } from "../support/votes-in-r.ts";
@@ -258,4 +266,27 @@ it("finds up to one of four catches, and up to two of five, before it says there
   expect(five.inFill.map((row) => row.catch).toSorted()).toEqual([4, 5]);
   expect(five.moreThanCanBeTold).toBe(false);
   expect(found([6, 6.01, 6.02, 6.01]).inFill).toEqual([]);
+});
+
+it("flags what the whole test flags, however many fills are done with by their totals", () => {
+  const random = randomStream(41);
+  let flagged = 0;
+  for (let i = 0; i < 3000; i++) {
+    const catches = Array.from({ length: random.integer(3, 8) }, (_, place) => {
+      const turns = random.integer(5, 30);
+      const odd = place === 0 && i % 3 === 0 ? 1 + 0.05 * random.normal() : 1;
+      const netKg = 0.3 * turns * odd + 0.012 * Math.sqrt(turns) * random.normal();
+      return aCatch({ catch: place + 1, turns, netKg });
+    });
+    const outside = { variance: 1.44e-4 * (0.5 + random.uniform()), df: 20 * random.uniform() };
+    const level = i % 2 === 0 ? 0.95 : 0.99;
+    const fill = { catches, totals: totalsOf(catches) };
+    const points = catches.map((row) => judgedPoint(row, 0.02));
+    const steps = deletionSteps(points, outside, catches.length < 5 ? 1 : 2);
+    const whole = outlyingOf(steps, { level, laterShare: laterShare.lent });
+    const found = outlyingIn(fill, outside, level, 0.02);
+    expect(found).toEqual(whole.map((place) => catches[place]));
+    flagged += found.length;
+  }
+  expect(flagged).toBeGreaterThan(200);
 });

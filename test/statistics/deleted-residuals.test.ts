@@ -193,9 +193,10 @@ describe("a first look", () => {
   });
 
   test("may see more, and never less, where degrees of freedom are no whole number", () => {
-    const outside = { variance: 4e-4, df: 2.5 };
+    // 3.1 in all, judged as 4.
+    const outside = { variance: 4e-4, df: 0.1 };
     let more = 0;
-    for (let seed = 1; seed <= 200; seed++) {
+    for (let seed = 1; seed <= 400; seed++) {
       const given = drawn(seed, 5);
       const [rule] = rules;
       const some = deletionSteps(given, outside, 2).some((step, i) =>
@@ -222,11 +223,16 @@ describe("a first look", () => {
     expect(look([6, 6.1, 6.3], 0)).toBe("nothing stands out");
   });
 
-  test("knows |t| of a p value as R's qt and qnorm do", async () => {
-    const [t = 0, z = 0] = await evalR("c(qt(1 - 0.004 / 2, 7), qnorm(1 - 0.004 / 2))");
-    expect(limitBelow(0.004, 7)).toBeCloseTo(t, 10);
-    expect(limitBelow(0.004, 7.5)).toBeCloseTo(z, 10);
-    expect(limitBelow(0.004, Number.POSITIVE_INFINITY)).toBeCloseTo(z, 10);
+  test("knows a limit just below |t| of a p value as R's qt has it, of the next whole number of df", async () => {
+    const [at7 = 0, at8 = 0, at75 = 0, z = 0] = await evalR("qt(1 - 0.004 / 2, c(7, 8, 7.5, Inf))");
+    const justBelow = (limit: number, t: number) => {
+      expect(limit).toBeLessThan(t);
+      expect(limit).toBeCloseTo(t, 7);
+    };
+    justBelow(limitBelow(0.004, 7), at7);
+    justBelow(limitBelow(0.004, 7.5), at8);
+    justBelow(limitBelow(0.004, Number.POSITIVE_INFINITY), z);
+    expect(limitBelow(0.004, 7.5)).toBeLessThan(at75);
   });
 });
 

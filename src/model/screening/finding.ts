@@ -164,9 +164,8 @@ export function isUnchecked({ checked }: Catch): boolean {
 }
 
 /**
- * Whether no catch can stand out: a deleted residual's square is at most all squares of the fill over the least that the
- * scatter can be, the lent one alone, and no limit is below that of the normal law at the largest p value that counts.
- * Most fills of a clean log are done with here.
+ * Whether no catch can stand out at any of the steps that are looked at: a deleted residual's square is at most all squares
+ * of the fill over the least that the scatter can be, the lent one alone. Most fills of a clean log are done with here.
  */
 function nothingCanStandOut(
   { catches, scatterSum }: FillTotals,
@@ -174,17 +173,14 @@ function nothingCanStandOut(
   level: number,
 ): boolean {
   if (outside === null || outside.variance <= 0) return false;
-  const least = (outside.df * outside.variance) / (outside.df + catches - 2);
-  return scatterSum < least * leastLimit(catches, outside, level) ** 2;
-}
-
-/** The least |statistic| that could exceed its limit at any of the steps that are looked at. */
-function leastLimit(catches: number, outside: OutsideVariance, level: number): number {
   const rule = ruleFor(outside, level);
-  let largest = 0;
-  for (let i = 0; i < mostOfFill(catches) && catches - i >= 2; i++)
-    largest = Math.max(largest, allowedP(catches - i, i, rule));
-  return limitBelow(largest, Number.POSITIVE_INFINITY);
+  const lent = outside.df * outside.variance;
+  for (let i = 0; i < mostOfFill(catches) && catches - i >= 2; i++) {
+    const df = outside.df + catches - i - 2;
+    const limit = limitBelow(allowedP(catches - i, i, rule), df);
+    if (!(scatterSum * df < lent * limit ** 2)) return false;
+  }
+  return true;
 }
 
 function ruleFor(outside: OutsideVariance | null, level: number, comparisons?: number): FamilyRule {

@@ -151,7 +151,7 @@ describe("the uncertainty budget, in words", () => {
     );
     expect(plain(say.improve(result))).toMatch(/^Improve first: .* of the variance\. Half of it/);
     expect(plain(say.check(result))).toMatch(
-      /^Monte Carlo check: 20,000 draws \(random start 1\) put 95 % of the rates between −[\d.]+ % and \+[\d.]+ %; the budget says −[\d.]+ % to \+[\d.]+ %\./,
+      /^Monte Carlo check: 10,000 draws \(random start 1\) put 95 % of the rates between −[\d.]+ % and \+[\d.]+ %; the budget says −[\d.]+ % to \+[\d.]+ %\./,
     );
     expect(plain(say.combined(result))).toContain("Welch–Satterthwaite");
   });
