@@ -12,7 +12,7 @@ import { Command } from "commander";
 import { median } from "simple-statistics";
 import { renderSvg } from "../src/report/svg.ts";
 import { besideOf } from "./scale/beside.ts";
-import { type Measured, middleOf } from "./scale/growth.ts";
+import { type Measured, middleOf, mostThrice } from "./scale/growth.ts";
 import { inventedLog } from "./scale/invented-log.ts";
 import { measurePooled } from "./scale/measure-pooled.ts";
 import { scaleChart, scalePage } from "./scale/page.ts";
@@ -31,9 +31,6 @@ const folder = ".cache/scale";
 const library = `${folder}/library`;
 // What keeps a million rows below a gigabyte: the engine would rather take more memory than tidy up.
 const flags = ["--max-old-space-size=850", "--max-semi-space-size=32"];
-
-/** A short run is lengthened by whatever else the machine does: up to so many rows it is the middle one of three. */
-const mostThrice = 100_000;
 
 mkdirSync(folder, { recursive: true });
 execFileSync("npx", ["tsc", "-p", "tsconfig.build.json", "--outDir", library], {

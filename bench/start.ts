@@ -79,10 +79,11 @@ const ofAnalysisWithin =
   (...args: readonly string[]) =>
   (): Taken => {
     const preload = `data:text/javascript,${encodeURIComponent(telling)}`;
-    const { stderr } = spawnSync(process.execPath, ["--import", preload, ...args], {
-      encoding: "utf8",
-    });
-    return { clock: Number(/^took (.*)$/m.exec(stderr)?.[1]), processors: null };
+    const run = spawnSync(process.execPath, ["--import", preload, ...args], { encoding: "utf8" });
+    const told = /^took (.*)$/m.exec(run.stderr)?.[1];
+    if (run.status !== 0 || told === undefined)
+      throw new Error(`${args.join(" ")} ended with ${run.status} and told of no analysis`);
+    return { clock: Number(told), processors: null };
   };
 
 const bare = "node -e 0";

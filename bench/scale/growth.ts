@@ -56,8 +56,11 @@ export function middleOf<One extends Pick<Measured, "reading" | "deciding">>(
   return at(sorted, (runs.length - 1) / 2);
 }
 
-/** What an empty Node took where the aims were set: a machine on which it takes longer is allowed so much more. */
-const emptyNodeOfAims = 0.067;
+/** Up to so many rows a log is measured three times: whatever else the machine does lengthens a short run most. */
+export const mostThrice = 100_000;
+
+/** Seconds of an empty Node where the aims were set: a machine on which it takes longer is allowed so much more. */
+export const emptyNodeOfAims = 0.067;
 
 /** How much longer than where the aims were set everything takes, by an empty Node. */
 export function paceOf(emptyNode: number): number {

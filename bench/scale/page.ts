@@ -1,7 +1,15 @@
 import type { ChartSpec } from "../../src/charts/chart-spec.ts";
 import { baseSpec } from "../../src/charts/theme.ts";
 import { count, table, two } from "../study/support/markdown.ts";
-import { aimOf, exponents, type Measured, paceOf, together } from "./growth.ts";
+import {
+  aimOf,
+  emptyNodeOfAims,
+  exponents,
+  type Measured,
+  mostThrice,
+  paceOf,
+  together,
+} from "./growth.ts";
 import { type Pooled, pooledLines, pooledPoints } from "./pooled.ts";
 
 /** What the measurements ran on. */
@@ -20,15 +28,16 @@ export function scalePage(
   pooled: readonly Pooled[],
   ground: Ground,
 ): readonly string[] {
+  const pace = paceOf(ground.emptyNode);
   return [
     "# How time and memory grow with the log",
     "",
     "Invented logs of meters with ten fills of five catches, read from a file and decided meter by meter to the table of meters, each",
     `in a process of its own (\`npm run scale -- --seed ${ground.seed}\`; Node ${ground.node} with \`${ground.flags.join(" ")}\`, ${ground.cores} cores).`,
     "Times are those on the clock; beside them stand those of all processors together, which a busy machine lengthens less. Up to",
-    "100,000 rows they are those of the middle one of three runs.",
-    `An empty Node (\`node -e 0\`) took ${ground.emptyNode.toFixed(3)} s in between. Where the aims were set it takes 0.067 s, so that everything is`,
-    `taken to last ${two(paceOf(ground.emptyNode))} times as long here; the aims at that pace stand in brackets.`,
+    `${count(mostThrice)} rows they are those of the middle one of three runs.`,
+    `An empty Node (\`node -e 0\`) took ${ground.emptyNode.toFixed(3)} s in between. Where the aims were set it takes ${emptyNodeOfAims} s, so that everything is`,
+    `taken to last ${two(pace)} times as long here; the aims at that pace stand in brackets.`,
     "",
     "![Seconds against rows](scale.svg)",
     "",
@@ -53,14 +62,14 @@ export function scalePage(
           one.deciding.seconds.toFixed(2),
           together(one).seconds.toFixed(2),
           together(one).processors.toFixed(2),
-          aim === null ? "–" : `< ${aim.seconds} (${two(aim.seconds * paceOf(ground.emptyNode))})`,
+          aim === null ? "–" : `< ${aim.seconds} (${two(aim.seconds * pace)})`,
           one.peakMegabytes.toFixed(0),
           aim === null ? "–" : `< ${aim.megabytes}`,
         ];
       }),
     ),
     "",
-    ...missedLines(measured, paceOf(ground.emptyNode)),
+    ...missedLines(measured, pace),
     ...busyLines(measured),
     "Growth exponents of the processors' seconds and of memory, from each size to the next; 1 is in proportion to the rows, 2 would",
     "be with their square:",
@@ -136,20 +145,17 @@ function missedLines(measured: readonly Measured[], pace: number): readonly stri
   const missed = measured.flatMap((one) => {
     const aim = aimOf(one.rows);
     if (aim === null) return [];
-    const { seconds } = together(one);
-    const slow =
-      seconds < aim.seconds
-        ? []
-        : [
-            seconds < pace * aim.seconds
-              ? "time above the aim, within it at this machine's pace"
-              : "time above the aim",
-          ];
-    const large = one.peakMegabytes < aim.megabytes ? [] : ["memory above the aim"];
-    const what = [...slow, ...large].join("; ");
+    const time = missedTime(together(one).seconds, aim.seconds, pace);
+    const memory = one.peakMegabytes < aim.megabytes ? [] : ["memory above the aim"];
+    const what = [...time, ...memory].join("; ");
     return what === "" ? [] : [`${count(one.rows)} rows: ${what}.`];
   });
   return missed.length === 0 ? ["Every aim is met.", ""] : [...missed, ""];
+}
+
+function missedTime(seconds: number, aim: number, pace: number): readonly string[] {
+  if (seconds < aim) return [];
+  return [`time above the aim${seconds < pace * aim ? ", within it at this machine's pace" : ""}`];
 }
 
 /** A process that has a processor to itself uses nearly a second of it in each second on the clock, and more while it tidies up. */

@@ -43,9 +43,13 @@ export function fillOrderOf(meter: Meter, meters: readonly Meter[]): FillOrder {
   const others = meters
     .filter((other) => sharesBin(other, meter) && other.product !== meter.product)
     .flatMap(({ fills }) => fills.map(placed));
-  const shared = shareNumbering(meter, others);
+  const numbers = new Set(meter.fills.map(({ fill }) => fill));
+  const shared = others.every(({ fill }) => !numbers.has(fill.fill));
   const ordered = meter.fills.map(placed);
-  const between = others.length === 0 ? [] : othersBetween(ordered, others, shared);
+  const between = ordered.slice(1).map((later, i) => {
+    const earlier = at(ordered, i);
+    return others.filter((other) => liesBetween(earlier, other, later, shared));
+  });
   return {
     otherProducts: [...new Set(between.flat().map(({ fill }) => fill.product))],
     productChangedBefore: between.flatMap((found, i) =>
@@ -67,25 +71,6 @@ interface Placed {
 
 function placed(fill: Fill): Placed {
   return { fill, instant: instantOf(fill.takenAt) };
-}
-
-/** Whether no number is used twice. */
-function shareNumbering({ fills }: Meter, others: readonly Placed[]): boolean {
-  if (others.length === 0) return true;
-  const numbers = new Set(fills.map(({ fill }) => fill));
-  return others.every(({ fill }) => !numbers.has(fill.fill));
-}
-
-/** What lies between each of the fills and the next. */
-function othersBetween(
-  ordered: readonly Placed[],
-  others: readonly Placed[],
-  shared: boolean,
-): readonly (readonly Placed[])[] {
-  return ordered.slice(1).map((later, i) => {
-    const earlier = at(ordered, i);
-    return others.filter((other) => liesBetween(earlier, other, later, shared));
-  });
 }
 
 /** By date, unless a date is missing or does not tell the two apart; then by number. */

@@ -100,12 +100,12 @@ export function findInFill(
   { testsInLog, divisionKg }: FindingRule,
 ): FillFinding {
   const isPair = fill.catches.length === 2;
-  const nothing = (status: FillFinding["status"], isPair = false): FillFinding => ({
+  const nothing = (status: FillFinding["status"], judgedAsPair = false): FillFinding => ({
     fill,
     isNewest,
     status,
     outside,
-    isPair,
+    isPair: judgedAsPair,
     pairPValue: null,
     inFill: noCatches,
     inFillStrictly: noCatches,
