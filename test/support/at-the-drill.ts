@@ -39,12 +39,15 @@ export function personAt(page: Page, { page: say }: Pick<PageWords, "page">, del
     await field.fill("");
     await field.pressSequentially(text, { delay: delay / 4 });
   };
+  const binName = page.getByLabel(say.binName, { exact: true });
+  const newBin = page.getByRole("button", { name: say.addBin, exact: true });
   return {
     press,
     type,
     addBin: async (bin: string, product: string) => {
-      if ((await page.getByLabel(say.binName, { exact: true }).count()) === 0)
-        await press(say.addBin);
+      // Until the device's list is open the page shows neither.
+      await binName.or(newBin).first().waitFor();
+      if ((await binName.count()) === 0) await press(say.addBin);
       await type(say.binName, bin);
       await type(say.product, product);
       await press(say.add);
@@ -53,6 +56,10 @@ export function personAt(page: Page, { page: say }: Pick<PageWords, "page">, del
       await type(say.turns, turns);
       await type(say.weighed.net("kg"), weight);
       await press(say.addCatch);
+    },
+    /** Once the device keeps so many catches: what is typed is answered first and kept after. */
+    kept: async (catches: number) => {
+      await page.waitForFunction(areKept, catches);
     },
     /** The large line. */
     action: async () => (await page.locator(".action").textContent()) ?? "",
@@ -67,4 +74,22 @@ export function personAt(page: Page, { page: say }: Pick<PageWords, "page">, del
       return Buffer.concat(parts).toString("utf8");
     },
   };
+}
+
+/** Runs in the page. */
+function areKept(catches: number): Promise<boolean> {
+  return new Promise((resolve, reject) => {
+    const opening = indexedDB.open("evencatch");
+    opening.onerror = () => reject(opening.error);
+    opening.onsuccess = () => {
+      const database = opening.result;
+      const reading = database.transaction("events").objectStore("events").getAll();
+      reading.onerror = () => reject(reading.error);
+      reading.onsuccess = () => {
+        database.close();
+        const added = reading.result.filter(({ action }) => action.kind === "catch-added");
+        resolve(added.length === catches);
+      };
+    };
+  });
 }
