@@ -112,16 +112,15 @@ describe("a path that cannot be read", () => {
 });
 
 describe("a file that is far too large", () => {
-  it("in one line is refused in a moment, without being read", async () => {
+  it("in one line is refused without being read", async () => {
     const path = await file("line.csv", "1".repeat(2_000_000));
-    await truncate(path, 200_000_000);
-    const started = performance.now();
+    // Node refuses to read a file of more than 2 GiB at once.
+    await truncate(path, 3_000_000_000);
     expect(await problemsOf(path)).toMatchInlineSnapshot(`
       [
         "FOLDER/line.csv, line 1: found a line of more than 1000000 characters; needed lines that each hold one catch. Check that it is the file of catches, saved as CSV with a line break after each row.",
       ]
     `);
-    expect(performance.now() - started).toBeLessThan(500);
   });
 
   it("in many lines is refused with its size", async () => {

@@ -1,3 +1,4 @@
+import { max } from "simple-statistics";
 import { dataIssue } from "../data/issues.ts";
 import { type ProductClasses, sameName } from "../data/spreads/classes.ts";
 import { fewestBins, leastVariance } from "../data/spreads/limits.ts";
@@ -69,7 +70,7 @@ export function spreadLibrary(
   });
   const told = cells.filter(({ bins }) => bins >= fewestBins);
   if (told.length === 0)
-    throw tooFew(choices.source ?? "", Math.max(0, ...cells.map(({ bins }) => bins)));
+    throw tooFew(choices.source ?? "", max([0, ...cells.map(({ bins }) => bins)]));
   const records = told.flatMap(({ members }) => members.map(({ record }) => record));
   const fills = models.flatMap((model) => model.meters.flatMap((meter) => meter.fills));
   return {

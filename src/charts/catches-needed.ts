@@ -1,3 +1,4 @@
+import { max } from "simple-statistics";
 import type { CatchesNeeded } from "../questions/catches-needed.ts";
 import type { Cost } from "../questions/cost.ts";
 import type { Words } from "../wording/words.ts";
@@ -28,7 +29,7 @@ export function catchesNeededChart(
   cost: Cost | null = null,
 ): ChartSpec {
   const say = words.catchesNeeded.chart;
-  const most = Math.max(...result.curve.points.map(({ catches }) => catches), 1);
+  const most = max([...result.curve.points.map(({ catches }) => catches), 1]);
   const x = {
     field: "catches",
     type: "quantitative",
@@ -97,7 +98,7 @@ function curveLayers(
     half === null || isHistory || half > highest ? [] : [{ catches, halfWidth: half }],
   );
   const top =
-    headroom * Math.max(tolerance * 100, ...heightsOf([...history, ...expected, ...assured]));
+    headroom * max([tolerance * 100, ...heightsOf([...history, ...expected, ...assured])]);
   const y = (field: string) => ({
     field,
     type: "quantitative",
@@ -106,7 +107,7 @@ function curveLayers(
   });
   // Two labels side by side run together.
   const besides = expected.slice(0, 1).filter(({ catches }) => catches <= 2 && history.length > 0);
-  const isHigher = besides.some(({ halfWidth }) => halfWidth > Math.max(...heightsOf(history)));
+  const isHigher = besides.some(({ halfWidth }) => halfWidth > max(heightsOf(history)));
   const price = priceLayers(result, x);
   const layers = [
     toleranceLayer(tolerance, y),

@@ -1,3 +1,4 @@
+import { max, min } from "simple-statistics";
 import type { Delivery } from "../questions/delivery.ts";
 import type { Words } from "../wording/words.ts";
 import type { ChartSpec } from "./chart-spec.ts";
@@ -28,7 +29,7 @@ export function deliveryChart(
   const say = words.delivery.chart;
   const { format } = words;
   const { drawn, remark } = drawnPoints(result, words, suspects);
-  const longest = Math.max(...result.points.map(({ netKg }) => netKg));
+  const longest = max(result.points.map(({ netKg }) => netKg));
   const mass = (kg: number | null) => (kg === null ? null : format.convert(kg, "mass", longest));
   const axes = axesOf(say.turns, say.mass(format.unit("mass", longest)), true);
   const line = result.line.map((place) => ({
@@ -70,7 +71,7 @@ export function deliveryPerTurnChart(
   const shown = (delivery: number | null) =>
     delivery === null ? null : format.convert(delivery, "delivery", value);
   const axes = axesOf(say.turns, say.perTurn(format.unit("delivery", value)), false);
-  const shortest = Math.min(...result.points.map(({ turns }) => turns));
+  const shortest = min(result.points.map(({ turns }) => turns));
   const line = result.line
     .filter(({ turns }) => turns >= shortest / 2)
     .map((place) => ({

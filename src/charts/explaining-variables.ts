@@ -1,3 +1,4 @@
+import { max } from "simple-statistics";
 import type { ExplainingVariables } from "../questions/explaining-variables.ts";
 import type { Words } from "../wording/words.ts";
 import type { ChartSpec } from "./chart-spec.ts";
@@ -91,8 +92,8 @@ function hasBand({ densityLine }: ExplainingVariables): boolean {
 
 function axesOf(fills: ExplainingVariables["fills"], { format, explainingVariables }: Words): Axes {
   const say = explainingVariables.chart;
-  const heaviest = Math.max(...fills.map(({ deliveryKgPerTurn }) => deliveryKgPerTurn));
-  const densest = Math.max(...fills.map(({ bulkDensityKgPerM3 }) => bulkDensityKgPerM3 ?? 0));
+  const heaviest = max(fills.map(({ deliveryKgPerTurn }) => deliveryKgPerTurn));
+  const densest = max(fills.map(({ bulkDensityKgPerM3 }) => bulkDensityKgPerM3 ?? 0));
   const titles = {
     x: say.density(format.unit("density", densest)),
     y: say.delivery(format.unit("delivery", heaviest)),

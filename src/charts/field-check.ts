@@ -1,3 +1,4 @@
+import { max } from "simple-statistics";
 import type { CheckedField, FieldCheck } from "../questions/field-check.ts";
 import type { Estimate } from "../results/estimate.ts";
 import type { Words } from "../wording/words.ts";
@@ -19,7 +20,7 @@ const kinds: readonly Kind[] = ["field", "predicted", "intended"];
  */
 export function fieldCheckChart(result: FieldCheck, words: Words): ChartSpec {
   const say = words.fieldCheck;
-  const size = Math.max(...result.checks.map(({ rate }) => rate.value));
+  const size = max(result.checks.map(({ rate }) => rate.value));
   const values = result.checks.flatMap((check, place) =>
     kinds.flatMap((kind) => pointOf(kind, check, say.named(check, place), size, words)),
   );

@@ -1,3 +1,4 @@
+import { max } from "simple-statistics";
 import type { Drift } from "../questions/drift.ts";
 import type { Words } from "../wording/words.ts";
 import type { ChartSpec } from "./chart-spec.ts";
@@ -27,7 +28,7 @@ export function noticingChart(result: Drift, words: Words): ChartSpec | null {
       words: say.point({ shift, chance, fillsSince }),
     })),
   }));
-  const furthest = Math.max(...curves.flatMap(({ values }) => values.map(({ shift }) => shift)));
+  const furthest = max(curves.flatMap(({ values }) => values.map(({ shift }) => shift)));
   const tolerance = 100 * options.tolerance;
   const isShown = tolerance <= furthest;
   const x = (field: string) => ({

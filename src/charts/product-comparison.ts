@@ -1,3 +1,4 @@
+import { max } from "simple-statistics";
 import type { ProductComparison } from "../questions/product-comparison.ts";
 import type { Words } from "../wording/words.ts";
 import type { ChartSpec } from "./chart-spec.ts";
@@ -26,7 +27,7 @@ const fillsAbove = 13;
 export function productEstimatesChart(result: ProductComparison, words: Words): ChartSpec {
   const say = words.productComparison.charts.estimates;
   const { format } = words;
-  const size = Math.max(...result.products.map(({ estimate }) => estimate.value));
+  const size = max(result.products.map(({ estimate }) => estimate.value));
   const shown = (value: number | null | undefined) =>
     value == null ? null : format.convert(value, "delivery", size);
   const means = result.products.map(({ product, fills, estimate }) => ({

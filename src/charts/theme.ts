@@ -47,10 +47,24 @@ export function composedSpec(
   return {
     $schema: "https://vega.github.io/schema/vega-lite/v6.json",
     title: frame.remark == null ? frame.title : { text: frame.title, subtitle: frame.remark },
-    description: frame.remark == null ? frame.description : `${frame.description} ${frame.remark}`,
+    description: frame.description,
     padding: 6,
     config: locale === null ? theme : { ...theme, locale },
   };
+}
+
+/** What a specification is headed by: its title, and the remark beneath; null: it has none. */
+export function headingOf({ title }: ChartSpec): ChartHeading {
+  if (typeof title === "object" && title !== null && "text" in title) {
+    const { text, subtitle } = { subtitle: null, ...title };
+    return { title: String(text), remark: subtitle === null ? null : String(subtitle) };
+  }
+  return { title: typeof title === "string" ? title : "", remark: null };
+}
+
+interface ChartHeading {
+  readonly title: string;
+  readonly remark: string | null;
 }
 
 /** What axis titles and labels take of the width of stacked views. */

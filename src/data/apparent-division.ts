@@ -1,3 +1,4 @@
+import { min } from "simple-statistics";
 import { at } from "../errors/at.ts";
 import { convert } from "../units/convert.ts";
 import { countsOf, differentAmong, type Figure, figureOf, lastPlace, numberOf } from "./figure.ts";
@@ -151,7 +152,7 @@ function readIn(unit: MassUnit, { gross, tare, net }: Shown): ApparentDivision |
   const steps = kinds
     .filter(({ figures }) => differentAmong(figures) > 1)
     .map((kind) => stepOf(kind, loads));
-  const step = steps.length > 0 ? Math.min(...steps) : stepOfAlike(all);
+  const step = steps.length > 0 ? min(steps) : stepOfAlike(all);
   return step === null
     ? null
     : {

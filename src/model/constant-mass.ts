@@ -1,3 +1,4 @@
+import { max, min } from "simple-statistics";
 import { type OffsetFit, testOffset } from "../statistics/constant-offset.ts";
 import { holm } from "../statistics/multiplicity.ts";
 import type { MeterScatter } from "./lent-scatter.ts";
@@ -22,7 +23,7 @@ const smallestTurnsRatio = 2;
 export function constantMassTest(fill: Fill, scatter: MeterScatter): OffsetFit | null {
   const turns = fill.catches.map((row) => row.turns);
   if (turns.length < fewestCatches) return null;
-  if (Math.max(...turns) / Math.min(...turns) < smallestTurnsRatio) return null;
+  if (max(turns) / min(turns) < smallestTurnsRatio) return null;
   const points = fill.catches.map((row) => ({ x: row.turns, y: row.netKg }));
   return testOffset(points, outsideOf(fill, scatter));
 }

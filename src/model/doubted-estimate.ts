@@ -1,3 +1,4 @@
+import { max, min } from "simple-statistics";
 import type { Catch } from "../data/types.ts";
 import { at, lastOf } from "../errors/at.ts";
 import { studentTQuantile } from "../numeric/distributions/student-t.ts";
@@ -152,7 +153,7 @@ function widened(estimated: CatchesEstimate, hull: Hull, level: number): Catches
     interval?.lower ?? value,
     interval?.upper ?? value,
   ]);
-  const half = Math.max(value - Math.min(...ends), Math.max(...ends) - value);
+  const half = Math.max(value - min(ends), max(ends) - value);
   return {
     ...estimated,
     halfWidth: half / value,
@@ -212,7 +213,7 @@ function isSettled(catches: readonly Catch[]): boolean {
 /** Highest less lowest delivery of some catches, over their mean. */
 export function relativeRange(catches: readonly Catch[]): number {
   const deliveries = catches.map(perTurn);
-  return (Math.max(...deliveries) - Math.min(...deliveries)) / mean(deliveries);
+  return (max(deliveries) - min(deliveries)) / mean(deliveries);
 }
 
 function farthestApart(catches: readonly Catch[]): readonly [number, number] {

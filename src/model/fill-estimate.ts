@@ -1,4 +1,4 @@
-import { sum } from "simple-statistics";
+import { max, min, sum } from "simple-statistics";
 import { at } from "../errors/at.ts";
 import { isDust } from "../numeric/rounding-dust.ts";
 import type { Estimate } from "../results/estimate.ts";
@@ -166,7 +166,7 @@ function fillVariance(
 /** Whether a fill's catches are so unequal in turns that the variance law matters. */
 export function turnsDiffer(fill: Pick<Fill, "catches">): boolean {
   const turns = fill.catches.map((row) => row.turns);
-  return Math.max(...turns) / Math.min(...turns) > turnsRatioForRobust;
+  return max(turns) / min(turns) > turnsRatioForRobust;
 }
 
 function readingOf(fill: Fill, fit: ThroughOriginFit, divisionKg: number | null): number | null {

@@ -1,5 +1,6 @@
 import { createReadStream } from "node:fs";
 import Papa from "papaparse";
+import { max } from "simple-statistics";
 import { withoutGuard } from "../data/formula-guard.ts";
 import { type Cell, isBlank, type TableRow } from "../data/table.ts";
 import { quoted } from "./dialect.ts";
@@ -41,7 +42,7 @@ async function entriesAt(
 
 function linesAt({ source, head }: PooledFile, places: readonly number[]) {
   const wanted = new Set(places);
-  const last = Math.max(...places);
+  const last = max(places);
   const found = new Map<number, TableRow>();
   const skipped = head?.rowsBefore ?? 1;
   let record = 0;

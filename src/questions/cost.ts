@@ -1,3 +1,4 @@
+import { min } from "simple-statistics";
 import { stateOfNextFill } from "../model/known-state.ts";
 import { newestFill } from "../model/meters.ts";
 import type { MeterModel } from "../model/model.ts";
@@ -114,7 +115,8 @@ function cheapestOf(points: readonly CostPoint[]): Cost["cheapest"] {
   const priced = points.flatMap(({ catches, totalPerHectare, totalPerSeason }) =>
     totalPerHectare === null ? [] : [{ catches, totalPerHectare, totalPerSeason }],
   );
-  const least = Math.min(...priced.map(({ totalPerHectare }) => totalPerHectare));
+  if (priced.length === 0) return null;
+  const least = min(priced.map(({ totalPerHectare }) => totalPerHectare));
   const cheapest = priced.find(({ totalPerHectare }) => totalPerHectare === least);
   const nearly = priced.find(({ totalPerHectare }) => totalPerHectare <= least * (1 + flatness));
   if (cheapest === undefined || nearly === undefined) return null;

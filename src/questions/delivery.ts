@@ -1,3 +1,4 @@
+import { max } from "simple-statistics";
 import { fanLevels } from "../model/fan.ts";
 import { type Fill, newestFill } from "../model/meters.ts";
 import { estimateOf, type MeterModel } from "../model/model.ts";
@@ -85,7 +86,7 @@ export function delivery(
       }),
     },
     points: pointsOf(fill, estimated),
-    line: deliveryLine(Math.max(...fill.catches.map((row) => row.turns)), line),
+    line: deliveryLine(max(fill.catches.map((row) => row.turns)), line),
     ...checks,
     weightings: weightingsOf(fit),
     cautions: brief.cautions,

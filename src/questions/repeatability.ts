@@ -1,3 +1,4 @@
+import { max } from "simple-statistics";
 import { pooledScatter } from "../model/catch-scatter.ts";
 import type { FillEstimate } from "../model/doubted-estimate.ts";
 import { scatterPrior } from "../model/lent-scatter.ts";
@@ -179,7 +180,7 @@ function stateOf(
     turns,
     delivery: fill.delivery,
     scatter: variance === null ? null : { variance, df },
-    divisionKg: Math.max(...divisions),
+    divisionKg: max(divisions),
     level,
   };
 }

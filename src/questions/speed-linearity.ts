@@ -1,3 +1,4 @@
+import { max, min } from "simple-statistics";
 import type { Span } from "../data/setup.ts";
 import { at } from "../errors/at.ts";
 import type { Meter } from "../model/meters.ts";
@@ -44,7 +45,7 @@ export function speedLinearity(meter: Meter, options: ModelOptions): SpeedLinear
   const groups = speedGroups(meter);
   if (groups.length === 0) return null;
   const speeds = groups.flatMap(({ x }) => x);
-  const caught = { from: Math.min(...speeds), to: Math.max(...speeds) };
+  const caught = { from: min(speeds), to: max(speeds) };
   const reference = referenceSpeed(groups);
   const fit = tellable(speeds.length, caught) ? pooledSlope(groups) : null;
   const slope = fit === null ? null : slopeOf(fit, caught, options.level);

@@ -1,4 +1,5 @@
 import type { ChartSpec } from "../charts/chart-spec.ts";
+import { headingOf } from "../charts/theme.ts";
 import type {
   Block,
   Chart,
@@ -53,11 +54,13 @@ export function list(items: readonly (Text | null)[]): List | null {
  */
 export function chart(name: string, spec: ChartSpec | null): Chart | null {
   if (spec === null) return null;
+  const { title, remark } = headingOf(spec);
   return {
     kind: "chart",
     id: `${name}-chart`,
-    title: String(spec.title),
+    title,
     description: String(spec.description),
+    ...(remark === null ? {} : { caption: remark }),
     spec,
     specFile: `charts/${name}.vl.json`,
   };

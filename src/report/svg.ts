@@ -1,5 +1,6 @@
 import type { Loader, LoggerInterface, View } from "vega";
 import type { ChartSpec } from "../charts/chart-spec.ts";
+import { headingOf } from "../charts/theme.ts";
 import { DrawingError } from "../errors/errors.ts";
 import type { CompiledCharts } from "./svg/chart-shapes.ts";
 import { cleanSvg } from "./svg/clean-svg.ts";
@@ -76,8 +77,9 @@ async function drawn(view: View, id: string, spec: ChartSpec): Promise<string> {
 }
 
 function naming(spec: ChartSpec): { title: string; description: string } {
-  const words = (value: unknown): string => (typeof value === "string" ? value : "");
-  return { title: words(spec.title), description: words(spec.description) };
+  const { title, remark } = headingOf(spec);
+  const said = typeof spec.description === "string" ? spec.description : "";
+  return { title, description: remark === null ? said : `${said} ${remark}` };
 }
 
 /**

@@ -1,4 +1,4 @@
-import { sum } from "simple-statistics";
+import { min, sum } from "simple-statistics";
 import { NumericalError } from "../errors/errors.ts";
 import { requireFinite, requirePositive } from "../numeric/domain.ts";
 import { weightedMean } from "./summary.ts";
@@ -50,7 +50,7 @@ export function inverseVarianceMean(values: readonly StandardValue[]): StandardV
     requirePositive("inverseVarianceMean", "standardUncertainty", standardUncertainty);
   }
   // Weights relative to the sharpest value: squares of tiny uncertainties would overflow.
-  const smallest = Math.min(...values.map(({ standardUncertainty }) => standardUncertainty));
+  const smallest = min(values.map(({ standardUncertainty }) => standardUncertainty));
   const weights = values.map(({ standardUncertainty }) => (smallest / standardUncertainty) ** 2);
   return {
     value: weightedMean(

@@ -1,3 +1,4 @@
+import { max, min } from "simple-statistics";
 import { requireProbability } from "../numeric/domain.ts";
 import { type ChangePoint, changePointCritical, splitContrasts } from "./change-point.ts";
 
@@ -30,14 +31,14 @@ export function changePointInterval(
   const critical = changePointCritical(level, values.length);
   const half = critical * found.standardError;
   const { totalSquares, contrasts } = splitContrasts(values);
-  const best = Math.max(...contrasts.map(({ contrast }) => contrast ** 2));
+  const best = max(contrasts.map(({ contrast }) => contrast ** 2));
   const residualVariance = (totalSquares - best) / found.df;
   const possible = contrasts
     .filter(({ contrast }) => best - contrast ** 2 <= critical ** 2 * residualVariance)
     .map(({ before }) => before);
   return {
     difference: { lower: found.difference - half, upper: found.difference + half },
-    before: { fewest: Math.min(...possible), most: Math.max(...possible) },
+    before: { fewest: min(possible), most: max(possible) },
     level,
   };
 }

@@ -1,4 +1,4 @@
-import { sum } from "simple-statistics";
+import { max, min, sum } from "simple-statistics";
 import { at } from "../errors/at.ts";
 import { chiSquaredLowerTail, chiSquaredUpperTail } from "../numeric/distributions/chi-squared.ts";
 import { normalDensity } from "../numeric/distributions/normal.ts";
@@ -42,7 +42,7 @@ function against(own: EstimatedVariance, others: readonly SpreadVote[]): Deleted
   if (others.length < fewestOtherVariances) return null;
   const laws = lawsOf(others);
   const center = sum(laws.map((law) => law.weight * law.center));
-  const narrowest = Math.min(...laws.map(({ scale }) => scale));
+  const narrowest = min(laws.map(({ scale }) => scale));
   const over = (tail: (x: number, df: number) => number) =>
     sum(
       nodes.map(({ x, weight }) => {
@@ -99,7 +99,7 @@ function lawsOf(logs: readonly SpreadVote[]): readonly Law[] {
       (sum(weights.map((weight) => Math.log(weight))) - Math.log(total) - squares) / 2;
     return { center, scale: Math.sqrt(tau ** 2 + 1 / total), width, likelihood };
   });
-  const most = Math.max(...found.map(({ likelihood }) => likelihood));
+  const most = max(found.map(({ likelihood }) => likelihood));
   const counted = found.map((one) => one.width * Math.exp(one.likelihood - most));
   const all = sum(counted);
   return found

@@ -1,3 +1,4 @@
+import { max } from "simple-statistics";
 import { at } from "../errors/at.ts";
 import { requirePositive, requireWhole } from "../numeric/domain.ts";
 
@@ -85,7 +86,7 @@ export function lastingShiftChance({ before, after, shift }: PlannedShift): Shif
 }
 
 function isAbove(ascending: readonly number[], x: number): boolean {
-  return x > Math.max(...ascending);
+  return x > max(ascending);
 }
 
 /** Linear between neighbours in an ascending list; outside it, the figure at its end. */

@@ -1,3 +1,4 @@
+import { max } from "simple-statistics";
 import { at } from "../errors/at.ts";
 import { NumericalError } from "../errors/errors.ts";
 import { studentTQuantile } from "../numeric/distributions/student-t.ts";
@@ -43,7 +44,7 @@ export function predict(fit: Regression, row: readonly number[]): Prediction {
   const coefficients = [fit.centre, ...fit.slopes].map(({ value }) => value);
   const value = innerProduct(place, coefficients);
   const leverage = quadraticForm(fit.unscaledCovariance, place);
-  const largestLeverage = Math.max(...fit.points.map((point) => point.leverage));
+  const largestLeverage = max(fit.points.map((point) => point.leverage));
   const sd = fit.residualStandardDeviation;
   const factor = sd === null ? null : sd * studentTQuantile((1 + fit.level) / 2, fit.df);
   const half = (variance: number) => (factor === null ? null : factor * Math.sqrt(variance));

@@ -10,8 +10,11 @@ export interface FrameWords {
   /** Before the name of the file that holds a chart's specification. */
   readonly specification: string;
   /** Below the title of a chart that does not draw all there is: how many it draws of how many. */
-  readonly thinned: Readonly<
-    Record<"catches" | "fills" | "influences", (drawn: string, all: string) => string>
-  >;
+  readonly thinned: {
+    /** @param few  of so many one is drawn */
+    readonly catches: (drawn: string, all: string, few: string) => string;
+    readonly fills: (drawn: string, all: string) => string;
+    readonly influences: (drawn: string, all: string) => string;
+  };
   readonly severity: Readonly<Record<Severity, string>>;
 }

@@ -19,8 +19,6 @@ it("refuses shared formulas longer than any program writes, or too many letters 
 });
 
 it("takes no longer for a tag that never ends, whatever it repeats", () => {
-  const start = performance.now();
   for (const repeated of ["shared", "<f ", " t ", " "])
-    expect(calm(`<f shared "array" ${repeated.repeat(60_000)}`)).not.toBeNull();
-  expect(performance.now() - start).toBeLessThan(2_000);
+    expect(calm(`<f shared "array" ${repeated.repeat(500_000)}`)).not.toBeNull();
 });

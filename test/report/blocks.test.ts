@@ -86,3 +86,12 @@ it("a chart takes title and description from its specification", () => {
     specFile: "charts/bin-1-drift.vl.json",
   });
 });
+
+it("a chart shows the remark beneath its title as a caption", () => {
+  const title = { text: "Drift", subtitle: "500 of 2,000 fills are drawn." };
+  expect(chart("drift", { title, description: "Fills." })).toMatchObject({
+    title: "Drift",
+    caption: "500 of 2,000 fills are drawn.",
+    description: "Fills.",
+  });
+});

@@ -1,3 +1,4 @@
+import { min } from "simple-statistics";
 import { NumericalError } from "../../errors/errors.ts";
 import {
   finiteResult,
@@ -98,7 +99,7 @@ function kindsOf(loadings: readonly number[]): readonly Kind[] {
 
 /** Chance that one of the comparisons leaves ±reach, their common standard error being known. */
 function chanceOutside(reach: number, kinds: readonly Kind[]): number {
-  const narrowest = Math.min(...kinds.map(({ own }) => own));
+  const narrowest = min(kinds.map(({ own }) => own));
   const step = Math.max(finestStep, relativeStep * narrowest);
   // The integrand is even in z: the positive half is done and doubled, z = 0 counts once.
   let total = 0.5 * chanceGiven(0, reach, kinds) * density(0);

@@ -1,3 +1,4 @@
+import { max } from "simple-statistics";
 import type { CurvePoint, NextCatchCurve } from "../../model/next-catch-curve.ts";
 import { powerOfTen } from "../../units/power-of-ten.ts";
 
@@ -38,7 +39,7 @@ export function drawnCurve({ points }: NextCatchCurve, tolerance: number): Drawn
       : [{ point, halfWidth: point.halfWidth }],
   );
   if (known.length === 0) return null;
-  const most = Math.max(fewestShown, ...points.map(({ catches }) => catches));
+  const most = max([fewestShown, ...points.map(({ catches }) => catches)]);
   const top =
     room * known.reduce((widest, { halfWidth }) => Math.max(widest, halfWidth), tolerance);
   const x = (catches: number) =>

@@ -1,4 +1,4 @@
-import { sum } from "simple-statistics";
+import { max, min, sum } from "simple-statistics";
 import type { Catch } from "../../data/types.ts";
 import type { Fill } from "../../model/meters.ts";
 import type { FillName } from "../../results/fill-name.ts";
@@ -31,7 +31,7 @@ const pointsOfCircle = 48;
 export function shortAndLongOf(fills: readonly Fill[], level: number): ShortAndLong | null {
   const both = fills.flatMap(({ fill, catches }) => {
     const turns = catches.map((row) => row.turns);
-    const [least, most] = [Math.min(...turns), Math.max(...turns)];
+    const [least, most] = [min(turns), max(turns)];
     if (most < apart * least) return [];
     const middle = Math.sqrt(least * most);
     const short = deliveryOf(catches.filter((row) => row.turns <= middle));
@@ -51,7 +51,7 @@ export function shortAndLongOf(fills: readonly Fill[], level: number): ShortAndL
     };
   });
   const all = [...both, ...outline].flatMap(({ short, long }) => [short, long]);
-  const alike = [Math.min(...all), Math.max(...all)].map((end) => ({ short: end, long: end }));
+  const alike = [min(all), max(all)].map((end) => ({ short: end, long: end }));
   return { fills: both, circle, outline, alike };
 }
 

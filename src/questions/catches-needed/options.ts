@@ -1,3 +1,4 @@
+import { max } from "simple-statistics";
 import { fillPrices } from "../../model/fill-prices.ts";
 import { type ModelOptions, modelOptionsOf } from "../../model/model.ts";
 import { assumedValue } from "../../model/rate-error.ts";
@@ -150,7 +151,7 @@ export function catchesNeededOptions(
   const chosen = resolve(catchesNeededRules, given);
   const { mostCatches, stopping } = chosen;
   const fewest = Object.values(stopping).map((rule: StoppingRule) => rule.fewest);
-  count(Math.max(...fewest))("mostCatches", mostCatches);
+  count(max(fewest))("mostCatches", mostCatches);
   const { varianceLaw = "proportional" } = model;
   return { ...modelOptionsOf(model), varianceLaw, ...chosen };
 }

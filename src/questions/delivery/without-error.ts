@@ -1,3 +1,4 @@
+import { max } from "simple-statistics";
 import { noScatter } from "../../model/lent-scatter.ts";
 import { type Fill, newestFill } from "../../model/meters.ts";
 import type { MeterModel } from "../../model/model.ts";
@@ -21,7 +22,7 @@ export function deliveryWithoutError(
 ): Delivery {
   const { bin, product, takenAt, delivery: value } = fill;
   const turns = typicalTurns(fill);
-  const longest = Math.max(...fill.catches.map((row) => row.turns));
+  const longest = max(fill.catches.map((row) => row.turns));
   return {
     kind: "delivery",
     bin,

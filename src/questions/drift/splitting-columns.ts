@@ -1,3 +1,4 @@
+import { max, min } from "simple-statistics";
 import { columnByName } from "../../data/column-kinds.ts";
 import type { Catch } from "../../data/types.ts";
 import { at, lastOf } from "../../errors/at.ts";
@@ -117,7 +118,7 @@ function overlap({ levels }: Split): boolean {
   return levels.some((level, i) => {
     const above = levels[i + 1];
     if (above === undefined) return false;
-    return Math.max(...deliveriesOf(level.fills)) >= Math.min(...deliveriesOf(above.fills));
+    return max(deliveriesOf(level.fills)) >= min(deliveriesOf(above.fills));
   });
 }
 

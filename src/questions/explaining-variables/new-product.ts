@@ -1,3 +1,4 @@
+import { max, min } from "simple-statistics";
 import type { ProductGroup } from "../../model/product-groups.ts";
 import { tEstimate } from "../../model/t-estimate.ts";
 import type { Estimate } from "../../results/estimate.ts";
@@ -38,7 +39,7 @@ export function predictNewProduct(
   level: number,
 ): NewProductPrediction {
   const densities = productDensities(groups);
-  const [lowest, highest] = [Math.min(...densities), Math.max(...densities)];
+  const [lowest, highest] = [min(densities), max(densities)];
   const line = fit === null ? null : lineAt(fit, density, level);
   return {
     densityKgPerM3: density,
@@ -58,7 +59,7 @@ export function densityLine(
   level: number,
 ): readonly DensityLinePoint[] {
   const densities = [...productDensities(groups), ...(wanted === null ? [] : [wanted])];
-  const [lowest, highest] = [Math.min(...densities), Math.max(...densities)];
+  const [lowest, highest] = [min(densities), max(densities)];
   if (!(highest > lowest)) return [];
   const margin = beyond * (highest - lowest);
   const start = Math.max(0, lowest - margin);

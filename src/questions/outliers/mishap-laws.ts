@@ -1,4 +1,4 @@
-import { sampleVariance } from "simple-statistics";
+import { max, min, sampleVariance } from "simple-statistics";
 import type { Catch, MassUnit } from "../../data/types.ts";
 import type { Mishap } from "../../results/mishap.ts";
 import type { PredictingLine } from "../../statistics/predicting-line.ts";
@@ -136,8 +136,8 @@ function tareLaws(doubt: CatchInDoubt): readonly MishapLaw[] {
 function unknownTare(expectedKg: number, row: Catch, sign: 1 | -1): Partial<Place> {
   const ends = [unknownTareKg.from, unknownTareKg.to].map((kg) => expectedKg + sign * kg);
   return {
-    fromKg: Math.min(...ends),
-    toKg: Math.max(...ends),
+    fromKg: min(ends),
+    toKg: max(ends),
     massKg: sign * (row.netKg - expectedKg),
   };
 }

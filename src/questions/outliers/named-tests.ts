@@ -1,3 +1,4 @@
+import { max, min } from "simple-statistics";
 import type { Catch } from "../../data/types.ts";
 import type { Fill } from "../../model/meters.ts";
 import { relativeDust } from "../../numeric/rounding-dust.ts";
@@ -68,10 +69,10 @@ export function namedTests(
 
 function whenTied(catches: readonly Catch[], divisionKg: number | null): NoNamedTest | null {
   const deliveries = catches.map(({ netKg, turns }) => netKg / turns);
-  const turns = Math.max(...catches.map((row) => row.turns));
-  const apartKg = (Math.max(...deliveries) - Math.min(...deliveries)) * turns;
-  const stepKg = Math.max(...catches.map((row) => row.divisionKg ?? divisionKg ?? 0));
-  const sizeKg = Math.max(...catches.map(({ netKg }) => Math.abs(netKg)));
+  const turns = max(catches.map((row) => row.turns));
+  const apartKg = (max(deliveries) - min(deliveries)) * turns;
+  const stepKg = max(catches.map((row) => row.divisionKg ?? divisionKg ?? 0));
+  const sizeKg = max(catches.map(({ netKg }) => Math.abs(netKg)));
   const dustKg = relativeDust * sizeKg;
   const tied = apartKg < Math.max(stepKg - dustKg, dustKg);
   return tied ? "weights tie at the scale's step" : null;

@@ -1,3 +1,4 @@
+import { max, min } from "simple-statistics";
 import { at } from "../../errors/at.ts";
 import {
   type Caution,
@@ -110,7 +111,7 @@ function aboutLaw({ lawful, target }: Uncautioned, say: Say): Caution[] {
 function aboutMeterSpeed({ meterSpeeds, caughtTurnsPerMin }: Uncautioned, say: Say): Caution[] {
   const needed = meterSpeeds.map(({ turnsPerMin }) => turnsPerMin.value);
   if (needed.length === 0) return [];
-  const [lower, upper] = [Math.min(...needed), Math.max(...needed)];
+  const [lower, upper] = [min(needed), max(needed)];
   if (caughtTurnsPerMin === null) return [say("meter-speed-not-recorded", { lower, upper })];
   const { from, to } = caughtTurnsPerMin;
   if (lower >= from / slack && upper <= to * slack) return [];

@@ -1,3 +1,4 @@
+import { max, min } from "simple-statistics";
 import type { DriveSetup } from "../../data/setup.ts";
 import { rateOfTurns, travelSpeed, turnsPerHectareOfSpeed } from "../../units/rates.ts";
 import type { RateBasis } from "./rates.ts";
@@ -19,7 +20,7 @@ export function reachOf(
   if (drive?.kind === "motor") return reachOfMotor(drive, basis, turnsPerHectare);
   if (steps.length === 0) return null;
   const rates = steps.map(({ rate }) => rate.value);
-  return { rates: rangeOf(Math.min(...rates), Math.max(...rates)), speedsKmPerH: null };
+  return { rates: rangeOf(min(rates), max(rates)), speedsKmPerH: null };
 }
 
 function reachOfMotor(

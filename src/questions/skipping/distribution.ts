@@ -1,3 +1,4 @@
+import { max } from "simple-statistics";
 import type { FillsTogether } from "../../model/across-fills.ts";
 import {
   type AssumedSetting,
@@ -126,7 +127,7 @@ function compare(farthest: number | null): CommonPractice["compared"] {
 
 /** The density over four scales each way and a little beyond the largest limit; every limit is a place of its own. */
 export function densityOf(law: ErrorLaw, limits: readonly number[]): readonly DensityPoint[] {
-  const reach = beyondLimit * Math.max(...limits);
+  const reach = beyondLimit * max(limits);
   const from = Math.min(law.location - scalesShown * law.scale, -reach);
   const to = Math.max(law.location + scalesShown * law.scale, reach);
   const even = Array.from(

@@ -1,3 +1,4 @@
+import { max, min } from "simple-statistics";
 import type { Span } from "../../data/setup.ts";
 import type { Interval } from "../../results/estimate.ts";
 import type { SpeedLinePoint, SpeedSlope, SpeedsWithinTolerance } from "./result.ts";
@@ -18,8 +19,8 @@ export function speedLine(
     return {
       turnsPerMin,
       relative: 1 + estimate.value * away,
-      lower: Math.min(...ends),
-      upper: Math.max(...ends),
+      lower: min(ends),
+      upper: max(ends),
     };
   });
 }

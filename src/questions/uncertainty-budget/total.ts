@@ -1,3 +1,4 @@
+import { max } from "simple-statistics";
 import { at } from "../../errors/at.ts";
 import { studentTQuantile } from "../../numeric/distributions/student-t.ts";
 import {
@@ -58,7 +59,7 @@ export function totalOf(
   const alone = budget.contributions.map(
     ({ contribution, df }) => studentTQuantile((1 + level) / 2, df ?? Infinity) * contribution,
   );
-  const expanded = Math.max(budget.expanded, ...alone);
+  const expanded = max([budget.expanded, ...alone]);
   const coverageFactor = expanded > budget.expanded ? expanded / combined : budget.coverageFactor;
   return { combined, effectiveDf, coverageFactor, expanded };
 }

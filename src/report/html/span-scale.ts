@@ -1,3 +1,4 @@
+import { max } from "simple-statistics";
 import type { SpanToTolerance } from "../document.ts";
 import { escapeHtml } from "./escape.ts";
 
@@ -23,7 +24,7 @@ function scaleOf(span: SpanToTolerance): Position {
   const { lower, upper } = span.band;
   const middle = (lower + upper) / 2;
   const values = [lower, upper, span.estimate, span.lower ?? lower, span.upper ?? upper];
-  const reach = Math.max(...values.map((value) => Math.abs(value - middle)));
+  const reach = max(values.map((value) => Math.abs(value - middle)));
   const half = Math.max(reach * 1.06, upper - lower) || 1;
   const usable = area.width / 2 - area.inset;
   return (value) => round(area.width / 2 + ((value - middle) / half) * usable);

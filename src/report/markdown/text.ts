@@ -1,3 +1,4 @@
+import { max } from "simple-statistics";
 import type { Inline, Text } from "../document.ts";
 import { printable } from "../printable.ts";
 
@@ -41,7 +42,7 @@ function codeSpan(text: string): string {
   const line = printable(text)
     .replace(/[\t\n\r ]+/g, " ")
     .replaceAll("|", "\\|");
-  const longest = Math.max(0, ...(line.match(/`+/g) ?? []).map((run) => run.length));
+  const longest = max([0, ...(line.match(/`+/g) ?? []).map((run) => run.length)]);
   const fence = "`".repeat(longest + 1);
   const padding = longest > 0 ? " " : "";
   return `${fence}${padding}${line}${padding}${fence}`;

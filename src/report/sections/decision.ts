@@ -44,6 +44,7 @@ export function decisionLines(
       doNotSkip: null,
     };
   const findings = findingsOf(decision, answers, analysis.cautions);
+  const several = findings.filter((found) => catchOf(found) !== null).length > 1;
   return {
     mark: say.marks[decision.action],
     tone: toneOf(decision, findings),
@@ -52,7 +53,7 @@ export function decisionLines(
     why: [
       ...worthWords(answers, decision, words),
       // One finding may come from several questions.
-      ...new Set(findings.map((found) => whyWords(found, words))),
+      ...new Set(findings.map((found) => whyWords(found, several, words))),
       ...answers.answered.flatMap((one) =>
         answeredWords(one, hereOf(answers, analysis.cautions), words),
       ),
@@ -155,10 +156,23 @@ function worthWords(
   return action === "set" && spared !== null ? [words.decision.go(spared)] : [];
 }
 
-function whyWords(found: Caution, words: Pick<PageWords, "cautions" | "decision">): string {
+/** @param several  whether more than one catch is spoken of, so that each needs its number */
+function whyWords(
+  found: Caution,
+  several: boolean,
+  words: Pick<PageWords, "cautions" | "decision">,
+): string {
   const sentence = cautionSentence(found, words);
+  const number = several ? catchOf(found) : null;
+  const named = number === null ? sentence : words.decision.ofCatch(number, sentence);
   const endings = endingsOf(found.code);
-  return endings.length === 0 ? sentence : `${sentence} ${words.decision.ends(endings)}`;
+  return endings.length === 0 ? named : `${named} ${words.decision.ends(endings)}`;
+}
+
+/** The catch that a finding is about; null: more than one, or none. */
+function catchOf({ where: { catches } }: Caution): number | null {
+  const [first = null, ...others] = catches;
+  return others.length === 0 ? first : null;
 }
 
 function answeredWords(

@@ -1,3 +1,4 @@
+import { max } from "simple-statistics";
 import { deliveryChart, deliveryPerTurnChart } from "../../charts/delivery.ts";
 import type { Delivery } from "../../questions/delivery.ts";
 import type { Words } from "../../wording/words.ts";
@@ -39,7 +40,7 @@ export function deliverySection(
 
 function catchTable(result: Delivery, { format, delivery }: Words, id: string) {
   const say = delivery.table;
-  const longest = Math.max(...result.points.map(({ netKg }) => netKg));
+  const longest = max(result.points.map(({ netKg }) => netKg));
   const unit = format.unit("mass", longest);
   const mass = (kg: number) => format.number(kg, "mass", longest);
   return table({

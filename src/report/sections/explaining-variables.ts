@@ -1,3 +1,4 @@
+import { max } from "simple-statistics";
 import { explainingVariablesChart } from "../../charts/explaining-variables.ts";
 import type { ExplainingVariables } from "../../questions/explaining-variables/result.ts";
 import type { Words } from "../../wording/words.ts";
@@ -33,8 +34,8 @@ function volumeTable(result: ExplainingVariables, words: Words, id: string) {
   const { format, explainingVariables } = words;
   const say = explainingVariables.volumeTable;
   const { products } = result.density;
-  const delivery = Math.max(...products.map((one) => one.deliveryKgPerTurn));
-  const density = Math.max(...products.map((one) => one.densityKgPerM3));
+  const delivery = max(products.map((one) => one.deliveryKgPerTurn));
+  const density = max(products.map((one) => one.densityKgPerM3));
   const error = smallestError(products.map(({ volume }) => volume));
   return table({
     id: `${id}-volumes`,

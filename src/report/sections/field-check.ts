@@ -1,3 +1,4 @@
+import { max } from "simple-statistics";
 import { fieldCheckChart } from "../../charts/field-check.ts";
 import type { CheckedField, FieldCheck } from "../../questions/field-check.ts";
 import type { Words } from "../../wording/words.ts";
@@ -24,7 +25,7 @@ export function fieldCheckSection(result: FieldCheck, words: Words, id: string):
 function checkTable(result: FieldCheck, words: Words, id: string) {
   const { format } = words;
   const say = words.fieldCheck.table;
-  const largest = Math.max(...result.checks.map(({ usedKg }) => usedKg));
+  const largest = max(result.checks.map(({ usedKg }) => usedKg));
   const rateUnit = format.unit("rate", 1);
   const runningFactors = runningBy(result);
   const signed = (value: number | undefined) =>

@@ -1,3 +1,4 @@
+import { max } from "simple-statistics";
 import { influenceChart, influencesShown, residualsChart } from "../../charts/outliers.ts";
 import type { Outliers } from "../../questions/outliers.ts";
 import type { Words } from "../../wording/words.ts";
@@ -39,7 +40,7 @@ function catchTable(result: Outliers, words: Words, id: string) {
   const ofToday = result.catches.filter(({ fill }) => fill === result.today.fill);
   const changes = new Map(result.influence.map((one) => [one.catch, one.relativeChange] as const));
   const remark = influencesShown(result, words);
-  const largest = Math.max(...ofToday.map(({ netKg }) => netKg));
+  const largest = max(ofToday.map(({ netKg }) => netKg));
   const unit = format.unit("mass", largest);
   const orUnknown = (value: number | null | undefined, said: (known: number) => string) =>
     value == null ? say.unknown : said(value);

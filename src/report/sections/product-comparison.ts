@@ -1,3 +1,4 @@
+import { max } from "simple-statistics";
 import { productEstimatesChart } from "../../charts/product-comparison.ts";
 import { productContrastsChart } from "../../charts/product-contrasts.ts";
 import type { ProductComparison } from "../../questions/product-comparison/result.ts";
@@ -175,7 +176,7 @@ function scatterTable({ scatter }: ProductComparison, words: Words, id: string) 
 }
 
 function largestDelivery({ products }: ProductComparison): number {
-  return Math.max(...products.map(({ estimate }) => estimate.value));
+  return max(products.map(({ estimate }) => estimate.value));
 }
 
 /** Both limits in words; null where one is not known. */

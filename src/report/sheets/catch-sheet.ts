@@ -1,3 +1,4 @@
+import { max } from "simple-statistics";
 import type { Analysis } from "../../analysis/analyse.ts";
 import { keyColumns } from "../../data/column-kinds.ts";
 import { fillKey } from "../../data/identity.ts";
@@ -127,7 +128,7 @@ export function catchSheetOfLog(
       });
       const filling = fillKey(newest);
       const ofFill = caught.filter((one) => fillKey(one) === filling);
-      const last = Math.max(...ofFill.map((one) => one.catch));
+      const last = max(ofFill.map((one) => one.catch));
       return Array.from({ length: decision?.catches?.further ?? 0 }, (_, place) => ({
         ...Object.fromEntries(used.map((name) => [name, newest[name]])),
         bin: newest.bin,

@@ -1,3 +1,4 @@
+import { max } from "simple-statistics";
 import type { ChartSpec } from "../../charts/chart-spec.ts";
 import { axisRoom } from "../../charts/theme.ts";
 
@@ -21,7 +22,7 @@ export function canRefit(spec: ChartSpec): boolean {
 /** The width of the whole drawing; null: it is as wide as its parts turn out. */
 export function outerWidth(spec: ChartSpec): number | null {
   const stacked = stackedViews(spec);
-  if (stacked !== null) return Math.max(...stacked.map(({ width }) => width)) + axisRoom;
+  if (stacked !== null) return max(stacked.map(({ width }) => width)) + axisRoom;
   return typeof spec.width === "number" && !composed.some((key) => key in spec) ? spec.width : null;
 }
 

@@ -10,6 +10,7 @@ export const decision: typeof english = {
     lookFirst: (at) => `Erst nachsehen: ${at}`,
     lookAtCatches: "es wären mehr Proben nötig, und mehr sind für diese Füllung nicht vorgesehen",
     lookForCause: "Suchen Sie die Ursache.",
+    ofCatch: (number, finding) => `Probe ${number}: ${finding}`,
     noBand: (value) => `bisher ${value}; wie weit das daneben liegen kann, ist nicht bekannt.`,
     notInTheBin: "Jetzt nicht im Tank",
     notInTheBinSentence:

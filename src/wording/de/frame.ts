@@ -8,8 +8,8 @@ export const frame: FrameWords = {
   chart: "Diagramm",
   specification: "Spezifikation",
   thinned: {
-    catches: (drawn, all) =>
-      `Gezeichnet sind ${drawn} von ${all} Proben: von je einigen die höchste und die niedrigste, dazu alle auffälligen.`,
+    catches: (drawn, all, few) =>
+      `Gezeichnet sind ${drawn} von ${all} Proben: von je ${few} eine, dazu die höchste, die niedrigste und alle auffälligen.`,
     fills: (drawn, all) =>
       `Gezeichnet sind ${drawn} von ${all} Füllungen: von je einigen die höchste und die niedrigste, dazu alle auffälligen.`,
     influences: (drawn, all) =>

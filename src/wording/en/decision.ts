@@ -15,6 +15,7 @@ export const decision = {
     /** All catches that a fill is given are taken, and still something asks for more. */
     lookAtCatches: "more catches are wanted, and no more are allowed for this fill",
     lookForCause: "Look for the cause.",
+    ofCatch: (number: number, finding: string) => `Catch ${number}: ${finding}`,
     noBand: (value: string) => `${value} so far; how far off it may be is not known.`,
     notInTheBin: "Not in the bin now",
     notInTheBinSentence: "Another product is in this bin now, so nothing is to be set.",

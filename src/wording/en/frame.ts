@@ -8,8 +8,8 @@ export const frame: FrameWords = {
   chart: "Chart",
   specification: "specification",
   thinned: {
-    catches: (drawn, all) =>
-      `${drawn} of ${all} catches are drawn: of every few the highest and the lowest, and all that stand out.`,
+    catches: (drawn, all, few) =>
+      `${drawn} of ${all} catches are drawn: one of every ${few}, the highest, the lowest, and all that stand out.`,
     fills: (drawn, all) =>
       `${drawn} of ${all} fills are drawn: of every few the highest and the lowest, and all that stand out.`,
     influences: (drawn, all) =>

@@ -1,3 +1,4 @@
+import { max } from "simple-statistics";
 import type { CautionFacts } from "../../results/caution.ts";
 import type { OutlierCautionFacts } from "../../results/caution-facts/outliers.ts";
 import type { cautionsCatches as templates } from "../en/cautions-catches.ts";
@@ -105,7 +106,7 @@ export function cautionsCatchesSayings(
         ...besideThem(facts),
       ),
     "catches-disagree": (facts, { catches }) => {
-      const size = Math.max(...facts.pairs.map((pair) => pair.value));
+      const size = max(facts.pairs.map((pair) => pair.value));
       const unit = format.unit("delivery", size);
       const each = facts.pairs.map((pair, i) => {
         const gives = pair.catches.length === 1 ? say.oneGives : say.twoGive;

@@ -1,3 +1,4 @@
+import { max, min } from "simple-statistics";
 import type { Setting } from "../../questions/setting.ts";
 import type { setting } from "../en/setting.ts";
 import type { settingDetail as templates } from "../en/setting-detail.ts";
@@ -34,7 +35,7 @@ export function settingDetailSayings(format: Format, say: typeof templates, shor
       const speeds = meterSpeeds.map(({ turnsPerMin }) => turnsPerMin.value);
       if (speeds.length === 0 || caughtTurnsPerMin === null) return null;
       const facts = {
-        turning: speedSpan(Math.min(...speeds), Math.max(...speeds), format),
+        turning: speedSpan(min(speeds), max(speeds), format),
         caught: speedSpan(caughtTurnsPerMin.from, caughtTurnsPerMin.to, format),
       };
       return ratio === null ? say.meterSpeedAsSet(facts) : say.meterSpeedAtWork(facts);

@@ -1,3 +1,4 @@
+import { min } from "simple-statistics";
 import type {
   BudgetLine,
   BudgetSource,
@@ -158,5 +159,5 @@ export function uncertaintyBudgetSayings(format: Format, say: typeof templates) 
 
 function smallestOf(lines: readonly BudgetLine[]): number {
   const masses = lines.filter(({ unit }) => unit === "kg/turn");
-  return Math.min(...masses.map(({ standardUncertainty }) => standardUncertainty));
+  return min(masses.map(({ standardUncertainty }) => standardUncertainty));
 }

@@ -12,7 +12,8 @@ interface Named {
   readonly takenAt?: string;
 }
 
-const asked = (...rows: readonly Named[]) =>
+const asked = (...rows: readonly Named[]) => askedOf(rows);
+const askedOf = (rows: readonly Named[]) =>
   nearlySameNames(
     countedLog(
       rows.map((row) => aCatch({ turns: 20, netKg: 6, ...row })),
@@ -62,12 +63,10 @@ describe("two names nearly the same", () => {
   });
 
   it("are looked for among many in time that grows with their rows", () => {
-    const rows = Array.from({ length: 12_000 }, (_, i) => ({
+    const rows = Array.from({ length: 120_000 }, (_, i) => ({
       bin: `${i % 2 ? "0" : ""}${1 + (i >> 1)}`,
     }));
-    const begun = performance.now();
-    expect(asked(...rows)).toHaveLength(12_000);
-    expect(performance.now() - begun).toBeLessThan(3000);
+    expect(askedOf(rows)).toHaveLength(120_000);
   });
 
   it("are one where a row fills the gap in the other's fill, on the same day too", () => {

@@ -1,4 +1,5 @@
 import { useSignal } from "@preact/signals";
+import { min } from "simple-statistics";
 import type { CurvePoint } from "../../../model/next-catch-curve.ts";
 import type { BinAnswer } from "../answer.ts";
 import { type DrawnCurve, drawnCurve, size } from "../curve.ts";
@@ -158,5 +159,5 @@ function nearest(
   const { left, width } = event.currentTarget.getBoundingClientRect();
   const x = ((event.clientX - left) / width) * size.width;
   const off = told.map(({ catches }) => Math.abs(curve.x(catches) - x));
-  return off.indexOf(Math.min(...off));
+  return off.indexOf(min(off));
 }
