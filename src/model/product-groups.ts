@@ -37,13 +37,13 @@ export function productGroups(model: Model, blocks: string | null): readonly Pro
  * The block of a fill: its bin, the date of its first catch, or what its catches say in a column of the file.
  *
  * @param by  "bin", "date" or the header of a column
- * @returns   null when unknown, or when catches of the fill disagree
+ * @returns   null when unknown, which an empty cell is too, or when catches of the fill disagree
  */
 export function blockOf(fill: Fill, by: string): string | null {
   if (by === "bin") return fill.bin;
   if (by === "date") return fill.takenAt?.slice(0, 10) ?? null;
-  const labels = new Set(fill.catches.map((row) => row.extra[by] ?? null));
-  return labels.size === 1 ? ([...labels][0] ?? null) : null;
+  const [label = "", ...others] = new Set(fill.catches.map((row) => row.extra[by] ?? ""));
+  return label === "" || others.length > 0 ? null : label;
 }
 
 /** Everything that could be named as a block in these catches: the bin, the date and every column of the file's own. */

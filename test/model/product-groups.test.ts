@@ -57,6 +57,16 @@ describe("fills by product", () => {
     ]);
   });
 
+  it("are in no block where its cell is empty, which is no name that fills could share", () => {
+    const empty = fitModel([
+      ...rows("wheat", 1, [6, 6.1], ""),
+      ...rows("oat", 1, [5, 5.2], ""),
+      ...rows("oat", 2, [5, 5.2], "north"),
+    ]);
+    const blocks = productGroups(empty, "field").flatMap(({ fills }) => fills);
+    expect(blocks.map(({ block }) => block)).toEqual([null, null, "north"]);
+  });
+
   it("are in blocks by bin, by day, or by what a column says of all catches alike", () => {
     const [meter] = model.meters;
     const fill = present(present(meter).fills[1]);

@@ -11,6 +11,7 @@ import {
 import type { Fill } from "../../model/meters.ts";
 import { remarkOf } from "../../model/screening/remark.ts";
 import { studentTQuantile } from "../../numeric/distributions/student-t.ts";
+import { groupBy } from "../../numeric/group-by.ts";
 import { isDust } from "../../numeric/rounding-dust.ts";
 import {
   type Caution,
@@ -89,17 +90,27 @@ function aboutNumberOfCatches(findings: DeliveryFindings, say: Say): Caution[] {
     found.push(say("one-catch", {}));
   if (n === 2 && scatter.source === "own")
     found.push(say("two-catches", { widthFactor: studentTQuantile((1 + level) / 2, 1) }));
-  const outlets = new Set(fill.weighings.flatMap(({ outlet }) => outlet ?? []));
-  if (outlets.size > 0)
-    found.push(
-      say("outlets-in-catches", {
-        outlets: outlets.size,
-        addedUp: fill.catches.every(({ outlet }) => outlet === null),
-      }),
-    );
+  const outlets = outletsIn(fill.weighings).size;
+  if (outlets > 0)
+    found.push(say(isWhole(fill) ? "outlets-in-catches" : "outlets-not-whole", { outlets }));
   if (scatter.source === "lent" && scatter.lentBy.meters === 0 && scatter.df < comfortableDf)
     found.push(say("few-degrees-of-freedom", { df: scatter.df }));
   return found;
+}
+
+function outletsIn(weighings: Fill["weighings"]): ReadonlySet<string> {
+  return new Set(weighings.flatMap(({ outlet }) => outlet ?? []));
+}
+
+/** Whether every catch that names outlets has all that the fill names, and more than one: one alone may be any part. */
+function isWhole({ weighings }: Pick<Fill, "weighings">): boolean {
+  const outlets = outletsIn(weighings).size;
+  return (
+    outlets > 1 &&
+    [...groupBy(weighings, (row) => row.catch).values()].every((rows) =>
+      [0, outlets].includes(outletsIn(rows).size),
+    )
+  );
 }
 
 function aboutScale(findings: DeliveryFindings, say: Say): Caution[] {

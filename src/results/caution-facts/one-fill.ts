@@ -30,8 +30,10 @@ export interface OneFillCautionFacts {
   /** The bin's catches scatter more, or less, than those of the other bins that lend to it. */
   readonly "catches-wilder-than-bins": { readonly pValue: number };
   readonly "catches-calmer-than-bins": { readonly pValue: number };
-  /** Outlets weighed apart: added up to catches of the meter, or, where each catch has one outlet, not whole. */
-  readonly "outlets-in-catches": { readonly outlets: number; readonly addedUp: boolean };
+  /** Outlets weighed apart, all of them in every catch, and added up. */
+  readonly "outlets-in-catches": { readonly outlets: number };
+  /** Outlets of which some catches lack some, or a single one: part of what the meter delivers. */
+  readonly "outlets-not-whole": { readonly outlets: number };
   readonly "weighting-by-name": { readonly law: string; readonly usualKgPerTurn: number };
 }
 
@@ -53,5 +55,10 @@ export const oneFillStandings = {
   "catches-wilder-than-bins": { severity: "doubt", asks: "to-know" },
   "catches-calmer-than-bins": { severity: "note", asks: "to-know" },
   "outlets-in-catches": { severity: "doubt", asks: "to-know" },
+  "outlets-not-whole": {
+    severity: "serious",
+    asks: "look-first",
+    endedBy: ["corrected", "answered"],
+  },
   "weighting-by-name": { severity: "note", asks: "to-know" },
 } as const satisfies Readonly<Record<keyof OneFillCautionFacts, Standing>>;

@@ -6,10 +6,6 @@ const { degrees } = nouns;
 
 /** Cautions about the catches of one fill. */
 export const cautionsOneFill: typeof english = {
-  labels: {
-    outletsAddedUp: (outlets) =>
-      `${outlets} Ausläufe wurden einzeln gewogen; ihre Massen sind zusammengezählt, das ist also der Austrag dieser Ausläufe zusammen. Der des Dosierers ist es nur, wenn er keine anderen speist.`,
-  },
   "one-catch": () => "Eine Probe gibt einen Wert, aber keine Vorstellung von seinem Fehler.",
   "one-catch-lent": (f) =>
     `Nur eine Probe; wie stark sie streut, ist von ${lenders(f)} bekannt (${degrees(f.df)}).`,
@@ -42,7 +38,9 @@ export const cautionsOneFill: typeof english = {
   "catches-calmer-than-bins": (p) =>
     `Die Proben dieses Tanks streuen weniger als die der Dosierer, die ihm leihen (${p}): Die Angabe für sich allein passt hier vielleicht besser.`,
   "outlets-in-catches": (f) =>
-    `Diese Proben stammen aus ${f.outlets === 1 ? "einem Auslauf" : `${f.outlets} Ausläufen, die nicht alle in jeder Probe sind`}: Das ist nicht der Austrag des ganzen Dosierers.`,
+    `${f.outlets} Ausläufe wurden einzeln gewogen; ihre Massen sind zusammengezählt, das ist also der Austrag dieser Ausläufe zusammen. Der des Dosierers ist es nur, wenn er keine anderen speist.`,
+  "outlets-not-whole": (f) =>
+    `Diese Proben stammen aus ${f.outlets === 1 ? "einem Auslauf; speist der Dosierer noch andere, so ist das" : `${f.outlets} Ausläufen, die nicht alle in jeder Probe sind; das ist`} nicht der Austrag des ganzen Dosierers. Geben Sie allen Ausläufen einer Probe dieselbe Probennummer, oder fangen Sie sie zusammen auf.`,
   "weighting-by-name": (usual) =>
     `Eine andere Gewichtung war gewünscht; die übliche (Summe der Massen durch Summe der Umdrehungen) ergibt ${usual}.`,
 };

@@ -52,6 +52,7 @@ export const decision: typeof english = {
     "json-keys-repeated": (f) => `Zeile ${f.line} nennt „${f.first}“ zweimal`,
     "needed-not-computed": (f) => `„${questions[f.question]}“ ließ sich nicht berechnen`,
     "constant-mass": (mass) => `etwa ${mass} scheinen in jeder Probe zu stecken`,
+    "outlets-not-whole": () => "die Proben sind nicht vom ganzen Dosierer",
     "suspect-catch": (f) => `Probe ${f.named} liegt ${f.off} daneben`,
     "catches-disagree": (f) => `die Proben ${f.named} liegen ${f.apart} auseinander`,
     "two-disagree": (apart) => `die beiden Proben liegen ${apart} auseinander`,

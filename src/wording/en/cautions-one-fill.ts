@@ -8,10 +8,6 @@ type Constant = Facts<"mass" | "p" | "without", "range">;
 
 /** Cautions about the catches of one fill. */
 export const cautionsOneFill = {
-  labels: {
-    outletsAddedUp: (outlets: number) =>
-      `${outlets} outlets were weighed apart; their masses are added up, so this is the delivery of those outlets together. It is the meter's only if they are all it feeds.`,
-  },
   "one-catch": () => "One catch gives a value but no idea of its error.",
   "one-catch-lent": (f: Numbers<"df"> & LenderFacts) =>
     `One catch only; how much it scatters is known from ${lenders(f)} (${degrees(f.df)}).`,
@@ -44,7 +40,9 @@ export const cautionsOneFill = {
   "catches-calmer-than-bins": (p: string) =>
     `This bin's catches scatter less than those of the meters that lend to it (${p}): the figure by itself may suit it better.`,
   "outlets-in-catches": (f: Counts<"outlets">) =>
-    `These catches come from ${f.outlets === 1 ? "one outlet" : `${f.outlets} outlets, not all of them in every catch`}: this is not the delivery of the whole meter.`,
+    `${f.outlets} outlets were weighed apart; their masses are added up, so this is the delivery of those outlets together. It is the meter's only if they are all it feeds.`,
+  "outlets-not-whole": (f: Counts<"outlets">) =>
+    `These catches come from ${f.outlets === 1 ? "one outlet; unless the meter feeds no other" : `${f.outlets} outlets, not all of them in every catch`}, this is not the delivery of the whole meter. Give all outlets of one catch the same catch number, or catch them together.`,
   "weighting-by-name": (usual: string) =>
     `Another weighting was asked for; the usual one (sum of mass over sum of turns) gives ${usual}.`,
 };

@@ -61,6 +61,7 @@ export const decision = {
     "needed-not-computed": (f: { readonly question: Question }) =>
       `"${questions[f.question]}" could not be computed`,
     "constant-mass": (mass: string) => `about ${mass} seem to be in every catch`,
+    "outlets-not-whole": () => "the catches are not of the whole meter",
     "suspect-catch": (f: Facts<"named" | "off">) => `catch ${f.named} stands ${f.off} off`,
     "catches-disagree": (f: Facts<"named" | "apart">) => `catches ${f.named} lie ${f.apart} apart`,
     "two-disagree": (apart: string) => `the two catches lie ${apart} apart`,

@@ -9,7 +9,7 @@ import { numbered } from "./numbered.ts";
 /** About the catches of one fill. A code that is not here carries no figures: its facts go to the sentence as they are. */
 export function cautionsOneFillSayings(
   format: Format,
-  { labels, ...say }: typeof templates,
+  say: typeof templates,
 ): CautionSentences<OneFillCautionFacts> {
   const mass = (kg: number) => format.value(kg, "mass");
   const delivery = (kgPerTurn: number) => format.value(kgPerTurn, "delivery");
@@ -45,8 +45,6 @@ export function cautionsOneFillSayings(
     "scatter-differs": p(say["scatter-differs"]),
     "catches-wilder-than-bins": p(say["catches-wilder-than-bins"]),
     "catches-calmer-than-bins": p(say["catches-calmer-than-bins"]),
-    "outlets-in-catches": ({ outlets, addedUp }) =>
-      addedUp ? labels.outletsAddedUp(outlets) : say["outlets-in-catches"]({ outlets }),
     "weighting-by-name": ({ usualKgPerTurn }) => say["weighting-by-name"](delivery(usualKgPerTurn)),
   };
 }
