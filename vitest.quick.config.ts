@@ -7,6 +7,7 @@ export default defineConfig({
     include: ["test/**/*.test.ts"],
     exclude: [...configDefaults.exclude, ...Object.keys(slow), ...leisurely, ...replacing],
     testTimeout: 60_000,
+    hookTimeout: 60_000,
     maxWorkers: "100%",
     isolate: false,
   },

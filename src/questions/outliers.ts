@@ -3,15 +3,15 @@ import { lastOf } from "../errors/at.ts";
 import type { PooledScatter } from "../model/catch-scatter.ts";
 import { newestFill } from "../model/meters.ts";
 import { estimateOf, type MeterModel } from "../model/model.ts";
-import { type FillFinding, levels } from "../model/screening/finding.ts";
+import { type FillFinding, isUnchecked, levels } from "../model/screening/finding.ts";
 import { relativeHalfWidth } from "../model/t-estimate.ts";
 import { requireModelOptions } from "../results/options.ts";
 import type { OutsideVariance } from "../statistics/constant-offset.ts";
 import { outliersCautions } from "./outliers/cautions.ts";
 import { judgeFill, judgeStandingOut } from "./outliers/judged-fill.ts";
 import { leftOutOf } from "./outliers/left-out.ts";
-import { influenceOfEach } from "./outliers/refit.ts";
-import type { Outliers, OutliersOptions } from "./outliers/result.ts";
+import { influenceOf, influenceOfEach } from "./outliers/refit.ts";
+import type { Influence, Outliers, OutliersOptions } from "./outliers/result.ts";
 import { screeningInBrief, screeningOf } from "./outliers/screening.ts";
 import { pairOf, suspectsOf } from "./outliers/suspects.ts";
 
@@ -114,6 +114,7 @@ function foundIn(meter: MeterModel, options: OutliersOptions, isExplained: boole
     product: meter.product,
     today: screeningInBrief(lastOf(findings)),
     suspects: judged.flatMap((one) => suspectsOf(meter, one, options, isExplained)),
+    withoutBoth: withoutBoth(meter, lastOf(findings), options),
     pairs: judged.flatMap((one) => pairOf(one) ?? []),
     disagree: estimateOf(meter, newestFill(meter), options).disagree,
     nextFill: {
@@ -130,6 +131,15 @@ function foundIn(meter: MeterModel, options: OutliersOptions, isExplained: boole
     ),
   };
   return { ...found, cautions: outliersCautions(found) };
+}
+
+function withoutBoth(
+  meter: MeterModel,
+  { fill, isPair, inFill }: FillFinding,
+  options: OutliersOptions,
+): Influence | null {
+  const unchecked = inFill.filter(isUnchecked);
+  return isPair || unchecked.length < 2 ? null : influenceOf(meter, fill, unchecked, options);
 }
 
 function somethingStandsOut({ inFill, inLog, setAside }: FillFinding): boolean {

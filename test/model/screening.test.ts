@@ -268,6 +268,20 @@ it("finds up to one of four catches, and up to two of five, before it says there
   expect(found([6, 6.01, 6.02, 6.01]).inFill).toEqual([]);
 });
 
+it("says that there may be more where catches that are alone in the log scatter grossly and hide each other", () => {
+  const alone = (...given: readonly number[]) =>
+    findInFill(present(metersIn(fillOf(1, given))[0]?.fills[0]), null, true, {
+      divisionKg: null,
+      testsInLog: given.length,
+    });
+  const hidden = [6.3, 6.5, 6.4, 6.42, 6.45, 9.8, 3.2, 12.8];
+  expect(alone(...hidden)).toMatchObject({ inFill: [], moreThanCanBeTold: true });
+  // R: sd(x)/mean(x) is .08932 and .09012.
+  expect(alone(9, 10, 11, 9, 10.6, 10.85).moreThanCanBeTold).toBe(false);
+  expect(alone(9, 10, 11, 9, 10.6, 10.9).moreThanCanBeTold).toBe(true);
+  expect(alone(6.3, 6.5, 6.4, 6.42, 6.45).moreThanCanBeTold).toBe(false);
+});
+
 it("flags what the whole test flags, however many fills are done with by their totals", () => {
   const random = randomStream(41);
   let flagged = 0;

@@ -23,5 +23,5 @@ it("reads and writes texts as the whole package does", () => {
       },
     ),
   );
-  expect(code.length).toBeLessThan(45_000);
+  expect(code.length).toBeLessThan(30_000);
 });

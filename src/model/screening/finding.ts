@@ -13,6 +13,7 @@ import {
   outlyingOf,
 } from "../../statistics/deleted-residuals.ts";
 import type { JudgedPoint } from "../../statistics/predicting-line.ts";
+import { mean, sampleStandardDeviation } from "../../statistics/summary.ts";
 import type { Fill } from "../meters.ts";
 import { readingVariance } from "../reading.ts";
 import type { FillTotals } from "../totals.ts";
@@ -37,7 +38,10 @@ export interface FillFinding {
   readonly inLog: readonly Catch[];
   /** Left out of every figure: with the log as the family, at `levels.setAside`; never of the newest fill. */
   readonly setAside: readonly Catch[];
-  /** True when still more catches stand out, at `levels.lookFirst`, than a fill of this size can tell apart. */
+  /**
+   * True when still more catches stand out, at `levels.lookFirst`, than a fill of this size can tell apart, or when those
+   * that do not, alone in the log, scatter by more than `grossScatter`: several wrong ones hide behind each other.
+   */
   readonly moreThanCanBeTold: boolean;
 }
 
@@ -60,6 +64,12 @@ export interface FindingRule {
   readonly divisionKg: number | null;
 }
 
+/**
+ * Catches of a fill of five or more whose deliveries scatter by more than this share of their mean cannot all be right: as a
+ * standard deviation what a range of 0.15 is in three catches (mean range 1.69 of them; NIST/SEMATECH e-Handbook 6.3.2).
+ * A judgement; of clean catches that scatter by 5 % one fill of five in a hundred does, by 4 % one in two thousand.
+ */
+export const grossScatter = 0.09;
 const fewestAlone = 5;
 const fewestWithOthers = 3;
 const catchesForTwo = 5;
@@ -100,6 +110,8 @@ export function findInFill(
   { testsInLog, divisionKg }: FindingRule,
 ): FillFinding {
   const isPair = fill.catches.length === 2;
+  const hidden = (named: readonly Catch[]) =>
+    outside === null && scatterGrossly(fill.catches.filter((row) => !named.includes(row)));
   const nothing = (status: FillFinding["status"], judgedAsPair = false): FillFinding => ({
     fill,
     isNewest,
@@ -120,7 +132,8 @@ export function findInFill(
   // What stands out at none of the levels below does not at this one, the least strict of them.
   const look = firstLook(points, outside, most, ruleFor(outside, levels.told));
   if (look === "no scatter to compare with") return nothing("nothing to compare with");
-  if (look === "nothing stands out" && !isPair) return nothing("judged");
+  if (look === "nothing stands out" && !isPair)
+    return { ...nothing("judged"), moreThanCanBeTold: hidden(noCatches) };
   const steps = deletionSteps(points, outside, most + 1);
   const at = (level: number, comparisons?: number) =>
     outlying(fill.catches, steps.slice(0, most), ruleFor(outside, level, comparisons));
@@ -134,11 +147,20 @@ export function findInFill(
     inLog: at(levels.told, testsInLog),
     setAside: isNewest ? [] : at(levels.setAside, testsInLog).filter(isUnchecked),
     moreThanCanBeTold:
-      inFill.length === most &&
-      inFill.some(isUnchecked) &&
-      next !== undefined &&
-      exceeds(next, most, ruleFor(outside, levels.lookFirst)),
+      (inFill.length === most &&
+        inFill.some(isUnchecked) &&
+        next !== undefined &&
+        exceeds(next, most, ruleFor(outside, levels.lookFirst))) ||
+      hidden(inFill),
   };
+}
+
+function scatterGrossly(catches: readonly Catch[]): boolean {
+  const deliveries = catches.filter(isUnchecked).map(({ netKg, turns }) => netKg / turns);
+  return (
+    deliveries.length >= fewestWithOthers &&
+    sampleStandardDeviation(deliveries) > grossScatter * mean(deliveries)
+  );
 }
 
 /** Catches that fail the test of their fill at a level; of a pair both. */

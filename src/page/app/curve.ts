@@ -1,4 +1,4 @@
-import { max } from "simple-statistics";
+import { max, min } from "simple-statistics";
 import type { CurvePoint, NextCatchCurve } from "../../model/next-catch-curve.ts";
 import { powerOfTen } from "../../units/power-of-ten.ts";
 
@@ -25,20 +25,22 @@ export interface DrawnCurve {
 
 export const size = { width: 360, height: 230, left: 44, right: 12, top: 14, bottom: 34 } as const;
 
-/** Wider ones are left out of the drawing, which would show nothing of the others. */
+/** Wider ones than so many tolerances, or so many times the narrowest, are left out: they would flatten the others. */
 const tolerancesShown = 4;
+const narrowestShown = 2;
 const room = 1.15;
 /** Catches that the drawing has room for at least. */
 const fewestShown = 3;
 
 /** Null: no half-width is known. */
 export function drawnCurve({ points }: NextCatchCurve, tolerance: number): DrawnCurve | null {
-  const known = points.flatMap((point) =>
-    point.halfWidth === null || point.halfWidth > tolerancesShown * tolerance
-      ? []
-      : [{ point, halfWidth: point.halfWidth }],
+  const all = points.flatMap((point) =>
+    point.halfWidth === null ? [] : [{ point, halfWidth: point.halfWidth }],
   );
-  if (known.length === 0) return null;
+  if (all.length === 0) return null;
+  const narrowest = min(all.map(({ halfWidth }) => halfWidth));
+  const widest = Math.max(tolerancesShown * tolerance, narrowestShown * narrowest);
+  const known = all.filter(({ halfWidth }) => halfWidth <= widest);
   const most = max([fewestShown, ...points.map(({ catches }) => catches)]);
   const top =
     room * known.reduce((widest, { halfWidth }) => Math.max(widest, halfWidth), tolerance);

@@ -1,6 +1,6 @@
 import { grossRange } from "../../model/doubted-estimate.ts";
 import { type Caution, caution } from "../../results/caution.ts";
-import type { DisagreeingPair, Outliers, Suspect } from "./result.ts";
+import type { DisagreeingPair, Influence, Outliers, Suspect } from "./result.ts";
 
 /** What the findings are made from. */
 export interface OutliersFound
@@ -9,6 +9,8 @@ export interface OutliersFound
     "bin" | "product" | "suspects" | "pairs" | "disagree" | "nextFill" | "falseAlarms"
   > {
   readonly today: Omit<Outliers["today"], "named" | "withoutSuspects">;
+  /** What leaving out both suspects of today would do that nobody has checked; null: there are not two. */
+  readonly withoutBoth: Influence | null;
   /** Fills that were looked at, and catches of them that are set aside. */
   readonly fillsJudged: number;
   readonly setAside: number;
@@ -30,21 +32,27 @@ export function outliersCautions(found: Found): readonly Caution[] {
   ];
 }
 
-// Above the stricter rate a catch that stands out is told and another one asked for, but the drive need not wait for it.
+// Above the stricter rate a catch that stands out is told and another one asked for, but the drive need not wait for it,
+// unless it lies so far off that no more catches are needed to see that something is wrong.
 function aboutToday(one: Suspect, found: Found): Caution {
   const pValue = one.inFill?.pValue ?? 1;
+  const { checked } = one.remark;
+  const both = checked === null ? found.withoutBoth : null;
+  const { without, relativeChange } = both ?? one.influence;
+  const isGross = found.today.outsideDf === 0 && Math.abs(one.relativeResidual ?? 0) > grossRange;
   const code =
-    one.remark.checked !== null
+    checked !== null
       ? "suspect-checked"
-      : pValue <= found.falseAlarms.lookFirst
+      : isGross || pValue <= found.falseAlarms.lookFirst
         ? "suspect-catch"
         : "catch-stands-out";
   return caution(code, whereOf(one, found), {
     relativeResidual: one.relativeResidual ?? 0,
     pValue,
     mishaps: mishapsOf(one),
-    withoutKgPerTurn: one.influence.without.value,
-    relativeChange: one.influence.relativeChange,
+    both: both !== null,
+    withoutKgPerTurn: without.value,
+    relativeChange,
     remark: one.remark,
   });
 }

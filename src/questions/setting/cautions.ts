@@ -92,20 +92,15 @@ function aboutLaw({ lawful, target }: Uncautioned, say: Say): Caution[] {
   const breaks = (kgPerHa: number) =>
     (lowest !== null && kgPerHa < lowest) || (highest !== null && kgPerHa > highest);
   const limits = { lowestKgPerHa: lowest, highestKgPerHa: highest };
+  const { below, above } = chance;
   if (breaks(target.value))
     return [say("rate-against-law", { ...limits, rateKgPerHa: target.value, of: "target" })];
   if (rate !== null && ofStep && breaks(rate.value))
     return [say("rate-against-law", { ...limits, rateKgPerHa: rate.value, of: "step" })];
-  return chance.either !== null && chance.either > chanceBorne
-    ? [
-        say("rate-may-break-law", {
-          ...limits,
-          below: chance.below,
-          above: chance.above,
-          borne: chanceBorne,
-        }),
-      ]
-    : [];
+  if (chance.either === null || chance.either <= chanceBorne) return [];
+  if (target.value === lowest || target.value === highest)
+    return [say("target-on-limit", { ...limits, below, above, rateKgPerHa: target.value })];
+  return [say("rate-may-break-law", { ...limits, below, above, borne: chanceBorne })];
 }
 
 function aboutMeterSpeed({ meterSpeeds, caughtTurnsPerMin }: Uncautioned, say: Say): Caution[] {

@@ -44,7 +44,9 @@ export function decisionLines(
       doNotSkip: null,
     };
   const findings = findingsOf(decision, answers, analysis.cautions);
-  const several = findings.filter((found) => catchOf(found) !== null).length > 1;
+  const isLook = decision.action === "look-first";
+  const isOne = findings.filter((found) => catchOf(found) !== null).length === 1;
+  const told = isLook && isOne ? findings[0] : null;
   return {
     mark: say.marks[decision.action],
     tone: toneOf(decision, findings),
@@ -53,7 +55,7 @@ export function decisionLines(
     why: [
       ...worthWords(answers, decision, words),
       // One finding may come from several questions.
-      ...new Set(findings.map((found) => whyWords(found, several, words))),
+      ...new Set(findings.map((found) => whyWords(found, isLook, found === told, words))),
       ...answers.answered.flatMap((one) =>
         answeredWords(one, hereOf(answers, analysis.cautions), words),
       ),
@@ -108,12 +110,17 @@ function actionWords(
 }
 
 function lookWords([first]: readonly Caution[], { looks, lookAtCatches }: DecisionWords): string {
-  if (first === undefined || !(first.code in looks)) return lookAtCatches;
-  const look = looks[first.code as keyof typeof looks] as (
+  if (first === undefined || !(lookedAtAs(first) in looks)) return lookAtCatches;
+  const look = looks[lookedAtAs(first) as keyof typeof looks] as (
     facts: Caution["facts"],
     where: Caution["where"],
   ) => string;
   return look(first.facts, first.where);
+}
+
+/** A catch that may be wrong is asked about as one that is, where no further catch may show it. */
+function lookedAtAs({ code }: Caution): CautionCode {
+  return code === "catch-stands-out" ? "suspect-catch" : code;
 }
 
 function sureWords(
@@ -156,23 +163,24 @@ function worthWords(
   return action === "set" && spared !== null ? [words.decision.go(spared)] : [];
 }
 
-/** @param several  whether more than one catch is spoken of, so that each needs its number */
+/** @param isTold  whether the line to act on has said which catch it is */
 function whyWords(
   found: Caution,
-  several: boolean,
+  isLook: boolean,
+  isTold: boolean,
   words: Pick<PageWords, "cautions" | "decision">,
 ): string {
   const sentence = cautionSentence(found, words);
-  const number = several ? catchOf(found) : null;
+  const number = isTold ? null : catchOf(found);
   const named = number === null ? sentence : words.decision.ofCatch(number, sentence);
-  const endings = endingsOf(found.code);
+  const endings = endingsOf(isLook ? lookedAtAs(found) : found.code);
   return endings.length === 0 ? named : `${named} ${words.decision.ends(endings)}`;
 }
 
-/** The catch that a finding is about; null: more than one, or none. */
-function catchOf({ where: { catches } }: Caution): number | null {
+/** The one catch that a finding is about; null: more than one, none, or the fill as a whole. */
+function catchOf({ code, where: { catches } }: Caution): number | null {
   const [first = null, ...others] = catches;
-  return others.length === 0 ? first : null;
+  return others.length === 0 && code !== "more-than-can-be-told" ? first : null;
 }
 
 function answeredWords(

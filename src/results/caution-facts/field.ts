@@ -26,6 +26,14 @@ export interface FieldCautionFacts {
     readonly lowestKgPerHa: number | null;
     readonly highestKgPerHa: number | null;
   };
+  /** The target is one of the limits, so that no number of catches keeps what is put out within them. */
+  readonly "target-on-limit": {
+    readonly rateKgPerHa: number;
+    readonly lowestKgPerHa: number | null;
+    readonly highestKgPerHa: number | null;
+    readonly below: number | null;
+    readonly above: number | null;
+  };
   readonly "rate-may-break-law": {
     readonly lowestKgPerHa: number | null;
     readonly highestKgPerHa: number | null;
@@ -107,6 +115,7 @@ export const fieldStandings = {
     endedBy: ["setup", "answered"],
   },
   "rate-against-law": { severity: "serious", asks: "look-first", endedBy: ["setup"] },
+  "target-on-limit": { severity: "serious", asks: "look-first", endedBy: ["setup", "answered"] },
   "rate-may-break-law": { severity: "doubt", asks: "catch-more" },
   "no-step-within-tolerance": {
     severity: "doubt",

@@ -9,6 +9,8 @@ export interface SuspectFacts {
   readonly pValue: number;
   /** What fits, best first. */
   readonly mishaps: readonly Mishap[];
+  /** True: what follows is without both catches that stand out and that nobody has checked. */
+  readonly both: boolean;
   readonly withoutKgPerTurn: number;
   readonly relativeChange: number;
   readonly remark: CatchRemark;

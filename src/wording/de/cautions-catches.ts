@@ -5,7 +5,7 @@ import { remarks } from "./remarks.ts";
 const differ: typeof english.twoDisagree = (f) =>
   `Diese beiden Proben unterscheiden sich um ${f.apart}`;
 const withoutIt: typeof english.nothingChanged = (f) =>
-  `ohne sie beträgt der Austrag ${f.without} (${f.change})`;
+  `ohne ${f.both ? "beide" : "sie"} beträgt der Austrag ${f.without} (${f.change})`;
 const byChance = (f: { readonly expected: string }) =>
   `unter so vielen Füllungen zeigen ${f.expected} eine aus Zufall`;
 const beyondDoubt = (f: { readonly p: string }) =>

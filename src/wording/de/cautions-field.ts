@@ -31,6 +31,8 @@ export const cautionsField: typeof english = {
     f.of === "target"
       ? `Die Sollmenge von ${f.rate} verstößt gegen Etikett oder Gesetz: ${f.limits}. Nehmen Sie eine Sollmenge, die das einhält.`
       : `Die nächstgelegene Stufe bringt ${f.rate} aus und verstößt gegen Etikett oder Gesetz: ${f.limits}. Nehmen Sie eine Sollmenge, deren Stufe das einhält.`,
+  "target-on-limit": (f) =>
+    `Die Sollmenge von ${f.rate} ist die Grenze selbst (${f.limits}): ${f.chance}, und keine Zahl von Proben ändert das. Rücken Sie die Sollmenge weiter nach innen.`,
   "rate-may-break-law": (f) =>
     `Nach diesen Proben eingestellt, kann die Menge gegen Etikett oder Gesetz verstoßen (${f.limits}): ${f.chance}; ${f.borne} wären hinnehmbar. Drehen Sie weiter ab, oder rücken Sie die Sollmenge weiter nach innen.`,
   "no-step-within-tolerance": (f) =>

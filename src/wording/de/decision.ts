@@ -64,6 +64,7 @@ export const decision: typeof english = {
       `der Antrieb kann ${f.target} nicht ausbringen; er reicht von ${f.reach}`,
     "rate-against-law": (f) =>
       `${f.of === "target" ? "die Sollmenge" : "die nächste Stufe"}, ${f.rate}, verstößt gegen Etikett oder Gesetz`,
+    "target-on-limit": () => "die Sollmenge ist die Grenze von Etikett oder Gesetz selbst",
     "no-step-within-tolerance": (off) => `die nächste Stufe des Antriebs liegt ${off} daneben`,
     "field-disagrees": (f) =>
       `auf dem Feld war es ${f.off} ${f.less ? "weniger" : "mehr"}, als die Proben erwarten lassen`,

@@ -4,12 +4,13 @@ import { remarks } from "./remarks.ts";
 
 type Off = Facts<"off" | "p">;
 type Apart = Facts<"apart" | "p">;
-type Without = Facts<"without" | "change">;
+type Without = Facts<"without" | "change"> & { readonly both: boolean };
 type Expected = Facts<"expected">;
 type Gives = Facts<"catches" | "value"> & { readonly first: boolean };
 
 const differ = (f: Apart) => `These two catches differ by ${f.apart}`;
-const withoutIt = (f: Without) => `without it the delivery is ${f.without} (${f.change})`;
+const withoutIt = (f: Without) =>
+  `without ${f.both ? "both" : "it"} the delivery is ${f.without} (${f.change})`;
 const byChance = (f: Expected) => `among so many fills ${f.expected} show one by chance`;
 const beyondDoubt = (f: Facts<"p">) => `beyond doubt among all catches of the log (${f.p})`;
 

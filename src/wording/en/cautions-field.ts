@@ -36,6 +36,8 @@ export const cautionsField = {
     f.of === "target"
       ? `The target of ${f.rate} breaks what label or law sets: ${f.limits}. Aim for a rate that keeps it.`
       : `The nearest step puts out ${f.rate} and breaks what label or law sets: ${f.limits}. Aim for a rate whose step keeps it.`,
+  "target-on-limit": (f: Facts<"rate" | "limits" | "chance">) =>
+    `The target of ${f.rate} is the limit itself (${f.limits}): ${f.chance}, and no number of catches changes that. Aim farther inside.`,
   "rate-may-break-law": (f: Facts<"limits" | "chance" | "borne">) =>
     `Set by these catches, the rate may break what label or law sets (${f.limits}): ${f.chance}, and ${f.borne} would be borne. Catch more, or aim farther inside.`,
   "no-step-within-tolerance": (f: Facts<"error" | "tolerance">) =>

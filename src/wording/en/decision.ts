@@ -74,6 +74,7 @@ export const decision = {
       `the drive cannot put out ${f.target}; it reaches ${f.reach}`,
     "rate-against-law": (f: Facts<"rate"> & { readonly of: "target" | "step" }) =>
       `${f.of === "target" ? "the target" : "the nearest step"}, ${f.rate}, breaks label or law`,
+    "target-on-limit": () => "the target is the limit of label or law itself",
     "no-step-within-tolerance": (off: string) => `the nearest step of the drive is ${off} off`,
     "field-disagrees": (f: Facts<"off"> & { readonly less: boolean }) =>
       `the field got ${f.off} ${f.less ? "less" : "more"} than the catches said`,

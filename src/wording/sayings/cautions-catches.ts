@@ -33,6 +33,7 @@ export function cautionsCatchesSayings(
   });
   const suspect = (facts: Suspect) => ({
     ...off(facts),
+    both: facts.both,
     without: format.value(facts.withoutKgPerTurn, "delivery"),
     change: format.signedPercent(facts.relativeChange),
     checked: say.remarks.quoted(facts.remark.checked ?? ""),

@@ -36,6 +36,12 @@ export function cautionsFieldSayings(
         : labels.noRateHeld,
     "rate-against-law": ({ rateKgPerHa, of, ...limits }) =>
       say["rate-against-law"]({ rate: rate(rateKgPerHa), of, limits: lawful.limits(limits) }),
+    "target-on-limit": ({ rateKgPerHa, ...found }) =>
+      say["target-on-limit"]({
+        rate: rate(rateKgPerHa),
+        limits: lawful.limits(found),
+        chance: lawful.chance(found) ?? "",
+      }),
     "rate-may-break-law": ({ borne, ...found }) =>
       say["rate-may-break-law"]({
         limits: lawful.limits(found),

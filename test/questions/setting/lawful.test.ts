@@ -96,6 +96,19 @@ describe("label or law at the setting", () => {
     expect(codes(wide)).not.toContain("rate-may-break-law");
   });
 
+  it("stops a target that is the limit itself, which no number of catches keeps", () => {
+    const on = set({ ...motor, highestRate: mass(110) });
+    expect(on.cautions.find(({ code }) => code === "target-on-limit")).toMatchObject({
+      severity: "serious",
+      asks: "look-first",
+      // Both sides of a symmetric error.
+      facts: { rateKgPerHa: 110, below: null, above: expect.closeTo(0.5, 9) },
+    });
+    expect(codes(on)).not.toContain("rate-may-break-law");
+    expect(codes(on)).not.toContain("rate-against-law");
+    expect(codes(set({ ...motor, lowestRate: mass(110) }))).toContain("target-on-limit");
+  });
+
   it("stops a target, and a step, that breaks it", () => {
     const target = set({ ...motor, highestRate: mass(109) });
     expect(target.cautions.find(({ code }) => code === "rate-against-law")).toMatchObject({

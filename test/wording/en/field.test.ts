@@ -294,7 +294,7 @@ describe("cautions about drive and field, in words", () => {
         ),
       }),
     );
-    expect(sentences.length).toBe(35);
+    expect(sentences.length).toBe(36);
     for (const { text } of sentences) {
       expect(text).toMatch(/^[A-Z\d].*\.$/);
       expect(text).not.toMatch(/NaN|undefined|null|\[object/);
