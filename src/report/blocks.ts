@@ -1,5 +1,5 @@
 import type { ChartSpec } from "../charts/chart-spec.ts";
-import { headingOf } from "../charts/theme.ts";
+import { headingOf } from "./chart-heading.ts";
 import type {
   Block,
   Chart,

@@ -1,7 +1,7 @@
 import type { Loader, LoggerInterface, View } from "vega";
 import type { ChartSpec } from "../charts/chart-spec.ts";
-import { headingOf } from "../charts/theme.ts";
 import { DrawingError } from "../errors/errors.ts";
+import { headingOf } from "./chart-heading.ts";
 import type { CompiledCharts } from "./svg/chart-shapes.ts";
 import { cleanSvg } from "./svg/clean-svg.ts";
 import { viewOf } from "./svg/compiled-charts.ts";
