@@ -45,6 +45,28 @@ describe("evencatch check", () => {
     });
   });
 
+  it("refuses a file of which no catch counts, as every command does that would answer it", async () => {
+    await inFolder(async (folder) => {
+      const rows = ["1,pea,1,1,20,6.4,yes,spilt", "1,pea,1,2,20,6.5,yes,spilt"];
+      const path = await fileWith(
+        folder,
+        "none.csv",
+        [`${header},exclude,reason`, ...rows].join("\n"),
+      );
+      const said =
+        "rows 2–3 (2 times), column exclude: found every catch excluded; needed at least one catch that counts. Take the mark off one that was caught as it should be, or catch once more.";
+      for (const name of ["check", "enough", "report"]) {
+        const { code, err } = await command(name, path);
+        expect(code, name).toBe(2);
+        expect(err, name).toContain(`none.csv, ${said}`);
+        expect(err, name).not.toContain("leave-out");
+      }
+      expect((await command("check", path, "--language", "de")).err).toContain(
+        "none.csv, Zeilen 2–3 (2-mal), Spalte exclude: gefunden jede Probe weggelassen; nötig mindestens eine Probe, die zählt.",
+      );
+    });
+  });
+
   it("points at what is suspicious without calling it wrong", async () => {
     await inFolder(async (folder) => {
       const rows = [6, 6.1, 61].map((net, i) => `1,pea,1,${i + 1},20,${net}`).join("\n");
