@@ -1,4 +1,7 @@
+import { readFile } from "node:fs/promises";
+import { createColors } from "picocolors";
 import { describe, expect, it } from "vitest";
+import { run } from "../../src/cli/run.ts";
 import { command, demo, fileWith, inFolder } from "../support/command.ts";
 
 const header = "bin,product,fill,catch,turns,net_kg";
@@ -65,6 +68,32 @@ describe("evencatch check", () => {
         "none.csv, Zeilen 2–3 (2-mal), Spalte exclude: gefunden jede Probe weggelassen; nötig mindestens eine Probe, die zählt.",
       );
     });
+  });
+
+  it("reads standard input under the name that the other commands give it", async () => {
+    const fed = async (text: string, ...flags: readonly string[]) => {
+      const said: string[] = [];
+      const say = (line: string) => said.push(line);
+      const plain = createColors(false);
+      const code = await run(["check", "-", ...flags], {
+        out: say,
+        err: say,
+        stdin: async () => new TextEncoder().encode(text),
+        outColors: plain,
+        errColors: plain,
+      });
+      return { code, said: said.join("\n") };
+    };
+    const good = await readFile(demo("first-morning/catches.csv"), "utf8");
+    const fine = await fed(good);
+    expect(fine.code).toBe(0);
+    expect(fine.said).toMatch(/^stdin\.csv: 3 catches, nothing wrong\.$/m);
+    const bad = await fed(`${header}\n1,pea,1,1,0,6\n`);
+    expect(bad.code).toBe(2);
+    expect(bad.said).toContain("stdin.csv, row 2, column turns");
+    const named = await fed(good, "--key", "machine=file");
+    expect(named.code).toBe(2);
+    expect(named.said).toContain("Standard input has neither");
   });
 
   it("points at what is suspicious without calling it wrong", async () => {
