@@ -4,8 +4,8 @@
 import { type Analysis, analyse } from "./analysis/analyse.ts";
 import type { AnalysisOptions } from "./analysis/options.ts";
 import { readJson } from "./data/json.ts";
+import { countingLog, readMarkedPart } from "./data/nothing-counts.ts";
 import { readSetup } from "./data/read-setup.ts";
-import { checkTable } from "./data/read-text.ts";
 import type { Setup } from "./data/setup.ts";
 import type { CatchLog } from "./data/types.ts";
 import { dataError } from "./errors/data-error.ts";
@@ -61,7 +61,7 @@ function catchesIn(rows: readonly object[]): CatchLog {
   const source = "catches.json";
   const table = readJson(source, JSON.stringify(rows));
   if (!table.ok) throw dataError(source, table.issues);
-  const log = checkTable(table.value, source);
+  const log = countingLog(readMarkedPart(table.value, source));
   if (!log.ok) throw dataError(source, log.issues);
   return log.value;
 }

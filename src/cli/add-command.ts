@@ -1,5 +1,5 @@
 import { InvalidArgumentError } from "commander";
-import { type Appended, appendCatches } from "../data/append/append-catches.ts";
+import { type AddedRow, type Appended, appendCatches } from "../data/append/append-catches.ts";
 import type { Belonging } from "../data/append/belonging.ts";
 import type { Missing } from "../data/append/missing.ts";
 import type { GivenKeys } from "../data/given-keys.ts";
@@ -47,8 +47,26 @@ export async function addCommand(
     appendCatches(path, bytes, catches, belonging(flags)),
   );
   if (!added.ok) throw new InvalidArgumentError(missingText(added.missing, words));
-  io.out(added.rows.map((row) => words.command.added(row)).join("\n"));
+  io.out(added.rows.map((row) => words.command.added(saidOf(row, words))).join("\n"));
   return exitCodes.fine;
+}
+
+/** So many digits as no scale of a catch shows; a unit that was converted has more. */
+const digits = 6;
+
+function saidOf({ where, spilled, caught }: AddedRow, { format }: Words) {
+  if (caught === null) return { where, spilled, caught };
+  const { turns, net, tare, unit } = caught;
+  const mass = (value: number) => `${format.plain(value, digits)} ${unit}`;
+  return {
+    where,
+    spilled,
+    caught: {
+      turns: format.plain(turns, digits),
+      net: mass(net),
+      tare: tare === null ? null : mass(tare),
+    },
+  };
 }
 
 /** @throws DataError where file and catches are not in order together; OutputError where the file cannot be changed */

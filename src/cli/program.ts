@@ -66,7 +66,7 @@ export function program(io: Io, words: Words, ended: (code: ExitCode) => void): 
         ended(await spreadsCommand(catches, given, io));
       }),
     subcommand("check", words)
-      .argument(`<${values.catches}>`, help.catches)
+      .argument(`<${values.catches}>`, help.catchesOfCheck)
       .action(async (catches, given) => {
         const { checkCommand } = await import("./check-command.ts");
         ended(await checkCommand(catches, given, io));

@@ -182,6 +182,7 @@ function answers(
           words.fleet.counts(fleet),
           ...attentionLines(fleet, analysis, words).map((line) => `  ${line}`),
           words.fleet.falseDiscoveries(fleet),
+          ...fleet.factors.compared.filter(({ differ }) => differ).map(words.fleet.factor),
           words.fleet.chapters(chapters.length, fleet),
           "",
         ];

@@ -4,7 +4,8 @@ import { OptionError } from "../errors/errors.ts";
 import type { GivenKeys } from "./given-keys.ts";
 import { type Checked, failed, passed } from "./issues.ts";
 import { readJson } from "./json.ts";
-import { checkedPart, type LogPart, readPart, readTextTable, textOf } from "./read-text.ts";
+import { countingLog, type MarkedPart, readMarkedPart } from "./nothing-counts.ts";
+import { readTextTable, textOf } from "./read-text.ts";
 import { areaAsTurns, type TurnsPerHectareOf } from "./simulated-area.ts";
 import {
   bytesOf,
@@ -16,7 +17,6 @@ import {
   unknownType,
 } from "./source.ts";
 import { keysRepeated } from "./suspicions/keys-repeated.ts";
-import { suspicions } from "./suspicions.ts";
 import type { Table } from "./table.ts";
 import type { CatchLog } from "./types.ts";
 import { readXlsx } from "./xlsx.ts";
@@ -71,14 +71,14 @@ export async function checkCatches(
   source: CatchSource,
   options: ReadOptions = {},
 ): Promise<CatchCheck> {
-  const log = checkedPart(await partIn(source, options), suspicions);
+  const log = countingLog(await partIn(source, options));
   return log.ok ? { ok: true, log: log.value } : log;
 }
 
 /** Apart, so that a long text and its lines are let go before it is asked what is suspected of the catches. */
-async function partIn(source: CatchSource, options: ReadOptions): Promise<Checked<LogPart>> {
+async function partIn(source: CatchSource, options: ReadOptions): Promise<Checked<MarkedPart>> {
   const table = await tableIn(source, options);
-  return table.ok ? readPart(table.value, source.name, options.keys) : table;
+  return table.ok ? readMarkedPart(table.value, source.name, options.keys) : table;
 }
 
 /**

@@ -95,7 +95,7 @@ function checkedWith(
 }
 
 /** What one file brings as a log of its own. */
-export function checkedPart(part: Checked<LogPart>, suspected: Suspecting): Checked<CatchLog> {
+function checkedPart(part: Checked<LogPart>, suspected: Suspecting): Checked<CatchLog> {
   if (!part.ok) return part;
   const unweighed = nothingWeighed([part.value]);
   return unweighed.length > 0 ? failed(unweighed) : passed(logOf(part.value, suspected));

@@ -5,8 +5,9 @@ import { keyColumns } from "./column-kinds.ts";
 import type { GivenKeys } from "./given-keys.ts";
 import type { FoundColumns } from "./headers.ts";
 import { type Checked, whereItCameFrom } from "./issues.ts";
+import { type MarkedPart, nothingCounts, readMarkedPart } from "./nothing-counts.ts";
 import { type CatchCheck, checkCatches, type ReadOptions, tableIn } from "./read-catches.ts";
-import { type LogPart, logOf, nothingWeighed, readPart } from "./read-text.ts";
+import { type LogPart, logOf } from "./read-text.ts";
 import type { CatchIdentity } from "./rows.ts";
 import type { CatchSource } from "./source.ts";
 import { suspicions } from "./suspicions.ts";
@@ -44,18 +45,18 @@ export async function checkCatchesTogether(
   const [only, ...others] = sources;
   if (only === undefined) throw new OptionError("sources", "none", "one file or more");
   if (others.length === 0) return checkCatches(only, optionsOf(only, options));
-  const checks: Checked<LogPart>[] = [];
+  const checks: Checked<MarkedPart>[] = [];
   for (const source of sources) checks.push(await partIn(source, optionsOf(source, options)));
   const issues = checks.flatMap((check) => (check.ok ? [] : check.issues));
   if (issues.length > 0) return { ok: false, issues };
   const parts = checks.flatMap((check) => (check.ok ? check.value : []));
-  const unweighed = nothingWeighed(parts);
-  return unweighed.length > 0 ? { ok: false, issues: unweighed } : joined(parts);
+  const uncounted = nothingCounts(parts);
+  return uncounted.length > 0 ? { ok: false, issues: uncounted } : joined(parts);
 }
 
-async function partIn(source: CatchSource, options: ReadOptions): Promise<Checked<LogPart>> {
+async function partIn(source: CatchSource, options: ReadOptions): Promise<Checked<MarkedPart>> {
   const table = await tableIn(source, options);
-  return table.ok ? readPart(table.value, source.name, options.keys) : table;
+  return table.ok ? readMarkedPart(table.value, source.name, options.keys) : table;
 }
 
 function optionsOf({ name }: CatchSource, { keys, ...options }: TogetherOptions): ReadOptions {

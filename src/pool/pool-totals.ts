@@ -4,7 +4,7 @@ import { OptionError } from "../errors/errors.ts";
 import type { FillRecord } from "../model/fill-record.ts";
 import { type Engine, type EngineOptions, openEngine, usualEngine } from "./engine.ts";
 import { problemsIn } from "./found-problems.ts";
-import { nothingWeighed } from "./nothing-weighed.ts";
+import { nothingCounts } from "./nothing-counts.ts";
 import { fillRecord } from "./records.ts";
 import { type FileGroup, filesOf } from "./sources.ts";
 import { stage, stagedCatches } from "./staging.ts";
@@ -62,7 +62,7 @@ export async function* poolTotals(
       ...(await emptyFiles(groups, engine)),
       ...(await problemsIn(groups, rules, engine)),
     ];
-    const issues = wrong.length > 0 ? wrong : await nothingWeighed(groups, engine);
+    const issues = wrong.length > 0 ? wrong : await nothingCounts(groups, engine);
     const [first] = issues;
     if (first !== undefined) throw dataError(first.source, issues);
     progress.begin("adding up");

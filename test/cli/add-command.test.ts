@@ -17,7 +17,7 @@ describe("evencatch add", () => {
       const { code, out } = await command("add", path, "20:6.35", "10:3200g");
       expect([code, out]).toEqual([
         0,
-        "Added: bin 1 (oats), fill 1, catch 2.\nAdded: bin 1 (oats), fill 1, catch 3.",
+        "Added: bin 1 (oats), fill 1, catch 2: 20 turns, 6.35 kg net.\nAdded: bin 1 (oats), fill 1, catch 3: 10 turns, 3.2 kg net.",
       ]);
       expect(await readFile(path, "utf8")).toBe(
         `${text}1;oats;1;2;20;6,35;\r\n1;oats;1;3;10;3,2;\r\n`,
@@ -57,6 +57,20 @@ describe("evencatch add", () => {
     });
   });
 
+  it("says in either language what now stands in the file, in its unit, of pounds and a bare tare", async () => {
+    const gross = "bin,product,fill,catch,turns,gross_g,tare_g\n1,oats,1,1,20,6720,420\n";
+    await withLog(gross, async (path) => {
+      // 3.6 lb are 3.6 × 453.59237 = 1632.932532 g, less 420 g.
+      const add = ["add", path, "10:3.6lb", "1:780", "--tare", "420"];
+      expect((await command(...add)).out).toBe(
+        "Added: bin 1 (oats), fill 1, catch 2: 10 turns, 1,212.93 g net, tare 420 g.\nAdded: bin 1 (oats), fill 1, catch 3: 1 turn, 360 g net, tare 420 g.",
+      );
+      expect((await command(...add, "--again", "--language", "de")).out).toBe(
+        "Angefügt: Tank 1 (oats), Füllung 1, Probe 4: 10 Umdrehungen, 1.212,93 g netto, Tara 420 g.\nAngefügt: Tank 1 (oats), Füllung 1, Probe 5: 1 Umdrehung, 360 g netto, Tara 420 g.",
+      );
+    });
+  });
+
   it("refuses the same catches given twice, in both languages, unless they are meant", async () => {
     await withLog(`${head}\n${row}\n`, async (path) => {
       await command("add", path, "20:6.3", "20:6.5");
@@ -76,7 +90,7 @@ describe("evencatch add", () => {
       const { code, out } = await command("add", path, "20:spilled, wind", "20:6.4");
       expect([code, out]).toEqual([
         0,
-        "Added: bin 1 (oats), fill 1, catch 2, left out without a mass (spilled, wind).\nAdded: bin 1 (oats), fill 1, catch 3.",
+        "Added: bin 1 (oats), fill 1, catch 2, left out without a mass (spilled, wind).\nAdded: bin 1 (oats), fill 1, catch 3: 20 turns, 6.4 kg net.",
       ]);
       await command("add", path, "verschüttet", "--language", "de");
       expect(await readFile(path, "utf8")).toBe(
@@ -105,7 +119,7 @@ describe("evencatch add", () => {
       const which = await command("add", path, "20:6.4");
       expect(which.err).toContain('Say which machine these are from: --key "machine=north" or');
       const { out } = await command("add", path, "20:6.4", "--key", "machine=north");
-      expect(out).toBe(`Added: bin 1/north (oats), fill 2/${year}, catch 2.`);
+      expect(out).toBe(`Added: bin 1/north (oats), fill 2/${year}, catch 2: 20 turns, 6.4 kg net.`);
       const south = ["add", path, "20:8.3", "--key", "machine=south"];
       expect((await command(...south)).out).toContain(
         `bin 1/south (peas), fill 1/${year}, catch 2`,

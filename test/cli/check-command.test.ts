@@ -1,4 +1,7 @@
+import { readFile } from "node:fs/promises";
+import { createColors } from "picocolors";
 import { describe, expect, it } from "vitest";
+import { run } from "../../src/cli/run.ts";
 import { command, demo, fileWith, inFolder } from "../support/command.ts";
 
 const header = "bin,product,fill,catch,turns,net_kg";
@@ -43,6 +46,54 @@ describe("evencatch check", () => {
       expect(out).toContain("odd.csv: 3 Proben, nichts auszusetzen.");
       expect(out).toMatch(/^ansehen: Diese Probe ergibt je Umdrehung das 10.*-Fache der anderen/m);
     });
+  });
+
+  it("refuses a file of which no catch counts, as every command does that would answer it", async () => {
+    await inFolder(async (folder) => {
+      const rows = ["1,pea,1,1,20,6.4,yes,spilt", "1,pea,1,2,20,6.5,yes,spilt"];
+      const path = await fileWith(
+        folder,
+        "none.csv",
+        [`${header},exclude,reason`, ...rows].join("\n"),
+      );
+      const said =
+        "rows 2–3 (2 times), column exclude: found every catch excluded; needed at least one catch that counts. Take the mark off one that was caught as it should be, or catch once more.";
+      for (const name of ["check", "enough", "report"]) {
+        const { code, err } = await command(name, path);
+        expect(code, name).toBe(2);
+        expect(err, name).toContain(`none.csv, ${said}`);
+        expect(err, name).not.toContain("leave-out");
+      }
+      expect((await command("check", path, "--language", "de")).err).toContain(
+        "none.csv, Zeilen 2–3 (2-mal), Spalte exclude: gefunden jede Probe weggelassen; nötig mindestens eine Probe, die zählt.",
+      );
+    });
+  });
+
+  it("reads standard input under the name that the other commands give it", async () => {
+    const fed = async (text: string, ...flags: readonly string[]) => {
+      const said: string[] = [];
+      const say = (line: string) => said.push(line);
+      const plain = createColors(false);
+      const code = await run(["check", "-", ...flags], {
+        out: say,
+        err: say,
+        stdin: async () => new TextEncoder().encode(text),
+        outColors: plain,
+        errColors: plain,
+      });
+      return { code, said: said.join("\n") };
+    };
+    const good = await readFile(demo("first-morning/catches.csv"), "utf8");
+    const fine = await fed(good);
+    expect(fine.code).toBe(0);
+    expect(fine.said).toMatch(/^stdin\.csv: 3 catches, nothing wrong\.$/m);
+    const bad = await fed(`${header}\n1,pea,1,1,0,6\n`);
+    expect(bad.code).toBe(2);
+    expect(bad.said).toContain("stdin.csv, row 2, column turns");
+    const named = await fed(good, "--key", "machine=file");
+    expect(named.code).toBe(2);
+    expect(named.said).toContain("Standard input has neither");
   });
 
   it("points at what is suspicious without calling it wrong", async () => {

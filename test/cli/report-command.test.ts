@@ -114,6 +114,37 @@ describe("evencatch report", () => {
     });
   });
 
+  it.each(["en", "de"])(
+    "says in %s of many meters which operators make a difference, as the report does",
+    async (language) => {
+      await inFolder(async (folder) => {
+        const { catches } = inventedFleet(7, {
+          meters: 12,
+          products: ["wheat"],
+          fills: () => 4,
+          beside: (place, fill) => ({
+            operator: fill % 2 === 0 ? "KM" : "FB",
+            machine: place % 2 === 0 ? "old" : "new",
+          }),
+        });
+        const heavy = catches.map((row) =>
+          row.operator === "KM" ? { ...row, netKg: 1.15 * row.netKg } : row,
+        );
+        const path = await fileWith(folder, "fleet.csv", catchesToCsv(heavy));
+        const { out } = await command("report", path, "--out", folder, "--language", language);
+        const names = language === "en" ? ["Operator", "Machine"] : ["Bediener", "Maschine"];
+        const [operator = "", ...others] = out
+          .split("\n")
+          .filter((line) => names.some((name) => line.startsWith(`${name}: `)));
+        expect(operator).toContain("KM 10");
+        expect(others).toEqual([]);
+        const report = (await readFile(join(folder, "report.md"), "utf8")).replaceAll("&lt;", "<");
+        expect(report).toContain(`- ${operator}`);
+        expect(report).toContain(`- ${names[1]}: `);
+      });
+    },
+  );
+
   it("tells two machines and two seasons apart, on the terminal, in the report and in its tables", async () => {
     await inFolder(async (folder) => {
       const rows = ["north,2025", "north,2026", "south,2026"].flatMap((keys) =>

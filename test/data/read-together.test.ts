@@ -27,6 +27,21 @@ describe("several files of catches", () => {
     expect(told?.facts).toEqual({ files: ["north.csv", "south.csv"], firstRows: [2, 4] });
   });
 
+  it("are refused where every catch of every one is left out, and read where one counts", async () => {
+    const marked = `${head},Weglassen,Grund`;
+    const one = file("one.csv", marked, "1,oats,1,1,20,6.30,ja,Sack", "1,oats,1,2,20,6.36,ja,Sack");
+    const other = file("other.csv", marked, "1,oats,2,1,20,6.30,ja,Wind");
+    const check = await checkCatchesTogether([one, other]);
+    const issues = check.ok ? [] : check.issues;
+    expect(issues.map(({ source, row, column }) => [source, row, column])).toEqual([
+      ["one.csv", 2, "Weglassen"],
+      ["one.csv", 3, "Weglassen"],
+      ["other.csv", 2, "Weglassen"],
+    ]);
+    expect(new Set(issues.map(({ problem }) => problem))).toEqual(new Set(["all-excluded"]));
+    expect((await checkCatchesTogether([one, south])).ok).toBe(true);
+  });
+
   it("answer as one file with the same rows does", async () => {
     const together = await readCatchesTogether([
       north,

@@ -98,6 +98,7 @@ describe("a workbook", () => {
         A: [
           [...header, "lot", null],
           [...first.with(7, true).with(8, "tore"), 7, "seen"],
+          [...first.with(3, 2), 7, "seen"],
         ],
       }),
     );
@@ -166,9 +167,11 @@ describe("a workbook that is refused", () => {
       const [problem] = await problemsOf({ name: "catches.xlsx", bytes: bytesOf(book) });
       expect(problem).toContain(`column net_kg: found "${told}"`);
     }
-    const left = workbook({ A: [header, first.with(7, true).with(8, "spilled")] });
+    const left = workbook({
+      A: [header, first.with(7, true).with(8, "spilled"), first.with(3, 2)],
+    });
     const { catches } = await readCatches(left);
-    expect(catches.map(({ leftOut }) => leftOut)).toEqual(["spilled"]);
+    expect(catches.map(({ leftOut }) => leftOut)).toEqual(["spilled", null]);
   });
 
   it("refuses a number that the spreadsheet took for a date", async () => {

@@ -136,7 +136,7 @@ describe("a file that only the in-memory reader can read, or none", () => {
   });
 });
 
-describe("a log of which nothing was weighed", () => {
+describe("a log of which nothing counts", () => {
   const header = "bin,product,fill,catch,turns,net_kg,exclude,reason";
   const spilled = (fill: number, rows: number) =>
     Array.from({ length: rows }, (_, i) => `1,wheat,${fill},${i + 1},20,,yes,tray tipped over`);
@@ -156,10 +156,23 @@ describe("a log of which nothing was weighed", () => {
     expect(more).toEqual([]);
   });
 
-  it("is none beside a file with a catch that was weighed", async () => {
+  it("is refused likewise where every catch that was weighed is left out", async () => {
+    const excluded = ["1,wheat,2,1,20,5.89,yes,spilt", "1,wheat,2,2,20,5.91,yes,spilt"];
+    const path = await written("excluded.csv", [header, ...spilled(1, 1), ...excluded].join("\n"));
+    const read = await checkCatchesFile(path);
+    const alone = read.ok ? [] : read.issues;
+    expect(alone.map(({ problem, row, column }) => [problem, row, column])).toEqual(
+      [3, 4].map((row) => ["all-excluded", row, "exclude"]),
+    );
+    const [first, ...more] = await problemsOf(path);
+    expect(first).toMatchObject({ ...alone[0], alike: 1, text: first?.text });
+    expect(more).toEqual([]);
+  });
+
+  it("is none beside a file with a catch that counts", async () => {
     const one = await written("spilled-here.csv", [header, ...spilled(1, 2), ""].join("\n"));
-    const weighed = `1,wheat,2,1,20,5.89,yes,left out for another reason`;
-    const other = await written("weighed.csv", [header, weighed, ""].join("\n"));
+    const counted = "1,wheat,2,1,20,5.89,,";
+    const other = await written("counted.csv", [header, counted, ""].join("\n"));
     expect(await problemsOf([one, other])).toEqual([]);
   });
 });

@@ -262,6 +262,10 @@ describe("what is said beside it", () => {
   it("says when the drive cannot reach the target, or no rate at every speed", () => {
     expect(codes(ask({ ...field, drive: motor(10, 40) }))).toContain("target-out-of-reach");
     expect(codes(ask({ ...field, drive: motor(10, 60) }))).not.toContain("target-out-of-reach");
+    const slow = ask({ ...field, drive: motor(10, 40) }).cautions;
+    expect(slow.find(({ code }) => code === "target-out-of-reach")?.facts).toMatchObject({
+      drive: "motor",
+    });
     const narrow = ask({ ...field, drive: motor(40, 41) });
     expect(narrow.reach?.rates?.empty).toBe(true);
     expect(codes(narrow)).toContain("target-out-of-reach");

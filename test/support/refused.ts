@@ -97,6 +97,10 @@ function files(folder: string) {
     "quote-stray": [rows('"rear,oats,1,1,20,5.89')],
     "too-many-cells": [rows("rear,oats,1,1,20,5,89"), rows("rear;oats;1;1;20;5,89;7", ";")],
     "no-rows": [rows("")],
+    "all-excluded": [
+      under(`${header},exclude,reason`, "rear,oats,1,1,20,5.89,yes,bag tore"),
+      entries([{ ...good, exclude: true, reason: "bag tore" }]),
+    ],
     "not-json": [table("season.json", '[{"turns": 20'), table("season.json", "[1, ]x")],
     "no-list": [entries(12)],
     "no-entries": [entries([])],

@@ -20,13 +20,19 @@ const lines: Readonly<Record<Exclude<keyof Say, "inTheWay" | "ownFault">, (say: 
   notAllPlaced: (say) => say.notAllPlaced({ folder: "f/g", why: "EACCES" }),
   beingWritten: (say) => say.beingWritten({ folder: "f/g", file: "manifest.json" }),
   added: (say) =>
-    say.added({ where: { bin: "1", product: "Raps", fill: 12, catch: 20 }, spilled: null }),
+    say.added({
+      where: { bin: "1", product: "Raps", fill: 12, catch: 20 },
+      spilled: null,
+      caught: { turns: "20", net: "6.3 kg", tare: "12 kg" },
+    }),
   locked: (say) => say.locked({ file: "f/g", lock: "f/g.lock" }),
   cannotAdd: (say) => say.cannotAdd({ file: "f/g", why: "EACCES" }),
   andMore: (say) => say.andMore({ names, more: 12 }),
 };
 const facts =
   /out\/report\.html|trial\/sheet\.csv|farm\/setup\.json|Raps|a\.md, b\/c\.json|f\/g|EACCES|12|manifest\.json|--[a-z-]+|evencatch|20|6\.3 kg/g;
+
+const oneTurn = { turns: "1", net: "6.3 kg", tare: null };
 
 const { command: en } = english();
 const { command: de } = german();
@@ -37,13 +43,13 @@ const said: readonly (readonly [string, inEnglish: string, inGerman: string])[] 
   ),
   [
     "added to a file of one bin",
-    en.added({ where: null, spilled: null }),
-    de.added({ where: null, spilled: null }),
+    en.added({ where: null, spilled: null, caught: oneTurn }),
+    de.added({ where: null, spilled: null, caught: oneTurn }),
   ],
   [
     "spilled",
-    en.added({ where: null, spilled: "Raps" }),
-    de.added({ where: null, spilled: "Raps" }),
+    en.added({ where: null, spilled: "Raps", caught: null }),
+    de.added({ where: null, spilled: "Raps", caught: null }),
   ],
   ["no product", en.tooFewProducts(null), de.tooFewProducts(null)],
   ["own fault", en.ownFault, de.ownFault],

@@ -1,11 +1,12 @@
 import Papa from "papaparse";
 import type { FillName } from "../../results/fill-name.ts";
+import { convert } from "../../units/convert.ts";
 import { guarded } from "../formula-guard.ts";
 import { type Checked, passed } from "../issues.ts";
 import { logNames } from "../log-names.ts";
 import { checkText } from "../read-text.ts";
 import type { CatchIdentity } from "../rows.ts";
-import type { CatchLog } from "../types.ts";
+import type { CatchLog, MassUnit } from "../types.ts";
 import { type Belonging, belongingOf } from "./belonging.ts";
 import { massCells, type NewCatch, sameAsNewest } from "./mass-cells.ts";
 import type { Missing } from "./missing.ts";
@@ -30,6 +31,17 @@ export interface AddedRow {
   } | null;
   /** Why it has no mass; null: it has one. */
   readonly spilled: string | null;
+  /** What stands in the file now, read back from it; null: it has no mass. */
+  readonly caught: Caught | null;
+}
+
+/** Masses in the unit of the file, whatever the unit they were typed in. */
+export interface Caught {
+  readonly turns: number;
+  readonly net: number;
+  /** Null: the file keeps net. */
+  readonly tare: number | null;
+  readonly unit: MassUnit;
 }
 
 /**
@@ -71,6 +83,7 @@ export function appendCatches(
 function addedRows(log: CatchLog, { columns }: OpenTable, count: number): readonly AddedRow[] {
   const identities: readonly CatchIdentity[] = [...log.catches, ...(log.missed ?? [])];
   const names = logNames(identities);
+  const caught = caughtIn(log);
   const spilled = new Map((log.missed ?? []).map(({ row, reason }) => [row, reason]));
   return identities
     .toSorted((one, other) => one.row - other.row)
@@ -80,5 +93,20 @@ function addedRows(log: CatchLog, { columns }: OpenTable, count: number): readon
         ? { bin: names.bin(row), product: row.product, fill: names.fill(row), catch: row.catch }
         : null,
       spilled: spilled.get(row.row) ?? null,
+      caught: caught.get(row.row) ?? null,
     }));
+}
+
+/** By row. */
+function caughtIn({ catches, written = [] }: CatchLog): ReadonlyMap<number, Caught> {
+  const weights = new Map(written.map((one) => [one.row, one]));
+  return new Map(
+    catches.flatMap(({ row, turns, netKg }) => {
+      const own = weights.get(row);
+      if (own === undefined) return [];
+      const { unit, tare } = own;
+      const net = convert(netKg, "kg", unit);
+      return [[row, { turns, net, tare: tare === null ? null : Number(tare), unit }] as const];
+    }),
+  );
 }

@@ -161,6 +161,11 @@ export const fileProblems: Phrases<FileProblems> = {
     expected: "one row for each catch",
     remedy: writeThemIn,
   },
+  "all-excluded": {
+    found: "every catch excluded",
+    expected: "at least one catch that counts",
+    remedy: "Take the mark off one that was caught as it should be, or catch once more.",
+  },
   "not-json": {
     found: (f) =>
       f.near === null

@@ -44,6 +44,8 @@ export interface FileProblems {
     readonly comma: boolean;
   };
   readonly "no-rows": NoFacts;
+  /** Every catch is marked as left out. */
+  readonly "all-excluded": NoFacts;
   // the area that a catch stands for
   readonly "area-without-drive": { readonly bin: string; readonly product: string };
   /** The area as written, and the turns that belong to it. */
@@ -104,6 +106,7 @@ export const fileCodes = {
   "quote-stray": "file-malformed",
   "too-many-cells": "file-malformed",
   "no-rows": "no-rows",
+  "all-excluded": "nothing-counts",
   "area-without-drive": "value-missing",
   "area-disagrees": "turns-disagree",
   "not-json": "file-malformed",

@@ -54,7 +54,12 @@ function compared(
   meters: readonly MeterModel[],
   level: number,
 ): Compared | WhyNotCompared {
-  const cells = meters.flatMap((meter) => cellsOf(meter, factor));
+  const severalFarms = new Set(meters.map(({ place }) => place.farm)).size > 1;
+  const cells = meters.flatMap((meter) =>
+    cellsOf(meter, (fill) =>
+      factor === "machine" ? machineOf(meter, severalFarms) : labelOf(fill, factor),
+    ),
+  );
   const labels = new Set(cells.map(({ label }) => label));
   if (labels.size === 0) return "not recorded";
   if (labels.size === 1) return "one only";
@@ -126,10 +131,10 @@ function withEnough(cells: readonly Cell[]): readonly Cell[] {
   return usable.flat();
 }
 
-function cellsOf(meter: MeterModel, factor: FleetFactor): readonly Cell[] {
+function cellsOf(meter: MeterModel, labelFor: (fill: Fill) => string | null): readonly Cell[] {
   const fills = stretchInForce(meter.history).filter(({ delivery }) => delivery > 0);
   const labelled = fills.flatMap((fill) => {
-    const label = labelOf(fill, factor);
+    const label = labelFor(fill);
     return label === null ? [] : [{ fill, label }];
   });
   return [...groupBy(labelled, ({ label }) => label)].map(([label, own]) => ({
@@ -143,14 +148,24 @@ function cellsOf(meter: MeterModel, factor: FleetFactor): readonly Cell[] {
 /** Headers under which people write the scale, for which no column of the file is; without capitals. */
 const headersOfScale: readonly string[] = ["scale", "waage"];
 
+/** As bins are named: machine 1 of one farm is not machine 1 of the next. */
+function machineOf({ place: { machine, farm } }: MeterModel, severalFarms: boolean): string | null {
+  const name = (machine ?? "").trim();
+  if (name === "") return null;
+  return severalFarms && farm !== null ? `${name}/${farm}` : name;
+}
+
+/** What is written beside single catches; the machine is the meter's own. */
+type Written = Exclude<FleetFactor, "machine">;
+
 /** What a fill's catches say; null where they say nothing or disagree. */
-function labelOf({ catches }: Fill, factor: FleetFactor): string | null {
+function labelOf({ catches }: Fill, factor: Written): string | null {
   const labels = new Set(catches.map((row) => (written(row, factor) ?? "").trim()));
   const [only = ""] = labels;
   return labels.size === 1 && only !== "" ? only : null;
 }
 
-function written(row: Catch, factor: FleetFactor): string | null {
+function written(row: Catch, factor: Written): string | null {
   if (factor !== "scale") return row[factor];
   const found = Object.entries(row.extra).find(([header]) =>
     headersOfScale.includes(header.trim().toLowerCase()),

@@ -56,6 +56,7 @@ function aboutDrive(result: Uncautioned, say: Say): Caution[] {
         targetKgPerHa: target.value,
         lowestKgPerHa: rates.lower,
         highestKgPerHa: rates.upper,
+        drive: options.drive?.kind ?? "ground-wheel",
       }),
     );
   const step = nearest === null ? null : at(steps, nearest.nearest);

@@ -18,6 +18,8 @@ export interface FieldCautionFacts {
     readonly lowestKgPerHa: number;
     /** Below the lowest: no rate can be held at every working speed. */
     readonly highestKgPerHa: number;
+    /** At another working speed a motor reaches other rates; a ground wheel does not. */
+    readonly drive: "ground-wheel" | "motor";
   };
   /** Lawful rates; null: there is none of that end. */
   readonly "rate-against-law": {

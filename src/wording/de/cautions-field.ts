@@ -26,7 +26,7 @@ export const cautionsField: typeof english = {
   "slip-not-given": () =>
     "Der Schlupf des Antriebsrads ist nicht angegeben und zählt als null. Ein Rad, das auf 3 % des Weges rutscht, bringt 3 % weniger aus, als eingestellt ist: Messen Sie seinen Weg bei der Arbeit, beladen, Schare im Boden, und niemand geht neben der fahrenden Maschine.",
   "target-out-of-reach": (f) =>
-    `Die Sollmenge von ${f.target} liegt außerhalb dessen, was dieser Antrieb mit diesem Austrag ausbringen kann: ${f.reach}. Es bräuchte eine andere Dosierwalze, bei Stillstand eingesetzt, oder eine andere Arbeitsgeschwindigkeit.`,
+    `Mit diesem Austrag kann der Antrieb ${f.target} nicht ausbringen; er reicht von ${f.reach}. Nötig wäre eine andere Dosierwalze, bei Stillstand eingesetzt, oder eine andere ${f.drive === "motor" ? "Arbeitsgeschwindigkeit" : "Übersetzung"}.`,
   "rate-against-law": (f) =>
     f.of === "target"
       ? `Die Sollmenge von ${f.rate} verstößt gegen Etikett oder Gesetz: ${f.limits}. Nehmen Sie eine Sollmenge, die das einhält.`

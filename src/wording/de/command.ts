@@ -17,12 +17,14 @@ export const command: typeof english = {
     "Die Bibliothek leiht von der ersten Probe an; ein Plan davor beruht auf der angenommenen Streuung.",
   readAs: (caught) =>
     `Gelesen als: ${caught.map(({ turns, mass }) => `${turns} Umdrehungen ${mass}`).join(", ")}.`,
-  added: ({ where, spilled }) => {
+  added: ({ where, spilled, caught }) => {
     const said =
       where === null
         ? "Eine Probe angefügt"
         : `Angefügt: Tank ${where.bin} (${where.product}), Füllung ${where.fill}, Probe ${where.catch}`;
-    return spilled === null ? `${said}.` : `${said}, weggelassen ohne Masse (${spilled}).`;
+    if (caught === null) return `${said}, weggelassen ohne Masse (${spilled}).`;
+    const { turns, net, tare } = caught;
+    return `${said}: ${turns} ${turns === "1" ? "Umdrehung" : "Umdrehungen"}, ${net} netto${tare === null ? "" : `, Tara ${tare}`}.`;
   },
   locked: (f) =>
     `${f.file}: Nichts wurde angefügt, denn seit zehn Sekunden arbeitet ein anderer Befehl daran. Läuft keiner, löschen Sie ${f.lock}, und versuchen Sie es noch einmal.`,

@@ -29,6 +29,7 @@ Antworten gehen auf die Standardausgabe, alles andere auf die Standardfehlerausg
   catches: "Datei mit Proben: .csv, .xlsx oder .json",
   sources:
     "Tabellen, wie Sie sie führen: .csv, .tsv, .txt, .xlsx, Ordner damit, oder - für die Standardeingabe",
+  catchesOfCheck: "Datei mit Proben: .csv, .xlsx oder .json, oder - für die Standardeingabe",
   catchesOfReport:
     "Dateien mit Proben, gelesen als eine: .csv, .xlsx oder .json, oder - für die Standardeingabe",
   catchesToPool:

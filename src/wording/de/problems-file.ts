@@ -48,8 +48,7 @@ export const fileProblems: Phrases<FileProblems> = {
   "may-not-open": {
     found: "eine Datei, die Sie nicht öffnen dürfen",
     expected: readable,
-    remedy:
-      "Lassen Sie sich das Recht geben, sie zu lesen, oder kopieren Sie sie in einen eigenen Ordner.",
+    remedy: "Lassen Sie sich das Recht dazu geben, oder kopieren Sie sie in einen eigenen Ordner.",
   },
   "cannot-open": {
     found: (f) =>
@@ -177,6 +176,11 @@ export const fileProblems: Phrases<FileProblems> = {
     found: "eine Kopfzeile und nichts darunter",
     expected: "eine Zeile je Probe",
     remedy: writeThemIn,
+  },
+  "all-excluded": {
+    found: "jede Probe weggelassen",
+    expected: "mindestens eine Probe, die zählt",
+    remedy: "Lassen Sie eine gute wieder gelten, oder drehen Sie noch einmal ab.",
   },
   "not-json": {
     found: (f) =>

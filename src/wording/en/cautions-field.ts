@@ -30,8 +30,10 @@ export const cautionsField = {
     "The catches are so few or so scattered that no delivery can be ruled out down to zero, so the setting has no upper limit. Take more catches before the drive is set.",
   "slip-not-given": () =>
     "Slip of the drive wheel is not given and counts as none. A wheel that slips by 3 % of the way puts out 3 % less than it is set for: measure its travel in work, loaded, openers in the ground, nobody beside the machine while it moves.",
-  "target-out-of-reach": (f: Facts<"target" | "reach">) =>
-    `The target of ${f.target} lies outside what this drive can put out with this delivery: ${f.reach}. Another roller, put in with everything at rest, or another working speed would be needed.`,
+  "target-out-of-reach": (
+    f: Facts<"target" | "reach"> & { readonly drive: "ground-wheel" | "motor" },
+  ) =>
+    `The target of ${f.target} lies outside what this drive can put out with this delivery: ${f.reach}. Another roller, put in with everything at rest, or another ${f.drive === "motor" ? "working speed" : "ratio"} would be needed.`,
   "rate-against-law": (f: Facts<"rate" | "limits"> & { readonly of: "target" | "step" }) =>
     f.of === "target"
       ? `The target of ${f.rate} breaks what label or law sets: ${f.limits}. Aim for a rate that keeps it.`

@@ -1,6 +1,11 @@
 import type { AddedRow } from "../../data/append/append-catches.ts";
 import type { Facts } from "./facts.ts";
 
+/** As they stand in the file, with its unit; null: nothing was weighed. */
+interface AddedFigures {
+  readonly caught: (Facts<"turns" | "net"> & { readonly tare: string | null }) | null;
+}
+
 const toGoOn = {
   elsewhere: "To go on, give another folder.",
   remove: "To go on, remove them, or give another folder.",
@@ -19,12 +24,14 @@ export const command = {
   /** Catches that were typed, as they were understood. */
   readAs: (caught: readonly Facts<"turns" | "mass">[]) =>
     `Read as: ${caught.map(({ turns, mass }) => `${turns} turns ${mass}`).join(", ")}.`,
-  added: ({ where, spilled }: AddedRow) => {
+  added: ({ where, spilled, caught }: Pick<AddedRow, "where" | "spilled"> & AddedFigures) => {
     const said =
       where === null
         ? "Added a catch"
         : `Added: bin ${where.bin} (${where.product}), fill ${where.fill}, catch ${where.catch}`;
-    return spilled === null ? `${said}.` : `${said}, left out without a mass (${spilled}).`;
+    if (caught === null) return `${said}, left out without a mass (${spilled}).`;
+    const { turns, net, tare } = caught;
+    return `${said}: ${turns} ${turns === "1" ? "turn" : "turns"}, ${net} net${tare === null ? "" : `, tare ${tare}`}.`;
   },
   locked: (f: Facts<"file" | "lock">) =>
     `${f.file}: nothing was added, since another command has been at it for ten seconds. If none is running, delete ${f.lock} and try again.`,

@@ -23,6 +23,7 @@ Answers go to standard output, everything else to standard error.`,
   catches: "file of catches: .csv, .xlsx or .json",
   sources:
     "sheets as you keep them: .csv, .tsv, .txt, .xlsx, folders of them, or - for standard input",
+  catchesOfCheck: "file of catches: .csv, .xlsx or .json, or - for standard input",
   catchesOfReport: "files of catches, read as one: .csv, .xlsx or .json, or - for standard input",
   catchesToPool:
     "files of catches: .csv, .xlsx or .json; bins of two files count as different ones, so put the seasons of one farm into one file",

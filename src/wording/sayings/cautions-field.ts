@@ -27,11 +27,12 @@ export function cautionsFieldSayings(
     ...say,
     // setting
     "setting-needs": ({ missing }) => say["setting-needs"](named(missing, labels.setting)),
-    "target-out-of-reach": ({ targetKgPerHa, lowestKgPerHa, highestKgPerHa }) =>
+    "target-out-of-reach": ({ targetKgPerHa, lowestKgPerHa, highestKgPerHa, drive }) =>
       lowestKgPerHa <= highestKgPerHa
         ? say["target-out-of-reach"]({
             target: rate(targetKgPerHa),
             reach: format.range(rate(lowestKgPerHa), rate(highestKgPerHa)),
+            drive,
           })
         : labels.noRateHeld,
     "rate-against-law": ({ rateKgPerHa, of, ...limits }) =>

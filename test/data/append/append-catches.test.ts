@@ -10,6 +10,8 @@ const weighed = (turns: string, mass: string, unit: "kg" | "g" | null = null): N
   unit,
 });
 
+const kg = (turns: number, net: number) => ({ turns, net, tare: null, unit: "kg" });
+
 function append(
   lines: readonly string[],
   catches: readonly NewCatch[],
@@ -37,8 +39,16 @@ describe("catches added to a file", () => {
     expect(append(one, [weighed("20", "6.35"), weighed("40.5", "12,7")])).toEqual({
       added: "1;oats;1;3;20;6,35\n1;oats;1;4;40,5;12,7\n",
       rows: [
-        { where: { bin: "1", product: "oats", fill: 1, catch: 3 }, spilled: null },
-        { where: { bin: "1", product: "oats", fill: 1, catch: 4 }, spilled: null },
+        {
+          where: { bin: "1", product: "oats", fill: 1, catch: 3 },
+          spilled: null,
+          caught: kg(20, 6.35),
+        },
+        {
+          where: { bin: "1", product: "oats", fill: 1, catch: 4 },
+          spilled: null,
+          caught: kg(40.5, 12.7),
+        },
       ],
     });
     expect(added(one, [weighed("20", "6.35")], {}, "\r\n")).toBe("1;oats;1;3;20;6,35\r\n");
@@ -118,9 +128,21 @@ describe("catches added to a file", () => {
       {
         added: "1;oats;1;2;;;yes;bag tore\n1;oats;1;3;20;6,4;;\n1;oats;1;4;20;;yes;wind\n",
         rows: [
-          { where: { bin: "1", product: "oats", fill: 1, catch: 2 }, spilled: "bag tore" },
-          { where: { bin: "1", product: "oats", fill: 1, catch: 3 }, spilled: null },
-          { where: { bin: "1", product: "oats", fill: 1, catch: 4 }, spilled: "wind" },
+          {
+            where: { bin: "1", product: "oats", fill: 1, catch: 2 },
+            spilled: "bag tore",
+            caught: null,
+          },
+          {
+            where: { bin: "1", product: "oats", fill: 1, catch: 3 },
+            spilled: null,
+            caught: kg(20, 6.4),
+          },
+          {
+            where: { bin: "1", product: "oats", fill: 1, catch: 4 },
+            spilled: "wind",
+            caught: null,
+          },
         ],
       },
     );
@@ -177,7 +199,7 @@ describe("catches added to a file", () => {
     const plain = ["turns;net_kg", "20;6,3", ""];
     expect(append(plain, [weighed("20", "6.4")])).toEqual({
       added: "20;6,4\n",
-      rows: [{ where: null, spilled: null }],
+      rows: [{ where: null, spilled: null, caught: kg(20, 6.4) }],
     });
     for (const to of [{ bin: "1" }, { product: "oats" }, { fill: 2 }])
       expect(append(plain, [weighed("20", "6.4")], to)).toEqual({

@@ -69,6 +69,35 @@ describe("machines, which no meter changes", () => {
     ]);
   });
 
+  it("of one name on several farms are several, named as their bins are", () => {
+    const farms = ["A", "B"];
+    const beside = (place: number) => ({
+      farm: farms[Math.floor(place / 8)] ?? "",
+      machine: place % 8 < 4 ? "1" : "2",
+    });
+    const light = (row: Row) =>
+      row.farm === "B" && row.machine === "1" ? { ...row, netKg: 0.85 * row.netKg } : row;
+    const [machine] = factorsOf({ beside }, light).compared;
+    const { levels, test, differ } = present(machine);
+    expect(levels.map(({ label, meters }) => [label, meters])).toEqual([
+      ["1/A", 4],
+      ["2/A", 4],
+      ["1/B", 4],
+      ["2/B", 4],
+    ]);
+    expect(differ).toBe(true);
+    // Degrees of freedom by hand: 4 machines − 1; 16 meters − 4 products − 3.
+    expect([test.df1, test.df2]).toEqual([3, 9]);
+    const [first, second, low] = levels.map(({ ratio }) => ratio.value);
+    expect(low).toBeLessThan(Math.min(first ?? 0, second ?? 0));
+  });
+
+  it("are named alone where all are of one farm", () => {
+    const beside = (place: number) => ({ farm: "A", machine: place % 8 < 4 ? "1" : "2" });
+    const [machine] = factorsOf({ beside }).compared;
+    expect(present(machine).levels.map(({ label }) => label)).toEqual(["1", "2"]);
+  });
+
   it("are not where each has products of its own", () => {
     const beside = (place: number) => ({ machine: place % 2 === 0 ? "a" : "b" });
     expect(whyOf(factorsOf({ beside, products: ["wheat", "peas"] })).machine).toBe(

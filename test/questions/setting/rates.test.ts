@@ -203,6 +203,10 @@ describe("a setting", () => {
     const reach = (...steps: readonly number[]) =>
       codes(wheel(steps)).includes("target-out-of-reach");
     expect([reach(0.2, 0.3), reach(0.251, 0.3), reach(0.2, 0.249)]).toEqual([false, true, true]);
+    const found = answered(wheel([0.251])).cautions;
+    expect(found.find(({ code }) => code === "target-out-of-reach")?.facts).toMatchObject({
+      drive: "ground-wheel",
+    });
   });
 
   it("has slip asked for where a ground wheel has a ratio", () => {

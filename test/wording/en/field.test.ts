@@ -239,9 +239,19 @@ describe("cautions about drive and field, in words", () => {
 
   it("say both ways a target can be out of reach", () => {
     const say = cautions["target-out-of-reach"];
-    const facts = { targetKgPerHa: 300, lowestKgPerHa: 60, highestKgPerHa: 280 };
+    const facts = {
+      targetKgPerHa: 300,
+      lowestKgPerHa: 60,
+      highestKgPerHa: 280,
+      drive: "motor",
+    } as const;
     expect(plain(say(facts, where))).toContain("60 kg/ha to 280 kg/ha");
     expect(say({ ...facts, lowestKgPerHa: 290 }, where)).toContain("No rate can be held");
+    expect(say(facts, where)).toContain("at rest, or another working speed would");
+    // A ground wheel turns the meter as far a metre at any speed.
+    const wheel = say({ ...facts, drive: "ground-wheel" }, where);
+    expect(wheel).toContain("at rest, or another ratio would be needed");
+    expect(wheel).not.toContain("speed");
   });
 
   it("have a sentence each, without a word of code", () => {
