@@ -36,7 +36,7 @@ export const cautionsProducts: typeof english = {
   "fills-without-block": (f) =>
     `${fills(f.fills)} ${f.fills === 1 ? "lässt sich keinem Block zuordnen und bleibt" : "lassen sich keinem Block zuordnen und bleiben"} beim Vergleich außen vor.`,
   "blocks-incomplete": (f) =>
-    `Nur ${f.complete} von ${f.blocks} Blöcken enthalten jedes Produkt; ${f.pooled ? "verglichen wird über diese, die übrigen zählen nur ohne Annahme gleicher Streuung" : "ein Paar wird über die Blöcke verglichen, die beide enthalten"}.`,
+    `Nur ${f.complete} von ${f.blocks} Blöcken enthalten jedes verglichene Produkt; ${f.pooled ? "verglichen wird über diese, die übrigen zählen nur ohne Annahme gleicher Streuung" : "ein Paar wird über die Blöcke verglichen, die beide enthalten"}.`,
   "pairs-share-no-blocks": (f) =>
     `${pairs(f.pairs)} von Produkten ${f.pairs === 1 ? "hat" : "haben"} weniger als zwei Blöcke gemeinsam und ${f.pairs === 1 ? "lässt" : "lassen"} sich nicht vergleichen.`,
   "product-without-spread": (f) =>

@@ -52,7 +52,7 @@ export const cautionsProducts = {
     readonly complete: number;
     readonly pooled: boolean;
   }) =>
-    `Only ${f.complete} of ${f.blocks} blocks hold every product; ${f.pooled ? "products are compared over these, and the other blocks count only where spreads are not assumed alike" : "a pair is compared over the blocks that hold both"}.`,
+    `Only ${f.complete} of ${f.blocks} blocks hold every product compared; ${f.pooled ? "products are compared over these, and the other blocks count only where spreads are not assumed alike" : "a pair is compared over the blocks that hold both"}.`,
   "pairs-share-no-blocks": (f: Pairs) =>
     `${pairs(f.pairs)} of products ${f.pairs === 1 ? "shares" : "share"} fewer than two blocks and cannot be compared.`,
   "product-without-spread": (f: FillsOf) =>

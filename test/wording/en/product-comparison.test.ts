@@ -25,7 +25,7 @@ describe("a comparison of products, in words", () => {
 
   it("counts the verdicts and names the method", () => {
     expect(plain(say.sentence(compared(fourProducts, { equivalenceMargin: 0.02 })))).toBe(
-      "4 products over 13 fills. Of 3 pairs: 2 different and 1 equivalent (Games–Howell: every product its own spread; 95 % for all pairs together).",
+      "3 products over 12 fills. Not compared: rye (1 fill). Of 3 pairs: 2 different and 1 equivalent (Games–Howell: every product its own spread; 95 % for all pairs together).",
     );
     expect(say.sentence(compared(fillsOf("wheat", [0.4, 0.41])))).toContain("two fills each");
   });
