@@ -41,7 +41,7 @@ const fewestFills = 2;
  * @returns        simultaneous intervals with single-step p-values; verdict of every pair: different, equivalent within
  *                 the margin, different by less than the margin, or undecided
  * Null when       a product has one fill (caution product-not-repeated); fills of a pair do not scatter (caution
- *                 product-without-spread; verdict untested)
+ *                 product-without-spread; verdict untested), or within blocks the differences of a pair do not
  * @throws         OptionError when the reference is no product of the file, blocks name no column, or the log scale
  *                 meets a delivery that is not above zero
  * Assumes         independent, roughly normal fills (or blocks); a pooled spread, that products spread alike in

@@ -346,6 +346,16 @@ const sections: readonly Occasion[] = [
       ),
     ),
   ),
+  part("products that differ by the same in every block", (words) =>
+    productComparisonSection(
+      compared(
+        inBlocks(["wheat", "pea"].flatMap((product) => fillsOf(product, [0.4, 0.42, 0.39]))),
+        { blocks: "block" },
+      ),
+      words,
+      "a",
+    ),
+  ),
   part("nothing to compare", (words) =>
     productComparisonSection(compared(fillsOf("wheat", [0.4])), words, "a"),
   ),

@@ -70,7 +70,7 @@ export const productComparison: typeof english = {
   undecided: (f) =>
     `${f.first} und ${f.second}: unentschieden${f.possible === null ? "" : `; ${f.first} kann je Umdrehung ${f.possible} abgeben`}. ${f.margin === null ? "Weder ein Unterschied noch Gleichheit ist gezeigt" : `Weder ein Unterschied noch Gleichwertigkeit innerhalb von ${f.margin} ist gezeigt`} (${f.proof}).`,
   untested: (f) =>
-    `${f.first} und ${f.second} lassen sich nicht prüfen: Ihre Füllungen zeigen keine Streuung, an der man messen könnte.`,
+    `${f.first} und ${f.second} lassen sich nicht prüfen: ${f.inBlocks ? "Ihr Unterschied ist in jedem Block derselbe, also zeigen die Unterschiede keine Streuung, an der man messen könnte, so sehr die Füllungen selbst auch streuen" : "Ihre Füllungen zeigen keine Streuung, an der man messen könnte"}.`,
   overall: (f) =>
     `Dass sich gar kein Produkt unterscheidet: F = ${f.statistic} mit ${f.df[0]} und ${f.df[1]} Freiheitsgraden, ${f.p}. Das fragt nach allen Produkten${f.someLeftOut ? " mit mindestens zwei Füllungen" : ""} zugleich; welche sich unterscheiden, sagen ihre Vertrauensbereiche.`,
   byFill: "Jede Füllung ist eine Beobachtung; die Proben einer Füllung machen sie nur genauer.",

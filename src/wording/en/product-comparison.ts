@@ -102,8 +102,9 @@ export const productComparison = {
     `${f.first} and ${f.second} are equivalent within ${f.margin} (${f.proof}).`,
   undecided: (f: Tested & Facts<never, "possible" | "margin">) =>
     `${f.first} and ${f.second}: undecided${f.possible === null ? "" : `; ${f.first} may deliver anything from ${f.possible}`}. ${f.margin === null ? "Not shown to differ, not shown to be equal either" : `Neither a difference nor equivalence within ${f.margin} is shown`} (${f.proof}).`,
-  untested: (f: Pair) =>
-    `${f.first} and ${f.second} cannot be tested: their fills show no scatter to judge by.`,
+  /** Within blocks it is the differences of a pair that have to scatter. */
+  untested: (f: Pair & { readonly inBlocks: boolean }) =>
+    `${f.first} and ${f.second} cannot be tested: ${f.inBlocks ? "they differ by the same in every block, so their differences show no scatter to judge by, however much their fills do" : "their fills show no scatter to judge by"}.`,
   overall: (f: {
     readonly statistic: string;
     readonly df: readonly string[];

@@ -125,13 +125,14 @@ export function productComparisonSayings(format: Format, say: typeof templates) 
         level: level(result),
       });
     },
-    contrast: (contrast: ProductContrast, { options }: ProductComparison): string => {
+    contrast: (contrast: ProductContrast, { input, options }: ProductComparison): string => {
       const { first, second, ratio, verdict } = contrast;
       const margin =
         options.equivalenceMargin === null ? null : format.plusMinus(options.equivalenceMargin);
       const tested = { first, second, proof: proof(contrast) };
       const relative = moreOrLess(ratio.value);
-      if (verdict === "untested") return say.untested({ first, second });
+      if (verdict === "untested")
+        return say.untested({ first, second, inBlocks: input.blocks !== null });
       if (verdict === "different") return say.different({ ...tested, relative });
       if (verdict === "undecided" || margin === null)
         return say.undecided({ ...tested, possible: possible(ratio), margin });
