@@ -208,6 +208,7 @@ export type {
   ProductComparisonOptions,
 } from "./questions/product-comparison/options.ts";
 export type {
+  ComparedFills,
   ContrastOfProducts,
   Equivalence,
   ProductContrast,

@@ -1,6 +1,7 @@
 import type { Setup } from "../data/setup.ts";
 import type { CatchLog } from "../data/types.ts";
-import { fitModel } from "../model/model.ts";
+import { overFills } from "../model/history.ts";
+import { openLog, wholeModel } from "../model/model.ts";
 import { type CatchesNeeded, catchesNeeded } from "../questions/catches-needed.ts";
 import { type AnalysisOptions, resolveOptions, toleranceFrom } from "./options.ts";
 import { modelChoices, planningOptions } from "./resolved-setup.ts";
@@ -15,7 +16,10 @@ export function plansForNextFill(
   given: Partial<AnalysisOptions> = {},
 ): readonly CatchesNeeded[] {
   const options = resolveOptions(given, setup, log);
-  const { meters } = fitModel(log.catches, options, modelChoices(options, setup));
+  // Not by `fitModel`, whose check of what is handed over the page would carry.
+  const { meters } = wholeModel(
+    openLog(log.catches, overFills, options, modelChoices(options, setup)),
+  );
   const ground = { options, toleranceFrom: toleranceFrom(given, setup), setup };
   return meters.map((meter) =>
     catchesNeeded(meter, { ...planningOptions(ground, meter), fill: "next" }),

@@ -1,6 +1,8 @@
+import { at } from "../errors/at.ts";
 import {
   compareBlocks,
   compareGroups,
+  comparePairsOfGroups,
   type GroupComparison,
   type GroupDesign,
 } from "../statistics/group-comparison.ts";
@@ -8,7 +10,7 @@ import type { MeanContrast } from "../statistics/mean-comparison.ts";
 import { allPairs, type Pair, pairsWithReference } from "../statistics/simultaneous.ts";
 import type { DesignChoices, Designed } from "./comparison-design.ts";
 import type { Fill } from "./meters.ts";
-import { type BlockTable, blockTable, type ProductGroup } from "./product-groups.ts";
+import { type BlockTable, blockTable, type ProductGroup, sharedBlocks } from "./product-groups.ts";
 
 /** How products are compared; every choice resolved. */
 export interface ComparisonDesign extends Designed<DesignChoices> {
@@ -56,17 +58,36 @@ export function compareProducts(
 
 /**
  * The same with every catch counted as if it were a fill of its own, and without blocks. It finds differences that are
- * not there; only worth knowing where it would mislead.
+ * not there; only worth knowing where it would mislead, so each pair is compared by the very fills it is within blocks.
  */
 export function compareByCatches(
   groups: readonly ProductGroup[],
   design: ComparisonDesign,
 ): readonly MeanContrast[] {
   const value = onScale(design, (delivery: number) => delivery);
-  const values = groups.map(({ fills }) =>
-    fills.flatMap(({ fill }) => fill.catches.map(({ netKg, turns }) => value(netKg / turns))),
+  const judged = designOf(groups, design);
+  const valuesOf = ({ fills }: ProductGroup, within: ReadonlySet<string> | null) =>
+    fills
+      .filter(({ block }) => within === null || (block !== null && within.has(block)))
+      .flatMap(({ fill }) => fill.catches.map(({ netKg, turns }) => value(netKg / turns)));
+  if (design.blocks === null || design.spread === "common") {
+    // Within blocks one spread for all products rests on those that hold them all.
+    const within = design.blocks === null ? null : sharedBlocks(groups);
+    return compareGroups(
+      groups.map((group) => valuesOf(group, within)),
+      judged,
+    ).contrasts;
+  }
+  const ownOf = ({ first, second }: Pair) => {
+    const [a, b] = [at(groups, first), at(groups, second)];
+    const within = sharedBlocks([a, b]);
+    return within.size < 2 ? null : ([valuesOf(a, within), valuesOf(b, within)] as const);
+  };
+  return comparePairsOfGroups(
+    groups.map((group) => valuesOf(group, null)),
+    ownOf,
+    judged,
   );
-  return compareGroups(values, designOf(groups, design)).contrasts;
 }
 
 function designOf(

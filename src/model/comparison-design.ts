@@ -20,7 +20,7 @@ export type Designed<T extends DesignChoices> = Omit<T, "spread" | "scale"> & {
 };
 
 /** From so many blocks on, a pair knows its own scatter nearly as well, and nothing need be assumed of the others. */
-const mostPooledBlocks = 8;
+export const mostPooledBlocks = 8;
 
 /** Blocks of a comparison. */
 export interface BlockCount {

@@ -5,6 +5,7 @@ import { at } from "../errors/at.ts";
 import { groupBy } from "../numeric/group-by.ts";
 import { type FillSums, mergeSums, sumsOf } from "./fill-sums.ts";
 import { earliestOf, type Fill, type Meter, metersOf } from "./meters.ts";
+import { requireListOf } from "./require-list.ts";
 import { inTimeOrder } from "./time-order.ts";
 import { deliveryOf } from "./totals.ts";
 
@@ -30,8 +31,10 @@ export interface SummedMeter extends Meter {
  * single catches of all meters.
  *
  * @returns one record a fill, in the order of the meters and of time
+ * @throws  OptionError for what is no list of catches
  */
 export function fillTotals(catches: readonly Catch[]): readonly FillRecord[] {
+  requireListOf("catches", catches);
   return metersOf(catches).flatMap(({ place, product, fills }) =>
     fills.map(({ season, number, takenAt, catches: counted }) => ({
       ...place,

@@ -26,6 +26,7 @@ import type { MeterScatter } from "./lent-scatter.ts";
 import { libraryRule } from "./library-rule.ts";
 import { type Fill, type Meter, metersOf, newestFill } from "./meters.ts";
 import { type MeterAmongOthers, metersTogether, readMeter } from "./meters-together.ts";
+import { requireListOf } from "./require-list.ts";
 import { isFlagged, type MeterScreening, screenLog } from "./screening/screen-log.ts";
 import { type WithAllCatches, withAllCatches } from "./with-all-catches.ts";
 
@@ -86,14 +87,15 @@ export interface Model {
  *                 unknown
  * @param choices  how to read the order of fills, and who lends to whom; default: asked after every fill, no meter opened in
  *                 between, other bins lend their spread
- * @throws         OptionError for a level or tolerance outside (0, 1), a division not above zero, or, where a default
- *                 would hide it, an unknown name
+ * @throws         OptionError for a level or tolerance outside (0, 1), a division not above zero, where a default would
+ *                 hide it an unknown name, or what is no list of catches
  */
 export function fitModel(
   catches: readonly Catch[],
   given: Partial<ModelOptions> = {},
   choices: ModelChoices = {},
 ): Model {
+  requireListOf("catches", catches);
   return wholeModel(openLog(catches, overFills, given, choices));
 }
 

@@ -1,4 +1,5 @@
 import { groupBy } from "../numeric/group-by.ts";
+import { keptWith } from "../numeric/kept.ts";
 import { mean } from "../statistics/summary.ts";
 import type { Fill } from "./meters.ts";
 import type { Model } from "./model.ts";
@@ -51,6 +52,18 @@ export function blockNames(model: Model): readonly string[] {
   const catches = model.meters.flatMap(({ fills }) => fills.flatMap((fill) => fill.catches));
   return ["bin", "date", ...new Set(catches.flatMap(({ extra }) => Object.keys(extra)))];
 }
+
+/** The blocks that every one of these products was filled in. */
+export function sharedBlocks(groups: readonly ProductGroup[]): ReadonlySet<string> {
+  const [first = new Set<string>(), ...others] = groups.map(blocksOf);
+  return new Set([...first].filter((block) => others.every((own) => own.has(block))));
+}
+
+/** The blocks of a product's fills, as far as they are known. */
+export const blocksOf = keptWith(
+  ({ fills }: ProductGroup): ReadonlySet<string> =>
+    new Set(fills.flatMap(({ block }) => block ?? [])),
+);
 
 /** Fills in blocks: one row a block, one value a product, the mean where a product was filled twice in it. */
 export interface BlockTable {

@@ -7,6 +7,7 @@ import { usualBorrowing } from "./lenders.ts";
 import { libraryRule } from "./library-rule.ts";
 import { type MeterAmongOthers, metersTogether, readMeter } from "./meters-together.ts";
 import { type ModelChoices, type ModelOptions, resolveModelOptions } from "./model.ts";
+import { requireListOf } from "./require-list.ts";
 
 /** One meter with what the totals of its fills say together. */
 export interface SummedMeterModel extends SummedMeter, MeterAmongOthers {
@@ -28,13 +29,14 @@ export interface SummedModel {
  *
  * @param records  of every fill; several of one fill are added up
  * @param given    as of `fitModel`; the variance law is the proportional one, on which totals rest
- * @throws         OptionError as `fitModel` does
+ * @throws         OptionError as `fitModel` does, or for what is no list of totals
  */
 export function fitModelFromTotals(
   records: readonly FillRecord[],
   given: Partial<Omit<ModelOptions, "varianceLaw">> = {},
   choices: ModelChoices = {},
 ): SummedModel {
+  requireListOf("records", records);
   const options = resolveModelOptions(given);
   const { borrowing = usualBorrowing, ...history } = choices;
   libraryRule("library", borrowing.library);

@@ -9,7 +9,9 @@ import { designed } from "../model/comparison-design.ts";
 import type { Model } from "../model/model.ts";
 import { blockNames, type ProductGroup, productGroups } from "../model/product-groups.ts";
 import { requireModelOptions } from "../results/options.ts";
+import { completeBlocks } from "../statistics/comparison-layout.ts";
 import { comparisonCautions } from "./product-comparison/cautions.ts";
+import { comparedBlocks, comparedFills } from "./product-comparison/compared-fills.ts";
 import { productContrasts } from "./product-comparison/contrasts.ts";
 import { productEstimate } from "./product-comparison/estimates.ts";
 import { inOrder } from "./product-comparison/order.ts";
@@ -39,7 +41,7 @@ const fewestFills = 2;
  * @returns        simultaneous intervals with single-step p-values; verdict of every pair: different, equivalent within
  *                 the margin, different by less than the margin, or undecided
  * Null when       a product has one fill (caution product-not-repeated); fills of a pair do not scatter (caution
- *                 product-without-spread; verdict untested)
+ *                 product-without-spread; verdict untested), or within blocks the differences of a pair do not
  * @throws         OptionError when the reference is no product of the file, blocks name no column, or the log scale
  *                 meets a delivery that is not above zero
  * Assumes         independent, roughly normal fills (or blocks); a pooled spread, that products spread alike in
@@ -66,12 +68,14 @@ export function productComparison(
       )
     : null;
   const byCatches = comparable ? compareByCatches(usable, design) : [];
+  const blocks = blocksOf(compared, usable);
   const scatter = scatterComparison(all, pairsAsked(all, options), options.level);
   const names = usable.map(({ product }) => product);
   return {
     kind: "product-comparison",
     options,
-    input: inputOf(all, compared?.blocks?.rows ?? null),
+    input: inputOf(all, blocks),
+    compared: comparedFills(all, usable, compared?.contrasts ?? [], blocks !== null),
     products: all.map((group) => productEstimate(group, options.level)),
     scale: design.scale,
     method: compared?.method ?? null,
@@ -79,7 +83,15 @@ export function productComparison(
     standings: compared === null ? null : productStandings(compared, names, design.scale),
     contrasts: compared === null ? [] : productContrasts(compared, names, design),
     scatter,
-    cautions: comparisonCautions({ all, usable, compared, byCatches, scatter, options: design }),
+    cautions: comparisonCautions({
+      all,
+      usable,
+      compared,
+      blocks,
+      byCatches,
+      scatter,
+      options: design,
+    }),
   };
 }
 
@@ -96,9 +108,21 @@ function asked(
   return { ...compared, contrasts };
 }
 
+/** Null without blocks; where no pair shares enough of them, all there are. */
+function blocksOf(
+  compared: ComparedProducts | null,
+  usable: readonly ProductGroup[],
+): ProductComparison["input"]["blocks"] {
+  const rows = compared?.blocks?.rows;
+  if (compared === null || rows === undefined) return null;
+  return compared.contrasts.length === 0
+    ? { count: rows.length, complete: completeBlocks(rows).length }
+    : comparedBlocks(usable, compared.contrasts);
+}
+
 function inputOf(
   groups: readonly ProductGroup[],
-  rows: readonly (readonly (number | null)[])[] | null,
+  blocks: ProductComparison["input"]["blocks"],
 ): ProductComparison["input"] {
   const fills = groups.flatMap((group) => group.fills.map(({ fill }) => fill));
   return {
@@ -106,13 +130,7 @@ function inputOf(
     bins: [...new Set(groups.flatMap(({ bins }) => bins))],
     fills: fills.length,
     catches: sum(fills.map(({ totals }) => totals.catches)),
-    blocks:
-      rows === null
-        ? null
-        : {
-            count: rows.length,
-            complete: rows.filter((row) => row.every((value) => value !== null)).length,
-          },
+    blocks,
   };
 }
 

@@ -1,4 +1,5 @@
 import { sum } from "simple-statistics";
+import { mostPooledBlocks } from "../model/comparison-design.ts";
 import { type Caution, caution } from "../results/caution.ts";
 import { expectedContrast, pairsPlanned, spreadOfFills } from "./trial-plan/expected.ts";
 import { trialPlanOptions, trialPlanRules } from "./trial-plan/options.ts";
@@ -97,16 +98,34 @@ function isFromLog(
 }
 
 function planCautions(
-  { fills, turnLevels, difference }: TrialPlanOptions,
-  { power }: ExpectedContrast,
+  options: TrialPlanOptions,
+  expected: ExpectedContrast,
   catchesPerFill: number,
 ): readonly Caution[] {
+  const { fills, turnLevels, difference } = options;
+  const { power } = expected;
   return [
     ...(fills < comfortableFills ? [caution("plan-few-fills", {}, { fills })] : []),
     ...(power < usualPower ? [caution("plan-little-power", {}, { power, difference })] : []),
+    ...spreadNotPooled(options, expected),
     ...(new Set(turnLevels).size < 2 ? [caution("plan-one-turn-level", {}, {})] : []),
     ...(catchesPerFill < 3
       ? [caution("plan-scatter-not-compared", {}, { catches: catchesPerFill })]
       : []),
   ];
+}
+
+/** More blocks than are pooled by design can know less than fewer would, which nobody sees who plans one of them only. */
+function spreadNotPooled(
+  options: TrialPlanOptions,
+  { fills, halfWidth }: ExpectedContrast,
+): readonly Caution[] {
+  const { analysis, spread, products } = options;
+  const isLeftToDesign = analysis === "blocks" && spread === "by design";
+  // The paired t test of two products is the same either way.
+  if (!isLeftToDesign || products.length < 3 || fills <= mostPooledBlocks) return [];
+  const pooled = expectedContrast({ ...options, spread: "common" }, fills);
+  if (pooled.halfWidth >= halfWidth) return [];
+  const facts = { mostPooled: mostPooledBlocks, halfWidth, pooledHalfWidth: pooled.halfWidth };
+  return [caution("plan-spread-not-pooled", {}, facts)];
 }

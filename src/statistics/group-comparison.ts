@@ -51,6 +51,26 @@ export function compareGroups(
 }
 
 /**
+ * The same, each group with a spread of its own, where pairs are compared by fewer than all values of their groups.
+ *
+ * @param ownOf values of a pair, at least 2 each; null: it is not compared
+ */
+export function comparePairsOfGroups(
+  groups: readonly (readonly number[])[],
+  ownOf: (pair: Pair) => readonly [first: readonly number[], second: readonly number[]] | null,
+  design: GroupDesign,
+): readonly MeanContrast[] {
+  const pairs = pairsOf(groups.length, design);
+  const both = { first: 0, second: 1 };
+  const pairOf = (pair: Pair) => {
+    const own = ownOf(pair);
+    return own === null ? null : independentLayout(own, [both], null, "separate").pairOf(both);
+  };
+  const layout = independentLayout(groups, pairs, design.reference, "separate");
+  return compareMeans({ ...layout, pairOf }, pairs, design);
+}
+
+/**
  * The same for groups that were tried together in blocks. With a common spread the complete blocks are analysed as one:
  * one residual variance on (blocks − 1)·(groups − 1) degrees of freedom, all pairs by Tukey's studentized range, against
  * a reference by Dunnett. With separate spreads each pair is a paired t test on its shared blocks, with Bonferroni's

@@ -108,7 +108,7 @@ function everyTopic(say: Language, units: UnitSystem) {
     outlets: outletsSayings(format, say.outlets),
     productComparison: productComparisonSayings(format, say.productComparison),
     explainingVariables: explainingVariablesSayings(format, say.explainingVariables),
-    trial: trialSayings(format, say.trial, say.productComparison.labels.methods),
+    trial: trialSayings(format, say.trial, say.productComparison),
     trialPlan: trialPlanSayings(format, say.trialPlan),
     sheets: sheetsSayings(format, say.sheets),
     imported: importedSayings(say.imported),

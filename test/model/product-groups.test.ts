@@ -149,4 +149,31 @@ describe("products compared", () => {
     expect(present(found).n).toEqual([4, 6]);
     expect(present(found).difference).toBeCloseTo(0.3075 - 0.79 / 3, 12);
   });
+
+  it("by catches rest on the fills that they rest on within blocks", () => {
+    const unbalanced = [
+      ...rows("wheat", 1, [6, 6.1], "north"),
+      ...rows("wheat", 2, [6.2, 6.3], "south"),
+      ...rows("wheat", 3, [9, 9.1], ""),
+      ...rows("oat", 1, [5, 5.2], "north"),
+      ...rows("oat", 2, [5.3, 5.1], "south"),
+      ...rows("oat", 3, [5.6, 5.4], "west"),
+      ...rows("pea", 1, [8, 8.2], "north"),
+      ...rows("pea", 2, [8.1, 8.3], "west"),
+    ];
+    const blocked = productGroups(fitModel(unbalanced), "field");
+    const by = (spread: "separate" | "common", products = blocked) =>
+      compareByCatches(products, { ...design, scale: "as measured", blocks: "field", spread });
+    // By hand: wheat and oat share north and south, oat and pea north and west; wheat and pea share one block only.
+    expect(by("separate").map(({ first, second, n }) => [first, second, n])).toEqual([
+      [0, 1, [4, 4]],
+      [1, 2, [4, 4]],
+    ]);
+    expect(by("separate")[0]?.difference).toBeCloseTo(0.3075 - 0.2575, 12);
+    expect(by("separate")[1]?.difference).toBeCloseTo(0.265 - 0.4075, 12);
+    // One spread: over the blocks that hold both, and t.test(var.equal = TRUE) in R has this standard error.
+    const [pooled] = by("common", blocked.slice(0, 2));
+    expect(present(pooled)).toMatchObject({ n: [4, 4], df: 6 });
+    expect(present(pooled).standardError).toBeCloseTo(0.004564354646, 11);
+  });
 });

@@ -386,7 +386,7 @@ describe("bins and blocks", () => {
     expect(codes(compare(catches, { blocks: "bin" }))).not.toContain("products-share-some-bins");
   });
 
-  it("uses the blocks that a pair shares, and says which are incomplete", () => {
+  it("uses the blocks that a pair shares, and counts neither others nor their products", () => {
     const inBlock = (product: string, deliveries: readonly number[], labels: readonly string[]) =>
       fillsOf(product, deliveries).map((row) => ({
         ...row,
@@ -402,7 +402,17 @@ describe("bins and blocks", () => {
       ["a", "b", 3],
     ]);
     expect(codes(result)).toContain("pairs-share-no-blocks");
-    expect(codes(result)).toContain("blocks-incomplete");
+    expect(result.input).toMatchObject({
+      products: 3,
+      fills: 9,
+      blocks: { count: 3, complete: 3 },
+    });
+    expect(result.compared).toEqual({
+      products: 2,
+      fills: 6,
+      catches: 12,
+      leftOut: { products: [{ product: "c", fills: 2 }], withoutBlock: 0, alone: 1 },
+    });
   });
 
   it("reports fills whose block is not known", () => {

@@ -305,12 +305,45 @@ describe("fills between calibrations", () => {
   const points = (given: Partial<SkippingChoices>, catches = season) =>
     present(ask(catches, given).result.betweenCalibrations);
 
-  it("one fill is the chance of the next fill", () => {
-    const { result } = ask(season);
+  it.each([
+    { source: "average of fills" },
+    { source: "last fill" },
+    { source: "fill", fill: 2 },
+    { source: "book value", kgPerTurn: 0.31 },
+  ] as const)("one fill is the next fill, with its very chance and bound: %o", (assumed) => {
+    const { result } = ask(season, { assumed });
     const [one] = present(result.betweenCalibrations).points;
     const chance = present(result.chances.find(({ limit }) => limit === 0.05));
-    expect(one?.chanceAny).toBeCloseTo(chance.either, 5);
-    expect(one?.upperBound).toBeCloseTo(chance.upperBound, 5);
+    expect(one?.chanceAny).toBe(chance.either);
+    expect(one?.upperBound).toBeCloseTo(chance.upperBound, 14);
+    expect(one?.expectedOff).toBe(chance.either);
+  });
+
+  it("left at the last fill start from the value it has, not from that of any fill", () => {
+    const catches = single([6, 6.2, 6.4, 6.1, 6.3, 6.6]);
+    // In R, fills .30 .31 .32 .305 .315 .33 left at .33, integrated over mean and spread with integrate():
+    // s2 <- nu * var(x) / chisq, m ~ N(mean(x), s2 / 6), 1 - (P(.3135 < N(m, s2) < .3465))^j.
+    const inR = new Map([
+      [1, 0.5234852866],
+      [2, 0.7523919173],
+      [4, 0.9192915922],
+      [10, 0.9932078045],
+    ]);
+    const { points: rows } = points({ assumed: { source: "last fill" } }, catches);
+    for (const [fills, chance] of inR)
+      expect(rows.find((one) => one.fills === fills)?.chanceAny).toBeCloseTo(chance, 4);
+    expect(points({ assumed: { source: "fill", fill: 6 } }, catches).points).toEqual(rows);
+  });
+
+  it("accept the one skipped fill whose chance is within the risk, whatever any two fills differ by", () => {
+    // Fills .30 .31 .32 .305 .315 .311, the last near the mean. In R, pt() of the law of the next fill beyond ± 5 %:
+    // 0.09877691; two fills of this spread, whichever they are, differ by more with chance 0.1822407.
+    const { mostFills, points: rows } = points(
+      { assumed: { source: "last fill" }, acceptedRisk: 0.12 },
+      single([6, 6.2, 6.4, 6.1, 6.3, 6.22]),
+    );
+    expect(rows[0]?.chanceAny).toBeCloseTo(0.09877691, 8);
+    expect(mostFills).toBe(1);
   });
 
   it("grow with the risk accepted, and the cautious count is never larger", () => {
@@ -338,20 +371,18 @@ describe("fills between calibrations", () => {
     (source, count) => {
       // With 300 fills the spread is known well, so what is stated can be compared with plain frequencies.
       const truth = { spread: 0.022, scatter: 0.006, catches: 2 };
-      const stated = present(
-        points({ assumed: { source } }, inventedFills({ fills: 300, ...truth }, 99)).points.find(
-          ({ fills }) => fills === count,
-        ),
-      ).chanceAny;
+      const log = inventedFills({ fills: 300, ...truth }, 99);
+      const { betweenCalibrations, nextFill } = ask(log, { assumed: { source } }).result;
+      const rows = present(betweenCalibrations).points;
+      const stated = present(rows.find(({ fills }) => fills === count)).chanceAny;
       const stream = randomStream(100, count);
       const ofFill = Math.hypot(truth.spread, truth.scatter / Math.sqrt(truth.catches));
       const trials = 40_000;
       let any = 0;
       for (let i = 0; i < trials; i++) {
-        const setTo = source === "average of fills" ? 1 : 1 + ofFill * stream.normal();
         const off = Array.from(
           { length: count },
-          () => Math.abs((1 + ofFill * stream.normal()) / setTo - 1) > 0.05,
+          () => Math.abs((1 + nextFill.value) * (1 + ofFill * stream.normal()) - 1) > 0.05,
         );
         if (off.some(Boolean)) any++;
       }

@@ -288,6 +288,32 @@ describe("cautions", () => {
     expect(codes(given)).toContain(code);
   });
 
+  it("plan-spread-not-pooled: beyond 8 blocks of three products or more, unless the law is chosen", () => {
+    const twelve = Array.from({ length: 12 }, (_, i) => String(i + 1));
+    const blocked = { products: twelve, analysis: "blocks", fills: 10 } as const;
+    const found = design(blocked).cautions.find(({ code }) => code === "plan-spread-not-pooled");
+    // In R, s <- sqrt(.03^2 + .02^2 * 20 / 120) * sqrt(2 / 10) and the median of the estimate of it:
+    // qt(1 - .05 / 132, 9) * s * sqrt(qchisq(.5, 9) / 9) and qtukey(.95, 12, 99) / sqrt(2) * s * sqrt(qchisq(.5, 99) / 99).
+    expect(found).toMatchObject({
+      severity: "note",
+      asks: "to-know",
+      facts: {
+        mostPooled: 8,
+        halfWidth: expect.closeTo(0.066692176, 7),
+        pooledHalfWidth: expect.closeTo(0.046389873, 7),
+      },
+    });
+    for (const other of [
+      { fills: 8 },
+      { spread: "separate" },
+      { spread: "common" },
+      { analysis: "fills" },
+      { products: ["wheat", "pea"] },
+    ] as const)
+      expect(codes({ ...blocked, ...other })).not.toContain("plan-spread-not-pooled");
+    expect(codes({ ...blocked, reference: "1" })).toContain("plan-spread-not-pooled");
+  });
+
   it("has none for a plan that can be expected to show what it is for", () => {
     expect(codes({ fills: 10, fillSpread: 0.02 })).toEqual([]);
   });

@@ -46,7 +46,7 @@ import {
 } from "./product-answers.ts";
 import { present } from "./reference.ts";
 import { inventedFills } from "./simulated-fills.ts";
-import { inventedTrial, trialsToTell } from "./trials.ts";
+import { inventedTrial, trialCatches, trialsToTell, trialWithGaps } from "./trials.ts";
 
 /** Something to say, in whatever words: a report or a part of one. */
 export interface Occasion {
@@ -346,6 +346,16 @@ const sections: readonly Occasion[] = [
       ),
     ),
   ),
+  part("products that differ by the same in every block", (words) =>
+    productComparisonSection(
+      compared(
+        inBlocks(["wheat", "pea"].flatMap((product) => fillsOf(product, [0.4, 0.42, 0.39]))),
+        { blocks: "block" },
+      ),
+      words,
+      "a",
+    ),
+  ),
   part("nothing to compare", (words) =>
     productComparisonSection(compared(fillsOf("wheat", [0.4])), words, "a"),
   ),
@@ -383,6 +393,12 @@ const sections: readonly Occasion[] = [
   ...trialsToTell.map((given) => {
     const analysis = once(() => inventedTrial(given));
     return part(`a trial with ${JSON.stringify(given)}`, (words) =>
+      trialSection(analysis(), words),
+    );
+  }),
+  ...[trialWithGaps, trialCatches().slice(0, 8)].map((catches, i) => {
+    const analysis = once(() => inventedTrial({}, {}, catches));
+    return part(`a trial of which something cannot be compared, ${i}`, (words) =>
       trialSection(analysis(), words),
     );
   }),

@@ -52,6 +52,15 @@ export function trialCatches(): readonly Catch[] {
   return catchesInBlocks(deliveries, products, 0.004);
 }
 
+/** The same with a product of one fill, fills of pea in no block and alone in one. */
+export const trialWithGaps: readonly Catch[] = trialCatches()
+  .filter(({ product, extra }) =>
+    product === "pea" ? true : product === "rye" ? extra.block === "1" : extra.block !== "5",
+  )
+  .map((row) =>
+    row.product === "pea" && row.extra.block === "2" ? { ...row, extra: { block: "" } } : row,
+  );
+
 export function trialLog(catches: readonly Catch[] = trialCatches()): CatchLog {
   return {
     source: "sheet.csv",

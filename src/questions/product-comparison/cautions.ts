@@ -5,11 +5,14 @@ import type { Designed } from "../../model/comparison-design.ts";
 import type { ProductGroup } from "../../model/product-groups.ts";
 import { type Caution, caution } from "../../results/caution.ts";
 import { bartlettTest } from "../../statistics/bartlett.ts";
-import { completeBlocks } from "../../statistics/comparison-layout.ts";
 import type { MeanContrast } from "../../statistics/mean-comparison.ts";
 import { sampleOf } from "../../statistics/sample.ts";
 import { pairsAsked, tooManyPairs } from "./pairs.ts";
-import type { ProductComparisonOptions, ProductScatterComparison } from "./result.ts";
+import type {
+  ProductComparison,
+  ProductComparisonOptions,
+  ProductScatterComparison,
+} from "./result.ts";
 import { unusedBlocks } from "./unused-blocks.ts";
 
 export interface ComparisonFindings {
@@ -18,6 +21,8 @@ export interface ComparisonFindings {
   readonly usable: readonly ProductGroup[];
   /** Null when fewer than two can be. */
   readonly compared: ComparedProducts | null;
+  /** As `ProductComparison.input` has them. */
+  readonly blocks: ProductComparison["input"]["blocks"];
   /** By catches as if they were fills. */
   readonly byCatches: readonly MeanContrast[];
   readonly scatter: ProductScatterComparison;
@@ -66,22 +71,21 @@ function aboutBins({ usable, options }: ComparisonFindings): Caution[] {
   return [caution(apart ? "products-in-different-bins" : "products-share-some-bins", {}, { bins })];
 }
 
-function aboutBlocks({ usable, compared, options }: ComparisonFindings): Caution[] {
+function aboutBlocks({ usable, compared, blocks, options }: ComparisonFindings): Caution[] {
   if (usable.length < 2) return [];
   if (options.blocks === null) {
     const unused = unusedBlocks(usable);
     return unused === null ? [] : [caution("blocks-not-used", {}, unused)];
   }
-  const rows = compared?.blocks?.rows ?? [];
-  const complete = completeBlocks(rows).length;
+  const { count, complete } = blocks ?? { count: 0, complete: 0 };
   const pooled = options.spread === "common";
   const without = usable.flatMap(({ fills }) => fills).filter(({ block }) => block === null).length;
   const wanted = pairsAsked(usable, options).length;
   const untried = wanted - (compared?.contrasts.length ?? 0);
   return [
     ...(without > 0 ? [caution("fills-without-block", {}, { fills: without })] : []),
-    ...(complete < rows.length
-      ? [caution("blocks-incomplete", {}, { blocks: rows.length, complete, pooled })]
+    ...(complete < count
+      ? [caution("blocks-incomplete", {}, { blocks: count, complete, pooled })]
       : []),
     ...(untried > 0 ? [caution("pairs-share-no-blocks", {}, { pairs: untried })] : []),
   ];

@@ -129,18 +129,38 @@ export interface ProductScatterComparison {
   readonly contrasts: readonly ScatterContrast[];
 }
 
+/** What the pairs rest on, and what of the log they leave out. */
+export interface ComparedFills {
+  /** Products of a pair. */
+  readonly products: number;
+  /** Their fills; within blocks those whose block another product of a pair shares. */
+  readonly fills: number;
+  readonly catches: number;
+  readonly leftOut: {
+    /** Products of no pair, with the fills they have. */
+    readonly products: readonly { readonly product: string; readonly fills: number }[];
+    /** Fills of compared products that cannot be put into a block. */
+    readonly withoutBlock: number;
+    /** Fills of compared products in a block that no product they are compared with shares. */
+    readonly alone: number;
+  };
+}
+
 /** How products differ in delivery per turn and in catch scatter. */
 export interface ProductComparison {
   readonly kind: "product-comparison";
   readonly options: ProductComparisonOptions;
+  /** What there is, compared or not. */
   readonly input: {
     readonly products: number;
     readonly bins: readonly string[];
     readonly fills: number;
     readonly catches: number;
-    /** Blocks found, and those in which every compared product was filled; null without blocks. */
+    /** Blocks that pairs are compared in, and those in which every compared product was filled; null without blocks. */
     readonly blocks: { readonly count: number; readonly complete: number } | null;
   };
+  /** What of it the pairs rest on; null where no pair could be compared. */
+  readonly compared: ComparedFills | null;
   readonly products: readonly ProductEstimate[];
   /** On which products were compared: as asked, or by design. */
   readonly scale: ComparisonScale;

@@ -40,24 +40,29 @@ const placesOnDensity = 161;
 const scalesShown = 4;
 const beyondLimit = 1.15;
 
-/** Chances by the law of the next fill, their bounds by the fills themselves; none below the least that may be stated. */
-export function chancesOfError(
+/** The chance by the law of the next fill, its bound by the fills themselves; none below the least that may be stated. */
+export function chanceOfError(
   { law, fills, leastChance: least }: NextFillError,
+  limit: number,
+): ChanceOfError {
+  const { above, below, either } = chanceBeyond(law, limit);
+  const stated = statedChance(either, least);
+  // Far out the t tail is the larger of the two; a bound below the chance it bounds would only puzzle.
+  const upperBound = Math.max(stated, boundOfShare(fills)(limit));
+  return {
+    limit,
+    heavy: statedChance(above, least),
+    light: statedChance(below, least),
+    either: stated,
+    upperBound,
+  };
+}
+
+export function chancesOfError(
+  error: NextFillError,
   limits: readonly number[],
 ): readonly ChanceOfError[] {
-  return limits.map((limit) => {
-    const { above, below, either } = chanceBeyond(law, limit);
-    const stated = statedChance(either, least);
-    // Far out the t tail is the larger of the two; a bound below the chance it bounds would only puzzle.
-    const upperBound = Math.max(stated, boundOfShare(fills)(limit));
-    return {
-      limit,
-      heavy: statedChance(above, least),
-      light: statedChance(below, least),
-      either: stated,
-      upperBound,
-    };
-  });
+  return limits.map((limit) => chanceOfError(error, limit));
 }
 
 /** @returns null when the degrees of freedom leave no mean */

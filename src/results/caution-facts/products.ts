@@ -48,6 +48,12 @@ export interface ProductCautionFacts {
   // trial plan
   readonly "plan-few-fills": { readonly fills: number };
   readonly "plan-little-power": { readonly power: number; readonly difference: number };
+  /** By design each pair has its own spread beyond so many blocks; half-widths with it, and with one for all. */
+  readonly "plan-spread-not-pooled": {
+    readonly mostPooled: number;
+    readonly halfWidth: number;
+    readonly pooledHalfWidth: number;
+  };
   readonly "plan-one-turn-level": Record<string, never>;
   readonly "plan-scatter-not-compared": { readonly catches: number };
 }
@@ -79,6 +85,7 @@ export const productStandings = {
   "new-product-from-few": { severity: "doubt", asks: "to-know" },
   "plan-few-fills": { severity: "doubt", asks: "to-know" },
   "plan-little-power": { severity: "doubt", asks: "to-know" },
+  "plan-spread-not-pooled": { severity: "note", asks: "to-know" },
   "plan-one-turn-level": { severity: "note", asks: "to-know" },
   "plan-scatter-not-compared": { severity: "note", asks: "to-know" },
 } as const satisfies Readonly<Record<keyof ProductCautionFacts, Standing>>;

@@ -36,7 +36,7 @@ export const cautionsProducts: typeof english = {
   "fills-without-block": (f) =>
     `${fills(f.fills)} ${f.fills === 1 ? "lässt sich keinem Block zuordnen und bleibt" : "lassen sich keinem Block zuordnen und bleiben"} beim Vergleich außen vor.`,
   "blocks-incomplete": (f) =>
-    `Nur ${f.complete} von ${f.blocks} Blöcken enthalten jedes Produkt; ${f.pooled ? "verglichen wird über diese, die übrigen zählen nur ohne Annahme gleicher Streuung" : "ein Paar wird über die Blöcke verglichen, die beide enthalten"}.`,
+    `Nur ${f.complete} von ${f.blocks} Blöcken enthalten jedes verglichene Produkt; ${f.pooled ? "verglichen wird über diese, die übrigen zählen nur ohne Annahme gleicher Streuung" : "ein Paar wird über die Blöcke verglichen, die beide enthalten"}.`,
   "pairs-share-no-blocks": (f) =>
     `${pairs(f.pairs)} von Produkten ${f.pairs === 1 ? "hat" : "haben"} weniger als zwei Blöcke gemeinsam und ${f.pairs === 1 ? "lässt" : "lassen"} sich nicht vergleichen.`,
   "product-without-spread": (f) =>
@@ -71,6 +71,8 @@ export const cautionsProducts: typeof english = {
     `${fills(f.fills)} je Produkt ${f.fills === 1 ? "ist" : "sind"} wenig: Ab vier schrumpfen die Vertrauensbereiche schneller, als die Arbeit wächst.`,
   "plan-little-power": (f) =>
     `Ein wahrer Unterschied von ${f.difference} würde nur in ${f.power} solcher Versuche gefunden. Planen Sie mehr Füllungen; mehr Proben je Füllung helfen kaum.`,
+  "plan-spread-not-pooled": (f) =>
+    `Bei mehr als ${f.mostPooled} Blöcken wird jedes Paar nach seiner eigenen Streuung beurteilt, hier auf ${f.own} genau. Eine Streuung für alle Produkte (--spread-law common) käme mit denselben Füllungen auf ${f.pooled}; sie setzt voraus, dass alle Produkte gleich streuen, und ist vor den Proben zu wählen.`,
   "plan-one-turn-level": () =>
     "Mit nur einer Stufe von Umdrehungen ist eine gleichbleibende Masse, etwa eine vergessene Tara, nicht zu sehen. Planen Sie zwei, die längere doppelt so lang wie die kürzere.",
   "plan-scatter-not-compared": (f) =>

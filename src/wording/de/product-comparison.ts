@@ -47,7 +47,12 @@ export const productComparison: typeof english = {
   nothingToCompare:
     "Kein Produkt lässt sich mit einem anderen vergleichen: Beide Produkte eines Paars brauchen zwei Füllungen.",
   compared: (f) =>
-    `${f.products} Produkte in ${nouns.fills(f.fills)}. Von ${f.pairs === 1 ? "1 Paar" : `${f.pairs} Paaren`}: ${f.verdicts} (${f.method}; ${f.level} für alle Paare zusammen).`,
+    `${f.products} Produkte in ${nouns.fills(f.fills)}. ${f.leftOut === null ? "" : `${f.leftOut} `}Von ${f.pairs === 1 ? "1 Paar" : `${f.pairs} Paaren`}: ${f.verdicts} (${f.method}; ${f.level} für alle Paare zusammen).`,
+  leftOut: (left) => `Nicht verglichen: ${left}.`,
+  productLeftOut: (f) => `${f.product} (${nouns.fills(f.fills)})`,
+  fillsWithoutBlock: (count) => `${nouns.fills(count)} ohne Block`,
+  fillsAlone: (count) =>
+    count === 1 ? "1 Füllung allein in ihrem Block" : `${count} Füllungen allein in ihren Blöcken`,
   ratioOutside: (f) => `bis ${f.below} oder ab ${f.above}`,
   anyRatio: "jedes Verhältnis",
   ratio: (set) => `Verhältnis ${set}`,
@@ -65,12 +70,12 @@ export const productComparison: typeof english = {
   undecided: (f) =>
     `${f.first} und ${f.second}: unentschieden${f.possible === null ? "" : `; ${f.first} kann je Umdrehung ${f.possible} abgeben`}. ${f.margin === null ? "Weder ein Unterschied noch Gleichheit ist gezeigt" : `Weder ein Unterschied noch Gleichwertigkeit innerhalb von ${f.margin} ist gezeigt`} (${f.proof}).`,
   untested: (f) =>
-    `${f.first} und ${f.second} lassen sich nicht prüfen: Ihre Füllungen zeigen keine Streuung, an der man messen könnte.`,
+    `${f.first} und ${f.second} lassen sich nicht prüfen: ${f.inBlocks ? "Ihr Unterschied ist in jedem Block derselbe, also zeigen die Unterschiede keine Streuung, an der man messen könnte, so sehr die Füllungen selbst auch streuen" : "Ihre Füllungen zeigen keine Streuung, an der man messen könnte"}.`,
   overall: (f) =>
-    `Dass sich gar kein Produkt unterscheidet: F = ${f.statistic} mit ${f.df[0]} und ${f.df[1]} Freiheitsgraden, ${f.p}. Das fragt nach allen Produkten zugleich; welche sich unterscheiden, sagen ihre Vertrauensbereiche.`,
+    `Dass sich gar kein Produkt unterscheidet: F = ${f.statistic} mit ${f.df[0]} und ${f.df[1]} Freiheitsgraden, ${f.p}. Das fragt nach allen Produkten${f.someLeftOut ? " mit mindestens zwei Füllungen" : ""} zugleich; welche sich unterscheiden, sagen ihre Vertrauensbereiche.`,
   byFill: "Jede Füllung ist eine Beobachtung; die Proben einer Füllung machen sie nur genauer.",
   byBlock: (f) =>
-    `Füllungen werden innerhalb von Blöcken verglichen (${f.name}): ${f.count} davon, ${f.complete} mit jedem Produkt.`,
+    `Füllungen werden innerhalb von Blöcken verglichen (${f.name}): ${f.count} davon, ${f.complete} mit jedem verglichenen Produkt.`,
   onLogarithms: "Verhältnisse geometrischer Mittel, auf Logarithmen gerechnet.",
   byFieller: "Verhältnisse nach Fieller mit denselben kritischen Werten.",
   equivalence: (f) =>

@@ -19,9 +19,11 @@ export const trial: typeof english = {
     detail: "Der Versuch in Zahlen",
   },
   inBlocks: (f) =>
-    `${f.products} Produkte im Vergleich innerhalb von ${f.blocks === 1 ? "1 Block" : `${f.blocks} Blöcken`} (${f.by}${f.complete === f.blocks ? "" : `; ${f.complete} mit jedem Produkt`}): ${fills(f.fills)}, ${catches(f.catches)}.`,
+    `${f.products} Produkte im Vergleich innerhalb von ${f.blocks === 1 ? "1 Block" : `${f.blocks} Blöcken`} (${f.by}${f.complete === f.blocks ? "" : `; ${f.complete} mit jedem verglichenen Produkt`}): ${fills(f.fills)}, ${catches(f.catches)}.`,
   byFill: (f) =>
-    `${f.products === 1 ? "1 Produkt" : `${f.products} Produkte im Vergleich`}, Füllung für Füllung und ohne Blöcke: ${fills(f.fills)}, ${catches(f.catches)}.`,
+    `${f.products} Produkte im Vergleich, Füllung für Füllung und ohne Blöcke: ${fills(f.fills)}, ${catches(f.catches)}.`,
+  caught: (f) =>
+    `Bisher abgedreht: ${f.products === 1 ? "1 Produkt" : `${f.products} Produkte`}, ${fills(f.fills)}, ${catches(f.catches)}.`,
   listed: (products) => `In der geplanten Reihenfolge: ${products}.`,
   inFile: (products) => `In der Reihenfolge des Protokolls: ${products}.`,
   bySize: (products) => `Das schwerste zuerst: ${products}.`,

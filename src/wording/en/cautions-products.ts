@@ -1,3 +1,4 @@
+import type { Counts, Facts } from "./facts.ts";
 import { nouns } from "./nouns.ts";
 
 const { catches, fills } = nouns;
@@ -52,7 +53,7 @@ export const cautionsProducts = {
     readonly complete: number;
     readonly pooled: boolean;
   }) =>
-    `Only ${f.complete} of ${f.blocks} blocks hold every product; ${f.pooled ? "products are compared over these, and the other blocks count only where spreads are not assumed alike" : "a pair is compared over the blocks that hold both"}.`,
+    `Only ${f.complete} of ${f.blocks} blocks hold every product compared; ${f.pooled ? "products are compared over these, and the other blocks count only where spreads are not assumed alike" : "a pair is compared over the blocks that hold both"}.`,
   "pairs-share-no-blocks": (f: Pairs) =>
     `${pairs(f.pairs)} of products ${f.pairs === 1 ? "shares" : "share"} fewer than two blocks and cannot be compared.`,
   "product-without-spread": (f: FillsOf) =>
@@ -93,6 +94,8 @@ export const cautionsProducts = {
     `${fills(f.fills)} of each product are few: with four or more the intervals shrink faster than the work grows.`,
   "plan-little-power": (f: { readonly difference: string; readonly power: string }) =>
     `A true difference of ${f.difference} would be found in ${f.power} of such trials only. Plan more fills; more catches of a fill hardly help.`,
+  "plan-spread-not-pooled": (f: Facts<"own" | "pooled"> & Counts<"mostPooled">) =>
+    `Beyond ${f.mostPooled} blocks each pair is judged by a spread of its own, here within ${f.own}. One spread for all products (--spread-law common) would come to ${f.pooled} with the same fills; it takes for granted that all products spread alike, and is to be chosen before the catches.`,
   "plan-one-turn-level": () =>
     "With one turn level a constant mass in every catch, such as a forgotten tare, cannot be seen. Plan two, the longer twice the shorter.",
   "plan-scatter-not-compared": (f: { readonly catches: number }) =>

@@ -3,7 +3,10 @@ import type {
   ScatterContrast,
 } from "../../questions/product-comparison/result.ts";
 import type { ComparisonMethod } from "../../statistics/comparison-layout.ts";
-import type { Facts } from "./facts.ts";
+import type { Counts, Facts } from "./facts.ts";
+import { nouns } from "./nouns.ts";
+
+const { fills } = nouns;
 
 interface Pair {
   readonly first: string;
@@ -64,6 +67,7 @@ export const productComparison = {
   nothingToCompare:
     "No product can be compared with another: both products of a pair need two fills each.",
   compared: (f: {
+    readonly leftOut: string | null;
     readonly products: number;
     readonly fills: number;
     readonly pairs: number;
@@ -71,7 +75,13 @@ export const productComparison = {
     readonly method: string;
     readonly level: string;
   }) =>
-    `${f.products} products over ${f.fills} fills. Of ${f.pairs === 1 ? "1 pair" : `${f.pairs} pairs`}: ${f.verdicts} (${f.method}; ${f.level} for all pairs together).`,
+    `${f.products} products over ${f.fills} fills. ${f.leftOut === null ? "" : `${f.leftOut} `}Of ${f.pairs === 1 ? "1 pair" : `${f.pairs} pairs`}: ${f.verdicts} (${f.method}; ${f.level} for all pairs together).`,
+  /** What of the log is not compared: products with their fills, and fills of others. */
+  leftOut: (left: string) => `Not compared: ${left}.`,
+  productLeftOut: (f: Facts<"product"> & Counts<"fills">) => `${f.product} (${fills(f.fills)})`,
+  fillsWithoutBlock: (count: number) => `${fills(count)} without a block`,
+  fillsAlone: (count: number) =>
+    count === 1 ? "1 fill alone in its block" : `${count} fills alone in their blocks`,
   ratioOutside: (f: { readonly below: string; readonly above: string }) =>
     `up to ${f.below}, or from ${f.above}`,
   anyRatio: "any ratio",
@@ -92,21 +102,24 @@ export const productComparison = {
     `${f.first} and ${f.second} are equivalent within ${f.margin} (${f.proof}).`,
   undecided: (f: Tested & Facts<never, "possible" | "margin">) =>
     `${f.first} and ${f.second}: undecided${f.possible === null ? "" : `; ${f.first} may deliver anything from ${f.possible}`}. ${f.margin === null ? "Not shown to differ, not shown to be equal either" : `Neither a difference nor equivalence within ${f.margin} is shown`} (${f.proof}).`,
-  untested: (f: Pair) =>
-    `${f.first} and ${f.second} cannot be tested: their fills show no scatter to judge by.`,
+  /** Within blocks it is the differences of a pair that have to scatter. */
+  untested: (f: Pair & { readonly inBlocks: boolean }) =>
+    `${f.first} and ${f.second} cannot be tested: ${f.inBlocks ? "they differ by the same in every block, so their differences show no scatter to judge by, however much their fills do" : "their fills show no scatter to judge by"}.`,
   overall: (f: {
     readonly statistic: string;
     readonly df: readonly string[];
     readonly p: string;
+    /** Whether a product has one fill, and so no part in it. */
+    readonly someLeftOut: boolean;
   }) =>
-    `That no product differs at all: F = ${f.statistic} on ${f.df[0]} and ${f.df[1]} degrees of freedom, ${f.p}. This asks of all products at once; which of them differ is read off their intervals.`,
+    `That no product differs at all: F = ${f.statistic} on ${f.df[0]} and ${f.df[1]} degrees of freedom, ${f.p}. This asks of all products${f.someLeftOut ? " with two fills or more" : ""} at once; which of them differ is read off their intervals.`,
   byFill: "Every fill is one observation; catches of a fill only make it more precise.",
   byBlock: (f: {
     readonly name: string | null;
     readonly count: number;
     readonly complete: number;
   }) =>
-    `Fills are compared within blocks (${f.name}): ${f.count} of them, ${f.complete} with every product.`,
+    `Fills are compared within blocks (${f.name}): ${f.count} of them, ${f.complete} with every product compared.`,
   onLogarithms: "Ratios of geometric means, computed on logarithms.",
   byFieller: "Ratios by Fieller with the same critical values.",
   equivalence: (f: Facts<"limits" | "level">) =>

@@ -21,9 +21,12 @@ export const trial = {
     detail: "The trial in figures",
   },
   inBlocks: (f: Counts<"products" | "blocks" | "complete" | "fills" | "catches"> & Facts<"by">) =>
-    `${f.products} products compared within ${f.blocks === 1 ? "1 block" : `${f.blocks} blocks`} (${f.by}${f.complete === f.blocks ? "" : `; ${f.complete} with every product`}): ${fills(f.fills)}, ${catches(f.catches)}.`,
+    `${f.products} products compared within ${f.blocks === 1 ? "1 block" : `${f.blocks} blocks`} (${f.by}${f.complete === f.blocks ? "" : `; ${f.complete} with every product compared`}): ${fills(f.fills)}, ${catches(f.catches)}.`,
   byFill: (f: Counts<"products" | "fills" | "catches">) =>
-    `${f.products === 1 ? "1 product" : `${f.products} products compared`} fill by fill, without blocks: ${fills(f.fills)}, ${catches(f.catches)}.`,
+    `${f.products} products compared fill by fill, without blocks: ${fills(f.fills)}, ${catches(f.catches)}.`,
+  /** Where no pair could be compared. */
+  caught: (f: Counts<"products" | "fills" | "catches">) =>
+    `Caught so far: ${f.products === 1 ? "1 product" : `${f.products} products`}, ${fills(f.fills)}, ${catches(f.catches)}.`,
   listed: (products: string) => `In the order planned: ${products}.`,
   inFile: (products: string) => `In the order of the log: ${products}.`,
   bySize: (products: string) => `The heaviest first: ${products}.`,

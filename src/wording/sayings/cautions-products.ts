@@ -40,6 +40,12 @@ export function cautionsProductsSayings(
         density: density(densityKgPerM3),
         tried: format.range(density(lowest), density(highest)),
       }),
+    "plan-spread-not-pooled": ({ mostPooled, halfWidth, pooledHalfWidth }) =>
+      say["plan-spread-not-pooled"]({
+        mostPooled,
+        own: format.plusMinus(halfWidth),
+        pooled: format.plusMinus(pooledHalfWidth),
+      }),
     "plan-little-power": ({ power, difference }) =>
       say["plan-little-power"]({
         power: format.chance(power),

@@ -12,6 +12,7 @@ import type { RatioSet } from "../../statistics/ratio-interval.ts";
 import { powerOfTen } from "../../units/power-of-ten.ts";
 import type { productComparison as templates } from "../en/product-comparison.ts";
 import type { Format } from "../format.ts";
+import { leftOutSaying } from "./left-out.ts";
 import { sentences } from "./sentences.ts";
 import { studiedRange } from "./studied-range.ts";
 
@@ -38,6 +39,7 @@ function decimalsApart(ratio: number): number {
 /** Which sentences are said about how products compare. */
 export function productComparisonSayings(format: Format, say: typeof templates) {
   const { methods, verdicts, unknown } = say.labels;
+  const leftOut = leftOutSaying(format, say);
   const level = ({ options }: ProductComparison) => format.percent(options.level, 0);
   /** Of a pair by itself, when equivalence is asked. */
   const ownLevel = ({ level }: { readonly level: number }) => format.percent(2 * level - 1, 0);
@@ -106,29 +108,31 @@ export function productComparisonSayings(format: Format, say: typeof templates) 
   return {
     ...say.labels,
     sentence: (result: ProductComparison): string => {
-      const { cautions, contrasts, input, method } = result;
+      const { cautions, contrasts, compared, method } = result;
       if (cautions.some(({ code }) => code === "too-many-pairs")) return say.tooManyPairs;
-      if (contrasts.length === 0 || method === null) return say.nothingToCompare;
+      if (compared === null || method === null) return say.nothingToCompare;
       const counts = everyVerdict.flatMap((verdict) => {
         const count = contrasts.filter((contrast) => contrast.verdict === verdict).length;
         return count === 0 ? [] : [`${count} ${verdicts[verdict]}`];
       });
       return say.compared({
-        products: input.products,
-        fills: input.fills,
+        products: compared.products,
+        fills: compared.fills,
+        leftOut: leftOut(compared),
         pairs: contrasts.length,
         verdicts: format.list(counts),
         method: methods[method],
         level: level(result),
       });
     },
-    contrast: (contrast: ProductContrast, { options }: ProductComparison): string => {
+    contrast: (contrast: ProductContrast, { input, options }: ProductComparison): string => {
       const { first, second, ratio, verdict } = contrast;
       const margin =
         options.equivalenceMargin === null ? null : format.plusMinus(options.equivalenceMargin);
       const tested = { first, second, proof: proof(contrast) };
       const relative = moreOrLess(ratio.value);
-      if (verdict === "untested") return say.untested({ first, second });
+      if (verdict === "untested")
+        return say.untested({ first, second, inBlocks: input.blocks !== null });
       if (verdict === "different") return say.different({ ...tested, relative });
       if (verdict === "undecided" || margin === null)
         return say.undecided({ ...tested, possible: possible(ratio), margin });
@@ -149,13 +153,14 @@ export function productComparisonSayings(format: Format, say: typeof templates) 
           options.equivalenceMargin === null ? null : format.percent(equivalentAtMargin, 0),
       });
     },
-    overall: ({ overall }: ProductComparison): string | null =>
+    overall: ({ overall, cautions }: ProductComparison): string | null =>
       overall === null
         ? null
         : say.overall({
             statistic: format.plain(overall.statistic),
             df: [format.plain(overall.df1), format.plain(overall.df2)],
             p: format.pValue(overall.pValue),
+            someLeftOut: cautions.some(({ code }) => code === "product-not-repeated"),
           }),
     method: (result: ProductComparison): string => {
       const { scale, method } = result;

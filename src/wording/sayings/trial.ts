@@ -4,16 +4,19 @@ import type {
   ProductStanding,
 } from "../../questions/product-comparison/result.ts";
 import type { ComparisonVerdict } from "../../statistics/mean-comparison.ts";
+import type { productComparison as productTemplates } from "../en/product-comparison.ts";
 import type { trial as templates } from "../en/trial.ts";
 import type { Format } from "../format.ts";
+import { leftOutSaying } from "./left-out.ts";
 import { sentences } from "./sentences.ts";
 
 /** Which sentences are said about a trial beyond those about its pairs of products. */
 export function trialSayings(
   format: Format,
   say: typeof templates,
-  methods: Readonly<Record<NonNullable<ProductComparison["method"]>, string>>,
+  products: typeof productTemplates,
 ) {
+  const leftOut = leftOutSaying(format, products);
   const percent = (ratio: number) => format.percent(ratio, 1);
   const marginOf = ({ options: { equivalenceMargin: margin } }: ProductComparison) =>
     margin === null ? null : format.plusMinus(margin);
@@ -41,19 +44,21 @@ export function trialSayings(
   return {
     ...say.labels,
     bins: say.bins,
-    /** What was compared, in which blocks. */
-    sentence: ({ input, options }: ProductComparison): string => {
-      const { products, fills, catches, blocks } = input;
-      return blocks === null || options.blocks === null
-        ? say.byFill({ products, fills, catches })
-        : say.inBlocks({
-            products,
-            fills,
-            catches,
-            blocks: blocks.count,
-            complete: blocks.complete,
-            by: options.blocks,
-          });
+    /** What was compared, in which blocks, and what was not. */
+    sentence: ({ input, compared, options }: ProductComparison): string => {
+      if (compared === null) return say.caught(input);
+      const { blocks } = input;
+      return sentences(
+        blocks === null || options.blocks === null
+          ? say.byFill(compared)
+          : say.inBlocks({
+              ...compared,
+              blocks: blocks.count,
+              complete: blocks.complete,
+              by: options.blocks,
+            }),
+        leftOut(compared),
+      );
     },
     /** In which order, against what, and how much of it is caught. */
     plan: (trial: Trial, comparison: ProductComparison): string =>
@@ -79,7 +84,7 @@ export function trialSayings(
         ({ verdict, notAlike }) => notAlike !== null && notAlike.verdict !== verdict,
       ).length;
       return sentences(
-        say.judged({ method: methods[method], level: level(comparison) }),
+        say.judged({ method: products.labels.methods[method], level: level(comparison) }),
         otherwise === 0 ? null : say.judgedOtherwise(otherwise),
       );
     },

@@ -20,6 +20,8 @@ const silent = { catch: 2, note: null, operator: null, checked: null, extra: { L
 
 /** A fact under every name that some caution reads; each sentence passes over what it does not know. */
 const many = {
+  mostPooled: 8,
+  pooledHalfWidth: 0.046,
   above: 0.08,
   below: 0.012,
   borne: 0.05,

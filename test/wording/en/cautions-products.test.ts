@@ -49,6 +49,13 @@ describe("cautions about products, in words", () => {
     expect(said.join(" ")).toMatch(/would be found in \d+ % of such trials only/);
   });
 
+  it("say by which law a plan of many blocks would know more", () => {
+    const [said] = sentences(planned({ fills: 12, analysis: "blocks", fillSpread: 0.02 }));
+    expect(said).toMatch(
+      /^Beyond 8 blocks each pair is judged by a spread of its own, here within ± \d\.\d %\. One spread for all products \(--spread-law common\) would come to ± \d\.\d % with the same fills; /,
+    );
+  });
+
   it("are whole sentences for every code, whatever the facts", () => {
     const facts = {
       fills: 1,
@@ -72,6 +79,9 @@ describe("cautions about products, in words", () => {
       power: 0.4,
       difference: 0.05,
       catches: 1,
+      mostPooled: 8,
+      halfWidth: 0.067,
+      pooledHalfWidth: 0.046,
     };
     const where = { bin: null, product: "wheat", fill: null, catches: [] };
     // Each sentence takes the facts it knows and passes over the rest.

@@ -25,7 +25,7 @@ describe("a comparison of products, in words", () => {
 
   it("counts the verdicts and names the method", () => {
     expect(plain(say.sentence(compared(fourProducts, { equivalenceMargin: 0.02 })))).toBe(
-      "4 products over 13 fills. Of 3 pairs: 2 different and 1 equivalent (Games–Howell: every product its own spread; 95 % for all pairs together).",
+      "3 products over 12 fills. Not compared: rye (1 fill). Of 3 pairs: 2 different and 1 equivalent (Games–Howell: every product its own spread; 95 % for all pairs together).",
     );
     expect(say.sentence(compared(fillsOf("wheat", [0.4, 0.41])))).toContain("two fills each");
   });
@@ -82,7 +82,26 @@ describe("a comparison of products, in words", () => {
 
   it("says when fills show no scatter to judge by", () => {
     const still = compared([...fillsOf("a", [0.4, 0.4]), ...fillsOf("b", [0.5, 0.5])]);
-    expect(pairSentence(still, "a", "b")).toContain("cannot be tested");
+    expect(pairSentence(still, "a", "b")).toBe(
+      "a and b cannot be tested: their fills show no scatter to judge by.",
+    );
+  });
+
+  it("says within blocks that it is the differences that do not scatter, not the fills", () => {
+    const deliveries = [0.4, 0.42, 0.39, 0.41, 0.405, 0.395];
+    const twice = inBlocks([...fillsOf("a", deliveries), ...fillsOf("b", deliveries)]);
+    const said = (third: readonly number[]) =>
+      pairSentence(
+        compared([...twice, ...inBlocks(fillsOf("c", third))], { blocks: "block" }),
+        "a",
+        "b",
+      );
+    // One spread for three products rests on c as well; alone, a pair has only its own differences.
+    expect(said([])).toBe(
+      "a and b cannot be tested: they differ by the same in every block, so their differences show no scatter to judge by, however much their fills do.",
+    );
+    expect(said(deliveries.map((each) => 1.1 * each))).toBe(said([]));
+    expect(said(deliveries.toReversed())).not.toContain("cannot be tested");
   });
 
   it("has words for sets of ratios that are no interval", () => {
