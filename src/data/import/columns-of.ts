@@ -163,7 +163,7 @@ function ownNames(uses: readonly Use[], notes: Notes, place: Grid["place"]): rea
   );
   return uses.map((use) => {
     if (use.kind !== "own") return use;
-    const header = use.header === "" ? `column ${use.index + 1}` : use.header;
+    const header = use.header === "" ? unnamed(use.index) : use.header;
     const safe = isSafe(header, place) ? header : `own ${header}`;
     let name = safe;
     for (let copy = 2; taken.has(spelled(name).spelling); copy++) name = `${safe} (${copy})`;
@@ -171,6 +171,11 @@ function ownNames(uses: readonly Use[], notes: Notes, place: Grid["place"]): rea
     notes.assume("column-kept", { header });
     return { ...use, header, name };
   });
+}
+
+/** What a column without a header is called. */
+export function unnamed(index: number): string {
+  return `column ${index + 1}`;
 }
 
 function isSafe(header: string, place: Grid["place"]): boolean {

@@ -114,6 +114,62 @@ const sheets: readonly Sheet[] = [
     ],
   },
   {
+    what: "words for a mean in columns of somebody's own, beside catches that are whole",
+    rows: [
+      "Bin;Product;Fill;Turns;net kg;Conditions",
+      "1;oats;1;20;6.31;dry",
+      "1;oats;1;20;6.45;average dust",
+      "1;oats;1;20;6.39;Mean wind 12 km/h",
+      ";;;20;6.5;average",
+      "1;oats;1;20;6.41;max",
+    ],
+    catches: [
+      "1 oats 1 1 20 6.31",
+      "1 oats 1 2 20 6.45",
+      "1 oats 1 3 20 6.39",
+      "1 oats 1 4 20 6.5",
+      "1 oats 1 5 20 6.41",
+    ],
+    assumed: [
+      "column-kept Conditions ×1 rows ",
+      "filled-down bin ×1 rows 5",
+      "filled-down product ×1 rows 5",
+      "filled-down fill ×1 rows 5",
+      "catches-numbered order ×5 rows 2,3,4,5,6",
+    ],
+  },
+  {
+    what: "words for a mean in names of a product and of a bin, beside catches that have numbers",
+    rows: [
+      "Compartment;Product;Fill;Catch;Turns;net_kg",
+      "1;Mean Green peas;1;1;20;6.31",
+      "Mittel;oats;1;1;20;6.4",
+    ],
+    catches: ["1 Mean Green peas 1 1 20 6.31", "Mittel oats 1 1 20 6.4"],
+    assumed: ["column-read Compartment|bin ×1 rows "],
+  },
+  {
+    what: "means and totals, in whichever column of a catch their word stands, and in one without a name",
+    rows: [
+      "Compartment;Product;Fill;Catch;Turns;net_kg;",
+      plainRow.concat(";"),
+      "Mittel;;;;;6.31;",
+      "1;oats;1;Mean of 3;20;6.31;",
+      ";Total;;;20;6.31;",
+      "1;oats;1;;Total;6.31;",
+      ";;;;20;6.31;max",
+    ],
+    catches: ["1 oats 1 1 20 6.31"],
+    assumed: ["column-read Compartment|bin ×1 rows ", "column-kept column 7 ×1 rows "],
+    aside: [
+      "3 mean: Mittel | 6.31",
+      "4 mean: 1 | oats | 1 | Mean of 3 | 20 | 6.31",
+      "5 total: Total | 20 | 6.31",
+      "6 total: 1 | oats | 1 | Total | 6.31",
+      "7 other-figure: 20 | 6.31 | max",
+    ],
+  },
+  {
     what: "names written once for several catches, whose count is that of the cells filled",
     rows: [
       "Compartment;Crop;Fill;Catch;Turns;net_kg",
