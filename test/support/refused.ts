@@ -245,6 +245,10 @@ const imports = {
   "blank-below": [
     own("Tank;Produkt;Füllung;Probe;Umdr.;Netto kg", "1;Hafer;1;1;20;6,3", "1;Hafer;1;2;;6,4"),
   ],
+  "catch-or-mean": [
+    own("Tank;Produkt;Füllung;Umdr.;Netto kg", "1;Hafer;1;20;6,3", ";;;;6,6", ";;;;6,45"),
+    own("Tank;Produkt;Füllung;Umdr.;Netto kg", "1;Hafer;1;20;6,3", ";;;;6,6", ";;;;12,9"),
+  ],
   "fill-in-two-places": [
     async () => (await importCatches(["a.csv", "b.csv"].map(unnumbered))).asked,
     async () => {

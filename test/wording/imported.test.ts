@@ -38,6 +38,7 @@ const facts: AssumedFacts = {
   "windows-1252": { words: ["Füllung"] },
   "spilled-read": { text: "daneben" },
   "word-read": { column: "Weg", text: "ja", as: "nein" },
+  "catch-like-mean": { column: "Netto", figure: "mean" },
   "one-bin": { catches: 7 },
 };
 
@@ -49,6 +50,7 @@ const all = [
   made("dates-ordered", { order: "mdy", by: null }),
   made("decimal-told", { mark: "point" }),
   made("one-bin", { catches: 1 }),
+  made("catch-like-mean", { column: "Netto", figure: "total" }),
 ];
 
 describe("what was assumed", () => {

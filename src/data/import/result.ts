@@ -60,6 +60,8 @@ export interface AssumedFacts {
   readonly "windows-1252": { readonly words: readonly string[] };
   readonly "spilled-read": { readonly text: string };
   readonly "word-read": { readonly column: string; readonly text: string; readonly as: string };
+  /** A catch that is the mean or the sum of those above it. */
+  readonly "catch-like-mean": { readonly column: string; readonly figure: "mean" | "total" };
   readonly "one-bin": { readonly catches: number };
 }
 

@@ -47,6 +47,13 @@ export function workedOutByWord(row: TableRow, uses: readonly Use[]): AsideReaso
   return telling?.why ?? null;
 }
 
+/** Whether a column that says nothing of a catch itself has such a word, and nothing else, in this row. */
+export function worksOutBeside(row: TableRow, uses: readonly Use[]): boolean {
+  return uses.some(
+    (use) => (use.kind === "own" || talking.has(use.name)) && wordIn(row, use)?.alone === true,
+  );
+}
+
 /** In a column without a name stands what belongs to the row as a whole; in one with a name of its own, what that name says. */
 function mayLabel({ kind, name, header, index }: Use): boolean {
   return kind === "own" ? header === unnamed(index) : !talking.has(name);
@@ -81,14 +88,19 @@ export function workedOutByFormula(
   return null;
 }
 
-/** Whether a figure without turns is the mean or the sum of those above it, to the digits it is written with. */
-export function workedOutByFigure(text: string, above: readonly number[]): AsideReason | null {
+/** Figures as all that a mean takes. */
+export interface Summed {
+  readonly count: number;
+  readonly sum: number;
+}
+
+/** Whether a figure is the mean or the sum of those above it, to the digits it is written with. */
+export function workedOutByFigure(text: string, { count, sum }: Summed): "mean" | "total" | null {
   const number = figureIn(text)?.number.replace(",", ".");
-  if (number === undefined || above.length < 2) return null;
+  if (number === undefined || count < 2) return null;
   const decimals = number.split(".")[1]?.length ?? 0;
   const half = roundingOf({ value: Number(number), decimals }) * justOver;
-  const sum = above.reduce((all, one) => all + one, 0);
-  if (Math.abs(Number(number) - sum / above.length) <= half) return "mean";
+  if (Math.abs(Number(number) - sum / count) <= half) return "mean";
   return Math.abs(Number(number) - sum) <= half ? "total" : null;
 }
 

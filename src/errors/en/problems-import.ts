@@ -45,6 +45,12 @@ export const importProblems: Phrases<ImportProblems> = {
     expected: (f, at) => `to know whether it is the same as in ${at.row} ${f.writtenRow}`,
     remedy: (f) => `If so, answer with \`--fill-down ${f.name}\`; if not, fill ${f.name} in.`,
   },
+  "catch-or-mean": {
+    expected: (f) =>
+      `to know whether it is a catch, since it is the ${f.figure === "mean" ? "mean" : "sum"} of those above it`,
+    remedy: (_, at) =>
+      `If it is worked out from them, answer with \`--aside\` and the number of its ${at.row}; if it is a catch, fill in its blank cells.`,
+  },
   "fill-in-two-places": {
     found: (f) => `a fill that stands in ${f.first} too, with catches that have no numbers`,
     expected: "to know whether it is the same fill",

@@ -18,6 +18,8 @@ export interface ImportProblems {
   readonly "decimal-two-ways": NoFacts;
   /** Written once, and blank in the rows below. */
   readonly "blank-below": { readonly name: string; readonly writtenRow: number };
+  /** Nothing numbers the row as a catch, and its figure is worked out from those above it, or happens to be the same. */
+  readonly "catch-or-mean": { readonly figure: "mean" | "total" };
   /** Its catches have no numbers; `by`: what the name of which may say. */
   readonly "fill-in-two-places": { readonly first: string; readonly by: "sheet" | "file" };
   /** `by`: how it can be said that they are of different machines or seasons. */
@@ -40,6 +42,7 @@ export const importCodes = {
   "dates-two-ways": "answer-needed",
   "decimal-two-ways": "answer-needed",
   "blank-below": "answer-needed",
+  "catch-or-mean": "answer-needed",
   "fill-in-two-places": "answer-needed",
   "catch-in-two-places": "duplicate-catch",
   "no-tables": "file-not-found",

@@ -44,6 +44,8 @@ export const imported: typeof english = {
     "spilled-read": (f) =>
       `„${f.text}“ anstelle einer Masse: Die Probe bleibt weg, mit diesem Grund.`,
     "word-read": (f) => `„${f.column}“: „${f.text}“ wird als „${f.as}“ gelesen.`,
+    "catch-like-mean": (f) =>
+      `„${f.column}“: Eine Zahl, die ${f.figure === "mean" ? "das Mittel" : "die Summe"} derer darüber ist, gilt als Probe, denn darunter gehen die Zeilen weiter.`,
     "one-bin": (f) =>
       `Weder Tank noch Produkt noch Füllung sind genannt; ${f.catches === 1 ? "die Probe gilt" : `die ${f.catches} Proben gelten`} als erste Füllung eines Tanks.`,
   },

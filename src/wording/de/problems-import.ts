@@ -50,6 +50,12 @@ export const importProblems: Phrases<ImportProblems> = {
     remedy: (f) =>
       `Wenn ja, antworten Sie mit \`--fill-down ${f.name}\`; wenn nicht, tragen Sie es ein.`,
   },
+  "catch-or-mean": {
+    expected: (f) =>
+      `zu wissen, ob es eine Probe ist, denn es ist ${f.figure === "mean" ? "das Mittel" : "die Summe"} derer darüber`,
+    remedy:
+      "Ist es daraus berechnet, antworten Sie mit `--aside` und der Nummer der Zeile; ist es eine Probe, füllen Sie ihre leeren Zellen aus.",
+  },
   "fill-in-two-places": {
     found: (f) => `eine Füllung, die auch in ${f.first} steht, mit Proben ohne Nummern`,
     expected: "zu wissen, ob es dieselbe Füllung ist",

@@ -44,6 +44,8 @@ const assumed: Assumed = {
   "spilled-read": (f) =>
     `"${f.text}" in place of a mass: the catch is left out, with that as the reason.`,
   "word-read": (f) => `"${f.column}": "${f.text}" is read as ${f.as}.`,
+  "catch-like-mean": (f) =>
+    `"${f.column}": a figure that is the ${f.figure === "mean" ? "mean" : "sum"} of those above it is taken for a catch, since the rows go on below it.`,
   "one-bin": (f) =>
     `No bin, product or fill is named, so ${f.catches === 1 ? "the catch is" : `the ${f.catches} catches are`} taken for the first fill of one bin.`,
 };

@@ -20,6 +20,18 @@ interface Sheet {
 const head = "Bin;Product;Fill;Catch;Turns;net_kg";
 const plainRow = "1;oats;1;1;20;6.31";
 
+/** Of each fill the turns of the first catch alone, and a mean below its catches. */
+const turnsOnce = [
+  "Bin;Product;Fill;Turns;net kg",
+  "1;oats;1;20;6.3",
+  ";;;;6.6",
+  ";;;;6.4",
+  ";;;;6.43",
+  "1;oats;2;20;6.5",
+  ";;;;6.4",
+  ";;;;6.45",
+];
+
 async function said(rows: readonly string[], options?: ImportOptions) {
   const source = { name: "book.csv", text: rows.join("\n") };
   const { log, assumed, asked, setAside } = await importCatches([source], options);
@@ -168,6 +180,76 @@ const sheets: readonly Sheet[] = [
       "6 total: 1 | oats | 1 | Total | 6.31",
       "7 other-figure: 20 | 6.31 | max",
     ],
+  },
+  {
+    what: "figures without turns that are the means of those above them, turns written once",
+    // Of 6.3 and 6.6 the mean is 6.45, of 6.3, 6.6 and 6.4 it is 6.433, of 6.5 and 6.4 it is 6.45.
+    rows: turnsOnce,
+    catches: null,
+    assumed: [
+      "filled-down bin ×5 rows 3,4,5,7,8",
+      "filled-down product ×5 rows 3,4,5,7,8",
+      "filled-down fill ×5 rows 3,4,5,7,8",
+      "catch-like-mean net kg|mean ×1 rows 4",
+      "catches-numbered order ×7 rows 2,3,4,5,6,7,8",
+    ],
+    asked: [
+      "blank-below row 3 Turns: ",
+      "blank-below row 4 Turns: ",
+      "catch-or-mean row 5 net kg: 6.43",
+      "blank-below row 7 Turns: ",
+      "catch-or-mean row 8 net kg: 6.45",
+    ],
+  },
+  {
+    what: "the same, turns answered to be those above",
+    rows: turnsOnce,
+    options: { fillDown: ["turns"], aside: [{ row: 5 }] },
+    catches: null,
+    assumed: [
+      "filled-down bin ×4 rows 3,4,7,8",
+      "filled-down product ×4 rows 3,4,7,8",
+      "filled-down fill ×4 rows 3,4,7,8",
+      "filled-down turns ×4 rows 3,4,7,8",
+      "catch-like-mean net kg|mean ×1 rows 4",
+      "catches-numbered order ×6 rows 2,3,4,6,7,8",
+    ],
+    asked: ["catch-or-mean row 8 net kg: 6.45"],
+    aside: ["5 told: 6.43"],
+  },
+  {
+    what: "a figure without turns that is the mean of those above it, and has a number as a catch",
+    rows: ["Bin;Product;Fill;Catch;Turns;net kg", "1;oats;1;1;20;6.3", ";;;2;20;6.5", ";;;3;;6.4"],
+    options: { fillDown: ["turns"] },
+    catches: ["1 oats 1 1 20 6.3", "1 oats 1 2 20 6.5", "1 oats 1 3 20 6.4"],
+    assumed: [
+      "filled-down bin ×2 rows 3,4",
+      "filled-down product ×2 rows 3,4",
+      "filled-down fill ×2 rows 3,4",
+      "filled-down turns ×1 rows 4",
+    ],
+  },
+  {
+    what: "means without names: by a word beside them, and without turns where all others have some",
+    rows: [
+      "Bin;Product;Fill;Turns;net kg;Kind",
+      "1;oats;1;20;6.3;",
+      ";;;20;6.5;",
+      ";;;20;6.4;mean",
+      "1;oats;2;20;6.6;",
+      ";;;20;6.5;",
+      ";;;;6.55;",
+    ],
+    options: { fillDown: ["turns"] },
+    catches: ["1 oats 1 1 20 6.3", "1 oats 1 2 20 6.5", "1 oats 2 1 20 6.6", "1 oats 2 2 20 6.5"],
+    assumed: [
+      "column-kept Kind ×1 rows ",
+      "filled-down bin ×2 rows 3,6",
+      "filled-down product ×2 rows 3,6",
+      "filled-down fill ×2 rows 3,6",
+      "catches-numbered order ×4 rows 2,3,5,6",
+    ],
+    aside: ["4 mean: 20 | 6.4 | mean", "7 mean: 6.55"],
   },
   {
     what: "names written once for several catches, whose count is that of the cells filled",
