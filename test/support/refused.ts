@@ -233,6 +233,14 @@ const imports = {
     own("Tank;Produkt;Füllung;Probe;Umdr.;Gewicht kg", "1;Hafer;1;1;20;6,3"),
     own("Tank;Produkt;Füllung;Probe;Umdr.;Gewicht", "1;Hafer;1;1;20;6,3"),
   ],
+  "mass-column-open": [
+    own("Tank;Produkt;Füllung;Probe;Umdr.", "1;Hafer;1;1;20"),
+    own("Tank;Produkt;Füllung;Probe;Umdr.;Anzeige", "1;Hafer;1;1;20;6,3"),
+    own("Tank;Produkt;Füllung;Probe;Umdr.;Anzeige (g)", "1;Hafer;1;1;20;6310"),
+  ],
+  "catches-side-by-side": [
+    own("Tank;Produkt;Füllung;Umdr.;Probe 1;Probe 2", "1;Hafer;1;20;6,3;6,4"),
+  ],
   "mass-unit-open": [own("Tank;Produkt;Füllung;Probe;Umdr.;Netto", "1;Hafer;1;1;20;6,3")],
   "column-open": [
     own("Tank;Füllung;Probe;Umdr.;Netto kg", "1;1;1;20;6,3"),

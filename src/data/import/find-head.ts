@@ -3,6 +3,7 @@ import type { Merged } from "../workbook.ts";
 import { figureIn } from "./figures.ts";
 import { type HeaderMeaning, isMass } from "./header-meaning.ts";
 import { readLocalDate } from "./local-dates.ts";
+import { unitIn } from "./units-in-text.ts";
 
 export type MeaningOf = (header: string) => HeaderMeaning | null;
 
@@ -100,7 +101,10 @@ function joined(
     const over = own !== "" ? own : groupOver(above, column, merged, group);
     if (part === "" || over === "") return own || part;
     const ways = [`${over} ${part}`, part, `${part} ${over}`, over];
-    const read = ways.map((header) => ({ header, meaning: meaningOf(header) }));
+    // A unit below a name is part of it, and no name of its own.
+    const read = ways
+      .filter((header) => unitIn(header) === null)
+      .map((header) => ({ header, meaning: meaningOf(header) }));
     const whole = read.find(({ meaning }) => meaning !== null && isWhole(meaning));
     return (whole ?? read.find(({ meaning }) => meaning !== null))?.header ?? `${over} ${part}`;
   });

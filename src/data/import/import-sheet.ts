@@ -4,6 +4,7 @@ import { dataIssue } from "../issues.ts";
 import { checkTable } from "../read-text.ts";
 import { cellText, isBlank, type Table, type TableRow } from "../table.ts";
 import type { Answers } from "./answers.ts";
+import { askMass } from "./ask-mass.ts";
 import { cleanCells } from "./clean-cells.ts";
 import { cleanDates } from "./clean-dates.ts";
 import { columnOrder } from "./column-order.ts";
@@ -67,6 +68,9 @@ function asItStands(grid: Grid, counting: Omit<Counting, "fillHeader">): SheetIm
   return { grid, rows: found.rows, headerOf: found.headerOf, notes, problems: notes.asked };
 }
 
+/** Until these are answered no row is a catch, and nothing else can be asked of any. */
+const massAsked: ReadonlySet<string> = new Set(["mass-column-open", "catches-side-by-side"]);
+
 function asOwnSheet(
   grid: Grid,
   answers: Answers,
@@ -90,6 +94,9 @@ function asOwnSheet(
     (_, i) => head.headers[i] ?? "",
   );
   const uses = columnsOf(headers, below, answers, notes, grid.place);
+  askMass(uses, below, answers, grid.sheet !== null, notes);
+  if (notes.asked.some(({ problem }) => massAsked.has(problem)))
+    return { ...nothing, problems: notes.asked };
   const told = namesOfPlace(grid, answers, uses, notes);
   const all = { ...answers, set: new Map([...answers.set, ...told]) };
   const kept = sheetRows(grid, head, uses, all, notes);

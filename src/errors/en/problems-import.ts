@@ -20,6 +20,23 @@ export const importProblems: Phrases<ImportProblems> = {
     remedy: (f) =>
       `Answer with \`--map "${f.header}=net_${f.unit ?? "kg"}"\` where it was not, else with gross_${f.unit ?? "kg"}${f.unit === null ? "; g, lb or oz stand in place of kg where the scale shows them" : ""}.`,
   },
+  "mass-column-open": {
+    found: (f) =>
+      f.headers.length === 0
+        ? "no column for a mass"
+        : `no column for a mass among ${quoted(f.headers)}`,
+    expected: "to know the mass of each catch",
+    remedy: (f) =>
+      f.likely === null
+        ? "Write it into a column of its own, such as net_kg."
+        : `Answer with \`--map "${f.likely}=net_${f.unit ?? "kg"}"\` where that is the mass, or with gross_${f.unit ?? "kg"} where the container was weighed with it${f.unit === null ? "; g, lb or oz stand in place of kg where the scale shows them" : ""}.`,
+  },
+  "catches-side-by-side": {
+    found: (f) => `several masses beside one another: ${quoted(f.headers)}`,
+    expected: "a row for each catch",
+    remedy:
+      "Write the catches one below another, their masses in one column such as net_kg, and leave out means.",
+  },
   "mass-unit-open": {
     expected: "to know its unit",
     remedy: (f) =>

@@ -7,6 +7,13 @@ export interface ImportProblems {
   readonly "columns-alike": { readonly name: string; readonly headers: readonly string[] };
   /** Nothing says whether the container was weighed too; null: the unit is open as well. */
   readonly "weight-kind": { readonly header: string; readonly unit: string | null };
+  /** No header means a mass; the likely one of those that have no meaning, and the unit it names. */
+  readonly "mass-column-open": {
+    readonly headers: readonly string[];
+    readonly likely: string | null;
+    readonly unit: string | null;
+  };
+  readonly "catches-side-by-side": { readonly headers: readonly string[] };
   readonly "mass-unit-open": { readonly header: string; readonly kind: string };
   /** No header means this column; these have no meaning that is known. Where there are sheets, their names may. */
   readonly "column-open": {
@@ -37,6 +44,8 @@ export const importCodes = {
   "header-not-found": "answer-needed",
   "columns-alike": "answer-needed",
   "weight-kind": "answer-needed",
+  "mass-column-open": "answer-needed",
+  "catches-side-by-side": "answer-needed",
   "mass-unit-open": "answer-needed",
   "column-open": "answer-needed",
   "dates-two-ways": "answer-needed",

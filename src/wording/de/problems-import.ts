@@ -21,6 +21,23 @@ export const importProblems: Phrases<ImportProblems> = {
     remedy: (f) =>
       `Antworten Sie mit \`--map "${f.header}=net_${f.unit ?? "kg"}"\`, wenn nicht, sonst mit „gross_${f.unit ?? "kg"}“${f.unit === null ? "; zeigt die Waage g, lb oder oz, steht das anstelle von kg" : ""}.`,
   },
+  "mass-column-open": {
+    found: (f) =>
+      f.headers.length === 0
+        ? "keine Spalte für eine Masse"
+        : `keine Spalte für eine Masse unter ${quoted(f.headers)}`,
+    expected: "zu wissen, welche Masse jede Probe hat",
+    remedy: (f) =>
+      f.likely === null
+        ? "Schreiben Sie sie in eine eigene Spalte, etwa „net_kg“."
+        : `Antworten Sie mit \`--map "${f.likely}=net_${f.unit ?? "kg"}"\`, wenn das die Masse ist, oder mit „gross_${f.unit ?? "kg"}“, wenn der Behälter mitgewogen wurde${f.unit === null ? "; zeigt die Waage g, lb oder oz, steht das anstelle von kg" : ""}.`,
+  },
+  "catches-side-by-side": {
+    found: (f) => `mehrere Massen nebeneinander: ${quoted(f.headers)}`,
+    expected: "eine Zeile für jede Probe",
+    remedy:
+      "Schreiben Sie die Proben untereinander, ihre Massen in eine Spalte, etwa „net_kg“, und lassen Sie Mittelwerte weg.",
+  },
   "mass-unit-open": {
     expected: "zu wissen, in welcher Einheit",
     remedy: (f) =>
