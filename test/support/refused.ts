@@ -241,6 +241,13 @@ const imports = {
   "catches-side-by-side": [
     own("Tank;Produkt;Füllung;Umdr.;Probe 1;Probe 2", "1;Hafer;1;20;6,3;6,4"),
   ],
+  "unit-blank": [
+    own(
+      "Tank;Produkt;Füllung;Probe;Umdr.;Netto kg;Einheit",
+      "1;Hafer;1;1;20;14,1;lb",
+      "1;Hafer;1;2;20;6,3;",
+    ),
+  ],
   "mass-unit-open": [own("Tank;Produkt;Füllung;Probe;Umdr.;Netto", "1;Hafer;1;1;20;6,3")],
   "column-open": [
     own("Tank;Füllung;Probe;Umdr.;Netto kg", "1;1;1;20;6,3"),

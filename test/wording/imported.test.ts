@@ -14,6 +14,8 @@ import { english, german } from "../support/words.ts";
 const facts: AssumedFacts = {
   "header-below": { header: 4 },
   "two-line-head": { first: 4, second: 5 },
+  "header-anew": { header: 9 },
+  "unit-column": { header: "Einheit", column: "Netto" },
   "column-read": { header: "Umdr.", column: "net_kg" },
   "column-kept": { header: "Schlag" },
   "column-left-out": { header: "Schlag" },

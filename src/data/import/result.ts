@@ -31,6 +31,10 @@ export interface ImportOptions {
 export interface AssumedFacts {
   readonly "header-below": { readonly header: number };
   readonly "two-line-head": { readonly first: number; readonly second: number };
+  /** A row lower down names the columns otherwise. */
+  readonly "header-anew": { readonly header: number };
+  /** A column that gives the unit of another one, row by row. */
+  readonly "unit-column": { readonly header: string; readonly column: string };
   readonly "column-read": { readonly header: string; readonly column: string };
   readonly "column-kept": { readonly header: string };
   readonly "column-left-out": { readonly header: string };

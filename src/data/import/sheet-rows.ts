@@ -2,8 +2,9 @@ import { cellText, type TableRow } from "../table.ts";
 import type { Answers } from "./answers.ts";
 import { type Carried, carriedAfter, carriedDown, filled, naming, titleValues } from "./carried.ts";
 import type { Use } from "./columns-of.ts";
-import type { Head } from "./find-head.ts";
+import { type Head, namesColumns, textsOf } from "./find-head.ts";
 import type { Grid } from "./grid.ts";
+import { meaningOf } from "./header-meaning.ts";
 import { aboveAfter, likeThoseAbove, nothingAbove } from "./like-those-above.ts";
 import { type MergedAbove, mergedAbove } from "./merged-above.ts";
 import type { Notes } from "./notes.ts";
@@ -14,6 +15,7 @@ import {
   workedOutByFormula,
   workedOutByWord,
 } from "./row-kinds.ts";
+import { sameColumns } from "./sections.ts";
 import { wordsOf } from "./synonyms/all.ts";
 
 /** A row that is a catch: texts by name in the clean table, a mass under its kind. */
@@ -53,7 +55,7 @@ export function sheetRows(
       aside("told");
       continue;
     }
-    if (heads.includes(textOf(row))) {
+    if (heads.includes(textOf(row)) || namesAgain(row, head)) {
       aside("header-again");
       continue;
     }
@@ -101,6 +103,11 @@ export function sheetRows(
     found.push({ number: row.number, texts });
   }
   return found;
+}
+
+/** In other words, such as without its unit's brackets. */
+function namesAgain(row: TableRow, { headers }: Head): boolean {
+  return namesColumns(row, meaningOf) && sameColumns(textsOf(row), headers, meaningOf);
 }
 
 function textOf({ cells }: TableRow): string {

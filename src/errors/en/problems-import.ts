@@ -37,6 +37,10 @@ export const importProblems: Phrases<ImportProblems> = {
     remedy:
       "Write the catches one below another, their masses in one column such as net_kg, and leave out means.",
   },
+  "unit-blank": {
+    expected: (f) => `the unit of the mass beside it, as in other rows: ${f.units.join(", ")}`,
+    remedy: "Write the unit into every row of this column.",
+  },
   "mass-unit-open": {
     expected: "to know its unit",
     remedy: (f) =>

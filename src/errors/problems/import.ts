@@ -14,6 +14,8 @@ export interface ImportProblems {
     readonly unit: string | null;
   };
   readonly "catches-side-by-side": { readonly headers: readonly string[] };
+  /** A column gives the unit row by row, these and not in this row. */
+  readonly "unit-blank": { readonly units: readonly string[] };
   readonly "mass-unit-open": { readonly header: string; readonly kind: string };
   /** No header means this column; these have no meaning that is known. Where there are sheets, their names may. */
   readonly "column-open": {
@@ -46,6 +48,7 @@ export const importCodes = {
   "weight-kind": "answer-needed",
   "mass-column-open": "answer-needed",
   "catches-side-by-side": "answer-needed",
+  "unit-blank": "answer-needed",
   "mass-unit-open": "answer-needed",
   "column-open": "answer-needed",
   "dates-two-ways": "answer-needed",

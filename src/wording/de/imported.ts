@@ -8,6 +8,9 @@ export const imported: typeof english = {
   assumed: {
     "header-below": (f) => `Zeile ${f.header} benennt die Spalten; darüber stehen Überschriften.`,
     "two-line-head": (f) => `Die Zeilen ${f.first} und ${f.second} benennen die Spalten gemeinsam.`,
+    "header-anew": (f) =>
+      `Zeile ${f.header} benennt die Spalten anders; die Zeilen darunter werden danach gelesen.`,
+    "unit-column": (f) => `„${f.header}“ nennt die Einheit von „${f.column}“, Zeile für Zeile.`,
     "column-read": (f) => `„${f.header}“ wird als ${f.column} gelesen.`,
     "column-kept": (f) => `„${f.header}“ kennt evencatch nicht; die Spalte bleibt, wie sie ist.`,
     "column-left-out": (f) => `„${f.header}“ bleibt weg, wie von Ihnen gesagt.`,

@@ -38,6 +38,10 @@ export const importProblems: Phrases<ImportProblems> = {
     remedy:
       "Schreiben Sie die Proben untereinander, ihre Massen in eine Spalte, etwa „net_kg“, und lassen Sie Mittelwerte weg.",
   },
+  "unit-blank": {
+    expected: (f) => `die Einheit der Masse daneben, wie in anderen Zeilen: ${f.units.join(", ")}`,
+    remedy: "Schreiben Sie die Einheit in jede Zeile dieser Spalte.",
+  },
   "mass-unit-open": {
     expected: "zu wissen, in welcher Einheit",
     remedy: (f) =>

@@ -11,6 +11,9 @@ const orders = { dmy: "day first", mdy: "month first", ymd: "year first" };
 const assumed: Assumed = {
   "header-below": (f) => `Row ${f.header} names the columns; what stands above it are titles.`,
   "two-line-head": (f) => `Rows ${f.first} and ${f.second} name the columns together.`,
+  "header-anew": (f) =>
+    `Row ${f.header} names the columns otherwise; the rows below it are read by it.`,
+  "unit-column": (f) => `"${f.header}" gives the unit of "${f.column}", row by row.`,
   "column-read": (f) => `"${f.header}" is read as ${f.column}.`,
   "column-kept": (f) => `"${f.header}" is no column evencatch knows, and is kept as it is.`,
   "column-left-out": (f) => `"${f.header}" is left out, as you said.`,

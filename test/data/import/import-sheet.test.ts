@@ -252,6 +252,100 @@ const sheets: readonly Sheet[] = [
     aside: ["4 mean: 20 | 6.4 | mean", "7 mean: 6.55"],
   },
   {
+    what: "a head again in other words, and one lower down with another unit and a title of its own",
+    rows: [
+      "Compartment;Product;Fill;Catch;Turns;Net (kg)",
+      plainRow,
+      "Tank;Product;Fill;Catch;Revs;Net kg",
+      "1;oats;1;2;20;6.35",
+      "The second drill",
+      "Tank;Product;Fill;Catch;Turns;Net g",
+      "2;oats;1;1;20;6310",
+      "Tank;Product;Fill;Catch;Turns;Net g",
+      "2;oats;1;2;20;6350",
+    ],
+    catches: [
+      "1 oats 1 1 20 6.31",
+      "1 oats 1 2 20 6.35",
+      "2 oats 1 1 20 6.31",
+      "2 oats 1 2 20 6.35",
+    ],
+    assumed: [
+      "column-read Compartment|bin ×1 rows ",
+      "header-anew 6 ×1 rows ",
+      "header-below 6 ×1 rows ",
+      "column-read Tank|bin ×1 rows ",
+    ],
+    aside: [
+      "3 header-again: Tank | Product | Fill | Catch | Revs | Net kg",
+      "5 title: The second drill",
+      "8 header-again: Tank | Product | Fill | Catch | Turns | Net g",
+    ],
+  },
+  {
+    what: "a head that names more columns than the one above it, both with catches",
+    rows: [
+      "Compartment;Product;Fill;Catch;Turns;Net (kg);",
+      "1;oats;1;1;20;6.31;",
+      "Compartment;Product;Fill;Catch;Turns;Net (g);Operator",
+      "2;oats;1;1;20;6310;AB",
+    ],
+    catches: ["1 oats 1 1 20 6.31", "2 oats 1 1 20 6.31"],
+    assumed: [
+      "column-read Compartment|bin ×1 rows ",
+      "header-anew 3 ×1 rows ",
+      "column-read Compartment|bin ×1 rows ",
+    ],
+  },
+  {
+    // 1 lb is 0.45359237 kg.
+    what: "a column that gives the unit of each mass",
+    rows: [
+      "Bin;Product;Fill;Turns;net kg;Unit",
+      "1;oats;1;20;6.3;kg",
+      "1;oats;1;20;14;lb",
+      '1;oats;1;20;14;""""',
+    ],
+    catches: ["1 oats 1 1 20 6.3", "1 oats 1 2 20 6.35029318", "1 oats 1 3 20 6.35029318"],
+    assumed: [
+      "unit-column Unit|net kg ×1 rows ",
+      "column-kept Unit ×1 rows ",
+      "ditto-read Unit ×1 rows 4",
+      "unit-in-cells net kg|lb ×2 rows 3,4",
+      "catches-numbered order ×3 rows 2,3,4",
+    ],
+  },
+  {
+    what: "a unit that stands in one row and holds for all, beside a mass without one",
+    rows: ["Bin;Product;Fill;Turns;net;Unit", "1;oats;1;20;6.3;kg", "1;oats;1;20;6.4;"],
+    catches: ["1 oats 1 1 20 6.3", "1 oats 1 2 20 6.4"],
+    assumed: [
+      "unit-column Unit|net ×1 rows ",
+      "unit-written-once net|kg ×1 rows ",
+      "column-read net|net_kg ×1 rows ",
+      "column-kept Unit ×1 rows ",
+      "catches-numbered order ×2 rows 2,3",
+    ],
+  },
+  {
+    what: "a row without a unit where others have one that is not that of the head",
+    rows: [
+      "Bin;Product;Fill;Turns;net kg;Unit",
+      "1;oats;1;20;14;lb",
+      "1;oats;1;20;6.4;",
+      "Mean;;;;10.2;",
+    ],
+    catches: null,
+    aside: ["4 mean: Mean | 10.2"],
+    assumed: [
+      "unit-column Unit|net kg ×1 rows ",
+      "column-kept Unit ×1 rows ",
+      "unit-in-cells net kg|lb ×1 rows 2",
+      "catches-numbered order ×2 rows 2,3",
+    ],
+    asked: ["unit-blank row 3 Unit: "],
+  },
+  {
     what: "names written once for several catches, whose count is that of the cells filled",
     rows: [
       "Compartment;Crop;Fill;Catch;Turns;net_kg",
