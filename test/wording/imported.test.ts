@@ -36,6 +36,7 @@ const facts: AssumedFacts = {
   "dates-ordered": { order: "dmy", by: "Datum" },
   "dates-read": { example: "Tag", date: "Datum" },
   "dates-left-out": { texts: ["Ostern"], column: "Datum" },
+  "times-left-out": { texts: ["morgens"], column: "Uhrzeit", why: "unread" },
   "time-joined": { header: "Uhrzeit" },
   "windows-1252": { words: ["Füllung"] },
   "spilled-read": { text: "daneben" },
@@ -51,6 +52,8 @@ const all = [
   ...kinds.map((kind) => made(kind, facts[kind])),
   made("dates-ordered", { order: "mdy", by: null }),
   made("decimal-told", { mark: "point" }),
+  made("times-left-out", { texts: ["7:05"], column: "Uhrzeit", why: "second" }),
+  made("times-left-out", { texts: ["7:05"], column: "Uhrzeit", why: "no-day" }),
   made("one-bin", { catches: 1 }),
   made("catch-like-mean", { column: "Netto", figure: "total" }),
 ];

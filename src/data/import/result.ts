@@ -60,6 +60,12 @@ export interface AssumedFacts {
   readonly "dates-ordered": { readonly order: DateOrder; readonly by: string | null };
   readonly "dates-read": { readonly example: string; readonly date: string };
   readonly "dates-left-out": { readonly texts: readonly string[]; readonly column: string };
+  /** `why`: it is none that can be read, its date has one already, or there is no date for it. */
+  readonly "times-left-out": {
+    readonly texts: readonly string[];
+    readonly column: string;
+    readonly why: "unread" | "second" | "no-day";
+  };
   readonly "time-joined": { readonly header: string };
   readonly "windows-1252": { readonly words: readonly string[] };
   readonly "spilled-read": { readonly text: string };

@@ -3,6 +3,12 @@ import type { imported as english } from "../en/imported.ts";
 const quoted = (texts: readonly string[]) => texts.map((text) => `„${text}“`).join(", ");
 const orders = { dmy: "der Tag", mdy: "der Monat", ymd: "das Jahr" };
 
+const whyKept = {
+  unread: "lässt sich nicht als Uhrzeit lesen",
+  second: "steht bei einem Datum, das schon eine Uhrzeit hat",
+  "no-day": "steht bei keinem Datum",
+};
+
 /** What is told of an import: beside the clean file, and when it is made. */
 export const imported: typeof english = {
   assumed: {
@@ -41,6 +47,8 @@ export const imported: typeof english = {
     "dates-read": (f) => `Beim Datum steht das Jahr jetzt vorn: „${f.example}“ als ${f.date}.`,
     "dates-left-out": (f) =>
       `„${f.column}“: ${quoted(f.texts)} lässt sich nicht als Datum lesen; die Probe hat keines, und der Text steht daneben.`,
+    "times-left-out": (f) =>
+      `„${f.column}“: ${quoted(f.texts)} ${whyKept[f.why]}; der Text steht neben der Probe.`,
     "time-joined": (f) => `„${f.header}“ ist die Uhrzeit zum Datum.`,
     "windows-1252": (f) =>
       `Die Datei ist nicht UTF-8 und wird als Windows-1252 gelesen, etwa ${quoted(f.words)}: Sehen Sie nach, ob diese Wörter stimmen.`,

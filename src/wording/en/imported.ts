@@ -7,6 +7,12 @@ type Assumed = {
 const quoted = (texts: readonly string[]) => texts.map((text) => `"${text}"`).join(", ");
 const orders = { dmy: "day first", mdy: "month first", ymd: "year first" };
 
+const whyKept = {
+  unread: "cannot be read as a time of day",
+  second: "stands beside a date that has a time of its own",
+  "no-day": "stands beside no date",
+};
+
 /** What was assumed of each kind, as a sentence; its rows are told behind it. */
 const assumed: Assumed = {
   "header-below": (f) => `Row ${f.header} names the columns; what stands above it are titles.`,
@@ -41,6 +47,8 @@ const assumed: Assumed = {
   "dates-read": (f) => `Dates are written year first: "${f.example}" as ${f.date}.`,
   "dates-left-out": (f) =>
     `"${f.column}": ${quoted(f.texts)} cannot be read as a date; the catch has none, and the text is kept beside it.`,
+  "times-left-out": (f) =>
+    `"${f.column}": ${quoted(f.texts)} ${whyKept[f.why]}; the text is kept beside the catch.`,
   "time-joined": (f) => `"${f.header}" is the time of day that goes with the date.`,
   "windows-1252": (f) =>
     `The file is no UTF-8 and is read as Windows-1252, as in ${quoted(f.words)}: look whether these words are right.`,

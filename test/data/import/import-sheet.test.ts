@@ -721,6 +721,33 @@ const sheets: readonly Sheet[] = [
     ],
   },
   {
+    what: "times that cannot be read, or belong to no date or to one that has a time",
+    rows: [
+      "Compartment;Product;Fill;Catch;Turns;net kg;Date;Time",
+      "1;oats;1;1;20;6.31;;7:05",
+      "1;oats;1;2;20;6.35;2026-04-03;early",
+      "1;oats;1;3;20;6.4;2026-04-03;25:10",
+      "1;oats;1;4;20;6.33;2026-04-03 8:15;9:00",
+      "1;oats;1;5;20;6.36;2026-04-03;2 pm",
+    ],
+    catches: [
+      "1 oats 1 1 20 6.31",
+      "1 oats 1 2 20 6.35",
+      "1 oats 1 3 20 6.4",
+      "1 oats 1 4 20 6.33",
+      "1 oats 1 5 20 6.36",
+    ],
+    assumed: [
+      "column-read Compartment|bin ×1 rows ",
+      "column-read Date|taken_at ×1 rows ",
+      "dates-read 2026-04-03 8:15|2026-04-03T08:15 ×1 rows 5",
+      "time-joined Time ×1 rows 6",
+      "times-left-out Time|early|25:10|unread ×2 rows 3,4",
+      "times-left-out Time|9:00|second ×1 rows 5",
+      "times-left-out Time|7:05|no-day ×1 rows 2",
+    ],
+  },
+  {
     what: "dates whose order was told",
     rows: ["Compartment;Product;Fill;Catch;Turns;net_kg;Date", "1;oats;1;1;20;6.31;03/04/2026"],
     options: { dates: "mdy" },
