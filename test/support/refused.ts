@@ -11,6 +11,7 @@ import { checkSetup } from "../../src/data/read-setup.ts";
 import { checkCatchesTogether } from "../../src/data/read-together.ts";
 import type { CatchSource } from "../../src/data/source.ts";
 import { readProductClasses } from "../../src/data/spreads/classes.ts";
+import { copiesAmong } from "../../src/data/spreads/copies.ts";
 import { checkSpreadLibrary } from "../../src/data/spreads/read.ts";
 import { spreadLibraryText } from "../../src/data/spreads/write.ts";
 import type { Catch } from "../../src/data/types.ts";
@@ -280,6 +281,13 @@ const imports = {
       checkCatchesTogether(sources).then((check) => (check.ok ? [] : check.issues)),
     ),
     twoSheets,
+  ],
+  "file-copied": [
+    async () =>
+      copiesAmong([
+        { name: "one.csv", sha256: "0".repeat(64) },
+        { name: "two.csv", sha256: "0".repeat(64) },
+      ]),
   ],
 } satisfies Partial<Record<ProblemKey, readonly Refused[]>>;
 

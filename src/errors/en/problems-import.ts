@@ -84,6 +84,11 @@ export const importProblems: Phrases<ImportProblems> = {
     remedy: ({ by }) =>
       `Two machines, or two seasons? If the ${by === "--map sheet" ? "sheet" : "file"} is named by it, say so, such as \`${by === "--key" ? "--key season=file" : `${by}=season`}\`. Otherwise leave one of them out, or give its catches numbers of their own.`,
   },
+  "file-copied": {
+    found: (f) => `the same file as ${f.first}, byte for byte`,
+    expected: "each log once, since its meters would count twice",
+    remedy: "Leave one of the two out.",
+  },
   "no-tables": {
     found: "a folder without a table",
     expected: "a file that ends in .csv, .tsv, .txt or .xlsx, in it or below it",

@@ -36,6 +36,8 @@ export interface ImportProblems {
     readonly first: string;
     readonly by: "--key" | "--map file" | "--map sheet";
   };
+  /** The same bytes as a file that was named before. */
+  readonly "file-copied": { readonly first: string };
   /** The folder has none, and none below it. */
   readonly "no-tables": NoFacts;
   /** No text to which rows can be added. */
@@ -57,6 +59,7 @@ export const importCodes = {
   "catch-or-mean": "answer-needed",
   "fill-in-two-places": "answer-needed",
   "catch-in-two-places": "duplicate-catch",
+  "file-copied": "duplicate-catch",
   "no-tables": "file-not-found",
   "not-appendable": "file-type-unknown",
 } as const satisfies Readonly<Record<keyof ImportProblems, string>>;

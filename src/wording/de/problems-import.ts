@@ -89,6 +89,11 @@ export const importProblems: Phrases<ImportProblems> = {
     remedy: ({ by }) =>
       `Zwei Maschinen oder zwei Saisons? Ist ${by === "--map sheet" ? "das Blatt" : "die Datei"} danach benannt, sagen Sie es, etwa mit \`${by === "--key" ? "--key season=file" : `${by}=season`}\`. Sonst lassen Sie ${by === "--map sheet" ? "eines" : "eine"} davon weg, oder geben Sie ihren Proben eigene Nummern.`,
   },
+  "file-copied": {
+    found: (f) => `dieselbe Datei wie ${f.first}, Byte für Byte`,
+    expected: "jede Datei nur einmal, denn ihre Dosierer zählten sonst doppelt",
+    remedy: "Lassen Sie eine der beiden weg.",
+  },
   "no-tables": {
     found: "einen Ordner ohne Tabelle",
     expected: "eine Datei darin oder darunter, die auf .csv, .tsv, .txt oder .xlsx endet",
