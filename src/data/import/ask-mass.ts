@@ -15,6 +15,7 @@ export function askMass(
   ofSheets: boolean,
   notes: Notes,
 ): void {
+  if (rows.length === 0) return;
   if (uses.some(({ name }) => weighing.has(name)) || [...weighing].some((name) => set.has(name)))
     return;
   const own = uses.filter(({ kind }) => kind === "own");

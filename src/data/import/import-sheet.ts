@@ -16,7 +16,7 @@ import { type Notes, notesFor } from "./notes.ts";
 import { type Counted, type Counting, countUnnamed, numbered } from "./numbered.ts";
 import { pointed } from "./pointed.ts";
 import type { Section } from "./sections.ts";
-import { type RowTexts, sheetRows } from "./sheet-rows.ts";
+import { isTold, type RowTexts, sheetRows } from "./sheet-rows.ts";
 import { askUnits, unitColumns, withUnits } from "./unit-column.ts";
 
 /** One sheet as rows of the clean table, with what was noted on the way. */
@@ -105,7 +105,8 @@ function asOwnSheet(
   const units = unitColumns(headers, below, answers, meaningOf);
   const { rows: rowsBelow, blanks } = withUnits(below, headers, units, meaningOf, notes);
   const uses = columnsOf(headers, rowsBelow, answers, notes, grid.place);
-  askMass(uses, rowsBelow, answers, grid.sheet !== null, notes);
+  const open = rowsBelow.filter(({ number }) => !isTold(number, grid, answers));
+  askMass(uses, open, answers, grid.sheet !== null, notes);
   if (notes.asked.some(({ problem }) => massAsked.has(problem)))
     return { ...nothing, problems: notes.asked };
   const told = namesOfPlace(grid, answers, uses, notes);

@@ -116,7 +116,8 @@ function textOf({ cells }: TableRow): string {
     .join(" | ");
 }
 
-function isTold(row: number, { sheet }: Grid, { options }: Answers): boolean {
+/** Whether it was answered that a row is no catch. */
+export function isTold(row: number, { sheet }: Grid, { options }: Answers): boolean {
   return (options.aside ?? []).some(
     (one) => one.row === row && (one.sheet === undefined || one.sheet === sheet),
   );

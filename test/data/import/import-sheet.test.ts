@@ -497,6 +497,14 @@ const sheets: readonly Sheet[] = [
     assumed: ["column-read Bag (kg)|net_kg ×1 rows ", "catches-numbered order ×1 rows 2"],
   },
   {
+    what: "a table of something else below the catches, whose rows are told to be none",
+    rows: [head, plainRow, "Bin;Turns;Rate;;;", "1;20;80;;;"],
+    options: { aside: [{ row: 4 }] },
+    catches: ["1 oats 1 1 20 6.31"],
+    assumed: ["header-anew 3 ×1 rows ", "column-kept Rate ×1 rows "],
+    aside: ["4 told: 1 | 20 | 80"],
+  },
+  {
     what: "catches beside one another",
     rows: ["Tank;Crop;Fill;Turns;Catch 1;Catch 2;Mean", "1;oats;1;20;6.31;6.35;6.33"],
     catches: null,
