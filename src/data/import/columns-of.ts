@@ -6,7 +6,7 @@ import type { MassUnit } from "../types.ts";
 import { type Answers, cleanName, type Target } from "./answers.ts";
 import { figureIn } from "./figures.ts";
 import type { Grid } from "./grid.ts";
-import { isMass, massUnitOf, meaningOf } from "./header-meaning.ts";
+import { isMass, massUnitOf, meaningOf, unnamed } from "./header-meaning.ts";
 import type { Notes } from "./notes.ts";
 import type { CellUnit } from "./units-in-text.ts";
 
@@ -171,11 +171,6 @@ function ownNames(uses: readonly Use[], notes: Notes, place: Grid["place"]): rea
     notes.assume("column-kept", { header });
     return { ...use, header, name };
   });
-}
-
-/** What a column without a header is called. */
-export function unnamed(index: number): string {
-  return `column ${index + 1}`;
 }
 
 function isSafe(header: string, place: Grid["place"]): boolean {

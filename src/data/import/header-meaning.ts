@@ -60,3 +60,8 @@ function fitting(concept: Concept, unit: CellUnit | null): HeaderMeaning | null 
 export function massUnitOf({ unit }: HeaderMeaning): MassUnit | null {
   return unit?.of === "mass" ? unit.unit : null;
 }
+
+/** What a column without a header is called. */
+export function unnamed(index: number): string {
+  return `column ${index + 1}`;
+}

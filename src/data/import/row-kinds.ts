@@ -1,8 +1,9 @@
 import { justOver, roundingOf } from "../numbers.ts";
 import { cellText, type TableRow } from "../table.ts";
 import { cellKey } from "../workbook.ts";
-import { type Use, unnamed } from "./columns-of.ts";
+import type { Use } from "./columns-of.ts";
 import { figureIn } from "./figures.ts";
+import { unnamed } from "./header-meaning.ts";
 import type { AsideReason } from "./result.ts";
 import { bare, wordsOf } from "./synonyms/all.ts";
 
