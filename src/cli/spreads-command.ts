@@ -4,9 +4,11 @@ import { type ClassLeftOut, spreadLibrary } from "../analysis/spread-library.ts"
 import { readCatches } from "../data/read-catches.ts";
 import type { Setup } from "../data/setup.ts";
 import { bytesOf } from "../data/source.ts";
+import { copiesAmong } from "../data/spreads/copies.ts";
 import { fewestBins, fewestToEstimate } from "../data/spreads/limits.ts";
 import type { SpreadLibrary } from "../data/spreads/schema.ts";
 import { spreadLibraryText } from "../data/spreads/write.ts";
+import { dataError } from "../errors/data-error.ts";
 import { type Model, wholeModel } from "../model/model.ts";
 import { catchSource, readProductClassesFile } from "../node.ts";
 import { version } from "../version.ts";
@@ -36,10 +38,12 @@ export async function spreadsCommand(
     flags.classes === undefined ? {} : { classes: await readProductClassesFile(flags.classes) };
   const models: Model[] = [];
   const setups: Setup[] = [];
-  const hashes: string[] = [];
-  for (const path of paths) {
-    const source = await catchSource(path);
-    if (flags.sha256) hashes.push(sha256Of(bytesOf(source)));
+  const sources = await Promise.all(paths.map(catchSource));
+  const hashes = sources.map((source) => sha256Of(bytesOf(source)));
+  const copies = copiesAmong(paths.map((name, i) => ({ name, sha256: hashes[i] ?? name })));
+  if (copies.length > 0) throw dataError(paths.join(", "), copies);
+  for (const source of sources) {
+    const path = source.name;
     const setup = await setupFor(path, flags, words, io);
     const log = await readCatches(source, readOptions(flags, path, setup));
     if (setup !== null) setups.push(setup);

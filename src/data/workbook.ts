@@ -163,7 +163,10 @@ function cellReader(library: Library, book: WorkBook): ReadCell {
     if (typeof value !== "number") return null;
     if (!Number.isFinite(value)) return value;
     if (typeof cell?.z === "string" && formatter.is_date(cell.z)) {
-      return isoText(formatter.parse_date_code(value, { date1904 })) ?? value;
+      const date = formatter.parse_date_code(value, { date1904 });
+      // Below one there is a time of day and no day: the day that the format counts from is none of anybody's.
+      const timeAlone = value >= 0 && value < 1;
+      return (timeAlone ? timeText(date) : isoText(date)) ?? value;
     }
     // A spreadsheet works to 15 digits: what it shows as 5.89 may be stored as 5.890000000000001.
     return Number(value.toPrecision(15));
@@ -181,10 +184,19 @@ const errorTexts: Readonly<Record<number, string>> = {
   42: "#N/A",
 };
 
-function isoText(date: ReturnType<DateFormatter["parse_date_code"]>): string | null {
+type DateCode = ReturnType<DateFormatter["parse_date_code"]>;
+
+function isoText(date: DateCode): string | null {
   if (date === null) return null;
-  const two = (part: number) => String(part).padStart(2, "0");
   const day = `${String(date.y).padStart(4, "0")}-${two(date.m)}-${two(date.d)}`;
-  const time = `${two(date.H)}:${two(date.M)}:${two(date.S)}`;
+  const time = timeText(date);
   return time === "00:00:00" ? day : `${day}T${time}`;
+}
+
+function timeText(date: DateCode): string | null {
+  return date === null ? null : `${two(date.H)}:${two(date.M)}:${two(date.S)}`;
+}
+
+function two(part: number): string {
+  return String(part).padStart(2, "0");
 }

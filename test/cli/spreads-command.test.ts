@@ -75,6 +75,25 @@ describe("evencatch spreads", () => {
     });
   });
 
+  it("refuses a file that is given twice, also under another name, and names both", async () => {
+    await inFolder(async (folder) => {
+      const [one, two] = [
+        await fileWith(folder, "one.csv", pooled(3)),
+        await fileWith(folder, "two.csv", pooled(3)),
+      ];
+      const out = join(folder, "spreads.json");
+      for (const [first, again] of [
+        [one, one],
+        [one, two],
+      ] as const) {
+        const done = await command("spreads", first, again, "--out", out);
+        expect(done).toMatchObject({ code: 2, out: "" });
+        expect(done.err).toContain(`${again}: found the same file as ${first}, byte for byte`);
+        await expect(readFile(out, "utf8")).rejects.toThrow();
+      }
+    });
+  });
+
   it("pools several files, tells their hashes where asked, and a column's classes", async () => {
     await inFolder(async (folder) => {
       const [one, two] = [

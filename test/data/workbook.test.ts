@@ -86,6 +86,23 @@ describe("a workbook", () => {
     expect(log.catches[0]?.takenAt).toBe("2026-04-12");
   });
 
+  it("takes a time of day for what it is, without the day that the workbook counts from", async () => {
+    for (const date1904 of [false, true]) {
+      const book = XLSX.utils.book_new();
+      const sheet = XLSX.utils.aoa_to_sheet([
+        [...header, "clock"],
+        [...first, 0],
+      ]);
+      // 0.285 of 24 hours are 6 hours, 50 minutes and 24 seconds.
+      const cell = XLSX.utils.encode_cell({ r: 1, c: header.length });
+      sheet[cell] = { t: "n", v: 0.285, z: "hh:mm" };
+      XLSX.utils.book_append_sheet(book, sheet, "A");
+      book.Workbook = { WBProps: { date1904 } };
+      const log = await logOf({ name: "clock.xlsx", bytes: bytesOf(book) });
+      expect(log.catches[0]?.extra).toEqual({ clock: "06:50:24" });
+    }
+  });
+
   it("drops the dust that formulas leave in the sixteenth digit", async () => {
     const log = await logOf(workbook({ A: [header, first.with(5, 6.01 - 0.44)] }));
     expect(6.01 - 0.44).not.toBe(5.57);

@@ -11,6 +11,7 @@ import { checkSetup } from "../../src/data/read-setup.ts";
 import { checkCatchesTogether } from "../../src/data/read-together.ts";
 import type { CatchSource } from "../../src/data/source.ts";
 import { readProductClasses } from "../../src/data/spreads/classes.ts";
+import { copiesAmong } from "../../src/data/spreads/copies.ts";
 import { checkSpreadLibrary } from "../../src/data/spreads/read.ts";
 import { spreadLibraryText } from "../../src/data/spreads/write.ts";
 import type { Catch } from "../../src/data/types.ts";
@@ -237,6 +238,21 @@ const imports = {
     own("Tank;Produkt;Füllung;Probe;Umdr.;Gewicht kg", "1;Hafer;1;1;20;6,3"),
     own("Tank;Produkt;Füllung;Probe;Umdr.;Gewicht", "1;Hafer;1;1;20;6,3"),
   ],
+  "mass-column-open": [
+    own("Tank;Produkt;Füllung;Probe;Umdr.", "1;Hafer;1;1;20"),
+    own("Tank;Produkt;Füllung;Probe;Umdr.;Anzeige", "1;Hafer;1;1;20;6,3"),
+    own("Tank;Produkt;Füllung;Probe;Umdr.;Anzeige (g)", "1;Hafer;1;1;20;6310"),
+  ],
+  "catches-side-by-side": [
+    own("Tank;Produkt;Füllung;Umdr.;Probe 1;Probe 2", "1;Hafer;1;20;6,3;6,4"),
+  ],
+  "unit-blank": [
+    own(
+      "Tank;Produkt;Füllung;Probe;Umdr.;Netto kg;Einheit",
+      "1;Hafer;1;1;20;14,1;lb",
+      "1;Hafer;1;2;20;6,3;",
+    ),
+  ],
   "mass-unit-open": [own("Tank;Produkt;Füllung;Probe;Umdr.;Netto", "1;Hafer;1;1;20;6,3")],
   "column-open": [
     own("Tank;Füllung;Probe;Umdr.;Netto kg", "1;1;1;20;6,3"),
@@ -248,6 +264,10 @@ const imports = {
   "decimal-two-ways": [own("Tank;Produkt;Füllung;Probe;Umdr.;Netto kg", "1;Hafer;1;1;20;1,234")],
   "blank-below": [
     own("Tank;Produkt;Füllung;Probe;Umdr.;Netto kg", "1;Hafer;1;1;20;6,3", "1;Hafer;1;2;;6,4"),
+  ],
+  "catch-or-mean": [
+    own("Tank;Produkt;Füllung;Umdr.;Netto kg", "1;Hafer;1;20;6,3", ";;;;6,6", ";;;;6,45"),
+    own("Tank;Produkt;Füllung;Umdr.;Netto kg", "1;Hafer;1;20;6,3", ";;;;6,6", ";;;;12,9"),
   ],
   "fill-in-two-places": [
     async () => (await importCatches(["a.csv", "b.csv"].map(unnumbered))).asked,
@@ -265,6 +285,13 @@ const imports = {
       checkCatchesTogether(sources).then((check) => (check.ok ? [] : check.issues)),
     ),
     twoSheets,
+  ],
+  "file-copied": [
+    async () =>
+      copiesAmong([
+        { name: "one.csv", sha256: "0".repeat(64) },
+        { name: "two.csv", sha256: "0".repeat(64) },
+      ]),
   ],
 } satisfies Partial<Record<ProblemKey, readonly Refused[]>>;
 

@@ -14,6 +14,8 @@ import { english, german } from "../support/words.ts";
 const facts: AssumedFacts = {
   "header-below": { header: 4 },
   "two-line-head": { first: 4, second: 5 },
+  "header-anew": { header: 9 },
+  "unit-column": { header: "Einheit", column: "Netto" },
   "column-read": { header: "Umdr.", column: "net_kg" },
   "column-kept": { header: "Schlag" },
   "column-left-out": { header: "Schlag" },
@@ -34,10 +36,12 @@ const facts: AssumedFacts = {
   "dates-ordered": { order: "dmy", by: "Datum" },
   "dates-read": { example: "Tag", date: "Datum" },
   "dates-left-out": { texts: ["Ostern"], column: "Datum" },
+  "times-left-out": { texts: ["morgens"], column: "Uhrzeit", why: "unread" },
   "time-joined": { header: "Uhrzeit" },
   "windows-1252": { words: ["Füllung"] },
   "spilled-read": { text: "daneben" },
   "word-read": { column: "Weg", text: "ja", as: "nein" },
+  "catch-like-mean": { column: "Netto", figure: "mean" },
   "one-bin": { catches: 7 },
 };
 
@@ -48,7 +52,10 @@ const all = [
   ...kinds.map((kind) => made(kind, facts[kind])),
   made("dates-ordered", { order: "mdy", by: null }),
   made("decimal-told", { mark: "point" }),
+  made("times-left-out", { texts: ["7:05"], column: "Uhrzeit", why: "second" }),
+  made("times-left-out", { texts: ["7:05"], column: "Uhrzeit", why: "no-day" }),
   made("one-bin", { catches: 1 }),
+  made("catch-like-mean", { column: "Netto", figure: "total" }),
 ];
 
 describe("what was assumed", () => {

@@ -2,6 +2,7 @@ import type { Answers } from "./answers.ts";
 import type { Use } from "./columns-of.ts";
 import { orderOf, readLocalDate, timeOf } from "./local-dates.ts";
 import type { Notes } from "./notes.ts";
+import type { AssumedFacts } from "./result.ts";
 import type { RowTexts } from "./sheet-rows.ts";
 
 const textsShown = 5;
@@ -21,13 +22,14 @@ export function cleanDates(
   const days = rows.map(({ texts }) => texts.get("taken_at") ?? "");
   const settled = orderOf(days);
   const order = options.dates ?? settled?.order ?? null;
+  const kept = keptTimes(timeHeader, notes);
   const unread: { text: string; row: number }[] = [];
   let example: { example: string; date: string } | null = null;
   const read = rows.map(({ number, texts }): RowTexts => {
     const { taken_at: day = "", time = "", ...rest } = Object.fromEntries(texts);
     const cells = new Map(Object.entries(rest));
     if (day === "") {
-      if (time !== "") cells.set(timeHeader, time);
+      kept.keep(cells, time, "no-day", number);
       return { number, texts: cells };
     }
     const found = readLocalDate(day, order);
@@ -46,12 +48,35 @@ export function cleanDates(
         notes.assume("dates-ordered", { order, by }, number);
       }
     }
-    const clock = time === "" || found.date.includes("T") ? null : timeOf(time);
+    const timed = found.date.includes("T");
+    const clock = time === "" || timed ? null : timeOf(time);
     if (clock !== null) notes.assume("time-joined", { header: timeHeader }, number);
-    else if (time !== "") cells.set(timeHeader, time);
+    else kept.keep(cells, time, timed ? "second" : "unread", number);
     return { number, texts: cells.set("taken_at", found.date + (clock ?? "")) };
   });
   const texts = [...new Set(unread.map(({ text }) => text))].slice(0, textsShown);
+  kept.tell();
   for (const { row } of unread) notes.assume("dates-left-out", { column: header, texts }, row);
   return read;
+}
+
+type WhyKept = AssumedFacts["times-left-out"]["why"];
+
+/** Times that are no part of a catch stay beside it, under the name of their column, and are told together. */
+function keptTimes(column: string, notes: Notes) {
+  const found: { readonly why: WhyKept; readonly text: string; readonly row: number }[] = [];
+  return {
+    keep: (cells: Map<string, string>, text: string, why: WhyKept, row: number) => {
+      if (text === "") return;
+      cells.set(column, text);
+      found.push({ why, text, row });
+    },
+    tell: () => {
+      for (const why of ["unread", "second", "no-day"] as const) {
+        const alike = found.filter((one) => one.why === why);
+        const texts = [...new Set(alike.map(({ text }) => text))].slice(0, textsShown);
+        for (const { row } of alike) notes.assume("times-left-out", { column, texts, why }, row);
+      }
+    },
+  };
 }

@@ -6,7 +6,7 @@ import type { MassUnit } from "../types.ts";
 import { type Answers, cleanName, type Target } from "./answers.ts";
 import { figureIn } from "./figures.ts";
 import type { Grid } from "./grid.ts";
-import { isMass, massUnitOf, meaningOf } from "./header-meaning.ts";
+import { isMass, massUnitOf, meaningOf, unnamed } from "./header-meaning.ts";
 import type { Notes } from "./notes.ts";
 import type { CellUnit } from "./units-in-text.ts";
 
@@ -163,7 +163,7 @@ function ownNames(uses: readonly Use[], notes: Notes, place: Grid["place"]): rea
   );
   return uses.map((use) => {
     if (use.kind !== "own") return use;
-    const header = use.header === "" ? `column ${use.index + 1}` : use.header;
+    const header = use.header === "" ? unnamed(use.index) : use.header;
     const safe = isSafe(header, place) ? header : `own ${header}`;
     let name = safe;
     for (let copy = 2; taken.has(spelled(name).spelling); copy++) name = `${safe} (${copy})`;

@@ -3,6 +3,7 @@ import type { Merged } from "../workbook.ts";
 import { figureIn } from "./figures.ts";
 import { type HeaderMeaning, isMass } from "./header-meaning.ts";
 import { readLocalDate } from "./local-dates.ts";
+import { unitIn } from "./units-in-text.ts";
 
 export type MeaningOf = (header: string) => HeaderMeaning | null;
 
@@ -28,12 +29,12 @@ export function findHead(
   meaningOf: MeaningOf,
 ): Head | null {
   const considered = rows.slice(0, rowsLookedAt);
-  const single = considered.map((row, i) => headOf(i, i, texts(row), meaningOf));
+  const single = considered.map((row, i) => headOf(i, i, textsOf(row), meaningOf));
   const double = considered.flatMap((row, i) => {
     const below = rows[i + 1];
     if (below === undefined || below.number > row.number + 1 || hasFigures(below)) return [];
     const head = headOf(i, i + 1, joined(row, below, merged, meaningOf), meaningOf);
-    const alone = Math.max(single[i]?.score ?? 0, headOf(i, i, texts(below), meaningOf).score);
+    const alone = Math.max(single[i]?.score ?? 0, headOf(i, i, textsOf(below), meaningOf).score);
     return head.score > alone ? [head] : [];
   });
   const best = [...single, ...double].reduce<Head | null>(
@@ -74,12 +75,18 @@ function isWhole({ concept, unit }: HeaderMeaning): boolean {
   return !isMass(concept) || unit !== null;
 }
 
-function texts({ cells }: TableRow): readonly string[] {
+/** A row as texts, holes filled. */
+export function textsOf({ cells }: TableRow): readonly string[] {
   return Array.from({ length: cells.length }, (_, column) => cellText(cells[column]));
 }
 
-function hasFigures(row: TableRow): boolean {
-  return texts(row).some(
+/** Whether a row names columns, and holds nothing that could be below them. */
+export function namesColumns(row: TableRow, meaningOf: MeaningOf): boolean {
+  return !hasFigures(row) && scoreOf(textsOf(row), meaningOf) > 0;
+}
+
+export function hasFigures(row: TableRow): boolean {
+  return textsOf(row).some(
     (text) => figureIn(text) !== null || readLocalDate(text, null).is !== "no-date",
   );
 }
@@ -100,7 +107,10 @@ function joined(
     const over = own !== "" ? own : groupOver(above, column, merged, group);
     if (part === "" || over === "") return own || part;
     const ways = [`${over} ${part}`, part, `${part} ${over}`, over];
-    const read = ways.map((header) => ({ header, meaning: meaningOf(header) }));
+    // A unit below a name is part of it, and no name of its own.
+    const read = ways
+      .filter((header) => unitIn(header) === null)
+      .map((header) => ({ header, meaning: meaningOf(header) }));
     const whole = read.find(({ meaning }) => meaning !== null && isWhole(meaning));
     return (whole ?? read.find(({ meaning }) => meaning !== null))?.header ?? `${over} ${part}`;
   });

@@ -30,6 +30,9 @@ export function meaningOf(text: string): HeaderMeaning | null {
       : { concept: known.kind, unit: { of: "mass", unit: known.unit } };
   const whole = conceptOf.get(spelled(header).spelling);
   if (whole !== undefined) return fitting(whole, null);
+  // A column that is named by its unit alone holds what is weighed, and does not say how; one letter may stand for anything.
+  const alone = header.length > 1 ? unitIn(header) : null;
+  if (alone?.of === "mass") return { concept: "weight", unit: alone };
   for (const form of parted) {
     const { name = "", unit: unitText = "" } = form.exec(header)?.groups ?? {};
     const concept = conceptOf.get(spelled(name).spelling);
@@ -56,4 +59,9 @@ function fitting(concept: Concept, unit: CellUnit | null): HeaderMeaning | null 
 /** The mass unit of a header, where it has one. */
 export function massUnitOf({ unit }: HeaderMeaning): MassUnit | null {
   return unit?.of === "mass" ? unit.unit : null;
+}
+
+/** What a column without a header is called. */
+export function unnamed(index: number): string {
+  return `column ${index + 1}`;
 }

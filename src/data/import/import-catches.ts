@@ -15,6 +15,7 @@ import { meaningOf } from "./header-meaning.ts";
 import { importSheet, type SheetImport } from "./import-sheet.ts";
 import { nothingCounted } from "./numbered.ts";
 import type { Imported, ImportOptions } from "./result.ts";
+import { sectionsOf } from "./sections.ts";
 
 /**
  * Catches from sheets as people keep them: with titles above, names of their own, cells written once, means and totals below,
@@ -44,7 +45,9 @@ export async function importCatches(
   }
   const counted = nothingCounted();
   const sheets = withoutStrangers(
-    grids.map((grid) => importSheet(grid, answers, meaning, counted)),
+    grids
+      .flatMap((grid) => sectionsOf(grid, meaning))
+      .map((section) => importSheet(section, answers, meaning, counted)),
   );
   const rows = plainRows(sheets);
   const problems = sheets.flatMap((sheet) => sheet.problems);

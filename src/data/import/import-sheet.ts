@@ -4,6 +4,7 @@ import { dataIssue } from "../issues.ts";
 import { checkTable } from "../read-text.ts";
 import { cellText, isBlank, type Table, type TableRow } from "../table.ts";
 import type { Answers } from "./answers.ts";
+import { askMass } from "./ask-mass.ts";
 import { cleanCells } from "./clean-cells.ts";
 import { cleanDates } from "./clean-dates.ts";
 import { columnOrder } from "./column-order.ts";
@@ -14,7 +15,9 @@ import type { Grid } from "./grid.ts";
 import { type Notes, notesFor } from "./notes.ts";
 import { type Counted, type Counting, countUnnamed, numbered } from "./numbered.ts";
 import { pointed } from "./pointed.ts";
-import { type RowTexts, sheetRows } from "./sheet-rows.ts";
+import type { Section } from "./sections.ts";
+import { isTold, type RowTexts, sheetRows } from "./sheet-rows.ts";
+import { askUnits, unitColumns, withUnits } from "./unit-column.ts";
 
 /** One sheet as rows of the clean table, with what was noted on the way. */
 export interface SheetImport {
@@ -29,12 +32,13 @@ export interface SheetImport {
 
 /** A table that evencatch reads as it stands is taken so: nothing in it is assumed. Else it is read as somebody's own. */
 export function importSheet(
-  grid: Grid,
+  { grid, anew }: Section,
   answers: Answers,
   meaningOf: MeaningOf,
   counted: Counted,
 ): SheetImport {
   const notes = notesFor(grid);
+  if (anew !== null) notes.assume("header-anew", { header: anew });
   if (grid.windows1252 !== null) {
     const { words, rows } = grid.windows1252;
     for (const row of rows) notes.assume("windows-1252", { words }, row);
@@ -45,17 +49,23 @@ export function importSheet(
     answers.set.size === 0 &&
     answers.fillDown.size === 0;
   const counting = { grid, answers, counted, notes };
-  const asIs = untold && !answers.options.aside?.length ? asItStands(grid, counting) : null;
+  const asIs =
+    untold && !answers.options.aside?.length ? asItStands(grid, meaningOf, counting) : null;
   return asIs ?? asOwnSheet(grid, answers, meaningOf, counting);
 }
 
-function asItStands(grid: Grid, counting: Omit<Counting, "fillHeader">): SheetImport | null {
-  const { notes } = counting;
+function asItStands(
+  grid: Grid,
+  meaningOf: MeaningOf,
+  counting: Omit<Counting, "fillHeader">,
+): SheetImport | null {
+  const { notes, answers } = counting;
   const [header, ...rest] = grid.rows;
   if (header === undefined || rest.some((row) => isTooWide(row, header.cells.length, grid)))
     return null;
   const width = grid.rows.reduce((widest, { cells }) => Math.max(widest, cells.length), 0);
   const headers = Array.from({ length: width }, (_, i) => cellText(header.cells[i]));
+  if (unitColumns(headers, rest, answers, meaningOf).units.length > 0) return null;
   const table = tableOf(grid, headers, rest, header.number);
   const check = checkTable(table, grid.place.source);
   if (!check.ok) return null;
@@ -66,6 +76,9 @@ function asItStands(grid: Grid, counting: Omit<Counting, "fillHeader">): SheetIm
   }
   return { grid, rows: found.rows, headerOf: found.headerOf, notes, problems: notes.asked };
 }
+
+/** Until these are answered no row is a catch, and nothing else can be asked of any. */
+const massAsked: ReadonlySet<string> = new Set(["mass-column-open", "catches-side-by-side"]);
 
 function asOwnSheet(
   grid: Grid,
@@ -89,10 +102,23 @@ function asOwnSheet(
     { length: Math.max(width, head.headers.length) },
     (_, i) => head.headers[i] ?? "",
   );
-  const uses = columnsOf(headers, below, answers, notes, grid.place);
+  const units = unitColumns(headers, below, answers, meaningOf);
+  const { rows: rowsBelow, blanks } = withUnits(below, headers, units, meaningOf, notes);
+  const uses = columnsOf(headers, rowsBelow, answers, notes, grid.place);
+  const open = rowsBelow.filter(({ number }) => !isTold(number, grid, answers));
+  askMass(uses, open, answers, grid.sheet !== null, notes);
+  if (notes.asked.some(({ problem }) => massAsked.has(problem)))
+    return { ...nothing, problems: notes.asked };
   const told = namesOfPlace(grid, answers, uses, notes);
   const all = { ...answers, set: new Map([...answers.set, ...told]) };
-  const kept = sheetRows(grid, head, uses, all, notes);
+  const kept = sheetRows(
+    { ...grid, rows: [...grid.rows.slice(0, head.last + 1), ...rowsBelow] },
+    head,
+    uses,
+    all,
+    notes,
+  );
+  askUnits(blanks, kept, notes);
   const cells = kept.map((row) => cleanCells(row, uses, answers, notes));
   const fillHeader = uses.find(({ name }) => name === "fill")?.header ?? "fill";
   const rows = numbered(cleanDates(cells, uses, answers, notes), { ...counting, fillHeader });

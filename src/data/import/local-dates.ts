@@ -85,16 +85,24 @@ function partsOf(text: string): { readonly day: string; readonly time: string | 
     monthOf.has(bare(word)) ? word : "",
   );
   if (match === undefined) return { day, time: "" };
-  if (match.after !== undefined && !oClock.has(bare(match.after))) return { day, time: null };
-  return { day, time: timeOf(match.time ?? "") };
+  return { day, time: timeOf([match.time, match.after].join(" ")) };
 }
 
-/** A time of day as it stands behind a date; null when it is none. */
+const clock = /^(\d{1,2})(?:[:.](\d\d)(?:[:.](\d\d))?)?\s*(\p{L}[\p{L}.']*)?$/u;
+const fourDigits = /^(\d\d)(\d\d)$/;
+
+/** A time of day as it stands behind a date: "7:05", "7.05 Uhr", "7 Uhr", "0705", "7 am"; null when it is none. */
 export function timeOf(text: string): string | null {
-  const [, hour, minute, second] =
-    /^(?:1(?:899|900)-\d\d-\d\dT)?(\d{1,2})[:.](\d\d)(?:[:.](\d\d))?(?:\s*\p{L}+)?$/u.exec(
-      text.trim(),
-    ) ?? [];
-  if (hour === undefined || minute === undefined) return null;
-  return `T${hour.padStart(2, "0")}:${minute}${second === undefined || second === "00" ? "" : `:${second}`}`;
+  const found = fourDigits.exec(text.trim()) ?? clock.exec(text.trim());
+  const [, hours = "", minutes, seconds = "00", word] = found ?? [];
+  const after = word === undefined ? null : bare(word);
+  const half = after === "am" || after === "pm";
+  if (hours === "" || (after !== null && !half && !oClock.has(after))) return null;
+  // A number alone may be any.
+  if (minutes === undefined && after === null) return null;
+  const hour = Number(hours);
+  if (half ? hour < 1 || hour > 12 : hour > 23) return null;
+  if (Number(minutes ?? 0) > 59 || Number(seconds) > 59) return null;
+  const ofDay = half ? (hour % 12) + (after === "pm" ? 12 : 0) : hour;
+  return `T${String(ofDay).padStart(2, "0")}:${minutes ?? "00"}${seconds === "00" ? "" : `:${seconds}`}`;
 }

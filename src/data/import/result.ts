@@ -31,6 +31,10 @@ export interface ImportOptions {
 export interface AssumedFacts {
   readonly "header-below": { readonly header: number };
   readonly "two-line-head": { readonly first: number; readonly second: number };
+  /** A row lower down names the columns otherwise. */
+  readonly "header-anew": { readonly header: number };
+  /** A column that gives the unit of another one, row by row. */
+  readonly "unit-column": { readonly header: string; readonly column: string };
   readonly "column-read": { readonly header: string; readonly column: string };
   readonly "column-kept": { readonly header: string };
   readonly "column-left-out": { readonly header: string };
@@ -56,10 +60,18 @@ export interface AssumedFacts {
   readonly "dates-ordered": { readonly order: DateOrder; readonly by: string | null };
   readonly "dates-read": { readonly example: string; readonly date: string };
   readonly "dates-left-out": { readonly texts: readonly string[]; readonly column: string };
+  /** `why`: it is none that can be read, its date has one already, or there is no date for it. */
+  readonly "times-left-out": {
+    readonly texts: readonly string[];
+    readonly column: string;
+    readonly why: "unread" | "second" | "no-day";
+  };
   readonly "time-joined": { readonly header: string };
   readonly "windows-1252": { readonly words: readonly string[] };
   readonly "spilled-read": { readonly text: string };
   readonly "word-read": { readonly column: string; readonly text: string; readonly as: string };
+  /** A catch that is the mean or the sum of those above it. */
+  readonly "catch-like-mean": { readonly column: string; readonly figure: "mean" | "total" };
   readonly "one-bin": { readonly catches: number };
 }
 

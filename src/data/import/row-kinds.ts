@@ -3,6 +3,7 @@ import { cellText, type TableRow } from "../table.ts";
 import { cellKey } from "../workbook.ts";
 import type { Use } from "./columns-of.ts";
 import { figureIn } from "./figures.ts";
+import { unnamed } from "./header-meaning.ts";
 import type { AsideReason } from "./result.ts";
 import { bare, wordsOf } from "./synonyms/all.ts";
 
@@ -13,20 +14,60 @@ const spilled = wordsOf("spilled");
 
 /** Columns in which such a word may be part of what somebody has to say, or somebody's name. */
 const talking: ReadonlySet<string> = new Set(["note", "checked", "reason", "operator"]);
+/** Columns that number a catch: one that is worked out from others has such a word in place of a number, or nothing. */
+const numbering: ReadonlySet<string> = new Set(["bin", "fill", "catch"]);
+const weighing: ReadonlySet<string> = new Set(["net", "gross"]);
 
-/** Whether a row is worked out from others, by the word that stands in it; null: nothing says so. */
+interface Word {
+  readonly why: AsideReason;
+  readonly use: Use;
+  /** Whether nothing else stands in the cell. */
+  readonly alone: boolean;
+}
+
+/**
+ * Whether a row is worked out from others, by the word that stands in it; null: nothing says so. A row with turns and a mass
+ * that is numbered as a catch is one, whatever a word beside it means.
+ */
 export function workedOutByWord(row: TableRow, uses: readonly Use[]): AsideReason | null {
-  const silent = new Set(uses.flatMap(({ name, index }) => (talking.has(name) ? index : [])));
-  const texts = row.cells.flatMap((cell, index) => (silent.has(index) ? [] : cellText(cell)));
-  for (const text of texts) {
-    if (text === "" || text.length > 60 || figureIn(text) !== null) continue;
-    const whole = bare(text);
-    const first = bare(/^[^\s:=]+/.exec(text)?.[0] ?? "");
-    if (mean.has(whole) || mean.has(first)) return "mean";
-    if (total.has(whole) || total.has(first)) return "total";
-    if (otherFigure.has(whole)) return "other-figure";
-  }
-  return null;
+  const words = uses.flatMap((use) => (mayLabel(use) ? (wordIn(row, use) ?? []) : []));
+  const [first] = words;
+  if (first === undefined) return null;
+  const has = (names: ReadonlySet<string>) => uses.some((use) => names.has(use.name) && says(use));
+  const says = (use: Use) => {
+    const text = cellText(row.cells[use.index]);
+    const blank = text === "" || isStroke(text) || isDitto(text);
+    return !blank && !words.some((word) => word.use === use);
+  };
+  if (!has(new Set(["turns"])) || !has(weighing)) return first.why;
+  if (has(new Set(["catch"]))) return null;
+  if (!has(numbering)) return first.why;
+  const telling = words.find(
+    ({ use, alone }) => numbering.has(use.name) || (alone && use.kind !== "own"),
+  );
+  return telling?.why ?? null;
+}
+
+/** Whether a column that says nothing of a catch itself has such a word, and nothing else, in this row. */
+export function worksOutBeside(row: TableRow, uses: readonly Use[]): boolean {
+  return uses.some(
+    (use) => (use.kind === "own" || talking.has(use.name)) && wordIn(row, use)?.alone === true,
+  );
+}
+
+/** In a column without a name stands what belongs to the row as a whole; in one with a name of its own, what that name says. */
+function mayLabel({ kind, name, header, index }: Use): boolean {
+  return kind === "own" ? header === unnamed(index) : !talking.has(name);
+}
+
+function wordIn(row: TableRow, use: Use): Word | null {
+  const text = cellText(row.cells[use.index]);
+  if (text === "" || text.length > 60 || figureIn(text) !== null) return null;
+  const whole = bare(text);
+  const first = bare(/^[^\s:=]+/.exec(text)?.[0] ?? "");
+  if (mean.has(whole) || mean.has(first)) return { why: "mean", use, alone: mean.has(whole) };
+  if (total.has(whole) || total.has(first)) return { why: "total", use, alone: total.has(whole) };
+  return otherFigure.has(whole) ? { why: "other-figure", use, alone: true } : null;
 }
 
 const overRows =
@@ -48,14 +89,19 @@ export function workedOutByFormula(
   return null;
 }
 
-/** Whether a figure without turns is the mean or the sum of those above it, to the digits it is written with. */
-export function workedOutByFigure(text: string, above: readonly number[]): AsideReason | null {
+/** Figures as all that a mean takes. */
+export interface Summed {
+  readonly count: number;
+  readonly sum: number;
+}
+
+/** Whether a figure is the mean or the sum of those above it, to the digits it is written with. */
+export function workedOutByFigure(text: string, { count, sum }: Summed): "mean" | "total" | null {
   const number = figureIn(text)?.number.replace(",", ".");
-  if (number === undefined || above.length < 2) return null;
+  if (number === undefined || count < 2) return null;
   const decimals = number.split(".")[1]?.length ?? 0;
   const half = roundingOf({ value: Number(number), decimals }) * justOver;
-  const sum = above.reduce((all, one) => all + one, 0);
-  if (Math.abs(Number(number) - sum / above.length) <= half) return "mean";
+  if (Math.abs(Number(number) - sum / count) <= half) return "mean";
   return Math.abs(Number(number) - sum) <= half ? "total" : null;
 }
 

@@ -2,19 +2,20 @@ import { cellText, type TableRow } from "../table.ts";
 import type { Answers } from "./answers.ts";
 import { type Carried, carriedAfter, carriedDown, filled, naming, titleValues } from "./carried.ts";
 import type { Use } from "./columns-of.ts";
-import { figureIn } from "./figures.ts";
-import type { Head } from "./find-head.ts";
+import { type Head, namesColumns, textsOf } from "./find-head.ts";
 import type { Grid } from "./grid.ts";
+import { meaningOf } from "./header-meaning.ts";
+import { aboveAfter, likeThoseAbove, nothingAbove } from "./like-those-above.ts";
 import { type MergedAbove, mergedAbove } from "./merged-above.ts";
 import type { Notes } from "./notes.ts";
 import {
   isDitto,
   isStroke,
   saysSpilled,
-  workedOutByFigure,
   workedOutByFormula,
   workedOutByWord,
 } from "./row-kinds.ts";
+import { sameColumns } from "./sections.ts";
 import { wordsOf } from "./synonyms/all.ts";
 
 /** A row that is a catch: texts by name in the clean table, a mass under its kind. */
@@ -45,22 +46,23 @@ export function sheetRows(
   const merged = mergedAbove(grid);
   const found: RowTexts[] = [];
   const written = new Map<string, number>();
-  let above: number[] = [];
-  for (const row of grid.rows.slice(head.last + 1)) {
+  let above = nothingAbove;
+  const below = grid.rows.slice(head.last + 1);
+  for (const [i, row] of below.entries()) {
     const aside = (why: Parameters<Notes["setAside"]>[1]) =>
       notes.setAside(row.number, why, textOf(row));
     if (isTold(row.number, grid, answers)) {
       aside("told");
       continue;
     }
-    if (heads.includes(textOf(row))) {
+    if (heads.includes(textOf(row)) || namesAgain(row, head)) {
       aside("header-again");
       continue;
     }
     const worked = workedOutByWord(row, uses) ?? workedOutByFormula(row, uses, grid.formulas);
     if (worked !== null) {
       aside(worked);
-      above = [];
+      above = nothingAbove;
       continue;
     }
     const own = ownTexts(row, merged, uses, found.at(-1), notes);
@@ -73,20 +75,39 @@ export function sheetRows(
       aside(own.has("turns") ? "no-mass" : named ? "heading" : "no-figures");
       continue;
     }
-    const texts = filled(kept, row.number, carried, answers, notes);
-    const mass = massTexts(texts, uses)[0] ?? "";
-    const figure = texts.has("turns") ? null : workedOutByFigure(mass, above);
-    if (figure !== null) {
-      aside(figure);
-      above = [];
+    const mass = massTexts(kept, uses)[0] ?? "";
+    const like = likeThoseAbove(row, { own, mass, next: below[i + 1] }, above, uses);
+    if (like?.is === "worked-out") {
+      aside(like.figure);
+      above = nothingAbove;
       continue;
     }
-    askBlanks(texts, row.number, written, uses, notes);
+    const texts = filled(kept, row.number, carried, answers, notes);
+    const header = massHeader(uses);
+    if (like?.is === "open")
+      notes.ask(
+        { problem: "catch-or-mean", facts: { figure: like.figure } },
+        header,
+        mass,
+        row.number,
+      );
+    else {
+      if (like !== null)
+        notes.assume("catch-like-mean", { column: header, figure: like.figure }, row.number);
+      askBlanks(texts, row.number, written, uses, notes);
+    }
+    const before = found.at(-1)?.texts;
+    const renamed = naming.some((name) => own.has(name) && own.get(name) !== before?.get(name));
+    above = aboveAfter(above, mass, own, renamed);
     for (const name of texts.keys()) written.set(name, row.number);
-    above.push(Number(figureIn(mass)?.number.replace(",", ".") ?? Number.NaN));
     found.push({ number: row.number, texts });
   }
   return found;
+}
+
+/** In other words, such as without its unit's brackets. */
+function namesAgain(row: TableRow, { headers }: Head): boolean {
+  return namesColumns(row, meaningOf) && sameColumns(textsOf(row), headers, meaningOf);
 }
 
 function textOf({ cells }: TableRow): string {
@@ -95,7 +116,8 @@ function textOf({ cells }: TableRow): string {
     .join(" | ");
 }
 
-function isTold(row: number, { sheet }: Grid, { options }: Answers): boolean {
+/** Whether it was answered that a row is no catch. */
+export function isTold(row: number, { sheet }: Grid, { options }: Answers): boolean {
   return (options.aside ?? []).some(
     (one) => one.row === row && (one.sheet === undefined || one.sheet === sheet),
   );
@@ -143,6 +165,10 @@ function saidIn(
 ): ReadonlyMap<string, Carried> {
   const said = [...texts].filter(([name]) => names.has(name) || fillDown.has(name));
   return new Map(said.map(([name, value]) => [name, { value, row, from: "above" as const }]));
+}
+
+function massHeader(uses: readonly Use[]): string {
+  return uses.find(({ name }) => name === "net" || name === "gross")?.header ?? "net";
 }
 
 function massTexts(texts: ReadonlyMap<string, string>, uses: readonly Use[]): readonly string[] {

@@ -20,6 +20,27 @@ export const importProblems: Phrases<ImportProblems> = {
     remedy: (f) =>
       `Answer with \`--map "${f.header}=net_${f.unit ?? "kg"}"\` where it was not, else with gross_${f.unit ?? "kg"}${f.unit === null ? "; g, lb or oz stand in place of kg where the scale shows them" : ""}.`,
   },
+  "mass-column-open": {
+    found: (f) =>
+      f.headers.length === 0
+        ? "no column for a mass"
+        : `no column for a mass among ${quoted(f.headers)}`,
+    expected: "to know the mass of each catch",
+    remedy: (f) =>
+      f.likely === null
+        ? "Write it into a column of its own, such as net_kg."
+        : `Answer with \`--map "${f.likely}=net_${f.unit ?? "kg"}"\` where that is the mass, or with gross_${f.unit ?? "kg"} where the container was weighed with it${f.unit === null ? "; g, lb or oz stand in place of kg where the scale shows them" : ""}.`,
+  },
+  "catches-side-by-side": {
+    found: (f) => `several masses beside one another: ${quoted(f.headers)}`,
+    expected: "a row for each catch",
+    remedy:
+      "Write the catches one below another, their masses in one column such as net_kg, and leave out means.",
+  },
+  "unit-blank": {
+    expected: (f) => `the unit of the mass beside it, as in other rows: ${f.units.join(", ")}`,
+    remedy: "Write the unit into every row of this column.",
+  },
   "mass-unit-open": {
     expected: "to know its unit",
     remedy: (f) =>
@@ -45,6 +66,12 @@ export const importProblems: Phrases<ImportProblems> = {
     expected: (f, at) => `to know whether it is the same as in ${at.row} ${f.writtenRow}`,
     remedy: (f) => `If so, answer with \`--fill-down ${f.name}\`; if not, fill ${f.name} in.`,
   },
+  "catch-or-mean": {
+    expected: (f) =>
+      `to know whether it is a catch, since it is the ${f.figure === "mean" ? "mean" : "sum"} of those above it`,
+    remedy: (_, at) =>
+      `If it is worked out from them, answer with \`--aside\` and the number of its ${at.row}; if it is a catch, fill in its blank cells.`,
+  },
   "fill-in-two-places": {
     found: (f) => `a fill that stands in ${f.first} too, with catches that have no numbers`,
     expected: "to know whether it is the same fill",
@@ -56,6 +83,11 @@ export const importProblems: Phrases<ImportProblems> = {
     expected: "each catch once",
     remedy: ({ by }) =>
       `Two machines, or two seasons? If the ${by === "--map sheet" ? "sheet" : "file"} is named by it, say so, such as \`${by === "--key" ? "--key season=file" : `${by}=season`}\`. Otherwise leave one of them out, or give its catches numbers of their own.`,
+  },
+  "file-copied": {
+    found: (f) => `the same file as ${f.first}, byte for byte`,
+    expected: "each log once, since its meters would count twice",
+    remedy: "Leave one of the two out.",
   },
   "no-tables": {
     found: "a folder without a table",

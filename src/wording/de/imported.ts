@@ -3,11 +3,20 @@ import type { imported as english } from "../en/imported.ts";
 const quoted = (texts: readonly string[]) => texts.map((text) => `„${text}“`).join(", ");
 const orders = { dmy: "der Tag", mdy: "der Monat", ymd: "das Jahr" };
 
+const whyKept = {
+  unread: "lässt sich nicht als Uhrzeit lesen",
+  second: "steht bei einem Datum, das schon eine Uhrzeit hat",
+  "no-day": "steht bei keinem Datum",
+};
+
 /** What is told of an import: beside the clean file, and when it is made. */
 export const imported: typeof english = {
   assumed: {
     "header-below": (f) => `Zeile ${f.header} benennt die Spalten; darüber stehen Überschriften.`,
     "two-line-head": (f) => `Die Zeilen ${f.first} und ${f.second} benennen die Spalten gemeinsam.`,
+    "header-anew": (f) =>
+      `Zeile ${f.header} benennt die Spalten anders; die Zeilen darunter werden danach gelesen.`,
+    "unit-column": (f) => `„${f.header}“ nennt die Einheit von „${f.column}“, Zeile für Zeile.`,
     "column-read": (f) => `„${f.header}“ wird als ${f.column} gelesen.`,
     "column-kept": (f) => `„${f.header}“ kennt evencatch nicht; die Spalte bleibt, wie sie ist.`,
     "column-left-out": (f) => `„${f.header}“ bleibt weg, wie von Ihnen gesagt.`,
@@ -38,12 +47,16 @@ export const imported: typeof english = {
     "dates-read": (f) => `Beim Datum steht das Jahr jetzt vorn: „${f.example}“ als ${f.date}.`,
     "dates-left-out": (f) =>
       `„${f.column}“: ${quoted(f.texts)} lässt sich nicht als Datum lesen; die Probe hat keines, und der Text steht daneben.`,
+    "times-left-out": (f) =>
+      `„${f.column}“: ${quoted(f.texts)} ${whyKept[f.why]}; der Text steht neben der Probe.`,
     "time-joined": (f) => `„${f.header}“ ist die Uhrzeit zum Datum.`,
     "windows-1252": (f) =>
       `Die Datei ist nicht UTF-8 und wird als Windows-1252 gelesen, etwa ${quoted(f.words)}: Sehen Sie nach, ob diese Wörter stimmen.`,
     "spilled-read": (f) =>
       `„${f.text}“ anstelle einer Masse: Die Probe bleibt weg, mit diesem Grund.`,
     "word-read": (f) => `„${f.column}“: „${f.text}“ wird als „${f.as}“ gelesen.`,
+    "catch-like-mean": (f) =>
+      `„${f.column}“: Eine Zahl, die ${f.figure === "mean" ? "das Mittel" : "die Summe"} derer darüber ist, gilt als Probe, denn darunter gehen die Zeilen weiter.`,
     "one-bin": (f) =>
       `Weder Tank noch Produkt noch Füllung sind genannt; ${f.catches === 1 ? "die Probe gilt" : `die ${f.catches} Proben gelten`} als erste Füllung eines Tanks.`,
   },

@@ -21,6 +21,27 @@ export const importProblems: Phrases<ImportProblems> = {
     remedy: (f) =>
       `Antworten Sie mit \`--map "${f.header}=net_${f.unit ?? "kg"}"\`, wenn nicht, sonst mit „gross_${f.unit ?? "kg"}“${f.unit === null ? "; zeigt die Waage g, lb oder oz, steht das anstelle von kg" : ""}.`,
   },
+  "mass-column-open": {
+    found: (f) =>
+      f.headers.length === 0
+        ? "keine Spalte für eine Masse"
+        : `keine Spalte für eine Masse unter ${quoted(f.headers)}`,
+    expected: "zu wissen, welche Masse jede Probe hat",
+    remedy: (f) =>
+      f.likely === null
+        ? "Schreiben Sie sie in eine eigene Spalte, etwa „net_kg“."
+        : `Antworten Sie mit \`--map "${f.likely}=net_${f.unit ?? "kg"}"\`, wenn das die Masse ist, oder mit „gross_${f.unit ?? "kg"}“, wenn der Behälter mitgewogen wurde${f.unit === null ? "; zeigt die Waage g, lb oder oz, steht das anstelle von kg" : ""}.`,
+  },
+  "catches-side-by-side": {
+    found: (f) => `mehrere Massen nebeneinander: ${quoted(f.headers)}`,
+    expected: "eine Zeile für jede Probe",
+    remedy:
+      "Schreiben Sie die Proben untereinander, ihre Massen in eine Spalte, etwa „net_kg“, und lassen Sie Mittelwerte weg.",
+  },
+  "unit-blank": {
+    expected: (f) => `die Einheit der Masse daneben, wie in anderen Zeilen: ${f.units.join(", ")}`,
+    remedy: "Schreiben Sie die Einheit in jede Zeile dieser Spalte.",
+  },
   "mass-unit-open": {
     expected: "zu wissen, in welcher Einheit",
     remedy: (f) =>
@@ -50,6 +71,12 @@ export const importProblems: Phrases<ImportProblems> = {
     remedy: (f) =>
       `Wenn ja, antworten Sie mit \`--fill-down ${f.name}\`; wenn nicht, tragen Sie es ein.`,
   },
+  "catch-or-mean": {
+    expected: (f) =>
+      `zu wissen, ob es eine Probe ist, denn es ist ${f.figure === "mean" ? "das Mittel" : "die Summe"} derer darüber`,
+    remedy:
+      "Ist es daraus berechnet, antworten Sie mit `--aside` und der Nummer der Zeile; ist es eine Probe, füllen Sie ihre leeren Zellen aus.",
+  },
   "fill-in-two-places": {
     found: (f) => `eine Füllung, die auch in ${f.first} steht, mit Proben ohne Nummern`,
     expected: "zu wissen, ob es dieselbe Füllung ist",
@@ -61,6 +88,11 @@ export const importProblems: Phrases<ImportProblems> = {
     expected: "jede Probe nur einmal",
     remedy: ({ by }) =>
       `Zwei Maschinen oder zwei Saisons? Ist ${by === "--map sheet" ? "das Blatt" : "die Datei"} danach benannt, sagen Sie es, etwa mit \`${by === "--key" ? "--key season=file" : `${by}=season`}\`. Sonst lassen Sie ${by === "--map sheet" ? "eines" : "eine"} davon weg, oder geben Sie ihren Proben eigene Nummern.`,
+  },
+  "file-copied": {
+    found: (f) => `dieselbe Datei wie ${f.first}, Byte für Byte`,
+    expected: "jede Datei nur einmal, denn ihre Dosierer zählten sonst doppelt",
+    remedy: "Lassen Sie eine der beiden weg.",
   },
   "no-tables": {
     found: "einen Ordner ohne Tabelle",

@@ -7,10 +7,19 @@ type Assumed = {
 const quoted = (texts: readonly string[]) => texts.map((text) => `"${text}"`).join(", ");
 const orders = { dmy: "day first", mdy: "month first", ymd: "year first" };
 
+const whyKept = {
+  unread: "cannot be read as a time of day",
+  second: "stands beside a date that has a time of its own",
+  "no-day": "stands beside no date",
+};
+
 /** What was assumed of each kind, as a sentence; its rows are told behind it. */
 const assumed: Assumed = {
   "header-below": (f) => `Row ${f.header} names the columns; what stands above it are titles.`,
   "two-line-head": (f) => `Rows ${f.first} and ${f.second} name the columns together.`,
+  "header-anew": (f) =>
+    `Row ${f.header} names the columns otherwise; the rows below it are read by it.`,
+  "unit-column": (f) => `"${f.header}" gives the unit of "${f.column}", row by row.`,
   "column-read": (f) => `"${f.header}" is read as ${f.column}.`,
   "column-kept": (f) => `"${f.header}" is no column evencatch knows, and is kept as it is.`,
   "column-left-out": (f) => `"${f.header}" is left out, as you said.`,
@@ -38,12 +47,16 @@ const assumed: Assumed = {
   "dates-read": (f) => `Dates are written year first: "${f.example}" as ${f.date}.`,
   "dates-left-out": (f) =>
     `"${f.column}": ${quoted(f.texts)} cannot be read as a date; the catch has none, and the text is kept beside it.`,
+  "times-left-out": (f) =>
+    `"${f.column}": ${quoted(f.texts)} ${whyKept[f.why]}; the text is kept beside the catch.`,
   "time-joined": (f) => `"${f.header}" is the time of day that goes with the date.`,
   "windows-1252": (f) =>
     `The file is no UTF-8 and is read as Windows-1252, as in ${quoted(f.words)}: look whether these words are right.`,
   "spilled-read": (f) =>
     `"${f.text}" in place of a mass: the catch is left out, with that as the reason.`,
   "word-read": (f) => `"${f.column}": "${f.text}" is read as ${f.as}.`,
+  "catch-like-mean": (f) =>
+    `"${f.column}": a figure that is the ${f.figure === "mean" ? "mean" : "sum"} of those above it is taken for a catch, since the rows go on below it.`,
   "one-bin": (f) =>
     `No bin, product or fill is named, so ${f.catches === 1 ? "the catch is" : `the ${f.catches} catches are`} taken for the first fill of one bin.`,
 };

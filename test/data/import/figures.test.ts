@@ -101,16 +101,17 @@ describe("a header", () => {
 
 describe("a figure without turns", () => {
   it("is a mean or a sum of two or more above it, to half a unit of its last digit and no farther", () => {
+    const two = { count: 2, sum: 6.31 + 6.34 };
     // Mean of 6.31 and 6.34 is 6.325; their sum 12.65.
-    expect(workedOutByFigure("6.325", [6.31, 6.34])).toBe("mean");
-    expect(workedOutByFigure("6.33", [6.31, 6.34])).toBe("mean");
-    expect(workedOutByFigure("6,32", [6.31, 6.34])).toBe("mean");
-    expect(workedOutByFigure("6.34", [6.31, 6.34])).toBeNull();
-    expect(workedOutByFigure("12.65", [6.31, 6.34])).toBe("total");
-    expect(workedOutByFigure("12.6", [6.31, 6.34])).toBe("total");
-    expect(workedOutByFigure("12.64", [6.31, 6.34])).toBeNull();
-    expect(workedOutByFigure("6.31", [6.31])).toBeNull();
-    expect(workedOutByFigure("wet", [6.31, 6.34])).toBeNull();
+    expect(workedOutByFigure("6.325", two)).toBe("mean");
+    expect(workedOutByFigure("6.33", two)).toBe("mean");
+    expect(workedOutByFigure("6,32", two)).toBe("mean");
+    expect(workedOutByFigure("6.34", two)).toBeNull();
+    expect(workedOutByFigure("12.65", two)).toBe("total");
+    expect(workedOutByFigure("12.6", two)).toBe("total");
+    expect(workedOutByFigure("12.64", two)).toBeNull();
+    expect(workedOutByFigure("6.31", { count: 1, sum: 6.31 })).toBeNull();
+    expect(workedOutByFigure("wet", two)).toBeNull();
   });
 });
 

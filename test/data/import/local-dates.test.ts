@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { orderOf, readLocalDate } from "../../../src/data/import/local-dates.ts";
+import { orderOf, readLocalDate, timeOf } from "../../../src/data/import/local-dates.ts";
 
 const dateOf = (text: string) => {
   const read = readLocalDate(text, null);
@@ -68,5 +68,35 @@ describe("a date that is year first already", () => {
       date: "2026-04-12",
       iso: false,
     });
+  });
+});
+
+describe("a time of day", () => {
+  it.each([
+    ["7:05", "T07:05"],
+    ["7.40", "T07:40"],
+    ["7:30 Uhr", "T07:30"],
+    ["06:50:24", "T06:50:24"],
+    ["06:00:00", "T06:00"],
+    ["7 Uhr", "T07:00"],
+    ["0745", "T07:45"],
+    ["2 pm", "T14:00"],
+    ["2:15 p.m.", "T14:15"],
+    ["12 am", "T00:00"],
+    ["12:30 pm", "T12:30"],
+    ["23:59", "T23:59"],
+  ])("%j is read", (text, time) => {
+    expect(timeOf(text)).toBe(time);
+  });
+
+  it.each(["", "7", "745", "24:00", "7:60", "2575", "13 pm", "0 am", "7:30 nachts", "early"])(
+    "%j is none",
+    (text) => {
+      expect(timeOf(text)).toBeNull();
+    },
+  );
+
+  it("of the afternoon is read behind its date", () => {
+    expect(readLocalDate("12.4.2026 2:15 pm", null)).toMatchObject({ date: "2026-04-12T14:15" });
   });
 });

@@ -62,7 +62,17 @@ export const en: Synonyms = {
       "bucket weight",
       "container weight",
     ],
-    weight: ["weight", "wt", "mass", "caught", "catch weight", "sample weight", "amount"],
+    weight: [
+      "weight",
+      "wt",
+      "mass",
+      "caught",
+      "catch weight",
+      "sample weight",
+      "amount",
+      "weighed",
+      "scale reading",
+    ],
     division: ["scale division", "scale step", "readability", "division"],
     taken_at: [
       "date",
