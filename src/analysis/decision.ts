@@ -4,13 +4,7 @@ import { type Fill, severalSeasons } from "../model/meters.ts";
 import type { CatchesNeededInBrief } from "../questions/catches-needed.ts";
 import type { DeliveryInBrief } from "../questions/delivery/in-brief.ts";
 import type { Setting } from "../questions/setting.ts";
-import {
-  type Ask,
-  type Caution,
-  type CautionCode,
-  endingsOf,
-  isAbout,
-} from "../results/caution.ts";
+import { type Ask, type Caution, type CautionCode, isAbout } from "../results/caution.ts";
 
 /** What to do now, the strongest first. */
 export type Action = "look-first" | "catch-more" | "set";
@@ -39,7 +33,7 @@ export interface DecidedSetting {
 /** The one decision about the fill in the bin; every surface speaks from it. */
 export interface Decision {
   readonly action: Action;
-  /** Null where no further catch is asked for; where the fill must be looked at first, those to take then. */
+  /** Null where no further catch is asked for; where something must be looked at first, those to take then. */
   readonly catches: DecidedCatches | null;
   /** Null before the action is to set. */
   readonly setting: DecidedSetting | null;
@@ -118,7 +112,7 @@ export function decide(ground: DecisionGround): Decision {
   );
   return {
     action,
-    catches: isLeftToSetup(ground, reasons) ? null : furtherCatches(ground, asking("catch-more")),
+    catches: furtherCatches(ground, asking("catch-more")),
     setting: action === "set" ? settingToday(ground) : null,
     reasons,
     also: codesOf(
@@ -168,19 +162,6 @@ function strongest(asking: (ask: Ask) => readonly Caution[]): Action {
 
 function codesOf(findings: readonly Caution[]): readonly CautionCode[] {
   return [...new Set(findings.map(({ code }) => code))];
-}
-
-/** Whether the meter is known well enough, and only another target or drive would help. */
-function isLeftToSetup(
-  { delivery: { halfWidth }, setting }: DecisionGround,
-  reasons: readonly CautionCode[],
-): boolean {
-  return (
-    halfWidth !== null &&
-    setting !== null &&
-    halfWidth <= setting.options.tolerance &&
-    reasons.some((code) => endingsOf(code).includes("setup"))
-  );
 }
 
 /** Also where something must be looked at first: the catches are wanted all the same. */

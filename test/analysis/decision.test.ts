@@ -480,15 +480,6 @@ describe("something to look at first", () => {
     expect(lines.tone).toBe("problem");
   });
 
-  it("asks for no catches where the meter is known and only another drive would help", async () => {
-    const state = states.enough;
-    const setup = { ...state.setup, bins: [stepsFor(160, [0.3, 0.5])] };
-    const { answers, lines } = await decided({ ...state, setup });
-    expect(answers.decision?.reasons).toContain("target-out-of-reach");
-    expect(answers.decision?.catches).toBeNull();
-    expect(lines.sure).not.toContain("more catch");
-  });
-
   it("is the nearest step only where it is off by more than the tolerance", async () => {
     const at = async (steps: readonly number[]) => {
       const state = states.enough;

@@ -2,7 +2,7 @@ import type { AddedRow } from "../../data/append/append-catches.ts";
 import type { Facts } from "./facts.ts";
 
 /** As they stand in the file, with its unit; null: nothing was weighed. */
-interface AddedFigures {
+export interface AddedFigures {
   readonly caught: (Facts<"turns" | "net"> & { readonly tare: string | null }) | null;
 }
 
