@@ -13,11 +13,11 @@ const catches = aFill([
 const given: readonly unknown[] = [trialLog(catches), undefined, null, "catches.csv", 7];
 
 it.each([
-  ["fitModel", fitModel, /^Option "catches" is .*a list of catches, not the log that holds them/],
-  ["fillTotals", fillTotals, /^Option "catches" is .*a list of catches/],
-  ["fitModelFromTotals", fitModelFromTotals, /^Option "records" is .*as fillTotals gives it/],
+  ["fitModel", fitModel, /^Option "catches" is .*a list/],
+  ["fillTotals", fillTotals, /^Option "catches" is .*a list/],
+  ["fitModelFromTotals", fitModelFromTotals, /^Option "records" is .*a list/],
 ] as const)(
-  "%s says what list it needs where it is handed a log or another thing",
+  "%s says that it needs a list where it is handed a log or another thing",
   (_, ask, said) => {
     for (const one of given) {
       expect(() => ask(one as never)).toThrow(OptionError);

@@ -132,8 +132,6 @@ const refusedOptions: Readonly<Record<keyof OptionNeeds, () => unknown>> = {
   count: () => resolve({ share: option(3, count(2)) }, { share: 1.5 }),
   text: () => resolve({ share: option("", text) }, { share: 7 } as object),
   list: () => resolve({ share: option([1], each(positive)) }, { share: 7 } as object),
-  "list-of-catches": () => refuse({ need: "list-of-catches", facts: {} }),
-  "list-of-totals": () => refuse({ need: "list-of-totals", facts: {} }),
   "one-of": () => resolve({ share: option("half", oneOf("half", "all")) }, { share: 7 } as object),
   listed: () => resolve({ share: option("half", listed(["half", "all"])) }, { share: 7 } as object),
   "bin-in": () => refuse({ need: "bin-in", facts: { source: "a.csv" } }),

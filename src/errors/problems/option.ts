@@ -10,9 +10,6 @@ export interface OptionNeeds {
   readonly count: { readonly least: number };
   readonly text: NoFacts;
   readonly list: NoFacts;
-  /** As a log has them, where the log itself was handed over. */
-  readonly "list-of-catches": NoFacts;
-  readonly "list-of-totals": NoFacts;
   /** Few of them, and many. */
   readonly "one-of": { readonly choices: readonly string[] };
   readonly listed: { readonly choices: readonly string[] };

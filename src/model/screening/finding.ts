@@ -13,10 +13,9 @@ import {
   outlyingOf,
 } from "../../statistics/deleted-residuals.ts";
 import type { JudgedPoint } from "../../statistics/predicting-line.ts";
-import { mean, sampleStandardDeviation } from "../../statistics/summary.ts";
 import type { Fill } from "../meters.ts";
 import { readingVariance } from "../reading.ts";
-import type { FillTotals } from "../totals.ts";
+import { type FillTotals, totalsOf } from "../totals.ts";
 
 /** Which catches of a fill stand out, before anything is made of it. */
 export interface FillFinding {
@@ -65,7 +64,7 @@ export interface FindingRule {
 }
 
 /**
- * Catches of a fill of five or more whose deliveries scatter by more than this share of their mean cannot all be right: as a
+ * Catches of a fill of five or more that scatter by more than this share of their mass cannot all be right: as a
  * standard deviation what a range of 0.15 is in three catches (mean range 1.69 of them; NIST/SEMATECH e-Handbook 6.3.2).
  * A judgement; of clean catches that scatter by 5 % one fill of five in a hundred does, by 4 % one in two thousand.
  */
@@ -155,11 +154,11 @@ export function findInFill(
   };
 }
 
+/** Relative scatter of a catch of their mean turns, √(s²/t̄) over the delivery. */
 function scatterGrossly(catches: readonly Catch[]): boolean {
-  const deliveries = catches.filter(isUnchecked).map(({ netKg, turns }) => netKg / turns);
+  const { catches: n, turns, massKg, scatterSum } = totalsOf(catches.filter(isUnchecked));
   return (
-    deliveries.length >= fewestWithOthers &&
-    sampleStandardDeviation(deliveries) > grossScatter * mean(deliveries)
+    n >= fewestWithOthers && Math.sqrt((scatterSum * n * turns) / (n - 1)) > grossScatter * massKg
   );
 }
 
